@@ -1,0 +1,21 @@
+namespace BenchSim.Engine.Randomness;
+
+/// <summary>Four 32-bit words: a counter, or the block of random bits made from it.</summary>
+/// <param name="W0">Word 0.</param>
+/// <param name="W1">Word 1.</param>
+/// <param name="W2">Word 2.</param>
+/// <param name="W3">Word 3.</param>
+public readonly record struct PhiloxBlock(uint W0, uint W1, uint W2, uint W3)
+{
+    /// <summary>First uniform of the block, strictly between 0 and 1: (k + 0.5) / 2^53 from the upper 53 bits of words 0 and 1.</summary>
+    public double Uniform0 => ToUniform(W0, W1);
+
+    /// <summary>Second uniform of the block, strictly between 0 and 1: (k + 0.5) / 2^53 from the upper 53 bits of words 2 and 3.</summary>
+    public double Uniform1 => ToUniform(W2, W3);
+
+    private static double ToUniform(uint low, uint high)
+    {
+        var k = (((ulong)high << 32) | low) >> 11;
+        return (k + 0.5) * (1.0 / (1UL << 53));
+    }
+}

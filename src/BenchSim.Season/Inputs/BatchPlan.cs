@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+
+namespace BenchSim.Season.Inputs;
+
+/// <summary>A batch with its dates and numbers worked out: what is meant to happen.</summary>
+public sealed record BatchPlan
+{
+    /// <summary>What the grower asked for.</summary>
+    public required BatchOrder Order { get; init; }
+
+    /// <summary>Crop.</summary>
+    public required Crop Crop { get; init; }
+
+    /// <summary>Tray it goes to the field in.</summary>
+    public required TrayType Tray { get; init; }
+
+    /// <summary>Open flat it is sown in; null for direct.</summary>
+    public TrayType? Flat { get; init; }
+
+    /// <summary>Planned sow date, a work day.</summary>
+    public required DateOnly SowOn { get; init; }
+
+    /// <summary>Date on which half the coming seedlings are up, in normal weather and with room.</summary>
+    public required DateOnly EmergeOn { get; init; }
+
+    /// <summary>Date of leaving the mat; null where none is used.</summary>
+    public DateOnly? OffMatOn { get; init; }
+
+    /// <summary>Date of potting up; null for direct.</summary>
+    public DateOnly? PotUpOn { get; init; }
+
+    /// <summary>Date of going to the hardening table.</summary>
+    public required DateOnly TableOn { get; init; }
+
+    /// <summary>First date on which it would be ready for the field in normal weather and with room, a work day.</summary>
+    public required DateOnly ReadyOn { get; init; }
+
+    /// <summary>Planned set-out date, a work day: the wanted one where given, else <see cref="ReadyOn"/>.</summary>
+    public required DateOnly SetOutOn { get; init; }
+
+    /// <summary>Trays planned to go to the field, 1 or more.</summary>
+    public required int Trays { get; init; }
+
+    /// <summary>Flats sown; 0 for direct.</summary>
+    public required int Flats { get; init; }
+
+    /// <summary>Seeds sown in all.</summary>
+    public required int Seeds { get; init; }
+
+    /// <summary>Chance that the trays bring the wanted plants.</summary>
+    public required double StandChance { get; init; }
+
+    /// <summary>Mats it may stand on, in order of preference, by position in <see cref="Scenario.Spaces"/>; empty when it wants no bottom heat.</summary>
+    public required ImmutableArray<int> Mats { get; init; }
+
+    /// <summary>Benches it may stand on, in order of preference, by position in <see cref="Scenario.Spaces"/>.</summary>
+    public required ImmutableArray<int> Benches { get; init; }
+
+    /// <summary>Tables it may stand on, in order of preference, by position in <see cref="Scenario.Spaces"/>.</summary>
+    public required ImmutableArray<int> Tables { get; init; }
+}

@@ -1,0 +1,156 @@
+using System.Collections.Immutable;
+
+namespace BenchSim.Season.Inputs;
+
+/// <summary>How a crop stands cold.</summary>
+public enum Hardiness
+{
+    /// <summary>Stands frost.</summary>
+    Hardy,
+
+    /// <summary>Stands light frost.</summary>
+    HalfHardy,
+
+    /// <summary>Killed by frost.</summary>
+    Tender,
+
+    /// <summary>Hurt by cool nights above freezing.</summary>
+    VeryTender,
+}
+
+/// <summary>
+/// Culture data of a crop, after conversion to the model's units. Every value has its source in <see cref="Sources"/>,
+/// under the column name of crops.csv (the property's name in snake case, without the unit).
+/// </summary>
+public sealed record Crop
+{
+    /// <summary>Id, as written in the plan.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Name shown to people.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>How it stands cold.</summary>
+    public required Hardiness Hardiness { get; init; }
+
+    // Emergence (docs/model.md section 4)
+
+    /// <summary>Base temperature of emergence b, degrees Celsius.</summary>
+    public required double EmergeBaseC { get; init; }
+
+    /// <summary>Optimum temperature of emergence o, degrees Celsius; above the base.</summary>
+    public required double EmergeOptimumC { get; init; }
+
+    /// <summary>Ceiling temperature of emergence c, degrees Celsius; above the optimum.</summary>
+    public required double EmergeCeilingC { get; init; }
+
+    /// <summary>Heat sum to emergence of half the seedlings, degree-days Celsius above the base.</summary>
+    public required double EmergeHeat { get; init; }
+
+    /// <summary>Spread of emergence within a batch: standard deviation of the natural logarithm of the heat sum, 0 or more.</summary>
+    public required double EmergeSigma { get; init; }
+
+    /// <summary>Coefficient of variation of the batch's own factor on the heat sum, 0 or more.</summary>
+    public required double EmergeCv { get; init; }
+
+    /// <summary>Percent normal seedlings against temperature, in order of temperature; empty means no effect.</summary>
+    public ImmutableArray<GerminationPoint> GerminationCurve { get; init; } = [];
+
+    /// <summary>Medium temperature at which the published weeks count their emergence, degrees Celsius; used to convert days from sowing.</summary>
+    public required double GerminateAtC { get; init; }
+
+    /// <summary>True when it wants bottom heat.</summary>
+    public required bool BottomHeat { get; init; }
+
+    /// <summary>Hottest mat it may stand on, degrees Celsius; null for any.</summary>
+    public double? MaxMatC { get; init; }
+
+    /// <summary>Fraction of the coming seedlings that must be up before a tray leaves the mat, between 0 and 1.</summary>
+    public required double LeaveMatAt { get; init; }
+
+    /// <summary>Days from sowing after which a tray that never came up is thrown out.</summary>
+    public required int EmergeGiveUpDays { get; init; }
+
+    // Seed
+
+    /// <summary>Germination when the plan gives no packet value, fraction 0 to 1.</summary>
+    public required double Germination { get; init; }
+
+    /// <summary>Seeds a cell when the plan does not say, 1 or more.</summary>
+    public required int SeedsPerCell { get; init; }
+
+    /// <summary>Seedlings kept a cell after thinning, 1 or more.</summary>
+    public required int KeepPerCell { get; init; }
+
+    /// <summary>Fraction of plants lost between emergence and the field.</summary>
+    public required double StandLoss { get; init; }
+
+    // Growth (section 5)
+
+    /// <summary>Base temperature of growth, degrees Celsius.</summary>
+    public required double GrowthBaseC { get; init; }
+
+    /// <summary>Temperature above which growth is no faster, degrees Celsius.</summary>
+    public required double GrowthCapC { get; init; }
+
+    /// <summary>Air temperature at which <see cref="GrowthDays"/> holds, degrees Celsius; above the base.</summary>
+    public required double ReferenceC { get; init; }
+
+    /// <summary>Days from emergence to field size at the reference temperature, hardening not included (converted on reading).</summary>
+    public required double GrowthDays { get; init; }
+
+    /// <summary>Coefficient of variation of the batch's own factor on growth, 0 or more.</summary>
+    public required double GrowthCv { get; init; }
+
+    /// <summary>Days from emergence to the pot-up stage at the reference temperature.</summary>
+    public required double PotUpDays { get; init; }
+
+    /// <summary>Days of growth lost to a pot-up at the reference temperature.</summary>
+    public required double PotUpCheckDays { get; init; }
+
+    /// <summary>Fraction of seedlings lost in potting up.</summary>
+    public required double PotUpLoss { get; init; }
+
+    // Where it may stand
+
+    /// <summary>Coldest night set-point it may stand in, degrees Celsius; null for any house.</summary>
+    public double? MinNightC { get; init; }
+
+    /// <summary>Benches it may use, in order of preference, by space id; empty to work it out from <see cref="MinNightC"/>.</summary>
+    public ImmutableArray<string> Benches { get; init; } = [];
+
+    /// <summary>Mats it may use, in order of preference, by space id; empty to work it out from <see cref="MaxMatC"/>.</summary>
+    public ImmutableArray<string> Mats { get; init; } = [];
+
+    // Hardening and holds (section 7)
+
+    /// <summary>Nights on the table that must count, 0 or more.</summary>
+    public required int HardeningNights { get; init; }
+
+    /// <summary>A night counts for hardening at or above this temperature; trays go to the table when every forecast night does. Degrees Celsius.</summary>
+    public required double HardenAboveC { get; init; }
+
+    /// <summary>Below this night temperature trays on the table are carried in, degrees Celsius.</summary>
+    public required double DamageBelowC { get; init; }
+
+    /// <summary>Trays go to the field when every forecast night is at or above this, degrees Celsius.</summary>
+    public required double FieldAboveC { get; init; }
+
+    /// <summary>Days past due at which a tray is over-held.</summary>
+    public required int HoldDays { get; init; }
+
+    /// <summary>Days past due at which a tray is thrown out; above <see cref="HoldDays"/>.</summary>
+    public required int DiscardAfterDays { get; init; }
+
+    /// <summary>Days past the pot-up stage at which a flat is over-held.</summary>
+    public required int FlatHoldDays { get; init; }
+
+    /// <summary>Days past the pot-up stage at which a flat is thrown out; above <see cref="FlatHoldDays"/>.</summary>
+    public required int FlatDiscardDays { get; init; }
+
+    /// <summary>Tray type used when the plan does not say.</summary>
+    public required string TrayId { get; init; }
+
+    /// <summary>Where each value comes from, by column name of crops.csv.</summary>
+    public ImmutableSortedDictionary<string, Provenance> Sources { get; init; } = ImmutableSortedDictionary<string, Provenance>.Empty;
+}

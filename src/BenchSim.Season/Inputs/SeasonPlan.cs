@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+
+namespace BenchSim.Season.Inputs;
+
+/// <summary>A scenario with the dates and numbers of its batches worked out and frozen.</summary>
+public sealed record SeasonPlan
+{
+    /// <summary>The scenario it was made from.</summary>
+    public required Scenario Scenario { get; init; }
+
+    /// <summary>Batches in the order of <see cref="Scenario.Batches"/>.</summary>
+    public required ImmutableArray<BatchPlan> Batches { get; init; }
+
+    /// <summary>Days played: from day 0 to the last day, both counted.</summary>
+    public required int Days { get; init; }
+
+    /// <summary>Things the user should know that are no faults, in the order found.</summary>
+    public ImmutableArray<Fault> Warnings { get; init; } = [];
+
+    /// <summary>First day of the clock.</summary>
+    public DateOnly FirstDay => Scenario.Window.Opens;
+
+    /// <summary>Last day of the play.</summary>
+    public DateOnly LastDay => FirstDay.AddDays(Days - 1);
+}

@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+
+namespace BenchSim.Season.Inputs;
+
+/// <summary>What kind of space it is.</summary>
+public enum SpaceKind
+{
+    /// <summary>Heat mat: bottom heat at a set temperature.</summary>
+    Mat,
+
+    /// <summary>Bench in a house.</summary>
+    Bench,
+
+    /// <summary>Hardening table, indoors or out.</summary>
+    Table,
+}
+
+/// <summary>Somewhere trays stand, in whole places.</summary>
+public sealed record Space
+{
+    /// <summary>Id, unique among houses and spaces.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Name shown to people.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Heat mat, bench or hardening table.</summary>
+    public required SpaceKind Kind { get; init; }
+
+    /// <summary>The house it stands in; null outdoors.</summary>
+    public string? HouseId { get; init; }
+
+    /// <summary>Places on the first day.</summary>
+    public required int Places { get; init; }
+
+    /// <summary>Later changes of the number of places, in order of date.</summary>
+    public ImmutableArray<PlacesFrom> Changes { get; init; } = [];
+
+    /// <summary>Set temperature of the medium on a mat, degrees Celsius; null elsewhere.</summary>
+    public double? MatC { get; init; }
+
+    /// <summary>Extra places in the aisle that the relief "aisle" may use, 0 or more.</summary>
+    public int AislePlaces { get; init; }
+
+    /// <summary>How the places were worked out, in words ("given", or bench length by width); shown by check.</summary>
+    public string PlacesNote { get; init; } = "given";
+}

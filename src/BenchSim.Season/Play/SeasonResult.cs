@@ -1,0 +1,68 @@
+namespace BenchSim.Season.Play;
+
+/// <summary>
+/// One played season. All arrays are indexed by position in the scenario (space, batch, grower in order of first appearance in the plan)
+/// and day. Reused from season to season by the player that fills it: read it before the next play.
+/// </summary>
+public sealed class SeasonResult
+{
+    /// <summary>Number of the season, from 0.</summary>
+    public int Season { get; internal set; }
+
+    /// <summary>Places held just after the round of each day: [space][day].</summary>
+    public int[][] Held { get; internal set; } = [];
+
+    /// <summary>Places refused, charged to the first preference: [space][day]. Days without a round repeat the last round.</summary>
+    public int[][] Waiting { get; internal set; } = [];
+
+    /// <summary>Places held by a grower's trays: [grower][day].</summary>
+    public int[][] HeldByGrower { get; internal set; } = [];
+
+    /// <summary>Tray-days (place-days) by grower and space: [grower][space].</summary>
+    public long[][] TrayDays { get; internal set; } = [];
+
+    /// <summary>Batches.</summary>
+    public BatchOutcome[] Batches { get; internal set; } = [];
+
+    /// <summary>Trays and flats sown: [day].</summary>
+    public int[] Sown { get; internal set; } = [];
+
+    /// <summary>Trays filled by potting up: [day].</summary>
+    public int[] Potted { get; internal set; } = [];
+
+    /// <summary>Moves of one tray or flat between spaces: [day].</summary>
+    public int[] Moved { get; internal set; } = [];
+
+    /// <summary>Trays set out: [day].</summary>
+    public int[] SetOut { get; internal set; } = [];
+
+    /// <summary>Trays carried in for the night after the day: [day].</summary>
+    public int[] CarriedIn { get; internal set; } = [];
+
+    /// <summary>Uses of each relief in the order of the site's list: trays moved, or tray-days in the aisle.</summary>
+    public long[] ReliefUses { get; internal set; } = [];
+
+    /// <summary>True when every batch's last tray was sown in time (docs/model.md section 9).</summary>
+    public bool SownInTime { get; internal set; }
+
+    /// <summary>True when no tray was over-held for lack of a place.</summary>
+    public bool NoneOverHeldForPlace { get; internal set; }
+
+    /// <summary>Wanted plants out in time over all batches, weather holds excepted.</summary>
+    public long PlantsInTime { get; internal set; }
+
+    /// <summary>Wanted plants out in time over all batches, every late day counted.</summary>
+    public long PlantsInTimeWeatherCounted { get; internal set; }
+
+    /// <summary>Wanted plants that reached the field, in time or not: the sum over batches of the lesser of wanted and out.</summary>
+    public long PlantsOut { get; internal set; }
+
+    /// <summary>True when the season fits, days of weather hold excepted.</summary>
+    public bool Fits { get; internal set; }
+
+    /// <summary>True when the season fits with every late day counted.</summary>
+    public bool FitsWeatherCounted { get; internal set; }
+
+    /// <summary>Trays and flats that wait for a place on the last day with nothing left that could free one.</summary>
+    public bool Gridlock { get; internal set; }
+}
