@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Season.Planning;
+
+/// <summary>
+/// Which spaces a crop may stand in, in order of preference: a list of the crop's own where it gives one, else every space of the kind that
+/// suits it, in the order of the file, with spaces of "when needed" houses last (docs/model.md section 1).
+/// </summary>
+public static class SpaceGroups
+{
+    /// <summary>Mats the crop may stand on: none when it wants no bottom heat, else its list, else every mat no hotter than it can bear.</summary>
+    /// <param name="scenario">The site.</param>
+    /// <param name="crop">The crop.</param>
+    /// <returns>Positions in <see cref="Scenario.Spaces"/>, first preference first; ids that name no mat are left out.</returns>
+    public static ImmutableArray<int> Mats(Scenario scenario, Crop crop)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        ArgumentNullException.ThrowIfNull(crop);
+        if (!crop.BottomHeat)
+        {
+            return [];
+        }
+
+        return crop.Mats.IsDefaultOrEmpty
+            ? Suitable(scenario, SpaceKind.Mat, space => crop.MaxMatC is not { } hottest || space.MatC <= hottest)
+            : Listed(scenario, SpaceKind.Mat, crop.Mats);
+    }
+
+    /// <summary>
+    /// Benches the crop may stand on: its list, else every bench in a heated house whose night set-point is at least the crop's coldest night;
+    /// every bench, heated or not, for a crop without one.
+    /// </summary>
+    /// <param name="scenario">The site.</param>
+    /// <param name="crop">The crop.</param>
+    /// <returns>Positions in <see cref="Scenario.Spaces"/>, first preference first; ids that name no bench are left out.</returns>
+    public static ImmutableArray<int> Benches(Scenario scenario, Crop crop)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        ArgumentNullException.ThrowIfNull(crop);
+        return crop.Benches.IsDefaultOrEmpty
+            ? Suitable(scenario, SpaceKind.Bench, space => crop.MinNightC is not { } coldest || HouseOf(scenario, space)?.NightC >= coldest)
+            : Listed(scenario, SpaceKind.Bench, crop.Benches);
+    }
+
+    /// <summary>Tables: every hardening table, for any crop.</summary>
+    /// <param name="scenario">The site.</param>
+    /// <returns>Positions in <see cref="Scenario.Spaces"/>, first preference first.</returns>
+    public static ImmutableArray<int> Tables(Scenario scenario)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        return Suitable(scenario, SpaceKind.Table, _ => true);
+    }
+
+    private static ImmutableArray<int> Suitable(Scenario scenario, SpaceKind kind, Func<Space, bool> suits) =>
+        // OrderBy is stable: within each half the order of the file stays.
+        [.. Enumerable.Range(0, scenario.Spaces.Length)
+            .Where(index => scenario.Spaces[index].Kind == kind && suits(scenario.Spaces[index]))
+            .OrderBy(index => HouseOf(scenario, scenario.Spaces[index])?.Opening == HouseOpening.WhenNeeded)];
+
+    private static ImmutableArray<int> Listed(Scenario scenario, SpaceKind kind, ImmutableArray<string> ids)
+    {
+        var found = ImmutableArray.CreateBuilder<int>(ids.Length);
+        foreach (var id in ids)
+        {
+            for (var index = 0; index < scenario.Spaces.Length; index++)
+            {
+                if (scenario.Spaces[index].Kind == kind && string.Equals(scenario.Spaces[index].Id, id, StringComparison.Ordinal))
+                {
+                    found.Add(index);
+                }
+            }
+        }
+
+        return found.ToImmutable();
+    }
+
+    private static House? HouseOf(Scenario scenario, Space space) =>
+        scenario.Houses.FirstOrDefault(house => string.Equals(house.Id, space.HouseId, StringComparison.Ordinal));
+}
