@@ -30,7 +30,7 @@ public sealed class HeatTable
     /// <param name="ratesADay">Degree-days a day, one for each hour.</param>
     public void Fill(ReadOnlySpan<double> ratesADay)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(ratesADay.Length, Hours);
+        if (ratesADay.Length < Hours) throw new ArgumentException("There must be one rate for each hour.", nameof(ratesADay));
         var sum = 0.0;
         var table = cumulative;
         for (var hour = 0; hour + 1 < table.Length; hour++)

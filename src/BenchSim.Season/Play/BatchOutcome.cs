@@ -86,4 +86,21 @@ public sealed class BatchOutcome
 
     /// <summary>Trays standing on the last day.</summary>
     public int TraysStanding { get; set; }
+
+    internal void Clear(int spaces)
+    {
+        SownFirst = SownLast = OffMat = PottedUp = OnTable = OutFirst = OutMedian = OutLast = -1;
+        PlantsOut = PlantsInTime = PlantsInTimeWeatherCounted = PlantsShort = 0;
+        LatePlantDays = HoldTrayDays = 0;
+        OverHeld = OverHeldForPlace = GivenUp = 0;
+        Array.Clear(Discarded);
+        if (BlockedTrayDays.Length != spaces)
+        {
+            BlockedTrayDays = new long[spaces];
+        }
+
+        Array.Clear(BlockedTrayDays);
+        FlatsSown = FlatsPotted = FlatsDiscarded = FlatsStanding = 0;
+        TraysStarted = TraysOut = TraysDiscarded = TraysStanding = 0;
+    }
 }

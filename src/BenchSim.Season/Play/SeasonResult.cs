@@ -65,4 +65,50 @@ public sealed class SeasonResult
 
     /// <summary>Trays and flats that wait for a place on the last day with nothing left that could free one.</summary>
     public bool Gridlock { get; internal set; }
+
+    /// <summary>Makes or clears the arrays for a play.</summary>
+    internal void Prepare(int spaces, int batches, int growers, int days, int reliefs)
+    {
+        Held = Cleared(Held, spaces, days);
+        Waiting = Cleared(Waiting, spaces, days);
+        HeldByGrower = Cleared(HeldByGrower, growers, days);
+        TrayDays = Cleared(TrayDays, growers, spaces);
+        Sown = Cleared(Sown, days);
+        Potted = Cleared(Potted, days);
+        Moved = Cleared(Moved, days);
+        SetOut = Cleared(SetOut, days);
+        CarriedIn = Cleared(CarriedIn, days);
+        ReliefUses = Cleared(ReliefUses, reliefs);
+        Batches = Batches.Length == batches ? Batches : [.. Enumerable.Range(0, batches).Select(_ => new BatchOutcome())];
+        foreach (var batch in Batches)
+        {
+            batch.Clear(spaces);
+        }
+    }
+
+    private static T[] Cleared<T>(T[] row, int length)
+    {
+        if (row.Length != length)
+        {
+            return new T[length];
+        }
+
+        Array.Clear(row);
+        return row;
+    }
+
+    private static T[][] Cleared<T>(T[][] rows, int count, int length)
+    {
+        if (rows.Length != count)
+        {
+            rows = new T[count][];
+        }
+
+        for (var index = 0; index < count; index++)
+        {
+            rows[index] = Cleared(rows[index] ?? [], length);
+        }
+
+        return rows;
+    }
 }

@@ -1,0 +1,205 @@
+namespace BenchSim.Season.Climate;
+
+/// <summary>
+/// The climate of one season: hourly airs, and the running heat sums that stays are looked up in. Tables are made when first asked for.
+/// A climate that several threads share may make a table twice; both are equal, and one of them is kept.
+/// </summary>
+internal sealed class SeasonClimate
+{
+    private readonly ClimateLayout layout;
+    private readonly int days;
+    private readonly Air[] airs;
+    private readonly Slot[] temperatureSums;
+    private readonly Slot[] emergenceSums;
+    private readonly Slot[] growthSums;
+    private readonly Nights[] nights;
+    private int version;
+
+    public SeasonClimate(ClimateLayout layout, int days, int forecastNights)
+    {
+        this.layout = layout;
+        this.days = days;
+        Weather = new SeasonWeather(days + forecastNights + 1);
+        airs = Make<Air>(layout.Airs);
+        nights = Make<Nights>(layout.Airs);
+        temperatureSums = Make<Slot>(layout.Media);
+        emergenceSums = Make<Slot>(layout.Media * layout.Emergences.Length);
+        growthSums = Make<Slot>(layout.Airs * layout.Growths.Length);
+    }
+
+    public SeasonWeather Weather { get; }
+
+    /// <summary>Tells that the weather has been filled anew: every table is made again when asked for.</summary>
+    public void Renew() => version++;
+
+    /// <summary>Hourly temperatures of an air, degrees Celsius.</summary>
+    public double[] AirC(int air)
+    {
+        var slot = airs[air];
+        if (Volatile.Read(ref slot.Version) != version)
+        {
+            var hours = slot.Hours ?? new double[days * 24];
+            FillAir(air, hours);
+            slot.Hours = hours;
+            Volatile.Write(ref slot.Version, version);
+        }
+
+        return slot.Hours!;
+    }
+
+    /// <summary>Running sum of the medium's temperature above -100 C, for means along a path.</summary>
+    public HeatTable TemperatureSum(int medium) => Get(temperatureSums[medium], medium, static (climate, key, rates) =>
+        climate.FillMedium(key, rates, static (_, temperature) => temperature + TemperatureShift, 0));
+
+    /// <summary>Running heat sum of a law of emergence in a medium.</summary>
+    public HeatTable EmergenceSum(int emergence, int medium)
+    {
+        var key = (emergence * layout.Media) + medium;
+        return Get(emergenceSums[key], key, static (climate, key, rates) =>
+        {
+            var (law, of) = Math.DivRem(key, climate.layout.Media);
+            climate.FillMedium(of, rates, static (law, temperature) => EmergenceRate.At(temperature, law.BaseC, law.OptimumC, law.CeilingC), climate.layout.Emergences[law]);
+        });
+    }
+
+    /// <summary>Running heat sum of a law of growth in an air, the month's light included.</summary>
+    public HeatTable GrowthSum(int growth, int air)
+    {
+        var key = (growth * layout.Airs) + air;
+        return Get(growthSums[key], key, static (climate, key, rates) => climate.FillGrowth(key, rates));
+    }
+
+    /// <summary>Temperature of the night after the round of a day, by day, in an air: outdoors the next day's lowest; in a house the lowest from 18:00 to 06:00.</summary>
+    public double[] NightC(int air)
+    {
+        var slot = nights[air];
+        if (Volatile.Read(ref slot.Version) != version)
+        {
+            var values = slot.Values ?? new double[Weather.Days - 1];
+            FillNights(air, values);
+            slot.Values = values;
+            Volatile.Write(ref slot.Version, version);
+        }
+
+        return slot.Values!;
+    }
+
+    /// <summary>Shift that keeps running temperature sums from falling.</summary>
+    public const double TemperatureShift = 100;
+
+    private static T[] Make<T>(int count)
+        where T : new() => [.. Enumerable.Range(0, count).Select(_ => new T())];
+
+    private HeatTable Get(Slot slot, int key, Action<SeasonClimate, int, double[]> fill)
+    {
+        if (Volatile.Read(ref slot.Version) != version)
+        {
+            var rates = RateBuffer ??= [];
+            if (rates.Length < days * 24)
+            {
+                rates = RateBuffer = new double[days * 24];
+            }
+
+            fill(this, key, rates);
+            var table = slot.Table ?? new HeatTable(days * 24);
+            table.Fill(rates.AsSpan(0, days * 24));
+            slot.Table = table;
+            Volatile.Write(ref slot.Version, version);
+        }
+
+        return slot.Table!;
+    }
+
+    [ThreadStatic]
+    private static double[]? RateBuffer;
+
+    private void FillMedium<TLaw>(int medium, double[] rates, Func<TLaw, double, double> rate, TLaw law)
+    {
+        var hours = days * 24;
+        if (medium >= layout.Airs)
+        {
+            Array.Fill(rates, rate(law, layout.MatTemperatures[medium - layout.Airs]), 0, hours);
+            return;
+        }
+
+        var air = AirC(medium);
+        var offset = layout.Scenario.Rules.MediumOffsetK;
+        for (var hour = 0; hour < hours; hour++)
+        {
+            rates[hour] = rate(law, air[hour] + offset);
+        }
+    }
+
+    private void FillGrowth(int key, double[] rates)
+    {
+        var (law, of) = Math.DivRem(key, layout.Airs);
+        var (baseC, capC) = layout.Growths[law];
+        var air = AirC(of);
+        var light = layout.Scenario.Rules.Light;
+        for (var day = 0; day < days; day++)
+        {
+            var factor = light[layout.Scenario.Window.Opens.AddDays(day).Month - 1];
+            for (var hour = day * 24; hour < (day + 1) * 24; hour++)
+            {
+                rates[hour] = factor * Math.Max(0, Math.Min(air[hour], capC) - baseC);
+            }
+        }
+    }
+
+    private void FillAir(int air, double[] hours)
+    {
+        var house = air == 0 ? null : layout.Scenario.Houses[air - 1];
+        for (var day = 0; day < days; day++)
+        {
+            var (low, high) = (Weather.TminOf(day), Weather.TmaxOf(day));
+            for (var hour = 0; hour < 24; hour++)
+            {
+                var outdoor = HouseAir.OutdoorC(low, high, hour);
+                hours[(day * 24) + hour] = house is null ? outdoor : HouseAir.IndoorC(house, outdoor, hour);
+            }
+        }
+    }
+
+    private void FillNights(int air, double[] values)
+    {
+        for (var day = 0; day < values.Length; day++)
+        {
+            values[day] = air == 0 ? Weather.TminOf(day + 1) : LowestIndoors(air, day);
+        }
+    }
+
+    private double LowestIndoors(int air, int day)
+    {
+        var house = layout.Scenario.Houses[air - 1];
+        var lowest = double.PositiveInfinity;
+        for (var hour = 18; hour < 30; hour++)
+        {
+            var of = day + (hour / 24);
+            var outdoor = HouseAir.OutdoorC(Weather.TminOf(of), Weather.TmaxOf(of), hour % 24);
+            lowest = Math.Min(lowest, HouseAir.IndoorC(house, outdoor, hour % 24));
+        }
+
+        return lowest;
+    }
+
+    private sealed class Air
+    {
+        public int Version = -1;
+
+        public double[]? Hours { get; set; }
+    }
+
+    private sealed class Slot
+    {
+        public int Version = -1;
+
+        public HeatTable? Table { get; set; }
+    }
+
+    private sealed class Nights
+    {
+        public int Version = -1;
+
+        public double[]? Values { get; set; }
+    }
+}

@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Climate;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Play;
+
+namespace BenchSim.Season.Planning;
+
+/// <summary>Works out the planned dates of a batch: forward from a sow date, or backward from the date the field wants.</summary>
+internal sealed class BatchDater(Scenario scenario, SeasonCore core, SiteTables tables, SeasonClimate normal)
+{
+    private readonly SeasonResult scratch = new();
+    private readonly DateOnly opens = scenario.Window.Opens;
+
+    /// <summary>The batch with its dates, and the mean medium temperature up to emergence; null when a fault was added.</summary>
+    public (BatchPlan Plan, double PathMeanC)? Date(BatchPlan draft, int index, ImmutableArray<Fault>.Builder faults, ImmutableArray<Fault>.Builder warnings)
+    {
+        var order = draft.Order;
+        var wanted = order.SetOut is { } date ? WorkDayBefore(date.DayNumber - opens.DayNumber) : (int?)null;
+        if (wanted < 0)
+        {
+            faults.Add(new Fault(order.Place, $"batch \"{order.Id}\" is wanted in the field before the first work day", "give a later set-out date, or open the season earlier"));
+            return null;
+        }
+
+        var sow = order.Sow is { } sowDate ? tables.NextWorkDay[sowDate.DayNumber - opens.DayNumber] : Backward(order, index, wanted!.Value, faults);
+        if (sow < 0)
+        {
+            return null;
+        }
+
+        if (core.Walk(index, sow, normal, scratch) is not { } dates)
+        {
+            faults.Add(NeverReady(order, sow));
+            return null;
+        }
+
+        if (wanted is { } day && dates.OutDay > day)
+        {
+            warnings.Add(new Fault(order.Place, $"batch \"{order.Id}\" sown on {DateOf(sow)} is ready on {DateOf(dates.OutDay)} at the earliest, after the wanted {DateOf(day)}", "sow earlier, or want it later"));
+        }
+
+        return (Dated(draft, sow, dates, wanted ?? dates.OutDay), dates.PathMeanC);
+    }
+
+    // The latest work day whose forward date is not after the wanted one; -1 when a fault was added.
+    private int Backward(BatchOrder order, int index, int wanted, ImmutableArray<Fault>.Builder faults)
+    {
+        var first = core.Walk(index, tables.NextWorkDay[0], normal, scratch);
+        var guess = first is { } dates ? Math.Max(0, wanted - (dates.OutDay - tables.NextWorkDay[0])) : 0;
+        var sow = WorkDayBefore(guess);
+        while (sow >= 0 && !(core.Walk(index, sow, normal, scratch) is { } ready && ready.OutDay <= wanted))
+        {
+            sow = WorkDayBefore(sow - 1);
+        }
+
+        if (sow < 0)
+        {
+            faults.Add(new Fault(order.Place, $"batch \"{order.Id}\" would have to be sown before the season opens on {opens:yyyy-MM-dd} to be ready by {DateOf(wanted)}", "open the season earlier, or want it later"));
+            return -1;
+        }
+
+        for (var next = tables.NextWorkDay[sow + 1]; next <= wanted; next = tables.NextWorkDay[next + 1])
+        {
+            if (core.Walk(index, next, normal, scratch) is not { } later || later.OutDay > wanted)
+            {
+                break;
+            }
+
+            sow = next;
+        }
+
+        return sow;
+    }
+
+    private BatchPlan Dated(BatchPlan draft, int sow, WalkDates dates, int setOut) => draft with
+    {
+        SowOn = opens.AddDays(sow),
+        EmergeOn = opens.AddDays(dates.EmergeDay),
+        OffMatOn = dates.OffMatDay < 0 ? null : opens.AddDays(dates.OffMatDay),
+        PotUpOn = dates.PotUpDay < 0 ? null : opens.AddDays(dates.PotUpDay),
+        TableOn = opens.AddDays(dates.TableDay),
+        ReadyOn = opens.AddDays(dates.OutDay),
+        SetOutOn = opens.AddDays(setOut),
+    };
+
+    private Fault NeverReady(BatchOrder order, int sow) => new(
+        order.Place,
+        $"batch \"{order.Id}\" sown on {DateOf(sow)} is never ready for the field in normal weather",
+        "give it a warmer mat or house, or a bench that is open in time");
+
+    private int WorkDayBefore(int day)
+    {
+        while (day >= 0 && !tables.IsWorkDay[day])
+        {
+            day--;
+        }
+
+        return day;
+    }
+
+    private string DateOf(int day) => opens.AddDays(day).ToString("yyyy-MM-dd");
+}

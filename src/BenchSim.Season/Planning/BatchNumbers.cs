@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Season.Planning;
+
+/// <summary>How many trays, flats and seeds a batch takes.</summary>
+internal static class BatchNumbers
+{
+    /// <summary>The batch with its numbers; a fault is added when no number of trays would do.</summary>
+    public static BatchPlan Work(Scenario scenario, BatchPlan dated, double pathMeanC, Dictionary<double, PacketGermination> packets, ImmutableArray<Fault>.Builder faults)
+    {
+        var order = dated.Order;
+        if (!packets.TryGetValue(order.Germination, out var packet))
+        {
+            packet = new PacketGermination(order.Germination, scenario.Rules.GerminationSample);
+            packets.Add(order.Germination, packet);
+        }
+
+        var relative = Stand.RelativeGermination(dated.Crop, pathMeanC);
+        var numbers = dated.Flat is null ? Direct(scenario, dated, packet, relative) : PotUp(scenario, dated, packet, relative);
+        if (numbers.Trays < 0 || numbers.Flats < 0)
+        {
+            faults.Add(new Fault(
+                order.Place,
+                $"batch \"{order.Id}\" would hardly come up: {order.Germination:P0} of the seed at its best, and {relative:P0} of that at {pathMeanC:0.#} C",
+                "sow it warmer or cooler, or use better seed"));
+        }
+
+        return numbers;
+    }
+
+    private static BatchPlan Direct(Scenario scenario, BatchPlan dated, PacketGermination packet, double relative)
+    {
+        var order = dated.Order;
+        double PerCell(double germination) => Stand.CellChance(germination * relative, order.SeedsPerCell) * (1 - dated.Crop.StandLoss);
+        var (trays, chance) = order.Trays is { } given
+            ? (given, Stand.Chance(packet, given * dated.Tray.Cells, PerCell, order.Plants))
+            : Stand.TraysFor(packet, dated.Tray.Cells, PerCell, order.Plants, scenario.Rules.StandAssurance);
+        return dated with { Trays = trays, Flats = 0, Seeds = trays * dated.Tray.Cells * order.SeedsPerCell, StandChance = chance };
+    }
+
+    // Trays that are potted up are full: they only make good the losses after it. The flats make good the rest.
+    private static BatchPlan PotUp(Scenario scenario, BatchPlan dated, PacketGermination packet, double relative)
+    {
+        var order = dated.Order;
+        var sure = new PacketGermination(1, 1);
+        var (trays, _) = order.Trays is { } given
+            ? (given, 0.0)
+            : Stand.TraysFor(sure, dated.Tray.Cells, _ => 1 - dated.Crop.StandLoss, order.Plants, scenario.Rules.StandAssurance);
+        double PerSeed(double germination) => germination * relative * (1 - dated.Crop.PotUpLoss) * (1 - dated.Crop.StandLoss);
+        var (flats, chance) = order.Flats is { } flatsGiven
+            ? (flatsGiven, Stand.Chance(packet, flatsGiven * order.SeedsPerFlat, PerSeed, order.Plants))
+            : Stand.TraysFor(packet, order.SeedsPerFlat, PerSeed, order.Plants, scenario.Rules.StandAssurance);
+        return dated with { Trays = trays, Flats = flats, Seeds = flats * order.SeedsPerFlat, StandChance = chance };
+    }
+}

@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Season.Planning;
+
+/// <summary>What the user should know of a plan that is no fault.</summary>
+internal static class PlanWarnings
+{
+    /// <summary>Adds the warnings of a plan.</summary>
+    public static void Add(Scenario scenario, ImmutableArray<BatchPlan> batches, ImmutableArray<Fault>.Builder warnings)
+    {
+        foreach (var batch in batches)
+        {
+            AddLargerThanMats(scenario, batch, warnings);
+            AddOldTest(batch, warnings);
+            AddAfterClosing(scenario, batch, warnings);
+        }
+
+        AddDarkDays(scenario, batches, warnings);
+    }
+
+    private static void AddLargerThanMats(Scenario scenario, BatchPlan batch, ImmutableArray<Fault>.Builder warnings)
+    {
+        var trays = batch.Flat is null ? batch.Trays : batch.Flats;
+        var each = (batch.Flat ?? batch.Tray).PlacesEach;
+        var places = batch.Mats.Sum(mat => scenario.Spaces[mat].Places);
+        if (batch.Mats.Length > 0 && (long)trays * each > places)
+        {
+            warnings.Add(new Fault(
+                batch.Order.Place,
+                $"batch \"{batch.Order.Id}\" wants {trays * each} mat places and its mats have {places}: it cannot be sown in one go",
+                "split it into successions, sow it denser, or add mats"));
+        }
+    }
+
+    private static void AddOldTest(BatchPlan batch, ImmutableArray<Fault>.Builder warnings)
+    {
+        if (batch.Order.TestedOn is { } tested && batch.SowOn > tested.AddYears(1))
+        {
+            warnings.Add(new Fault(
+                batch.Order.Place,
+                $"the germination test of batch \"{batch.Order.Id}\" is more than a year old when it is sown; the packet value is taken as it is",
+                "test the seed again, or write a lower germination"));
+        }
+    }
+
+    private static void AddAfterClosing(Scenario scenario, BatchPlan batch, ImmutableArray<Fault>.Builder warnings)
+    {
+        if (batch.SetOutOn > scenario.Window.Closes)
+        {
+            warnings.Add(new Fault(
+                batch.Order.Place,
+                $"batch \"{batch.Order.Id}\" is ready on {batch.SetOutOn:yyyy-MM-dd}, after the season closes on {scenario.Window.Closes:yyyy-MM-dd}",
+                "sow it earlier, or close the season later"));
+        }
+    }
+
+    private static void AddDarkDays(Scenario scenario, ImmutableArray<BatchPlan> batches, ImmutableArray<Fault>.Builder warnings)
+    {
+        var bright = new DateOnly(scenario.Window.Opens.Year, 3, 15);
+        if (scenario.Rules.Light.All(factor => factor >= 1) && batches.Any(batch => batch.EmergeOn < bright && batch.EmergeOn.Month <= 3))
+        {
+            warnings.Add(new Fault(
+                new SourcePlace("site.toml", 0, 0),
+                "seedlings stand in the house before mid-March and growth is not slowed for the short days",
+                "give [rules] light a factor below 1 for the dark months if your house grows slower then"));
+        }
+    }
+}

@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Climate;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Play;
+
+namespace BenchSim.Season.Planning;
+
+/// <summary>
+/// Works out the dates and numbers of every batch, once, in the base scenario: normal climate, no luck, no limits, no holds
+/// (docs/model.md section 5). The same steps that play a season walk each batch through, so that a plan with room and no luck is met to the day.
+/// </summary>
+public static class SeasonPlanner
+{
+    // A batch sown on the last day has this long to be ready, or it is not a plan.
+    private const int SlackDays = 250;
+
+    // Trays still standing this long after the last that could be thrown out are reported as such.
+    private const int TailDays = 14;
+
+    /// <summary>Makes the plan of a scenario.</summary>
+    /// <param name="scenario">A scenario that was read without faults.</param>
+    public static PlanResult Make(Scenario scenario)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        var horizon = scenario.Window.Closes.DayNumber - scenario.Window.Opens.DayNumber + SlackDays;
+        var tables = new SiteTables(scenario, horizon);
+        var store = new ClimateStore(scenario, horizon);
+        if (store.Source.Distinct == 0)
+        {
+            return NoYear(scenario);
+        }
+
+        var packets = new Dictionary<double, PacketGermination>();
+        var drafts = scenario.Batches.Select(order => Draft(scenario, order)).ToArray();
+        var core = new SeasonCore(scenario, BatchStates.Of(scenario, drafts, seed: 0), tables, store.Layout, PlayMode.Planning);
+        var dater = new BatchDater(scenario, core, tables, store.Normal());
+        var faults = ImmutableArray.CreateBuilder<Fault>();
+        var warnings = ImmutableArray.CreateBuilder<Fault>();
+        var plans = ImmutableArray.CreateBuilder<BatchPlan>(drafts.Length);
+        for (var index = 0; index < drafts.Length; index++)
+        {
+            if (dater.Date(drafts[index], index, faults, warnings) is { } dated)
+            {
+                plans.Add(BatchNumbers.Work(scenario, dated.Plan, dated.PathMeanC, packets, faults));
+            }
+        }
+
+        if (faults.Count > 0)
+        {
+            return new PlanResult(null, faults.ToImmutable());
+        }
+
+        var batches = plans.MoveToImmutable();
+        PlanWarnings.Add(scenario, batches, warnings);
+        return new PlanResult(new SeasonPlan { Scenario = scenario, Batches = batches, Days = DaysOf(scenario, batches), Warnings = warnings.ToImmutable() }, []);
+    }
+
+    private static int DaysOf(Scenario scenario, ImmutableArray<BatchPlan> batches)
+    {
+        var last = batches.Max(batch => batch.SetOutOn.DayNumber) - scenario.Window.Opens.DayNumber;
+        return last + batches.Max(batch => batch.Crop.DiscardAfterDays) + TailDays + 1;
+    }
+
+    private static BatchPlan Draft(Scenario scenario, BatchOrder order)
+    {
+        var crop = scenario.Crops.First(crop => string.Equals(crop.Id, order.CropId, StringComparison.Ordinal));
+        return new BatchPlan
+        {
+            Order = order,
+            Crop = crop,
+            Tray = scenario.TrayTypes.First(tray => string.Equals(tray.Id, order.TrayId, StringComparison.Ordinal)),
+            Flat = order.Method == Method.PotUp ? scenario.TrayTypes.First(tray => string.Equals(tray.Id, order.FlatId, StringComparison.Ordinal)) : null,
+            SowOn = scenario.Window.Opens,
+            EmergeOn = scenario.Window.Opens,
+            TableOn = scenario.Window.Opens,
+            ReadyOn = scenario.Window.Opens,
+            SetOutOn = scenario.Window.Opens,
+            Trays = 1,
+            Flats = order.Method == Method.PotUp ? 1 : 0,
+            Seeds = 0,
+            StandChance = 0,
+            Mats = SpaceGroups.Mats(scenario, crop),
+            Benches = SpaceGroups.Benches(scenario, crop),
+            Tables = SpaceGroups.Tables(scenario),
+        };
+    }
+
+    private static PlanResult NoYear(Scenario scenario)
+    {
+        var record = (RecordedWeather)scenario.Weather;
+        return new PlanResult(null, [new Fault(
+            new SourcePlace(record.File, 0, 0),
+            $"no year of this record covers the whole season from {scenario.Window.Opens:MM-dd} to its end",
+            "give a record with every day of at least one such year")]);
+    }
+}

@@ -1,0 +1,154 @@
+using BenchSim.Season.Climate;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Planning;
+
+namespace BenchSim.Season.Play;
+
+/// <summary>One batch while a season is played: its fixed figures, its luck of the season, and its lots by where they stand.</summary>
+internal sealed class BatchState
+{
+    public BatchState(BatchPlan plan, int index, int crop, int grower, BatchLuck luck, SiteRules rules, DateOnly opens)
+    {
+        Plan = plan;
+        Index = index;
+        CropIndex = crop;
+        Grower = grower;
+        Luck = luck;
+        SowDay = plan.SowOn.DayNumber - opens.DayNumber;
+        SetOutDay = plan.SetOutOn.DayNumber - opens.DayNumber;
+        TableFromDay = SetOutDay - plan.Crop.HardeningNights - rules.TableLeadDays;
+        OutFromDay = SetOutDay - rules.SetOutEarlyDays;
+        Mats = [.. plan.Mats];
+        Benches = [.. plan.Benches];
+        Tables = [.. plan.Tables];
+        Fill = new BinomialCache(plan.Tray.Cells);
+        FlatFill = new BinomialCache(plan.Order.SeedsPerFlat);
+        var scale = plan.Crop.ReferenceC - plan.Crop.GrowthBaseC;
+        GrowthDegreeDays = plan.Crop.GrowthDays * scale;
+        PotUpDegreeDays = plan.Crop.PotUpDays * scale;
+        CheckUnits = HeatTable.Units(plan.Crop.PotUpCheckDays * scale);
+        LeaveSpread = Math.Exp(plan.Crop.EmergeSigma * Engine.Randomness.Normal.Quantile(Math.Clamp(plan.Crop.LeaveMatAt, 1e-9, 1 - 1e-9)));
+        EarlySpread = Math.Exp(plan.Crop.EmergeSigma * Engine.Randomness.Normal.Quantile(Math.Clamp(rules.EarlyOffMatAt, 1e-9, 1 - 1e-9)));
+    }
+
+    public BatchPlan Plan { get; }
+
+    public int Index { get; }
+
+    public int CropIndex { get; }
+
+    public int Grower { get; }
+
+    public BatchLuck Luck { get; }
+
+    public Crop Crop => Plan.Crop;
+
+    public bool IsPotUp => Plan.Flat is not null;
+
+    public int SowDay { get; set; }
+
+    public int SetOutDay { get; }
+
+    public int TableFromDay { get; }
+
+    public int OutFromDay { get; }
+
+    public int[] Mats { get; }
+
+    public int[] Benches { get; }
+
+    public int[] Tables { get; }
+
+    public BinomialCache Fill { get; }
+
+    public BinomialCache FlatFill { get; }
+
+    public double GrowthDegreeDays { get; }
+
+    public double PotUpDegreeDays { get; }
+
+    public long CheckUnits { get; }
+
+    public double LeaveSpread { get; }
+
+    public double EarlySpread { get; }
+
+    // The luck of the season.
+
+    public long EmergeNeed { get; set; }
+
+    public long LeaveNeed { get; set; }
+
+    public long EarlyNeed { get; set; }
+
+    public long GrowthNeed { get; set; }
+
+    public long PotUpNeed { get; set; }
+
+    public double PacketGermination { get; set; }
+
+    // Where it stands.
+
+    public List<Lot> OnMat { get; } = [];
+
+    public List<Lot> OnBench { get; } = [];
+
+    public List<Lot> OnTable { get; } = [];
+
+    /// <summary>Trays or flats not sown yet.</summary>
+    public int Unsown { get; set; }
+
+    /// <summary>Index of the next tray or flat to be sown.</summary>
+    public int NextSown { get; set; }
+
+    /// <summary>Unsown trays that only lacked a place at the last round.</summary>
+    public int SowWaiting { get; set; }
+
+    /// <summary>Space the waiting sowing is charged to.</summary>
+    public int SowWaitingAt { get; set; }
+
+    /// <summary>Day of the latest sowing; -1 before the first.</summary>
+    public int LastSown { get; set; }
+
+    /// <summary>Plants out up to now.</summary>
+    public int PlantsOut { get; set; }
+
+    /// <summary>Plants out in time up to now, weather excepted.</summary>
+    public int PlantsInTime { get; set; }
+
+    /// <summary>Plants out in time up to now, weather counted.</summary>
+    public int PlantsInTimeWeatherCounted { get; set; }
+
+    /// <summary>Seedlings passed on from flat to flat.</summary>
+    public int Carry { get; set; }
+
+    /// <summary>Trays filled by potting up.</summary>
+    public int Filled { get; set; }
+
+    /// <summary>Trays set out up to now.</summary>
+    public int TraysOut { get; set; }
+
+    /// <summary>Trays out by day, for the median.</summary>
+    public List<(int Day, int Trays)> OutByDay { get; } = [];
+
+    public int PlacesEach(bool flat) => flat ? Plan.Flat!.PlacesEach : Plan.Tray.PlacesEach;
+
+    public int Sowings => IsPotUp ? Plan.Flats : Plan.Trays;
+
+    public bool IsStanding => OnMat.Count + OnBench.Count + OnTable.Count > 0;
+
+    public void Clear()
+    {
+        Unsown = Sowings;
+        NextSown = 0;
+        SowWaiting = 0;
+        Carry = 0;
+        Filled = 0;
+        TraysOut = 0;
+        LastSown = -1;
+        PlantsOut = 0;
+        PlantsInTime = 0;
+        PlantsInTimeWeatherCounted = 0;
+        OutByDay.Clear();
+    }
+}

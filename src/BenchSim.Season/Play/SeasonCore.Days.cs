@@ -1,0 +1,134 @@
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Season.Play;
+
+/// <summary>What is kept of a day: places held and refused, hold days, and the night on the tables.</summary>
+internal sealed partial class SeasonCore
+{
+    private void KeepDay()
+    {
+        for (var space = 0; space < held.Length; space++)
+        {
+            result.Held[space][day] = held[space];
+        }
+
+        for (var grower = 0; grower < heldByGrower.Length; grower++)
+        {
+            result.HeldByGrower[grower][day] = heldByGrower[grower];
+            for (var space = 0; space < held.Length; space++)
+            {
+                result.TrayDays[grower][space] += heldByGrowerSpace[grower][space];
+            }
+        }
+
+        KeepAisle();
+        foreach (var batch in ranked)
+        {
+            if (batch.SowWaiting > 0)
+            {
+                KeepWaiting(batch, batch.SowWaitingAt, batch.SowWaiting, batch.PlacesEach(batch.IsPotUp));
+            }
+
+            KeepHindrances(batch, batch.OnMat, batch.Benches);
+            KeepBench(batch);
+            KeepHindrances(batch, batch.OnTable, batch.Tables);
+            Night(batch);
+            if (Grain == LotGrain.Merged)
+            {
+                Merge(batch.OnMat);
+                Merge(batch.OnBench);
+                Merge(batch.OnTable);
+            }
+        }
+    }
+
+    private void KeepAisle()
+    {
+        var relief = rules.Reliefs.IndexOf(Relief.Aisle);
+        for (var space = 0; relief >= 0 && space < held.Length; space++)
+        {
+            result.ReliefUses[relief] += Math.Clamp(held[space] - capacity[space][day], 0, tables.Aisle[space]);
+        }
+    }
+
+    // Trays on a bench wait for a table; flats wait for room on the benches to be potted up.
+    private void KeepBench(BatchState batch)
+    {
+        foreach (var lot in batch.OnBench)
+        {
+            KeepHindrance(batch, lot, lot.IsFlat ? batch.Benches : batch.Tables);
+        }
+    }
+
+    private void KeepHindrances(BatchState batch, List<Lot> lots, int[] group)
+    {
+        foreach (var lot in lots)
+        {
+            KeepHindrance(batch, lot, group);
+        }
+    }
+
+    private void KeepHindrance(BatchState batch, Lot lot, int[] group)
+    {
+        switch (lot.Hindrance)
+        {
+            case Hindrance.Place:
+                // A refused flat asks for the places of its trays; the flats behind it are not asked.
+                KeepWaiting(batch, group[0], lot.IsFlat && lot.PotHour <= now ? 1 : lot.Count, lot.PlacesRefused);
+                if (lot.GrownHour <= now)
+                {
+                    lot.PlaceDays++;
+                }
+
+                break;
+            case Hindrance.Hold:
+                lot.HoldDays++;
+                result.Batches[batch.Index].HoldTrayDays += lot.Count;
+                break;
+        }
+    }
+
+    private void KeepWaiting(BatchState batch, int space, int trays, int placesEach)
+    {
+        result.Waiting[space][day] += trays * placesEach;
+        result.Batches[batch.Index].BlockedTrayDays[space] += trays;
+    }
+
+    // The night after the round: counted when warm enough under cover, carried in when it would do damage.
+    private void Night(BatchState batch)
+    {
+        foreach (var lot in batch.OnTable)
+        {
+            lot.Nights++;
+            if (mode == PlayMode.Planning)
+            {
+                lot.NightsCounted++;
+                continue;
+            }
+
+            var night = UnderCover(batch, climate.NightC(layout.AirOf(lot.Space))[day]);
+            if (night >= batch.Crop.HardenAboveC)
+            {
+                lot.NightsCounted++;
+            }
+            else if (night < batch.Crop.DamageBelowC)
+            {
+                result.CarriedIn[day] += lot.Count;
+            }
+        }
+    }
+
+    private void Merge(List<Lot> lots)
+    {
+        for (var index = lots.Count - 1; index > 0; index--)
+        {
+            var (left, right) = (lots[index - 1], lots[index]);
+            if (left.First + left.Count == right.First && left.SharesPast(right))
+            {
+                left.Count += right.Count;
+                lots.RemoveAt(index);
+                spare.Push(right);
+            }
+        }
+    }
+}

@@ -1,0 +1,166 @@
+using BenchSim.Season.Climate;
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Season.Play;
+
+/// <summary>Labour, weather holds and reliefs.</summary>
+internal sealed partial class SeasonCore
+{
+    private int sownToday;
+    private int pottedToday;
+    private int flatsToday;
+    private int setOutToday;
+    private int labourDay = -1;
+    private bool earlyOffMat;
+    private bool earlyTable;
+
+    private void BeginLabour()
+    {
+        if (labourDay == day)
+        {
+            return;
+        }
+
+        labourDay = day;
+        sownToday = 0;
+        pottedToday = 0;
+        flatsToday = 0;
+        setOutToday = 0;
+    }
+
+    private int CanSowToday(int count) => Limited(rules.SowTraysADay, sownToday, count);
+
+    private int CanSetOutToday(int count) => Limited(rules.SetOutTraysADay, setOutToday, count);
+
+    // The first flat of a day is always allowed, or one that fills more trays than a day's work would never be emptied.
+    private bool CanPotToday(int trays) =>
+        mode == PlayMode.Planning || flatsToday == 0 || rules.PotUpTraysADay is not { } limit || pottedToday + trays <= limit;
+
+    private int Limited(int? limit, int done, int count) =>
+        mode == PlayMode.Planning || limit is not { } most ? count : Math.Min(count, Math.Max(0, most - done));
+
+    // The field: every forecast night's own lowest, and the rain of the two days before.
+    private bool FieldHolds(BatchState batch)
+    {
+        if (mode == PlayMode.Planning)
+        {
+            return false;
+        }
+
+        var weather = climate.Weather;
+        if (weather.RainOf(day - 2) + weather.RainOf(day - 1) > rules.WetLimitMm)
+        {
+            return true;
+        }
+
+        for (var night = 1; night <= rules.ForecastNights; night++)
+        {
+            if (weather.TminOf(day + night) < batch.Crop.FieldAboveC)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // The tables whose every forecast night, under cover where it is cold, is warm enough.
+    private int[] TablesWithoutHold(BatchState batch)
+    {
+        if (mode == PlayMode.Planning)
+        {
+            return batch.Tables;
+        }
+
+        var open = 0;
+        foreach (var table in batch.Tables)
+        {
+            open += TableHolds(batch, table) ? 0 : 1;
+        }
+
+        return open == batch.Tables.Length ? batch.Tables
+            : open == 0 ? []
+            : [.. batch.Tables.Where(table => !TableHolds(batch, table))];
+    }
+
+    private bool TableHolds(BatchState batch, int table)
+    {
+        var nights = climate.NightC(layout.AirOf(table));
+        for (var night = 0; night < rules.ForecastNights; night++)
+        {
+            if (UnderCover(batch, nights[day + night]) < batch.Crop.HardenAboveC)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    // The row cover goes on when the night is too cold to count.
+    private double UnderCover(BatchState batch, double nightC) => nightC < batch.Crop.HardenAboveC ? nightC + rules.CoverGainK : nightC;
+
+    // Each relief in the site's order, as long as something waits: the sweep again, with that much more allowed.
+    private void ReliefPasses()
+    {
+        foreach (var relief in rules.Reliefs)
+        {
+            if (mode == PlayMode.Planning || !AnythingWaits())
+            {
+                return;
+            }
+
+            switch (relief)
+            {
+                case Relief.Aisle:
+                    aisleOpen = true;
+                    break;
+                case Relief.OffMatEarly:
+                    earlyOffMat = Waits(SpaceKind.Mat);
+                    break;
+                case Relief.TableEarly:
+                    earlyTable = Waits(SpaceKind.Bench);
+                    break;
+            }
+
+            RunPass();
+        }
+    }
+
+    private bool AnythingWaits() => Waits(SpaceKind.Mat) || Waits(SpaceKind.Bench) || Waits(SpaceKind.Table);
+
+    private bool Waits(SpaceKind kind)
+    {
+        foreach (var batch in ranked)
+        {
+            if (kind == SpaceKind.Mat && batch.SowWaiting > 0 && scenario.Spaces[batch.SowWaitingAt].Kind == SpaceKind.Mat)
+            {
+                return true;
+            }
+
+            var waits = kind switch
+            {
+                SpaceKind.Mat => false,
+                SpaceKind.Bench => AnyRefused(batch.OnMat) || batch.OnBench.Exists(lot => lot.IsFlat && lot.Hindrance == Hindrance.Place)
+                    || (batch.SowWaiting > 0 && scenario.Spaces[batch.SowWaitingAt].Kind == SpaceKind.Bench),
+                _ => batch.OnBench.Exists(lot => !lot.IsFlat && lot.Hindrance == Hindrance.Place),
+            };
+            if (waits)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool AnyRefused(List<Lot> lots) => lots.Exists(lot => lot.Hindrance == Hindrance.Place);
+
+    private void CountRelief(Relief? relief, int trays)
+    {
+        if (relief is { } kind && trays > 0)
+        {
+            result.ReliefUses[rules.Reliefs.IndexOf(kind)] += trays;
+        }
+    }
+}

@@ -1,0 +1,156 @@
+using BenchSim.Season.Climate;
+using BenchSim.Season.Planning;
+
+namespace BenchSim.Season.Play;
+
+/// <summary>What became of the batches (docs/model.md section 9).</summary>
+internal sealed partial class SeasonCore
+{
+    private (double EmergedHour, double PathMeanC) lastOut;
+
+    private void KeepOut(BatchState batch, Lot lot)
+    {
+        var outcome = result.Batches[batch.Index];
+        var plants = 0;
+        for (var tray = lot.First; tray < lot.First + lot.Count; tray++)
+        {
+            plants += PlantsOf(batch, lot, tray);
+        }
+
+        var raw = Math.Max(0, day - batch.SetOutDay);
+        var late = Math.Max(0, raw - lot.HoldDays);
+        var wanted = Math.Clamp(batch.Plan.Order.Plants - batch.PlantsOut, 0, plants);
+        outcome.LatePlantDays += (long)wanted * late;
+        batch.PlantsOut += plants;
+        batch.PlantsInTime += late <= rules.LateDays ? plants : 0;
+        batch.PlantsInTimeWeatherCounted += raw <= rules.LateDays ? plants : 0;
+        batch.TraysOut += lot.Count;
+        batch.OutByDay.Add((day, lot.Count));
+        outcome.TraysOut += lot.Count;
+        outcome.OutFirst = outcome.OutFirst < 0 ? day : outcome.OutFirst;
+        outcome.OutLast = day;
+        CountOverHeld(batch, lot);
+        lastOut = (lot.EmergedHour, PathMeanOf(lot));
+    }
+
+    /// <summary>Plants in a tray when it leaves.</summary>
+    public int PlantsOf(BatchState batch, Lot lot, int tray)
+    {
+        var kept = 1 - batch.Crop.StandLoss;
+        var u = FillDraw(batch, LuckPurpose.Tray, tray);
+        if (!batch.IsPotUp)
+        {
+            var seed = batch.PacketGermination * Stand.RelativeGermination(batch.Crop, PathMeanOf(lot));
+            return batch.Fill.Quantile(Stand.CellChance(seed, batch.Plan.Order.SeedsPerCell) * kept, u);
+        }
+
+        if (lot.PottedPlants == 0)
+        {
+            return batch.Fill.Quantile(kept, u);
+        }
+
+        Span<double> cumulative = stackalloc double[lot.PottedPlants + 1];
+        Binomial.Cumulative(lot.PottedPlants, kept, cumulative);
+        return Binomial.Quantile(cumulative, u);
+    }
+
+    private void CountOverHeld(BatchState batch, Lot lot)
+    {
+        if (!(lot.GrownHour <= now) || mode == PlayMode.Planning)
+        {
+            return;
+        }
+
+        var past = day - DueDay(batch, lot);
+        if (past <= batch.Crop.HoldDays)
+        {
+            return;
+        }
+
+        var outcome = result.Batches[batch.Index];
+        outcome.OverHeld += lot.Count;
+        if (past - lot.PlaceDays <= batch.Crop.HoldDays)
+        {
+            outcome.OverHeldForPlace += lot.Count;
+        }
+    }
+
+    private void Finish()
+    {
+        result.SownInTime = true;
+        result.NoneOverHeldForPlace = true;
+        result.PlantsInTime = result.PlantsInTimeWeatherCounted = result.PlantsOut = 0;
+        var wanted = 0L;
+        foreach (var batch in batches)
+        {
+            var outcome = result.Batches[batch.Index];
+            CountStanding(batch, outcome);
+            FinishBatch(batch, outcome);
+            wanted += batch.Plan.Order.Plants;
+            result.SownInTime &= outcome.SownLast >= 0 && outcome.SownLast <= LastSowDay(batch);
+            result.NoneOverHeldForPlace &= outcome.OverHeldForPlace == 0;
+            result.PlantsInTime += outcome.PlantsInTime;
+            result.PlantsInTimeWeatherCounted += outcome.PlantsInTimeWeatherCounted;
+            result.PlantsOut += Math.Min(outcome.PlantsOut, batch.Plan.Order.Plants);
+        }
+
+        var room = result.SownInTime && result.NoneOverHeldForPlace;
+        result.Fits = room && result.PlantsInTime >= rules.ServiceGoal * wanted;
+        result.FitsWeatherCounted = room && result.PlantsInTimeWeatherCounted >= rules.ServiceGoal * wanted;
+        result.Gridlock = AnythingWaits();
+    }
+
+    // The sowing waits its days, and one work day more.
+    private int LastSowDay(BatchState batch) => tables.NextWorkDay[Math.Min(batch.SowDay + rules.SowWaitDays + 1, tables.Days)];
+
+    private void FinishBatch(BatchState batch, BatchOutcome outcome)
+    {
+        var plants = batch.Plan.Order.Plants;
+        outcome.SownLast = batch.Unsown == 0 && outcome.GivenUp == 0 ? batch.LastSown : -1;
+        outcome.PlantsOut = batch.PlantsOut;
+        outcome.PlantsInTime = Math.Min(plants, batch.PlantsInTime);
+        outcome.PlantsInTimeWeatherCounted = Math.Min(plants, batch.PlantsInTimeWeatherCounted);
+        outcome.PlantsShort = Math.Max(0, plants - batch.PlantsOut);
+        outcome.LatePlantDays += (long)outcome.PlantsShort * Math.Max(0, tables.Days - 1 - batch.SetOutDay);
+        outcome.OutMedian = MedianOut(batch);
+    }
+
+    // Days come in order; the smallest by which at least half of the trays that went out had done so.
+    private static int MedianOut(BatchState batch)
+    {
+        var sofar = 0;
+        foreach (var (day, trays) in batch.OutByDay)
+        {
+            sofar += trays;
+            if (2 * sofar >= batch.TraysOut)
+            {
+                return day;
+            }
+        }
+
+        return -1;
+    }
+
+    private void CountStanding(BatchState batch, BatchOutcome outcome)
+    {
+        CountStanding(batch, outcome, batch.OnMat);
+        CountStanding(batch, outcome, batch.OnBench);
+        CountStanding(batch, outcome, batch.OnTable);
+    }
+
+    private void CountStanding(BatchState batch, BatchOutcome outcome, List<Lot> lots)
+    {
+        foreach (var lot in lots)
+        {
+            if (lot.IsFlat)
+            {
+                outcome.FlatsStanding += lot.Count;
+            }
+            else
+            {
+                outcome.TraysStanding += lot.Count;
+                CountOverHeld(batch, lot);
+            }
+        }
+    }
+}

@@ -1,0 +1,213 @@
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Season.Play;
+
+/// <summary>The steps of the round from the field back to the mats.</summary>
+internal sealed partial class SeasonCore
+{
+    private readonly List<Lot> atHand = [];
+
+    // Step 1. Ready, date, weather hold, labour; the field always has room.
+    private void SetOut()
+    {
+        foreach (var batch in ranked)
+        {
+            TakeInHand(batch.OnTable);
+            foreach (var lot in atHand)
+            {
+                if (lot.MovedRound == round || !HasHardened(batch, lot) || !IsSetOutDate(batch))
+                {
+                    continue;
+                }
+
+                if (FieldHolds(batch))
+                {
+                    lot.Hindrance = CanSetOutToday(1) > 0 ? Hindrance.Hold : Hindrance.None;
+                    continue;
+                }
+
+                var count = CanSetOutToday(lot.Count);
+                if (count > 0)
+                {
+                    Send(batch, lot, count);
+                }
+            }
+        }
+    }
+
+    private bool IsSetOutDate(BatchState batch) => mode == PlayMode.Planning || day >= batch.OutFromDay;
+
+    private bool HasHardened(BatchState batch, Lot lot)
+    {
+        if (!(lot.GrownHour <= now))
+        {
+            return false;
+        }
+
+        if (Stays is not null)
+        {
+            return lot.HardenedHour <= now;
+        }
+
+        if (lot.NightsCounted >= batch.Crop.HardeningNights)
+        {
+            return true;
+        }
+
+        if (lot.Nights >= batch.Crop.HardeningNights)
+        {
+            // It has stood its nights; only cold ones that did not count keep it.
+            lot.Hindrance = Hindrance.Hold;
+        }
+
+        return false;
+    }
+
+    private void Send(BatchState batch, Lot lot, int count)
+    {
+        var part = Split(lot, count);
+        if (ReferenceEquals(part, lot))
+        {
+            batch.OnTable.Remove(lot);
+        }
+
+        setOutToday += count;
+        Hold(batch, part.Space, -count * batch.PlacesEach(flat: false));
+        Bank(batch, part);
+        result.SetOut[day] += count;
+        moves += count;
+        witness?.Moved(batch, flat: false, part.First, count, part.Space, -1, now);
+        KeepOut(batch, part);
+        spare.Push(part);
+    }
+
+    // Step 2. Ready, date (or the benches are full), weather hold, place.
+    private void BenchToTable()
+    {
+        step++;
+        foreach (var batch in ranked)
+        {
+            TakeInHand(batch.OnBench);
+            foreach (var lot in atHand)
+            {
+                if (lot.IsFlat || lot.MovedRound == round || !IsTableReady(batch, lot) || !IsTableDate(batch))
+                {
+                    continue;
+                }
+
+                var open = TablesWithoutHold(batch);
+                if (open.Length == 0)
+                {
+                    lot.Hindrance = AnyFits(batch.Tables, batch.PlacesEach(flat: false)) ? Hindrance.Hold : Hindrance.None;
+                    continue;
+                }
+
+                MoveOrRefuse(batch, lot, open, batch.OnBench, batch.OnTable, lot.GrownHour <= now ? null : Relief.TableEarly);
+            }
+        }
+    }
+
+    private bool IsTableReady(BatchState batch, Lot lot)
+    {
+        if (lot.GrownHour <= now)
+        {
+            return true;
+        }
+
+        return earlyTable && lot.EmergedHour <= now && HeatOfGrowth(batch, lot) >= rules.EarlyTableAt * lot.GrowthNeed;
+    }
+
+    private bool IsTableDate(BatchState batch) => mode == PlayMode.Planning || day >= batch.TableFromDay || IsFull(batch.Benches);
+
+    // Step 4. From a later preference to an earlier one, where there is room; wanting to is not waiting.
+    private void MoveBack()
+    {
+        step++;
+        foreach (var batch in ranked)
+        {
+            TakeInHand(batch.OnBench);
+            foreach (var lot in atHand)
+            {
+                var preference = Array.IndexOf(batch.Benches, lot.Space);
+                if (lot.MovedRound == round || preference <= 0)
+                {
+                    continue;
+                }
+
+                batch.OnBench.Remove(lot);
+                if (MoveInto(batch, lot, batch.Benches[..preference], batch.OnBench) > 0)
+                {
+                    Insert(batch.OnBench, lot);
+                }
+            }
+        }
+    }
+
+    // Step 5. Enough are up; place.
+    private void MatToBench()
+    {
+        step++;
+        foreach (var batch in ranked)
+        {
+            TakeInHand(batch.OnMat);
+            foreach (var lot in atHand)
+            {
+                if (lot.MovedRound != round && MayLeaveMat(batch, lot, out var early))
+                {
+                    MoveOrRefuse(batch, lot, batch.Benches, batch.OnMat, batch.OnBench, early ? Relief.OffMatEarly : null);
+                }
+            }
+        }
+    }
+
+    private bool MayLeaveMat(BatchState batch, Lot lot, out bool early)
+    {
+        early = false;
+        if (lot.LeaveMatHour <= now)
+        {
+            return true;
+        }
+
+        early = earlyOffMat && HeatOfEmergence(batch, lot) >= batch.EarlyNeed;
+        return early;
+    }
+
+    // Moves what fits; what does not is refused, and nobody behind it may take a place it was after.
+    private void MoveOrRefuse(BatchState batch, Lot lot, int[] group, List<Lot> source, List<Lot> target, Relief? relief)
+    {
+        var before = lot.Count;
+        source.Remove(lot);
+        var left = MoveInto(batch, lot, group, target);
+        CountRelief(relief, before - left);
+        if (left == 0)
+        {
+            return;
+        }
+
+        Insert(source, lot);
+        if (relief is null)
+        {
+            Refuse(lot, batch.PlacesEach(lot.IsFlat));
+            CloseForStep(group);
+        }
+    }
+
+    private bool AnyFits(int[] group, int placesEach)
+    {
+        foreach (var space in group)
+        {
+            if (Fits(space, placesEach) > 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private void TakeInHand(List<Lot> lots)
+    {
+        atHand.Clear();
+        atHand.AddRange(lots);
+    }
+}

@@ -1,0 +1,234 @@
+using BenchSim.Season.Climate;
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Season.Play;
+
+/// <summary>How a core plays.</summary>
+internal enum PlayMode
+{
+    /// <summary>A season: its weather, its luck, its holds.</summary>
+    Season,
+
+    /// <summary>The planned dates: normal weather, no luck, no holds, no labour limits, no waiting for a date.</summary>
+    Planning,
+}
+
+/// <summary>
+/// Plays one season as a sweep over lots: the state is here, the steps of the round in the files beside this one
+/// (docs/model.md section 3). Nothing is allocated a season once the lots have been made.
+/// </summary>
+internal sealed partial class SeasonCore
+{
+    private readonly Scenario scenario;
+    private readonly SiteRules rules;
+    private readonly SiteTables tables;
+    private readonly ClimateLayout layout;
+    private readonly BatchState[] batches;
+    private readonly BatchState[] ranked;
+    private readonly Stack<Lot> spare = new();
+    private readonly int[] held;
+    private readonly int[] heldByGrower;
+    private readonly int[][] heldByGrowerSpace;
+    private readonly int[] closedInStep;
+    private readonly int[] closedInPass;
+    private readonly PlayMode mode;
+
+    private SeasonClimate climate = null!;
+    private SeasonResult result = null!;
+    private ISeasonWitness? witness;
+    private int[][] capacity = [];
+    private int season;
+    private int day;
+    private double now;
+    private int round;
+    private int step;
+    private int pass;
+    private bool aisleOpen;
+    private int moves;
+
+    public SeasonCore(Scenario scenario, BatchState[] batches, SiteTables tables, ClimateLayout layout, PlayMode mode)
+    {
+        this.scenario = scenario;
+        this.batches = batches;
+        this.tables = tables;
+        this.layout = layout;
+        this.mode = mode;
+        rules = scenario.Rules;
+        ranked = [.. batches.OrderBy(batch => batch.SetOutDay).ThenBy(batch => batch.SowDay).ThenBy(batch => batch.Plan.Order.Id, IdOrder.Instance)];
+        var growers = batches.Length == 0 ? 0 : batches.Max(batch => batch.Grower) + 1;
+        held = new int[scenario.Spaces.Length];
+        heldByGrower = new int[growers];
+        heldByGrowerSpace = [.. Enumerable.Range(0, growers).Select(_ => new int[scenario.Spaces.Length])];
+        closedInStep = new int[scenario.Spaces.Length];
+        closedInPass = new int[scenario.Spaces.Length];
+    }
+
+    /// <summary>Stays and sowing instants given from outside, to check the model against queueing theory; null in every season.</summary>
+    public StaysFromOutside? Stays { get; init; }
+
+    /// <summary>How lots are kept; changes no result.</summary>
+    public LotGrain Grain { get; init; }
+
+    public IReadOnlyList<BatchState> Batches => batches;
+
+    public Scenario Scenario => scenario;
+
+    /// <summary>Places held in a space now.</summary>
+    public int HeldIn(int space) => held[space];
+
+    /// <summary>Places of a space today.</summary>
+    public int PlacesOf(int space) => capacity[space][day];
+
+    /// <summary>Plays a season.</summary>
+    public void Play(int season, PlaceLimits limits, SeasonClimate climate, SeasonResult result, ISeasonWitness? witness = null)
+    {
+        this.season = season;
+        this.climate = climate;
+        this.result = result;
+        this.witness = witness;
+        capacity = limits == PlaceLimits.None ? tables.Open : tables.Places;
+        Clear();
+        foreach (var batch in batches)
+        {
+            DrawLuck(batch);
+        }
+
+        witness?.Begins(this);
+        for (day = 0; day < tables.Days; day++)
+        {
+            PlayDay();
+        }
+
+        day = tables.Days - 1;
+        Finish();
+    }
+
+    private void PlayDay()
+    {
+        if (rules.Rounds == RoundKind.AnyTime)
+        {
+            PlayChangesUpTo((day * 24) + tables.RoundHour);
+        }
+        else if (tables.IsWorkDay[day])
+        {
+            now = (day * 24) + tables.RoundHour;
+            WorkRound();
+        }
+
+        KeepDay();
+        witness?.DayEnds(this, day);
+    }
+
+    private void WorkRound()
+    {
+        BeginRound();
+        RunPass();
+        ReliefPasses();
+    }
+
+    private void BeginRound()
+    {
+        round++;
+        aisleOpen = false;
+        earlyOffMat = false;
+        earlyTable = false;
+        BeginLabour();
+        foreach (var batch in ranked)
+        {
+            batch.SowWaiting = 0;
+            ClearHindrances(batch.OnMat);
+            ClearHindrances(batch.OnBench);
+            ClearHindrances(batch.OnTable);
+        }
+    }
+
+    private static void ClearHindrances(List<Lot> lots)
+    {
+        foreach (var lot in lots)
+        {
+            lot.Hindrance = Hindrance.None;
+        }
+    }
+
+    // One sweep, downstream first; a tray moves at most once a round.
+    private void RunPass()
+    {
+        pass++;
+        Discard();
+        SetOut();
+        DiscardLateFromTable();
+        BenchToTable();
+        PotUp();
+        if (rules.MoveBack)
+        {
+            MoveBack();
+        }
+
+        MatToBench();
+        Sow();
+    }
+
+    private void Clear()
+    {
+        Array.Clear(held);
+        Array.Clear(heldByGrower);
+        foreach (var row in heldByGrowerSpace)
+        {
+            Array.Clear(row);
+        }
+
+        foreach (var batch in batches)
+        {
+            Recycle(batch.OnMat);
+            Recycle(batch.OnBench);
+            Recycle(batch.OnTable);
+            batch.Clear();
+        }
+
+        result.Prepare(held.Length, batches.Length, heldByGrower.Length, tables.Days, rules.Reliefs.Length);
+        result.Season = season;
+        now = -1;
+        labourDay = -1;
+        round = 0;
+        step = 0;
+        pass = 0;
+        Array.Clear(closedInStep);
+        Array.Clear(closedInPass);
+    }
+
+    private void Recycle(List<Lot> lots)
+    {
+        foreach (var lot in lots)
+        {
+            spare.Push(lot);
+        }
+
+        lots.Clear();
+    }
+
+    private void DrawLuck(BatchState batch)
+    {
+        var planning = mode == PlayMode.Planning;
+        var emergence = batch.Crop.EmergeHeat * (planning ? 1 : batch.Luck.Emergence(season));
+        var growth = planning ? 1 : batch.Luck.Growth(season);
+        batch.EmergeNeed = HeatTable.Units(emergence);
+        batch.LeaveNeed = HeatTable.Units(emergence * batch.LeaveSpread);
+        batch.EarlyNeed = HeatTable.Units(emergence * batch.EarlySpread);
+        batch.GrowthNeed = HeatTable.Units(growth * batch.GrowthDegreeDays);
+        batch.PotUpNeed = HeatTable.Units(growth * batch.PotUpDegreeDays);
+        batch.PacketGermination = planning ? batch.Plan.Order.Germination : batch.Luck.Packet(season);
+    }
+
+    private Lot NewLot()
+    {
+        if (!spare.TryPop(out var lot))
+        {
+            lot = new Lot();
+        }
+
+        return lot;
+    }
+
+    private double FillDraw(BatchState batch, LuckPurpose purpose, int index) =>
+        mode == PlayMode.Planning ? 0.5 : batch.Luck.Fill(season, purpose, index);
+}

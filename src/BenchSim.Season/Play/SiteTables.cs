@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Season.Play;
+
+/// <summary>What the calendar fixes before any season is played: work days, places and openings by day. Shared by all threads.</summary>
+internal sealed class SiteTables
+{
+    /// <summary>Places of a space without a limit: more than any plan can fill, small enough to add up.</summary>
+    public const int NoLimit = 1_000_000_000;
+
+    public SiteTables(Scenario scenario, int days)
+    {
+        Days = days;
+        RoundHour = scenario.Rules.RoundAt.Hour + (scenario.Rules.RoundAt.Minute / 60.0);
+        IsWorkDay = [.. Enumerable.Range(0, days + 1).Select(day => scenario.Rules.IsWorkDay(scenario.Window.Opens.AddDays(day)))];
+        NextWorkDay = new int[days + 1];
+        for (var day = days; day >= 0; day--)
+        {
+            NextWorkDay[day] = IsWorkDay[day] || day == days ? day : NextWorkDay[day + 1];
+        }
+
+        Places = [.. scenario.Spaces.Select(space => PlacesByDay(scenario, space, days, limited: true))];
+        Open = [.. scenario.Spaces.Select(space => PlacesByDay(scenario, space, days, limited: false))];
+        Aisle = [.. scenario.Spaces.Select(space => space.AislePlaces)];
+    }
+
+    public int Days { get; }
+
+    /// <summary>Hour of the day of the round.</summary>
+    public double RoundHour { get; }
+
+    public bool[] IsWorkDay { get; }
+
+    /// <summary>The work day at or after a day; the day past the end when there is none.</summary>
+    public int[] NextWorkDay { get; }
+
+    /// <summary>Places by space and day, 0 while its house is shut.</summary>
+    public int[][] Places { get; }
+
+    /// <summary><see cref="NoLimit"/> by space and day, 0 while its house is shut.</summary>
+    public int[][] Open { get; }
+
+    public int[] Aisle { get; }
+
+    /// <summary>Places of a space on a day as the file gives them, the house's opening date kept.</summary>
+    public static int[] PlacesByDay(Scenario scenario, Space space, int days, bool limited)
+    {
+        var opens = 0;
+        var house = scenario.Houses.FirstOrDefault(house => string.Equals(house.Id, space.HouseId, StringComparison.Ordinal));
+        if (house is { Opening: HouseOpening.FromDate, OpensOn: { } date })
+        {
+            opens = date.DayNumber - scenario.Window.Opens.DayNumber;
+        }
+
+        var places = new int[days];
+        for (var day = Math.Max(0, opens); day < days; day++)
+        {
+            places[day] = limited ? PlacesOn(space, scenario.Window.Opens.AddDays(day)) : NoLimit;
+        }
+
+        return places;
+    }
+
+    /// <summary>The first work day whose round is at or after an instant.</summary>
+    public int RoundAtOrAfter(double hour)
+    {
+        if (hour >= (Days * 24.0) + RoundHour)
+        {
+            return Days;
+        }
+
+        var day = (int)Math.Max(0, Math.Ceiling((hour - RoundHour) / 24));
+        return NextWorkDay[Math.Min(day, Days)];
+    }
+
+    private static int PlacesOn(Space space, DateOnly date)
+    {
+        var places = space.Places;
+        foreach (var change in space.Changes)
+        {
+            if (change.From <= date)
+            {
+                places = change.Places;
+            }
+        }
+
+        return places;
+    }
+}
