@@ -1,0 +1,54 @@
+using System.Text;
+
+namespace BenchSim.Published.Library;
+
+/// <summary>The rows of a table under tests/Published/data, by column name.</summary>
+internal static class PublishedTable
+{
+    /// <summary>Folder of the repository, found upwards from the running tests.</summary>
+    internal static string Repository { get; } = FindRepository();
+
+    internal static List<Dictionary<string, string>> Read(string file)
+    {
+        string[] lines = File.ReadAllLines(Path.Combine(Repository, "tests", "Published", "data", file));
+        List<string> header = Split(lines[0]);
+        return [.. lines.Skip(1).Where(line => line.Length > 0).Select(line => header.Zip(Split(line)).ToDictionary(pair => pair.First, pair => pair.Second, StringComparer.Ordinal))];
+    }
+
+    private static List<string> Split(string line)
+    {
+        List<string> cells = [];
+        var cell = new StringBuilder();
+        bool quoted = false;
+        foreach (char c in line)
+        {
+            if (c == '"')
+            {
+                quoted = !quoted;
+            }
+            else if (c == ',' && !quoted)
+            {
+                cells.Add(cell.ToString());
+                cell.Clear();
+            }
+            else
+            {
+                cell.Append(c);
+            }
+        }
+
+        cells.Add(cell.ToString());
+        return cells;
+    }
+
+    private static string FindRepository()
+    {
+        DirectoryInfo? folder = new(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "BenchSim.sln")))
+        {
+            folder = folder.Parent;
+        }
+
+        return folder?.FullName ?? throw new DirectoryNotFoundException("No BenchSim.sln above the tests.");
+    }
+}
