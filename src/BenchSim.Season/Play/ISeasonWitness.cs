@@ -6,8 +6,11 @@ internal interface ISeasonWitness
     /// <summary>The season begins; luck has been drawn.</summary>
     void Begins(SeasonCore core);
 
-    /// <summary>Trays were sown, moved (from 0 or more) or set out (to -1).</summary>
+    /// <summary>Trays were sown (from -1) or moved.</summary>
     void Moved(BatchState batch, bool flat, int first, int count, int from, int to, double hour);
+
+    /// <summary>Trays were set out with so many plants, after so many days of weather hold.</summary>
+    void WentOut(BatchState batch, Lot lot, int plants, double hour);
 
     /// <summary>A flat was potted up into trays.</summary>
     void Potted(BatchState batch, int flat, int seedlings, int firstTray, int trays, double hour);

@@ -56,7 +56,8 @@ internal sealed partial class SeasonCore
     {
         foreach (var lot in batch.OnBench)
         {
-            KeepHindrance(batch, lot, lot.IsFlat ? batch.Benches : batch.Tables);
+            // A refused flat asks for the places of its trays; the flats behind it are not asked.
+            KeepHindrance(batch, lot, lot.IsFlat ? batch.Benches : batch.Tables, lot.IsFlat ? 1 : lot.Count);
         }
     }
 
@@ -64,17 +65,16 @@ internal sealed partial class SeasonCore
     {
         foreach (var lot in lots)
         {
-            KeepHindrance(batch, lot, group);
+            KeepHindrance(batch, lot, group, lot.Count);
         }
     }
 
-    private void KeepHindrance(BatchState batch, Lot lot, int[] group)
+    private void KeepHindrance(BatchState batch, Lot lot, int[] group, int asking)
     {
         switch (lot.Hindrance)
         {
             case Hindrance.Place:
-                // A refused flat asks for the places of its trays; the flats behind it are not asked.
-                KeepWaiting(batch, group[0], lot.IsFlat && lot.PotHour <= now ? 1 : lot.Count, lot.PlacesRefused);
+                KeepWaiting(batch, group[0], asking, lot.PlacesRefused);
                 if (lot.GrownHour <= now)
                 {
                     lot.PlaceDays++;

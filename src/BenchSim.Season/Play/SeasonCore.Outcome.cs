@@ -17,6 +17,7 @@ internal sealed partial class SeasonCore
             plants += PlantsOf(batch, lot, tray);
         }
 
+        witness?.WentOut(batch, lot, plants, now);
         var raw = Math.Max(0, day - batch.SetOutDay);
         var late = Math.Max(0, raw - lot.HoldDays);
         var wanted = Math.Clamp(batch.Plan.Order.Plants - batch.PlantsOut, 0, plants);

@@ -19,6 +19,12 @@ internal sealed partial class SeasonCore
             TakeInHand(batch.OnBench);
             foreach (var lot in atHand)
             {
+                if (batch.Filled == batch.Plan.Trays)
+                {
+                    // Its other flats have just been thrown out as surplus.
+                    break;
+                }
+
                 if (lot.IsFlat && lot.MovedRound != round && lot.PotHour <= now && !EmptyFlats(batch, lot))
                 {
                     return;
@@ -32,6 +38,7 @@ internal sealed partial class SeasonCore
     {
         while (lot.Count > 0)
         {
+            lot.Hindrance = Hindrance.None;
             var seedlings = SeedlingsOf(batch, lot);
             var trays = TraysFrom(batch, lot, seedlings);
             if (!CanPotToday(trays))

@@ -76,7 +76,6 @@ internal sealed partial class SeasonCore
         Bank(batch, part);
         result.SetOut[day] += count;
         moves += count;
-        witness?.Moved(batch, flat: false, part.First, count, part.Space, -1, now);
         KeepOut(batch, part);
         spare.Push(part);
     }
@@ -90,20 +89,57 @@ internal sealed partial class SeasonCore
             TakeInHand(batch.OnBench);
             foreach (var lot in atHand)
             {
-                if (lot.IsFlat || lot.MovedRound == round || !IsTableReady(batch, lot) || !IsTableDate(batch))
+                if (!lot.IsFlat && lot.MovedRound != round && IsTableReady(batch, lot))
                 {
-                    continue;
+                    ToTable(batch, lot);
                 }
-
-                var open = TablesWithoutHold(batch);
-                if (open.Length == 0)
-                {
-                    lot.Hindrance = AnyFits(batch.Tables, batch.PlacesEach(flat: false)) ? Hindrance.Hold : Hindrance.None;
-                    continue;
-                }
-
-                MoveOrRefuse(batch, lot, open, batch.OnBench, batch.OnTable, lot.GrownHour <= now ? null : Relief.TableEarly);
             }
+        }
+    }
+
+    private void ToTable(BatchState batch, Lot lot)
+    {
+        var onDate = mode == PlayMode.Planning || day >= batch.TableFromDay;
+        if (!onDate && !IsFull(batch.Benches))
+        {
+            return;
+        }
+
+        var open = TablesWithoutHold(batch);
+        if (open.Length == 0)
+        {
+            lot.Hindrance = AnyFits(batch.Tables, batch.PlacesEach(flat: false)) ? Hindrance.Hold : Hindrance.None;
+            return;
+        }
+
+        Relief? relief = lot.GrownHour <= now ? null : Relief.TableEarly;
+        if (onDate)
+        {
+            MoveOrRefuse(batch, lot, open, batch.OnBench, batch.OnTable, relief);
+            return;
+        }
+
+        // Before its date a tray goes only while the benches are full, so each is asked by itself.
+        while (lot.Count > 1 && IsFull(batch.Benches))
+        {
+            var before = lot.Count;
+            var one = Split(lot, 1);
+            MoveOrRefuse(batch, one, open, batch.OnBench, batch.OnTable, relief);
+            if (one.Hindrance == Hindrance.Place)
+            {
+                // Refused: it stands with the rest again, and they are refused with it.
+                batch.OnBench.Remove(one);
+                lot.First--;
+                lot.Count = before;
+                spare.Push(one);
+                Refuse(lot, batch.PlacesEach(flat: false));
+                return;
+            }
+        }
+
+        if (IsFull(batch.Benches))
+        {
+            MoveOrRefuse(batch, lot, open, batch.OnBench, batch.OnTable, relief);
         }
     }
 
@@ -116,8 +152,6 @@ internal sealed partial class SeasonCore
 
         return earlyTable && lot.EmergedHour <= now && HeatOfGrowth(batch, lot) >= rules.EarlyTableAt * lot.GrowthNeed;
     }
-
-    private bool IsTableDate(BatchState batch) => mode == PlayMode.Planning || day >= batch.TableFromDay || IsFull(batch.Benches);
 
     // Step 4. From a later preference to an earlier one, where there is room; wanting to is not waiting.
     private void MoveBack()
