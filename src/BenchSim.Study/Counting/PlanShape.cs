@@ -1,0 +1,72 @@
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Study.Counting;
+
+/// <summary>What counting needs to know of a plan, worked out once and shared by all threads.</summary>
+internal sealed class PlanShape
+{
+    /// <summary>Counted parts of a minute: work is summed in whole thousandths, so that sums do not depend on their order.</summary>
+    public const int PartsAMinute = 1000;
+
+    /// <summary>Works it out.</summary>
+    public PlanShape(SeasonPlan plan)
+    {
+        Plan = plan;
+        Scenario scenario = plan.Scenario;
+        Places = [.. scenario.Spaces.Select(space => PlacesByDay(plan, space))];
+        Groups = [.. Enum.GetValues<SpaceKind>().Select(kind => new SpaceGroup(kind, Of(kind), Sum(Of(kind)))).Where(group => group.Spaces.Length > 0)];
+        Wanted = [.. plan.Batches.Select(batch => batch.Order.Plants)];
+        PlantsWanted = Wanted.Sum();
+        SetOutDay = [.. plan.Batches.Select(batch => batch.SetOutOn.DayNumber - plan.FirstDay.DayNumber)];
+        Growers = [.. plan.Batches.Select(batch => batch.Order.Grower).Distinct(StringComparer.Ordinal)];
+
+        int[] Of(SpaceKind kind) => [.. Enumerable.Range(0, scenario.Spaces.Length).Where(space => scenario.Spaces[space].Kind == kind)];
+        int[] Sum(int[] spaces) => [.. Enumerable.Range(0, plan.Days).Select(day => spaces.Sum(space => Places[space][day]))];
+    }
+
+    /// <summary>The plan.</summary>
+    public SeasonPlan Plan { get; }
+
+    /// <summary>Days played.</summary>
+    public int Days => Plan.Days;
+
+    /// <summary>Places by space and day.</summary>
+    public int[][] Places { get; }
+
+    /// <summary>Mats, benches and tables, those there are.</summary>
+    public SpaceGroup[] Groups { get; }
+
+    /// <summary>Plants wanted by batch.</summary>
+    public int[] Wanted { get; }
+
+    /// <summary>Plants wanted in all.</summary>
+    public int PlantsWanted { get; }
+
+    /// <summary>Planned day of setting out by batch.</summary>
+    public int[] SetOutDay { get; }
+
+    /// <summary>Growers in order of first appearance in the plan: the order of a season's result.</summary>
+    public string[] Growers { get; }
+
+    // A house that opens on a date has no places before it. One opened "when needed" can be used on any day.
+    private static int[] PlacesByDay(SeasonPlan plan, Space space)
+    {
+        House? house = plan.Scenario.Houses.FirstOrDefault(each => string.Equals(each.Id, space.HouseId, StringComparison.Ordinal));
+        DateOnly? opens = house?.Opening == HouseOpening.FromDate ? house.OpensOn : null;
+        int[] places = new int[plan.Days];
+        for (int day = 0; day < places.Length; day++)
+        {
+            DateOnly date = plan.FirstDay.AddDays(day);
+            if (date < opens)
+                continue;
+            places[day] = space.Places;
+            foreach (PlacesFrom change in space.Changes)
+            {
+                if (change.From <= date)
+                    places[day] = change.Places;
+            }
+        }
+
+        return places;
+    }
+}

@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Play;
+using BenchSim.Study.Results;
+using BenchSim.Study.Statistics;
+
+namespace BenchSim.Study.Counting;
+
+/// <summary>
+/// Everything that is kept of the seasons one thread has played. All of it is whole numbers, so adding two tallies gives what one thread
+/// would have counted, in any order and any split (docs/decisions/004-exact-counting.md).
+/// </summary>
+internal sealed class SeasonTally
+{
+    private readonly PlanShape _shape;
+    private readonly VerdictTally _verdict;
+    private readonly SpaceTally[] _spaces;
+    private readonly GroupTally[] _groups;
+    private readonly BatchTally[] _batches;
+    private readonly GrowerTally[] _growers;
+    private readonly WorkTally _work;
+
+    /// <summary>An empty tally.</summary>
+    public SeasonTally(PlanShape shape)
+    {
+        _shape = shape;
+        int spaces = shape.Places.Length;
+        _verdict = new VerdictTally(shape);
+        _spaces = [.. shape.Places.Select(places => new SpaceTally(places))];
+        _groups = [.. shape.Groups.Select(group => new GroupTally(group))];
+        _batches = [.. shape.Wanted.Select((wanted, batch) => new BatchTally(spaces, wanted, shape.SetOutDay[batch]))];
+        _growers = [.. shape.Growers.Select(_ => new GrowerTally(spaces))];
+        _work = new WorkTally(shape.Plan.Scenario.Rules.Minutes, shape.Days);
+    }
+
+    /// <summary>Counts one season.</summary>
+    /// <param name="asGiven">The season with places as given.</param>
+    /// <param name="unlimited">The same season with places without limit.</param>
+    public void Add(SeasonResult asGiven, SeasonResult unlimited)
+    {
+        _verdict.Add(asGiven, unlimited);
+        for (int space = 0; space < _spaces.Length; space++)
+            _spaces[space].Add(asGiven.Held[space], asGiven.Waiting[space], unlimited.Held[space]);
+        foreach (GroupTally group in _groups)
+            group.Add(asGiven.Waiting, unlimited.Held);
+        for (int batch = 0; batch < _batches.Length; batch++)
+            _batches[batch].Add(asGiven.Batches[batch]);
+        for (int grower = 0; grower < _growers.Length; grower++)
+            _growers[grower].Add(asGiven.HeldByGrower[grower], asGiven.TrayDays[grower]);
+        _work.Add(asGiven);
+    }
+
+    /// <summary>Adds another tally of the same plan.</summary>
+    public void Merge(SeasonTally other)
+    {
+        _verdict.Merge(other._verdict);
+        for (int space = 0; space < _spaces.Length; space++)
+            _spaces[space].Merge(other._spaces[space]);
+        for (int group = 0; group < _groups.Length; group++)
+            _groups[group].Merge(other._groups[group]);
+        for (int batch = 0; batch < _batches.Length; batch++)
+            _batches[batch].Merge(other._batches[batch]);
+        for (int grower = 0; grower < _growers.Length; grower++)
+            _growers[grower].Merge(other._growers[grower]);
+        _work.Merge(other._work);
+    }
+
+    /// <summary>The answer; at least one season counted.</summary>
+    /// <param name="seed">Seed the seasons were played with.</param>
+    public StudyResult ToResult(ulong seed)
+    {
+        StudentFactors student = new();
+        SeasonPlan plan = _shape.Plan;
+        int seasons = _verdict.Seasons;
+        return new StudyResult
+        {
+            Plan = plan,
+            Seasons = seasons,
+            Seed = seed,
+            Fits = _verdict.Fits(),
+            FitsWeatherCounted = _verdict.FitsWeatherCounted(),
+            Causes = _verdict.Causes(),
+            PlantsWanted = _shape.PlantsWanted,
+            PlantsInTime = _verdict.PlantsInTime(student),
+            PlantsLate = _verdict.PlantsLate(student),
+            PlantsShort = _verdict.PlantsShort(student),
+            LatePlantDays = _verdict.LatePlantDays(student),
+            OverHeld = _verdict.OverHeld(student),
+            Discarded = _verdict.Discarded(student),
+            StillStanding = _verdict.StillStanding(student),
+            ReliefUses = _verdict.ReliefUses(student),
+            Spaces = [.. _spaces.Select((tally, space) => tally.ToResult(plan.Scenario.Spaces[space], plan.FirstDay, seasons, student))],
+            Groups = [.. _groups.Select(tally => tally.ToResult(plan.FirstDay, seasons, student))],
+            Batches = [.. _batches.Select((tally, batch) => tally.ToResult(plan.Batches[batch], plan.FirstDay, seasons, student))],
+            Growers = Growers(seasons, student),
+            Work = _work.ToResult(student),
+        };
+    }
+
+    private ImmutableArray<GrowerResult> Growers(int seasons, StudentFactors student)
+    {
+        long everyones = _growers.Sum(grower => grower.AllTrayDays());
+        return [.. _growers
+            .Select((tally, grower) => tally.ToResult(_shape.Growers[grower], Batches(_shape.Growers[grower]), everyones, seasons, student))
+            .OrderBy(grower => grower.Grower, StringComparer.Ordinal)];
+
+        int Batches(string name) => _shape.Plan.Batches.Count(batch => string.Equals(batch.Order.Grower, name, StringComparison.Ordinal));
+    }
+}

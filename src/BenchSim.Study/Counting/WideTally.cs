@@ -1,0 +1,178 @@
+using System.Numerics;
+
+namespace BenchSim.Study.Counting;
+
+/// <summary>
+/// A tally of quantities with a wide range (tray-days, late plant-days, minutes of work). Sums, smallest and largest are always exact. Quantiles
+/// are exact up to <see cref="MostValues"/> different values, so for up to as many seasons; beyond that values are counted in classes no wider than
+/// 1/256 of their lower end and a quantile is the upper end of its class: never too low, too high by less than 0.4 %.
+/// Which of the two holds depends on the values alone, not on the order or the threads in which they came.
+/// </summary>
+internal sealed class WideTally : Tally
+{
+    /// <summary>Different values that are counted one by one.</summary>
+    public const int MostValues = 1024;
+
+    private const int ClassBits = 8;
+    private const int ClassesAnOctave = 1 << ClassBits;
+    private const int FirstCapacity = 8;
+
+    // Open addressing, linear probing, at most half full. A count of 0 marks a free slot.
+    private long[] _values = new long[FirstCapacity];
+    private int[] _counts = new int[FirstCapacity];
+    private int _different;
+    private ExactTally? _classes;
+
+    private int _seasons;
+    private UInt128 _sum;
+    private UInt128 _squares;
+    private long _least = long.MaxValue;
+    private long _most;
+
+    /// <summary>Counts one season.</summary>
+    /// <param name="value">0 or more.</param>
+    public void Add(long value)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(value);
+        _seasons++;
+        _sum += (ulong)value;
+        _squares += (UInt128)(ulong)value * (ulong)value;
+        _least = Math.Min(_least, value);
+        _most = Math.Max(_most, value);
+        Count(value, 1);
+    }
+
+    /// <summary>Adds another tally.</summary>
+    public void Merge(WideTally other)
+    {
+        _seasons += other._seasons;
+        _sum += other._sum;
+        _squares += other._squares;
+        _least = Math.Min(_least, other._least);
+        _most = Math.Max(_most, other._most);
+        if (other._classes is not null)
+        {
+            if (_classes is null)
+                ToClasses();
+            _classes!.Merge(other._classes);
+            return;
+        }
+
+        for (int i = 0; i < other._counts.Length; i++)
+        {
+            if (other._counts[i] > 0)
+                Count(other._values[i], other._counts[i]);
+        }
+    }
+
+    /// <inheritdoc/>
+    public override Moments Moments() => new(_seasons, _sum, _squares, _seasons == 0 ? 0 : _least, _most);
+
+    /// <summary>The class of a value: itself below 512, then 256 classes an octave.</summary>
+    internal static int ClassOf(long value)
+    {
+        int shift = Math.Max(0, BitOperations.Log2((ulong)value) - ClassBits);
+        return (shift * ClassesAnOctave) + (int)(value >> shift);
+    }
+
+    /// <summary>The largest value of a class.</summary>
+    internal static long UpperEnd(int index)
+    {
+        int shift = Math.Max(0, (index / ClassesAnOctave) - 1);
+        return ((index - (shift * ClassesAnOctave) + 1L) << shift) - 1;
+    }
+
+    /// <inheritdoc/>
+    protected override long SmallestNotExceededBy(long seasons)
+    {
+        if (_classes is not null)
+            return Math.Min(_most, UpperEnd(_classes.ValueNotExceededBy(seasons)));
+        long[] values = new long[_different];
+        int[] counts = new int[_different];
+        int filled = 0;
+        for (int i = 0; i < _counts.Length; i++)
+        {
+            if (_counts[i] == 0)
+                continue;
+            values[filled] = _values[i];
+            counts[filled++] = _counts[i];
+        }
+
+        Array.Sort(values, counts);
+        int at = 0;
+        for (long sum = counts[0]; sum < seasons; sum += counts[at])
+            at++;
+        return values[at];
+    }
+
+    private void Count(long value, int seasons)
+    {
+        if (_classes is not null)
+        {
+            _classes.Add(ClassOf(value), seasons);
+            return;
+        }
+
+        int slot = Slot(value);
+        if (_counts[slot] == 0)
+        {
+            if (_different == MostValues)
+            {
+                ToClasses();
+                _classes!.Add(ClassOf(value), seasons);
+                return;
+            }
+
+            if (++_different * 2 > _counts.Length)
+            {
+                Double();
+                slot = Slot(value);
+            }
+
+            _values[slot] = value;
+        }
+
+        _counts[slot] += seasons;
+    }
+
+    private int Slot(long value)
+    {
+        int mask = _counts.Length - 1;
+
+        // Fibonacci hashing: the high bits of the product are well mixed.
+        int slot = (int)(((ulong)value * 0x9E3779B97F4A7C15) >> 32) & mask;
+        while (_counts[slot] != 0 && _values[slot] != value)
+            slot = (slot + 1) & mask;
+        return slot;
+    }
+
+    private void Double()
+    {
+        long[] values = _values;
+        int[] counts = _counts;
+        _values = new long[values.Length * 2];
+        _counts = new int[counts.Length * 2];
+        for (int i = 0; i < counts.Length; i++)
+        {
+            if (counts[i] == 0)
+                continue;
+            int slot = Slot(values[i]);
+            _values[slot] = values[i];
+            _counts[slot] = counts[i];
+        }
+    }
+
+    private void ToClasses()
+    {
+        ExactTally classes = new();
+        for (int i = 0; i < _counts.Length; i++)
+        {
+            if (_counts[i] > 0)
+                classes.Add(ClassOf(_values[i]), _counts[i]);
+        }
+
+        _classes = classes;
+        _values = [];
+        _counts = [];
+    }
+}

@@ -1,0 +1,100 @@
+using BenchSim.Study.Counting;
+using CsCheck;
+
+namespace BenchSim.Study.Tests.Counting;
+
+public class WideTallyTests
+{
+    [Fact]
+    public void Is_exact_for_as_many_seasons_as_it_keeps_values()
+    {
+        // 1,024 different values: 10 % of 1,024 is 102.4, so the 103rd smallest; 50 %: the 512th; 95 %: 972.8, the 973rd.
+        WideTally tally = new();
+        for (int i = 1024; i >= 1; i--)
+            tally.Add(i * 1_000_003L);
+
+        Assert.Equal(103 * 1_000_003L, tally.Quantile(10, 1024));
+        Assert.Equal(512 * 1_000_003L, tally.Quantile(50, 1024));
+        Assert.Equal(973 * 1_000_003L, tally.Quantile(95, 1024));
+    }
+
+    [Fact]
+    public void Agrees_with_sorting_for_any_numbers_and_any_split() =>
+        Gen.Select(Gen.Long[0, 5_000_000_000].Array[1, 60], Gen.Int[0, 60]).Sample(
+            (values, cut) =>
+            {
+                WideTally left = Of(values[..Math.Min(cut, values.Length)]);
+                left.Merge(Of(values[Math.Min(cut, values.Length)..]));
+                Naive.Check(values, left);
+            },
+            seed: "0000KfHk3Ryn", iter: 500);
+
+    [Fact]
+    public void With_more_values_the_moments_stay_exact_and_quantiles_err_upward_by_less_than_a_256th()
+    {
+        Random random = new(20270301);
+        long[] values = [.. Enumerable.Range(0, 5000).Select(_ => random.NextInt64(1, 1L << random.Next(1, 40)))];
+        WideTally tally = Of(values);
+        long[] sorted = [.. values.Order()];
+
+        Assert.Equal((UInt128)(ulong)values.Sum(), tally.Moments().Sum);
+        Assert.Equal((sorted[0], sorted[^1]), (tally.Moments().Least, tally.Moments().Most));
+        foreach (int percent in new[] { 5, 10, 25, 50, 75, 90, 95, 99 })
+        {
+            long exact = sorted[((percent * values.Length) + 99) / 100 - 1];
+            long told = tally.Quantile(percent, values.Length);
+            Assert.InRange(told, exact, exact * (1 + (1.0 / 256)));
+        }
+
+        Assert.Equal(sorted[^1], tally.Quantile(100, values.Length));
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(300)]
+    [InlineData(1023)]
+    [InlineData(1024)]
+    [InlineData(1025)]
+    [InlineData(1900)]
+    public void The_split_does_not_show_even_where_only_the_whole_has_too_many_values(int cut)
+    {
+        // 2,000 different values: halves below 1,024 are kept value by value, the whole is not, whichever way it came about.
+        long[] values = [.. Enumerable.Range(0, 2000).Select(i => 100_000L + (i * 37L))];
+        WideTally whole = Of(values);
+        WideTally parts = Of(values[cut..]);
+        parts.Merge(Of(values[..cut]));
+
+        Assert.Equal(whole.Moments(), parts.Moments());
+        for (int percent = 1; percent <= 100; percent++)
+            Assert.Equal(whole.Quantile(percent, 2000), parts.Quantile(percent, 2000));
+    }
+
+    [Fact]
+    public void Classes_follow_on_without_gap_and_are_narrow()
+    {
+        // Below 512 a class is one value; above, the class of v ends below v + v / 256.
+        for (long value = 0; value < 512; value++)
+            Assert.Equal(value, WideTally.UpperEnd(WideTally.ClassOf(value)));
+        for (int index = 511; index < 9000; index++)
+        {
+            long lower = WideTally.UpperEnd(index - 1) + 1;
+            long upper = WideTally.UpperEnd(index);
+            Assert.Equal(index, WideTally.ClassOf(lower));
+            Assert.Equal(index, WideTally.ClassOf(upper));
+            Assert.InRange(upper - lower, 0, (lower / 256.0) - 1 + 0.001);
+        }
+
+        Assert.Equal(long.MaxValue, WideTally.UpperEnd(WideTally.ClassOf(long.MaxValue)));
+    }
+
+    [Fact]
+    public void Negative_numbers_are_refused() => Assert.Throws<ArgumentOutOfRangeException>(() => new WideTally().Add(-1));
+
+    private static WideTally Of(params long[] values)
+    {
+        WideTally tally = new();
+        foreach (long value in values)
+            tally.Add(value);
+        return tally;
+    }
+}

@@ -1,0 +1,108 @@
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Play;
+
+namespace BenchSim.Study.Tests;
+
+/// <summary>Season results made by hand or drawn at random, in the shape the player gives them.</summary>
+internal static class Seasons
+{
+    /// <summary>A season in which nothing happens and everything fits.</summary>
+    public static SeasonResult Quiet(SeasonPlan plan)
+    {
+        SeasonResult season = new() { Fits = true, FitsWeatherCounted = true };
+        Shape(plan, season);
+        foreach (BatchOutcome batch in season.Batches)
+        {
+            batch.SownFirst = batch.SownLast = batch.OffMat = batch.PottedUp = batch.OnTable = -1;
+            batch.OutFirst = batch.OutMedian = batch.OutLast = -1;
+        }
+
+        return season;
+    }
+
+    /// <summary>Fills a season with numbers that depend on the season and the kind of play alone.</summary>
+    public static void Draw(SeasonPlan plan, int season, PlaceLimits limits, SeasonResult result)
+    {
+        if (result.Held.Length == 0)
+            Shape(plan, result);
+        Random random = new((season * 2) + (int)limits);
+        result.Season = season;
+        for (int space = 0; space < result.Held.Length; space++)
+        {
+            int most = plan.Scenario.Spaces[space].Places;
+            for (int day = 0; day < plan.Days; day++)
+            {
+                result.Held[space][day] = random.Next(most + 1);
+                result.Waiting[space][day] = Math.Max(0, random.Next(40) - 34);
+            }
+        }
+
+        foreach (int[] row in result.HeldByGrower)
+            Fill(row, random, 12);
+        foreach (long[] row in result.TrayDays)
+        {
+            for (int space = 0; space < row.Length; space++)
+                row[space] = random.Next(3000);
+        }
+
+        foreach (int[] row in new[] { result.Sown, result.Potted, result.Moved, result.SetOut, result.CarriedIn })
+            Fill(row, random, 9);
+        for (int relief = 0; relief < result.ReliefUses.Length; relief++)
+            result.ReliefUses[relief] = random.Next(50);
+        result.PlantsInTime = result.PlantsOut = 0;
+        for (int batch = 0; batch < result.Batches.Length; batch++)
+            DrawBatch(result, result.Batches[batch], plan.Batches[batch].Order.Plants, plan.Days, random);
+        result.Fits = random.Next(3) > 0;
+        result.FitsWeatherCounted = result.Fits && random.Next(3) > 0;
+    }
+
+    private static void DrawBatch(SeasonResult result, BatchOutcome batch, int wanted, int days, Random random)
+    {
+        batch.SownFirst = random.Next(3);
+        batch.SownLast = random.Next(4) - 1;
+        batch.OffMat = random.Next(days) - 1;
+        batch.PottedUp = -1;
+        batch.OnTable = random.Next(days);
+        batch.OutFirst = random.Next(days);
+        batch.OutMedian = Math.Min(days - 1, batch.OutFirst + random.Next(3));
+        batch.OutLast = random.Next(5) == 0 ? -1 : Math.Min(days - 1, batch.OutMedian + random.Next(3));
+        batch.PlantsOut = random.Next(wanted + 10);
+        batch.PlantsInTime = Math.Min(wanted, random.Next(batch.PlantsOut + 1));
+        batch.PlantsShort = Math.Max(0, wanted - batch.PlantsOut);
+        batch.LatePlantDays = random.Next(50_000);
+        batch.OverHeld = random.Next(5);
+        Fill(batch.Discarded, random, 3);
+        batch.GivenUp = random.Next(3);
+        batch.HoldTrayDays = random.Next(200);
+        batch.TraysStanding = random.Next(3);
+        for (int space = 0; space < batch.BlockedTrayDays.Length; space++)
+            batch.BlockedTrayDays[space] = random.Next(4) == 0 ? random.Next(5000) : 0;
+        result.PlantsInTime += batch.PlantsInTime;
+        result.PlantsOut += Math.Min(wanted, batch.PlantsOut);
+    }
+
+    private static void Shape(SeasonPlan plan, SeasonResult result)
+    {
+        int spaces = plan.Scenario.Spaces.Length;
+        int growers = plan.Batches.Select(batch => batch.Order.Grower).Distinct(StringComparer.Ordinal).Count();
+        result.Held = Rows<int>(spaces, plan.Days);
+        result.Waiting = Rows<int>(spaces, plan.Days);
+        result.HeldByGrower = Rows<int>(growers, plan.Days);
+        result.TrayDays = Rows<long>(growers, spaces);
+        result.Batches = [.. plan.Batches.Select(_ => new BatchOutcome { BlockedTrayDays = new long[spaces] })];
+        result.Sown = new int[plan.Days];
+        result.Potted = new int[plan.Days];
+        result.Moved = new int[plan.Days];
+        result.SetOut = new int[plan.Days];
+        result.CarriedIn = new int[plan.Days];
+        result.ReliefUses = new long[plan.Scenario.Rules.Reliefs.Length];
+    }
+
+    private static T[][] Rows<T>(int rows, int columns) => [.. Enumerable.Range(0, rows).Select(_ => new T[columns])];
+
+    private static void Fill(int[] row, Random random, int below)
+    {
+        for (int i = 0; i < row.Length; i++)
+            row[i] = random.Next(below);
+    }
+}
