@@ -1,0 +1,250 @@
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Play;
+using BenchSim.Study.Counting;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Study.Tests.Counting;
+
+public class SeasonTallyTests
+{
+    private static readonly SeasonPlan Plan = Plans.Small();
+
+    [Fact]
+    public void Places_by_day_follow_the_opening_of_the_house_and_the_changes()
+    {
+        StudyResult result = Count(Seasons.Quiet(Plan));
+
+        // The annex opens on day 2 with 6 places and has 2 from day 4.
+        Assert.Equal<IEnumerable<int>>([0, 0, 6, 6, 2, 2, 2, 2], result.Spaces[2].Places);
+        Assert.Equal<IEnumerable<int>>([10, 10, 16, 16, 12, 12, 12, 12], result.Groups[1].Places);
+        Assert.Equal([SpaceKind.Mat, SpaceKind.Bench, SpaceKind.Table], result.Groups.Select(group => group.Kind));
+    }
+
+    [Fact]
+    public void Space_peak_full_days_and_tray_days()
+    {
+        // The mat has 4 places. Season 1 holds 0 4 4 1 0 0 0 0: peak 4 first on day 1, 2 days full, 9 tray-days. Season 2 holds 2 on day 5 alone.
+        SeasonResult one = Seasons.Quiet(Plan);
+        one.Held[0] = [0, 4, 4, 1, 0, 0, 0, 0];
+        one.Waiting[0] = [0, 0, 3, 2, 0, 0, 0, 0];
+        SeasonResult two = Seasons.Quiet(Plan);
+        two.Held[0] = [0, 0, 0, 0, 0, 2, 0, 0];
+
+        SpaceResult mat = Count(one, two).Spaces[0];
+
+        Assert.Equal((3.0, 2, 4), (mat.Peak.Mean, mat.Peak.Least, mat.Peak.Most));
+        Assert.Equal(new DateSpread(new(2027, 3, 2), new(2027, 3, 2), new(2027, 3, 6), 2, 2), mat.PeakOn);
+        Assert.Equal((1.0, 2), (mat.DaysFull.Mean, mat.DaysFull.Most));
+        Assert.Equal((5.5, 2, 9), (mat.TrayDays.Mean, mat.TrayDays.P50, mat.TrayDays.P90));
+        Assert.Equal((2.5, 5), (mat.WaitedDays.Mean, mat.WaitedDays.Most));
+        Assert.Equal(new DaySpread(2, 0, 0, 4, 4, 4), mat.Held[1]);
+        Assert.Equal(new DaySpread(1.5, 0, 0, 3, 3, 3), mat.Waiting[2]);
+    }
+
+    [Fact]
+    public void A_space_that_is_never_used_has_no_peak_day_and_one_without_places_is_never_full()
+    {
+        SpaceResult annex = Count(Seasons.Quiet(Plan)).Spaces[2];
+
+        Assert.Equal(new DateSpread(null, null, null, 0, 1), annex.PeakOn);
+        Assert.Equal(0, annex.DaysFull.Most);
+    }
+
+    [Fact]
+    public void Wanted_places_come_from_the_play_without_limits_and_make_the_shortage()
+    {
+        // Both benches wanted 8 + 9 = 17 on day 3 (16 places: 1 short) and 9 + 8 = 17 on day 5 (12 places: 5 short).
+        SeasonResult unlimited = Seasons.Quiet(Plan);
+        unlimited.Held[1][3] = 8;
+        unlimited.Held[2][3] = 9;
+        unlimited.Held[1][5] = 9;
+        unlimited.Held[2][5] = 8;
+        SeasonResult asGiven = Seasons.Quiet(Plan);
+        asGiven.Waiting[1][4] = 2;
+        asGiven.Waiting[2][4] = 1;
+        asGiven.Waiting[1][6] = 1;
+
+        StudyResult result = Count((asGiven, unlimited), (Seasons.Quiet(Plan), Seasons.Quiet(Plan)));
+
+        GroupResult benches = result.Groups[1];
+        Assert.Equal(17, benches.Wanted[3].Most);
+        Assert.Equal(9, result.Spaces[2].Wanted[3].Most);
+        Assert.Equal((2.5, 0, 5), (benches.Shortage.Mean, benches.Shortage.P50, benches.Shortage.P90));
+        Assert.Equal(new DateSpread(new(2027, 3, 6), new(2027, 3, 6), new(2027, 3, 6), 1, 2), benches.ShortageOn);
+        Assert.Equal((1, 2), (benches.RunsOut.Hits, benches.RunsOut.Seasons));
+        Assert.Equal(new DateOnly(2027, 3, 5), benches.RunsOutOn.P50);
+        Assert.Equal(3, benches.WorstWaiting.Most);
+        Assert.Equal(0, result.Groups[0].RunsOut.Hits);
+    }
+
+    [Theory]
+    [InlineData(false, false, true, 300, Cause.Place)]
+    [InlineData(false, false, false, 284, Cause.Germination)]
+    [InlineData(false, false, false, 285, Cause.SlowGrowth)]
+    [InlineData(true, false, false, 0, Cause.Hold)]
+    [InlineData(true, false, true, 300, Cause.Hold)]
+    public void Cause_of_a_season_that_does_not_fit(bool fits, bool weatherCounted, bool fitsUnlimited, int outUnlimited, Cause cause)
+    {
+        // 300 plants wanted and a goal of 0.95: 285 are enough.
+        SeasonResult asGiven = Seasons.Quiet(Plan);
+        asGiven.Fits = fits;
+        asGiven.FitsWeatherCounted = weatherCounted;
+        SeasonResult unlimited = Seasons.Quiet(Plan);
+        unlimited.Fits = fitsUnlimited;
+        unlimited.PlantsOut = outUnlimited;
+
+        StudyResult result = Count((asGiven, unlimited));
+
+        Assert.Equal(Enum.GetValues<Cause>(), result.Causes.Keys);
+        Assert.Equal(Enum.GetValues<Cause>().Select(each => each == cause ? 1 : 0), result.Causes.Values);
+        Assert.Equal((fits ? 1 : 0, 0), (result.Fits.Hits, result.FitsWeatherCounted.Hits));
+    }
+
+    [Fact]
+    public void A_season_that_fits_has_no_cause() => Assert.All(Count(Seasons.Quiet(Plan)).Causes, each => Assert.Equal(0, each.Value));
+
+    [Fact]
+    public void Plants_are_in_time_late_or_short()
+    {
+        // 300 wanted, 290 out, 250 of them in time: 40 late, 10 short.
+        SeasonResult season = Seasons.Quiet(Plan);
+        season.PlantsOut = 290;
+        season.PlantsInTime = 250;
+        season.Batches[0].LatePlantDays = 70;
+        season.Batches[2].LatePlantDays = 5;
+        season.Batches[0].OverHeld = 2;
+        season.Batches[1].Discarded[(int)DiscardReason.Surplus] = 3;
+        season.Batches[2].Discarded[(int)DiscardReason.OverHeld] = 1;
+        season.Batches[2].TraysStanding = 4;
+        season.Batches[1].FlatsStanding = 1;
+        season.ReliefUses[0] = 12;
+
+        StudyResult result = Count(season);
+
+        Assert.Equal(300, result.PlantsWanted);
+        Assert.Equal((250, 40, 10), (result.PlantsInTime.Mean, result.PlantsLate.Mean, result.PlantsShort.Mean));
+        Assert.Equal((75, 2, 4, 5), (result.LatePlantDays.Mean, result.OverHeld.Mean, result.Discarded.Mean, result.StillStanding.Mean));
+        Assert.Equal(12, Assert.Single(result.ReliefUses).Mean);
+    }
+
+    [Fact]
+    public void Batch_dates_and_lateness()
+    {
+        // Planned out on day 5. Season 1: last tray on day 7, 2 days late. Season 2: day 4, early, so 0. Season 3: none goes out.
+        SeasonResult[] seasons = [Seasons.Quiet(Plan), Seasons.Quiet(Plan), Seasons.Quiet(Plan)];
+        seasons[0].Batches[0].OutLast = 7;
+        seasons[1].Batches[0].OutLast = 4;
+        seasons[1].Batches[0].PlantsInTime = 100;
+        seasons[0].Batches[0].PlantsInTime = 99;
+        seasons[2].Batches[0].BlockedTrayDays[1] = 6;
+        seasons[2].Batches[0].Discarded[(int)DiscardReason.NeverCameUp] = 3;
+
+        BatchResult batch = Count(seasons).Batches[0];
+
+        Assert.Equal(new DateSpread(new(2027, 3, 5), new(2027, 3, 5), new(2027, 3, 8), 2, 3), batch.OutLast);
+        Assert.Equal((1.0, 0, 2, 2), (batch.DaysLate.Mean, batch.DaysLate.P50, batch.DaysLate.Most, batch.DaysLate.Seasons));
+        Assert.Equal((1, 3), (batch.Complete.Hits, batch.Complete.Seasons));
+        Assert.Equal((2.0, 6), (batch.BlockedTrayDays[1].Mean, batch.BlockedTrayDays[1].Most));
+        Assert.Equal("FlatOverHeld NeverCameUp OverHeld Surplus", string.Join(' ', batch.Discarded.Keys));
+        Assert.Equal(1.0, batch.Discarded["NeverCameUp"].Mean);
+    }
+
+    [Fact]
+    public void Growers_are_in_order_of_name_with_their_own_figures()
+    {
+        // The plan names Zinta first, so hers is row 0 of a season; in the result Ada comes first. 30 and 10 tray-days: shares 0.75 and 0.25.
+        SeasonResult season = Seasons.Quiet(Plan);
+        season.TrayDays[0] = [10, 20, 0, 0];
+        season.TrayDays[1] = [0, 0, 4, 6];
+        season.HeldByGrower[0][3] = 9;
+        season.HeldByGrower[1][6] = 2;
+
+        StudyResult result = Count(season);
+
+        Assert.Equal("Ada Zinta", string.Join(' ', result.Growers.Select(grower => grower.Grower)));
+        Assert.Equal([1, 2], result.Growers.Select(grower => grower.Batches));
+        Assert.Equal([0.25, 0.75], result.Growers.Select(grower => grower.Share));
+        Assert.Equal([2.0, 9.0], result.Growers.Select(grower => grower.Peak.Mean));
+        Assert.Equal<IEnumerable<double>>([0, 0, 4, 6], result.Growers[0].TrayDaysBySpace);
+        Assert.Equal(30, result.Growers[1].TrayDays.Mean);
+    }
+
+    [Fact]
+    public void Work_is_trays_times_minutes_by_week_from_day_0()
+    {
+        // Default minutes: sow 4, pot up 12, move 0.5, set out 0.5, carry in 1. Days 0-6 are week 1, day 7 is week 2.
+        // Week 1: 10 x 4 + 5 x 12 + 4 x 0.5 = 102 minutes = 1.7 hours. Week 2: 6 x 0.5 + 3 x 1 = 6 minutes = 0.1 hours.
+        SeasonResult season = Seasons.Quiet(Plan);
+        season.Sown[0] = 10;
+        season.Potted[6] = 5;
+        season.Moved[3] = 4;
+        season.SetOut[7] = 6;
+        season.CarriedIn[7] = 3;
+
+        WorkResult work = Count(season, Seasons.Quiet(Plan)).Work;
+
+        Assert.Equal((5.0, 2.5, 2.0, 3.0, 1.5), (work.Sown.Mean, work.Potted.Mean, work.Moved.Mean, work.SetOut.Mean, work.CarriedIn.Mean));
+        Assert.Equal<IEnumerable<double>>([0.85, 0.05], work.HoursByWeek);
+        Assert.Equal<IEnumerable<double>>([1.7, 0.1], work.HoursByWeekP90);
+        Assert.Equal((0.9, 1.8), (work.Hours.Mean, work.Hours.Most));
+    }
+
+    [Fact]
+    public void Any_order_and_any_split_give_the_same_result()
+    {
+        // 60 drawn seasons (seeds fixed in Seasons.Draw), counted in one go, backwards, and dealt to 2, 3 and 7 tallies merged last to first.
+        int[] order = [.. Enumerable.Range(0, 60)];
+        string inOneGo = ResultText.Of(Drawn(order).ToResult(1));
+
+        Assert.Equal(inOneGo, ResultText.Of(Drawn([.. order.Reverse()]).ToResult(1)));
+        foreach (int parts in new[] { 2, 3, 7 })
+        {
+            SeasonTally all = new(new PlanShape(Plan));
+            for (int part = parts - 1; part >= 0; part--)
+                all.Merge(Drawn([.. order.Where(season => season % parts == part)]));
+            Assert.Equal(inOneGo, ResultText.Of(all.ToResult(1)));
+        }
+    }
+
+    [Fact]
+    public void Once_warm_a_season_is_counted_without_allocation()
+    {
+        SeasonTally tally = new(new PlanShape(Plan));
+        SeasonResult asGiven = new();
+        SeasonResult unlimited = new();
+        Seasons.Draw(Plan, 0, PlaceLimits.AsGiven, asGiven);
+        Seasons.Draw(Plan, 0, PlaceLimits.None, unlimited);
+        tally.Add(asGiven, unlimited);
+
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        for (int i = 0; i < 100; i++)
+            tally.Add(asGiven, unlimited);
+
+        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+    }
+
+    private static SeasonTally Drawn(int[] seasons)
+    {
+        SeasonTally tally = new(new PlanShape(Plan));
+        SeasonResult asGiven = new();
+        SeasonResult unlimited = new();
+        foreach (int season in seasons)
+        {
+            Seasons.Draw(Plan, season, PlaceLimits.AsGiven, asGiven);
+            Seasons.Draw(Plan, season, PlaceLimits.None, unlimited);
+            tally.Add(asGiven, unlimited);
+        }
+
+        return tally;
+    }
+
+    private static StudyResult Count(params SeasonResult[] seasons) => Count([.. seasons.Select(season => (season, Seasons.Quiet(Plan)))]);
+
+    private static StudyResult Count(params (SeasonResult AsGiven, SeasonResult Unlimited)[] seasons)
+    {
+        SeasonTally tally = new(new PlanShape(Plan));
+        foreach ((SeasonResult asGiven, SeasonResult unlimited) in seasons)
+            tally.Add(asGiven, unlimited);
+        return tally.ToResult(1);
+    }
+}

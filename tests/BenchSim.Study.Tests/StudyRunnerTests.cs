@@ -1,0 +1,136 @@
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Play;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Study.Tests;
+
+public class StudyRunnerTests
+{
+    private static readonly SeasonPlan Plan = Plans.Small();
+
+    [Theory]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(8)]
+    [InlineData(0)]
+    [InlineData(500)]
+    public void Any_number_of_threads_gives_the_same_result(int threads) =>
+        Assert.Equal(ResultText.Of(PlayDrawn(203, 1)), ResultText.Of(PlayDrawn(203, threads)));
+
+    [Fact]
+    public void Each_season_is_played_once_with_places_and_once_without()
+    {
+        List<(int, PlaceLimits)> played = [];
+        Play(37, 3, (season, limits, result) =>
+        {
+            lock (played)
+                played.Add((season, limits));
+            Seasons.Draw(Plan, season, limits, result);
+        });
+
+        Assert.Equal(
+            Enumerable.Range(0, 37).SelectMany(season => new[] { (season, PlaceLimits.AsGiven), (season, PlaceLimits.None) }), played.Order());
+    }
+
+    [Fact]
+    public void The_result_says_what_made_it()
+    {
+        StudyResult result = PlayDrawn(5, 1);
+
+        Assert.Same(Plan, result.Plan);
+        Assert.Equal((5, 42UL), (result.Seasons, result.Seed));
+    }
+
+    [Fact]
+    public void Progress_rises_to_the_number_of_seasons()
+    {
+        Steps steps = new();
+
+        StudyRunner.Play(Plan, Options(100, 3), Drawing, steps, CancellationToken.None);
+
+        Assert.Equal(steps.Seen.Order(), steps.Seen);
+        Assert.Equal(100, steps.Seen[^1]);
+        Assert.True(steps.Seen.Count > 3);
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(4)]
+    public void Cancelling_stops_the_play(int threads)
+    {
+        using CancellationTokenSource source = new();
+        int played = 0;
+
+        OperationCanceledException stopped = Assert.Throws<OperationCanceledException>(() => StudyRunner.Play(
+            Plan,
+            Options(100_000, threads),
+            () => (season, limits, result) =>
+            {
+                if (Interlocked.Increment(ref played) == 50)
+                    source.Cancel();
+                Seasons.Draw(Plan, season, limits, result);
+            },
+            null,
+            source.Token));
+
+        // Each thread ends the season it is in, two plays, and starts no other.
+        Assert.Equal(source.Token, stopped.CancellationToken);
+        Assert.InRange(played, 50, 50 + (2 * threads));
+    }
+
+    [Fact]
+    public void Cancelled_before_it_starts_nothing_is_played()
+    {
+        using CancellationTokenSource source = new();
+        source.Cancel();
+
+        Assert.Throws<OperationCanceledException>(() =>
+            StudyRunner.Play(Plan, Options(10, 2), () => (_, _, _) => Assert.Fail("Played."), null, source.Token));
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(4)]
+    public void A_failure_surfaces_as_it_was_and_always_that_of_the_earliest_season(int threads)
+    {
+        InvalidOperationException failure = Assert.Throws<InvalidOperationException>(() => Play(200, threads, (season, limits, result) =>
+        {
+            if (season >= 61)
+                throw new InvalidOperationException($"season {season}");
+            Seasons.Draw(Plan, season, limits, result);
+        }));
+
+        Assert.Equal("season 61", failure.Message);
+    }
+
+    [Fact]
+    public void A_player_that_cannot_be_made_surfaces_too() =>
+        Assert.Throws<NotSupportedException>(() =>
+            StudyRunner.Play(Plan, Options(10, 3), () => throw new NotSupportedException(), null, CancellationToken.None));
+
+    [Fact]
+    public void Bad_options_are_refused()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlayDrawn(0, 1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlayDrawn(1, -1));
+        Assert.Throws<ArgumentNullException>(() => StudyRunner.Play(null!, Options(1, 1), null, CancellationToken.None));
+        Assert.Throws<ArgumentNullException>(() => StudyRunner.Play(Plan, null!, null, CancellationToken.None));
+    }
+
+    private static Func<PlaySeason> Drawing => () => (season, limits, result) => Seasons.Draw(Plan, season, limits, result);
+
+    private static StudyOptions Options(int seasons, int threads) => new() { Seasons = seasons, Seed = 42, Threads = threads };
+
+    private static StudyResult PlayDrawn(int seasons, int threads) =>
+        StudyRunner.Play(Plan, Options(seasons, threads), Drawing, null, CancellationToken.None);
+
+    private static void Play(int seasons, int threads, PlaySeason play) =>
+        StudyRunner.Play(Plan, Options(seasons, threads), () => play, null, CancellationToken.None);
+
+    private sealed class Steps : IProgress<int>
+    {
+        public List<int> Seen { get; } = [];
+
+        public void Report(int value) => Seen.Add(value);
+    }
+}
