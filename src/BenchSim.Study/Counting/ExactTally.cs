@@ -10,11 +10,19 @@ internal sealed class ExactTally : Tally
 {
     private int[] _counts = [];
     private int _low;
+    private int _zeros;
 
     /// <summary>Counts one season.</summary>
     /// <param name="value">0 or more.</param>
     public void Add(int value)
     {
+        // Most of what is counted is 0 in most seasons: lost trays, trays that wait.
+        if (value == 0)
+        {
+            _zeros++;
+            return;
+        }
+
         int[] counts = _counts;
         int at = value - _low;
         if ((uint)at < (uint)counts.Length)
@@ -27,6 +35,12 @@ internal sealed class ExactTally : Tally
     public void Add(int value, int seasons)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(value);
+        if (value == 0)
+        {
+            _zeros += seasons;
+            return;
+        }
+
         if ((uint)(value - _low) >= (uint)_counts.Length)
             Widen(value, value);
         _counts[value - _low] += seasons;
@@ -35,6 +49,7 @@ internal sealed class ExactTally : Tally
     /// <summary>Adds another tally.</summary>
     public void Merge(ExactTally other)
     {
+        _zeros += other._zeros;
         if (other._counts.Length == 0)
             return;
         Widen(other._low, other._low + other._counts.Length - 1);
@@ -45,7 +60,7 @@ internal sealed class ExactTally : Tally
     /// <inheritdoc/>
     public override Moments Moments()
     {
-        int seasons = 0;
+        int seasons = _zeros;
         UInt128 sum = 0;
         UInt128 squares = 0;
         long least = 0;
@@ -66,15 +81,6 @@ internal sealed class ExactTally : Tally
         return new Moments(seasons, sum, squares, least, most);
     }
 
-    /// <summary>A number on one day, over the seasons.</summary>
-    public DaySpread ToDaySpread()
-    {
-        Moments moments = Moments();
-        int n = moments.Seasons;
-        return new DaySpread(
-            (double)moments.Sum / n, (int)Quantile(10, n), (int)Quantile(50, n), (int)Quantile(90, n), (int)Quantile(95, n), (int)moments.Most);
-    }
-
     /// <summary>Days of the clock as dates, over the seasons in which the thing happened.</summary>
     /// <param name="firstDay">Date of day 0.</param>
     /// <param name="seasons">Seasons played.</param>
@@ -92,7 +98,9 @@ internal sealed class ExactTally : Tally
     /// <summary>The smallest value that at least so many seasons do not exceed.</summary>
     internal int ValueNotExceededBy(long seasons)
     {
-        long sum = 0;
+        long sum = _zeros;
+        if (sum >= seasons)
+            return 0;
         for (int i = 0; i < _counts.Length; i++)
         {
             sum += _counts[i];
@@ -103,6 +111,7 @@ internal sealed class ExactTally : Tally
         throw new InvalidOperationException("Fewer seasons were counted than are asked for.");
     }
 
+    // Values here are 1 or more: 0 has its own count.
     private void Widen(int least, int most)
     {
         if (_counts.Length == 0)
@@ -117,7 +126,7 @@ internal sealed class ExactTally : Tally
         long end = low + _counts.Length;
         long slack = _counts.Length / 2;
         if (least < low)
-            low = Math.Max(0, Math.Min(least, low - slack));
+            low = Math.Max(1, Math.Min(least, low - slack));
         if (most >= end)
             end = Math.Max(most + 1L, end + slack);
         if (low == _low && end == low + _counts.Length)

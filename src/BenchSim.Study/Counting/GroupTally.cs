@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using BenchSim.Study.Results;
 using BenchSim.Study.Statistics;
 
@@ -6,8 +7,10 @@ namespace BenchSim.Study.Counting;
 /// <summary>Counts all spaces of one kind together.</summary>
 internal sealed class GroupTally(SpaceGroup group)
 {
-    private readonly ExactTally[] _wanted = TallyArrays.Make<ExactTally>(group.Places.Length);
-    private readonly ExactTally[] _waiting = TallyArrays.Make<ExactTally>(group.Places.Length);
+    private readonly DayTally _wanted = new(group.Places.Length);
+    private readonly DayTally _waiting = new(group.Places.Length);
+    private readonly int[] _waits = new int[group.Places.Length];
+    private readonly int[] _wants = new int[group.Places.Length];
     private readonly ExactTally _runsOutOn = new();
     private readonly ExactTally _shortage = new();
     private readonly ExactTally _shortageOn = new();
@@ -16,6 +19,7 @@ internal sealed class GroupTally(SpaceGroup group)
     /// <summary>Counts one season.</summary>
     /// <param name="waiting">Places refused by space and day.</param>
     /// <param name="wanted">Places held by space and day, places without limit.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Add(int[][] waiting, int[][] wanted)
     {
         int runsOutOn = -1;
@@ -32,8 +36,8 @@ internal sealed class GroupTally(SpaceGroup group)
                 wants += wanted[space][day];
             }
 
-            _waiting[day].Add(waits);
-            _wanted[day].Add(wants);
+            _waits[day] = waits;
+            _wants[day] = wants;
             if (waits > 0 && runsOutOn < 0)
                 runsOutOn = day;
             worstWaiting = Math.Max(worstWaiting, waits);
@@ -44,6 +48,8 @@ internal sealed class GroupTally(SpaceGroup group)
             }
         }
 
+        _waiting.Add(_waits);
+        _wanted.Add(_wants);
         if (runsOutOn >= 0)
             _runsOutOn.Add(runsOutOn);
         _worstWaiting.Add(worstWaiting);
@@ -68,8 +74,8 @@ internal sealed class GroupTally(SpaceGroup group)
     {
         Kind = group.Kind,
         Places = [.. group.Places],
-        Wanted = _wanted.ToDaySpreads(),
-        Waiting = _waiting.ToDaySpreads(),
+        Wanted = _wanted.ToSpreads(),
+        Waiting = _waiting.ToSpreads(),
         RunsOut = Chances.Of(_runsOutOn.Moments().Seasons, seasons),
         RunsOutOn = _runsOutOn.ToDates(firstDay, seasons),
         Shortage = _shortage.ToEstimate(student),

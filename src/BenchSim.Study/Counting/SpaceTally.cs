@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Results;
 using BenchSim.Study.Statistics;
@@ -7,9 +8,9 @@ namespace BenchSim.Study.Counting;
 /// <summary>Counts one space.</summary>
 internal sealed class SpaceTally(int[] places)
 {
-    private readonly ExactTally[] _held = TallyArrays.Make<ExactTally>(places.Length);
-    private readonly ExactTally[] _wanted = TallyArrays.Make<ExactTally>(places.Length);
-    private readonly ExactTally[] _waiting = TallyArrays.Make<ExactTally>(places.Length);
+    private readonly DayTally _held = new(places.Length);
+    private readonly DayTally _wanted = new(places.Length);
+    private readonly DayTally _waiting = new(places.Length);
     private readonly ExactTally _peak = new();
     private readonly ExactTally _peakOn = new();
     private readonly ExactTally _daysFull = new();
@@ -20,6 +21,7 @@ internal sealed class SpaceTally(int[] places)
     /// <param name="held">Places held by day, places as given.</param>
     /// <param name="waiting">Places refused by day.</param>
     /// <param name="wanted">Places held by day, places without limit.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Add(int[] held, int[] waiting, int[] wanted)
     {
         _held.Add(held);
@@ -71,9 +73,9 @@ internal sealed class SpaceTally(int[] places)
     {
         Space = space,
         Places = [.. places],
-        Held = _held.ToDaySpreads(),
-        Wanted = _wanted.ToDaySpreads(),
-        Waiting = _waiting.ToDaySpreads(),
+        Held = _held.ToSpreads(),
+        Wanted = _wanted.ToSpreads(),
+        Waiting = _waiting.ToSpreads(),
         Peak = _peak.ToEstimate(student),
         PeakOn = _peakOn.ToDates(firstDay, seasons),
         DaysFull = _daysFull.ToEstimate(student),

@@ -37,8 +37,8 @@ internal abstract class Tally
             n);
     }
 
-    // ceil(percent x seasons / 100) in whole numbers: count x 100 >= percent x seasons, without a rounding of its own.
-    private static long SeasonsNeeded(int percent, int seasons) => Math.Max(1, (((long)percent * seasons) + 99) / 100);
+    /// <summary>ceil(percent x seasons / 100) in whole numbers: count x 100 >= percent x seasons, without a rounding of its own.</summary>
+    internal static long SeasonsNeeded(int percent, int seasons) => Math.Max(1, (((long)percent * seasons) + 99) / 100);
 
     private static double HalfWidth(Moments moments, StudentFactors student)
     {

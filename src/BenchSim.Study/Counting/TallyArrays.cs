@@ -38,9 +38,6 @@ internal static class TallyArrays
             row[i].Merge(other[i]);
     }
 
-    /// <summary>A number by day.</summary>
-    public static ImmutableArray<DaySpread> ToDaySpreads(this ExactTally[] row) => [.. row.Select(each => each.ToDaySpread())];
-
     /// <summary>Estimates of a row.</summary>
     public static ImmutableArray<Estimate> ToEstimates(this IEnumerable<Tally> row, StudentFactors student) =>
         [.. row.Select(each => each.ToEstimate(student))];

@@ -97,7 +97,7 @@ internal sealed class VerdictTally(PlanShape shape)
     /// <summary>Uses of each relief.</summary>
     public ImmutableArray<Estimate> ReliefUses(StudentFactors student) => _reliefUses.ToEstimates(student);
 
-    // The first cause that explains the season, from what the site can mend to what it cannot.
+    // The first of the four that holds, in the order of docs/decisions/004-exact-counting.md.
     private Cause CauseOf(SeasonResult asGiven, SeasonResult unlimited)
     {
         if (asGiven.Fits)

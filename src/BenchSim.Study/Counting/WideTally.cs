@@ -4,7 +4,7 @@ namespace BenchSim.Study.Counting;
 
 /// <summary>
 /// A tally of quantities with a wide range (tray-days, late plant-days, minutes of work). Sums, smallest and largest are always exact. Quantiles
-/// are exact up to <see cref="MostValues"/> different values, so for up to as many seasons; beyond that values are counted in classes no wider than
+/// are exact up to <see cref="MostValues"/> different values besides 0, so for up to as many seasons; beyond that values are counted in classes no wider than
 /// 1/256 of their lower end and a quantile is the upper end of its class: never too low, too high by less than 0.4 %.
 /// Which of the two holds depends on the values alone, not on the order or the threads in which they came.
 /// </summary>
@@ -24,6 +24,7 @@ internal sealed class WideTally : Tally
     private ExactTally? _classes;
 
     private int _seasons;
+    private int _zeros;
     private UInt128 _sum;
     private UInt128 _squares;
     private long _least = long.MaxValue;
@@ -35,6 +36,12 @@ internal sealed class WideTally : Tally
     {
         ArgumentOutOfRangeException.ThrowIfNegative(value);
         _seasons++;
+        if (value == 0)
+        {
+            _zeros++;
+            return;
+        }
+
         _sum += (ulong)value;
         _squares += (UInt128)(ulong)value * (ulong)value;
         _least = Math.Min(_least, value);
@@ -46,6 +53,7 @@ internal sealed class WideTally : Tally
     public void Merge(WideTally other)
     {
         _seasons += other._seasons;
+        _zeros += other._zeros;
         _sum += other._sum;
         _squares += other._squares;
         _least = Math.Min(_least, other._least);
@@ -66,7 +74,7 @@ internal sealed class WideTally : Tally
     }
 
     /// <inheritdoc/>
-    public override Moments Moments() => new(_seasons, _sum, _squares, _seasons == 0 ? 0 : _least, _most);
+    public override Moments Moments() => new(_seasons, _sum, _squares, _zeros > 0 || _seasons == 0 ? 0 : _least, _most);
 
     /// <summary>The class of a value: itself below 512, then 256 classes an octave.</summary>
     internal static int ClassOf(long value)
@@ -85,6 +93,9 @@ internal sealed class WideTally : Tally
     /// <inheritdoc/>
     protected override long SmallestNotExceededBy(long seasons)
     {
+        if (_zeros >= seasons)
+            return 0;
+        seasons -= _zeros;
         if (_classes is not null)
             return Math.Min(_most, UpperEnd(_classes.ValueNotExceededBy(seasons)));
         long[] values = new long[_different];

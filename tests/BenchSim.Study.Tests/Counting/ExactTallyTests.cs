@@ -54,6 +54,15 @@ public class ExactTallyTests
             Of(40, 1, 2).ToDates(Plans.FirstDay, 4));
 
     [Fact]
+    public void Zero_is_counted_like_any_other_value()
+    {
+        // 0 0 0 4: P50 0, P90 (3.6 seasons, so 4) 4; mean 1.
+        Estimate estimate = Of(0, 4, 0, 0).ToEstimate(new StudentFactors());
+
+        Assert.Equal((1.0, 0, 0, 4, 0, 4, 4), (estimate.Mean, estimate.P10, estimate.P50, estimate.P90, estimate.Least, estimate.Most, estimate.Seasons));
+    }
+
+    [Fact]
     public void Negative_numbers_are_refused()
     {
         ExactTally tally = Of(7);
@@ -64,7 +73,7 @@ public class ExactTallyTests
 
     [Fact]
     public void Agrees_with_sorting_for_any_numbers_and_any_split() =>
-        Gen.Select(Gen.Int[0, 300].Array[1, 60], Gen.Int[0, 1000], Gen.Int[0, 60]).Sample(
+        Gen.Select(Gen.Int[0, 300].Array[1, 60], Gen.OneOf(Gen.Const(0), Gen.Int[0, 1000]), Gen.Int[0, 60]).Sample(
             (values, offset, cut) =>
             {
                 int[] shifted = [.. values.Select(value => value + offset)];

@@ -1,0 +1,130 @@
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Study.Counting;
+
+/// <summary>
+/// A tally of a whole number for each day. All days share one array of counts, each with its own window of values in it: what a season touches
+/// is then one count a day, and nothing at all on days of 0, which are what is left of the seasons.
+/// </summary>
+internal sealed class DayTally(int days)
+{
+    private const int FirstWindow = 8;
+
+    private readonly Window[] _windows = new Window[days];
+    private int[] _counts = new int[days * FirstWindow];
+    private int _used;
+    private int _seasons;
+
+    /// <summary>Counts one season.</summary>
+    /// <param name="values">0 or more, by day.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public void Add(int[] values)
+    {
+        _seasons++;
+        Window[] windows = _windows;
+        int[] counts = _counts;
+        for (int day = 0; day < windows.Length; day++)
+        {
+            int value = values[day];
+            if (value == 0)
+                continue;
+            Window window = windows[day];
+            int at = value - window.Low;
+            if ((uint)at < (uint)window.Length)
+            {
+                counts[window.Start + at]++;
+            }
+            else
+            {
+                Add(day, value, 1);
+                counts = _counts;
+            }
+        }
+    }
+
+    /// <summary>Adds another thread's count.</summary>
+    public void Merge(DayTally other)
+    {
+        _seasons += other._seasons;
+        for (int day = 0; day < _windows.Length; day++)
+        {
+            Window window = other._windows[day];
+            for (int at = 0; at < window.Length; at++)
+            {
+                int count = other._counts[window.Start + at];
+                if (count > 0)
+                    Add(day, window.Low + at, count);
+            }
+        }
+    }
+
+    /// <summary>What was counted, by day; at least one season.</summary>
+    public ImmutableArray<DaySpread> ToSpreads() => [.. Enumerable.Range(0, _windows.Length).Select(ToSpread)];
+
+    private void Add(int day, int value, int seasons)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(value);
+        if ((uint)(value - _windows[day].Low) >= (uint)_windows[day].Length)
+            Widen(day, value);
+        _counts[_windows[day].Start + value - _windows[day].Low] += seasons;
+    }
+
+    // A window that grows moves to the end of the array. As it at least doubles each time, what it leaves behind is never more than what is in use.
+    private void Widen(int day, int value)
+    {
+        Window old = _windows[day];
+        bool first = old.Length == 0;
+        long low = first ? value : Math.Min(value, old.Low);
+        long end = first ? value + 1L : Math.Max(value + 1L, (long)old.Low + old.Length);
+        long length = Math.Max(Math.Max(FirstWindow, end - low), 2L * old.Length);
+
+        // The room gained lies on the side the values came from; for the first, on both.
+        long spare = length - (end - low);
+        if (first)
+            low -= spare / 2;
+        else if (value < old.Low)
+            low -= spare;
+        Window next = new(_used, (int)Math.Max(1, low), checked((int)length));
+        _used = checked(_used + next.Length);
+        if (_used > _counts.Length)
+            Array.Resize(ref _counts, (int)Math.Max(_used, Math.Min(2L * _counts.Length, Array.MaxLength)));
+        if (!first)
+            Array.Copy(_counts, old.Start, _counts, next.Start + old.Low - next.Low, old.Length);
+        _windows[day] = next;
+    }
+
+    private DaySpread ToSpread(int day)
+    {
+        Window window = _windows[day];
+        ReadOnlySpan<int> counts = _counts.AsSpan(window.Start, window.Length);
+        int seen = 0;
+        Int128 sum = 0;
+        int most = 0;
+        for (int at = 0; at < counts.Length; at++)
+        {
+            if (counts[at] == 0)
+                continue;
+            most = window.Low + at;
+            seen += counts[at];
+            sum += (long)most * counts[at];
+        }
+
+        int zeros = _seasons - seen;
+        return new DaySpread((double)sum / _seasons, Quantile(10), Quantile(50), Quantile(90), Quantile(95), most);
+
+        int Quantile(int percent)
+        {
+            long needed = Tally.SeasonsNeeded(percent, _seasons) - zeros;
+            if (needed <= 0)
+                return 0;
+            int at = 0;
+            for (long reached = _counts[window.Start]; reached < needed; reached += _counts[window.Start + at])
+                at++;
+            return window.Low + at;
+        }
+    }
+
+    private readonly record struct Window(int Start, int Low, int Length);
+}
