@@ -23,7 +23,8 @@ public static class StudyRunner
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
-        return Play(plan, options, () => new SeasonPlayer(plan, options.Seed).Play, progress, cancel);
+        SeasonPlayer first = new(plan, options.Seed);
+        return Play(plan, options, () => first.Another().Play, progress, cancel);
     }
 
     /// <summary>The same with another maker of players: one player a thread.</summary>
