@@ -1,0 +1,262 @@
+namespace BenchSim.Engine;
+
+/// <summary>
+/// A number of whole places that processes take, wait for and leave: a bench, a mat, a pair of hands. Whoever asks first is served
+/// first; nobody overtakes unless that was asked for. A process holds what it takes until it leaves it.
+/// </summary>
+public sealed class Places
+{
+    /// <summary>The capacity of places without limit.</summary>
+    public const int Unlimited = int.MaxValue;
+
+    private readonly int _index;
+    private readonly int _firstCapacity;
+    private readonly int _declaredMost;
+    private Story? _first;
+    private Story? _last;
+    private bool _refusedSome;
+
+    /// <summary>Makes places in a simulation.</summary>
+    /// <param name="simulation">The simulation.</param>
+    /// <param name="name">Name, for traces and reports.</param>
+    /// <param name="capacity">Number of places, 0 or more, or <see cref="Unlimited"/>.</param>
+    /// <param name="most">
+    /// The most places there will ever be, if the capacity is to grow later. A request above both this and the capacity is refused.
+    /// </param>
+    /// <param name="mayOvertake">Whether a request that fits may go before an earlier one that does not.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A capacity below 0.</exception>
+    public Places(Simulation simulation, string name, int capacity, int most = 0, bool mayOvertake = false)
+    {
+        ArgumentNullException.ThrowIfNull(simulation);
+        ArgumentNullException.ThrowIfNull(name);
+        ArgumentOutOfRangeException.ThrowIfNegative(capacity);
+        Simulation = simulation;
+        Name = name;
+        Capacity = _firstCapacity = capacity;
+        _declaredMost = most;
+        MayOvertake = mayOvertake;
+        _index = simulation.Register(this);
+    }
+
+    /// <summary>The simulation that the places belong to.</summary>
+    public Simulation Simulation { get; }
+
+    /// <summary>Name.</summary>
+    public string Name { get; }
+
+    /// <summary>Number of places now.</summary>
+    public int Capacity { get; private set; }
+
+    /// <summary>Places held now. Above the capacity only after the capacity was lowered below it.</summary>
+    public int Held { get; private set; }
+
+    /// <summary>Places not held now, 0 or more.</summary>
+    public int Free => Math.Max(0, Capacity - Held);
+
+    /// <summary>Processes that stand in line now.</summary>
+    public int InLine { get; private set; }
+
+    /// <summary>Whether a request that fits may go before an earlier one that does not.</summary>
+    public bool MayOvertake { get; }
+
+    /// <summary>Places held over time; null until <see cref="Watch"/>.</summary>
+    public Level? HeldLevel { get; private set; }
+
+    /// <summary>Processes in line over time; null until <see cref="Watch"/>.</summary>
+    public Level? LineLevel { get; private set; }
+
+    /// <summary>Days from asking with <see cref="Take"/> to getting, 0 for those who got at once; null until <see cref="Watch"/>.</summary>
+    public Tally? Waits { get; private set; }
+
+    /// <summary>Starts to keep statistics, from now. Until then they cost nothing.</summary>
+    public void Watch()
+    {
+        HeldLevel = new Level(Simulation.Now, Held);
+        LineLevel = new Level(Simulation.Now, InLine);
+        Waits = new Tally();
+    }
+
+    /// <summary>Asks for places: await it, and the process goes on when it holds all of them.</summary>
+    /// <param name="count">Places, 1 or more.</param>
+    /// <param name="order">Whose turn comes first when several become able to go on at the same time; never who gets the places.</param>
+    /// <exception cref="PlacesRefusedException">There are never so many places.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A count below 1, or an order out of range.</exception>
+    public PlacesRequest Take(int count, int order = 0)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        Simulation.CheckOrder(order);
+        if (IsTooMuch(count)) throw Refusal(Simulation.Current(), count);
+        return new PlacesRequest(this, count, order);
+    }
+
+    /// <summary>Takes what fits now, without waiting: nothing while others stand in line, unless overtaking is allowed.</summary>
+    /// <param name="most">The most places wanted, 0 or more.</param>
+    /// <returns>Places taken, from 0 to <paramref name="most"/>.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Fewer than 0 wanted.</exception>
+    /// <exception cref="InvalidOperationException">Called from outside a process.</exception>
+    public int TakeWhatFits(int most)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(most);
+        var story = Simulation.Current();
+        var count = _first is null || MayOvertake ? Math.Min(most, Free) : 0;
+        if (count > 0) Hand(story, count);
+        return count;
+    }
+
+    /// <summary>Leaves places that the running process holds. Those in line get them in the same moment, and go on after this process pauses.</summary>
+    /// <param name="count">Places, 1 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A count below 1.</exception>
+    /// <exception cref="InvalidOperationException">The process does not hold so many, or no process is running.</exception>
+    public void Leave(int count)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        var story = Simulation.Current();
+        if (!story.RemoveHolding(_index, count))
+            throw new InvalidOperationException($"{story.Name} cannot leave {count} of {Name}: it holds {story.HeldOf(_index)}.");
+        Held -= count;
+        HeldLevel?.Set(Simulation.Now, Held);
+        Note(story, TraceAct.Leaves, count);
+        if (_first is not null) ServeLine();
+    }
+
+    /// <summary>
+    /// Changes the number of places. Nobody is thrown out: if more are held, none are given until enough are left. Requests in line that can
+    /// never be met any more are refused where they wait.
+    /// </summary>
+    /// <param name="capacity">Number of places from now on, 0 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A capacity below 0.</exception>
+    public void ChangeCapacity(int capacity)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(capacity);
+        Capacity = capacity;
+        if (_first is null) return;
+        RefuseTooMuch();
+        ServeLine();
+    }
+
+    internal bool TakeAtOnce(int count)
+    {
+        var story = Simulation.Current();
+        if ((_first is not null && !MayOvertake) || count > Capacity - Held) return false;
+        Hand(story, count);
+        Waits?.Add(0);
+        return true;
+    }
+
+    internal void StandInLine(Story story, int count, int order)
+    {
+        story.WaitsFor = this;
+        story.Wanted = count;
+        story.WakeOrder = order;
+        story.WaitsSince = Simulation.Now;
+        if (_first is null) _first = story;
+        else _last!.NextInLine = story;
+        _last = story;
+        Note(story, TraceAct.Waits, count);
+        InLine++;
+        LineLevel?.Set(Simulation.Now, InLine);
+    }
+
+    internal void ThrowIfRefused()
+    {
+        if (!_refusedSome) return;
+        var story = Simulation.Current();
+        if (story.Refusal is not { } refusal) return;
+        story.Refusal = null;
+        throw refusal;
+    }
+
+    /// <summary>For each process in line but the first, the one directly before it.</summary>
+    internal void AddLineTo(Dictionary<Story, Story> ahead)
+    {
+        for (var story = _first; story?.NextInLine is { } next; story = next) ahead.Add(next, story);
+    }
+
+    internal int HeldBy(Story story) => story.HeldOf(_index);
+
+    internal void Restart()
+    {
+        Capacity = _firstCapacity;
+        Held = 0;
+        InLine = 0;
+        _first = _last = null;
+        _refusedSome = false;
+        if (HeldLevel is not null) Watch();
+    }
+
+    private bool IsTooMuch(int count) => count > Capacity && count > _declaredMost;
+
+    private PlacesRefusedException Refusal(Story story, int count) => new(story.Name, Name, count, Math.Max(Capacity, _declaredMost));
+
+    private void Hand(Story story, int count)
+    {
+        Held += count;
+        story.AddHolding(_index, count);
+        HeldLevel?.Set(Simulation.Now, Held);
+        Note(story, TraceAct.Takes, count);
+    }
+
+    private void ServeLine()
+    {
+        Story? before = null;
+        var story = _first;
+        while (story is not null)
+        {
+            var next = story.NextInLine;
+            if (story.Wanted <= Capacity - Held)
+            {
+                Unlink(story, before);
+                Hand(story, story.Wanted);
+                Waits?.Add(Simulation.Now - story.WaitsSince);
+                Simulation.Wake(story);
+            }
+            else if (MayOvertake && Capacity > Held)
+            {
+                before = story;
+            }
+            else
+            {
+                break;
+            }
+
+            story = next;
+        }
+    }
+
+    private void RefuseTooMuch()
+    {
+        Story? before = null;
+        var story = _first;
+        while (story is not null)
+        {
+            var next = story.NextInLine;
+            if (IsTooMuch(story.Wanted))
+            {
+                Unlink(story, before);
+                story.Refusal = Refusal(story, story.Wanted);
+                _refusedSome = true;
+                Simulation.Wake(story);
+            }
+            else
+            {
+                before = story;
+            }
+
+            story = next;
+        }
+    }
+
+    private void Unlink(Story story, Story? before)
+    {
+        if (before is null) _first = story.NextInLine;
+        else before.NextInLine = story.NextInLine;
+        if (ReferenceEquals(_last, story)) _last = before;
+        story.NextInLine = null;
+        story.WaitsFor = null;
+        InLine--;
+        LineLevel?.Set(Simulation.Now, InLine);
+    }
+
+    private void Note(Story story, TraceAct act, int count) =>
+        Simulation.Trace?.Note(new TraceNote(Simulation.Now, story.Name, act, this, count, 0, InLine, null));
+}

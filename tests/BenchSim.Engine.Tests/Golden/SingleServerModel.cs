@@ -1,0 +1,40 @@
+namespace BenchSim.Engine.Tests.Golden;
+
+/// <summary>The golden single server (M/M/1): one process that sends customers, one process a customer.</summary>
+internal sealed class SingleServerModel
+{
+    private readonly Simulation _simulation = new();
+    private readonly Places _server;
+    private readonly Xoshiro _comings = new(1001);
+    private readonly Xoshiro _services = new(2002);
+    private double _sojourn;
+
+    public SingleServerModel() => _server = new Places(_simulation, "server", 1);
+
+    public Simulation Simulation => _simulation;
+
+    public double MeanSojourn(int customers)
+    {
+        _simulation.Start(Send(customers), "door");
+        _simulation.Run();
+        return _sojourn / customers;
+    }
+
+    private async Process Send(int customers)
+    {
+        for (var i = 0; i < customers; i++)
+        {
+            await _simulation.Delay(_comings.Exponential(1.25));
+            _simulation.Start(Visit(), "customer", i);
+        }
+    }
+
+    private async Process Visit()
+    {
+        var came = _simulation.Now;
+        await _server.Take(1);
+        await _simulation.Delay(_services.Exponential(1));
+        _server.Leave(1);
+        _sojourn += _simulation.Now - came;
+    }
+}
