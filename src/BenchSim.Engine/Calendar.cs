@@ -27,6 +27,22 @@ internal sealed class Calendar
         }
     }
 
+    /// <summary>
+    /// Whether an entry is due now and ahead of a rank. Looks past the hole and leaves it open: the process that goes on instead will mostly
+    /// fill it. Nothing in the calendar lies before now.
+    /// </summary>
+    public bool HasBefore(double now, long rank)
+    {
+        if (!_hole) return _count > 0 && _entries[0].IsDueBefore(now, rank);
+        var end = Math.Min(Children + 1, _count);
+        for (var i = 1; i < end; i++)
+        {
+            if (_entries[i].IsDueBefore(now, rank)) return true;
+        }
+
+        return false;
+    }
+
     public void Push(double time, long rank, int slot)
     {
         var entry = new Entry(time, rank, slot);
@@ -100,6 +116,8 @@ internal sealed class Calendar
         public readonly double Time = time;
         public readonly long Rank = rank;
         public readonly int Slot = slot;
+
+        public bool IsDueBefore(double now, long rank) => Time <= now && Rank < rank;
 
         public bool Precedes(in Entry other) => Time < other.Time || (Time == other.Time && Rank < other.Rank);
     }

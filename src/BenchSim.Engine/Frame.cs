@@ -50,19 +50,16 @@ internal sealed class Frame<TMachine> : Frame
     [ThreadStatic]
     private static Frame<TMachine>? s_kept;
 
-    [ThreadStatic]
-    private static int s_keptCount;
-
     private Frame<TMachine>? _nextKept;
+    private int _keptBelow;
     private TMachine _machine = default!;
 
     public static Frame<TMachine> Rent()
     {
-        var frame = s_kept;
+        ref var top = ref s_kept;
+        var frame = top;
         if (frame is null) return new Frame<TMachine>();
-        s_kept = frame._nextKept;
-        s_keptCount--;
-        frame._nextKept = null;
+        top = frame._nextKept;
         return frame;
     }
 
@@ -77,9 +74,10 @@ internal sealed class Frame<TMachine> : Frame
         Story = null;
         Caller = null;
         Failure = null;
-        if (s_keptCount >= MostKept) return;
-        _nextKept = s_kept;
-        s_kept = this;
-        s_keptCount++;
+        ref var top = ref s_kept;
+        _keptBelow = top is null ? 0 : top._keptBelow + 1;
+        if (_keptBelow >= MostKept) return;
+        _nextKept = top;
+        top = this;
     }
 }

@@ -2,21 +2,13 @@ using System.Runtime.CompilerServices;
 
 namespace BenchSim.Engine;
 
-/// <summary>A wait for a moment: what <see cref="Simulation.Delay"/> and <see cref="Simulation.Until"/> give a process to await.</summary>
+/// <summary>
+/// A wait for a moment: what <see cref="Simulation.Delay"/> and <see cref="Simulation.Until"/> give a process to await at once. It carries a
+/// number only; the moment itself is kept by the simulation, so that a waiting process has less to remember.
+/// </summary>
 public readonly struct Pause : ICriticalNotifyCompletion
 {
-    private readonly Simulation _simulation;
-    private readonly double _until;
-    private readonly int _order;
-    private readonly string? _why;
-
-    internal Pause(Simulation simulation, double until, int order, string? why)
-    {
-        _simulation = simulation;
-        _until = until;
-        _order = order;
-        _why = why;
-    }
+    internal Pause(int number) => Number = number;
 
     /// <summary>For the compiler: always false, so that even a delay of 0 lets all others go first that are due now.</summary>
     public bool IsCompleted => false;
@@ -37,5 +29,5 @@ public readonly struct Pause : ICriticalNotifyCompletion
     /// <inheritdoc cref="OnCompleted"/>
     public void UnsafeOnCompleted(Action continuation) => throw ProcessBuilder.OutsideProcess();
 
-    internal void Suspend(Story story) => _simulation.Suspend(story, _until, _order, _why);
+    internal int Number { get; }
 }

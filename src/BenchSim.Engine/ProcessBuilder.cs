@@ -63,7 +63,7 @@ public struct ProcessBuilder
     private readonly void Wait<TAwaiter>(ref TAwaiter awaiter)
     {
         var story = _frame.Story!;
-        if (typeof(TAwaiter) == typeof(Pause)) Unsafe.As<TAwaiter, Pause>(ref awaiter).Suspend(story);
+        if (typeof(TAwaiter) == typeof(Pause)) story.Simulation.Suspend(story, Unsafe.As<TAwaiter, Pause>(ref awaiter));
         else if (typeof(TAwaiter) == typeof(PlacesRequest)) Unsafe.As<TAwaiter, PlacesRequest>(ref awaiter).Suspend(story);
         else if (typeof(TAwaiter) == typeof(Process)) story.Call(Unsafe.As<TAwaiter, Process>(ref awaiter).Unstarted(), _frame);
         else throw new InvalidOperationException($"A process can await the clock, places or another process, not {typeof(TAwaiter)}.");

@@ -15,6 +15,10 @@ public sealed class Simulation
     private int _current = -1;
     private long _sequence;
     private long _started;
+    private double _pauseTime;
+    private int _pauseOrder;
+    private int _pauseNumber;
+    private string? _pauseWhy;
     private bool _running;
     private bool _broken;
 
@@ -73,7 +77,10 @@ public sealed class Simulation
     {
         CheckTime(time);
         CheckOrder(order);
-        return new Pause(this, time, order, why);
+        _pauseTime = time;
+        _pauseOrder = order;
+        if (Trace is not null) _pauseWhy = why;
+        return new Pause(++_pauseNumber);
     }
 
     /// <summary>Runs until nothing is due any more.</summary>
@@ -96,11 +103,7 @@ public sealed class Simulation
         _broken = true;
         try
         {
-            while (TryTakeNext(until, out var slot))
-            {
-                _current = slot;
-                _stories[slot].Run();
-            }
+            while ((_current = TakeNext(until)) >= 0) _stories[_current].Run();
 
             if (double.IsFinite(until)) Now = until;
             _broken = false;
@@ -144,11 +147,13 @@ public sealed class Simulation
     internal Story Current() =>
         _current >= 0 ? _stories[_current] : throw new InvalidOperationException("Only a running process can take or leave places.");
 
-    internal void Suspend(Story story, double until, int order, string? why)
+    internal void Suspend(Story story, Pause pause)
     {
-        if (!ReferenceEquals(story.Simulation, this)) throw new InvalidOperationException("The process lives in another simulation.");
-        Trace?.Note(new TraceNote(Now, story.Name, TraceAct.Pauses, null, 0, until, 0, why));
-        _calendar.Push(until, NextRank(order), story.Slot);
+        if (pause.Number != _pauseNumber)
+            throw new InvalidOperationException("A pause must be awaited at once, and inside the simulation that it came from.");
+        _pauseNumber++;
+        Trace?.Note(new TraceNote(Now, story.Name, TraceAct.Pauses, null, 0, _pauseTime, 0, _pauseWhy));
+        _calendar.Push(_pauseTime, NextRank(_pauseOrder), story.Slot);
     }
 
     internal void Wake(Story story)
@@ -174,26 +179,15 @@ public sealed class Simulation
     // Order in the upper 16 bits, running number in the lower 48: enough for a million events a second over nine years.
     private long NextRank(int order) => ((long)order << 48) | _sequence++;
 
-    private bool TryTakeNext(double until, out int slot)
+    private int TakeNext(double until)
     {
-        if (_calendar.IsEmpty)
-        {
-            slot = _ready.IsEmpty ? -1 : _ready.TakeFirst();
-            return slot >= 0;
-        }
-
+        if (!_ready.IsEmpty && !_calendar.HasBefore(Now, _ready.FirstRank)) return _ready.TakeFirst();
+        if (_calendar.IsEmpty) return -1;
         ref readonly var top = ref _calendar.Top;
-        if (!_ready.IsEmpty && (top.Time > Now || top.Rank > _ready.FirstRank))
-        {
-            slot = _ready.TakeFirst();
-            return true;
-        }
-
-        slot = top.Slot;
-        if (top.Time > until) return false;
+        if (top.Time > until) return -1;
         Now = top.Time;
         _calendar.Pop();
-        return true;
+        return top.Slot;
     }
 
     private Story TakeSlot()
@@ -229,7 +223,9 @@ public sealed class Simulation
 
     private void CheckTime(double time)
     {
-        if (!(time >= Now && double.IsFinite(time)))
-            throw new ArgumentOutOfRangeException(nameof(time), time, $"The time must lie at or after {Now}, where the clock stands.");
+        if (!(time >= Now && time < double.PositiveInfinity)) ThrowTime(time);
     }
+
+    private void ThrowTime(double time) =>
+        throw new ArgumentOutOfRangeException(nameof(time), time, $"The time must lie at or after {Now}, where the clock stands.");
 }

@@ -80,15 +80,11 @@ internal sealed class Story(Simulation simulation, int slot)
 
     public void End()
     {
-        if (_holdingCount > 0)
-        {
-            var left = _holdings[0];
-            throw new ProcessException(
-                Name, Simulation.Now, $"It ended while it still held {left.Count} of {Simulation.PlacesAt(left.PlacesIndex).Name}. Leave them first.", null);
-        }
-
+        if (_holdingCount > 0) ThrowStillHolds();
         Simulation.NoteEnd(this);
-        Drop();
+        var frame = Top!;
+        Top = null;
+        frame.GiveBack();
         Simulation.FreeSlot(this);
     }
 
@@ -150,6 +146,13 @@ internal sealed class Story(Simulation simulation, int slot)
         }
 
         return 0;
+    }
+
+    private void ThrowStillHolds()
+    {
+        var left = _holdings[0];
+        throw new ProcessException(
+            Name, Simulation.Now, $"It ended while it still held {left.Count} of {Simulation.PlacesAt(left.PlacesIndex).Name}. Leave them first.", null);
     }
 
     public struct Holding
