@@ -9,6 +9,10 @@ namespace BenchSim.Season.Planning;
 /// </summary>
 public static class SpaceGroups
 {
+    // Published limits are mostly whole degrees Fahrenheit rounded to a tenth of a degree Celsius: 55 F, which is 12.78 C, is written 12.8 C. A house
+    // kept at 55 F must still do for such a crop, so limits are compared to half of that tenth.
+    private const double RoundingC = 0.05;
+
     /// <summary>Mats the crop may stand on: none when it wants no bottom heat, else its list, else every mat no hotter than it can bear.</summary>
     /// <param name="scenario">The site.</param>
     /// <param name="crop">The crop.</param>
@@ -23,7 +27,7 @@ public static class SpaceGroups
         }
 
         return crop.Mats.IsDefaultOrEmpty
-            ? Suitable(scenario, SpaceKind.Mat, space => crop.MaxMatC is not { } hottest || space.MatC <= hottest)
+            ? Suitable(scenario, SpaceKind.Mat, space => crop.MaxMatC is not { } hottest || space.MatC <= hottest + RoundingC)
             : Listed(scenario, SpaceKind.Mat, crop.Mats);
     }
 
@@ -39,7 +43,7 @@ public static class SpaceGroups
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(crop);
         return crop.Benches.IsDefaultOrEmpty
-            ? Suitable(scenario, SpaceKind.Bench, space => crop.MinNightC is not { } coldest || HouseOf(scenario, space)?.NightC >= coldest)
+            ? Suitable(scenario, SpaceKind.Bench, space => crop.MinNightC is not { } coldest || HouseOf(scenario, space)?.NightC >= coldest - RoundingC)
             : Listed(scenario, SpaceKind.Bench, crop.Benches);
     }
 

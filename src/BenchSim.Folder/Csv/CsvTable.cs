@@ -1,0 +1,131 @@
+using BenchSim.Folder.Faults;
+using BenchSim.Folder.Files;
+using BenchSim.Folder.Text;
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Folder.Csv;
+
+/// <summary>
+/// A CSV text with a header: columns by name, blank rows left out. Names are matched whatever their case, and spaces and hyphens in them
+/// count as underscores ("Set out" is set_out).
+/// </summary>
+internal sealed class CsvTable
+{
+    private readonly FileText _file;
+    private readonly FaultList _faults;
+    private readonly UnitSystem _units;
+    private readonly List<string?> _columns = [];
+    private readonly List<bool> _hasNoName = [];
+
+    private CsvTable(FileText file, FaultList faults, UnitSystem units)
+    {
+        _file = file;
+        _faults = faults;
+        _units = units;
+    }
+
+    /// <summary>Rows that hold anything.</summary>
+    public List<CsvRow> Rows { get; } = [];
+
+    /// <summary>Whether a column is in the header.</summary>
+    public bool Has(string column) => _columns.Contains(column);
+
+    /// <summary>Where the header begins.</summary>
+    public SourcePlace Header { get; private set; }
+
+    /// <summary>Reads a table; faults are unknown, doubled and missing columns, and cells outside the columns.</summary>
+    /// <param name="file">The text.</param>
+    /// <param name="known">Column names the file may have.</param>
+    /// <param name="required">Column names it must have.</param>
+    /// <param name="faults">Takes the faults.</param>
+    /// <param name="units">Units of numbers that say none.</param>
+    public static CsvTable Read(FileText file, IReadOnlyList<string> known, IReadOnlyList<string> required, FaultList faults, UnitSystem units)
+    {
+        var table = new CsvTable(file, faults, units);
+        var records = CsvText.Split(file, faults);
+        records.RemoveAll(record => record.TrueForAll(field => field.Text.Length == 0));
+        if (records.Count == 0)
+        {
+            faults.Add(new SourcePlace(file.Name, 1, 1), "the file is empty", $"begin with a line of column names: {string.Join(',', required)}");
+            return table;
+        }
+
+        table.ReadHeader(records[0], known, required);
+        foreach (var record in records.Skip(1))
+        {
+            table.AddRow(record);
+        }
+
+        return table;
+    }
+
+    private void ReadHeader(List<CsvField> header, IReadOnlyList<string> known, IReadOnlyList<string> required)
+    {
+        Header = PlaceOf(header[0]);
+        foreach (var field in header)
+        {
+            var name = string.Concat(field.Text.ToLowerInvariant().Select(character => character is ' ' or '-' ? '_' : character));
+            _hasNoName.Add(name.Length == 0);
+            _columns.Add(name.Length > 0 && IsGood(field, name, known) ? name : null);
+        }
+
+        foreach (var column in required.Where(column => !_columns.Contains(column)))
+        {
+            _faults.Add(Header, $"there is no column \"{column}\"", $"add a column named {column} to the first line");
+        }
+    }
+
+    private bool IsGood(CsvField field, string name, IReadOnlyList<string> known)
+    {
+        if (!known.Contains(name, StringComparer.Ordinal))
+        {
+            var near = Spelling.Nearest(name, known);
+            _faults.Add(
+                PlaceOf(field),
+                $"there is no column {Words.Quote(field.Text)} in this file",
+                near is null ? $"the columns are {Words.List(known)}" : $"did you mean {Words.Quote(near)}");
+            return false;
+        }
+
+        if (_columns.Contains(name))
+        {
+            _faults.Add(PlaceOf(field), $"the column \"{name}\" is here a second time", "keep one of the two");
+            return false;
+        }
+
+        return true;
+    }
+
+    private void AddRow(List<CsvField> record)
+    {
+        var cells = new Dictionary<string, Cell>(StringComparer.Ordinal);
+        for (var index = 0; index < Math.Max(record.Count, _columns.Count); index++)
+        {
+            var field = index < record.Count ? record[index] : record[^1] with { Text = "" };
+            if (index >= _columns.Count)
+            {
+                RefuseOutside(field, "is past the last column of the header");
+            }
+            else if (_columns[index] is { } column)
+            {
+                cells[column] = new Cell(field.Text, PlaceOf(field), column, _units);
+            }
+            else if (_hasNoName[index])
+            {
+                RefuseOutside(field, "stands in a column without a name");
+            }
+        }
+
+        Rows.Add(new CsvRow(record[0].Line, cells));
+    }
+
+    private void RefuseOutside(CsvField field, string why)
+    {
+        if (field.Text.Length > 0)
+        {
+            _faults.Add(PlaceOf(field), $"this cell {why}: {Words.Quote(field.Text)}", "clear it; a text that holds the separator goes in quotation marks");
+        }
+    }
+
+    private SourcePlace PlaceOf(CsvField field) => new(_file.Name, field.Line, field.Column);
+}

@@ -1,0 +1,146 @@
+using System.Collections.Immutable;
+using BenchSim.Folder.Csv;
+using BenchSim.Folder.Faults;
+using BenchSim.Folder.Files;
+using BenchSim.Folder.Library;
+using BenchSim.Folder.Plan;
+using BenchSim.Folder.Shelves;
+using BenchSim.Folder.Site;
+using BenchSim.Folder.Text;
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Folder;
+
+/// <summary>One reading of a folder: every file, every check, one pass.</summary>
+internal sealed class FolderReader
+{
+    private readonly string _directory;
+    private readonly FaultList _faults = new();
+    private readonly FileReader _files;
+    private readonly CellReader _cells;
+
+    public FolderReader(string directory)
+    {
+        _directory = directory;
+        _files = new FileReader(directory, _faults);
+        _cells = new CellReader(_faults);
+    }
+
+    public FolderReading Read()
+    {
+        var scenario = IsFolder() ? ReadScenario() : null;
+        return new FolderReading
+        {
+            Scenario = _faults.Count == 0 ? scenario : null,
+            Faults = _faults.Faults,
+            Warnings = _faults.Warnings,
+            Inputs = _files.Inputs,
+        };
+    }
+
+    private bool IsFolder()
+    {
+        if (Directory.Exists(_directory))
+        {
+            return true;
+        }
+
+        var place = new SourcePlace(_directory, 0, 0);
+        if (File.Exists(_directory))
+        {
+            _faults.Add(place, "this is a file, not a folder", "name the folder that holds site.toml and plan.csv");
+        }
+        else
+        {
+            _faults.Add(place, "there is no such folder", "check the name; \"benchsim new\" lays down a folder to fill in");
+        }
+
+        return false;
+    }
+
+    private Scenario? ReadScenario()
+    {
+        WarnOfNearNames();
+        var before = _faults.Count;
+        var siteFile = _files.Read(FolderReference.SiteFile, new SourcePlace(FolderReference.SiteFile, 0, 0));
+        var site = siteFile is null ? new SiteDraft() : SiteReader.Read(siteFile, _faults);
+        var isGoodSite = siteFile is not null && _faults.Count == before;
+        var weather = ReadWeather(site.Weather);
+        var choices = ReadChoices(site);
+        var planFile = _files.Read(FolderReference.PlanFile, new SourcePlace(FolderReference.PlanFile, 0, 0));
+        var rows = planFile is null ? [] : new PlanReader(_cells, site, choices).Read(planFile);
+        var batches = new PlanExpander(_faults).Expand(rows);
+        if (site.HasGoodSpaces)
+        {
+            new PlaceChecks(ToScenario(site, weather, choices, batches), _faults).Check(rows);
+        }
+
+        return isGoodSite ? ToScenario(site, weather, choices, batches) : null;
+    }
+
+    private WeatherInput? ReadWeather(WeatherDraft? draft)
+    {
+        if (draft is null || draft.Constant is not null)
+        {
+            return draft?.Constant;
+        }
+
+        return _files.Read(draft.File.Text, draft.File.Place) is { } file ? new WeatherRecordReader(_cells).Read(file, draft) : null;
+    }
+
+    private Choices ReadChoices(SiteDraft site)
+    {
+        var trayShelf = Shelf.Of(BuiltInLibrary.Trays, ReadTable(FolderReference.TrayFile, site), _cells, "tray type");
+        var cropShelf = Shelf.Of(BuiltInLibrary.Crops, ReadTable(FolderReference.CropFile, site), _cells, "crop");
+        var trays = new TrayReader(_cells).Read(trayShelf);
+        var crops = new CropReader(_cells, trayShelf, site).Read(cropShelf);
+        return new Choices(crops, trays, cropShelf, trayShelf);
+    }
+
+    private CsvTable? ReadTable(string name, SiteDraft site)
+    {
+        if (!_files.Exists(name) || _files.Read(name, new SourcePlace(name, 0, 0)) is not { } file)
+        {
+            return null;
+        }
+
+        return CsvTable.Read(file, FolderReference.ColumnsOf(name), FolderReference.RequiredColumnsOf(name), _faults, site.Units);
+    }
+
+    // "crop.csv" would be passed over in silence.
+    private void WarnOfNearNames()
+    {
+        foreach (var name in _files.NamesInFolder())
+        {
+            foreach (var optional in new[] { FolderReference.CropFile, FolderReference.TrayFile })
+            {
+                if (!_files.Exists(optional) && name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) && Spelling.Distance(name.ToLowerInvariant(), optional) <= 1)
+                {
+                    _faults.Warn(new SourcePlace(name, 0, 0), "this file is not read", $"if it holds your own {optional[..^4]}, name it {optional}");
+                }
+            }
+        }
+    }
+
+    // Only crops and tray types that the plan uses. Without a fault nothing here is missing; with one the result only serves further checks.
+    private static Scenario ToScenario(SiteDraft site, WeatherInput? weather, Choices choices, ImmutableArray<BatchOrder> batches)
+    {
+        var cropIds = batches.Select(batch => batch.CropId).ToHashSet(StringComparer.Ordinal);
+        var trayIds = batches.SelectMany(batch => new[] { batch.TrayId, batch.FlatId }).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        return new Scenario
+        {
+            Name = site.Name ?? "",
+            Question = site.Question,
+            Units = site.Units,
+            Window = site.Window ?? new SeasonWindow(DateOnly.MinValue, DateOnly.MaxValue),
+            Houses = site.Houses,
+            Spaces = site.Spaces,
+            TrayTypes = [.. choices.Trays.Values.OfType<TrayType>().Where(tray => trayIds.Contains(tray.Id)).OrderBy(tray => tray.Id, StringComparer.Ordinal)],
+            Crops = [.. choices.Crops.Values.OfType<Crop>().Where(crop => cropIds.Contains(crop.Id)).OrderBy(crop => crop.Id, StringComparer.Ordinal)],
+            Batches = batches,
+            Rules = site.Rules,
+            Weather = weather ?? new ConstantWeather(0, 0, 0),
+            Play = site.Play,
+        };
+    }
+}

@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+
+namespace BenchSim.Folder;
+
+/// <summary>
+/// Every key of site.toml and every column of the tables. The reader knows no other: a name that is not here is a fault, and docs/folder.md
+/// shows the same list.
+/// </summary>
+public static class FolderReference
+{
+    /// <summary>Name of the site file.</summary>
+    public const string SiteFile = "site.toml";
+
+    /// <summary>Name of the plan.</summary>
+    public const string PlanFile = "plan.csv";
+
+    /// <summary>Name of the file of the user's own crops.</summary>
+    public const string CropFile = "crops.csv";
+
+    /// <summary>Name of the file of the user's own tray types.</summary>
+    public const string TrayFile = "trays.csv";
+
+    /// <summary>Name under which the columns of a weather record are listed; the file itself may have any name.</summary>
+    public const string WeatherRecord = "weather record";
+
+    private static readonly ImmutableArray<string> RootKeys =
+        ["site", "season", "house", "space", "rules", "relief", "work_minutes", "weather", "play"];
+
+    /// <summary>Keys of site.toml, section by section.</summary>
+    public static ImmutableArray<FieldDescription> SiteKeys { get; } = [.. SiteKeyList.Site, .. RuleKeyList.Rules];
+
+    /// <summary>Columns of plan.csv, crops.csv, trays.csv and a weather record.</summary>
+    public static ImmutableArray<FieldDescription> Columns { get; } = [.. PlanColumnList.Columns, .. CropColumnList.Columns];
+
+    /// <summary>Columns of one file, in order.</summary>
+    internal static ImmutableArray<string> ColumnsOf(string file) => NamesOf(Columns, file);
+
+    /// <summary>Columns that a file must have.</summary>
+    internal static ImmutableArray<string> RequiredColumnsOf(string file) =>
+        [.. Columns.Where(column => string.Equals(column.Section, file, StringComparison.Ordinal) && column.IsRequired).Select(column => column.Name)];
+
+    /// <summary>Keys of one section of site.toml; the sections themselves for the empty name.</summary>
+    internal static ImmutableArray<string> KeysOf(string section) => section.Length == 0 ? RootKeys : NamesOf(SiteKeys, section);
+
+    /// <summary>Headings of the sections that have a key.</summary>
+    internal static ImmutableArray<string> SectionsWith(string key) =>
+        [.. SiteKeys.Where(each => string.Equals(each.Name, key, StringComparison.Ordinal)).Select(each => Heading(each.Section))];
+
+    /// <summary>A section as its heading is written.</summary>
+    internal static string Heading(string section) => section switch
+    {
+        "" => "site.toml",
+        "house" or "space" => $"[[{section}]]",
+        "space.changes" => "changes of [[space]]",
+        _ => $"[{section}]",
+    };
+
+    private static ImmutableArray<string> NamesOf(ImmutableArray<FieldDescription> fields, string section) =>
+        [.. fields.Where(field => string.Equals(field.Section, section, StringComparison.Ordinal)).Select(field => field.Name)];
+}

@@ -1,0 +1,158 @@
+using System.Collections.Immutable;
+using BenchSim.Folder.Csv;
+using BenchSim.Folder.Faults;
+using BenchSim.Folder.Library;
+using BenchSim.Folder.Text;
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Folder.Shelves;
+
+/// <summary>
+/// The built-in library with the user's table over it. A user's row whose id is in the library overrides the cells that are filled; a new id
+/// stands alone or, with "like", borrows its blank cells from a relative.
+/// </summary>
+internal sealed class Shelf
+{
+    private readonly CellReader _cells;
+    private readonly string _thing;
+    private readonly Dictionary<string, ShelfRow> _rows = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, CsvRow> _users = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _beingLent = new(StringComparer.Ordinal);
+
+    private Shelf(CellReader cells, string thing) => (_cells, _thing) = (cells, thing);
+
+    /// <summary>Every row, in order of id.</summary>
+    public IEnumerable<ShelfRow> Rows => _rows.Values.OrderBy(row => row.Id, StringComparer.Ordinal);
+
+    /// <summary>Puts the shelf together.</summary>
+    /// <param name="library">Rows of the built-in library.</param>
+    /// <param name="table">The user's table; null when there is none.</param>
+    /// <param name="cells">Reads cells and takes faults.</param>
+    /// <param name="thing">What a row is, in words.</param>
+    public static Shelf Of(ImmutableArray<LibraryRow> library, CsvTable? table, CellReader cells, string thing)
+    {
+        var shelf = new Shelf(cells, thing);
+        foreach (var row in library)
+        {
+            shelf._rows[row.Id] = FromLibrary(row);
+        }
+
+        foreach (var row in table?.Rows ?? [])
+        {
+            shelf.Take(row);
+        }
+
+        foreach (var id in shelf._users.Keys.ToArray())
+        {
+            shelf.Finish(id);
+        }
+
+        return shelf;
+    }
+
+    /// <summary>The row of an id; null when there is none.</summary>
+    public ShelfRow? Find(string id) => _rows.GetValueOrDefault(id);
+
+    /// <summary>The id that was probably meant by one that is not on the shelf: by id, or by the name shown to people.</summary>
+    public string? Nearest(string written) =>
+        _rows.Values.FirstOrDefault(row => string.Equals(row["name"].Text, written, StringComparison.OrdinalIgnoreCase))?.Id
+        ?? Spelling.Nearest(written, Rows.Select(row => row.Id));
+
+    private static ShelfRow FromLibrary(LibraryRow row)
+    {
+        var filled = new Dictionary<string, ShelfCell>(StringComparer.Ordinal);
+        foreach (var (column, text) in row.Cells)
+        {
+            if (text.Length > 0)
+            {
+                var source = row.Sources.GetValueOrDefault(column) ?? new Provenance(Trust.Assumption, "");
+                filled[column] = new ShelfCell(new Cell(text, default, column, UnitSystem.Metric), source);
+            }
+        }
+
+        return new ShelfRow(row.Id, default, filled);
+    }
+
+    private void Take(CsvRow row)
+    {
+        var cell = row["id"];
+        if (cell.IsBlank)
+        {
+            if (row.Has("id"))
+            {
+                _cells.Refuse(cell, "is empty", $"name the {_thing} of this row");
+            }
+        }
+        else if (_cells.Name(cell) is { } id && !_users.TryAdd(id, row))
+        {
+            _cells.Refuse(cell, $"{Words.Quote(id)} has a row already, on line {_users[id].Line}", $"keep one row for a {_thing}");
+        }
+    }
+
+    // Lays a user's row over the library's or the relative's; a relative of the user's is finished first.
+    private ShelfRow? Finish(string id)
+    {
+        var row = _users[id];
+        if (_rows.TryGetValue(id, out var below) && below.IsUsers)
+        {
+            return below;
+        }
+
+        var filled = below is null ? new Dictionary<string, ShelfCell>(StringComparer.Ordinal) : new(below.Cells, StringComparer.Ordinal);
+        _beingLent.Add(id);
+        Borrow(id, row["like"], below is not null, filled);
+        _beingLent.Remove(id);
+        foreach (var (column, cell) in row.Cells)
+        {
+            if (!cell.IsBlank && column is not ("id" or "like"))
+            {
+                filled[column] = new ShelfCell(cell, Provenance.User);
+            }
+        }
+
+        return _rows[id] = new ShelfRow(id, row["id"].Place, filled);
+    }
+
+    private void Borrow(string id, Cell like, bool isInLibrary, Dictionary<string, ShelfCell> filled)
+    {
+        if (_cells.Name(like) is not { } lender)
+        {
+            return;
+        }
+
+        if (isInLibrary)
+        {
+            _cells.Refuse(like, $"is not for {Words.Quote(id)}, which the built-in library has", "leave like empty, or give the crop an id of its own");
+            return;
+        }
+
+        if (_beingLent.Contains(lender))
+        {
+            _cells.Refuse(like, $"leads from {Words.Quote(id)} back to itself", "name a crop that does not borrow from this one");
+            return;
+        }
+
+        var row = _users.ContainsKey(lender) ? Finish(lender) : Find(lender);
+        if (row is null)
+        {
+            var near = Spelling.Nearest(lender, Rows.Select(each => each.Id).Concat(_users.Keys).Where(each => !string.Equals(each, id, StringComparison.Ordinal)));
+            _cells.Faults.Add(
+                like.Place,
+                $"there is no crop {Words.Quote(lender)} to borrow from",
+                near is null ? "name a crop of the built-in library or of this file" : $"did you mean {Words.Quote(near)}");
+            return;
+        }
+
+        foreach (var (column, cell) in row.Cells.Where(pair => pair.Key is not "name"))
+        {
+            filled[column] = new ShelfCell(cell.Cell, BorrowedFrom(row, cell.Source));
+        }
+    }
+
+    private static Provenance BorrowedFrom(ShelfRow row, Provenance source)
+    {
+        var name = row["name"].IsBlank ? row.Id : row["name"].Text;
+        var origin = source.Trust == Trust.User ? "as written in this folder" : source.Source;
+        return new Provenance(Trust.Borrowed, origin.Length == 0 ? $"from {name}" : $"from {name}: {origin}");
+    }
+}

@@ -1,0 +1,122 @@
+using BenchSim.Folder.Faults;
+using BenchSim.Folder.Files;
+using BenchSim.Folder.Text;
+using BenchSim.Folder.Toml;
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Folder.Site;
+
+/// <summary>Reads site.toml.</summary>
+internal sealed class SiteReader
+{
+    private static readonly (string Word, UnitSystem Value)[] UnitWords = [("metric", UnitSystem.Metric), ("imperial", UnitSystem.Imperial)];
+
+    private readonly FaultList _faults;
+    private readonly CellReader _cells;
+    private readonly TomlTable _root;
+    private readonly bool _isWhole;
+    private UnitSystem _units;
+
+    private SiteReader(FileText file, FaultList faults)
+    {
+        (_faults, _cells) = (faults, new CellReader(faults));
+        _root = TomlText.Read(file, faults, out _isWhole);
+    }
+
+    /// <summary>Reads the file.</summary>
+    /// <param name="file">Its text.</param>
+    /// <param name="faults">Takes the faults.</param>
+    public static SiteDraft Read(FileText file, FaultList faults)
+    {
+        if (file.Text.AsSpan().Trim().IsEmpty)
+        {
+            faults.Add(new SourcePlace(file.Name, 1, 1), "the file is empty", "begin with [site] and a name; \"benchsim new\" lays down a folder to fill in");
+            return new SiteDraft();
+        }
+
+        return new SiteReader(file, faults).ReadAll();
+    }
+
+    private SiteDraft ReadAll()
+    {
+        var root = new Section("", _root, _faults, _units, _isWhole);
+        var site = SectionOf("site", isRequired: true);
+        _units = site is null ? UnitSystem.Metric : _cells.Choice(site.Scalar("units"), UnitWords) ?? UnitSystem.Metric;
+        var window = SectionOf("season", isRequired: true) is { } season ? ReadWindow(season) : null;
+        var spaces = new SpaceReader(_cells, window);
+        spaces.ReadHouses(root.With(_units).Sections("house"));
+        spaces.ReadSpaces(root.With(_units).Sections("space"), _root.Place, _isWhole);
+        var rules = new RulesReader(_cells);
+        return new SiteDraft
+        {
+            Name = site is null ? null : _cells.Name(site.Required("name", "\"Our farm\"")),
+            Question = site?.Scalar("question", mayBeEmpty: true).Text ?? "",
+            Units = _units,
+            Window = window,
+            Houses = [.. spaces.Houses],
+            Spaces = [.. spaces.Spaces],
+            SpaceIds = spaces.SpaceIds,
+            HasGoodSpaces = spaces.IsGood && _isWhole,
+            Rules = rules.Read(SectionOf("rules"), SectionOf("relief"), SectionOf("work_minutes")),
+            Weather = SectionOf("weather", isRequired: true) is { } weather ? new WeatherSectionReader(_cells).Read(weather, _units) : null,
+            Play = SectionOf("play") is { } play ? ReadPlay(play) : new PlaySettings(),
+        };
+    }
+
+    private Section? SectionOf(string name, bool isRequired = false)
+    {
+        if (!_root.Entries.TryGetValue(name, out var entry))
+        {
+            if (isRequired && _isWhole)
+            {
+                _faults.Add(_root.Place, $"there is no section [{name}]", $"add a line [{name}] with its keys below it");
+            }
+
+            return null;
+        }
+
+        if (entry.Value is TomlTable table)
+        {
+            return new Section(name, table, _faults, _units, _isWhole);
+        }
+
+        _faults.Add(entry.Value.Place, $"{name} is not a section", $"write [{name}] with its keys below it");
+        return null;
+    }
+
+    private SeasonWindow? ReadWindow(Section season)
+    {
+        var opens = _cells.Date(season.Required("opens", "2027-01-18"));
+        var closesCell = season.Required("closes", "2027-06-30");
+        if (opens is not { } first || _cells.Date(closesCell) is not { } last)
+        {
+            return null;
+        }
+
+        if (last < first)
+        {
+            _cells.Refuse(closesCell, $"is {Words.Date(last)}, before the season opens on {Words.Date(first)}", "write a later date");
+            return null;
+        }
+
+        if (last.DayNumber - first.DayNumber > 730)
+        {
+            _cells.Refuse(closesCell, $"is {last.DayNumber - first.DayNumber} days after the season opens", "a season lasts at most two years");
+            return null;
+        }
+
+        return new SeasonWindow(first, last);
+    }
+
+    private PlaySettings ReadPlay(Section play)
+    {
+        var seedCell = play.Scalar("seed");
+        var seed = 1UL;
+        if (!seedCell.IsBlank && !ulong.TryParse(seedCell.Text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out seed))
+        {
+            _cells.Refuse(seedCell, $"is {Words.Quote(seedCell.Text)}", "write a whole number, 0 or more");
+        }
+
+        return new PlaySettings(_cells.Whole(play.Scalar("seasons"), 1) ?? 1000, seed);
+    }
+}

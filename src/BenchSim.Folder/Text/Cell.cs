@@ -1,0 +1,13 @@
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Folder.Text;
+
+/// <summary>One value as the user wrote it: a cell of a table, or the value of a key.</summary>
+/// <param name="Text">Its text, without spaces around it.</param>
+/// <param name="Place">Where it begins.</param>
+/// <param name="Name">Column or key, as the user knows it.</param>
+/// <param name="Units">Units of a number that says none.</param>
+internal readonly record struct Cell(string Text, SourcePlace Place, string Name, UnitSystem Units)
+{
+    public bool IsBlank => Text.Length == 0;
+}

@@ -1,0 +1,218 @@
+using System.Globalization;
+using System.Text;
+using System.Text.RegularExpressions;
+using BenchSim.Folder.Faults;
+
+namespace BenchSim.Folder.Text;
+
+/// <summary>
+/// Turns one value as written into a value of the model. Every method returns null for a blank cell, and null with a fault for a bad one.
+/// </summary>
+internal sealed partial class CellReader(FaultList faults)
+{
+    /// <summary>Bounds of any temperature on a farm, degrees Celsius: past them a unit was forgotten.</summary>
+    public const double ColdestC = -60;
+
+    /// <inheritdoc cref="ColdestC"/>
+    public const double HottestC = 55;
+
+    private static readonly (string Word, bool Value)[] YesOrNo = [("yes", true), ("no", false), ("true", true), ("false", false)];
+
+    public FaultList Faults => faults;
+
+    /// <summary>Reports a value that was read and is wrong for another reason.</summary>
+    public void Refuse(Cell cell, string what, string instead) => faults.Add(cell.Place, $"{cell.Name} {what}", instead);
+
+    /// <summary>A name: normal form C, without control characters.</summary>
+    public string? Name(Cell cell)
+    {
+        if (cell.IsBlank)
+        {
+            return null;
+        }
+
+        if (Words.HasControlCharacter(cell.Text))
+        {
+            Refuse(cell, $"is {Words.Quote(cell.Text)}, which holds a line break or an invisible character", "write the name on one line with visible characters");
+            return null;
+        }
+
+        return cell.Text.Normalize(NormalizationForm.FormC);
+    }
+
+    /// <summary>A whole number within bounds.</summary>
+    public int? Whole(Cell cell, int least, int most = 1_000_000)
+    {
+        if (cell.IsBlank)
+        {
+            return null;
+        }
+
+        if (Quantity.CommaProblem(NumberPart(cell.Text)) is { } comma)
+        {
+            Refuse(cell, comma.What, comma.Instead);
+            return null;
+        }
+
+        if (!Quantity.TryNumber(cell.Text, out var number))
+        {
+            Refuse(cell, $"is {Words.Quote(cell.Text)}, which is not a number", $"write a whole number, {Bounds(least, most)}");
+            return null;
+        }
+
+        if (number != Math.Floor(number))
+        {
+            Refuse(cell, $"is {cell.Text}, which is not a whole number", $"write a whole number, {Bounds(least, most)}");
+            return null;
+        }
+
+        if (number < least || number > most)
+        {
+            Refuse(cell, number < 0 && least >= 0 ? $"is {cell.Text}, and cannot be negative" : $"is {cell.Text}", $"write a whole number, {Bounds(least, most)}");
+            return null;
+        }
+
+        return (int)number;
+    }
+
+    /// <summary>A number within bounds.</summary>
+    public double? Number(Cell cell, double least, double most)
+    {
+        if (cell.IsBlank)
+        {
+            return null;
+        }
+
+        if (Quantity.CommaProblem(NumberPart(cell.Text)) is { } comma)
+        {
+            Refuse(cell, comma.What, comma.Instead);
+            return null;
+        }
+
+        if (!Quantity.TryNumber(cell.Text, out var number))
+        {
+            Refuse(cell, $"is {Words.Quote(cell.Text)}, which is not a number", $"write a number, {Bounds(least, most)}");
+            return null;
+        }
+
+        return Within(cell, number, least, most);
+    }
+
+    /// <summary>A temperature in degrees Celsius.</summary>
+    public double? Temperature(Cell cell)
+    {
+        if (Measure(cell, QuantityKind.Temperature) is not { } celsius)
+        {
+            return null;
+        }
+
+        if (celsius is < ColdestC or > HottestC)
+        {
+            Refuse(cell, $"is {Words.Quote(cell.Text)}, which is {Words.Number(celsius)} C", "write a temperature from -60 C to 55 C, with its unit, such as 60 F");
+            return null;
+        }
+
+        return celsius;
+    }
+
+    /// <summary>A difference of temperatures in kelvin.</summary>
+    public double? Difference(Cell cell, double least, double most) =>
+        Measure(cell, QuantityKind.Difference) is { } kelvin ? Within(cell, kelvin, least, most, " C") : null;
+
+    /// <summary>A length in metres.</summary>
+    public double? Length(Cell cell, double least, double most) =>
+        Measure(cell, QuantityKind.Length) is { } metres ? Within(cell, metres, least, most, " m") : null;
+
+    /// <summary>A depth of rain in millimetres.</summary>
+    public double? Rain(Cell cell) => Measure(cell, QuantityKind.Rain) is { } depth ? Within(cell, depth, 0, 2000, " mm") : null;
+
+    /// <summary>A fraction; <paramref name="aboveNone"/> and <paramref name="belowAll"/> leave out 0 and 1 themselves.</summary>
+    public double? Fraction(Cell cell, bool aboveNone = false, bool belowAll = false)
+    {
+        if (Measure(cell, QuantityKind.Fraction) is not { } fraction)
+        {
+            return null;
+        }
+
+        if (fraction > 1 && !cell.Text.Contains('%') && fraction <= 100)
+        {
+            Refuse(cell, $"is {cell.Text}, which is more than all", $"write {cell.Text} % or {Words.Number(fraction / 100)}");
+            return null;
+        }
+
+        if (fraction < 0 || fraction > 1)
+        {
+            Refuse(cell, $"is {Words.Quote(cell.Text)}", "write a share from 0 % to 100 %, such as 85 % or 0.85");
+            return null;
+        }
+
+        if ((aboveNone && fraction == 0) || (belowAll && fraction == 1))
+        {
+            Refuse(cell, $"is {Words.Quote(cell.Text)}", $"write a share {(aboveNone ? "above 0 %" : "from 0 %")} {(belowAll ? "and below 100 %" : "to 100 %")}");
+            return null;
+        }
+
+        return fraction;
+    }
+
+    /// <summary>Yes or no.</summary>
+    public bool? YesNo(Cell cell) => Choice(cell, YesOrNo, shown: 2);
+
+    /// <summary>One of a few words, whatever the case.</summary>
+    public T? Choice<T>(Cell cell, (string Word, T Value)[] choices, int shown = int.MaxValue)
+        where T : struct
+    {
+        if (cell.IsBlank)
+        {
+            return null;
+        }
+
+        foreach (var (word, value) in choices)
+        {
+            if (string.Equals(word, cell.Text, StringComparison.OrdinalIgnoreCase))
+            {
+                return value;
+            }
+        }
+
+        var words = choices.Take(shown).Select(choice => Words.Quote(choice.Word)).ToArray();
+        var near = Spelling.Nearest(cell.Text, choices.Select(choice => choice.Word));
+        Refuse(cell, $"is {Words.Quote(cell.Text)}", near is null ? $"write {Words.List(words, "or")}" : $"did you mean {Words.Quote(near)}");
+        return null;
+    }
+
+    private double? Measure(Cell cell, QuantityKind kind)
+    {
+        if (cell.IsBlank)
+        {
+            return null;
+        }
+
+        if (Quantity.TryRead(cell.Text, kind, cell.Units, out var value, out var problem))
+        {
+            return value;
+        }
+
+        Refuse(cell, problem!.What, problem.Instead);
+        return null;
+    }
+
+    private double? Within(Cell cell, double value, double least, double most, string unit = "")
+    {
+        if (value >= least && value <= most)
+        {
+            return value;
+        }
+
+        Refuse(cell, $"is {Words.Quote(cell.Text)}", $"write a value {Bounds(least, most, unit)}");
+        return null;
+    }
+
+    private static string Bounds(double least, double most, string unit = "") =>
+        most >= 1_000_000 ? $"{Words.Number(least)}{unit} or more" : $"from {Words.Number(least)}{unit} to {Words.Number(most)}{unit}";
+
+    private static string NumberPart(string text) => NumberWithComma().IsMatch(text) ? text : "";
+
+    [GeneratedRegex(@"^[+-]?\d{1,15}(?:,\d{1,15})+\z", RegexOptions.NonBacktracking)]
+    private static partial Regex NumberWithComma();
+}
