@@ -46,7 +46,7 @@ internal sealed class CsvTable
         records.RemoveAll(record => record.TrueForAll(field => field.Text.Length == 0));
         if (records.Count == 0)
         {
-            faults.Add(new SourcePlace(file.Name, 1, 1), "the file is empty", $"begin with a line of column names: {string.Join(',', required)}");
+            faults.Add(new SourcePlace(file.Name, 1, 1), "the file is empty", $"begin with a line of column names: {string.Join(',', known.Take(6))}");
             return table;
         }
 

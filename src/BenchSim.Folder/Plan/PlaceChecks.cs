@@ -29,7 +29,7 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
 
     private void CheckTables()
     {
-        if (Places(SpaceGroups.Tables(scenario)) == 0)
+        if (SpaceGroups.Tables(scenario) is { Length: > 0 } tables && Places(tables) == 0)
         {
             faults.Add(new SourcePlace(FolderReference.SiteFile, 1, 1), "no hardening table has any places, so no tray can reach the field", "give a table its places");
         }

@@ -9,22 +9,39 @@ namespace BenchSim.Folder.Shelves;
 /// <content>What the values of a crop must be to one another.</content>
 internal sealed partial class CropReader
 {
-    private void CheckTogether(ShelfRow row, Crop crop)
+    // Reads cells a second time without a word: a bad cell was reported already and has nothing to be compared with.
+    private readonly CellReader _quiet = new(new FaultList());
+
+    // Pairs are checked even where another cell of the row is bad, so that one pass shows all of it.
+    private void CheckPairs(ShelfRow row)
     {
-        Below(row, "emerge_base", crop.EmergeBaseC, "emerge_optimum", crop.EmergeOptimumC, " C");
-        Below(row, "emerge_optimum", crop.EmergeOptimumC, "emerge_ceiling", crop.EmergeCeilingC, " C");
-        Below(row, "growth_base", crop.GrowthBaseC, "reference", crop.ReferenceC, " C");
-        Below(row, "hold_days", crop.HoldDays, "discard_after_days", crop.DiscardAfterDays, " days");
-        Below(row, "flat_hold_days", crop.FlatHoldDays, "flat_discard_days", crop.FlatDiscardDays, " days");
-        NotAbove(row, "reference", crop.ReferenceC, "growth_cap", crop.GrowthCapC);
-        NotAbove(row, "damage_below", crop.DamageBelowC, "harden_above", crop.HardenAboveC);
+        Ordered(row, "emerge_base", "emerge_optimum", mayBeEqual: false);
+        Ordered(row, "emerge_optimum", "emerge_ceiling", mayBeEqual: false);
+        Ordered(row, "growth_base", "reference", mayBeEqual: false);
+        Ordered(row, "reference", "growth_cap", mayBeEqual: true);
+        Ordered(row, "damage_below", "harden_above", mayBeEqual: true);
+        Ordered(row, "hold_days", "discard_after_days", mayBeEqual: false);
+        Ordered(row, "flat_hold_days", "flat_discard_days", mayBeEqual: false);
         cells.Choice(row["counted_from"], CountWords);
         cells.YesNo(row["includes_hardening"]);
-        if (crop.EmergeBaseC < crop.EmergeOptimumC && crop.EmergeOptimumC < crop.EmergeCeilingC)
-        {
-            CheckGrowth(row, crop);
-        }
     }
+
+    private void Ordered(ShelfRow row, string lowColumn, string highColumn, bool mayBeEqual)
+    {
+        var isDays = highColumn.EndsWith("days", StringComparison.Ordinal);
+        if (Value(row[lowColumn], isDays) is not { } low || Value(row[highColumn], isDays) is not { } high || low < high || (mayBeEqual && low == high))
+        {
+            return;
+        }
+
+        var unit = isDays ? " days" : " C";
+        cells.Faults.Add(
+            Written(row, highColumn, lowColumn),
+            $"{highColumn} is {Words.Number(high)}{unit}, {(mayBeEqual ? "below" : "not above")} {lowColumn}, which is {Words.Number(low)}{unit}",
+            $"write {highColumn} {(mayBeEqual ? "at or above" : "above")} {lowColumn}");
+    }
+
+    private double? Value(Cell cell, bool isDays) => isDays ? _quiet.Whole(cell, 0, 365) : _quiet.Temperature(cell);
 
     private void CheckGrowth(ShelfRow row, Crop crop)
     {
@@ -45,28 +62,6 @@ internal sealed partial class CropReader
                 Written(row, "days_to_ready", "counted_from", "includes_hardening", "hardening_nights", "emerge_heat", "germinate_at"),
                 $"days_to_ready is {Words.Number(crop.GrowthDays)}, and the days to emergence and the hardening it counts leave {Words.Number(days)} days to grow",
                 "write more days, or say otherwise in counted_from and includes_hardening");
-        }
-    }
-
-    private void Below(ShelfRow row, string lowColumn, double low, string highColumn, double high, string unit)
-    {
-        if (low >= high)
-        {
-            cells.Faults.Add(
-                Written(row, highColumn, lowColumn),
-                $"{highColumn} is {Words.Number(high)}{unit}, not above {lowColumn}, which is {Words.Number(low)}{unit}",
-                $"write {highColumn} above {lowColumn}");
-        }
-    }
-
-    private void NotAbove(ShelfRow row, string lowColumn, double low, string highColumn, double high)
-    {
-        if (low > high)
-        {
-            cells.Faults.Add(
-                Written(row, highColumn, lowColumn),
-                $"{highColumn} is {Words.Number(high)} C, below {lowColumn}, which is {Words.Number(low)} C",
-                $"write {highColumn} at or above {lowColumn}");
         }
     }
 

@@ -17,6 +17,8 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
 
     private static readonly (string Word, bool FromSowing)[] CountWords = [("sowing", true), ("emergence", false)];
 
+    private const int MostNamed = 6;
+
     // Blank is an answer in these.
     private static readonly string[] MayBeBlank = ["id", "name", "like", "germination_curve", "max_mat", "min_night", "benches", "mats"];
 
@@ -28,21 +30,23 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
     {
         var before = cells.Faults.Count;
         var missing = FolderReference.ColumnsOf(FolderReference.CropFile).Where(column => !MayBeBlank.Contains(column) && row[column].IsBlank).ToArray();
-        if (missing.Length > 0)
+        if (missing.Length > 0 && !row.HasNoLender)
         {
+            var shown = missing.Length <= MostNamed ? missing : [.. missing.Take(MostNamed), $"{missing.Length - MostNamed} more"];
             cells.Faults.Add(
                 row.Place,
-                $"the new crop {Words.Quote(row.Id)} has no {Words.List(missing, "or")}",
+                $"the new crop {Words.Quote(row.Id)} lacks {Words.List(shown)}",
                 "fill these in, or name a related crop in the column like to borrow them from");
         }
 
         var draft = ReadCells(row);
-        if (cells.Faults.Count == before)
+        CheckPairs(row);
+        if (cells.Faults.Count == before && missing.Length == 0)
         {
-            CheckTogether(row, draft);
+            CheckGrowth(row, draft);
         }
 
-        return cells.Faults.Count > before ? null : draft with { GrowthDays = GrowthDays(row, draft) };
+        return cells.Faults.Count > before || missing.Length > 0 ? null : draft with { GrowthDays = GrowthDays(row, draft) };
     }
 
     // Values that could not be read are 0 here; the crop is then thrown away.

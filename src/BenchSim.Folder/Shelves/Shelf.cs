@@ -100,7 +100,7 @@ internal sealed class Shelf
 
         var filled = below is null ? new Dictionary<string, ShelfCell>(StringComparer.Ordinal) : new(below.Cells, StringComparer.Ordinal);
         _beingLent.Add(id);
-        Borrow(id, row["like"], below is not null, filled);
+        var hasLender = Borrow(id, row["like"], below is not null, filled);
         _beingLent.Remove(id);
         foreach (var (column, cell) in row.Cells)
         {
@@ -110,26 +110,27 @@ internal sealed class Shelf
             }
         }
 
-        return _rows[id] = new ShelfRow(id, row["id"].Place, filled);
+        return _rows[id] = new ShelfRow(id, row["id"].Place, filled) { HasNoLender = !hasLender };
     }
 
-    private void Borrow(string id, Cell like, bool isInLibrary, Dictionary<string, ShelfCell> filled)
+    // False when the row names a lender that cannot lend.
+    private bool Borrow(string id, Cell like, bool isInLibrary, Dictionary<string, ShelfCell> filled)
     {
         if (_cells.Name(like) is not { } lender)
         {
-            return;
+            return like.IsBlank;
         }
 
         if (isInLibrary)
         {
             _cells.Refuse(like, $"is not for {Words.Quote(id)}, which the built-in library has", "leave like empty, or give the crop an id of its own");
-            return;
+            return false;
         }
 
         if (_beingLent.Contains(lender))
         {
             _cells.Refuse(like, $"leads from {Words.Quote(id)} back to itself", "name a crop that does not borrow from this one");
-            return;
+            return false;
         }
 
         var row = _users.ContainsKey(lender) ? Finish(lender) : Find(lender);
@@ -140,13 +141,15 @@ internal sealed class Shelf
                 like.Place,
                 $"there is no crop {Words.Quote(lender)} to borrow from",
                 near is null ? "name a crop of the built-in library or of this file" : $"did you mean {Words.Quote(near)}");
-            return;
+            return false;
         }
 
         foreach (var (column, cell) in row.Cells.Where(pair => pair.Key is not "name"))
         {
             filled[column] = new ShelfCell(cell.Cell, BorrowedFrom(row, cell.Source));
         }
+
+        return !row.HasNoLender;
     }
 
     private static Provenance BorrowedFrom(ShelfRow row, Provenance source)

@@ -9,6 +9,9 @@ namespace BenchSim.Folder.Shelves;
 /// <param name="Cells">Cells that are filled, by column.</param>
 internal sealed record ShelfRow(string Id, SourcePlace Place, Dictionary<string, ShelfCell> Cells)
 {
+    /// <summary>Whether it was to borrow from a crop that cannot lend, so that its blank cells say nothing more.</summary>
+    public bool HasNoLender { get; init; }
+
     /// <summary>Whether the user wrote the row.</summary>
     public bool IsUsers => Place.File is not null;
 

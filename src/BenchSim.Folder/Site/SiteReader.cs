@@ -44,8 +44,10 @@ internal sealed class SiteReader
         _units = site is null ? UnitSystem.Metric : _cells.Choice(site.Scalar("units"), UnitWords) ?? UnitSystem.Metric;
         var window = SectionOf("season", isRequired: true) is { } season ? ReadWindow(season) : null;
         var spaces = new SpaceReader(_cells, window);
+        var before = _faults.Count;
         spaces.ReadHouses(root.With(_units).Sections("house"));
         spaces.ReadSpaces(root.With(_units).Sections("space"), _root.Place, _isWhole);
+        var hasGoodSpaces = _faults.Count == before && _isWhole;
         var rules = new RulesReader(_cells);
         return new SiteDraft
         {
@@ -56,7 +58,7 @@ internal sealed class SiteReader
             Houses = [.. spaces.Houses],
             Spaces = [.. spaces.Spaces],
             SpaceIds = spaces.SpaceIds,
-            HasGoodSpaces = spaces.IsGood && _isWhole,
+            HasGoodSpaces = hasGoodSpaces,
             Rules = rules.Read(SectionOf("rules"), SectionOf("relief"), SectionOf("work_minutes")),
             Weather = SectionOf("weather", isRequired: true) is { } weather ? new WeatherSectionReader(_cells).Read(weather, _units) : null,
             Play = SectionOf("play") is { } play ? ReadPlay(play) : new PlaySettings(),

@@ -24,17 +24,11 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
 
     public IReadOnlyDictionary<string, SpaceKind?> SpaceIds => _spaceIds;
 
-    /// <summary>False once a house or space had a fault.</summary>
-    public bool IsGood { get; private set; } = true;
-
     public void ReadHouses(IReadOnlyList<Section> sections)
     {
         foreach (var section in sections)
         {
-            var before = cells.Faults.Count;
-            var house = ReadHouse(section);
-            IsGood &= cells.Faults.Count == before;
-            if (house is not null)
+            if (ReadHouse(section) is { } house)
             {
                 _houseIds.Add(house.Id);
                 Houses.Add(house);
@@ -46,16 +40,23 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
     {
         foreach (var section in sections)
         {
-            var before = cells.Faults.Count;
-            var space = ReadSpace(section);
-            IsGood &= cells.Faults.Count == before;
-            if (space is not null)
+            if (ReadSpace(section) is { } space)
             {
                 Spaces.Add(space);
             }
         }
 
-        if (isWhole && !_spaceIds.ContainsValue(SpaceKind.Table) && !_spaceIds.ContainsValue(null))
+        if (!isWhole || _spaceIds.ContainsValue(null))
+        {
+            return;
+        }
+
+        if (!_spaceIds.ContainsValue(SpaceKind.Bench))
+        {
+            cells.Faults.Add(fileStart, "there is no bench, so no tray can grow on", "add a [[space]] with kind = \"bench\" and its places");
+        }
+
+        if (!_spaceIds.ContainsValue(SpaceKind.Table))
         {
             cells.Faults.Add(fileStart, "there is no hardening table, so no tray can reach the field", "add a [[space]] with kind = \"table\" and its places");
         }

@@ -17,14 +17,20 @@ internal sealed class WeatherRecordReader(CellReader cells)
         var columns = FolderReference.ColumnsOf(FolderReference.WeatherRecord);
         var table = CsvTable.Read(file, columns, columns, cells.Faults, UnitSystem.Metric);
         var days = new List<DailyWeather>();
-        var lastLine = 0;
+        CsvRow? last = null;
+        DateOnly? lastDate = null;
         foreach (var row in table.Rows)
         {
-            if (ReadDay(row, draft) is { } day)
+            var date = cells.Date(Written(row, "date"));
+            if (date is not null && lastDate is not null && date != lastDate.Value.AddDays(1))
             {
-                CheckOrder(row, days, day, lastLine);
+                cells.Refuse(row["date"], $"is {Words.Date(date.Value)} and follows {Words.Date(lastDate.Value)} on line {last!.Line}", "a record has every day once, in order");
+            }
+
+            (last, lastDate) = (row, date);
+            if (ReadDay(row, date, draft) is { } day)
+            {
                 days.Add(day);
-                lastLine = row.Line;
             }
         }
 
@@ -36,9 +42,8 @@ internal sealed class WeatherRecordReader(CellReader cells)
         return cells.Faults.Count == before ? new RecordedWeather([.. days], draft.Year, file.Name) : null;
     }
 
-    private DailyWeather? ReadDay(CsvRow row, WeatherDraft draft)
+    private DailyWeather? ReadDay(CsvRow row, DateOnly? date, WeatherDraft draft)
     {
-        var date = cells.Date(Written(row, "date"));
         var low = cells.Temperature(Written(row, "tmin") with { Units = draft.TemperatureUnits });
         var highCell = Written(row, "tmax") with { Units = draft.TemperatureUnits };
         var high = cells.Temperature(highCell);
@@ -61,17 +66,6 @@ internal sealed class WeatherRecordReader(CellReader cells)
         }
 
         return cell;
-    }
-
-    private void CheckOrder(CsvRow row, List<DailyWeather> days, DailyWeather day, int lastLine)
-    {
-        if (days.Count == 0 || day.Date == days[^1].Date.AddDays(1))
-        {
-            return;
-        }
-
-        var after = $"follows {Words.Date(days[^1].Date)} on line {lastLine}";
-        cells.Refuse(row["date"], $"is {Words.Date(day.Date)} and {after}", "a record has every day once, in order");
     }
 
     private void CheckYears(CsvTable table, List<DailyWeather> days, WeatherDraft draft)

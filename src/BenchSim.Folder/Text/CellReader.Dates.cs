@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 using BenchSim.Folder.Faults;
 
 namespace BenchSim.Folder.Text;
@@ -51,14 +50,14 @@ internal sealed partial class CellReader
 
     private void RefuseDate(Cell cell)
     {
-        var match = NearlyDate().Match(cell.Text);
-        if (!match.Success)
+        var parts = cell.Text.Split('-', '/', '.');
+        if (parts.Length != 3 || parts[0].Length != 4 || !parts.All(part => part.Length is 1 or 2 or 4 && part.All(char.IsAsciiDigit)))
         {
             Refuse(cell, $"is {Words.Quote(cell.Text)}, which is not a date", DateForm);
             return;
         }
 
-        var (year, month, day) = (Part(match, "year"), Part(match, "month"), Part(match, "day"));
+        var (year, month, day) = (Number(parts[0]), Number(parts[1]), Number(parts[2]));
         if (month is < 1 or > 12)
         {
             Refuse(cell, $"is {cell.Text}, and there is no month {month}", DateForm);
@@ -66,7 +65,7 @@ internal sealed partial class CellReader
         else if (year < 1 || day < 1 || day > DateTime.DaysInMonth(year, month))
         {
             var days = year < 1 ? 31 : DateTime.DaysInMonth(year, month);
-            Refuse(cell, $"is {cell.Text}, which is not in the calendar", $"{MonthName(month)} {match.Groups["year"].Value} has {days} days");
+            Refuse(cell, $"is {cell.Text}, which is not in the calendar", $"{MonthName(month)} {parts[0]} has {days} days");
         }
         else
         {
@@ -74,10 +73,7 @@ internal sealed partial class CellReader
         }
     }
 
-    private static int Part(Match match, string group) => int.Parse(match.Groups[group].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);
+    private static int Number(string digits) => int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);
 
     private static string MonthName(int month) => CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month);
-
-    [GeneratedRegex(@"^(?<year>[0-9]{4})[-/.](?<month>[0-9]{1,2})[-/.](?<day>[0-9]{1,2})\z", RegexOptions.NonBacktracking)]
-    private static partial Regex NearlyDate();
 }

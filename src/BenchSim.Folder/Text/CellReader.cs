@@ -1,6 +1,4 @@
-using System.Globalization;
 using System.Text;
-using System.Text.RegularExpressions;
 using BenchSim.Folder.Faults;
 
 namespace BenchSim.Folder.Text;
@@ -50,7 +48,7 @@ internal sealed partial class CellReader(FaultList faults)
 
         if (Quantity.CommaProblem(NumberPart(cell.Text)) is { } comma)
         {
-            Refuse(cell, comma.What, comma.Instead);
+            Refuse(cell, comma.What, comma.Instead.Contains("without", StringComparison.Ordinal) ? comma.Instead : $"write a whole number, {Bounds(least, most)}");
             return null;
         }
 
@@ -211,8 +209,6 @@ internal sealed partial class CellReader(FaultList faults)
     private static string Bounds(double least, double most, string unit = "") =>
         most >= 1_000_000 ? $"{Words.Number(least)}{unit} or more" : $"from {Words.Number(least)}{unit} to {Words.Number(most)}{unit}";
 
-    private static string NumberPart(string text) => NumberWithComma().IsMatch(text) ? text : "";
-
-    [GeneratedRegex(@"^[+-]?\d{1,15}(?:,\d{1,15})+\z", RegexOptions.NonBacktracking)]
-    private static partial Regex NumberWithComma();
+    private static string NumberPart(string text) =>
+        text.All(character => char.IsAsciiDigit(character) || character is ',' or '.' or '+' or '-') && text.Any(char.IsAsciiDigit) ? text : "";
 }

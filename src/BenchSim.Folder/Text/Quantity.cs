@@ -66,7 +66,7 @@ internal static class Quantity
         {
             problem = new Problem(
                 $"is {Faults.Words.Quote(text)}, and {Faults.Words.Quote(unitText)} is not a unit of {NameOf(kind)}",
-                $"write {Faults.Words.List([.. UnitsOf[kind].Select(each => each.Name)], "or")}, for example {Example(kind)}");
+                $"write {Faults.Words.List([.. UnitsOf[kind].Select(each => each.Name)], "or")}, for example {Example(kind).Split(" such as ")[1]}");
             return false;
         }
 

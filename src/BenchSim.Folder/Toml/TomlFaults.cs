@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
 using BenchSim.Season.Inputs;
@@ -7,7 +6,7 @@ using Tomlyn.Syntax;
 namespace BenchSim.Folder.Toml;
 
 /// <summary>Says the parser's findings in a grower's words, one a line: what follows on the same line follows from the first.</summary>
-internal static partial class TomlFaults
+internal static class TomlFaults
 {
     /// <summary>Reports the findings of the parser.</summary>
     /// <param name="file">The text that was parsed.</param>
@@ -46,12 +45,18 @@ internal static partial class TomlFaults
 
     private static void ReportDoubled(SourcePlace place, string text, string message, FaultList faults)
     {
-        var first = FirstDefined().Match(message);
-        var where = first.Success ? $" (first on line {first.Groups["line"].Value})" : "";
+        var where = FirstLine(message) is { Length: > 0 } first ? $" (first on line {first})" : "";
         var what = text.TrimStart().StartsWith('[')
             ? $"the section {text.Split('#')[0].Trim()} is here a second time{where}"
             : $"the key {Words.Quote(text.Split('=')[0].Trim())} is here a second time{where}";
         faults.Add(place, what, text.TrimStart().StartsWith('[') ? "put all its keys under one heading" : "keep one of the two");
+    }
+
+    // The parser says "... is already defined at (8,1) with ...".
+    private static string FirstLine(string message)
+    {
+        var start = message.IndexOf("defined at (", StringComparison.Ordinal);
+        return start < 0 ? "" : string.Concat(message[(start + "defined at (".Length)..].TakeWhile(char.IsAsciiDigit));
     }
 
     private static void ReportGrammar(SourcePlace place, string text, string message, FaultList faults)
@@ -62,24 +67,11 @@ internal static partial class TomlFaults
 
     private static (string What, string Instead) Explain(string text, string message)
     {
-        if (UnquotedUnit().Match(text) is { Success: true } unit)
+        var parts = text.Split('#')[0].Split('=', 2);
+        var (key, value) = (parts[0].Trim(), parts.Length == 2 ? parts[1].Trim() : "");
+        if (parts.Length == 2 && key.Length > 0 && key.All(IsKeyCharacter) && ExplainValue(key, value) is { } explained)
         {
-            return ("a number with a unit is a text and goes in quotation marks", $"write {unit.Groups["key"].Value} = \"{unit.Groups["value"].Value.Trim()}\"");
-        }
-
-        if (UnquotedWord().Match(text) is { Success: true } word)
-        {
-            return ($"the text {Words.Quote(word.Groups["value"].Value.Trim())} is not in quotation marks", $"write {word.Groups["key"].Value} = \"{word.Groups["value"].Value.Trim()}\"");
-        }
-
-        if (DecimalComma().Match(text) is { Success: true } comma)
-        {
-            return ("a number has a comma in it", $"write {comma.Groups["whole"].Value}.{comma.Groups["part"].Value} with a decimal point");
-        }
-
-        if (NoValue().Match(text) is { Success: true } none)
-        {
-            return ($"{Words.Quote(none.Groups["key"].Value)} has no value", "write one after the =, or take the line out");
+            return explained;
         }
 
         if (message.Contains("string", StringComparison.Ordinal))
@@ -92,18 +84,29 @@ internal static partial class TomlFaults
             : ("this line cannot be read", "write key = value, with texts in quotation marks");
     }
 
-    [GeneratedRegex(@"at \((?<line>\d+),", RegexOptions.NonBacktracking)]
-    private static partial Regex FirstDefined();
+    // What growers write: a number with a unit, or a word, without quotation marks; a decimal comma; nothing.
+    private static (string What, string Instead)? ExplainValue(string key, string value)
+    {
+        if (value.Length == 0)
+        {
+            return ($"{Words.Quote(key)} has no value", "write one after the =, or take the line out");
+        }
 
-    [GeneratedRegex(@"^\s*(?<key>[A-Za-z0-9_-]+)\s*=\s*(?<value>[+-]?[0-9][0-9.]*\s*(?:%|[A-Za-z°][A-Za-z]{0,5}))\s*(?:#.*)?\z", RegexOptions.NonBacktracking)]
-    private static partial Regex UnquotedUnit();
+        var number = value.TakeWhile(character => char.IsAsciiDigit(character) || character is '+' or '-' or '.' or ',').Count();
+        if (number == value.Length && value.Any(char.IsAsciiDigit))
+        {
+            return Text.Quantity.CommaProblem(value) is { } comma ? ($"{key} {comma.What}", comma.Instead) : null;
+        }
 
-    [GeneratedRegex(@"^\s*(?<key>[A-Za-z0-9_-]+)\s*=\s*(?<value>[A-Za-z][A-Za-z0-9 _-]{0,40})\s*(?:#.*)?\z", RegexOptions.NonBacktracking)]
-    private static partial Regex UnquotedWord();
+        if (number > 0 && value[number..].Trim() is { Length: <= 6 } unit && unit.All(character => char.IsLetter(character) || character is '%' or '°'))
+        {
+            return ("a number with a unit is a text and goes in quotation marks", $"write {key} = \"{value}\"");
+        }
 
-    [GeneratedRegex(@"^\s*[A-Za-z0-9_-]+\s*=\s*(?<whole>[+-]?[0-9]+),(?<part>[0-9]+)\s*(?:#.*)?\z", RegexOptions.NonBacktracking)]
-    private static partial Regex DecimalComma();
+        return char.IsLetter(value[0]) && value.Length <= 40 && value.All(character => character == ' ' || IsKeyCharacter(character))
+            ? ($"the text {Words.Quote(value)} is not in quotation marks", $"write {key} = \"{value}\"")
+            : null;
+    }
 
-    [GeneratedRegex(@"^\s*(?<key>[A-Za-z0-9_-]+)\s*=\s*(?:#.*)?\z", RegexOptions.NonBacktracking)]
-    private static partial Regex NoValue();
+    private static bool IsKeyCharacter(char character) => char.IsAsciiLetterOrDigit(character) || character is '_' or '-';
 }
