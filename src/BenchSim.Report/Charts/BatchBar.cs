@@ -1,0 +1,44 @@
+using BenchSim.Study.Results;
+
+namespace BenchSim.Report.Charts;
+
+/// <summary>The median dates of a batch as days of the play, in order, ready to draw; null where a phase does not happen.</summary>
+/// <param name="Batch">The batch.</param>
+/// <param name="Mat">On the mats.</param>
+/// <param name="Bench">On the benches.</param>
+/// <param name="Table">On the hardening table.</param>
+/// <param name="PottedUp">Day of potting up.</param>
+/// <param name="Wanted">Planned set-out day.</param>
+internal sealed record BatchBar(BatchResult Batch, (int From, int To)? Mat, (int From, int To)? Bench, (int From, int To)? Table, int? PottedUp, int Wanted)
+{
+    /// <summary>Works out the bars of one batch.</summary>
+    public static BatchBar Of(BatchResult batch, DateOnly firstDay, int lastDay)
+    {
+        int? Day(DateOnly? date) => date is { } day ? day.DayNumber - firstDay.DayNumber : null;
+        int? sown = Day(batch.SownFirst.P50);
+        int? off = Day(batch.OffMat.P50);
+        int? table = Day(batch.OnTable.P50);
+        int? gone = Day(batch.OutLast.P50);
+        (int, int)? mat = null;
+        (int, int)? bench = null;
+        (int, int)? hardening = null;
+        if (sown is { } start)
+        {
+            // Each median is taken over its own seasons, so they may stand out of order by a day or so.
+            int end = Math.Max(start, gone ?? lastDay);
+            int onTable = Math.Clamp(table ?? end, start, end);
+            int onBench = off is { } left ? Math.Clamp(left, start, onTable) : start;
+            mat = off is null ? null : (start, onBench);
+            bench = (onBench, onTable);
+            hardening = table is null ? null : (onTable, end);
+        }
+
+        return new BatchBar(batch, mat, bench, hardening, Day(batch.PottedUp.P50), batch.Plan.SetOutOn.DayNumber - firstDay.DayNumber);
+    }
+
+    /// <summary>All batches by grower; growers in order of name, batches in order of the plan.</summary>
+    public static IReadOnlyList<(string Grower, BatchBar[] Bars)> ByGrower(StudyResult result) =>
+        [.. result.Batches.GroupBy(batch => batch.Plan.Order.Grower, StringComparer.Ordinal)
+            .OrderBy(group => group.Key, StringComparer.Ordinal)
+            .Select(group => (group.Key, group.Select(batch => Of(batch, result.Plan.FirstDay, result.Plan.Days - 1)).ToArray()))];
+}

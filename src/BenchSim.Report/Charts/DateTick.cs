@@ -1,0 +1,29 @@
+using BenchSim.Report.Words;
+
+namespace BenchSim.Report.Charts;
+
+/// <summary>A mark on the axis of dates.</summary>
+/// <param name="Day">Day of the play, 0 first.</param>
+/// <param name="Label">What it says.</param>
+internal readonly record struct DateTick(int Day, string Label)
+{
+    /// <summary>Marks at the beginning of months, or every so many weeks in a short play; about <paramref name="most"/> at the most.</summary>
+    public static DateTick[] Of(Dates dates, int most = 14)
+    {
+        DateTick[] months = [.. Enumerable.Range(0, dates.Days).Where(day => dates.Day(day).Day == 1).Select(day => new DateTick(day, MonthLabel(dates, day)))];
+        if (months.Length >= 3)
+        {
+            int step = (months.Length + most - 1) / most;
+            return [.. months.Where((_, index) => index % step == 0)];
+        }
+
+        int weeks = Math.Max(1, (dates.Days + (7 * most) - 1) / (7 * most));
+        return [.. Enumerable.Range(0, dates.Days).Where(day => day % (7 * weeks) == 0).Select(day => new DateTick(day, Dates.Brief(dates.Day(day))))];
+    }
+
+    private static string MonthLabel(Dates dates, int day)
+    {
+        DateOnly date = dates.Day(day);
+        return date.Month == 1 ? $"{Dates.ShortMonth(date)} {date.Year}" : Dates.ShortMonth(date);
+    }
+}

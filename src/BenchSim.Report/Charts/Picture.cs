@@ -1,0 +1,41 @@
+using ScottPlot;
+using BenchSim.Report.Words;
+
+namespace BenchSim.Report.Charts;
+
+/// <summary>What all pictures share: paper, font sizes, the axis of dates.</summary>
+internal static class Picture
+{
+    /// <summary>Pixels drawn for one pixel of layout, so that a picture stands up in print.</summary>
+    public const int Scale = 2;
+
+    /// <summary>An empty plot with its title.</summary>
+    public static Plot Blank(string title)
+    {
+        ChartFont.Use();
+        var plot = new Plot { ScaleFactor = Scale };
+        plot.FigureBackground.Color = Palette.Paper;
+        plot.DataBackground.Color = Palette.Paper;
+        plot.Axes.Color(Palette.Ink);
+        plot.Axes.Title.Label.Text = title;
+        plot.Axes.Title.Label.FontSize = 15;
+        plot.Axes.Title.Label.Bold = true;
+        plot.Axes.Title.Label.ForeColor = Palette.Ink;
+        plot.Axes.Right.FrameLineStyle.Width = 0;
+        plot.Axes.Top.FrameLineStyle.Width = 0;
+        plot.Grid.MajorLineColor = Palette.Rule;
+        return plot;
+    }
+
+    /// <summary>Puts dates on the lower axis, and fixes it to the days of the play.</summary>
+    public static void DateAxis(Plot plot, Dates dates)
+    {
+        DateTick[] ticks = DateTick.Of(dates);
+        plot.Axes.Bottom.SetTicks([.. ticks.Select(tick => (double)tick.Day)], [.. ticks.Select(tick => tick.Label)]);
+        plot.Axes.Bottom.TickLabelStyle.FontSize = 12;
+        plot.Axes.Bottom.TickLabelStyle.ForeColor = Palette.Ink;
+    }
+
+    /// <summary>Draws the plot to PNG.</summary>
+    public static byte[] Png(Plot plot, int width, int height) => plot.GetImageBytes(width * Scale, height * Scale, ImageFormat.Png);
+}

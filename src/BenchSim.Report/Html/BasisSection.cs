@@ -1,0 +1,87 @@
+using BenchSim.Report.Words;
+using BenchSim.Season.Inputs;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Report.Html;
+
+/// <summary>What the numbers rest on: seasons, seed, rules, warnings, inputs, and where each value comes from.</summary>
+internal static class BasisSection
+{
+    public static void Write(HtmlText html, StudyResult result, IReadOnlyList<ReportInput> inputs)
+    {
+        html.Add($"<section id=\"basis\" aria-labelledby=\"basis-title\"><h2 id=\"basis-title\">What the numbers rest on</h2>\n");
+        Play(html, result);
+        Reliefs(html, result);
+        Warnings(html, result);
+        Inputs(html, inputs);
+        SourcesPart.Write(html, result.Plan.Scenario);
+        html.Add($"</section>\n");
+    }
+
+    private static void Play(HtmlText html, StudyResult result)
+    {
+        SiteRules rules = result.Plan.Scenario.Rules;
+        html.Add($"<dl><div><dt>Seasons played</dt><dd>{Numbers.Whole(result.Seasons)}</dd></div><div><dt>Seed of all luck</dt><dd>{result.Seed.ToString(null, null)}</dd></div><div><dt>Weather</dt><dd>{Weather(result.Plan.Scenario)}</dd></div>");
+        html.Add($"<div><dt>A season fits when</dt><dd>each batch is sown at most {Numbers.Count(rules.SowWaitDays, "day", "days")} and one work day after its date, no tray stands too long for want of a place, and {Numbers.Percent(rules.ServiceGoal)} % of the wanted plants are out at most {Numbers.Count(rules.LateDays, "day", "days")} late, days on which only the weather held them back not counted</dd></div></dl>\n");
+    }
+
+    private static string Weather(Scenario scenario)
+    {
+        string Degrees(double celsius) => scenario.Units == UnitSystem.Imperial
+            ? $"{Numbers.Whole((celsius * 1.8) + 32)} °F"
+            : $"{Numbers.Short(celsius)} °C";
+        return scenario.Weather switch
+        {
+            ConstantWeather same => $"the same every day: {Degrees(same.TminC)} to {Degrees(same.TmaxC)}, {Numbers.Short(same.RainMm)} mm of rain",
+            RecordedWeather { FixedYear: { } year } record => $"the year {year} of {PlainText.Short(record.File, 60)}, in every season",
+            RecordedWeather record => $"a year drawn from {PlainText.Short(record.File, 60)} for each season",
+            _ => "generated day by day",
+        };
+    }
+
+    private static void Reliefs(HtmlText html, StudyResult result)
+    {
+        html.Add($"<h3>Ways of making room</h3>\n");
+        var reliefs = result.Plan.Scenario.Rules.Reliefs;
+        if (reliefs.IsEmpty)
+        {
+            html.Add($"<p>None in force.</p>\n");
+            return;
+        }
+
+        html.Add($"<ol>");
+        for (int index = 0; index < reliefs.Length && index < result.ReliefUses.Length; index++)
+            html.Add($"<li>{Trade.Words(reliefs[index])}: used for {Spreads.Amount(result.ReliefUses[index], "tray", "trays")}{(reliefs[index] == Relief.Aisle ? ", counted once a day" : "")}</li>");
+        html.Add($"</ol><p class=\"small\">Of {Numbers.Count(result.Seasons, "season", "seasons")} played.</p>\n");
+    }
+
+    private static void Warnings(HtmlText html, StudyResult result)
+    {
+        html.Add($"<h3>Warnings about the plan</h3>\n");
+        if (result.Plan.Warnings.IsEmpty)
+        {
+            html.Add($"<p>None.</p>\n");
+            return;
+        }
+
+        html.Add($"<ul>");
+        foreach (Fault warning in result.Plan.Warnings)
+            html.Add($"<li><code>{HtmlText.Name(warning.Place.ToString())}</code> {HtmlText.Name(warning.What)}; {HtmlText.Name(warning.Instead)}.</li>\n");
+        html.Add($"</ul>\n");
+    }
+
+    private static void Inputs(HtmlText html, IReadOnlyList<ReportInput> inputs)
+    {
+        html.Add($"<h3>Files it ran</h3>\n");
+        if (inputs.Count == 0)
+        {
+            html.Add($"<p>None were kept.</p>\n");
+            return;
+        }
+
+        html.Add($"<p>Kept as they were read, in the folder <code>inputs</code>.</p><ul>");
+        foreach (ReportInput input in inputs)
+            html.Add($"<li>{HtmlText.Name(input.Name, 80)}, {Numbers.Count(input.Bytes.Length, "byte", "bytes")}</li>");
+        html.Add($"</ul>\n");
+    }
+}

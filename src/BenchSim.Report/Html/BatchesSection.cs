@@ -1,0 +1,95 @@
+using BenchSim.Report.Charts;
+using BenchSim.Report.Words;
+using BenchSim.Season.Inputs;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Report.Html;
+
+/// <summary>The batches: a chart of their median dates, and a table.</summary>
+internal static class BatchesSection
+{
+    private const double Left = 190;
+    private const double RowHeight = 18;
+
+    public static void Write(HtmlText html, StudyResult result, Dates dates)
+    {
+        html.Add($"<section id=\"batches\" aria-labelledby=\"batches-title\"><h2 id=\"batches-title\">The batches</h2>\n<figure><figcaption><p>{Reading(result)}</p></figcaption>\n");
+        html.Add($"<p class=\"key\"><span><i class=\"sw mat\"></i>on the mats</span><span><i class=\"sw bench\"></i>on the benches</span><span><i class=\"sw table\"></i>on the hardening table</span><span><i class=\"sw pot\"></i>potted up</span><span><i class=\"sw diamond\">◆</i>wanted in the field</span></p>\n");
+        Chart(html, BatchBar.ByGrower(result), dates);
+        Table(html, result, dates);
+        html.Add($"</figure></section>\n");
+    }
+
+    private static string Reading(StudyResult result)
+    {
+        int late = result.Batches.Count(batch => batch.DaysLate.P50 > result.Plan.Scenario.Rules.LateDays);
+        BatchResult? worst = result.Batches.IsEmpty ? null : result.Batches.MinBy(batch => batch.Complete.Share);
+        string seasons = Numbers.Count(result.Seasons, "season", "seasons");
+        if (late == 0)
+            return $"Median dates of {seasons}. No batch is late in the middle season.";
+        string name = worst is null ? "" : $" The least reliable is {PlainText.Short(worst.Plan.Order.Id, 30)}: complete in time in {Numbers.OfSeasons(worst.Complete)}.";
+        return $"Median dates of {seasons}. {Numbers.Count(late, "batch is", "batches are")} late in the middle season.{name}";
+    }
+
+    private static void Chart(HtmlText html, IReadOnlyList<(string Grower, BatchBar[] Bars)> growers, Dates dates)
+    {
+        double height = 10 + growers.Sum(grower => 24 + (RowHeight * grower.Bars.Length)) + 26;
+        var frame = new SvgFrame(dates, 760, height, Left, 4, 24);
+        frame.Open(html, "Batches by grower: median dates on mats, benches and hardening table, and the wanted set-out date");
+        frame.DrawDates(html);
+        double y = 6;
+        foreach ((string grower, BatchBar[] bars) in growers)
+        {
+            html.Add($"<svg x=\"0\" y=\"{y}\" width=\"{frame.Width}\" height=\"22\"><text class=\"strong\" x=\"0\" y=\"16\">{PlainText.Short(grower, 60)}</text></svg>\n");
+            y += 22;
+            foreach (BatchBar bar in bars)
+            {
+                Row(html, frame, bar, y);
+                y += RowHeight;
+            }
+
+            y += 2;
+        }
+
+        SvgFrame.Close(html);
+    }
+
+    private static void Row(HtmlText html, SvgFrame frame, BatchBar bar, double y)
+    {
+        BatchPlan plan = bar.Batch.Plan;
+        html.Add($"<g><title>{PlainText.Short(plan.Order.Id, 60)}, {PlainText.Short(plan.Crop.Name, 60)}, {Numbers.Count(plan.Trays, "tray", "trays")}</title>");
+        html.Add($"<svg x=\"8\" y=\"{y}\" width=\"{Left - 14}\" height=\"{RowHeight}\"><text x=\"0\" y=\"13\">{PlainText.Short(plan.Order.Id, 13)} <tspan class=\"faint\">{PlainText.Short(plan.Crop.Name, 13)}</tspan></text></svg>");
+        Bar(html, frame, "mat", bar.Mat, y);
+        Bar(html, frame, "bench", bar.Bench, y);
+        Bar(html, frame, "table", bar.Table, y);
+        if (bar.Bench is null)
+            html.Add($"<text class=\"faint\" x=\"{frame.X(0) + 4}\" y=\"{y + 13}\">never sown</text>");
+        if (bar.PottedUp is { } potted)
+            html.Add($"<rect class=\"pot\" x=\"{frame.X(potted) - 1.5}\" y=\"{y + 1}\" width=\"3\" height=\"{RowHeight - 3}\"/>");
+        double x = frame.X(bar.Wanted + 0.5);
+        double middle = y + (RowHeight / 2) - 0.5;
+        html.Add($"<path class=\"diamond\" d=\"M{x} {middle - 5.5}L{x + 5} {middle}L{x} {middle + 5.5}L{x - 5} {middle}Z\"/></g>\n");
+    }
+
+    private static void Bar(HtmlText html, SvgFrame frame, string kind, (int From, int To)? days, double y)
+    {
+        if (days is not { } span || span.To <= span.From)
+            return;
+        html.Add($"<rect class=\"{kind}\" x=\"{frame.X(span.From)}\" y=\"{y + 2.5}\" width=\"{frame.X(span.To) - frame.X(span.From)}\" height=\"{RowHeight - 6}\"/>");
+    }
+
+    private static void Table(HtmlText html, StudyResult result, Dates dates)
+    {
+        html.Add($"<details><summary>Table of the batches</summary><p>Planned dates, and what came of them in {Numbers.Count(result.Seasons, "season", "seasons")}: the median, and in brackets eight seasons of ten. All figures are in <a href=\"tables/batches.csv\">tables/batches.csv</a>.</p>");
+        html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Batches\"><table><thead><tr><th scope=\"col\">Batch</th><th scope=\"col\">Crop</th><th scope=\"col\">Grower</th><th scope=\"col\">Trays</th><th scope=\"col\">Plants wanted</th><th scope=\"col\">Sow, planned</th><th scope=\"col\">First sown</th><th scope=\"col\">Out, planned</th><th scope=\"col\">Last out</th><th scope=\"col\">Days late</th><th scope=\"col\">Plants in time</th><th scope=\"col\">Complete in time</th></tr></thead><tbody>\n");
+        foreach (BatchResult batch in result.Batches)
+        {
+            BatchPlan plan = batch.Plan;
+            html.Add($"<tr><th scope=\"row\">{HtmlText.Name(plan.Order.Id, 30)}</th><td class=\"text\">{HtmlText.Name(plan.Crop.Name, 30)}</td><td class=\"text\">{HtmlText.Name(plan.Order.Grower, 30)}</td><td>{Numbers.Whole(plan.Trays)}</td><td>{Numbers.Whole(plan.Order.Plants)}</td>");
+            html.Add($"<td>{dates.Cell(plan.SowOn)}</td><td>{dates.Cell(batch.SownFirst)}</td><td>{dates.Cell(plan.SetOutOn)}</td><td>{dates.Cell(batch.OutLast)}</td><td>{Spreads.Cell(batch.DaysLate)}</td>");
+            html.Add($"<td>{Spreads.Cell(batch.PlantsInTime)}</td><td>{Numbers.Percent(batch.Complete.Share)} % ({Numbers.Percent(batch.Complete.Low)} to {Numbers.Percent(batch.Complete.High)})</td></tr>\n");
+        }
+
+        html.Add($"</tbody></table></div></details>\n");
+    }
+}

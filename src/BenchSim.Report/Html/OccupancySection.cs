@@ -1,0 +1,124 @@
+using System.Globalization;
+using System.Text;
+using BenchSim.Report.Charts;
+using BenchSim.Report.Words;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Report.Html;
+
+/// <summary>Each space by day: places held, wanted and there.</summary>
+internal static class OccupancySection
+{
+    public static void Write(HtmlText html, StudyResult result, Dates dates)
+    {
+        html.Add($"<section id=\"spaces\" aria-labelledby=\"spaces-title\"><h2 id=\"spaces-title\">Each space, day by day</h2>\n");
+        html.Add($"<p class=\"key\"><span><i class=\"sw capacity\"></i>places there are</span><span><i class=\"sw band\"></i>places held in eight seasons of ten</span><span><i class=\"sw held\"></i>places held, median</span><span><i class=\"sw wanted\"></i>places wanted if there were no limit, median</span></p>\n");
+        foreach (SpaceResult space in result.Spaces)
+            Space(html, space, result, dates);
+        html.Add($"</section>\n");
+    }
+
+    private static void Space(HtmlText html, SpaceResult space, StudyResult result, Dates dates)
+    {
+        html.Add($"<figure><figcaption><h3>{HtmlText.Name(space.Space.Name, 80)}</h3><p>{Reading(space, result, dates)}</p></figcaption>\n");
+        Chart(html, space, dates);
+        html.Add($"<details><summary>Table by week: {HtmlText.Name(space.Space.Name, 40)}</summary>");
+        html.Add($"<p>For each week the fullest day; the median, and in brackets the figure that nine seasons in ten do not exceed, of {Numbers.Count(result.Seasons, "season", "seasons")}. Every day is in <a href=\"tables/daily.csv\">tables/daily.csv</a>.</p>");
+        html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Table by week\"><table><thead><tr><th scope=\"col\">Week from</th><th scope=\"col\">Places</th><th scope=\"col\">Held</th><th scope=\"col\">Wanted</th><th scope=\"col\">Waiting</th></tr></thead><tbody>\n");
+        foreach (Week week in Week.Of(space, dates))
+        {
+            html.Add($"<tr><th scope=\"row\">{Dates.Iso(week.From)}</th><td>{Numbers.Whole(week.Places)}</td><td>{Cell(week.Held, week.HeldHigh)}</td>");
+            html.Add($"<td>{Cell(week.Wanted, week.WantedHigh)}</td><td>{Cell(week.Waiting, week.WaitingHigh)}</td></tr>\n");
+        }
+
+        html.Add($"</tbody></table></div></details></figure>\n");
+    }
+
+    private static string Cell(int middle, int high) => middle == high ? Numbers.Whole(middle) : $"{Numbers.Whole(middle)} ({Numbers.Whole(high)})";
+
+    /// <summary>The chart in one or two sentences.</summary>
+    internal static string Reading(SpaceResult space, StudyResult result, Dates dates)
+    {
+        var text = new StringBuilder();
+        if (space.Peak.Most == 0)
+            text.Append("Stands empty all season.");
+        else
+            text.Append("Fullest day: ").Append(Spreads.Amount(space.Peak, "place", "places")).Append(" held, ").Append(dates.Typical(space.PeakOn)).Append('.');
+        if (space.DaysFull.Most > 0)
+            text.Append(" Days full: ").Append(Spreads.Amount(space.DaysFull, "day", "days")).Append('.');
+        else if (space.Peak.Most > 0)
+            text.Append(result.Seasons == 1 ? " Never full." : " Never full in any season.");
+
+        int worst = 0;
+        for (int day = 1; day < dates.Days; day++)
+        {
+            if (space.Wanted[day].P50 - space.Places[day] > space.Wanted[worst].P50 - space.Places[worst])
+                worst = day;
+        }
+
+        int lacking = space.Wanted[worst].P50 - space.Places[worst];
+        if (lacking > 0)
+        {
+            DaySpread wanted = space.Wanted[worst];
+            text.Append(CultureInfo.InvariantCulture, $" Around {dates.Plain(dates.Day(worst))} it would take {Numbers.Whole(wanted.P50)} places ({Numbers.Whole(wanted.P10)} to {Numbers.Whole(wanted.P90)}) if there were no limit: {Numbers.Count(lacking, "place", "places")} more than there are.");
+        }
+
+        return text.ToString();
+    }
+
+    private static void Chart(HtmlText html, SpaceResult space, Dates dates)
+    {
+        var frame = new SvgFrame(dates, 760, 220, 46, 8, 24);
+        var scale = new PlaceScale(Enumerable.Range(0, dates.Days).Max(day => Math.Max(space.Places[day], Math.Max(space.Held[day].P90, space.Wanted[day].P50))));
+        frame.Open(html, $"Places by day: {PlainText.Short(space.Space.Name, 60)}");
+        frame.DrawScale(html, scale);
+        frame.DrawDates(html);
+        html.Add($"<path class=\"band\" d=\"{Band(frame, scale, space)}\"/>\n");
+        html.Add($"<path class=\"wanted\" d=\"{Line(frame, scale, dates.Days, day => space.Wanted[day].P50)}\"/>\n");
+        html.Add($"<path class=\"held\" d=\"{Line(frame, scale, dates.Days, day => space.Held[day].P50)}\"/>\n");
+        html.Add($"<path class=\"capacity\" d=\"{Line(frame, scale, dates.Days, day => space.Places[day])}\"/>\n");
+        SvgFrame.Close(html);
+    }
+
+    // Steps: a number of places holds for the whole of its day. Runs of equal days are one line.
+    private static Markup Line(SvgFrame frame, PlaceScale scale, int days, Func<int, int> value)
+    {
+        var path = new StringBuilder();
+        Steps(path, 'M', frame, scale, 0, days, value);
+        return new Markup(path.ToString());
+    }
+
+    private static Markup Band(SvgFrame frame, PlaceScale scale, SpaceResult space)
+    {
+        var path = new StringBuilder();
+        int days = space.Held.Length;
+        Steps(path, 'M', frame, scale, 0, days, day => space.Held[day].P90);
+        StepsBack(path, frame, scale, days, day => space.Held[day].P10);
+        path.Append('Z');
+        return new Markup(path.ToString());
+    }
+
+    private static void Steps(StringBuilder path, char first, SvgFrame frame, PlaceScale scale, int from, int to, Func<int, int> value)
+    {
+        path.Append(CultureInfo.InvariantCulture, $"{first}{frame.X(from):0.#} {frame.Y(value(from), scale):0.#}");
+        for (int day = from + 1; day < to; day++)
+        {
+            if (value(day) != value(day - 1))
+                path.Append(CultureInfo.InvariantCulture, $"H{frame.X(day):0.#}V{frame.Y(value(day), scale):0.#}");
+        }
+
+        path.Append(CultureInfo.InvariantCulture, $"H{frame.X(to):0.#}");
+    }
+
+    private static void StepsBack(StringBuilder path, SvgFrame frame, PlaceScale scale, int days, Func<int, int> value)
+    {
+        path.Append(CultureInfo.InvariantCulture, $"V{frame.Y(value(days - 1), scale):0.#}");
+        for (int day = days - 1; day > 0; day--)
+        {
+            if (value(day) != value(day - 1))
+                path.Append(CultureInfo.InvariantCulture, $"H{frame.X(day):0.#}V{frame.Y(value(day - 1), scale):0.#}");
+        }
+
+        path.Append(CultureInfo.InvariantCulture, $"H{frame.X(0):0.#}");
+    }
+}

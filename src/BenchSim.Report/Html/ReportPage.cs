@@ -1,0 +1,48 @@
+using System.Text;
+using BenchSim.Report.Words;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Report.Html;
+
+/// <summary>The page <c>report.html</c>: one file with its style and its drawings inside, no script, nothing fetched.</summary>
+internal static class ReportPage
+{
+    private static readonly (string Id, string Title)[] s_contents =
+    [
+        ("verdict", "Verdict"), ("glance", "At a glance"), ("spaces", "Spaces"), ("shortage", "Short of room"), ("batches", "Batches"),
+        ("growers", "Growers"), ("work", "Work"), ("basis", "Basis"), ("cautions", "Cautions"), ("files", "Files"),
+    ];
+
+    /// <summary>Writes the page.</summary>
+    public static string Write(StudyResult result, IReadOnlyList<ReportInput> inputs, string? overallNote)
+    {
+        var dates = new Dates(result.Plan);
+        var html = new HtmlText();
+        html.Add($"<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"><meta name=\"color-scheme\" content=\"light dark\">");
+        html.Add($"<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">");
+        html.Add($"<title>{PlainText.Short(result.Plan.Scenario.Name, 80)}: does the plan fit?</title>\n<style>\n{new Markup(Style())}</style></head>\n<body><a class=\"skip\" href=\"#verdict\">Skip to the verdict</a>\n");
+        VerdictSection.Write(html, result, overallNote);
+        html.Add($"<nav aria-label=\"Contents\"><ul>");
+        foreach ((string id, string title) in s_contents)
+            html.Add($"<li><a href=\"#{id}\">{title}</a></li>");
+        html.Add($"</ul></nav>\n");
+        GlanceSection.Write(html, result, dates);
+        OccupancySection.Write(html, result, dates);
+        ShortageSection.Write(html, result, dates);
+        BatchesSection.Write(html, result, dates);
+        GrowersSection.Write(html, result);
+        WorkSection.Write(html, result, dates);
+        BasisSection.Write(html, result, inputs);
+        CautionsSection.Write(html, result);
+        html.Add($"</main>\n<footer><p>Written by BenchSim.</p></footer></body></html>\n");
+        return html.ToString();
+    }
+
+    private static string Style()
+    {
+        using Stream stream = typeof(ReportPage).Assembly.GetManifestResourceStream("Html/report.css")
+            ?? throw new InvalidOperationException("The style of the report is missing from the program.");
+        using var reader = new StreamReader(stream, Encoding.UTF8);
+        return reader.ReadToEnd().ReplaceLineEndings("\n");
+    }
+}

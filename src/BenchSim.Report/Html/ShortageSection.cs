@@ -1,0 +1,41 @@
+using BenchSim.Report.Words;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Report.Html;
+
+/// <summary>Where room is short: what the season wants of all spaces of a kind against what there is.</summary>
+internal static class ShortageSection
+{
+    public static void Write(HtmlText html, StudyResult result, Dates dates)
+    {
+        html.Add($"<section id=\"shortage\" aria-labelledby=\"shortage-title\"><h2 id=\"shortage-title\">Where room is short</h2>\n");
+        html.Add($"<p>{Reading(result)}</p>\n<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Shortage by kind of space\"><table><thead><tr><th scope=\"col\">Spaces</th><th scope=\"col\">Most places</th><th scope=\"col\">Runs out in</th><th scope=\"col\">First on</th><th scope=\"col\">Largest shortage</th><th scope=\"col\">Shortage on</th><th scope=\"col\">Most waiting on a day</th></tr></thead><tbody>\n");
+        foreach (GroupResult group in result.Groups)
+        {
+            html.Add($"<tr><th scope=\"row\">{VerdictSpaces.Name(result, group.Kind)}</th><td>{Numbers.Whole(group.Places.DefaultIfEmpty(0).Max())}</td><td>{Share(group.RunsOut)}</td><td>{dates.Cell(group.RunsOutOn)}</td>");
+            html.Add($"<td>{Spreads.Cell(group.Shortage)}</td><td>{dates.Cell(group.ShortageOn)}</td><td>{Spreads.Cell(group.WorstWaiting)}</td></tr>\n");
+        }
+
+        html.Add($"</tbody></table></div>\n<p class=\"small\">Of {Numbers.Count(result.Seasons, "season", "seasons")}: the median, and in brackets eight seasons of ten; for “runs out in” the 95 % interval. Shortage is what the season would take with no limit on any space, less the places there are. Waiting is what was refused a place on one day.</p></section>\n");
+    }
+
+    private static string Reading(StudyResult result)
+    {
+        GroupResult? worst = result.Groups.Where(group => group.Shortage.P50 > 0).MaxBy(group => group.Shortage.P50);
+        if (worst is null)
+        {
+            return result.Groups.Any(group => group.Shortage.Most > 0)
+                ? "In most seasons there are places enough of every kind; in some there are not."
+                : "There are places enough of every kind in all seasons played.";
+        }
+
+        return $"The largest shortage is of {Trade.Place(worst.Kind)}s: {Spreads.Amount(worst.Shortage, "place", "places")} on the worst day.";
+    }
+
+    private static string Share(Chance chance)
+    {
+        if (chance.Seasons < Numbers.EnoughSeasons)
+            return $"{chance.Hits} of {chance.Seasons}";
+        return $"{Numbers.Percent(chance.Share)} % ({Numbers.Percent(chance.Low)} to {Numbers.Percent(chance.High)})";
+    }
+}

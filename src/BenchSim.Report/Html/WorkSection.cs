@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using BenchSim.Report.Charts;
+using BenchSim.Report.Words;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Report.Html;
+
+/// <summary>The work, by week.</summary>
+internal static class WorkSection
+{
+    public static void Write(HtmlText html, StudyResult result, Dates dates)
+    {
+        WorkResult work = result.Work;
+        html.Add($"<section id=\"work\" aria-labelledby=\"work-title\"><h2 id=\"work-title\">The work, week by week</h2>\n<figure><figcaption><p>{Reading(result, dates)}</p></figcaption>\n");
+        html.Add($"<p class=\"key\"><span><i class=\"sw work\"></i>hours, mean</span><span><i class=\"sw high\"></i>hours that nine seasons in ten do not exceed</span></p>\n");
+        Chart(html, work, dates);
+        html.Add($"<details><summary>Tables of the work</summary><p>Of {Numbers.Count(result.Seasons, "season", "seasons")}: the median, and in brackets eight seasons of ten.</p><table><thead><tr><th scope=\"col\">Job</th><th scope=\"col\">In the season</th></tr></thead><tbody>\n");
+        Row(html, "Trays and flats sown", work.Sown);
+        Row(html, "Trays potted up", work.Potted);
+        Row(html, "Moves of one tray or flat", work.Moved);
+        Row(html, "Trays set out", work.SetOut);
+        Row(html, "Tray-nights carried in", work.CarriedIn);
+        Row(html, "Hours in all", work.Hours);
+        html.Add($"</tbody></table><table><thead><tr><th scope=\"col\">Week from</th><th scope=\"col\">Hours, mean</th><th scope=\"col\">Nine seasons in ten at most</th></tr></thead><tbody>\n");
+        for (int week = 0; week < work.HoursByWeek.Length; week++)
+            html.Add($"<tr><th scope=\"row\">{Dates.Iso(dates.Day(7 * week))}</th><td>{Numbers.Short(work.HoursByWeek[week])}</td><td>{Numbers.Short(work.HoursByWeekP90[week])}</td></tr>\n");
+        html.Add($"</tbody></table></details></figure></section>\n");
+    }
+
+    private static void Row(HtmlText html, string job, Estimate estimate) =>
+        html.Add($"<tr><th scope=\"row\">{job}</th><td>{Spreads.Cell(estimate)}</td></tr>\n");
+
+    private static string Reading(StudyResult result, Dates dates)
+    {
+        ImmutableArray<double> hours = result.Work.HoursByWeek;
+        string all = $"Sowing, potting up, moving, loading and carrying in take {Spreads.Amount(result.Work.Hours, "hour", "hours")} in the season.";
+        if (hours.IsEmpty || hours.Max() <= 0)
+            return all;
+        int busiest = hours.IndexOf(hours.Max());
+        return $"{all} The busiest week begins on {dates.Plain(dates.Day(7 * busiest))}: {Numbers.Short(hours[busiest])} hours on average, at most {Numbers.Short(result.Work.HoursByWeekP90[busiest])} in nine seasons of ten ({Numbers.Count(result.Seasons, "season", "seasons")} played).";
+    }
+
+    private static void Chart(HtmlText html, WorkResult work, Dates dates)
+    {
+        var frame = new SvgFrame(dates, 760, 180, 46, 8, 24);
+        var scale = new PlaceScale((int)Math.Ceiling(work.HoursByWeekP90.Concat(work.HoursByWeek).DefaultIfEmpty(1).Max()));
+        frame.Open(html, "Hours of work by week");
+        frame.DrawScale(html, scale);
+        frame.DrawDates(html);
+        for (int week = 0; week < work.HoursByWeek.Length; week++)
+        {
+            double x = frame.X(7 * week);
+            double width = Math.Max(1, frame.X(Math.Min(dates.Days, (7 * week) + 7)) - x - 2);
+            double top = frame.Y(work.HoursByWeek[week], scale);
+            double high = frame.Y(work.HoursByWeekP90[week], scale);
+            html.Add($"<rect class=\"work\" x=\"{x + 1}\" y=\"{top}\" width=\"{width}\" height=\"{frame.PlotBottom - top}\"/><line class=\"high\" x1=\"{x + 1}\" y1=\"{high}\" x2=\"{x + 1 + width}\" y2=\"{high}\"/>\n");
+        }
+
+        SvgFrame.Close(html);
+    }
+}

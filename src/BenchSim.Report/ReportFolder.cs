@@ -1,0 +1,69 @@
+using System.Text;
+using BenchSim.Report.Charts;
+using BenchSim.Report.Html;
+using BenchSim.Report.Json;
+using BenchSim.Report.Tables;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Report;
+
+/// <summary>
+/// A report as a folder: <c>report.html</c>, <c>charts/*.png</c>, <c>tables/*.csv</c>, <c>result.json</c> and <c>inputs/</c>.
+/// The same result and inputs give the same bytes for every text file.
+/// </summary>
+public static class ReportFolder
+{
+    /// <summary>Name of the file that marks a folder as made by this program.</summary>
+    public const string MarkerName = ".benchsim-report";
+
+    /// <summary>What the marker begins with; the names of the inputs follow, one a line.</summary>
+    public const string MarkerText = "This folder was written by BenchSim. BenchSim replaces it as a whole when it writes the report again.\n";
+
+    /// <summary>
+    /// Writes a report. The folder appears whole at the end or not at all; an earlier report in its place is replaced, anything else is left alone.
+    /// </summary>
+    /// <param name="directory">Where to write; parents are made as needed.</param>
+    /// <param name="result">The result to report.</param>
+    /// <param name="inputs">The files that were run.</param>
+    /// <param name="overallNote">A remark shown at the top of the page, such as "part 1 of 3"; null for none.</param>
+    /// <param name="cancel">Stops the writing; nothing is left behind.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">An input's name is not a plain relative path, or two inputs share one.</exception>
+    /// <exception cref="ReportRefusedException">Something that is no report stands there, or the disk refuses.</exception>
+    /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
+    public static void Write(string directory, StudyResult result, IReadOnlyList<ReportInput> inputs, string? overallNote, CancellationToken cancel)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(directory);
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(inputs);
+        InputNames.Check(inputs);
+
+        var target = new TargetFolder(directory);
+        target.Check();
+        cancel.ThrowIfCancellationRequested();
+        target.Fill(folder => WriteFiles(folder, result, inputs, overallNote, cancel), cancel);
+    }
+
+    private static void WriteFiles(string folder, StudyResult result, IReadOnlyList<ReportInput> inputs, string? overallNote, CancellationToken cancel)
+    {
+        void Save(string name, byte[] bytes)
+        {
+            cancel.ThrowIfCancellationRequested();
+            string path = Path.Combine(folder, name);
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            File.WriteAllBytes(path, bytes);
+        }
+
+        Save(MarkerName, Encoding.UTF8.GetBytes(MarkerText + string.Concat(inputs.Select(input => $"inputs/{input.Name}\n"))));
+        foreach (ReportInput input in inputs)
+            Save("inputs/" + input.Name, input.Bytes.ToArray());
+        Save("result.json", ResultJson.Write(result, inputs));
+        Save("tables/daily.csv", TableFiles.Daily(result));
+        Save("tables/batches.csv", BatchTable.Write(result));
+        Save("tables/spaces.csv", TableFiles.Spaces(result));
+        Save("tables/growers.csv", TableFiles.Growers(result));
+        Save("report.html", Encoding.UTF8.GetBytes(ReportPage.Write(result, inputs, overallNote)));
+        foreach (ChartFile chart in ChartFiles.Of(result))
+            Save(chart.Name, chart.Draw());
+    }
+}

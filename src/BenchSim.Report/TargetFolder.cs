@@ -1,0 +1,171 @@
+using System.Text.RegularExpressions;
+
+namespace BenchSim.Report;
+
+/// <summary>The folder a report goes to: whole or absent, and never at the cost of anyone else's files.</summary>
+internal sealed partial class TargetFolder
+{
+    private readonly string _path;
+    private readonly string _shown;
+    private readonly string _parent;
+
+    public TargetFolder(string directory)
+    {
+        _shown = directory;
+        _path = Path.TrimEndingDirectorySeparator(Path.GetFullPath(directory));
+        _parent = Path.GetDirectoryName(_path)
+            ?? throw new ReportRefusedException($"A report cannot be written to '{directory}', the root of a disk. Name a folder of its own.");
+    }
+
+    /// <summary>Refuses a place where something stands that is not a report of ours.</summary>
+    public void Check()
+    {
+        try
+        {
+            CheckWhatStands();
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            throw new ReportRefusedException($"No report was written: '{_shown}' cannot be read. {failure.Message}", failure);
+        }
+    }
+
+    private void CheckWhatStands()
+    {
+        if (File.Exists(_path))
+            throw Refused("is a file. Name a folder that does not exist yet");
+        var folder = new DirectoryInfo(_path);
+        if (!folder.Exists)
+            return;
+        if (folder.LinkTarget is not null)
+            throw Refused("is a link to another folder. Name the folder itself");
+
+        string? marker = MarkerText(Path.Combine(_path, ReportFolder.MarkerName));
+        if (marker is null)
+            throw Refused("exists and BenchSim did not write it. Name another folder, or remove this one yourself");
+        if (FirstForeign(folder, InputsOf(marker)) is { } foreign)
+            throw Refused($"holds '{foreign}', which is no part of a report. Move it away, or name another folder");
+    }
+
+    /// <summary>Fills a folder beside the target, then puts it in the target's place. On failure or cancellation nothing is left behind.</summary>
+    public void Fill(Action<string> write, CancellationToken cancel)
+    {
+        string mark = Guid.NewGuid().ToString("N")[..8];
+        string name = Path.GetFileName(_path);
+        string partial = Path.Combine(_parent, $".{name}.partial-{mark}");
+        string former = Path.Combine(_parent, $".{name}.former-{mark}");
+        string? firstMade = FirstMissing(_parent);
+        bool done = false;
+        try
+        {
+            Directory.CreateDirectory(partial);
+            write(partial);
+            cancel.ThrowIfCancellationRequested();
+            Check();
+            PutInPlace(partial, former);
+            done = true;
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            throw new ReportRefusedException($"The report could not be written to '{_shown}': {failure.Message}", failure);
+        }
+        finally
+        {
+            if (!done)
+                CleanUp(partial, firstMade);
+        }
+
+        Remove(former);
+    }
+
+    private void PutInPlace(string partial, string former)
+    {
+        if (!Directory.Exists(_path))
+        {
+            Directory.Move(partial, _path);
+            return;
+        }
+
+        Directory.Move(_path, former);
+        try
+        {
+            Directory.Move(partial, _path);
+        }
+        catch
+        {
+            Directory.Move(former, _path);
+            throw;
+        }
+    }
+
+    private void CleanUp(string partial, string? firstMade)
+    {
+        Remove(partial);
+        if (firstMade is null)
+            return;
+
+        // Parents made on the way go again, unless someone else has put something there meanwhile.
+        for (string? at = _parent; at is not null && at.Length >= firstMade.Length; at = Path.GetDirectoryName(at))
+        {
+            if (Directory.Exists(at) && !Directory.EnumerateFileSystemEntries(at).Any())
+                Directory.Delete(at);
+        }
+    }
+
+    private static void Remove(string folder)
+    {
+        try
+        {
+            if (Directory.Exists(folder))
+                Directory.Delete(folder, recursive: true);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            // The first failure, if any, is the one worth telling; a leftover folder has a name that says what it is.
+        }
+    }
+
+    private static string? FirstMissing(string folder)
+    {
+        string? missing = null;
+        for (string? at = folder; at is not null && !Directory.Exists(at); at = Path.GetDirectoryName(at))
+            missing = at;
+        return missing;
+    }
+
+    /// <summary>What the marker holds; null when it is not ours.</summary>
+    private static string? MarkerText(string marker)
+    {
+        var file = new FileInfo(marker);
+        if (!file.Exists || file.LinkTarget is not null || file.Length > 1_000_000)
+            return null;
+        string text = File.ReadAllText(marker).ReplaceLineEndings("\n");
+        return text.StartsWith(ReportFolder.MarkerText, StringComparison.Ordinal) ? text : null;
+    }
+
+    private static HashSet<string> InputsOf(string marker) =>
+        new(marker[ReportFolder.MarkerText.Length..].Split('\n', StringSplitOptions.RemoveEmptyEntries), StringComparer.Ordinal);
+
+    /// <summary>The first file or folder, in order of name, that the report did not have; null when all are known.</summary>
+    private static string? FirstForeign(DirectoryInfo folder, HashSet<string> inputs) =>
+        folder.EnumerateFileSystemInfos("*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.None, IgnoreInaccessible = false })
+            .Select(entry => (entry.LinkTarget, IsFolder: entry is DirectoryInfo, Name: Path.GetRelativePath(folder.FullName, entry.FullName).Replace('\\', '/')))
+            .Where(entry => entry.LinkTarget is not null || !(entry.IsFolder ? IsKnownFolder(entry.Name, inputs) : IsKnownFile(entry.Name, inputs)))
+            .Select(entry => entry.Name)
+            .Order(StringComparer.Ordinal)
+            .FirstOrDefault();
+
+    private static bool IsKnownFolder(string name, HashSet<string> inputs) =>
+        name is "charts" or "tables" or "inputs" || inputs.Any(input => input.StartsWith(name + "/", StringComparison.Ordinal));
+
+    private static bool IsKnownFile(string name, HashSet<string> inputs) =>
+        name is ReportFolder.MarkerName or "report.html" or "result.json"
+            or "tables/daily.csv" or "tables/batches.csv" or "tables/spaces.csv" or "tables/growers.csv"
+        || inputs.Contains(name)
+        || ChartName().IsMatch(name);
+
+    [GeneratedRegex(@"^charts/(occupancy-[0-9]+-[a-z0-9-]+|batches(-[0-9]+)?)\.png\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex ChartName();
+
+    private ReportRefusedException Refused(string why) => new($"No report was written: '{_shown}' {why}.");
+}

@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using BenchSim.Report.Words;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Report;
+
+/// <summary>
+/// The answer in plain words: what a grower reads in ten seconds. The sentences hold no text from users, so they can go to a screen as they are.
+/// </summary>
+/// <param name="Fits">
+/// True when the plan fits in at least nine seasons of ten beyond doubt (the whole 95 % interval is at or above
+/// <see cref="ReliableFrom"/>), false when it beyond doubt does not (the whole interval is below it), null when the seasons played cannot tell.
+/// </param>
+/// <param name="Headline">One short sentence.</param>
+/// <param name="Sentences">The findings, most important first.</param>
+/// <param name="LeavesOut">What the numbers leave out, one sentence each.</param>
+public sealed record Verdict(bool? Fits, string Headline, ImmutableArray<string> Sentences, ImmutableArray<string> LeavesOut)
+{
+    /// <summary>Share of seasons from which a plan is said to fit reliably.</summary>
+    public const double ReliableFrom = 0.9;
+
+    /// <summary>Puts a result into words.</summary>
+    /// <param name="result">The result of a study.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="result"/> is null.</exception>
+    public static Verdict Of(StudyResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        bool? fits = result.Fits.Low >= ReliableFrom ? true : result.Fits.High < ReliableFrom ? false : null;
+        return new Verdict(
+            fits,
+            VerdictChance.Headline(result.Fits, fits),
+            [.. VerdictChance.Sentences(result), .. VerdictSpaces.Sentences(result), .. VerdictPlants.Sentences(result)],
+            VerdictLimits.Sentences(result));
+    }
+}

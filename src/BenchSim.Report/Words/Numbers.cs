@@ -1,0 +1,69 @@
+using BenchSim.Study.Results;
+
+namespace BenchSim.Report.Words;
+
+/// <summary>Numbers as people read them. Always the invariant culture: a comma between thousands, a point before decimals.</summary>
+internal static class Numbers
+{
+    /// <summary>Fewest seasons for which percentages and "seasons of ten" are used; below it the seasons themselves are counted.</summary>
+    public const int EnoughSeasons = 30;
+
+    /// <summary>Rounded to whole: 12,340.</summary>
+    public static string Whole(double value) => Math.Round(value, MidpointRounding.AwayFromZero).ToString("#,##0", null);
+
+    /// <summary>Whole from 10 on, one decimal below, no trailing zero: 0.4, 3, 12.</summary>
+    public static string Short(double value) =>
+        Math.Abs(value) >= 9.95 ? Whole(value) : Math.Round(value, 1, MidpointRounding.AwayFromZero).ToString("0.#", null);
+
+    /// <summary>A number with its noun: 1 tray, 12 trays, no trays.</summary>
+    public static string Count(double value, string one, string many)
+    {
+        string text = Whole(value);
+        return text switch
+        {
+            "0" => "no " + many,
+            "1" => "1 " + one,
+            _ => text + " " + many,
+        };
+    }
+
+    /// <summary>A share in percent without the sign; never 0 or 100 unless it is.</summary>
+    public static string Percent(double share)
+    {
+        double percent = share * 100;
+        return percent switch
+        {
+            <= 0 => "0",
+            >= 100 => "100",
+            < 0.1 => "under 0.1",
+            > 99.9 => "over 99.9",
+            < 1 or > 99 => percent.ToString("0.#", null),
+            _ => Math.Round(percent, MidpointRounding.AwayFromZero).ToString("0", null),
+        };
+    }
+
+    /// <summary>The 95 % interval: "95 % interval 31 to 37 %".</summary>
+    public static string Interval(Chance chance) => $"95 % interval {Bound(chance.Low)} to {Bound(chance.High)} %";
+
+    /// <summary>A chance with its interval and the number of seasons, to follow "in": "34 % of 1,000 seasons (95 % interval 31 to 37 %)".</summary>
+    public static string OfSeasons(Chance chance)
+    {
+        if (chance.Seasons == 1)
+            return chance.Hits == 1 ? "the one season played" : "none of the one season played";
+
+        string seasons = $"{Whole(chance.Seasons)} seasons ({Interval(chance)})";
+        if (chance.Hits == 0)
+            return "none of " + seasons;
+        if (chance.Hits == chance.Seasons)
+            return "all " + seasons;
+        return chance.Seasons < EnoughSeasons ? $"{chance.Hits} of {seasons}" : $"{Percent(chance.Share)} % of {seasons}";
+    }
+
+    private static string Bound(double share) => share switch
+    {
+        < 0.0005 => "0",
+        > 0.9995 => "100",
+        < 0.01 or > 0.99 => (share * 100).ToString("0.#", null),
+        _ => Math.Round(share * 100, MidpointRounding.AwayFromZero).ToString("0", null),
+    };
+}

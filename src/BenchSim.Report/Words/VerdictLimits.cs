@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Report.Words;
+
+/// <summary>What the numbers leave out.</summary>
+internal static class VerdictLimits
+{
+    public static ImmutableArray<string> Sentences(StudyResult result)
+    {
+        Scenario scenario = result.Plan.Scenario;
+        var sentences = ImmutableArray.CreateBuilder<string>();
+        sentences.Add(scenario.Rules.Reliefs.IsEmpty
+            ? "No way of making room is in force: a tray that finds no place stays where it is and blocks others. A grower would squeeze trays in somewhere, so the figures overstate how often the plan fails."
+            : $"Ways of making room in force, in this order: {string.Join(", ", scenario.Rules.Reliefs.Select(Trade.Words))}. Each use is counted below.");
+        sentences.Add("The weather forecast is taken as perfect for the nights it covers; a real one is not.");
+        switch (scenario.Weather)
+        {
+            case ConstantWeather:
+                sentences.Add("The weather is the same every day and every season: the luck of the weather is left out.");
+                break;
+            case RecordedWeather { FixedYear: { } year }:
+                sentences.Add($"Every season has the weather of {year}: the luck of the weather is left out.");
+                break;
+            default:
+                break;
+        }
+
+        if (result.Seasons > 1)
+        {
+            sentences.Add("“Eight seasons of ten” runs from the tenth to the ninetieth percentile of "
+                + $"{Numbers.Count(result.Seasons, "season", "seasons")} played; “typically” is the median.");
+        }
+
+        return sentences.ToImmutable();
+    }
+}

@@ -1,0 +1,28 @@
+using BenchSim.Study.Results;
+
+namespace BenchSim.Report.Words;
+
+/// <summary>The part of the verdict about plants that are late or never reach the field.</summary>
+internal static class VerdictPlants
+{
+    public static IEnumerable<string> Sentences(StudyResult result)
+    {
+        string wanted = Numbers.Count(result.PlantsWanted, "plant", "plants");
+        if (result.PlantsLate.Most == 0 && result.PlantsShort.Most == 0)
+        {
+            string seasons = result.Seasons == 1 ? "the one season played" : $"every one of {Numbers.Whole(result.Seasons)} seasons";
+            yield return $"{wanted} wanted: none is late and none is lost in {seasons}.";
+        }
+        else
+        {
+            yield return $"{wanted} wanted. In time: {Spreads.Amount(result.PlantsInTime, "plant", "plants")}.";
+            yield return $"Out, but late: {Spreads.Amount(result.PlantsLate, "plant", "plants")}.";
+            yield return $"Never out: {Spreads.Amount(result.PlantsShort, "plant", "plants")}.";
+        }
+
+        if (result.Discarded.Most > 0)
+            yield return $"Thrown out: {Spreads.Amount(result.Discarded, "tray or flat", "trays or flats")}.";
+        if (result.StillStanding.Most > 0)
+            yield return $"Still standing on the last day: {Spreads.Amount(result.StillStanding, "tray or flat", "trays or flats")}.";
+    }
+}

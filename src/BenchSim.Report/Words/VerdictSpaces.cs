@@ -1,0 +1,104 @@
+using BenchSim.Season.Inputs;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Report.Words;
+
+/// <summary>The part of the verdict that says which space runs out first, when, and by how much.</summary>
+internal static class VerdictSpaces
+{
+    public static IEnumerable<string> Sentences(StudyResult result)
+    {
+        GroupResult? first = FirstToRunOut(result);
+        if (first is null)
+        {
+            foreach (string sentence in NothingRefused(result))
+                yield return sentence;
+            yield break;
+        }
+
+        GroupResult[] others = [.. result.Groups.Where(group => group != first && group.RunsOut.Hits > 0)];
+        yield return RunsOut(result, first, others.Length > 0);
+        foreach (GroupResult other in others)
+            yield return RunsOutToo(result, other);
+    }
+
+    /// <summary>
+    /// The group that runs out first: of those that run out in at least half as many seasons as the one that runs out most often, the
+    /// one with the earliest median day; so that one odd early season does not name the culprit. Null when none runs out.
+    /// </summary>
+    public static GroupResult? FirstToRunOut(StudyResult result)
+    {
+        int most = result.Groups.Select(group => group.RunsOut.Hits).DefaultIfEmpty(0).Max();
+        return most == 0
+            ? null
+            : result.Groups.Where(group => 2 * group.RunsOut.Hits >= most).MinBy(group => group.RunsOutOn.P50 ?? DateOnly.MaxValue);
+    }
+
+    /// <summary>A group's name as the site has it: "hardening table" where there is one.</summary>
+    public static string Name(StudyResult result, SpaceKind kind) =>
+        kind == SpaceKind.Table && IsSingular(result, kind) ? "hardening table" : Trade.Plural(kind);
+
+    /// <summary>"tray" where every tray takes one place; else "place".</summary>
+    public static (string One, string Many) Unit(StudyResult result) =>
+        result.Plan.Scenario.TrayTypes.All(tray => tray.PlacesEach == 1) ? ("tray", "trays") : ("place", "places");
+
+    private static bool IsSingular(StudyResult result, SpaceKind kind) =>
+        kind == SpaceKind.Table && result.Spaces.Count(space => space.Space.Kind == kind) == 1;
+
+    private static string RunsOut(StudyResult result, GroupResult group, bool othersToo)
+    {
+        string verb = IsSingular(result, group.Kind) ? "runs" : "run";
+        string subject = group.Places.All(places => places == 0)
+            ? $"The site has no {Trade.Place(group.Kind)}s, but trays ask for them:"
+            : $"The {Name(result, group.Kind)} {verb} out{(othersToo ? " first" : "")}:";
+        return $"{subject} in {Share(group.RunsOut)}, {new Dates(result.Plan).Typical(group.RunsOutOn)}; {Worst(result, group)}.";
+    }
+
+    private static string RunsOutToo(StudyResult result, GroupResult group)
+    {
+        string verb = IsSingular(result, group.Kind) ? "runs" : "run";
+        return $"The {Name(result, group.Kind)} {verb} out too: in {Share(group.RunsOut)}, "
+            + $"{new Dates(result.Plan).Typical(group.RunsOutOn)}; {Worst(result, group)}.";
+    }
+
+    // The number of seasons stands in the first sentence of the verdict.
+    private static string Share(Chance chance)
+    {
+        if (chance.Seasons == 1)
+            return "the one season played";
+        if (chance.Hits == chance.Seasons)
+            return "all seasons";
+        return chance.Seasons < Numbers.EnoughSeasons
+            ? $"{chance.Hits} of {chance.Seasons} seasons"
+            : $"{Numbers.Percent(chance.Share)} % of seasons ({Numbers.Interval(chance)})";
+    }
+
+    private static string Worst(StudyResult result, GroupResult group)
+    {
+        (string one, string many) = Unit(result);
+        Estimate worst = group.WorstWaiting;
+        string verb = one == "tray" ? "no place" : "to be had";
+        string have = worst.P50 == 1 ? "has" : "have";
+        string middle = one == "tray"
+            ? $"{Numbers.Count(worst.P50, one, many)} {have} {verb}"
+            : $"{Numbers.Count(worst.P50, one, many)} {(worst.P50 == 1 ? "is" : "are")} missing";
+        if (worst.Seasons == 1 || worst.Least.Equals(worst.Most))
+            return $"on the worst day {middle}";
+        if (worst.Seasons < Numbers.EnoughSeasons)
+            return $"on the worst day of a season about {middle} ({Numbers.Whole(worst.Least)} to {Numbers.Whole(worst.Most)} over the {worst.Seasons} seasons)";
+        if (worst.P50 == 0)
+            return $"at worst {Numbers.Count(worst.Most, one, many)} in any of {Numbers.Whole(worst.Seasons)} seasons";
+        return $"on the worst day of a season about {middle} ({Numbers.Whole(worst.P10)} to {Numbers.Whole(worst.P90)} in eight seasons of ten)";
+    }
+
+    private static IEnumerable<string> NothingRefused(StudyResult result)
+    {
+        string seasons = result.Seasons == 1 ? "the one season played" : $"any of the {Numbers.Whole(result.Seasons)} seasons";
+        yield return $"No tray is refused a place in {seasons}.";
+        foreach (GroupResult group in result.Groups.Where(group => group.Shortage.Most > 0))
+        {
+            yield return $"Yet with places without limit the plan would use more of the {Name(result, group.Kind)} than there are: the most it lacks on one day is "
+                + $"{Spreads.Amount(group.Shortage, "place", "places")}. The trays find room by other ways here, so nothing is short; keep an eye on it.";
+        }
+    }
+}
