@@ -1,23 +1,236 @@
+using System.Text;
 using BenchSim.Report.Tests.Synthetic;
 
 namespace BenchSim.Report.Tests;
 
-public class ReportFolderTests
+public sealed class ReportFolderTests : IDisposable
 {
+    private static readonly ReportInput[] s_inputs =
+    [
+        new("site.toml", Encoding.UTF8.GetBytes("\uFEFFname = 'x'\r\n")),
+        new("weather/daily.csv", new byte[] { 0, 255, 13, 10, 13 }),
+    ];
+
+    private readonly TemporaryFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
     [Fact]
-    public void Draft()
+    public void A_report_has_the_promised_files()
     {
-        string root = Environment.GetEnvironmentVariable("DRAFT") ?? "";
-        if (root.Length == 0)
-            return;
-        foreach (var (name, result) in new[] { ("spring", SyntheticStudy.Spring()), ("large", SyntheticStudy.Large()) })
-        {
-            for (int i = 0; i < 3; i++)
-            {
-                var watch = System.Diagnostics.Stopwatch.StartNew();
-                ReportFolder.Write(Path.Combine(root, name), result, [new ReportInput("site.toml", new byte[] { 65 })], null, default);
-                Console.WriteLine($"{name} {watch.Elapsed.TotalMilliseconds:F0} ms");
-            }
-        }
+        ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+
+        Assert.Equal(
+            [
+                ".benchsim-report", "charts/batches.png", "charts/occupancy-1-mats.png", "charts/occupancy-2-main.png", "charts/occupancy-3-table.png",
+                "inputs/site.toml", "inputs/weather/daily.csv", "report.html", "result.json",
+                "tables/batches.csv", "tables/daily.csv", "tables/growers.csv", "tables/spaces.csv",
+            ],
+            TemporaryFolder.Files(_folder.At("report")).Keys.ToArray());
     }
+
+    [Fact]
+    public void Inputs_are_kept_byte_for_byte()
+    {
+        ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+
+        foreach (ReportInput input in s_inputs)
+            Assert.Equal(input.Bytes.ToArray(), File.ReadAllBytes(_folder.At("report/inputs/" + input.Name)));
+    }
+
+    [Fact]
+    public void The_same_result_gives_the_same_bytes()
+    {
+        ReportFolder.Write(_folder.At("one"), SyntheticStudy.Tiny(), s_inputs, "part 1 of 3", CancellationToken.None);
+        ReportFolder.Write(_folder.At("two"), SyntheticStudy.Tiny(), s_inputs, "part 1 of 3", CancellationToken.None);
+
+        var one = TemporaryFolder.Files(_folder.At("one"));
+        var two = TemporaryFolder.Files(_folder.At("two"));
+        Assert.Equal(one.Keys, two.Keys);
+        foreach (string name in one.Keys.Where(name => !name.EndsWith(".png", StringComparison.Ordinal)))
+            Assert.Equal(one[name], two[name]);
+    }
+
+    [Fact]
+    public void An_earlier_report_is_replaced_as_a_whole()
+    {
+        ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+        ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), [s_inputs[0]], null, CancellationToken.None);
+
+        Assert.False(Directory.Exists(_folder.At("report/inputs/weather")));
+        Assert.Equal(["report"], Entries(_folder.Path));
+    }
+
+    [Fact]
+    public void Parents_are_made()
+    {
+        ReportFolder.Write(_folder.At("a/b/report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+
+        Assert.Equal(["report"], Entries(_folder.At("a/b")));
+    }
+
+    [Theory]
+    [InlineData("empty")]
+    [InlineData("notes")]
+    public void A_folder_it_did_not_make_is_refused_and_left_alone(string kind)
+    {
+        string target = _folder.At("mine");
+        Directory.CreateDirectory(target);
+        if (kind == "notes")
+            File.WriteAllText(Path.Combine(target, "notes.txt"), "dear to me");
+
+        var refusal = Assert.Throws<ReportRefusedException>(() => ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None));
+
+        Assert.Equal($"No report was written: '{target}' exists and BenchSim did not write it. Name another folder, or remove this one yourself.", refusal.Message);
+        Assert.Equal(kind == "notes" ? ["notes.txt"] : [], Entries(target));
+        Assert.Equal(["mine"], Entries(_folder.Path));
+    }
+
+    [Theory]
+    [InlineData("notes.txt")]
+    [InlineData("inputs/old-plan.csv")]
+    [InlineData("charts/photo.png")]
+    [InlineData("archive/daily.csv")]
+    public void A_report_with_something_added_is_refused_and_left_alone(string added)
+    {
+        string target = _folder.At("report");
+        ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+        Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(target, added))!);
+        File.WriteAllText(Path.Combine(target, added), "dear to me");
+        var before = TemporaryFolder.Files(target);
+
+        var refusal = Assert.Throws<ReportRefusedException>(() => ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None));
+
+        string named = added.StartsWith("archive", StringComparison.Ordinal) ? "archive" : added;
+        Assert.Equal($"No report was written: '{target}' holds '{named}', which is no part of a report. Move it away, or name another folder.", refusal.Message);
+        Assert.Equal(before, TemporaryFolder.Files(target));
+    }
+
+    [Fact]
+    public void A_marker_with_another_text_does_not_make_a_folder_ours()
+    {
+        string target = _folder.At("mine");
+        Directory.CreateDirectory(target);
+        File.WriteAllText(Path.Combine(target, ReportFolder.MarkerName), "");
+
+        Assert.Throws<ReportRefusedException>(() => ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None));
+
+        Assert.Equal([ReportFolder.MarkerName], Entries(target));
+    }
+
+    [Fact]
+    public void A_file_in_the_place_is_refused()
+    {
+        File.WriteAllText(_folder.At("report"), "dear to me");
+
+        var refusal = Assert.Throws<ReportRefusedException>(() => ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None));
+
+        Assert.Contains("is a file", refusal.Message, StringComparison.Ordinal);
+        Assert.Equal("dear to me", File.ReadAllText(_folder.At("report")));
+    }
+
+    [Fact]
+    public void A_link_is_refused()
+    {
+        if (OperatingSystem.IsWindows())
+            return;
+        ReportFolder.Write(_folder.At("real"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+        Directory.CreateSymbolicLink(_folder.At("link"), _folder.At("real"));
+
+        var refusal = Assert.Throws<ReportRefusedException>(() => ReportFolder.Write(_folder.At("link"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None));
+
+        Assert.Contains("is a link", refusal.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_parent_that_is_a_file_is_refused_in_words()
+    {
+        File.WriteAllText(_folder.At("file"), "");
+
+        Assert.Throws<ReportRefusedException>(() => ReportFolder.Write(_folder.At("file/report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None));
+
+        Assert.Equal(["file"], Entries(_folder.Path));
+    }
+
+    [Fact]
+    public void Stopped_before_it_begins_it_leaves_nothing_behind()
+    {
+        using var stop = new CancellationTokenSource();
+        stop.Cancel();
+
+        Assert.Throws<OperationCanceledException>(() => ReportFolder.Write(_folder.At("a/report"), SyntheticStudy.Tiny(), s_inputs, null, stop.Token));
+
+        Assert.Empty(Entries(_folder.Path));
+    }
+
+    [Fact]
+    public void Stopped_half_way_it_leaves_nothing_behind_and_the_earlier_report_whole()
+    {
+        string target = _folder.At("report");
+        ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+        var before = TemporaryFolder.Files(target);
+        using var stop = new CancellationTokenSource();
+        var folder = new TargetFolder(target);
+
+        Assert.Throws<OperationCanceledException>(() => folder.Fill(
+            partial =>
+            {
+                File.WriteAllText(Path.Combine(partial, "report.html"), "half");
+                stop.Cancel();
+            },
+            stop.Token));
+
+        Assert.Equal(before, TemporaryFolder.Files(target));
+        Assert.Equal(["report"], Entries(_folder.Path));
+    }
+
+    [Fact]
+    public void A_failure_half_way_leaves_nothing_behind()
+    {
+        var folder = new TargetFolder(_folder.At("a/b/report"));
+
+        Assert.Throws<InvalidOperationException>(() => folder.Fill(
+            partial =>
+            {
+                File.WriteAllText(Path.Combine(partial, "report.html"), "half");
+                throw new InvalidOperationException("a fault");
+            },
+            CancellationToken.None));
+
+        Assert.Empty(Entries(_folder.Path));
+    }
+
+    [Fact]
+    public void A_disk_that_refuses_is_told_in_words()
+    {
+        var folder = new TargetFolder(_folder.At("report"));
+
+        var refusal = Assert.Throws<ReportRefusedException>(() => folder.Fill(_ => throw new IOException("No space left on device"), CancellationToken.None));
+
+        Assert.Equal($"The report could not be written to '{_folder.At("report")}': No space left on device", refusal.Message);
+        Assert.Empty(Entries(_folder.Path));
+    }
+
+    [Theory]
+    [InlineData("../plan.csv")]
+    [InlineData("/etc/plan.csv")]
+    [InlineData("a/../../plan.csv")]
+    [InlineData("a//plan.csv")]
+    [InlineData("..\\plan.csv")]
+    [InlineData("")]
+    [InlineData("plan\n.csv")]
+    [InlineData("c:plan.csv")]
+    public void An_input_that_would_leave_the_folder_is_refused(string name)
+    {
+        Assert.Throws<ArgumentException>(() => ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), [new(name, default)], null, CancellationToken.None));
+
+        Assert.Empty(Entries(_folder.Path));
+    }
+
+    [Fact]
+    public void Two_inputs_of_one_name_are_refused() =>
+        Assert.Throws<ArgumentException>(() => ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), [new("plan.csv", default), new("Plan.csv", default)], null, CancellationToken.None));
+
+    private static string[] Entries(string folder) =>
+        [.. Directory.EnumerateFileSystemEntries(folder).Select(entry => Path.GetFileName(entry)).Order(StringComparer.Ordinal)];
 }

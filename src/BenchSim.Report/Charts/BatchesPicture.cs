@@ -83,11 +83,7 @@ internal static class BatchesPicture
 
     private static void Legend(Plot plot)
     {
-        plot.ShowLegend(Edge.Bottom);
-        plot.Legend.Orientation = Orientation.Horizontal;
-        plot.Legend.FontSize = 12;
-        plot.Legend.OutlineWidth = 0;
-        plot.Legend.ShadowColor = Colors.Transparent;
+        Picture.Legend(plot);
         plot.Legend.ManualItems.Add(new LegendItem { LabelText = "on the mats", FillColor = Palette.Mat });
         plot.Legend.ManualItems.Add(new LegendItem { LabelText = "on the benches", FillColor = Palette.Bench });
         plot.Legend.ManualItems.Add(new LegendItem { LabelText = "on the hardening table", FillColor = Palette.Table });

@@ -18,7 +18,7 @@ internal static class OccupancyPicture
     public static byte[] Draw(SpaceResult space, StudyResult result)
     {
         var dates = new Dates(result.Plan);
-        using Plot plot = Picture.Blank(PlainText.Short(space.Space.Name, 70));
+        using Plot plot = Picture.Blank($"{PlainText.Short(space.Space.Name, 60)}: places by day, {Numbers.Count(result.Seasons, "season", "seasons")}");
         int days = dates.Days;
         var scale = new PlaceScale(Enumerable.Range(0, days).Max(day => Math.Max(space.Places[day], Math.Max(space.Held[day].P90, space.Wanted[day].P50))));
 
@@ -29,22 +29,15 @@ internal static class OccupancyPicture
         band.LineWidth = 0;
         band.LegendText = "held, eight seasons of ten";
         Line(plot, days, day => space.Held[day].P50, Palette.Held, 2, LinePattern.Solid, "held, median");
-        Line(plot, days, day => space.Wanted[day].P50, Palette.Wanted, 2, LinePattern.Dashed, "wanted if there were no limit, median");
+        Line(plot, days, day => space.Wanted[day].P50, Palette.Wanted, 2, LinePattern.Dashed, "wanted without limit, median");
         Line(plot, days, day => space.Places[day], Palette.Ink, 2.5f, LinePattern.Solid, "places there are");
 
         Picture.DateAxis(plot, dates);
         int[] marks = [.. scale.Marks];
         plot.Axes.Left.SetTicks([.. marks.Select(mark => (double)mark)], [.. marks.Select(mark => Numbers.Whole(mark))]);
         plot.Axes.Left.TickLabelStyle.FontSize = 12;
-        plot.Axes.Left.Label.Text = $"places ({Numbers.Count(result.Seasons, "season", "seasons")})";
-        plot.Axes.Left.Label.FontSize = 13;
-        plot.Axes.Left.Label.Bold = false;
         plot.Axes.SetLimits(0, days, 0, scale.Top);
-        plot.ShowLegend(Edge.Bottom);
-        plot.Legend.Orientation = Orientation.Horizontal;
-        plot.Legend.FontSize = 12;
-        plot.Legend.OutlineWidth = 0;
-        plot.Legend.ShadowColor = Colors.Transparent;
+        Picture.Legend(plot);
         return Picture.Png(plot, Width, Height);
     }
 

@@ -36,6 +36,19 @@ internal static class Picture
         plot.Axes.Bottom.TickLabelStyle.ForeColor = Palette.Ink;
     }
 
+    /// <summary>Puts the legend below the plot, on one line where it fits.</summary>
+    public static void Legend(Plot plot)
+    {
+        plot.ShowLegend(Edge.Bottom);
+        plot.Legend.Orientation = Orientation.Horizontal;
+        plot.Legend.TightHorizontalWrapping = true;
+        plot.Legend.InterItemPadding = new PixelPadding(16, 4);
+        plot.Legend.SymbolWidth = 34;
+        plot.Legend.FontSize = 12;
+        plot.Legend.OutlineWidth = 0;
+        plot.Legend.ShadowColor = Colors.Transparent;
+    }
+
     /// <summary>Draws the plot to PNG.</summary>
     public static byte[] Png(Plot plot, int width, int height) => plot.GetImageBytes(width * Scale, height * Scale, ImageFormat.Png);
 }

@@ -25,19 +25,23 @@ internal static class BatchesSection
         int late = result.Batches.Count(batch => batch.DaysLate.P50 > result.Plan.Scenario.Rules.LateDays);
         BatchResult? worst = result.Batches.IsEmpty ? null : result.Batches.MinBy(batch => batch.Complete.Share);
         string seasons = Numbers.Count(result.Seasons, "season", "seasons");
+        string days = Numbers.Count(result.Plan.Scenario.Rules.LateDays, "day", "days");
         if (late == 0)
-            return $"Median dates of {seasons}. No batch is late in the middle season.";
+            return $"Median dates of {seasons}. By the median no batch is more than {days} late.";
         string name = worst is null ? "" : $" The least reliable is {PlainText.Short(worst.Plan.Order.Id, 30)}: complete in time in {Numbers.OfSeasons(worst.Complete)}.";
-        return $"Median dates of {seasons}. {Numbers.Count(late, "batch is", "batches are")} late in the middle season.{name}";
+        return $"Median dates of {seasons}. By the median {Numbers.Whole(late)} of {Numbers.Count(result.Batches.Length, "batch", "batches")} {(late == 1 ? "is" : "are")} more than {days} late.{name}";
     }
 
     private static void Chart(HtmlText html, IReadOnlyList<(string Grower, BatchBar[] Bars)> growers, Dates dates)
     {
-        double height = 10 + growers.Sum(grower => 24 + (RowHeight * grower.Bars.Length)) + 26;
-        var frame = new SvgFrame(dates, 760, height, Left, 4, 24);
+        // A tall chart has its dates at the top as well.
+        bool tall = growers.Sum(grower => grower.Bars.Length) > 20;
+        double head = tall ? 18 : 0;
+        double height = head + 10 + growers.Sum(grower => 24 + (RowHeight * grower.Bars.Length)) + 26;
+        var frame = new SvgFrame(dates, 760, height, Left, 4 + head, 24);
         frame.Open(html, "Batches by grower: median dates on mats, benches and hardening table, and the wanted set-out date");
-        frame.DrawDates(html);
-        double y = 6;
+        frame.DrawDates(html, tall);
+        double y = 6 + head;
         foreach ((string grower, BatchBar[] bars) in growers)
         {
             html.Add($"<svg x=\"0\" y=\"{y}\" width=\"{frame.Width}\" height=\"22\"><text class=\"strong\" x=\"0\" y=\"16\">{PlainText.Short(grower, 60)}</text></svg>\n");
@@ -87,7 +91,7 @@ internal static class BatchesSection
             BatchPlan plan = batch.Plan;
             html.Add($"<tr><th scope=\"row\">{HtmlText.Name(plan.Order.Id, 30)}</th><td class=\"text\">{HtmlText.Name(plan.Crop.Name, 30)}</td><td class=\"text\">{HtmlText.Name(plan.Order.Grower, 30)}</td><td>{Numbers.Whole(plan.Trays)}</td><td>{Numbers.Whole(plan.Order.Plants)}</td>");
             html.Add($"<td>{dates.Cell(plan.SowOn)}</td><td>{dates.Cell(batch.SownFirst)}</td><td>{dates.Cell(plan.SetOutOn)}</td><td>{dates.Cell(batch.OutLast)}</td><td>{Spreads.Cell(batch.DaysLate)}</td>");
-            html.Add($"<td>{Spreads.Cell(batch.PlantsInTime)}</td><td>{Numbers.Percent(batch.Complete.Share)} % ({Numbers.Percent(batch.Complete.Low)} to {Numbers.Percent(batch.Complete.High)})</td></tr>\n");
+            html.Add($"<td>{Spreads.Cell(batch.PlantsInTime)}</td><td>{Numbers.Cell(batch.Complete)}</td></tr>\n");
         }
 
         html.Add($"</tbody></table></div></details>\n");

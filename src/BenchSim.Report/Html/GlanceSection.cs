@@ -33,6 +33,7 @@ internal static class GlanceSection
     {
         var frame = new SvgFrame(dates, 760, 8 + (RowHeight * weeks.Length) + 24, Left, 4, 24);
         frame.Open(html, "Season at a glance: how full each space is, by week");
+        frame.DrawDates(html);
         for (int space = 0; space < weeks.Length; space++)
         {
             double y = 6 + (RowHeight * space);
@@ -50,7 +51,6 @@ internal static class GlanceSection
             }
         }
 
-        frame.DrawDates(html);
         SvgFrame.Close(html);
     }
 

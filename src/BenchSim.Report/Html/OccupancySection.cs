@@ -43,7 +43,7 @@ internal static class OccupancySection
         if (space.Peak.Most == 0)
             text.Append("Stands empty all season.");
         else
-            text.Append("Fullest day: ").Append(Spreads.Amount(space.Peak, "place", "places")).Append(" held, ").Append(dates.Typical(space.PeakOn)).Append('.');
+            text.Append("Held on its fullest day: ").Append(Spreads.Amount(space.Peak, "place", "places")).Append("; that day falls ").Append(dates.Typical(space.PeakOn)).Append('.');
         if (space.DaysFull.Most > 0)
             text.Append(" Days full: ").Append(Spreads.Amount(space.DaysFull, "day", "days")).Append('.');
         else if (space.Peak.Most > 0)
@@ -60,11 +60,15 @@ internal static class OccupancySection
         if (lacking > 0)
         {
             DaySpread wanted = space.Wanted[worst];
-            text.Append(CultureInfo.InvariantCulture, $" Around {dates.Plain(dates.Day(worst))} it would take {Numbers.Whole(wanted.P50)} places ({Numbers.Whole(wanted.P10)} to {Numbers.Whole(wanted.P90)}) if there were no limit: {Numbers.Count(lacking, "place", "places")} more than there are.");
+            text.Append(CultureInfo.InvariantCulture, $" Around {dates.Plain(dates.Day(worst))} it would take {Numbers.Whole(wanted.P50)} places{Range(wanted, result.Seasons)} if there were no limit: {Numbers.Count(lacking, "place", "places")} more than there are.");
         }
 
         return text.ToString();
     }
+
+    private static string Range(DaySpread day, int seasons) => seasons == 1 || day.P10 == day.P90
+        ? ""
+        : $" ({Numbers.Whole(day.P10)} to {Numbers.Whole(day.P90)} in eight seasons of ten)";
 
     private static void Chart(HtmlText html, SpaceResult space, Dates dates)
     {

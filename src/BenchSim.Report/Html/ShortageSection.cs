@@ -12,7 +12,7 @@ internal static class ShortageSection
         html.Add($"<p>{Reading(result)}</p>\n<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Shortage by kind of space\"><table><thead><tr><th scope=\"col\">Spaces</th><th scope=\"col\">Most places</th><th scope=\"col\">Runs out in</th><th scope=\"col\">First on</th><th scope=\"col\">Largest shortage</th><th scope=\"col\">Shortage on</th><th scope=\"col\">Most waiting on a day</th></tr></thead><tbody>\n");
         foreach (GroupResult group in result.Groups)
         {
-            html.Add($"<tr><th scope=\"row\">{VerdictSpaces.Name(result, group.Kind)}</th><td>{Numbers.Whole(group.Places.DefaultIfEmpty(0).Max())}</td><td>{Share(group.RunsOut)}</td><td>{dates.Cell(group.RunsOutOn)}</td>");
+            html.Add($"<tr><th scope=\"row\">{VerdictSpaces.Name(result, group.Kind)}</th><td>{Numbers.Whole(group.Places.DefaultIfEmpty(0).Max())}</td><td>{Numbers.Cell(group.RunsOut)}</td><td>{dates.Cell(group.RunsOutOn)}</td>");
             html.Add($"<td>{Spreads.Cell(group.Shortage)}</td><td>{dates.Cell(group.ShortageOn)}</td><td>{Spreads.Cell(group.WorstWaiting)}</td></tr>\n");
         }
 
@@ -30,12 +30,5 @@ internal static class ShortageSection
         }
 
         return $"The largest shortage is of {Trade.Place(worst.Kind)}s: {Spreads.Amount(worst.Shortage, "place", "places")} on the worst day.";
-    }
-
-    private static string Share(Chance chance)
-    {
-        if (chance.Seasons < Numbers.EnoughSeasons)
-            return $"{chance.Hits} of {chance.Seasons}";
-        return $"{Numbers.Percent(chance.Share)} % ({Numbers.Percent(chance.Low)} to {Numbers.Percent(chance.High)})";
     }
 }

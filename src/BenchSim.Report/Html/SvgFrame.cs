@@ -30,8 +30,8 @@ internal sealed class SvgFrame(Dates dates, double width, double height, double 
     /// <summary>Closes the drawing.</summary>
     public static void Close(HtmlText html) => html.Add($"</svg></div>\n");
 
-    /// <summary>Draws the axis of dates below the plot.</summary>
-    public void DrawDates(HtmlText html)
+    /// <summary>Draws the axis of dates below the plot, and its labels above it too where asked.</summary>
+    public void DrawDates(HtmlText html, bool above = false)
     {
         double end = PlotBottom;
         foreach (DateTick tick in DateTick.Of(dates))
@@ -41,6 +41,8 @@ internal sealed class SvgFrame(Dates dates, double width, double height, double 
             bool fits = x + (7 * tick.Label.Length) + 4 <= width;
             if (fits)
                 html.Add($"<text x=\"{x + 3}\" y=\"{end + 17}\">{tick.Label}</text>");
+            if (fits && above)
+                html.Add($"<text x=\"{x + 3}\" y=\"{top - 4}\">{tick.Label}</text>");
         }
 
         html.Add($"<line class=\"axis\" x1=\"{left}\" y1=\"{end}\" x2=\"{left + PlotWidth}\" y2=\"{end}\"/>\n");

@@ -38,11 +38,11 @@ internal static class VerdictSection
         const double width = 760;
         double X(double share) => 1 + (share * (width - 2));
         double middle = X(chance.Share);
-        html.Add($"<svg class=\"gauge\" role=\"img\" aria-label=\"The plan fits in {Numbers.OfSeasons(chance)}\" viewBox=\"0 0 {width} 34\">");
+        html.Add($"<svg class=\"gauge\" role=\"img\" aria-label=\"The plan fits in {Numbers.OfSeasons(chance)}\" viewBox=\"0 0 {width} 40\">");
         html.Add($"<rect class=\"rail\" x=\"1\" y=\"4\" width=\"{width - 2}\" height=\"12\" rx=\"3\"/>");
         html.Add($"<rect class=\"done\" x=\"1\" y=\"4\" width=\"{middle - 1}\" height=\"12\" rx=\"3\"/>");
         html.Add($"<rect class=\"range\" x=\"{X(chance.Low)}\" y=\"1\" width=\"{Math.Max(1, X(chance.High) - X(chance.Low))}\" height=\"18\"/>");
         html.Add($"<line class=\"goal\" x1=\"{X(Verdict.ReliableFrom)}\" y1=\"0\" x2=\"{X(Verdict.ReliableFrom)}\" y2=\"20\"/>");
-        html.Add($"<text x=\"1\" y=\"31\">no season fits</text><text class=\"end\" x=\"{X(Verdict.ReliableFrom)}\" y=\"31\">nine in ten</text><text class=\"end\" x=\"{width - 1}\" y=\"31\">all fit</text></svg>\n");
+        html.Add($"<text x=\"1\" y=\"36\">none</text><text class=\"end\" x=\"{X(Verdict.ReliableFrom)}\" y=\"36\">nine in ten</text><text class=\"end\" x=\"{width - 1}\" y=\"36\">all</text></svg>\n");
     }
 }

@@ -43,7 +43,15 @@ internal static class Numbers
     }
 
     /// <summary>The 95 % interval: "95 % interval 31 to 37 %".</summary>
-    public static string Interval(Chance chance) => $"95 % interval {Bound(chance.Low)} to {Bound(chance.High)} %";
+    public static string Interval(Chance chance) => $"95 % interval {Range(chance)} %";
+
+    /// <summary>The ends of the interval in percent: "31 to 37".</summary>
+    public static string Range(Chance chance) => $"{Bound(chance.Low)} to {Bound(chance.High)}";
+
+    /// <summary>A chance for a table cell: "34 % (31 to 37)"; seasons counted where they are few.</summary>
+    public static string Cell(Chance chance) => chance.Seasons < EnoughSeasons
+        ? $"{chance.Hits} of {chance.Seasons}"
+        : $"{Percent(chance.Share)} % ({Range(chance)})";
 
     /// <summary>A chance with its interval and the number of seasons, to follow "in": "34 % of 1,000 seasons (95 % interval 31 to 37 %)".</summary>
     public static string OfSeasons(Chance chance)

@@ -34,7 +34,7 @@ internal static class PlainText
                 builder.Append(' ');
             else if (IsDirectionMark(rune))
                 continue;
-            else if (Rune.IsControl(rune))
+            else if (Rune.IsControl(rune) || rune.Value is 0xFFFE or 0xFFFF)
                 builder.Append('\uFFFD');
             else
                 builder.Append(rune.ToString());

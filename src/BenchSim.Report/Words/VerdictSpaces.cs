@@ -77,17 +77,15 @@ internal static class VerdictSpaces
     {
         (string one, string many) = Unit(result);
         Estimate worst = group.WorstWaiting;
-        string verb = one == "tray" ? "no place" : "to be had";
-        string have = worst.P50 == 1 ? "has" : "have";
         string middle = one == "tray"
-            ? $"{Numbers.Count(worst.P50, one, many)} {have} {verb}"
+            ? $"{Numbers.Count(worst.P50, one, many)} {(worst.P50 == 1 ? "has" : "have")} no place"
             : $"{Numbers.Count(worst.P50, one, many)} {(worst.P50 == 1 ? "is" : "are")} missing";
         if (worst.Seasons == 1 || worst.Least.Equals(worst.Most))
             return $"on the worst day {middle}";
         if (worst.Seasons < Numbers.EnoughSeasons)
             return $"on the worst day of a season about {middle} ({Numbers.Whole(worst.Least)} to {Numbers.Whole(worst.Most)} over the {worst.Seasons} seasons)";
         if (worst.P50 == 0)
-            return $"at worst {Numbers.Count(worst.Most, one, many)} in any of {Numbers.Whole(worst.Seasons)} seasons";
+            return $"in most seasons nothing is short, in the worst of them {Numbers.Count(worst.Most, one, many)} {(one == "tray" ? "found no place" : "were missing")} on one day";
         return $"on the worst day of a season about {middle} ({Numbers.Whole(worst.P10)} to {Numbers.Whole(worst.P90)} in eight seasons of ten)";
     }
 

@@ -17,10 +17,10 @@ internal static class SyntheticPlan
     /// <summary>Four spaces, twelve batches.</summary>
     public static SeasonPlan Spring() => Make(
         [
-            Space("mats", "Heat mats", SpaceKind.Mat, 24), Space("main", "Main house benches", SpaceKind.Bench, 170),
+            Space("mats", "Heat mats", SpaceKind.Mat, 38), Space("main", "Main house benches", SpaceKind.Bench, 170),
             Space("overflow", "Overflow house benches", SpaceKind.Bench, 70), Space("table", "Hardening table", SpaceKind.Table, 60),
         ],
-        batches: 12, days: 130);
+        batches: 12, days: 150);
 
     /// <summary>Six spaces, sixty batches.</summary>
     public static SeasonPlan Large() => Make(
@@ -74,7 +74,7 @@ internal static class SyntheticPlan
     private static BatchPlan Batch(int index, int batches, DateOnly first, int days, ImmutableArray<Space> spaces, TrayType tray)
     {
         var (id, name, mat, bench, table) = s_crops[index % s_crops.Length];
-        DateOnly sow = first.AddDays(7 + (index * (days - 85) / Math.Max(1, batches - 1)));
+        DateOnly sow = first.AddDays((batches == 12 ? 21 : 7) + (index * (days - 85) / Math.Max(1, batches - 1)));
         int trays = batches <= 2 ? 4 : 8 + (index * 7 % 17);
         bool potUp = index % 6 == 1;
         int[] Of(SpaceKind kind) => [.. Enumerable.Range(0, spaces.Length).Where(space => spaces[space].Kind == kind)];

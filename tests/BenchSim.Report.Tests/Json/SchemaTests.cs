@@ -1,0 +1,139 @@
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using BenchSim.Report.Json;
+using BenchSim.Report.Tables;
+using BenchSim.Report.Tests.Synthetic;
+using BenchSim.Season.Inputs;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Report.Tests.Json;
+
+/// <summary>docs/report.md describes every property and column there is, and none that there is not.</summary>
+public partial class SchemaTests
+{
+    private static readonly string s_document = File.ReadAllText(Repository.File("docs/report.md"));
+
+    [Fact]
+    public void Every_property_is_documented_and_every_documented_one_exists()
+    {
+        using var json = JsonDocument.Parse(ResultJson.Write(WithEverything(), [new ReportInput("site.toml", new byte[] { 1 })]));
+        var found = new SortedSet<string>(StringComparer.Ordinal);
+        Walk(json.RootElement, "", found);
+
+        Assert.Equal(Documented(), found);
+    }
+
+    [Fact]
+    public void The_version_is_one()
+    {
+        using var json = JsonDocument.Parse(ResultJson.Write(SyntheticStudy.Tiny(), []));
+
+        Assert.Equal(1, json.RootElement.GetProperty("version").GetInt32());
+    }
+
+    [Fact]
+    public void Figures_arrive_as_they_were_given()
+    {
+        StudyResult result = SyntheticStudy.Tiny();
+        using var json = JsonDocument.Parse(ResultJson.Write(result with { Seed = ulong.MaxValue, Fits = new Chance(1, 3, 0.06149, 0.79234) }, []));
+        JsonElement root = json.RootElement;
+
+        Assert.Equal("18446744073709551615", root.GetProperty("seed").GetString());
+        Assert.Equal(0.333333, root.GetProperty("fits").GetProperty("share").GetDouble());
+        Assert.Equal(result.Spaces[0].Held.Select(day => day.P90), root.GetProperty("spaces")[0].GetProperty("held").GetProperty("p90").EnumerateArray().Select(x => x.GetInt32()));
+        Assert.Equal("2027-02-01", root.GetProperty("scenario").GetProperty("first_day").GetString());
+    }
+
+    [Fact]
+    public void A_half_width_that_is_none_is_null()
+    {
+        using var json = JsonDocument.Parse(ResultJson.Write(SyntheticStudy.Tiny(seasons: 1), []));
+
+        Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("plants_late").GetProperty("half_width").ValueKind);
+    }
+
+    [Theory]
+    [InlineData("tables/daily.csv")]
+    [InlineData("tables/spaces.csv")]
+    [InlineData("tables/batches.csv")]
+    [InlineData("tables/growers.csv")]
+    public void Every_column_is_documented_in_its_order(string file)
+    {
+        StudyResult result = SyntheticStudy.Tiny();
+        byte[] table = file switch
+        {
+            "tables/daily.csv" => TableFiles.Daily(result),
+            "tables/spaces.csv" => TableFiles.Spaces(result),
+            "tables/batches.csv" => BatchTable.Write(result),
+            _ => TableFiles.Growers(result),
+        };
+        string header = System.Text.Encoding.UTF8.GetString(table)[1..].Split("\r\n")[0];
+
+        string section = Section("### " + file);
+        string[] documented = [.. Row().Matches(section).SelectMany(match => Expand(match.Groups["name"].Value, result.Spaces.Length))];
+        Assert.Equal(documented, header.Split(','));
+    }
+
+    private static StudyResult WithEverything()
+    {
+        StudyResult result = SyntheticStudy.Tiny();
+        Scenario scenario = result.Plan.Scenario with { Rules = result.Plan.Scenario.Rules with { Reliefs = [Relief.Aisle] } };
+        return result with { Plan = result.Plan with { Scenario = scenario }, ReliefUses = [Figures.Estimate(1, 2)] };
+    }
+
+    private static void Walk(JsonElement element, string path, SortedSet<string> found)
+    {
+        if (element.ValueKind == JsonValueKind.Object)
+        {
+            foreach (JsonProperty property in element.EnumerateObject())
+            {
+                string name = path.Length == 0 ? property.Name : $"{path}.{property.Name}";
+                found.Add(name);
+                Walk(property.Value, name, found);
+            }
+        }
+        else if (element.ValueKind == JsonValueKind.Array)
+        {
+            foreach (JsonElement item in element.EnumerateArray())
+                Walk(item, path + "[]", found);
+        }
+    }
+
+    private static SortedSet<string> Documented()
+    {
+        var paths = new SortedSet<string>(StringComparer.Ordinal);
+        foreach (Match match in Row().Matches(Section("## result.json")))
+        {
+            string path = match.Groups["name"].Value;
+            paths.Add(path);
+            string shape = match.Groups["shape"].Value;
+            bool list = shape.StartsWith("list of ", StringComparison.Ordinal);
+            string heading = "### Shape: " + (list ? shape["list of ".Length..] : shape);
+            if (!s_document.Contains(heading + "\n", StringComparison.Ordinal))
+                continue;
+            foreach (Match part in Row().Matches(Section(heading)))
+                paths.Add($"{path}{(list ? "[]" : "")}.{part.Groups["name"].Value}");
+        }
+
+        return paths;
+    }
+
+    private static string Section(string heading)
+    {
+        int from = s_document.IndexOf(heading + "\n", StringComparison.Ordinal);
+        Assert.True(from >= 0, $"docs/report.md has no section '{heading}'.");
+        int to = s_document.IndexOf("\n#", from + heading.Length, StringComparison.Ordinal);
+        return to < 0 ? s_document[from..] : s_document[from..to];
+    }
+
+    private static IEnumerable<string> Expand(string name, int spaces)
+    {
+        if (name.EndsWith('#'))
+            return Enumerable.Range(1, spaces).Select(space => name[..^1] + space);
+        int brace = name.IndexOf('{', StringComparison.Ordinal);
+        return brace < 0 ? [name] : name[(brace + 1)..^1].Split(',').Select(ending => name[..brace] + ending);
+    }
+
+    [GeneratedRegex(@"^\| `(?<name>[^`]+)` \| (?<shape>[^|]*?) \|", RegexOptions.Multiline | RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Row();
+}
