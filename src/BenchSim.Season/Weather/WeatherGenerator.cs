@@ -1,0 +1,207 @@
+using BenchSim.Engine.Randomness;
+
+namespace BenchSim.Season.Weather;
+
+/// <summary>
+/// Draws days of weather from a <see cref="WeatherModel"/>. Safe for use by several threads. Each day uses two blocks of luck named by its date
+/// and season alone, whatever else is drawn: moving the first day of a season changes no luck, and 30 hidden days before the first day let
+/// the start be forgotten, so that it changes the weather itself only in the first days, and there hardly.
+/// </summary>
+public sealed class WeatherGenerator
+{
+    /// <summary>Hidden days before the first day asked for.</summary>
+    public const int HiddenDays = 30;
+
+    private const uint RainPurpose = 1;
+    private const uint TemperaturePurpose = 2;
+
+    private readonly DayParameters[] _days = new DayParameters[MeanPreservingCurve.TableDays];
+    private readonly GammaQuantileTable[] _rain = new GammaQuantileTable[12];
+    private readonly double[] _rainScaleMm = new double[12];
+    private readonly ResidualModel _residuals;
+    private readonly double _start11;
+    private readonly double _start21;
+    private readonly double _start22;
+
+    /// <summary>Makes a generator; tables are worked out here, once.</summary>
+    /// <param name="model">The model.</param>
+    /// <exception cref="ArgumentException">The model has not twelve months, or a parameter is out of range.</exception>
+    public WeatherGenerator(WeatherModel model)
+    {
+        ArgumentNullException.ThrowIfNull(model);
+        CheckModel(model);
+        Model = model;
+        _residuals = model.Residuals;
+        var (varianceMax, covariance, varianceMin) = _residuals.LongRun();
+        _start11 = Math.Sqrt(varianceMax);
+        _start21 = covariance / _start11;
+        _start22 = Math.Sqrt(Math.Max(0, varianceMin - (_start21 * _start21)));
+        for (var month = 0; month < 12; month++)
+        {
+            _rain[month] = new GammaQuantileTable(model.Months[month].RainShape);
+            _rainScaleMm[month] = model.Months[month].RainScaleMm;
+        }
+
+        FillDays(model);
+    }
+
+    /// <summary>The model the days are drawn from.</summary>
+    public WeatherModel Model { get; }
+
+    /// <summary>The key of the weather's luck under a seed.</summary>
+    /// <param name="seed">Seed of all luck.</param>
+    public static PhiloxKey KeyOf(ulong seed) => PhiloxKey.Of(seed, "weather");
+
+    /// <summary>Draws the days of a season.</summary>
+    /// <param name="seed">Seed of all luck.</param>
+    /// <param name="season">Number of the season, from 0.</param>
+    /// <param name="first">First day.</param>
+    /// <param name="tmin">Filled with lowest temperatures, degrees Celsius; as long as the days wanted.</param>
+    /// <param name="tmax">Filled with highest temperatures, degrees Celsius; never below the lowest.</param>
+    /// <param name="rain">Filled with rain, millimetres; 0 on dry days.</param>
+    public void Draw(ulong seed, int season, DateOnly first, Span<double> tmin, Span<double> tmax, Span<double> rain) =>
+        Draw(KeyOf(seed), season, first, tmin, tmax, rain);
+
+    /// <summary>Draws the days of a season with a key made before: allocates nothing.</summary>
+    /// <param name="key">Key from <see cref="KeyOf"/>.</param>
+    /// <param name="season">Number of the season, from 0.</param>
+    /// <param name="first">First day.</param>
+    /// <param name="tmin">Filled with lowest temperatures, degrees Celsius; as long as the days wanted.</param>
+    /// <param name="tmax">Filled with highest temperatures, degrees Celsius; never below the lowest.</param>
+    /// <param name="rain">Filled with rain, millimetres; 0 on dry days.</param>
+    public void Draw(PhiloxKey key, int season, DateOnly first, Span<double> tmin, Span<double> tmax, Span<double> rain)
+    {
+        if (tmax.Length != tmin.Length || rain.Length != tmin.Length)
+            throw new ArgumentException("The three spans must be of one length.", nameof(tmax));
+
+        var start = first.AddDays(-HiddenDays);
+        var walk = new CalendarWalk(start);
+        var (zMax, zMin) = StartResiduals(key, season, start.DayNumber);
+        var wet = StartWet(key, season, start.DayNumber, walk.Place);
+        for (var day = 1 - HiddenDays; day < tmin.Length; day++)
+        {
+            walk.Next();
+            var number = first.DayNumber + day;
+            ref readonly var today = ref _days[walk.Place];
+            var rainLuck = Philox.Block(new PhiloxBlock((uint)number, (uint)season, RainPurpose, 0), key);
+            wet = rainLuck.Uniform0 < (wet ? today.WetAfterWet : today.WetAfterDry);
+            var (e1, e2) = Normals(key, season, number);
+            (zMax, zMin) = (
+                (_residuals.A11 * zMax) + (_residuals.A12 * zMin) + (_residuals.B11 * e1),
+                (_residuals.A21 * zMax) + (_residuals.A22 * zMin) + (_residuals.B21 * e1) + (_residuals.B22 * e2));
+            if (day < 0)
+                continue;
+
+            var high = (wet ? today.TmaxWetC : today.TmaxDryC) + (today.TmaxSdC * zMax);
+            var low = (wet ? today.TminWetC : today.TminDryC) + (today.TminSdC * zMin);
+            (tmin[day], tmax[day]) = KeepRange(low, high, Model.LeastRangeC);
+            rain[day] = wet
+                ? _rainScaleMm[today.Month] * _rain[today.Month].AtProbit(StandardNormal.Quantile(rainLuck.Uniform1))
+                : 0;
+        }
+    }
+
+    /// <summary>Mean temperatures of a date in the model, without luck: wet and dry days in their long-run shares.</summary>
+    /// <param name="date">A date of any year.</param>
+    public (double TminC, double TmaxC) MeanOf(DateOnly date)
+    {
+        ref readonly var day = ref _days[MeanPreservingCurve.PlaceOf(date)];
+        var wet = Model.Months[day.Month].WetShare;
+        return ((wet * day.TminWetC) + ((1 - wet) * day.TminDryC), (wet * day.TmaxWetC) + ((1 - wet) * day.TmaxDryC));
+    }
+
+    private static (double Low, double High) KeepRange(double low, double high, double least)
+    {
+        if (high - low >= least)
+            return (low, high);
+        var middle = (low + high) / 2;
+        return (middle - (least / 2), middle + (least / 2));
+    }
+
+    private static (double First, double Second) Normals(PhiloxKey key, int season, int number)
+    {
+        var luck = Philox.Block(new PhiloxBlock((uint)number, (uint)season, TemperaturePurpose, 0), key);
+        return (StandardNormal.Quantile(luck.Uniform0), StandardNormal.Quantile(luck.Uniform1));
+    }
+
+    private (double Max, double Min) StartResiduals(PhiloxKey key, int season, int number)
+    {
+        var (e1, e2) = Normals(key, season, number);
+        return (_start11 * e1, (_start21 * e1) + (_start22 * e2));
+    }
+
+    private bool StartWet(PhiloxKey key, int season, int number, int place)
+    {
+        var luck = Philox.Block(new PhiloxBlock((uint)number, (uint)season, RainPurpose, 0), key);
+        return luck.Uniform0 < Model.Months[_days[place].Month].WetShare;
+    }
+
+    private void FillDays(WeatherModel model)
+    {
+        var months = model.Months;
+        var tminWet = Curve(months, month => month.TminWetC);
+        var tminDry = Curve(months, month => month.TminDryC);
+        var tmaxWet = Curve(months, month => month.TmaxWetC);
+        var tmaxDry = Curve(months, month => month.TmaxDryC);
+        var tminSd = SpreadCurve(months, month => month.TminSdC);
+        var tmaxSd = SpreadCurve(months, month => month.TmaxSdC);
+        for (var place = 0; place < _days.Length; place++)
+        {
+            // A leap year has every place of the table.
+            var month = new DateOnly(2000, 1, 1).AddDays(place).Month - 1;
+            _days[place] = new DayParameters(
+                month, months[month].WetAfterDry, months[month].WetAfterWet, tminWet[place], tminDry[place], tmaxWet[place], tmaxDry[place], tminSd[place], tmaxSd[place]);
+        }
+    }
+
+    private static double[] Curve(IReadOnlyList<MonthWeather> months, Func<MonthWeather, double> value) =>
+        MeanPreservingCurve.Daily([.. months.Select(value)]);
+
+    // Spreads are joined in the logarithm so that they stay above 0.
+    internal static double[] SpreadCurve(IReadOnlyList<MonthWeather> months, Func<MonthWeather, double> value) =>
+        Array.ConvertAll(MeanPreservingCurve.Daily([.. months.Select(month => Math.Log(value(month)))]), Math.Exp);
+
+    private static void CheckModel(WeatherModel model)
+    {
+        if (model.Months.Length != 12)
+            throw new ArgumentException("A weather model has twelve months.", nameof(model));
+        if (!(model.LeastRangeC >= 0))
+            throw new ArgumentException("The least range of a weather model must be 0 or more.", nameof(model));
+        foreach (var month in model.Months)
+        {
+            if (!(month is { WetAfterDry: >= 0 and <= 1, WetAfterWet: >= 0 and <= 1, RainScaleMm: > 0, TminSdC: > 0, TmaxSdC: > 0 }))
+                throw new ArgumentException("Chances of rain must lie between 0 and 1; rain scale and spreads must be above 0.", nameof(model));
+        }
+    }
+
+    private readonly record struct DayParameters(
+        int Month, double WetAfterDry, double WetAfterWet, double TminWetC, double TminDryC, double TmaxWetC, double TmaxDryC, double TminSdC, double TmaxSdC);
+
+    // Walks the table day by day and steps over 29 February in common years.
+    private struct CalendarWalk
+    {
+        private int _year;
+        private bool _isLeap;
+
+        public CalendarWalk(DateOnly date)
+        {
+            _year = date.Year;
+            _isLeap = DateTime.IsLeapYear(_year);
+            Place = MeanPreservingCurve.PlaceOf(date);
+        }
+
+        public int Place { get; private set; }
+
+        public void Next()
+        {
+            Place++;
+            if (Place == MeanPreservingCurve.LeapDay && !_isLeap)
+                Place++;
+            if (Place != MeanPreservingCurve.TableDays)
+                return;
+            Place = 0;
+            _year++;
+            _isLeap = DateTime.IsLeapYear(_year);
+        }
+    }
+}

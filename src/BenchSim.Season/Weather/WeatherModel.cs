@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+
+namespace BenchSim.Season.Weather;
+
+/// <summary>All parameters of the daily weather generator (docs/weather.md), after Richardson 1981.</summary>
+public sealed record WeatherModel
+{
+    /// <summary>January to December, twelve months.</summary>
+    public required ImmutableArray<MonthWeather> Months { get; init; }
+
+    /// <summary>How residuals of the temperatures carry over from day to day.</summary>
+    public required ResidualModel Residuals { get; init; }
+
+    /// <summary>
+    /// Smallest gap between highest and lowest temperature of a day, kelvin, 0 or more. A drawn day with a smaller gap keeps its midpoint
+    /// and gets this gap, so that its mean temperature does not change.
+    /// </summary>
+    public required double LeastRangeC { get; init; }
+
+    /// <summary>Where the numbers come from, in words.</summary>
+    public required string Source { get; init; }
+
+    /// <summary>What had to be assumed, a sentence each; empty when fitted to a record that said it all.</summary>
+    public ImmutableArray<string> Assumptions { get; init; } = [];
+
+    /// <summary>The model of monthly normals: see <see cref="WeatherNormals.ToModel"/>.</summary>
+    /// <param name="normals">Monthly normals.</param>
+    /// <exception cref="InvalidOperationException">The normals contradict themselves; the message lists every fault.</exception>
+    public static WeatherModel FromNormals(WeatherNormals normals)
+    {
+        ArgumentNullException.ThrowIfNull(normals);
+        return normals.ToModel();
+    }
+}
