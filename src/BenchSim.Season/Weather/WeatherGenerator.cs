@@ -96,7 +96,7 @@ public sealed class WeatherGenerator
             var low = (wet ? today.TminWetC : today.TminDryC) + (today.TminSdC * zMin);
             (tmin[day], tmax[day]) = KeepRange(low, high, Model.LeastRangeC);
             rain[day] = wet
-                ? _rainScaleMm[today.Month] * _rain[today.Month].AtProbit(StandardNormal.Quantile(rainLuck.Uniform1))
+                ? _rainScaleMm[today.Month] * _rain[today.Month].AtProbit(Normal.Quantile(rainLuck.Uniform1))
                 : 0;
         }
     }
@@ -121,7 +121,7 @@ public sealed class WeatherGenerator
     private static (double First, double Second) Normals(PhiloxKey key, int season, int number)
     {
         var luck = Philox.Block(new PhiloxBlock((uint)number, (uint)season, TemperaturePurpose, 0), key);
-        return (StandardNormal.Quantile(luck.Uniform0), StandardNormal.Quantile(luck.Uniform1));
+        return (Normal.Quantile(luck.Uniform0), Normal.Quantile(luck.Uniform1));
     }
 
     private (double Max, double Min) StartResiduals(PhiloxKey key, int season, int number)

@@ -1,0 +1,169 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Weather;
+
+namespace BenchSim.Season.Tests.Weather;
+
+public class WeatherGeneratorTests
+{
+    private static readonly DateOnly First = new(2026, 2, 1);
+
+    private static MonthWeather Mild { get; } = new()
+    {
+        WetAfterDry = 0.2,
+        WetAfterWet = 0.6,
+        RainShape = 0.8,
+        RainScaleMm = 7,
+        TminWetC = 6,
+        TminDryC = 4,
+        TmaxWetC = 12,
+        TmaxDryC = 15,
+        TminSdC = 3,
+        TmaxSdC = 4,
+    };
+
+    [Fact]
+    public void Same_seed_and_season_give_the_same_days_whatever_was_drawn_before()
+    {
+        var generator = new WeatherGenerator(Every(Mild));
+        var once = Draw(generator, 7, 3, First, 100);
+        Draw(generator, 8, 2, First, 40);
+        var again = Draw(new WeatherGenerator(Every(Mild)), 7, 3, First, 100);
+        Assert.Equal(once.Tmin, again.Tmin);
+        Assert.Equal(once.Tmax, again.Tmax);
+        Assert.Equal(once.Rain, again.Rain);
+    }
+
+    [Fact]
+    public void More_days_do_not_change_the_first_ones()
+    {
+        var generator = new WeatherGenerator(Every(Mild));
+        Assert.Equal(Draw(generator, 7, 3, First, 50).Tmin, Draw(generator, 7, 3, First, 270).Tmin[..50]);
+    }
+
+    [Fact]
+    public void Another_first_day_leaves_the_weather_of_a_date_alone()
+    {
+        // After 30 hidden days what is left of the start is 0.8^30, about a thousandth of a degree; rain falls into step by the shared luck.
+        var generator = new WeatherGenerator(Every(Mild));
+        for (var season = 0; season < 50; season++)
+        {
+            var late = Draw(generator, 1, season, First, 30);
+            var early = Draw(generator, 1, season, First.AddDays(-45), 75);
+            for (var day = 0; day < 30; day++)
+            {
+                Assert.Equal(early.Rain[day + 45], late.Rain[day]);
+                Assert.Equal(early.Tmin[day + 45], late.Tmin[day], 0.02);
+                Assert.Equal(early.Tmax[day + 45], late.Tmax[day], 0.02);
+            }
+        }
+    }
+
+    [Fact]
+    public void Seasons_and_seeds_differ()
+    {
+        var generator = new WeatherGenerator(Every(Mild));
+        var one = Draw(generator, 7, 3, First, 20).Tmin;
+        Assert.NotEqual(one, Draw(generator, 7, 4, First, 20).Tmin);
+        Assert.NotEqual(one, Draw(generator, 8, 3, First, 20).Tmin);
+    }
+
+    [Fact]
+    public void The_highest_is_never_below_the_lowest_and_keeps_the_days_mean()
+    {
+        // Means only 1 C apart and wide spreads: the rule must act on many days.
+        var narrow = Every(Mild with { TmaxWetC = 7, TmaxDryC = 5 });
+        var days = Draw(new WeatherGenerator(narrow with { LeastRangeC = 1.5 }), 1, 0, First, 2000);
+        var free = Draw(new WeatherGenerator(narrow with { LeastRangeC = 0 }), 1, 0, First, 2000);
+        for (var day = 0; day < 2000; day++)
+        {
+            Assert.True(days.Tmax[day] - days.Tmin[day] >= 1.5 - 1e-12);
+            Assert.True(free.Tmax[day] >= free.Tmin[day]);
+            Assert.Equal(free.Tmax[day] + free.Tmin[day], days.Tmax[day] + days.Tmin[day], 1e-9);
+        }
+    }
+
+    [Fact]
+    public void A_constant_month_is_stationary_from_the_first_day_on()
+    {
+        // Day 0 over 20,000 seasons: wet share 0.2 / (1 + 0.2 - 0.6) = 1/3, mean lowest temperature 4 + 2/3, its spread
+        // sqrt(9 v + 2^2 * 2/9), v = 0.993 the residuals' own. Tolerances are five standard errors: error chance below 1e-5 in all.
+        const int Seasons = 20_000;
+        var generator = new WeatherGenerator(Every(Mild));
+        var (wet, sum, squares) = (0, 0.0, 0.0);
+        for (var season = 0; season < Seasons; season++)
+        {
+            var day = Draw(generator, 5, season, First, 1);
+            wet += day.Rain[0] > 0 ? 1 : 0;
+            sum += day.Tmin[0];
+            squares += day.Tmin[0] * day.Tmin[0];
+        }
+
+        var mean = sum / Seasons;
+        Assert.Equal(1 / 3.0, (double)wet / Seasons, 5 * Math.Sqrt(2 / 9.0 / Seasons));
+        Assert.Equal(4 + (2 / 3.0), mean, 5 * 3.2 / Math.Sqrt(Seasons));
+        Assert.Equal(Math.Sqrt((9 * 0.993) + (8 / 9.0)), Math.Sqrt((squares / Seasons) - (mean * mean)), 5 * 3.2 / Math.Sqrt(2 * Seasons));
+    }
+
+    [Fact]
+    public void Chances_of_0_and_1_give_a_desert_and_a_rainforest()
+    {
+        Assert.All(Draw(new WeatherGenerator(Every(Mild with { WetAfterDry = 0, WetAfterWet = 0 })), 1, 0, First, 400).Rain, rain => Assert.Equal(0, rain));
+        Assert.All(Draw(new WeatherGenerator(Every(Mild with { WetAfterDry = 1, WetAfterWet = 1 })), 1, 0, First, 400).Rain, rain => Assert.True(rain > 0));
+    }
+
+    [Fact]
+    public void Leap_days_are_drawn_and_dates_stay_in_step()
+    {
+        // Hot March, cold February, no spread: the calendar shows in the numbers.
+        var months = Enumerable.Range(1, 12).Select(month => Mild with { TminWetC = month, TminDryC = month, TmaxWetC = month + 10, TmaxDryC = month + 10, TminSdC = 1e-9, TmaxSdC = 1e-9 });
+        var generator = new WeatherGenerator(Every(Mild) with { Months = [.. months] });
+        foreach (var year in new[] { 2023, 2024, 2100 })
+        {
+            var first = new DateOnly(year, 1, 1);
+            var days = Draw(generator, 1, 0, first, 400);
+            for (var day = 0; day < 400; day++)
+                Assert.Equal(generator.MeanOf(first.AddDays(day)).TminC, days.Tmin[day], 1e-6);
+        }
+    }
+
+    [Fact]
+    public void Residual_model_of_the_literature_has_variance_one()
+    {
+        // Richardson and Wright 1984 print a same-day correlation of 0.633; leaving out sunshine costs less than 1 %.
+        var (max, both, min) = ResidualModel.UnitedStatesAverage.LongRun();
+        Assert.Equal(1, max, 0.01);
+        Assert.Equal(1, min, 0.01);
+        Assert.InRange(both, 0.6, 0.66);
+    }
+
+    [Fact]
+    public void Residual_model_gives_back_the_correlations_it_was_made_from()
+    {
+        var model = ResidualModel.FromCorrelations(0.58, 0.67, 0.42, 0.58, 0.69);
+        var (max, both, min) = model.LongRun();
+        Assert.Equal(1, max, 1e-10);
+        Assert.Equal(1, min, 1e-10);
+        Assert.Equal(0.58, both, 1e-10);
+        Assert.Equal(0.67, model.A11 + (model.A12 * 0.58), 1e-10);
+        Assert.Equal(0.69, (model.A21 * 0.58) + model.A22, 1e-10);
+    }
+
+    [Fact]
+    public void Spans_of_different_length_are_refused() =>
+        Assert.Throws<ArgumentException>(() => new WeatherGenerator(Every(Mild)).Draw(1, 0, First, new double[3], new double[3], new double[2]));
+
+    private static WeatherModel Every(MonthWeather month) => new()
+    {
+        Months = [.. Enumerable.Repeat(month, 12)],
+        Residuals = ResidualModel.UnitedStatesAverage,
+        LeastRangeC = 0.5,
+        Source = "test",
+    };
+
+    private static (double[] Tmin, double[] Tmax, double[] Rain) Draw(WeatherGenerator generator, ulong seed, int season, DateOnly first, int count)
+    {
+        var (tmin, tmax, rain) = (new double[count], new double[count], new double[count]);
+        generator.Draw(seed, season, first, tmin, tmax, rain);
+        return (tmin, tmax, rain);
+    }
+}

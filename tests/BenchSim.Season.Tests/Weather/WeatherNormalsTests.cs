@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Weather;
+
+namespace BenchSim.Season.Tests.Weather;
+
+public class WeatherNormalsTests
+{
+    private static WeatherNormals Valley { get; } = new()
+    {
+        Source = "invented",
+        Months =
+        [
+            new(-6, 1, 10, 60), new(-5, 3, 9, 55), new(0, 8, 11, 70), new(4, 15, 12, 85), new(9, 21, 12, 95), new(14, 26, 11, 90),
+            new(17, 28, 10, 80), new(16, 27, 9, 75), new(12, 23, 9, 80), new(5, 16, 9, 75), new(1, 9, 10, 80), new(-4, 3, 11, 70),
+        ],
+    };
+
+    [Fact]
+    public void Generated_years_have_the_normals_they_were_made_from()
+    {
+        // 2,000 years, seed 3: the standard error of a month's mean temperature is below 0.05 C, of its rain days below 0.1, of its rain below 2 mm.
+        var drawn = WeatherStatistics.Of(Years(2000));
+        for (var month = 0; month < 12; month++)
+        {
+            var normals = Valley.Months[month];
+            Assert.Equal(normals.TminC, drawn.Months[month].TminMeanC, 0.25);
+            Assert.Equal(normals.TmaxC, drawn.Months[month].TmaxMeanC, 0.25);
+            Assert.Equal(normals.RainDays, drawn.Months[month].WetDays / 2000.0, 0.35);
+            Assert.Equal(1, drawn.Months[month].RainMm / 2000 / normals.RainMm, 0.06);
+            Assert.Equal(1, drawn.Months[month].TminSdC / WeatherNormals.DefaultTminSdC, 0.06);
+            Assert.Equal(1, drawn.Months[month].TmaxSdC / WeatherNormals.DefaultTmaxSdC, 0.06);
+        }
+    }
+
+    [Fact]
+    public void What_is_assumed_is_said()
+    {
+        var model = WeatherModel.FromNormals(Valley);
+        Assert.Equal(5, model.Assumptions.Length);
+        Lines.Contain("Rain follows rain as in Geng and others 1986: the chance after a dry day is 0.75 times the share of wet days.", model.Assumptions);
+        Assert.DoesNotContain(WeatherModel.FromNormals(Valley with { RainPersistence = 0.4 }).Assumptions, said => said.StartsWith("Rain follows", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Persistence_of_a_quarter_is_three_quarters_of_the_wet_share_after_a_dry_day()
+    {
+        // January: 10 wet days of 31.
+        var january = WeatherModel.FromNormals(Valley).Months[0];
+        Assert.Equal(0.75 * 10 / 31, january.WetAfterDry, 1e-12);
+        Assert.Equal(0.25 + (0.75 * 10 / 31), january.WetAfterWet, 1e-12);
+        Assert.Equal(10 / 31.0, january.WetShare, 1e-12);
+        Assert.Equal(6, january.RainShape * january.RainScaleMm, 1e-12);
+    }
+
+    [Fact]
+    public void All_faults_are_listed_at_once()
+    {
+        var bad = Valley with { Months = Valley.Months.SetItem(0, new(5, 1, 40, -3)).SetItem(1, new(-5, 3, 0, 10)), RainPersistence = 1 };
+        Lines.Equal(
+            [
+                "January: the mean highest temperature is below the mean lowest",
+                "January: rain days must lie between 0 and 31",
+                "January: rain must be 0 mm or more",
+                "February: rain and rain days must both be 0 or both be above 0",
+                "the persistence of rain must be 0 or more and below 1",
+            ],
+            bad.Problems());
+        Assert.Throws<InvalidOperationException>(() => WeatherModel.FromNormals(bad));
+    }
+
+    [Fact]
+    public void A_year_without_rain_can_be_given()
+    {
+        var desert = Valley with { Months = [.. Valley.Months.Select(month => month with { RainDays = 0, RainMm = 0 })] };
+        Assert.Empty(desert.Problems());
+        Assert.All(WeatherModel.FromNormals(desert).Months, month => Assert.Equal(0, month.WetShare));
+    }
+
+    private static DailyWeather[] Years(int years)
+    {
+        var first = new DateOnly(2001, 1, 1);
+        var count = first.AddYears(years).DayNumber - first.DayNumber;
+        var (tmin, tmax, rain) = (new double[count], new double[count], new double[count]);
+        new WeatherGenerator(WeatherModel.FromNormals(Valley)).Draw(3, 0, first, tmin, tmax, rain);
+        return [.. Enumerable.Range(0, count).Select(day => new DailyWeather(first.AddDays(day), tmin[day], tmax[day], rain[day]))];
+    }
+}

@@ -1,0 +1,137 @@
+using BenchSim.Season.Weather;
+
+namespace BenchSim.Season.Tests.Weather;
+
+public class WeatherRecordCheckTests
+{
+    [Fact]
+    public void A_good_record_passes_unchanged()
+    {
+        var findings = WeatherRecordCheck.Check(Rows("2023-12-30", 4), "weather.csv");
+        Assert.True(findings.IsUsable);
+        Assert.Empty(findings.Repairs);
+        Assert.Equal(4, findings.Days.Length);
+    }
+
+    [Fact]
+    public void A_swapped_row_is_a_fault_of_its_line()
+    {
+        var rows = Rows("2024-03-01", 10);
+        rows[4] = rows[4] with { TminC = 12, TmaxC = 3, TminColumn = 12 };
+        var findings = WeatherRecordCheck.Check(rows, "weather.csv");
+        Lines.Equal(
+            ["weather.csv:6:12: the lowest temperature 12 is above the highest 3; the lowest first; exchange the two if they are swapped"],
+            findings.Faults.Select(fault => fault.ToString()));
+        Assert.Empty(findings.Repairs);
+    }
+
+    [Fact]
+    public void Exchanged_columns_are_one_fault()
+    {
+        var rows = Rows("2024-03-01", 10).Select(row => row with { TminC = row.TmaxC, TmaxC = row.TminC }).ToList();
+        Lines.Equal(
+            ["weather.csv:2:0: the lowest temperature is above the highest in 10 of 10 rows; the two columns are exchanged: name the lower one tmin and the higher one tmax"],
+            WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.ToString()));
+    }
+
+    [Theory]
+    [InlineData(45, 68)]
+    [InlineData(25, 60)]
+    public void Fahrenheit_is_one_fault(double tmin, double tmax)
+    {
+        var rows = Rows("2024-04-01", 30).Select(row => row with { TminC = tmin, TmaxC = tmax }).ToList();
+        Lines.Equal(
+            ["weather.csv:2:0: the temperatures are too high for degrees Celsius and look like Fahrenheit; degrees Celsius, or the unit F stated in the column's name"],
+            WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.ToString()));
+    }
+
+    [Fact]
+    public void One_impossible_value_is_a_fault_of_its_line()
+    {
+        var rows = Rows("2024-04-01", 40);
+        rows[1] = rows[1] with { TmaxC = 151, RainMm = -1 };
+        Lines.Equal(
+            [
+                "weather.csv:3:0: a highest temperature of 151 C has never been measured on earth; degrees Celsius between -90 and 57",
+                "weather.csv:3:0: rain of -1 mm in a day is not possible; 0 or more millimetres, at most 1825",
+            ],
+            WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.ToString()));
+    }
+
+    [Fact]
+    public void Not_a_number_is_a_fault()
+    {
+        var rows = Rows("2024-04-01", 40);
+        rows[1] = rows[1] with { TminC = double.NaN };
+        Assert.False(WeatherRecordCheck.Check(rows, "weather.csv").IsUsable);
+    }
+
+    [Fact]
+    public void Rows_out_of_order_are_sorted_and_said()
+    {
+        var rows = Rows("2024-03-01", 3);
+        (rows[1], rows[2]) = (rows[2] with { Line = 3 }, rows[1] with { Line = 4 });
+        var findings = WeatherRecordCheck.Check(rows, "weather.csv");
+        Assert.True(findings.IsUsable);
+        Lines.Equal(["weather.csv:4:0: 2024-03-02 comes after 2024-03-03 in the file; the rows were put in order of date"], findings.Repairs.Select(repair => repair.ToString()));
+        Assert.Equal([1, 2, 3], findings.Days.Select(day => day.Date.Day));
+    }
+
+    [Fact]
+    public void The_same_row_twice_is_dropped_and_said_and_another_row_of_the_date_is_a_fault()
+    {
+        var rows = Rows("2024-03-01", 3);
+        rows.Add(rows[1] with { Line = 5 });
+        rows.Add(rows[2] with { Line = 6, TminC = -1 });
+        var findings = WeatherRecordCheck.Check(rows, "weather.csv");
+        Lines.Contain("weather.csv:5:0: 2024-03-02 is in line 3 too, with the same values; the second row was left out", findings.Repairs.Select(repair => repair.ToString()));
+        Lines.Equal(["weather.csv:6:0: 2024-03-03 is in line 4 too, with other values; one row a date"], findings.Faults.Select(fault => fault.ToString()));
+    }
+
+    [Fact]
+    public void A_missing_leap_day_is_filled_and_said()
+    {
+        var rows = Rows("2024-02-28", 3);
+        rows[2] = rows[2] with { TminC = 6, TmaxC = 14, RainMm = 4 };
+        rows.RemoveAt(1);
+        var findings = WeatherRecordCheck.Check(rows, "weather.csv");
+        Lines.Equal(["weather.csv:4:0: 2024-02-29 is missing; filled on a straight line between the days before and after"], findings.Repairs.Select(repair => repair.ToString()));
+
+        // Half way between 2, 10, 0 on 28 February and 6, 14, 4 on 1 March.
+        Assert.Equal((4.0, 12.0, 2.0), (findings.Days[1].TminC, findings.Days[1].TmaxC, findings.Days[1].RainMm));
+        Assert.Equal(new DateOnly(2024, 2, 29), findings.Days[1].Date);
+    }
+
+    [Fact]
+    public void A_common_year_misses_no_leap_day()
+    {
+        var rows = Rows("2023-02-27", 4);
+        Assert.Equal([27, 28, 1, 2], rows.Select(row => row.Date.Day));
+        Assert.Empty(WeatherRecordCheck.Check(rows, "weather.csv").Repairs);
+    }
+
+    [Fact]
+    public void A_long_gap_is_a_fault()
+    {
+        var rows = Rows("2024-03-01", 10);
+        rows.RemoveRange(3, 4);
+        var findings = WeatherRecordCheck.Check(rows, "weather.csv");
+        Lines.Equal(["weather.csv:9:0: 4 days are missing, 2024-03-04 to 2024-03-07; a row for each day; gaps of up to 3 days are filled"], findings.Faults.Select(fault => fault.ToString()));
+    }
+
+    [Fact]
+    public void An_empty_file_is_a_fault() => Assert.False(WeatherRecordCheck.Check([], "weather.csv").IsUsable);
+
+    [Fact]
+    public void All_faults_come_in_one_pass_in_order_of_line()
+    {
+        var rows = Rows("2024-03-01", 60);
+        rows[50] = rows[50] with { TminC = 20, TmaxC = 3 };
+        rows[20] = rows[20] with { RainMm = 9999 };
+        rows.RemoveRange(30, 5);
+        Assert.Equal([22, 37, 52], WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.Place.Line));
+    }
+
+    private static List<WeatherRow> Rows(string first, int count) =>
+        [.. Enumerable.Range(0, count).Select(day => new WeatherRow(day + 2, DateOnly.ParseExact(first, "yyyy-MM-dd").AddDays(day), 2, 10, 0))];
+}

@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Weather;
+
+namespace BenchSim.Season.Tests.Weather;
+
+public class WeatherSummaryTests
+{
+    [Fact]
+    public void Frost_after_a_date_is_counted_by_hand()
+    {
+        // Two years of 1 March to 30 April at 5 C, but -1 C on 10 March of the first year and on 10 March and 20 April of the second.
+        // Fortnights start 1, 15, 29 March, 12 and 26 April. Frost on or after them: 2, 1, 1, 1, 0 years of 2.
+        var days = Year(2021, [new(2021, 3, 10)]).Concat(Year(2022, [new(2022, 3, 10), new(2022, 4, 20)])).ToImmutableArray();
+        var summary = WeatherSummary.Of(days, new DateOnly(2026, 3, 1), new DateOnly(2026, 4, 30), 0, [4.4, 10])!;
+        Assert.Equal(2, summary.Years);
+        Assert.Equal([2, 1, 1, 1, 0], summary.FrostAfter.Select(frost => frost.Hits));
+        Assert.Equal(new DateOnly(2026, 3, 29), summary.FrostAfter[2].From);
+        Assert.Equal(0.5, summary.FrostAfter[3].Share);
+        Assert.Equal("Chance that at least one night from the date on, up to 2026-04-30, is at or below 0 C. Small is safe. Out of 2 years.", summary.FrostSense);
+
+        // Nights below 4.4 C: one in each year's first fortnight; one in the fourth of one year, so mean 0.5 and deviation sqrt(1/2).
+        Assert.Equal([1, 0, 0, 0.5, 0], summary.Nights.Where(nights => nights.ThresholdC == 4.4).Select(nights => nights.Mean));
+        Assert.Equal(Math.Sqrt(0.5), summary.Nights[3].StandardDeviation, 1e-12);
+
+        // Nights below 10 C: all of them, and the last fortnight has 5 days.
+        Assert.Equal([14, 14, 14, 14, 5], summary.Nights.Where(nights => nights.ThresholdC == 10).Select(nights => nights.Mean));
+        Assert.Equal(5, summary.Nights[9].Days);
+    }
+
+    [Fact]
+    public void Years_that_lack_a_day_are_left_out()
+    {
+        var days = Year(2021, []).Concat(Year(2022, []).Skip(1)).ToImmutableArray();
+        Assert.Equal(1, WeatherSummary.Of(days, new DateOnly(2026, 3, 1), new DateOnly(2026, 4, 30), 0, [4.4])!.Years);
+        Assert.Null(WeatherSummary.Of([], new DateOnly(2026, 3, 1), new DateOnly(2026, 4, 30), 0, [4.4]));
+    }
+
+    [Fact]
+    public void Generated_years_agree_with_the_distribution_they_are_drawn_from()
+    {
+        // Lowest temperature normal with mean 5 C and spread 5 C, the same every day: a night is below 0 C with chance 0.15866, so 14 nights
+        // hold 2.221. 4,000 years; nights carry over with r = 0.7, so the standard error is below sqrt(14 * 0.1335 * 5.7 / 4000) = 0.052. Tolerance five of
+        // these: error chance below 1e-6.
+        var month = new MonthWeather
+        {
+            WetAfterDry = 0,
+            WetAfterWet = 0,
+            RainShape = 1,
+            RainScaleMm = 1,
+            TminWetC = 5,
+            TminDryC = 5,
+            TmaxWetC = 60,
+            TmaxDryC = 60,
+            TminSdC = 5,
+            TmaxSdC = 5,
+        };
+        var model = new WeatherModel
+        {
+            Months = [.. Enumerable.Repeat(month, 12)],
+            Residuals = ResidualModel.FromCorrelations(0.6, 0.7, 0.45, 0.45, 0.7),
+            LeastRangeC = 0,
+            Source = "test",
+        };
+        var summary = WeatherSummary.Of(new WeatherGenerator(model), 1, 4000, new DateOnly(2026, 3, 1), new DateOnly(2026, 4, 30), 0, [0]);
+        Assert.All(summary.Nights.Take(4), nights => Assert.Equal(2.221, nights.Mean, 0.26));
+        for (var fortnight = 1; fortnight < 5; fortnight++)
+            Assert.True(summary.FrostAfter[fortnight].Hits <= summary.FrostAfter[fortnight - 1].Hits);
+    }
+
+    private static IEnumerable<DailyWeather> Year(int year, DateOnly[] frosts)
+    {
+        for (var date = new DateOnly(year, 3, 1); date <= new DateOnly(year, 4, 30); date = date.AddDays(1))
+            yield return new DailyWeather(date, frosts.Contains(date) ? -1 : 5, 15, 0);
+    }
+}
