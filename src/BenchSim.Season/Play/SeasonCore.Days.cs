@@ -22,7 +22,7 @@ internal sealed partial class SeasonCore
         }
 
         KeepAisle();
-        foreach (var batch in ranked)
+        foreach (var batch in active)
         {
             if (batch.SowWaiting > 0)
             {

@@ -10,7 +10,7 @@ internal sealed partial class SeasonCore
             return;
         }
 
-        foreach (var batch in ranked)
+        foreach (var batch in active)
         {
             if (batch.IsStanding)
             {
@@ -29,7 +29,7 @@ internal sealed partial class SeasonCore
             return;
         }
 
-        foreach (var batch in ranked)
+        foreach (var batch in active)
         {
             for (var index = batch.OnTable.Count - 1; index >= 0; index--)
             {

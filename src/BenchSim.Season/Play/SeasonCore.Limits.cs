@@ -131,7 +131,7 @@ internal sealed partial class SeasonCore
 
     private bool Waits(SpaceKind kind)
     {
-        foreach (var batch in ranked)
+        foreach (var batch in active)
         {
             if (kind == SpaceKind.Mat && batch.SowWaiting > 0 && scenario.Spaces[batch.SowWaitingAt].Kind == SpaceKind.Mat)
             {

@@ -9,7 +9,7 @@ internal sealed partial class SeasonCore
     private void PotUp()
     {
         step++;
-        foreach (var batch in ranked)
+        foreach (var batch in active)
         {
             if (!batch.IsPotUp || batch.OnBench.Count == 0)
             {

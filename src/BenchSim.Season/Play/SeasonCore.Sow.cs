@@ -6,7 +6,7 @@ internal sealed partial class SeasonCore
     private void Sow()
     {
         step++;
-        foreach (var batch in ranked)
+        foreach (var batch in active)
         {
             if (batch.Unsown == 0 || !IsSowDue(batch))
             {

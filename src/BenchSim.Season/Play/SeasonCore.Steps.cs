@@ -10,7 +10,7 @@ internal sealed partial class SeasonCore
     // Step 1. Ready, date, weather hold, labour; the field always has room.
     private void SetOut()
     {
-        foreach (var batch in ranked)
+        foreach (var batch in active)
         {
             TakeInHand(batch.OnTable);
             foreach (var lot in atHand)
@@ -84,7 +84,7 @@ internal sealed partial class SeasonCore
     private void BenchToTable()
     {
         step++;
-        foreach (var batch in ranked)
+        foreach (var batch in active)
         {
             TakeInHand(batch.OnBench);
             foreach (var lot in atHand)
@@ -157,7 +157,7 @@ internal sealed partial class SeasonCore
     private void MoveBack()
     {
         step++;
-        foreach (var batch in ranked)
+        foreach (var batch in active)
         {
             TakeInHand(batch.OnBench);
             foreach (var lot in atHand)
@@ -181,7 +181,7 @@ internal sealed partial class SeasonCore
     private void MatToBench()
     {
         step++;
-        foreach (var batch in ranked)
+        foreach (var batch in active)
         {
             TakeInHand(batch.OnMat);
             foreach (var lot in atHand)

@@ -25,6 +25,7 @@ internal sealed partial class SeasonCore
     private readonly ClimateLayout layout;
     private readonly BatchState[] batches;
     private readonly BatchState[] ranked;
+    private readonly List<BatchState> active = [];
     private readonly Stack<Lot> spare = new();
     private readonly int[] held;
     private readonly int[] heldByGrower;
@@ -133,12 +134,26 @@ internal sealed partial class SeasonCore
         earlyOffMat = false;
         earlyTable = false;
         BeginLabour();
-        foreach (var batch in ranked)
+        FindActive();
+        foreach (var batch in active)
         {
             batch.SowWaiting = 0;
             ClearHindrances(batch.OnMat);
             ClearHindrances(batch.OnBench);
             ClearHindrances(batch.OnTable);
+        }
+    }
+
+    // Batches that stand somewhere or are due to be sown, in rank; no step of a round brings another to life.
+    private void FindActive()
+    {
+        active.Clear();
+        foreach (var batch in ranked)
+        {
+            if (batch.IsStanding || (batch.Unsown > 0 && IsSowDue(batch)))
+            {
+                active.Add(batch);
+            }
         }
     }
 
@@ -187,6 +202,7 @@ internal sealed partial class SeasonCore
 
         result.Prepare(held.Length, batches.Length, heldByGrower.Length, tables.Days, rules.Reliefs.Length);
         result.Season = season;
+        active.Clear();
         now = -1;
         labourDay = -1;
         round = 0;
