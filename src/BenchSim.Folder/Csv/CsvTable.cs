@@ -42,8 +42,14 @@ internal sealed class CsvTable
     public static CsvTable Read(FileText file, IReadOnlyList<string> known, IReadOnlyList<string> required, FaultList faults, UnitSystem units)
     {
         var table = new CsvTable(file, faults, units);
+        var before = faults.Count;
         var records = CsvText.Split(file, faults);
         records.RemoveAll(record => record.TrueForAll(field => field.Text.Length == 0));
+        if (records.Count == 0 && faults.Count > before)
+        {
+            return table;
+        }
+
         if (records.Count == 0)
         {
             faults.Add(new SourcePlace(file.Name, 1, 1), "the file is empty", $"begin with a line of column names: {string.Join(',', known.Take(6))}");

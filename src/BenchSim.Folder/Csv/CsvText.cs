@@ -18,6 +18,7 @@ internal sealed class CsvText
     private int _next;
     private int _line = 1;
     private int _column = 1;
+    private bool _isUnclosed;
 
     private CsvText(FileText file, FaultList faults)
     {
@@ -34,7 +35,11 @@ internal sealed class CsvText
         var records = new List<List<CsvField>>();
         while (text._next < file.Text.Length)
         {
-            records.Add(text.ReadRecord());
+            var record = text.ReadRecord();
+            if (!text._isUnclosed)
+            {
+                records.Add(record);
+            }
         }
 
         return records;
@@ -136,6 +141,8 @@ internal sealed class CsvText
             }
         }
 
+        // All that follows was taken for text: the record is left out rather than called full of empty cells.
+        _isUnclosed = true;
         _faults.Add(new SourcePlace(_file.Name, line, column), "this quotation mark is never closed", "close it at the end of the cell, or take it out");
         return new CsvField(content.ToString().Trim(), line, column);
     }

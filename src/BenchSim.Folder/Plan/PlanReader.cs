@@ -22,6 +22,9 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
     private const int MostTrays = 100_000;
     private const int MostSeeds = 100_000;
 
+    // A thousand successions a year apart still end within the calendar.
+    private const int MostSuccessions = 1000;
+
     private static readonly string[] PotUpColumns = ["flat", "flats", "seeds_per_flat"];
 
     private static readonly (string Word, Method Value)[] MethodWords =
@@ -128,7 +131,7 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
     private (int EveryDays, int Times) ReadSuccession(CsvRow row)
     {
         var every = cells.Whole(row["every_days"], 1, 365);
-        var times = cells.Whole(row["times"], 1, PlanExpander.MostBatches);
+        var times = cells.Whole(row["times"], 1, MostSuccessions);
         if (times > 1 && row["every_days"].IsBlank)
         {
             cells.Refuse(row["times"], $"is {times}, but every_days is empty", "write the days from one succession to the next in every_days");
@@ -220,7 +223,7 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
     }
 
     private TrayType? FindTrayQuietly(Cell cell) =>
-        cell.IsBlank ? null : choices.Trays.GetValueOrDefault(cell.Text.Normalize(System.Text.NormalizationForm.FormC));
+        cell.IsBlank ? null : choices.Trays.GetValueOrDefault(cell.Text);
 
     private Cell Written(CsvRow row, string column)
     {

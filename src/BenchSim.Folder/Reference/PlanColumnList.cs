@@ -22,7 +22,7 @@ internal static class PlanColumnList
         new(Plan, "sow", "date", None, "worked out from set_out", None, "Sow date. Write sow, set_out, or both."),
         new(Plan, "set_out", "date", None, "worked out from sow", None, "Date the field wants it."),
         new(Plan, "every_days", "whole number", "days", "none", None, "Days from one succession to the next; needs times."),
-        new(Plan, "times", "whole number", None, "1", None, "Successions in all: row x becomes the batches x-1, x-2 and so on, each every_days later."),
+        new(Plan, "times", "whole number", None, "1", None, "Successions in all, 1 to 1000: row x becomes the batches x-1, x-2 and so on, each every_days later."),
         new(Plan, "method", "direct or pot up", None, "direct", Ours, "Sown in its own tray, or dense in an open flat and potted up."),
         new(Plan, "tray", "tray type id", None, FromCrop, "crops.csv, tray", "Tray it goes to the field in."),
         new(Plan, "flat", "tray type id", None, "required for pot up", None, "Open flat it is sown in; only for pot up."),

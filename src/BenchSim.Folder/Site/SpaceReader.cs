@@ -18,6 +18,8 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
     private readonly HashSet<string> _houseIds = new(StringComparer.Ordinal);
     private readonly Dictionary<string, SpaceKind?> _spaceIds = new(StringComparer.Ordinal);
 
+    private readonly HashSet<SpaceKind?> _kinds = [];
+
     public List<House> Houses { get; } = [];
 
     public List<Space> Spaces { get; } = [];
@@ -46,17 +48,17 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
             }
         }
 
-        if (!isWhole || _spaceIds.ContainsValue(null))
+        if (!isWhole || _kinds.Contains(null))
         {
             return;
         }
 
-        if (!_spaceIds.ContainsValue(SpaceKind.Bench))
+        if (!_kinds.Contains(SpaceKind.Bench))
         {
             cells.Faults.Add(fileStart, "there is no bench, so no tray can grow on", "add a [[space]] with kind = \"bench\" and its places");
         }
 
-        if (!_spaceIds.ContainsValue(SpaceKind.Table))
+        if (!_kinds.Contains(SpaceKind.Table))
         {
             cells.Faults.Add(fileStart, "there is no hardening table, so no tray can reach the field", "add a [[space]] with kind = \"table\" and its places");
         }
@@ -131,6 +133,7 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
     {
         var id = ReadId(section, "\"mats\"");
         var kind = cells.Choice(section.Required("kind", "\"bench\""), Kinds);
+        _kinds.Add(kind);
         if (id is not null)
         {
             _spaceIds[id] = kind;

@@ -1,4 +1,3 @@
-using System.Text;
 using BenchSim.Folder.Faults;
 
 namespace BenchSim.Folder.Text;
@@ -21,7 +20,10 @@ internal sealed partial class CellReader(FaultList faults)
     /// <summary>Reports a value that was read and is wrong for another reason.</summary>
     public void Refuse(Cell cell, string what, string instead) => faults.Add(cell.Place, $"{cell.Name} {what}", instead);
 
-    /// <summary>A name: normal form C, without control characters.</summary>
+    /// <summary>
+    /// A name, without invisible characters. Names are compared and hashed character by character, so each must have one spelling (Unicode
+    /// normal form C). The program runs without the system's Unicode tables and cannot compose letters and accents itself: it asks for it.
+    /// </summary>
     public string? Name(Cell cell)
     {
         if (cell.IsBlank)
@@ -35,7 +37,17 @@ internal sealed partial class CellReader(FaultList faults)
             return null;
         }
 
-        return cell.Text.Normalize(NormalizationForm.FormC);
+        // Combining diacritical marks.
+        if (cell.Text.Any(character => character is >= '\u0300' and <= '\u036F'))
+        {
+            Refuse(
+                cell,
+                $"is {Words.Quote(cell.Text)}, which holds a letter and its accent as two characters",
+                "type the accented letter as one character, or leave the accent out");
+            return null;
+        }
+
+        return cell.Text;
     }
 
     /// <summary>A whole number within bounds.</summary>

@@ -1,0 +1,167 @@
+namespace BenchSim.Folder.Tests;
+
+/// <summary>The bad inputs that every release must answer, each with its exact message. Lines and columns were counted by hand.</summary>
+public class FaultMessageTests
+{
+    private const string Head = "id,crop,plants,sow\n";
+
+    [Fact]
+    public void Unknown_crop() => AssertFaults(
+        TestFolder.Faults(plan: Head + "a,tomatto,100,2027-03-01\n"),
+        "plan.csv:2:3: there is no crop \"tomatto\"; did you mean \"tomato\"");
+
+    [Fact]
+    public void Duplicate_batch_id() => AssertFaults(
+        TestFolder.Faults(plan: Head + "a,tomato,100,2027-03-01\nb,tomato,100,2027-03-01\na,tomato,50,2027-03-08\n"),
+        "plan.csv:4:1: the batch id \"a\" is taken already, on line 2; give every batch an id of its own");
+
+    [Fact]
+    public void Negative_plants() => AssertFaults(
+        TestFolder.Faults(plan: Head + "a,tomato,-100,2027-03-01\n"),
+        "plan.csv:2:10: plants is -100, and cannot be negative; write a whole number, 1 or more");
+
+    [Fact]
+    public void Negative_capacity() => AssertFaults(
+        TestFolder.Faults(TestFolder.Site("places = 60", "places = -60")),
+        "site.toml:19:10: places is -60, and cannot be negative; write a whole number, from 0 to 100000");
+
+    [Fact]
+    public void Fractional_capacity() => AssertFaults(
+        TestFolder.Faults(TestFolder.Site("places = 60", "places = 60.5")),
+        "site.toml:19:10: places is 60.5, which is not a whole number; write a whole number, from 0 to 100000");
+
+    // 800 seeds a flat over 50 cells a tray: 16 trays from one flat.
+    [Fact]
+    public void A_pot_up_that_fills_more_trays_from_one_flat_than_all_its_benches_hold() => AssertFaults(
+        TestFolder.Faults(
+            TestFolder.Site("places = 60", "places = 15"),
+            "id,crop,plants,sow,method,tray,flat,seeds_per_flat\na,tomato,100,2027-03-01,pot up,50-cell,open-flat,800\n"),
+        "plan.csv:2:50: one flat of 800 seeds may fill 16 trays of 50 cells, and the benches for \"tomato\" hold 15; "
+        + "sow fewer seeds in a flat, or give the crop more bench places");
+
+    // 600 plants in 50 cells: at least 12 trays, and the mats have 10 places.
+    [Fact]
+    public void A_batch_larger_than_the_mats_is_a_warning()
+    {
+        using var folder = new TestFolder(plan: "id,crop,plants,sow,tray\na,tomato,600,2027-03-01,50-cell\n");
+        var reading = folder.Read();
+        Assert.NotNull(reading.Scenario);
+        Assert.Equal(
+            "plan.csv:2:1: this batch takes at least 12 mat places, and the mats for \"tomato\" have 10; "
+            + "expect part of it to wait or to start on a bench, or split it",
+            Assert.Single(reading.Warnings).ToString());
+    }
+
+    [Fact]
+    public void A_site_without_mats_is_a_warning()
+    {
+        using var folder = new TestFolder(TestFolder.Site("places = 10", "places = 0"));
+        var reading = folder.Read();
+        Assert.NotNull(reading.Scenario);
+        Assert.Equal(
+            "site.toml:1:1: there is no heat mat for tomato; "
+            + "each sowing waits sow_wait_days, then starts on a bench; add a mat, or write bottom_heat no in crops.csv",
+            Assert.Single(reading.Warnings).ToString());
+    }
+
+    [Fact]
+    public void Dates_out_of_season() => AssertFaults(
+        TestFolder.Faults(plan: Head + "a,tomato,100,2027-01-17\nb,tomato,100,2027-07-01\n"),
+        "plan.csv:2:14: sow is 2027-01-17, outside the season; the season runs from 2027-01-18 to 2027-06-30",
+        "plan.csv:3:14: sow is 2027-07-01, outside the season; the season runs from 2027-01-18 to 2027-06-30");
+
+    [Fact]
+    public void Thirty_first_of_February() => AssertFaults(
+        TestFolder.Faults(TestFolder.Site("opens = 2027-01-18", "opens = 2027-02-31"), Head + "a,tomato,100,2027-02-31\n"),
+        "plan.csv:2:14: sow is 2027-02-31, which is not in the calendar; February 2027 has 28 days",
+        "site.toml:4:9: opens is 2027-02-31, which is not in the calendar; February 2027 has 28 days");
+
+    [Fact]
+    public void Missing_column() => AssertFaults(
+        TestFolder.Faults(plan: "id,plants,sow\na,100,2027-03-01\n"),
+        "plan.csv:1:1: there is no column \"crop\"; add a column named crop to the first line");
+
+    [Fact]
+    public void Text_in_a_number() => AssertFaults(
+        TestFolder.Faults(plan: Head + "a,tomato,many,2027-03-01\n"),
+        "plan.csv:2:10: plants is \"many\", which is not a number; write a whole number, 1 or more");
+
+    [Fact]
+    public void Two_faults_on_one_line() => AssertFaults(
+        TestFolder.Faults(plan: Head + "a,tomatto,-4,2027-03-01\n"),
+        "plan.csv:2:3: there is no crop \"tomatto\"; did you mean \"tomato\"",
+        "plan.csv:2:11: plants is -4, and cannot be negative; write a whole number, 1 or more");
+
+    [Fact]
+    public void A_file_that_is_a_folder()
+    {
+        using var folder = new TestFolder(plan: null);
+        folder.Write("plan.csv/inside.txt", "");
+        AssertFaults(
+            [.. folder.Read().Faults.Select(fault => fault.ToString())],
+            "plan.csv:0:0: this is a folder, not a file; put a file named plan.csv in its place");
+    }
+
+    [Fact]
+    public void A_file_of_200_megabytes()
+    {
+        using var folder = new TestFolder();
+        using (var stream = File.OpenWrite(Path.Combine(folder.Path, "plan.csv")))
+        {
+            stream.SetLength(200_000_000);
+        }
+
+        AssertFaults(
+            [.. folder.Read().Faults.Select(fault => fault.ToString())],
+            "plan.csv:0:0: the file is 200 MB and was not read; a scenario file may be up to 50 MB: check that it is the right file");
+    }
+
+    [Fact]
+    public void Toml_syntax_errors() => AssertFaults(
+        TestFolder.Faults(TestFolder.GoodSite + "\n[rules]\nmove_back = yes\nwet_limit = 25 mm\nlate_days =\nsow_wait_days 3\nlight = 0,5\nround_at = \"08:00\n"),
+        "site.toml:29:13: the text \"yes\" is not in quotation marks; write move_back = \"yes\"",
+        "site.toml:30:16: a number with a unit is a text and goes in quotation marks; write wet_limit = \"25 mm\"",
+        "site.toml:31:12: \"late_days\" has no value; write one after the =, or take the line out",
+        "site.toml:32:15: this line cannot be read; write key = value, with texts in quotation marks",
+        "site.toml:33:10: light is \"0,5\", which has a comma in the number; write 0.5 with a decimal point",
+        "site.toml:34:18: a text is not closed, or holds a character that it cannot; close the quotation mark on the same line");
+
+    [Fact]
+    public void Unknown_key_with_a_near_name() => AssertFaults(
+        TestFolder.Faults(TestFolder.Site("night = ", "nigth = ")),
+        "site.toml:8:1: there is no key \"nigth\" in [[house]]; did you mean \"night\"");
+
+    [Fact]
+    public void Duplicate_toml_key_and_section() => AssertFaults(
+        TestFolder.Faults(TestFolder.Site("night = \"60 F\"", "night = \"60 F\"\nnight = \"61 F\"") + "\n[weather]\nrain = 0\n"),
+        "site.toml:9:1: the key \"night\" is here a second time (first on line 8); keep one of the two",
+        "site.toml:29:1: the section [weather] is here a second time (first on line 25); put all its keys under one heading");
+
+    [Fact]
+    public void Unknown_unit() => AssertFaults(
+        TestFolder.Faults(TestFolder.Site("night = \"60 F\"", "night = \"60 R\"")),
+        "site.toml:8:9: night is \"60 R\", and \"R\" is not a unit of temperature; write C or F, for example 60 F or 15.5 C");
+
+    [Fact]
+    public void Germination_above_all() => AssertFaults(
+        TestFolder.Faults(plan: "id,crop,plants,sow,germination\na,tomato,100,2027-03-01,140 %\nb,tomato,100,2027-03-01,85\n"),
+        "plan.csv:2:25: germination is \"140 %\"; write a share from 0 % to 100 %, such as 85 % or 0.85",
+        "plan.csv:3:25: germination is 85, which is more than all; write 85 % or 0.85");
+
+    [Fact]
+    public void Tested_after_sowing() => AssertFaults(
+        TestFolder.Faults(plan: "id,crop,plants,sow,tested_on\na,tomato,100,2027-03-01,2027-03-02\n"),
+        "plan.csv:2:25: tested_on is 2027-03-02, after sow, which is 2027-03-01; write the date of a test made before sowing");
+
+    [Fact]
+    public void Space_in_an_unknown_house() => AssertFaults(
+        TestFolder.Faults(TestFolder.Site("house = \"main\"\nplaces = 60", "house = \"mian\"\nplaces = 60")),
+        "site.toml:18:9: there is no house \"mian\"; did you mean \"main\"");
+
+    [Fact]
+    public void A_plan_with_no_rows() => AssertFaults(
+        TestFolder.Faults(plan: "id,crop,plants,sow\n,,,\n\n"),
+        "plan.csv:1:1: the plan has no rows; add a line for each batch below the column names");
+
+    internal static void AssertFaults(string[] actual, params string[] expected) => Assert.Equal(expected, actual);
+}

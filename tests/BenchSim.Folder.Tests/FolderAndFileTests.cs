@@ -1,0 +1,99 @@
+using static BenchSim.Folder.Tests.FaultMessageTests;
+
+namespace BenchSim.Folder.Tests;
+
+/// <summary>The folder and its files before anything in them is understood.</summary>
+public class FolderAndFileTests
+{
+    [Fact]
+    public void A_good_folder_has_no_faults_and_keeps_the_files_it_was_read_from()
+    {
+        using var folder = new TestFolder();
+        folder.Write("notes.txt", "not an input");
+        var reading = folder.Read();
+        Assert.Empty(reading.Faults);
+        Assert.Empty(reading.Warnings);
+        Assert.NotNull(reading.Scenario);
+        Assert.Equal(["plan.csv", "site.toml"], reading.Inputs.Select(file => file.Name).ToArray());
+        Assert.Equal(File.ReadAllBytes(Path.Combine(folder.Path, "plan.csv")), reading.Inputs[0].Bytes.ToArray());
+    }
+
+    [Fact]
+    public void A_folder_that_is_not_there()
+    {
+        var reading = ScenarioFolder.Read("no-such-folder");
+        Assert.Null(reading.Scenario);
+        Assert.Equal(
+            "no-such-folder:0:0: there is no such folder; check the name; \"benchsim new\" lays down a folder to fill in",
+            Assert.Single(reading.Faults).ToString());
+    }
+
+    [Fact]
+    public void A_file_in_place_of_the_folder()
+    {
+        using var folder = new TestFolder();
+        var reading = ScenarioFolder.Read(Path.Combine(folder.Path, "plan.csv"));
+        Assert.Equal("this is a file, not a folder", Assert.Single(reading.Faults).What);
+    }
+
+    [Fact]
+    public void Both_files_missing()
+    {
+        using var folder = new TestFolder(null, null);
+        folder.Write("plan.scv", "id");
+        AssertFaults(
+            [.. folder.Read().Faults.Select(fault => fault.ToString())],
+            "plan.csv:0:0: there is no file \"plan.csv\" in the folder; did you mean \"plan.scv\"",
+            "site.toml:0:0: there is no file \"site.toml\" in the folder; add site.toml, or check its name");
+    }
+
+    [Fact]
+    public void Empty_files_and_their_faults_come_together() => AssertFaults(
+        TestFolder.Faults("\n \n", ""),
+        "plan.csv:1:1: the file is empty; begin with a line of column names: id,crop,grower,plants,sow,set_out",
+        "site.toml:1:1: the file is empty; begin with [site] and a name; \"benchsim new\" lays down a folder to fill in");
+
+    [Fact]
+    public void A_windows_1252_character_is_told_where_it_is()
+    {
+        using var folder = new TestFolder();
+        // "id,crop,plants,sow", then "J\xFCrgen": the bad byte is the second character of line 2.
+        folder.Write("plan.csv", [.. "id,crop,plants,sow\nJ"u8, 0xFC, .. "rgen,tomato,1,2027-03-01\n"u8]);
+        AssertFaults(
+            [.. folder.Read().Faults.Select(fault => fault.ToString())],
+            "plan.csv:2:2: a character here is not UTF-8 text; save the file as UTF-8 (in a spreadsheet: \"CSV UTF-8\")");
+    }
+
+    [Theory]
+    [InlineData(new byte[] { 0xFF, 0xFE, (byte)'i', 0 }, "the text is in the UTF-16 encoding")]
+    [InlineData(new byte[] { 0xFE, 0xFF, 0, (byte)'i' }, "the text is in the UTF-16 encoding")]
+    [InlineData(new byte[] { (byte)'P', (byte)'K', 3, 4, 0 }, "this is a workbook or an archive, not a text file")]
+    public void Other_kinds_of_file_are_named(byte[] bytes, string what)
+    {
+        using var folder = new TestFolder();
+        folder.Write("plan.csv", bytes);
+        Assert.Equal(what, Assert.Single(folder.Read().Faults).What);
+    }
+
+    [Fact]
+    public void A_file_with_nearly_the_right_name_is_a_warning()
+    {
+        using var folder = new TestFolder();
+        folder.Write("crop.csv", "id\n");
+        var reading = folder.Read();
+        Assert.NotNull(reading.Scenario);
+        Assert.Equal("crop.csv:0:0: this file is not read; if it holds your own crops, name it crops.csv", Assert.Single(reading.Warnings).ToString());
+    }
+
+    [Fact]
+    public void Faults_come_in_order_of_file_line_and_column()
+    {
+        var faults = TestFolder.Faults(
+            TestFolder.Site("places = 60", "places = x"),
+            "id,crop,plants,sow\na,nothing,x,y\n",
+            ("trays.csv", "id,cells\nq,x\n"),
+            ("crops.csv", "id,hold_days\ntomato,x\n"));
+        string[] places = [.. faults.Select(fault => string.Join(':', fault.Split(':').Take(3)))];
+        Assert.Equal(["crops.csv:2:8", "plan.csv:2:3", "plan.csv:2:11", "plan.csv:2:13", "site.toml:19:10", "trays.csv:2:1", "trays.csv:2:3"], places);
+    }
+}
