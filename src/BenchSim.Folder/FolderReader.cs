@@ -92,9 +92,9 @@ internal sealed class FolderReader
     {
         var trayShelf = Shelf.Of(BuiltInLibrary.Trays, ReadTable(FolderReference.TrayFile, site), _cells, "tray type");
         var cropShelf = Shelf.Of(BuiltInLibrary.Crops, ReadTable(FolderReference.CropFile, site), _cells, "crop");
-        var trays = new TrayReader(_cells).Read(trayShelf);
-        var crops = new CropReader(_cells, trayShelf, site).Read(cropShelf);
-        return new Choices(crops, trays, cropShelf, trayShelf);
+        return new Choices(
+            new ShelfReading<Crop>(cropShelf, new CropReader(_cells, trayShelf, site).Read),
+            new ShelfReading<TrayType>(trayShelf, new TrayReader(_cells).Read));
     }
 
     private CsvTable? ReadTable(string name, SiteDraft site)
@@ -135,8 +135,8 @@ internal sealed class FolderReader
             Window = site.Window ?? new SeasonWindow(DateOnly.MinValue, DateOnly.MaxValue),
             Houses = site.Houses,
             Spaces = site.Spaces,
-            TrayTypes = [.. choices.Trays.Values.OfType<TrayType>().Where(tray => trayIds.Contains(tray.Id)).OrderBy(tray => tray.Id, StringComparer.Ordinal)],
-            Crops = [.. choices.Crops.Values.OfType<Crop>().Where(crop => cropIds.Contains(crop.Id)).OrderBy(crop => crop.Id, StringComparer.Ordinal)],
+            TrayTypes = [.. choices.Trays.Known.Where(tray => trayIds.Contains(tray.Id))],
+            Crops = [.. choices.Crops.Known.Where(crop => cropIds.Contains(crop.Id))],
             Batches = batches,
             Rules = site.Rules,
             Weather = weather ?? new ConstantWeather(0, 0, 0),

@@ -8,12 +8,10 @@ using BenchSim.Season.Inputs;
 
 namespace BenchSim.Folder.Plan;
 
-/// <summary>Crops and tray types that a plan may name: those that could be read, and the shelves for what was probably meant.</summary>
-/// <param name="Crops">Crops by id; null where the user's row had a fault.</param>
-/// <param name="Trays">Tray types by id; null where the user's row had a fault.</param>
-/// <param name="CropShelf">Finds the crop that was probably meant.</param>
-/// <param name="TrayShelf">Finds the tray type that was probably meant.</param>
-internal sealed record Choices(Dictionary<string, Crop?> Crops, Dictionary<string, TrayType?> Trays, Shelf CropShelf, Shelf TrayShelf);
+/// <summary>Crops and tray types that a plan may name.</summary>
+/// <param name="Crops">Crops.</param>
+/// <param name="Trays">Tray types.</param>
+internal sealed record Choices(ShelfReading<Crop> Crops, ShelfReading<TrayType> Trays);
 
 /// <summary>Reads the rows of plan.csv.</summary>
 internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choices)
@@ -194,12 +192,12 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
 
     private Crop? FindCrop(Cell cell, string? id)
     {
-        if (id is null || choices.Crops.TryGetValue(id, out var crop))
+        if (id is null || choices.Crops.Has(id))
         {
-            return id is null ? null : choices.Crops[id];
+            return id is null ? null : choices.Crops.Find(id);
         }
 
-        var near = choices.CropShelf.Nearest(id);
+        var near = choices.Crops.Nearest(id);
         cells.Faults.Add(
             cell.Place,
             $"there is no crop {Words.Quote(id)}",
@@ -209,12 +207,12 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
 
     private TrayType? FindTray(Cell cell, SourcePlace place)
     {
-        if (cells.Name(cell) is not { } id || choices.Trays.ContainsKey(id))
+        if (cells.Name(cell) is not { } id || choices.Trays.Has(id))
         {
             return FindTrayQuietly(cell);
         }
 
-        var near = choices.TrayShelf.Nearest(id);
+        var near = choices.Trays.Nearest(id);
         cells.Faults.Add(
             cell.Place.File is null ? place : cell.Place,
             $"there is no tray type {Words.Quote(id)}",
@@ -223,7 +221,7 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
     }
 
     private TrayType? FindTrayQuietly(Cell cell) =>
-        cell.IsBlank ? null : choices.Trays.GetValueOrDefault(cell.Text);
+        cell.IsBlank ? null : choices.Trays.Find(cell.Text);
 
     private Cell Written(CsvRow row, string column)
     {

@@ -32,15 +32,18 @@ public static class FolderReference
     /// <summary>Columns of plan.csv, crops.csv, trays.csv and a weather record.</summary>
     public static ImmutableArray<FieldDescription> Columns { get; } = [.. PlanColumnList.Columns, .. CropColumnList.Columns];
 
+    private static readonly Dictionary<string, ImmutableArray<string>> KeyNames = NamesBySection(SiteKeys);
+    private static readonly Dictionary<string, ImmutableArray<string>> ColumnNames = NamesBySection(Columns);
+
     /// <summary>Columns of one file, in order.</summary>
-    internal static ImmutableArray<string> ColumnsOf(string file) => NamesOf(Columns, file);
+    internal static ImmutableArray<string> ColumnsOf(string file) => ColumnNames[file];
 
     /// <summary>Columns that a file must have.</summary>
     internal static ImmutableArray<string> RequiredColumnsOf(string file) =>
         [.. Columns.Where(column => string.Equals(column.Section, file, StringComparison.Ordinal) && column.IsRequired).Select(column => column.Name)];
 
     /// <summary>Keys of one section of site.toml; the sections themselves for the empty name.</summary>
-    internal static ImmutableArray<string> KeysOf(string section) => section.Length == 0 ? RootKeys : NamesOf(SiteKeys, section);
+    internal static ImmutableArray<string> KeysOf(string section) => section.Length == 0 ? RootKeys : KeyNames[section];
 
     /// <summary>Headings of the sections that have a key.</summary>
     internal static ImmutableArray<string> SectionsWith(string key) =>
@@ -55,6 +58,7 @@ public static class FolderReference
         _ => $"[{section}]",
     };
 
-    private static ImmutableArray<string> NamesOf(ImmutableArray<FieldDescription> fields, string section) =>
-        [.. fields.Where(field => string.Equals(field.Section, section, StringComparison.Ordinal)).Select(field => field.Name)];
+    private static Dictionary<string, ImmutableArray<string>> NamesBySection(ImmutableArray<FieldDescription> fields) =>
+        fields.GroupBy(field => field.Section, StringComparer.Ordinal)
+            .ToDictionary(group => group.Key, group => group.Select(field => field.Name).ToImmutableArray(), StringComparer.Ordinal);
 }

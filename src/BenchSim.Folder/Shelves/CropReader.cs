@@ -22,14 +22,14 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
     // Blank is an answer in these.
     private static readonly string[] MayBeBlank = ["id", "name", "like", "germination_curve", "max_mat", "min_night", "benches", "mats"];
 
-    /// <summary>Every crop by id; null where the user's row had a fault.</summary>
-    public Dictionary<string, Crop?> Read(Shelf shelf) =>
-        shelf.Rows.ToDictionary(row => row.Id, Read, StringComparer.Ordinal);
+    private static readonly ImmutableArray<string> NeededColumns =
+        [.. FolderReference.ColumnsOf(FolderReference.CropFile).Where(column => !MayBeBlank.Contains(column, StringComparer.Ordinal))];
 
-    private Crop? Read(ShelfRow row)
+    /// <summary>Reads a row; null when it had a fault.</summary>
+    public Crop? Read(ShelfRow row)
     {
         var before = cells.Faults.Count;
-        var missing = FolderReference.ColumnsOf(FolderReference.CropFile).Where(column => !MayBeBlank.Contains(column) && row[column].IsBlank).ToArray();
+        var missing = NeededColumns.Where(column => row[column].IsBlank).ToArray();
         if (missing.Length > 0 && !row.HasNoLender)
         {
             var shown = missing.Length <= MostNamed ? missing : [.. missing.Take(MostNamed), $"{missing.Length - MostNamed} more"];

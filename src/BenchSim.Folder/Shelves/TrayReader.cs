@@ -5,7 +5,7 @@ using BenchSim.Season.Inputs;
 
 namespace BenchSim.Folder.Shelves;
 
-/// <summary>Turns the rows of the tray shelf into tray types.</summary>
+/// <summary>Turns rows of the tray shelf into tray types.</summary>
 internal sealed class TrayReader(CellReader cells)
 {
     private const int MostCells = 5000;
@@ -13,11 +13,8 @@ internal sealed class TrayReader(CellReader cells)
 
     private static readonly string[] Needed = ["cells", "medium_litres"];
 
-    /// <summary>Every tray type by id; null where the user's row had a fault.</summary>
-    public Dictionary<string, TrayType?> Read(Shelf shelf) =>
-        shelf.Rows.ToDictionary(row => row.Id, Read, StringComparer.Ordinal);
-
-    private TrayType? Read(ShelfRow row)
+    /// <summary>Reads a row; null when it had a fault.</summary>
+    public TrayType? Read(ShelfRow row)
     {
         var before = cells.Faults.Count;
         var count = cells.Whole(row["cells"], 0, MostCells);
