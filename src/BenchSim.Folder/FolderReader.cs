@@ -90,21 +90,23 @@ internal sealed class FolderReader
 
     private Choices ReadChoices(SiteDraft site)
     {
-        var trayShelf = Shelf.Of(BuiltInLibrary.Trays, ReadTable(FolderReference.TrayFile, site), _cells, "tray type");
-        var cropShelf = Shelf.Of(BuiltInLibrary.Crops, ReadTable(FolderReference.CropFile, site), _cells, "crop");
+        var trayShelf = ReadShelf(BuiltInLibrary.Trays, FolderReference.TrayFile, site, "tray type");
+        var cropShelf = ReadShelf(BuiltInLibrary.Crops, FolderReference.CropFile, site, "crop");
         return new Choices(
             new ShelfReading<Crop>(cropShelf, new CropReader(_cells, trayShelf, site).Read),
             new ShelfReading<TrayType>(trayShelf, new TrayReader(_cells).Read));
     }
 
-    private CsvTable? ReadTable(string name, SiteDraft site)
+    private Shelf ReadShelf(ImmutableArray<LibraryRow> library, string name, SiteDraft site, string thing)
     {
-        if (!_files.Exists(name) || _files.Read(name, new SourcePlace(name, 0, 0)) is not { } file)
+        if (!_files.Exists(name))
         {
-            return null;
+            return Shelf.Of(library, null, isWhole: true, _cells, thing);
         }
 
-        return CsvTable.Read(file, FolderReference.ColumnsOf(name), FolderReference.RequiredColumnsOf(name), _faults, site.Units);
+        var file = _files.Read(name, new SourcePlace(name, 0, 0));
+        var table = file is null ? null : CsvTable.Read(file, FolderReference.ColumnsOf(name), FolderReference.RequiredColumnsOf(name), _faults, site.Units);
+        return Shelf.Of(library, table, isWhole: table is not null, _cells, thing);
     }
 
     // "crop.csv" would be passed over in silence.

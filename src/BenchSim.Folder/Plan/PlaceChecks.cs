@@ -90,12 +90,20 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
     {
         foreach (var (column, type) in new[] { ("tray", row.Tray), ("flat", row.Flat) })
         {
-            var benches = SpaceGroups.Benches(scenario, crop);
-            var largest = benches.Max(index => MostPlaces(scenario.Spaces[index]));
-            if (type?.PlacesEach > largest)
+            var place = row.Row[column].Place.File is null ? row.Place : row.Row[column].Place;
+            var bench = Largest(SpaceGroups.Benches(scenario, crop));
+            if (type?.PlacesEach > bench)
             {
-                var place = row.Row[column].Place.File is null ? row.Place : row.Row[column].Place;
-                faults.Add(place, $"a {Words.Quote(type.Id)} takes {type.PlacesEach} places, and no bench for {Words.Quote(crop.Id)} has more than {largest}", "use a smaller tray or a larger bench");
+                faults.Add(
+                    place,
+                    $"a {Words.Quote(type.Id)} takes {type.PlacesEach} places, and no bench for {Words.Quote(crop.Id)} has more than {bench}",
+                    "use a smaller tray or a larger bench");
+            }
+
+            var table = Largest(SpaceGroups.Tables(scenario));
+            if (type is { IsFlat: false } && table > 0 && type.PlacesEach > table)
+            {
+                faults.Add(place, $"a {Words.Quote(type.Id)} takes {type.PlacesEach} places, and no hardening table has more than {table}", "use a smaller tray or a larger table");
             }
         }
     }
@@ -136,6 +144,8 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
     }
 
     private int Places(ImmutableArray<int> group) => group.Sum(index => MostPlaces(scenario.Spaces[index]));
+
+    private int Largest(ImmutableArray<int> group) => group.Select(index => MostPlaces(scenario.Spaces[index])).DefaultIfEmpty(0).Max();
 
     // The most places that the space has on any day: what does not fit then never will.
     private static int MostPlaces(Space space) => Math.Max(space.Places, space.Changes.Select(change => change.Places).DefaultIfEmpty(0).Max());

@@ -192,7 +192,7 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
 
     private Crop? FindCrop(Cell cell, string? id)
     {
-        if (id is null || choices.Crops.Has(id))
+        if (id is null || choices.Crops.MayHave(id))
         {
             return id is null ? null : choices.Crops.Find(id);
         }
@@ -207,7 +207,7 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
 
     private TrayType? FindTray(Cell cell, SourcePlace place)
     {
-        if (cells.Name(cell) is not { } id || choices.Trays.Has(id))
+        if (cells.Name(cell) is not { } id || choices.Trays.MayHave(id))
         {
             return FindTrayQuietly(cell);
         }

@@ -101,7 +101,7 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
 
     private string TrayId(Cell cell)
     {
-        if (cells.Name(cell) is { } id && trays.Find(id) is null)
+        if (cells.Name(cell) is { } id && trays.IsWhole && trays.Find(id) is null)
         {
             cells.Faults.Add(cell.Place, $"there is no tray type {Words.Quote(id)}", Hint(trays.Nearest(id), "name one of the built-in library or of trays.csv"));
         }
@@ -117,6 +117,12 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
         {
             if (cells.Name(cell with { Text = part }) is not { } id)
             {
+                continue;
+            }
+
+            if (site.SpaceIds.Count == 0)
+            {
+                // The spaces could not be read; that is said elsewhere.
                 continue;
             }
 

@@ -19,19 +19,23 @@ internal sealed class Shelf
     private readonly Dictionary<string, CsvRow> _users = new(StringComparer.Ordinal);
     private readonly HashSet<string> _beingLent = new(StringComparer.Ordinal);
 
-    private Shelf(CellReader cells, string thing) => (_cells, _thing) = (cells, thing);
+    private Shelf(CellReader cells, string thing, bool isWhole) => (_cells, _thing, IsWhole) = (cells, thing, isWhole);
+
+    /// <summary>False when the user's file is there but could not be read: an id that is not on the shelf may be in it.</summary>
+    public bool IsWhole { get; }
 
     /// <summary>Every row, in order of id.</summary>
     public IEnumerable<ShelfRow> Rows => _rows.Values.OrderBy(row => row.Id, StringComparer.Ordinal);
 
     /// <summary>Puts the shelf together.</summary>
     /// <param name="library">Rows of the built-in library.</param>
-    /// <param name="table">The user's table; null when there is none.</param>
+    /// <param name="table">The user's table; null when there is none, or it could not be read.</param>
+    /// <param name="isWhole">False when the user's table is there but could not be read.</param>
     /// <param name="cells">Reads cells and takes faults.</param>
     /// <param name="thing">What a row is, in words.</param>
-    public static Shelf Of(ImmutableArray<LibraryRow> library, CsvTable? table, CellReader cells, string thing)
+    public static Shelf Of(ImmutableArray<LibraryRow> library, CsvTable? table, bool isWhole, CellReader cells, string thing)
     {
-        var shelf = new Shelf(cells, thing);
+        var shelf = new Shelf(cells, thing, isWhole && table?.Has("id") != false);
         foreach (var row in library)
         {
             shelf._rows[row.Id] = FromLibrary(row);

@@ -24,8 +24,8 @@ internal sealed class ShelfReading<T>
     /// <summary>What has been read so far, in order of id.</summary>
     public IEnumerable<T> Known => _known.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => pair.Value).OfType<T>();
 
-    /// <summary>Whether the shelf has the id, readable or not.</summary>
-    public bool Has(string id) => _shelf.Find(id) is not null;
+    /// <summary>Whether the shelf has the id, readable or not, or may have it in a file that could not be read.</summary>
+    public bool MayHave(string id) => !_shelf.IsWhole || _shelf.Find(id) is not null;
 
     /// <summary>The thing of an id; null when the shelf has none or the user's row had a fault.</summary>
     public T? Find(string id)

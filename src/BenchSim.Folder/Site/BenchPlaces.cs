@@ -1,7 +1,7 @@
 namespace BenchSim.Folder.Site;
 
 /// <summary>How many whole trays a bench holds.</summary>
-public static class BenchPlaces
+internal static class BenchPlaces
 {
     /// <summary>Length of the outline of a 1020 tray, metres: 21.22 in (supplier plug-flat specification sheet, 11.00 x 21.22 in).</summary>
     public const double TrayLengthM = 0.539;

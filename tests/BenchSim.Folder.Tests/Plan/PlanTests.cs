@@ -170,4 +170,24 @@ public class PlanTests
         Assert.Equal(["50-cell", "72-cell"], scenario.TrayTypes.Select(tray => tray.Id).ToArray());
         Assert.Equal(["a", "b"], scenario.Batches.Select(batch => batch.Id).ToArray());
     }
+
+    [Fact]
+    public void A_tray_wider_than_any_bench_or_table_is_refused() => FaultMessageTests.AssertFaults(
+        TestFolder.Faults(
+            TestFolder.Site("places = 60", "places = 2").Replace("places = 40", "places = 1", StringComparison.Ordinal),
+            "id,crop,plants,sow,tray\na,tomato,10,2027-03-01,wide\n",
+            ("trays.csv", "id,cells,medium_litres,places_each\nwide,40,5,3\n")),
+        "plan.csv:2:24: a \"wide\" takes 3 places, and no bench for \"tomato\" has more than 2; use a smaller tray or a larger bench",
+        "plan.csv:2:24: a \"wide\" takes 3 places, and no hardening table has more than 1; use a smaller tray or a larger table");
+
+    [Fact]
+    public void A_file_that_cannot_be_read_is_told_once_and_not_again_for_every_name_in_it()
+    {
+        using var folder = new TestFolder(plan: "id,crop,plants,sow,tray\na,mycrop,10,2027-03-01,mytray\n");
+        folder.Write("trays.csv/x", "").Write("crops.csv", "name,like\nx,tomato\n");
+        FaultMessageTests.AssertFaults(
+            [.. folder.Read().Faults.Select(fault => fault.ToString())],
+            "crops.csv:1:1: there is no column \"id\"; add a column named id to the first line",
+            "trays.csv:0:0: this is a folder, not a file; put a file named trays.csv in its place");
+    }
 }

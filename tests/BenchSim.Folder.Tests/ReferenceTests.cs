@@ -1,0 +1,169 @@
+using System.Text.Json;
+using System.Text.RegularExpressions;
+
+namespace BenchSim.Folder.Tests;
+
+/// <summary>docs/folder.md, the reference in the program and what the reader reads are one list.</summary>
+public partial class ReferenceTests
+{
+    private static readonly FieldDescription[] All = [.. FolderReference.SiteKeys, .. FolderReference.Columns];
+
+    // Any text is right in these.
+    private static readonly string[] FreeText = ["id", "name", "question", "grower", "packet", "note"];
+
+    public static TheoryData<string, string> SiteKeys => Names(FolderReference.SiteKeys);
+
+    public static TheoryData<string, string> Columns => Names(FolderReference.Columns);
+
+    [Fact]
+    public void The_documentation_shows_every_key_and_column_and_no_other()
+    {
+        var documented = new List<string>();
+        var section = "";
+        foreach (var line in File.ReadLines(Path.Combine(Root(), "docs", "folder.md")))
+        {
+            section = line.StartsWith('#') ? SectionOf(line) : section;
+            if (line.StartsWith("| `", StringComparison.Ordinal) && section.Length > 0)
+            {
+                documented.Add($"{section}: {line}");
+            }
+        }
+
+        Assert.Equal(All.Select(field => $"{field.Section}: {Row(field)}").Order(StringComparer.Ordinal), documented.Order(StringComparer.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(SiteKeys))]
+    public void Every_key_of_the_reference_is_read(string section, string key)
+    {
+        if (FreeText.Contains(key, StringComparer.Ordinal))
+        {
+            return;
+        }
+
+        var (site, line) = SiteWith(section, key, "\"?!\"");
+        Assert.Contains(TestFolder.Faults(site), fault => fault.StartsWith($"site.toml:{line}:", StringComparison.Ordinal) && !fault.Contains("there is no key", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Columns))]
+    public void Every_column_of_the_reference_is_read(string file, string column)
+    {
+        if (FreeText.Contains(column, StringComparer.Ordinal))
+        {
+            return;
+        }
+
+        string[] faults = file switch
+        {
+            FolderReference.PlanFile => TestFolder.Faults(plan: $"id,{column}\na,?!\n"),
+            FolderReference.WeatherRecord => TestFolder.Faults(
+                TestFolder.Site("kind = \"constant\"\nlow = \"12 C\"\nhigh = \"20 C\"", "kind = \"record\"\nfile = \"w.csv\""),
+                others: ("w.csv", $"{column}\n?!\n")),
+            _ => TestFolder.Faults(others: (file, $"id,{column}\nnew,?!\n")),
+        };
+        Assert.Contains(faults, fault => fault.Split(':')[1] == "2" && (fault.Contains("?!", StringComparison.Ordinal) || fault.Contains($"{column} is only", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [MemberData(nameof(SiteKeys))]
+    public void A_default_that_is_written_changes_nothing(string section, string key)
+    {
+        var field = All.Single(each => each.Section == section && each.Name == key);
+        if (field.IsRequired || !IsLiteral().IsMatch(field.Default))
+        {
+            return;
+        }
+
+        var (site, _) = SiteWith(section, key, $"\"{field.Default}\"");
+        using var plain = new TestFolder(key == "usable" ? SiteWith(section, "length", "\"3 m\"").Site : TestFolder.GoodSite);
+        using var written = new TestFolder(site);
+        var reading = written.Read();
+        Assert.Empty(reading.Faults);
+        Assert.Equal(Json(plain.Read()), Json(reading));
+    }
+
+    // The key under its section with the value, and its line. A key that is there is replaced.
+    private static (string Site, int Line) SiteWith(string section, string key, string value)
+    {
+        var lines = TestFolder.GoodSite.Split('\n').ToList();
+        var isRecord = section == "weather" && key is "file" or "year" or "temperature_unit" or "rain_unit";
+        if (isRecord)
+        {
+            lines.RemoveAll(each => each.StartsWith("low", StringComparison.Ordinal) || each.StartsWith("high", StringComparison.Ordinal));
+            lines[lines.IndexOf("kind = \"constant\"")] = "kind = \"record\"";
+        }
+
+        var heading = section is "house" or "space" ? $"[[{section}]]" : section == "space.changes" ? "id = \"bench\"" : $"[{section}]";
+        var start = section == "space" && key is not "temperature" ? lines.IndexOf("id = \"bench\"") - 1 : lines.IndexOf(heading);
+        if (start < 0)
+        {
+            lines.Add(heading);
+            start = lines.Count - 1;
+        }
+
+        var end = lines.FindIndex(start + 1, each => each.StartsWith('['));
+        var old = lines.FindIndex(start + 1, (end < 0 ? lines.Count : end) - start - 1, each => each.StartsWith($"{key} =", StringComparison.Ordinal));
+        if (old >= 0)
+        {
+            lines.RemoveAt(old);
+        }
+
+        if (key is "length" or "width" or "usable")
+        {
+            var places = lines.IndexOf("places = 60");
+            lines[places] = key == "width" ? "length = \"3 m\"" : "width = \"2 m\"";
+            if (key == "usable")
+            {
+                lines.Insert(places, "length = \"3 m\"");
+            }
+        }
+
+        var other = key == "from" ? "places = 1" : "from = 2027-05-01";
+        lines.Insert(start + 1, section == "space.changes" ? $"changes = [{{ {key} = {value}, {other} }}]" : $"{key} = {value}");
+        return (string.Join('\n', lines), start + 2);
+    }
+
+    private static string SectionOf(string heading)
+    {
+        var title = heading.TrimStart('#').Trim();
+        return title.StartsWith("Columns of ", StringComparison.Ordinal) ? title["Columns of ".Length..]
+            : title == "A weather record" ? FolderReference.WeatherRecord
+            : title == "changes of [[space]]" ? "space.changes"
+            : title.StartsWith('[') ? title.Trim('[', ']') : "";
+    }
+
+    private static string Row(FieldDescription field)
+    {
+        string[] cells = [$"`{field.Name}`", field.Type, field.Unit, field.Default, field.DefaultSource, field.Meaning];
+        return "| " + string.Join(" | ", cells.Select(cell => cell.Replace("|", "\\|", StringComparison.Ordinal))) + " |";
+    }
+
+    private static string Json(FolderReading reading) => JsonSerializer.Serialize(reading.Scenario! with { Batches = [] });
+
+    private static TheoryData<string, string> Names(IEnumerable<FieldDescription> fields)
+    {
+        var data = new TheoryData<string, string>();
+        foreach (var field in fields)
+        {
+            data.Add(field.Section, field.Name);
+        }
+
+        return data;
+    }
+
+    private static string Root()
+    {
+        var directory = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(directory.FullName, "BenchSim.sln")))
+        {
+            directory = directory.Parent!;
+        }
+
+        return directory.FullName;
+    }
+
+    // A number with or without a unit, a time, or a word that is itself the value.
+    [GeneratedRegex("^(?:-?[0-9.:]+(?: (?:%|C|mm))?|no|metric|work round|all season)$", RegexOptions.NonBacktracking)]
+    private static partial Regex IsLiteral();
+}
