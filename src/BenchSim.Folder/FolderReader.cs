@@ -118,7 +118,10 @@ internal sealed class FolderReader
             {
                 if (!_files.Exists(optional) && name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) && Spelling.Distance(name.ToLowerInvariant(), optional) <= 1)
                 {
-                    _faults.Warn(new SourcePlace(name, 0, 0), "this file is not read", $"if it holds your own {optional[..^4]}, name it {optional}");
+                    _faults.Warn(
+                        new SourcePlace(name, 0, 0),
+                        "this file is not read",
+                        $"if it holds your own {optional[..^4]}, name it {optional}");
                 }
             }
         }

@@ -37,7 +37,7 @@ public class FuzzTests
     public void Any_bytes_in_any_file()
     {
         using var folder = GoodFolder();
-        FixedSample.Holds(Gen.Select(Gen.Int[0, Files.Length - 1], Gen.Byte.Array[0, 60]), 1000, sample => Answers(folder, sample.Item1, sample.Item2));
+        FixedSample.Holds(Gen.Select(Gen.Int[0, Files.Length - 1], Gen.Byte.Array[0, 60]), 600, sample => Answers(folder, sample.Item1, sample.Item2));
     }
 
     [Fact]
@@ -47,7 +47,7 @@ public class FuzzTests
         var change = Gen.Select(Gen.Int[0, 100_000], Gen.Int[0, 12], Gen.OneOf(Pieces));
         FixedSample.Holds(
             Gen.Select(Gen.Int[0, Files.Length - 1], change.Array[1, 4]),
-            2000,
+            1500,
             sample => Answers(folder, sample.Item1, Changed(Good[sample.Item1], sample.Item2)));
     }
 

@@ -52,7 +52,10 @@ internal sealed class CsvTable
 
         if (records.Count == 0)
         {
-            faults.Add(new SourcePlace(file.Name, 1, 1), "the file is empty", $"begin with a line of column names: {string.Join(',', known.Take(6))}");
+            faults.Add(
+                new SourcePlace(file.Name, 1, 1),
+                "the file is empty",
+                $"begin with a line of column names: {string.Join(',', known.Take(6))}");
             return table;
         }
 
@@ -129,7 +132,10 @@ internal sealed class CsvTable
     {
         if (field.Text.Length > 0)
         {
-            _faults.Add(PlaceOf(field), $"this cell {why}: {Words.Quote(field.Text)}", "clear it; a text that holds the separator goes in quotation marks");
+            _faults.Add(
+                PlaceOf(field),
+                $"this cell {why}: {Words.Quote(field.Text)}",
+                "clear it; a text that holds the separator goes in quotation marks");
         }
     }
 

@@ -143,7 +143,10 @@ internal sealed class CsvText
 
         // All that follows was taken for text: the record is left out rather than called full of empty cells.
         _isUnclosed = true;
-        _faults.Add(new SourcePlace(_file.Name, line, column), "this quotation mark is never closed", "close it at the end of the cell, or take it out");
+        _faults.Add(
+            new SourcePlace(_file.Name, line, column),
+            "this quotation mark is never closed",
+            "close it at the end of the cell, or take it out");
         return new CsvField(content.ToString().Trim(), line, column);
     }
 

@@ -59,7 +59,10 @@ internal sealed class FileReader(string directory, FaultList faults)
         if (stream.CanSeek && stream.Length > LargestFile)
         {
             var size = (stream.Length / 1_000_000).ToString(CultureInfo.InvariantCulture);
-            faults.Add(new SourcePlace(name, 0, 0), $"the file is {size} MB and was not read", "a scenario file may be up to 50 MB: check that it is the right file");
+            faults.Add(
+                new SourcePlace(name, 0, 0),
+                $"the file is {size} MB and was not read",
+                "a scenario file may be up to 50 MB: check that it is the right file");
             return null;
         }
 
@@ -71,7 +74,10 @@ internal sealed class FileReader(string directory, FaultList faults)
             kept.Write(buffer, 0, count);
             if (kept.Length > LargestFile)
             {
-                faults.Add(new SourcePlace(name, 0, 0), "the file is larger than 50 MB", "a scenario file may be up to 50 MB: check that it is the right file");
+                faults.Add(
+                    new SourcePlace(name, 0, 0),
+                    "the file is larger than 50 MB",
+                    "a scenario file may be up to 50 MB: check that it is the right file");
                 return null;
             }
         }
@@ -84,13 +90,19 @@ internal sealed class FileReader(string directory, FaultList faults)
         _read[name] = new InputFile(name, ImmutableArray.Create(bytes));
         if (bytes.AsSpan().StartsWith("PK\u0003\u0004"u8))
         {
-            faults.Add(new SourcePlace(name, 0, 0), "this is a workbook or an archive, not a text file", "save it from the spreadsheet as \"CSV UTF-8\"");
+            faults.Add(
+                new SourcePlace(name, 0, 0),
+                "this is a workbook or an archive, not a text file",
+                "save it from the spreadsheet as \"CSV UTF-8\"");
             return null;
         }
 
         if (bytes.AsSpan().StartsWith(Utf16Little) || bytes.AsSpan().StartsWith(Utf16Big))
         {
-            faults.Add(new SourcePlace(name, 1, 1), "the text is in the UTF-16 encoding", "save it as UTF-8 (in a spreadsheet: \"CSV UTF-8\")");
+            faults.Add(
+                new SourcePlace(name, 1, 1),
+                "the text is in the UTF-16 encoding",
+                "save it as UTF-8 (in a spreadsheet: \"CSV UTF-8\")");
             return null;
         }
 

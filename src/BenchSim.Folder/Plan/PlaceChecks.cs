@@ -31,7 +31,10 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
     {
         if (SpaceGroups.Tables(scenario) is { Length: > 0 } tables && Places(tables) == 0)
         {
-            faults.Add(new SourcePlace(FolderReference.SiteFile, 1, 1), "no hardening table has any places, so no tray can reach the field", "give a table its places");
+            faults.Add(
+                new SourcePlace(FolderReference.SiteFile, 1, 1),
+                "no hardening table has any places, so no tray can reach the field",
+                "give a table its places");
         }
     }
 
@@ -103,7 +106,10 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
             var table = Largest(SpaceGroups.Tables(scenario));
             if (type is { IsFlat: false } && table > 0 && type.PlacesEach > table)
             {
-                faults.Add(place, $"a {Words.Quote(type.Id)} takes {type.PlacesEach} places, and no hardening table has more than {table}", "use a smaller tray or a larger table");
+                faults.Add(
+                    place,
+                    $"a {Words.Quote(type.Id)} takes {type.PlacesEach} places, and no hardening table has more than {table}",
+                    "use a smaller tray or a larger table");
             }
         }
     }
@@ -119,13 +125,19 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
         var trays = (long)(row.Trays ?? DivideUp(plants, tray.Cells)) * tray.PlacesEach;
         if (trays > benches)
         {
-            faults.Warn(row.Place, $"this batch takes at least {trays} places, and the benches for {Words.Quote(crop.Id)} have {benches}", "expect part of it to wait, or split it");
+            faults.Warn(
+                row.Place,
+                $"this batch takes at least {trays} places, and the benches for {Words.Quote(crop.Id)} have {benches}",
+                "expect part of it to wait, or split it");
         }
 
         var onMat = row.Flat is { } flat ? (long)(row.Flats ?? DivideUp(plants, Math.Max(1, row.SeedsPerFlat))) * flat.PlacesEach : trays;
         if (mats > 0 && onMat > mats)
         {
-            faults.Warn(row.Place, $"this batch takes at least {onMat} mat places, and the mats for {Words.Quote(crop.Id)} have {mats}", "expect part of it to wait or to start on a bench, or split it");
+            faults.Warn(
+                row.Place,
+                $"this batch takes at least {onMat} mat places, and the mats for {Words.Quote(crop.Id)} have {mats}",
+                "expect part of it to wait or to start on a bench, or split it");
         }
     }
 

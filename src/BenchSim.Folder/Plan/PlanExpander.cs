@@ -73,7 +73,10 @@ internal sealed class PlanExpander(FaultList faults)
         if (_ids.TryGetValue(id, out var first))
         {
             var made = row.Times > 1 ? " (a succession)" : "";
-            faults.Add(row.Place, $"the batch id {Words.Quote(id)}{made} is taken already, on line {first.Line}", "give every batch an id of its own");
+            faults.Add(
+                row.Place,
+                $"the batch id {Words.Quote(id)}{made} is taken already, on line {first.Line}",
+                "give every batch an id of its own");
             return false;
         }
 
@@ -96,7 +99,10 @@ internal sealed class PlanExpander(FaultList faults)
         var hash = PhiloxKey.Hash(name);
         if (!_hashes.TryAdd(hash, name) && !string.Equals(_hashes[hash], name, StringComparison.Ordinal))
         {
-            faults.Add(place, $"the names {Words.Quote(name)} and {Words.Quote(_hashes[hash])} would share their luck by an accident of arithmetic", "change one of them a little");
+            faults.Add(
+                place,
+                $"the names {Words.Quote(name)} and {Words.Quote(_hashes[hash])} would share their luck by an accident of arithmetic",
+                "change one of them a little");
         }
     }
 }

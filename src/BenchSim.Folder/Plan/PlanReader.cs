@@ -40,7 +40,10 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
 
         if (table.Header.Line > 0 && !table.Has("sow") && !table.Has("set_out"))
         {
-            cells.Faults.Add(table.Header, "there is no column \"sow\" and no column \"set_out\"", "add one of them, or both, to the first line");
+            cells.Faults.Add(
+                table.Header,
+                "there is no column \"sow\" and no column \"set_out\"",
+                "add one of them, or both, to the first line");
         }
 
         return [.. table.Rows.Select(ReadRow)];
@@ -85,7 +88,10 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
         var tray = FindTray(row["tray"].IsBlank ? row["tray"] with { Text = read.Crop?.TrayId ?? "" } : row["tray"], row["crop"].Place);
         if (tray is { IsFlat: true })
         {
-            cells.Refuse(row["tray"], $"is {Words.Quote(tray.Id)}, an open flat", "name a cell tray; a flat to sow dense in goes in the column flat, with method pot up");
+            cells.Refuse(
+                row["tray"],
+                $"is {Words.Quote(tray.Id)}, an open flat",
+                "name a cell tray; a flat to sow dense in goes in the column flat, with method pot up");
             tray = null;
         }
 
@@ -101,7 +107,10 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
 
         if (!row["seeds_per_cell"].IsBlank)
         {
-            cells.Refuse(row["seeds_per_cell"], "is only for the method direct: potting up puts one seedling in a cell", "leave it empty, or use seeds_per_flat");
+            cells.Refuse(
+                row["seeds_per_cell"],
+                "is only for the method direct: potting up puts one seedling in a cell",
+                "leave it empty, or use seeds_per_flat");
         }
 
         var flat = ReadFlat(row, read.Place);
@@ -113,7 +122,10 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
         var cell = row["flat"];
         if (cell.IsBlank)
         {
-            cells.Faults.Add(row.Has("flat") ? cell.Place : rowPlace, "this batch is to be potted up but names no flat", "write the open flat it is sown in in the column flat");
+            cells.Faults.Add(
+                row.Has("flat") ? cell.Place : rowPlace,
+                "this batch is to be potted up but names no flat",
+                "write the open flat it is sown in in the column flat");
             return null;
         }
 
@@ -132,7 +144,10 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
         var times = cells.Whole(row["times"], 1, MostSuccessions);
         if (times > 1 && row["every_days"].IsBlank)
         {
-            cells.Refuse(row["times"], $"is {times}, but every_days is empty", "write the days from one succession to the next in every_days");
+            cells.Refuse(
+                row["times"],
+                $"is {times}, but every_days is empty",
+                "write the days from one succession to the next in every_days");
         }
 
         if (every is not null && row["times"].IsBlank)
@@ -157,18 +172,27 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
         CheckSeason(setOut, read.SetOut, read);
         if (read.SetOut <= read.Sow)
         {
-            cells.Refuse(setOut, $"is {Words.Date(read.SetOut.Value)}, not after the sow date {Words.Date(read.Sow.Value)}", "write a later date");
+            cells.Refuse(
+                setOut,
+                $"is {Words.Date(read.SetOut.Value)}, not after the sow date {Words.Date(read.Sow.Value)}",
+                "write a later date");
         }
 
         var sown = read.Sow ?? read.SetOut;
         if (read.TestedOn > sown)
         {
             var name = read.Sow is null ? "set_out" : "sow";
-            cells.Refuse(row["tested_on"], $"is {Words.Date(read.TestedOn.Value)}, after {name}, which is {Words.Date(sown.Value)}", "write the date of a test made before sowing");
+            cells.Refuse(
+                row["tested_on"],
+                $"is {Words.Date(read.TestedOn.Value)}, after {name}, which is {Words.Date(sown.Value)}",
+                "write the date of a test made before sowing");
         }
         else if (read.TestedOn is { } tested && sown > tested.AddYears(1))
         {
-            cells.Faults.Warn(row["tested_on"].Place, $"the germination test of {Words.Date(tested)} is more than a year old at {Words.Date(sown.Value)}", "test again, or expect fewer seedlings");
+            cells.Faults.Warn(
+                row["tested_on"].Place,
+                $"the germination test of {Words.Date(tested)} is more than a year old at {Words.Date(sown.Value)}",
+                "test again, or expect fewer seedlings");
         }
     }
 
@@ -186,7 +210,10 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
         }
         else if (last > season.Closes)
         {
-            cells.Refuse(cell, $"of the last of {read.Times} successions is {Words.Date(last)}, outside the season", SpaceReader.SeasonWords(season));
+            cells.Refuse(
+                cell,
+                $"of the last of {read.Times} successions is {Words.Date(last)}, outside the season",
+                SpaceReader.SeasonWords(season));
         }
     }
 

@@ -88,7 +88,10 @@ internal sealed partial class CropReader
             var (temperature, percent) = SplitPoint(part);
             if (temperature.Length == 0 || percent.Length == 0)
             {
-                cells.Refuse(cell, $"has a point {Words.Quote(part)}", "write a temperature and a share in each, such as 10 C 61 % | 15 C 80 %");
+                cells.Refuse(
+                    cell,
+                    $"has a point {Words.Quote(part)}",
+                    "write a temperature and a share in each, such as 10 C 61 % | 15 C 80 %");
                 return [];
             }
 

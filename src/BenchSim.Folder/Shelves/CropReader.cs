@@ -103,7 +103,10 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
     {
         if (cells.Name(cell) is { } id && trays.IsWhole && trays.Find(id) is null)
         {
-            cells.Faults.Add(cell.Place, $"there is no tray type {Words.Quote(id)}", Hint(trays.Nearest(id), "name one of the built-in library or of trays.csv"));
+            cells.Faults.Add(
+                cell.Place,
+                $"there is no tray type {Words.Quote(id)}",
+                Hint(trays.Nearest(id), "name one of the built-in library or of trays.csv"));
         }
 
         return cell.Text;

@@ -127,7 +127,10 @@ internal sealed class Shelf
 
         if (isInLibrary)
         {
-            _cells.Refuse(like, $"is not for {Words.Quote(id)}, which the built-in library has", "leave like empty, or give the crop an id of its own");
+            _cells.Refuse(
+                like,
+                $"is not for {Words.Quote(id)}, which the built-in library has",
+                "leave like empty, or give the crop an id of its own");
             return false;
         }
 

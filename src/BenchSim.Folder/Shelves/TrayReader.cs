@@ -30,7 +30,10 @@ internal sealed class TrayReader(CellReader cells)
 
         if (missing.Count > 0)
         {
-            cells.Faults.Add(row.Place, $"the new tray type {Words.Quote(row.Id)} has no {Words.List(missing, "or")}", "fill in the cells of this row");
+            cells.Faults.Add(
+                row.Place,
+                $"the new tray type {Words.Quote(row.Id)} has no {Words.List(missing, "or")}",
+                "fill in the cells of this row");
         }
 
         if (count > 0 && seeds is not null)

@@ -54,7 +54,10 @@ internal sealed class RulesReader(CellReader cells)
         if (rules.SowGiveUpDays < rules.SowWaitDays)
         {
             var cell = giveUpCell.IsBlank ? section.Scalar("sow_wait_days") : giveUpCell;
-            cells.Refuse(cell, $"makes a sowing be given up after {rules.SowGiveUpDays} days, before it has waited {rules.SowWaitDays} days", "let sow_give_up_days be at least sow_wait_days");
+            cells.Refuse(
+                cell,
+                $"makes a sowing be given up after {rules.SowGiveUpDays} days, before it has waited {rules.SowWaitDays} days",
+                "let sow_give_up_days be at least sow_wait_days");
         }
 
         return rules;
@@ -82,7 +85,10 @@ internal sealed class RulesReader(CellReader cells)
         var listed = section.List("work_days");
         if (listed.Count == 0)
         {
-            cells.Faults.Add(section.PlaceOf("work_days"), "work_days has no day", "list the days that are worked, such as [\"Mon\", \"Wed\", \"Fri\"]");
+            cells.Faults.Add(
+                section.PlaceOf("work_days"),
+                "work_days has no day",
+                "list the days that are worked, such as [\"Mon\", \"Wed\", \"Fri\"]");
         }
 
         // Monday first, whatever the order in the file, so that the same days make the same scenario.

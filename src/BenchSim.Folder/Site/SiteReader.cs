@@ -30,7 +30,10 @@ internal sealed class SiteReader
     {
         if (file.Text.AsSpan().Trim().IsEmpty)
         {
-            faults.Add(new SourcePlace(file.Name, 1, 1), "the file is empty", "begin with [site] and a name; \"benchsim new\" lays down a folder to fill in");
+            faults.Add(
+                new SourcePlace(file.Name, 1, 1),
+                "the file is empty",
+                "begin with [site] and a name; \"benchsim new\" lays down a folder to fill in");
             return new SiteDraft();
         }
 
@@ -103,7 +106,10 @@ internal sealed class SiteReader
 
         if (last.DayNumber - first.DayNumber > 730)
         {
-            _cells.Refuse(closesCell, $"is {last.DayNumber - first.DayNumber} days after the season opens", "a season lasts at most two years");
+            _cells.Refuse(
+                closesCell,
+                $"is {last.DayNumber - first.DayNumber} days after the season opens",
+                "a season lasts at most two years");
             return null;
         }
 

@@ -55,12 +55,18 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
 
         if (!_kinds.Contains(SpaceKind.Bench))
         {
-            cells.Faults.Add(fileStart, "there is no bench, so no tray can grow on", "add a [[space]] with kind = \"bench\" and its places");
+            cells.Faults.Add(
+                fileStart,
+                "there is no bench, so no tray can grow on",
+                "add a [[space]] with kind = \"bench\" and its places");
         }
 
         if (!_kinds.Contains(SpaceKind.Table))
         {
-            cells.Faults.Add(fileStart, "there is no hardening table, so no tray can reach the field", "add a [[space]] with kind = \"table\" and its places");
+            cells.Faults.Add(
+                fileStart,
+                "there is no hardening table, so no tray can reach the field",
+                "add a [[space]] with kind = \"table\" and its places");
         }
     }
 
@@ -80,7 +86,10 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
         if (Math.Max(night ?? vent, day ?? vent) > vent)
         {
             var cell = ventCell.IsBlank ? section.Scalar("night") : ventCell;
-            cells.Refuse(cell, $"leaves the vent set-point of {Words.Number(vent)} C below the heating", "vent at a temperature above night and day");
+            cells.Refuse(
+                cell,
+                $"leaves the vent set-point of {Words.Number(vent)} C below the heating",
+                "vent at a temperature above night and day");
         }
 
         var (opening, opensOn) = ReadOpening(section.Scalar("open"));
@@ -114,7 +123,10 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
         if (!char.IsAsciiDigit(cell.Text[0]))
         {
             var near = Spelling.Nearest(cell.Text, ["all season", "when needed"]);
-            cells.Refuse(cell, $"is {Words.Quote(cell.Text)}", near is null ? "write \"all season\", \"when needed\" or a date" : $"did you mean {Words.Quote(near)}");
+            cells.Refuse(
+                cell,
+                $"is {Words.Quote(cell.Text)}",
+                near is null ? "write \"all season\", \"when needed\" or a date" : $"did you mean {Words.Quote(near)}");
             return (HouseOpening.AllSeason, null);
         }
 
@@ -175,7 +187,10 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
 
         if (!_ids.TryAdd(id, cell.Place))
         {
-            cells.Refuse(cell, $"{Words.Quote(id)} is taken already, on line {_ids[id].Line}", "give every house and space an id of its own");
+            cells.Refuse(
+                cell,
+                $"{Words.Quote(id)} is taken already, on line {_ids[id].Line}",
+                "give every house and space an id of its own");
             return null;
         }
 
@@ -265,7 +280,10 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
             var places = cells.Whole(change.Required("places", "40"), 0, MostPlaces);
             if (from < window?.Opens)
             {
-                cells.Refuse(fromCell, $"is {Words.Date(from.Value)}, before the season opens", $"{SeasonWords(window)}; write the first number in places");
+                cells.Refuse(
+                    fromCell,
+                    $"is {Words.Date(from.Value)}, before the season opens",
+                    $"{SeasonWords(window)}; write the first number in places");
             }
             else if (from is not null && places is not null && !changes.TryAdd(from.Value, places.Value))
             {

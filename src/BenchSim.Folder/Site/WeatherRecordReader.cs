@@ -24,7 +24,10 @@ internal sealed class WeatherRecordReader(CellReader cells)
             var date = cells.Date(Written(row, "date"));
             if (date is not null && lastDate is not null && date != lastDate.Value.AddDays(1))
             {
-                cells.Refuse(row["date"], $"is {Words.Date(date.Value)} and follows {Words.Date(lastDate.Value)} on line {last!.Line}", "a record has every day once, in order");
+                cells.Refuse(
+                    row["date"],
+                    $"is {Words.Date(date.Value)} and follows {Words.Date(lastDate.Value)} on line {last!.Line}",
+                    "a record has every day once, in order");
             }
 
             (last, lastDate) = (row, date);
@@ -50,7 +53,10 @@ internal sealed class WeatherRecordReader(CellReader cells)
         var rain = cells.Rain(Written(row, "rain") with { Units = draft.RainUnits });
         if (high < low)
         {
-            cells.Refuse(highCell, $"is {Words.Quote(highCell.Text)}, below tmin", "write the lowest temperature in tmin and the highest in tmax");
+            cells.Refuse(
+                highCell,
+                $"is {Words.Quote(highCell.Text)}, below tmin",
+                "write the lowest temperature in tmin and the highest in tmax");
             return null;
         }
 
@@ -74,11 +80,17 @@ internal sealed class WeatherRecordReader(CellReader cells)
         if (draft.Year is { } year && !whole.Contains(year))
         {
             var years = whole.Length == 0 ? "none" : Words.List([.. whole.Select(each => $"{each}")]);
-            cells.Refuse(draft.YearCell, $"is {year}, which the record does not hold from January to December", $"the whole years in it are: {years}");
+            cells.Refuse(
+                draft.YearCell,
+                $"is {year}, which the record does not hold from January to December",
+                $"the whole years in it are: {years}");
         }
         else if (whole.Length == 0)
         {
-            cells.Faults.Add(table.Header, "the record holds no whole calendar year", "give at least one year from 1 January to 31 December");
+            cells.Faults.Add(
+                table.Header,
+                "the record holds no whole calendar year",
+                "give at least one year from 1 January to 31 December");
         }
     }
 }

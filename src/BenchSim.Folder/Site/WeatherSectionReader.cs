@@ -25,7 +25,10 @@ internal sealed class WeatherSectionReader(CellReader cells)
 
         foreach (var key in (isRecord ? ConstantKeys : RecordKeys).Where(section.Has))
         {
-            cells.Faults.Add(section.PlaceOf(key), $"{key} is not for kind = \"{kindCell.Text}\"", $"take it out, or write kind = \"{(isRecord ? "constant" : "record")}\"");
+            cells.Faults.Add(
+                section.PlaceOf(key),
+                $"{key} is not for kind = \"{kindCell.Text}\"",
+                $"take it out, or write kind = \"{(isRecord ? "constant" : "record")}\"");
         }
 
         return isRecord ? ReadRecord(section, units) : ReadConstant(section);
@@ -39,7 +42,10 @@ internal sealed class WeatherSectionReader(CellReader cells)
         var rain = cells.Rain(section.Scalar("rain"));
         if (high < low)
         {
-            cells.Refuse(highCell, $"is {Words.Number(high.Value)} C, below low, which is {Words.Number(low.Value)} C", "write the lowest temperature in low and the highest in high");
+            cells.Refuse(
+                highCell,
+                $"is {Words.Number(high.Value)} C, below low, which is {Words.Number(low.Value)} C",
+                "write the lowest temperature in low and the highest in high");
             return null;
         }
 
@@ -62,7 +68,10 @@ internal sealed class WeatherSectionReader(CellReader cells)
 
         if (!IsInside(file.Text))
         {
-            cells.Refuse(file, $"is {Words.Quote(file.Text)}, which is not inside the scenario folder", "put the file into the folder and write its name, such as \"weather.csv\"");
+            cells.Refuse(
+                file,
+                $"is {Words.Quote(file.Text)}, which is not inside the scenario folder",
+                "put the file into the folder and write its name, such as \"weather.csv\"");
             return null;
         }
 

@@ -69,7 +69,10 @@ internal sealed partial class CellReader
         }
         else
         {
-            Refuse(cell, $"is {Words.Quote(cell.Text)}, which is not a date in full", $"write {Words.Date(new DateOnly(year, month, day))}");
+            Refuse(
+                cell,
+                $"is {Words.Quote(cell.Text)}, which is not a date in full",
+                $"write {Words.Date(new DateOnly(year, month, day))}");
         }
     }
 

@@ -33,7 +33,10 @@ internal sealed partial class CellReader(FaultList faults)
 
         if (Words.HasControlCharacter(cell.Text))
         {
-            Refuse(cell, $"is {Words.Quote(cell.Text)}, which holds a line break or an invisible character", "write the name on one line with visible characters");
+            Refuse(
+                cell,
+                $"is {Words.Quote(cell.Text)}, which holds a line break or an invisible character",
+                "write the name on one line with visible characters");
             return null;
         }
 
@@ -60,7 +63,10 @@ internal sealed partial class CellReader(FaultList faults)
 
         if (Quantity.CommaProblem(NumberPart(cell.Text)) is { } comma)
         {
-            Refuse(cell, comma.What, comma.Instead.Contains("without", StringComparison.Ordinal) ? comma.Instead : $"write a whole number, {Bounds(least, most)}");
+            Refuse(
+                cell,
+                comma.What,
+                comma.Instead.Contains("without", StringComparison.Ordinal) ? comma.Instead : $"write a whole number, {Bounds(least, most)}");
             return null;
         }
 
@@ -78,7 +84,10 @@ internal sealed partial class CellReader(FaultList faults)
 
         if (number < least || number > most)
         {
-            Refuse(cell, number < 0 && least >= 0 ? $"is {cell.Text}, and cannot be negative" : $"is {cell.Text}", $"write a whole number, {Bounds(least, most)}");
+            Refuse(
+                cell,
+                number < 0 && least >= 0 ? $"is {cell.Text}, and cannot be negative" : $"is {cell.Text}",
+                $"write a whole number, {Bounds(least, most)}");
             return null;
         }
 
@@ -118,7 +127,10 @@ internal sealed partial class CellReader(FaultList faults)
 
         if (celsius is < ColdestC or > HottestC)
         {
-            Refuse(cell, $"is {Words.Quote(cell.Text)}, which is {Words.Number(celsius)} C", "write a temperature from -60 C to 55 C, with its unit, such as 60 F");
+            Refuse(
+                cell,
+                $"is {Words.Quote(cell.Text)}, which is {Words.Number(celsius)} C",
+                "write a temperature from -60 C to 55 C, with its unit, such as 60 F");
             return null;
         }
 
@@ -158,7 +170,10 @@ internal sealed partial class CellReader(FaultList faults)
 
         if ((aboveNone && fraction == 0) || (belowAll && fraction == 1))
         {
-            Refuse(cell, $"is {Words.Quote(cell.Text)}", $"write a share {(aboveNone ? "above 0 %" : "from 0 %")} {(belowAll ? "and below 100 %" : "to 100 %")}");
+            Refuse(
+                cell,
+                $"is {Words.Quote(cell.Text)}",
+                $"write a share {(aboveNone ? "above 0 %" : "from 0 %")} {(belowAll ? "and below 100 %" : "to 100 %")}");
             return null;
         }
 
@@ -187,7 +202,10 @@ internal sealed partial class CellReader(FaultList faults)
 
         var words = choices.Take(shown).Select(choice => Words.Quote(choice.Word)).ToArray();
         var near = Spelling.Nearest(cell.Text, choices.Select(choice => choice.Word));
-        Refuse(cell, $"is {Words.Quote(cell.Text)}", near is null ? $"write {Words.List(words, "or")}" : $"did you mean {Words.Quote(near)}");
+        Refuse(
+            cell,
+            $"is {Words.Quote(cell.Text)}",
+            near is null ? $"write {Words.List(words, "or")}" : $"did you mean {Words.Quote(near)}");
         return null;
     }
 

@@ -119,7 +119,10 @@ internal sealed class Section
             }
             else
             {
-                _faults.Add(item.Place, $"{key} holds something that is not a table", "write tables such as { from = 2027-05-01, places = 40 }");
+                _faults.Add(
+                    item.Place,
+                    $"{key} holds something that is not a table",
+                    "write tables such as { from = 2027-05-01, places = 40 }");
             }
         }
 
