@@ -56,7 +56,7 @@ public struct ProcessBuilder
         where TMachine : IAsyncStateMachine => Wait(ref awaiter);
 
     internal static InvalidOperationException OutsideProcess() =>
-        new("Only a process may wait here: await it inside an async method that returns Process.");
+        new("Only a process of this simulation can wait, in its turn: await it inside an async method that returns Process.");
 
     // The type tests are settled when the method is compiled to machine code: each call has one of the branches only, and boxes nothing.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

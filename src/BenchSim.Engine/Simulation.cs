@@ -52,7 +52,7 @@ public sealed class Simulation
         var frame = process.Unstarted();
         var story = TakeSlot();
         story.Begin(frame, name, number, _started++);
-        Trace?.Note(new TraceNote(time, story.Name, TraceAct.Starts, null, 0, 0, 0, null));
+        Trace?.Note(new TraceNote(Now, story.Name, TraceAct.Starts, null, 0, time, 0, null));
         if (order == 0 && time == Now) _ready.Add(_sequence++, story.Slot);
         else _calendar.Push(time, NextRank(order), story.Slot);
     }
@@ -62,6 +62,7 @@ public sealed class Simulation
     /// <param name="order">Who goes first among those due at the same time: the lower, from -32,768 to 32,767.</param>
     /// <param name="why">Why, for the trace.</param>
     /// <exception cref="ArgumentOutOfRangeException">Days below 0, endless or not a number, or an order out of range.</exception>
+    /// <exception cref="InvalidOperationException">No process is running.</exception>
     public Pause Delay(double days, int order = 0, string? why = null)
     {
         if (!(days >= 0)) throw new ArgumentOutOfRangeException(nameof(days), days, "A process cannot wait for less than 0 days.");
@@ -73,10 +74,12 @@ public sealed class Simulation
     /// <param name="order">Who goes first among those due at the same time: the lower, from -32,768 to 32,767.</param>
     /// <param name="why">Why, for the trace.</param>
     /// <exception cref="ArgumentOutOfRangeException">A time before now, endless or not a number, or an order out of range.</exception>
+    /// <exception cref="InvalidOperationException">No process is running.</exception>
     public Pause Until(double time, int order = 0, string? why = null)
     {
         CheckTime(time);
         CheckOrder(order);
+        if (_current < 0) throw ProcessBuilder.OutsideProcess();
         _pauseTime = time;
         _pauseOrder = order;
         if (Trace is not null) _pauseWhy = why;

@@ -3,7 +3,7 @@ namespace BenchSim.Engine;
 /// <summary>What a process does in a step of a trace.</summary>
 public enum TraceAct
 {
-    /// <summary>It is put on the calendar for its first turn.</summary>
+    /// <summary>It is put down for its first turn, now or later.</summary>
     Starts,
 
     /// <summary>It waits for a moment.</summary>

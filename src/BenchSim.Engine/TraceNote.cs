@@ -3,12 +3,12 @@ using System.Globalization;
 namespace BenchSim.Engine;
 
 /// <summary>One step of a trace.</summary>
-/// <param name="Time">When, in days; of a start, when the first turn comes.</param>
+/// <param name="Time">When, in days.</param>
 /// <param name="Process">Who.</param>
 /// <param name="Act">What.</param>
 /// <param name="Where">Which places, if any.</param>
 /// <param name="Count">How many places.</param>
-/// <param name="Until">The moment waited for, of a pause.</param>
+/// <param name="Until">The moment waited for, of a pause; when the first turn comes, of a start.</param>
 /// <param name="Ahead">How many stood in line before it, of a wait for places.</param>
 /// <param name="Why">What a pause is for, if it was said.</param>
 public readonly record struct TraceNote(
@@ -19,7 +19,7 @@ public readonly record struct TraceNote(
     {
         var what = Act switch
         {
-            TraceAct.Starts => "starts",
+            TraceAct.Starts => Until > Time ? string.Create(CultureInfo.InvariantCulture, $"is to start on day {Until:0.####}") : "starts",
             TraceAct.Pauses => string.Create(CultureInfo.InvariantCulture, $"waits until day {Until:0.####}{(Why is null ? "" : ": ")}{Why}"),
             TraceAct.Waits => $"waits for {Count} of {Where!.Name}: {Reason()}",
             TraceAct.Takes => $"takes {Count} of {Where!.Name} ({State()})",

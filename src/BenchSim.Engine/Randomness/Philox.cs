@@ -20,8 +20,10 @@ public static class Philox
     /// <param name="counter">Counter.</param>
     /// <param name="key">Key.</param>
     /// <param name="rounds">Rounds, 1 or more; ten is the recommended number.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Fewer than 1 round.</exception>
     public static PhiloxBlock Block(PhiloxBlock counter, PhiloxKey key, int rounds)
     {
+        ArgumentOutOfRangeException.ThrowIfLessThan(rounds, 1);
         var (c0, c1, c2, c3) = counter;
         var (k0, k1) = key;
         for (var round = 0; round < rounds; round++)

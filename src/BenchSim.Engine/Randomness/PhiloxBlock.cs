@@ -16,6 +16,8 @@ public readonly record struct PhiloxBlock(uint W0, uint W1, uint W2, uint W3)
     private static double ToUniform(uint low, uint high)
     {
         var k = (((ulong)high << 32) | low) >> 11;
-        return (k + 0.5) * (1.0 / (1UL << 53));
+
+        // From 2^52 on a double has no halves left, and the greatest k would round up to 1: keep it the double below.
+        return Math.Min((k + 0.5) * (1.0 / (1UL << 53)), 1 - (1.0 / (1UL << 53)));
     }
 }

@@ -11,8 +11,9 @@ public readonly record struct PhiloxKey(uint K0, uint K1)
     private const ulong FnvPrime = 0x00000100000001B3;
 
     /// <summary>
-    /// The key of a name: the seed mixed with the 64-bit FNV-1a hash of the UTF-8 bytes of the name's normal form C. Two names with the same
-    /// hash have the same key under every seed: <see cref="Hash"/> lets a reader refuse them.
+    /// The key of a name: the seed mixed with the 64-bit FNV-1a hash of the UTF-8 bytes of the name, its accents joined to their letters
+    /// (<see cref="LatinAccents"/>). Two names with the same hash have the same key under every seed: <see cref="Hash"/> lets a reader
+    /// refuse them.
     /// </summary>
     /// <param name="seed">Seed of all luck.</param>
     /// <param name="name">Name, any text.</param>
@@ -22,13 +23,13 @@ public readonly record struct PhiloxKey(uint K0, uint K1)
         return new PhiloxKey((uint)mixed, (uint)(mixed >> 32));
     }
 
-    /// <summary>64-bit FNV-1a hash (Fowler, Noll and Vo) of the UTF-8 bytes of the name's normal form C.</summary>
+    /// <summary>64-bit FNV-1a hash (Fowler, Noll and Vo) of the UTF-8 bytes of the name, its accents joined to their letters.</summary>
     /// <param name="name">Name, any text.</param>
     public static ulong Hash(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
         var hash = FnvOffset;
-        foreach (var octet in Encoding.UTF8.GetBytes(name.Normalize(NormalizationForm.FormC)))
+        foreach (var octet in Encoding.UTF8.GetBytes(LatinAccents.Join(name)))
         {
             hash = unchecked((hash ^ octet) * FnvPrime);
         }
