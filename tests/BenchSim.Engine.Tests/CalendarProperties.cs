@@ -1,0 +1,69 @@
+using CsCheck;
+
+namespace BenchSim.Engine.Tests;
+
+/// <summary>The way of events against plain sorting, over random programs.</summary>
+public class CalendarProperties
+{
+    private static readonly Gen<double> s_time = Gen.OneOf(Gen.Int[0, 5].Select(whole => (double)whole), Gen.Double[0, 5]);
+
+    // Few different times and orders, so that ties are many.
+    [Fact]
+    public void First_turns_come_in_the_order_of_a_stable_sort_by_time_and_order() =>
+        Gen.Select(s_time, Gen.Int[-2, 2]).Array[0, 200].Sample(starts =>
+        {
+            var simulation = new Simulation();
+            var turns = new List<int>();
+            for (var i = 0; i < starts.Length; i++) simulation.Start(Note(simulation, turns, i), "process", i, starts[i].Item1, starts[i].Item2);
+            simulation.Run();
+            var expected = Enumerable.Range(0, starts.Length).OrderBy(i => starts[i].Item1).ThenBy(i => starts[i].Item2);
+            Assert.Equal(expected, turns);
+        }, iter: 500, seed: "0000000000001");
+
+    // Each process pauses again and again. Against a list from which the least entry is picked by looking at all of them.
+    [Fact]
+    public void Pauses_come_due_as_from_a_list_searched_from_end_to_end() =>
+        Gen.Select(s_time, Gen.Int[-1, 1]).Array[0, 12].Array[0, 12].Sample(programs =>
+        {
+            var simulation = new Simulation();
+            var turns = new List<(double, int)>();
+            for (var i = 0; i < programs.Length; i++) simulation.Start(Pauses(simulation, turns, i, programs[i]), "process", i);
+            simulation.Run();
+            Assert.Equal(Expected(programs), turns);
+        }, iter: 500, seed: "0000000000002");
+
+    private static List<(double Time, int Who)> Expected((double Days, int Order)[][] programs)
+    {
+        var due = new List<(double Time, int Order, int Number, int Who, int Step)>();
+        var number = 0;
+        for (var who = 0; who < programs.Length; who++) due.Add((0, 0, number++, who, 0));
+        var turns = new List<(double, int)>();
+        while (due.Count > 0)
+        {
+            var least = due.MinBy(entry => (entry.Time, entry.Order, entry.Number));
+            due.Remove(least);
+            turns.Add((least.Time, least.Who));
+            if (least.Step == programs[least.Who].Length) continue;
+            var (days, order) = programs[least.Who][least.Step];
+            due.Add((least.Time + days, order, number++, least.Who, least.Step + 1));
+        }
+
+        return turns;
+    }
+
+    private static async Process Note(Simulation simulation, List<int> turns, int who)
+    {
+        turns.Add(who);
+        await simulation.Delay(1);
+    }
+
+    private static async Process Pauses(Simulation simulation, List<(double, int)> turns, int who, (double Days, int Order)[] pauses)
+    {
+        turns.Add((simulation.Now, who));
+        foreach (var (days, order) in pauses)
+        {
+            await simulation.Delay(days, order);
+            turns.Add((simulation.Now, who));
+        }
+    }
+}
