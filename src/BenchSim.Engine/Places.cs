@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace BenchSim.Engine;
 
 /// <summary>
@@ -115,7 +117,7 @@ public sealed class Places
             throw new InvalidOperationException($"{story.Name} cannot leave {count} of {Name}: it holds {story.HeldOf(_index)}.");
         Held -= count;
         HeldLevel?.Set(Simulation.Now, Held);
-        Note(story, TraceAct.Leaves, count);
+        if (Simulation.Trace is not null) Note(story, TraceAct.Leaves, count);
         if (_first is not null) ServeLine();
     }
 
@@ -152,7 +154,7 @@ public sealed class Places
         if (_first is null) _first = story;
         else _last!.NextInLine = story;
         _last = story;
-        Note(story, TraceAct.Waits, count);
+        if (Simulation.Trace is not null) Note(story, TraceAct.Waits, count);
         InLine++;
         LineLevel?.Set(Simulation.Now, InLine);
     }
@@ -193,7 +195,7 @@ public sealed class Places
         Held += count;
         story.AddHolding(_index, count);
         HeldLevel?.Set(Simulation.Now, Held);
-        Note(story, TraceAct.Takes, count);
+        if (Simulation.Trace is not null) Note(story, TraceAct.Takes, count);
     }
 
     private void ServeLine()
@@ -257,6 +259,8 @@ public sealed class Places
         LineLevel?.Set(Simulation.Now, InLine);
     }
 
+    // Never inlined, for the reason given at Simulation.Note.
+    [MethodImpl(MethodImplOptions.NoInlining)]
     private void Note(Story story, TraceAct act, int count) =>
-        Simulation.Trace?.Note(new TraceNote(Simulation.Now, story.Name, act, this, count, 0, InLine, null));
+        Simulation.Trace!.Note(new TraceNote(Simulation.Now, story.Name, act, this, count, 0, InLine, null));
 }

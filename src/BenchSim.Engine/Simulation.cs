@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace BenchSim.Engine;
 
 /// <summary>
@@ -52,7 +54,7 @@ public sealed class Simulation
         var frame = process.Unstarted();
         var story = TakeSlot();
         story.Begin(frame, name, number, _started++);
-        Trace?.Note(new TraceNote(Now, story.Name, TraceAct.Starts, null, 0, time, 0, null));
+        if (Trace is not null) Note(story, TraceAct.Starts, time, null);
         if (order == 0 && time == Now) _ready.Add(_sequence++, story.Slot);
         else _calendar.Push(time, NextRank(order), story.Slot);
     }
@@ -155,7 +157,7 @@ public sealed class Simulation
         if (pause.Number != _pauseNumber)
             throw new InvalidOperationException("A pause must be awaited at once, and inside the simulation that it came from.");
         _pauseNumber++;
-        Trace?.Note(new TraceNote(Now, story.Name, TraceAct.Pauses, null, 0, _pauseTime, 0, _pauseWhy));
+        if (Trace is not null) Note(story, TraceAct.Pauses, _pauseTime, _pauseWhy);
         _calendar.Push(_pauseTime, NextRank(_pauseOrder), story.Slot);
     }
 
@@ -165,7 +167,10 @@ public sealed class Simulation
         else _calendar.Push(Now, NextRank(story.WakeOrder), story.Slot);
     }
 
-    internal void NoteEnd(Story story) => Trace?.Note(new TraceNote(Now, story.Name, TraceAct.Ends, null, 0, 0, 0, null));
+    internal void NoteEnd(Story story)
+    {
+        if (Trace is not null) Note(story, TraceAct.Ends, 0, null);
+    }
 
     internal void FreeSlot(Story story)
     {
@@ -192,6 +197,11 @@ public sealed class Simulation
         _calendar.Pop();
         return top.Slot;
     }
+
+    // Never inlined: the note would take room, to be cleared at each call, in methods that run millions of times without a trace.
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void Note(Story story, TraceAct act, double until, string? why) =>
+        Trace!.Note(new TraceNote(Now, story.Name, act, null, 0, until, 0, why));
 
     private Story TakeSlot()
     {

@@ -5,12 +5,6 @@ namespace BenchSim.Benchmarks.Engine;
 /// <summary>Draws made before the clock runs, so that both sides of a comparison do nothing but events.</summary>
 internal static class Luck
 {
-    public static double[] Exponentials(int count, double mean, string name)
-    {
-        var key = PhiloxKey.Of(1, name);
-        return Array.ConvertAll(Numbers(count), i => -Math.Log(Philox.Block(new PhiloxBlock((uint)i, 0, 0, 0), key).Uniform0) * mean);
-    }
-
     public static double[] Lognormals(int count, double mean, double cv, string name)
     {
         var key = PhiloxKey.Of(1, name);
