@@ -157,7 +157,7 @@ public class InfiniteServerTests
     private static (double Mean, double Sine, double Cosine) Wave(InfiniteServerModel model, double gamma, double stay, Draws draws)
     {
         const int LooksAWave = 8;
-        var waves = (int)Math.Max(20, 5000 * gamma / (2 * Math.PI) / stay);
+        var waves = (int)Math.Max(6, 5000 * gamma / (2 * Math.PI) / stay);
         var step = 2 * Math.PI / gamma / LooksAWave;
         var first = (int)Math.Ceiling(15 * stay / step);
         var times = Enumerable.Range(first, waves * LooksAWave).Select(look => look * step).ToArray();
