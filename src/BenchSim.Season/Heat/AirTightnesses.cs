@@ -1,0 +1,23 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Season.Heat;
+
+/// <summary>Built-in ranges of air changes (tests/Published/data/ucover.csv): a classic table of ASAE EP406 and extension bulletins, from memory.</summary>
+public static class AirTightnesses
+{
+    private static readonly Provenance Table = new(Trust.Memory, "classic table of ASAE EP406, NRAES-33 and extension bulletins, from memory");
+
+    /// <summary>All, tightest first.</summary>
+    public static ImmutableArray<AirTightness> All { get; } =
+    [
+        new("new-film", "new, double plastic film", 0.5, 1, Table),
+        new("new-rigid", "new, glass or rigid sheets", 0.75, 1.5, Table),
+        new("old-kept", "old glass, well kept", 1, 2, Table),
+        new("old-poor", "old glass, poor", 2, 4, Table),
+    ];
+
+    /// <summary>The tightness of an id; null when there is none.</summary>
+    /// <param name="id">Id.</param>
+    public static AirTightness? Find(string id) => All.FirstOrDefault(tightness => string.Equals(tightness.Id, id, StringComparison.Ordinal));
+}

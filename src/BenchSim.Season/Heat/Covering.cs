@@ -1,0 +1,10 @@
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Season.Heat;
+
+/// <summary>What a face of a house is made of.</summary>
+/// <param name="Id">Id, as written in a scenario.</param>
+/// <param name="Name">Name shown to people.</param>
+/// <param name="UValue">Heat let through, watts a square metre and kelvin.</param>
+/// <param name="Source">Where the value comes from.</param>
+public sealed record Covering(string Id, string Name, double UValue, Provenance Source);
