@@ -3,7 +3,8 @@ using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Heat;
 
-/// <summary>Built-in coverings (tests/Published/data/ucover.csv). Where a material has a value that was seen and one from memory, the seen one is used.</summary>
+/// <summary>Built-in coverings (tests/Published/data/ucover.csv). Where a material has a value that was seen and one from memory, the
+/// seen one is used.</summary>
 public static class Coverings
 {
     private const string Column = "greenhouse engineering column in a trade magazine (heat loss = U A dT)";

@@ -1,12 +1,14 @@
 namespace BenchSim.Season.Heat;
 
 /// <summary>
-/// Degree-days of a day in closed form, from its lowest and highest temperature: the textbook methods our hourly sums are checked against. In
+/// Degree-days of a day in closed form, from its lowest and highest temperature: the textbook methods our hourly sums are checked
+/// against. In
 /// whichever degree the temperatures are in.
 /// </summary>
 public static class DegreeDays
 {
-    /// <summary>Single sine (Baskerville and Emin 1969, Ecology 50, 514-517): area of a sine through lowest and highest above a threshold.</summary>
+    /// <summary>Single sine (Baskerville and Emin 1969, Ecology 50, 514-517): area of a sine through lowest and highest above a
+    /// threshold.</summary>
     /// <param name="tmin">Lowest temperature.</param>
     /// <param name="tmax">Highest temperature, not below the lowest.</param>
     /// <param name="lower">Threshold.</param>
@@ -47,7 +49,8 @@ public static class DegreeDays
     /// <param name="lower">Threshold.</param>
     public static double Mean(double tmin, double tmax, double lower) => Math.Max(0, ((tmax + tmin) / 2) - lower);
 
-    /// <summary>Heating degree-days by the mean method: how far the day's middle lies below a base. Under-counts spring days that cross the base.</summary>
+    /// <summary>Heating degree-days by the mean method: how far the day's middle lies below a base. Under-counts spring days that cross
+    /// the base.</summary>
     /// <param name="tmin">Lowest temperature.</param>
     /// <param name="tmax">Highest temperature.</param>
     /// <param name="threshold">Base.</param>

@@ -3,7 +3,8 @@ using BenchSim.Season.Inputs;
 namespace BenchSim.Season.Heat;
 
 /// <summary>
-/// A day hour by hour (docs/model.md section 6): outdoors a cosine with its highest at 15:00 and lowest at 03:00; under cover the lift of the sun, the
+/// A day hour by hour (docs/model.md section 6): outdoors a cosine with its highest at 15:00 and lowest at 03:00; under cover the lift
+/// of the sun, the
 /// heater and the vents. Hours are 0 to 23, each for the instant it names. Day is 06:00 to 18:00 (hours 6 to 17), night the rest.
 /// </summary>
 public static class HourlyClimate
@@ -72,7 +73,8 @@ public static class HourlyClimate
             inside[hour] = InsideC(house, hour, tminC, tmaxC);
     }
 
-    /// <summary>Kelvin-hours a heater must make up in a day: sum over h = 0..23 of max(0, S - T - L). A vent does not change them.</summary>
+    /// <summary>Kelvin-hours a heater must make up in a day: sum over h = 0..23 of max(0, S - T - L). A vent does not change
+    /// them.</summary>
     /// <param name="tminC">Lowest outdoor temperature of the day, degrees Celsius.</param>
     /// <param name="tmaxC">Highest outdoor temperature of the day, degrees Celsius.</param>
     /// <param name="dayLiftK">Greatest lift of the sun, kelvin, 0 or more.</param>

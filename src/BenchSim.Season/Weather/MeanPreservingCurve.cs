@@ -17,7 +17,8 @@ public static class MeanPreservingCurve
     private static readonly int[] MonthDays = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
     /// <summary>
-    /// Daily values of a year. Place 0 is 1 January, place 365 is 31 December; 29 February (place 59) is the mean of its two neighbours and is
+    /// Daily values of a year. Place 0 is 1 January, place 365 is 31 December; 29 February (place 59) is the mean of its two neighbours
+    /// and is
     /// not counted in the mean of February.
     /// </summary>
     /// <param name="monthly">Twelve monthly means, any unit.</param>
@@ -73,7 +74,8 @@ public static class MeanPreservingCurve
             + (((sums[month + 1] / length) - (curvature[month + 1] * length / 6)) * day);
     }
 
-    // Second derivatives of the periodic cubic spline at the month starts: the classical cyclic system, solved by elimination (12 unknowns).
+    // Second derivatives of the periodic cubic spline at the month starts: the classical cyclic system, solved by elimination (12
+    // unknowns).
     private static double[] PeriodicCurvature(double[] sums)
     {
         var system = new double[12, 13];

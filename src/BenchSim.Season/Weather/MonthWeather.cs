@@ -12,7 +12,8 @@ public sealed record MonthWeather
     /// <summary>Shape of the gamma distribution of rain on a wet day, above 0.</summary>
     public required double RainShape { get; init; }
 
-    /// <summary>Scale of the gamma distribution of rain on a wet day, millimetres, above 0. Mean rain of a wet day is shape times scale.</summary>
+    /// <summary>Scale of the gamma distribution of rain on a wet day, millimetres, above 0. Mean rain of a wet day is shape times
+    /// scale.</summary>
     public required double RainScaleMm { get; init; }
 
     /// <summary>Mean lowest temperature of wet days, degrees Celsius.</summary>

@@ -5,7 +5,8 @@ namespace BenchSim.Season.Weather;
 
 /// <summary>
 /// Fits the seasonal curves, spreads and residuals of the temperatures. Month means are adjusted until the residuals of each month's wet
-/// days and of its dry days average 0 against the smooth curve: wet days that happened to fall early in a warming month do not make rain look cold.
+/// days and of its dry days average 0 against the smooth curve: wet days that happened to fall early in a warming month do not make rain
+/// look cold.
 /// </summary>
 internal sealed class TemperatureFit
 {
@@ -46,13 +47,16 @@ internal sealed class TemperatureFit
         for (var month = 0; month < 12; month++)
         {
             if (fit._wetDays[month] < least)
-                assumptions.Add($"{MonthNames.Of(month)} has only {fit._wetDays[month]} wet days: their temperatures are those of its dry days and the year's usual difference.");
+                assumptions.Add(Thin(month, fit._wetDays[month], "wet", "dry"));
             if (fit._dryDays[month] < least)
-                assumptions.Add($"{MonthNames.Of(month)} has only {fit._dryDays[month]} dry days: their temperatures are those of its wet days and the year's usual difference.");
+                assumptions.Add(Thin(month, fit._dryDays[month], "dry", "wet"));
         }
 
         return fit;
     }
+
+    private static string Thin(int month, int count, string kind, string other) =>
+        $"{MonthNames.Of(month)} has only {count} {kind} days: their temperatures are those of its {other} days and the year's usual difference.";
 
     private Series FitSeries(Func<DailyWeather, double> value)
     {
@@ -123,8 +127,10 @@ internal sealed class TemperatureFit
     private static double Standardized(Series series, in DailyWeather day, double value) =>
         (value - series.CurveAt(day.Date, day.RainMm > 0)) / series.SpreadCurve[MeanPreservingCurve.PlaceOf(day.Date)];
 
-    // A wet day after a dry one keeps some of the dry day's temperature, so a record carries over more than its residuals and its wet and dry means tell
-    // apart: the products of one day's residual with the next day's wet-or-dry departure. The generator draws residuals without regard to rain, so these
+    // A wet day after a dry one keeps some of the dry day's temperature, so a record carries over more than its residuals and its wet
+    // and dry means tell
+    // apart: the products of one day's residual with the next day's wet-or-dry departure. The generator draws residuals without regard
+    // to rain, so these
     // products are added to the carry-over of the residuals, and the temperatures as a whole carry over as in the record.
     private ResidualModel FitResiduals()
     {

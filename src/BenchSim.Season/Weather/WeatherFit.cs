@@ -32,7 +32,10 @@ public static class WeatherFit
             counts[days[i].Date.Month - 1]++;
         }
 
-        var thin = Enumerable.Range(0, 12).Where(month => counts[month] < LeastDaysOfMonth).Select(month => $"{MonthNames.Of(month)} has {counts[month]}").ToList();
+        var thin = Enumerable.Range(0, 12)
+            .Where(month => counts[month] < LeastDaysOfMonth)
+            .Select(month => $"{MonthNames.Of(month)} has {counts[month]}")
+            .ToList();
         return thin.Count == 0 ? null : $"each month needs {LeastDaysOfMonth} days or more, but {string.Join(", ", thin)}";
     }
 
@@ -129,13 +132,16 @@ public static class WeatherFit
             var here = months[month];
             chances[month] = (Lean(here.WetAfterDry, here.AfterDry, yearDry), Lean(here.WetAfterWet, here.AfterWet, yearWet));
             if (here.AfterDry < LeastPairs)
-                assumptions.Add($"{MonthNames.Of(month)} has only {here.AfterDry} days after a dry day: its chance of rain then leans on the whole year's.");
+                assumptions.Add(Thin(month, here.AfterDry, "dry"));
             if (here.AfterWet < LeastPairs)
-                assumptions.Add($"{MonthNames.Of(month)} has only {here.AfterWet} days after a wet day: its chance of rain then leans on the whole year's.");
+                assumptions.Add(Thin(month, here.AfterWet, "wet"));
         }
 
         return chances;
     }
+
+    private static string Thin(int month, int count, string yesterday) =>
+        $"{MonthNames.Of(month)} has only {count} days after a {yesterday} day: its chance of rain then leans on the whole year's.";
 
     private static double Share(int wet, int of, double otherwise) => of > 0 ? (double)wet / of : otherwise;
 

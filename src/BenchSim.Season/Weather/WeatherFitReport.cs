@@ -38,7 +38,8 @@ public sealed record WeatherFitReport
     /// <summary>Day-to-day correlation of the highest temperature in the record and in the generated years.</summary>
     public required (double Record, double Generated) TmaxLag1 { get; init; }
 
-    /// <summary>Mean day of the year of the last spring night at or below 0 C in the record and in the generated years; null where the record has no whole spring, or a spring without one.</summary>
+    /// <summary>Mean day of the year of the last spring night at or below 0 C in the record and in the generated years; null where the
+    /// record has no whole spring, or a spring without one.</summary>
     public required (double Record, double Generated)? LastFrostDay { get; init; }
 
     /// <summary>What the user should know before trusting the fit, a sentence each.</summary>
@@ -114,9 +115,16 @@ public sealed record WeatherFitReport
         foreach (var month in report.Months)
         {
             if (Math.Abs(month.TminMissC) > 0.5 || Math.Abs(month.TmaxMissC) > 0.5)
-                warnings.Add($"{MonthNames.Of(month.Month - 1)}: generated mean temperatures miss the record by {month.TminMissC:+0.0;-0.0} C (lowest) and {month.TmaxMissC:+0.0;-0.0} C (highest).");
+            {
+                warnings.Add($"{MonthNames.Of(month.Month - 1)}: generated mean temperatures miss the record by "
+                    + $"{month.TminMissC:+0.0;-0.0} C (lowest) and {month.TmaxMissC:+0.0;-0.0} C (highest).");
+            }
+
             if (Math.Abs(month.WetShareMiss) > 0.03)
-                warnings.Add($"{MonthNames.Of(month.Month - 1)}: the generated share of wet days misses the record by {100 * month.WetShareMiss:+0.0;-0.0} percentage points.");
+            {
+                warnings.Add($"{MonthNames.Of(month.Month - 1)}: the generated share of wet days misses the record by "
+                    + $"{100 * month.WetShareMiss:+0.0;-0.0} percentage points.");
+            }
         }
 
         warnings.AddRange(model.Assumptions);
@@ -126,7 +134,8 @@ public sealed record WeatherFitReport
     private static ImmutableArray<string> Say(WeatherFitReport report)
     {
         var words = ImmutableArray.CreateBuilder<string>();
-        words.Add($"Fitted to {report.Years:0.0} years of days, {report.First:yyyy-MM-dd} to {report.Last:yyyy-MM-dd}, and compared with {report.GeneratedYears} generated years.");
+        words.Add($"Fitted to {report.Years:0.0} years of days, {report.First:yyyy-MM-dd} to {report.Last:yyyy-MM-dd}, "
+            + $"and compared with {report.GeneratedYears} generated years.");
         var tmin = report.Months.MaxBy(month => Math.Abs(month.TminMissC))!;
         var tmax = report.Months.MaxBy(month => Math.Abs(month.TmaxMissC))!;
         var wet = report.Months.MaxBy(month => Math.Abs(month.WetShareMiss))!;
@@ -135,9 +144,14 @@ public sealed record WeatherFitReport
         words.Add($"Share of wet days: the worst month, {MonthNames.Of(wet.Month - 1)}, misses by {100 * Math.Abs(wet.WetShareMiss):0.0} percentage points.");
         words.Add($"Day-to-day persistence (correlation, record and generated): lowest {report.TminLag1.Record:0.00} and {report.TminLag1.Generated:0.00}, "
             + $"highest {report.TmaxLag1.Record:0.00} and {report.TmaxLag1.Generated:0.00}.");
-        words.Add($"Rain of a year: {report.Months.Sum(month => month.RecordRainMm):0} mm in the record, {report.Months.Sum(month => month.GeneratedRainMm):0} mm generated.");
+        words.Add($"Rain of a year: {report.Months.Sum(month => month.RecordRainMm):0} mm in the record, "
+            + $"{report.Months.Sum(month => month.GeneratedRainMm):0} mm generated.");
         foreach (var month in report.Months.Where(month => month.Month is 4 or 5))
-            words.Add($"Nights below 4.4 C in {MonthNames.Of(month.Month - 1)}, a year: {month.RecordColdNights:0.0} in the record, {month.GeneratedColdNights:0.0} generated.");
+        {
+            words.Add($"Nights below 4.4 C in {MonthNames.Of(month.Month - 1)}, a year: {month.RecordColdNights:0.0} in the record, "
+                + $"{month.GeneratedColdNights:0.0} generated.");
+        }
+
         if (report.LastFrostDay is { } frost)
             words.Add($"Last night at or below 0 C, on average: {DayName(frost.Record)} in the record, {DayName(frost.Generated)} generated.");
         words.AddRange(report.Warnings);

@@ -3,8 +3,10 @@ using BenchSim.Engine.Randomness;
 namespace BenchSim.Season.Weather;
 
 /// <summary>
-/// Draws days of weather from a <see cref="WeatherModel"/>. Safe for use by several threads. Each day uses two blocks of luck named by its date
-/// and season alone, whatever else is drawn: moving the first day of a season changes no luck, and 30 hidden days before the first day let
+/// Draws days of weather from a <see cref="WeatherModel"/>. Safe for use by several threads. Each day uses two blocks of luck named by
+/// its date
+/// and season alone, whatever else is drawn: moving the first day of a season changes no luck, and 30 hidden days before the first day
+/// let
 /// the start be forgotten, so that it changes the weather itself only in the first days, and there hardly.
 /// </summary>
 public sealed class WeatherGenerator
@@ -150,7 +152,15 @@ public sealed class WeatherGenerator
             // A leap year has every place of the table.
             var month = new DateOnly(2000, 1, 1).AddDays(place).Month - 1;
             _days[place] = new DayParameters(
-                month, months[month].WetAfterDry, months[month].WetAfterWet, tminWet[place], tminDry[place], tmaxWet[place], tmaxDry[place], tminSd[place], tmaxSd[place]);
+                month,
+                months[month].WetAfterDry,
+                months[month].WetAfterWet,
+                tminWet[place],
+                tminDry[place],
+                tmaxWet[place],
+                tmaxDry[place],
+                tminSd[place],
+                tmaxSd[place]);
         }
     }
 
@@ -175,7 +185,15 @@ public sealed class WeatherGenerator
     }
 
     private readonly record struct DayParameters(
-        int Month, double WetAfterDry, double WetAfterWet, double TminWetC, double TminDryC, double TmaxWetC, double TmaxDryC, double TminSdC, double TmaxSdC);
+        int Month,
+        double WetAfterDry,
+        double WetAfterWet,
+        double TminWetC,
+        double TminDryC,
+        double TmaxWetC,
+        double TmaxDryC,
+        double TminSdC,
+        double TmaxSdC);
 
     // Walks the table day by day and steps over 29 February in common years.
     private struct CalendarWalk

@@ -4,7 +4,8 @@ namespace BenchSim.Season.Weather;
 
 /// <summary>
 /// Monthly climate normals, where there is no daily record, and what is assumed of the things normals do not tell. The defaults below are
-/// averages over the 24 city-months of the published daily record of two cities (tests/Published/data/weather_reference.json) unless they say
+/// averages over the 24 city-months of the published daily record of two cities (tests/Published/data/weather_reference.json) unless
+/// they say
 /// otherwise.
 /// </summary>
 public sealed record WeatherNormals
@@ -25,7 +26,8 @@ public sealed record WeatherNormals
     public const double DefaultRainShape = 0.74;
 
     /// <summary>
-    /// Default of <see cref="RainPersistence"/>: chance of rain after a dry day = 0.75 times the share of wet days (Geng, Penning de Vries
+    /// Default of <see cref="RainPersistence"/>: chance of rain after a dry day = 0.75 times the share of wet days (Geng, Penning de
+    /// Vries
     /// and Supit 1986, Agricultural and Forest Meteorology 36, 363-376, as quoted in several later works; the paper itself was not read).
     /// That is the same as a persistence of 0.25. The two cities of the published record average 0.24.
     /// </summary>
@@ -78,7 +80,8 @@ public sealed record WeatherNormals
     }
 
     /// <summary>
-    /// The weather model of these normals. The spread given for a month is the spread of its days about the month's mean; the part of it that the
+    /// The weather model of these normals. The spread given for a month is the spread of its days about the month's mean; the part of it
+    /// that the
     /// seasonal curve and the difference of wet and dry days make is taken off, at most down to half.
     /// </summary>
     /// <exception cref="InvalidOperationException">There are problems; the message lists them all.</exception>
@@ -164,13 +167,21 @@ public sealed record WeatherNormals
     {
         var said = ImmutableArray.CreateBuilder<string>();
         if (Months.Any(month => month.TminSdC is null || month.TmaxSdC is null))
-            said.Add($"Where the spread of daily temperatures is not given: {DefaultTminSdC} K for the lowest and {DefaultTmaxSdC} K for the highest, the average of two cities' record.");
+        {
+            said.Add($"Where the spread of daily temperatures is not given: {DefaultTminSdC} K for the lowest "
+                + $"and {DefaultTmaxSdC} K for the highest, the average of two cities' record.");
+        }
+
         if (RainPersistence == DefaultRainPersistence)
             said.Add("Rain follows rain as in Geng and others 1986: the chance after a dry day is 0.75 times the share of wet days.");
         if (RainShape == DefaultRainShape)
             said.Add($"Rain amounts have a gamma shape of {DefaultRainShape}, the average of two cities' record.");
         if (WetLessDryTminC == DefaultWetLessDryTminC && WetLessDryTmaxC == DefaultWetLessDryTmaxC)
-            said.Add($"Wet days are {DefaultWetLessDryTminC} K milder by night and {-DefaultWetLessDryTmaxC} K cooler by day, the average of two cities' record.");
+        {
+            said.Add($"Wet days are {DefaultWetLessDryTminC} K milder by night and {-DefaultWetLessDryTmaxC} K cooler by day, "
+                + "the average of two cities' record.");
+        }
+
         if (Residuals == ResidualModel.UnitedStatesAverage)
             said.Add("Temperatures carry over from day to day as in the average of 31 United States stations (Richardson and Wright 1984).");
         return said.ToImmutable();

@@ -4,7 +4,8 @@ using BenchSim.Season.Inputs;
 namespace BenchSim.Season.Weather;
 
 /// <summary>
-/// Checks the rows of a daily weather file: every fault in one pass, and what is mended is said. Faults: values no weather can have, highest
+/// Checks the rows of a daily weather file: every fault in one pass, and what is mended is said. Faults: values no weather can have,
+/// highest
 /// below lowest, Fahrenheit under the name of Celsius, two different rows of one date, gaps longer than three days. Mended and said: rows
 /// out of order, the same row twice, gaps of up to three days (a missing 29 February among them).
 /// </summary>
@@ -22,7 +23,8 @@ public static class WeatherRecordCheck
     /// <summary>Most rain of a day recognised by the World Meteorological Organization, 1,825 mm (1966).</summary>
     public const double MostRainMm = 1825;
 
-    /// <summary>No place on earth has a year's mean temperature above 35 C; a record whose days average more than this is in Fahrenheit.</summary>
+    /// <summary>No place on earth has a year's mean temperature above 35 C; a record whose days average more than this is in
+    /// Fahrenheit.</summary>
     public const double HottestMeanC = 40;
 
     /// <summary>Checks the rows.</summary>
@@ -158,15 +160,21 @@ public static class WeatherRecordCheck
             var kept = single[^1];
             var place = new SourcePlace(file, row.Line, row.DateColumn);
             if ((kept.TminC, kept.TmaxC, kept.RainMm) == (row.TminC, row.TmaxC, row.RainMm))
-                repairs.Add(new Fault(place, $"{row.Date:yyyy-MM-dd} is in line {kept.Line} too, with the same values", "the second row was left out"));
+            {
+                repairs.Add(new Fault(
+                    place, $"{row.Date:yyyy-MM-dd} is in line {kept.Line} too, with the same values", "the second row was left out"));
+            }
             else
+            {
                 faults.Add(new Fault(place, $"{row.Date:yyyy-MM-dd} is in line {kept.Line} too, with other values", "one row a date"));
+            }
         }
 
         return single;
     }
 
-    private static ImmutableArray<DailyWeather> FillGaps(List<WeatherRow> rows, HashSet<DateOnly> refused, string file, List<Fault> faults, List<Fault> repairs)
+    private static ImmutableArray<DailyWeather> FillGaps(
+        List<WeatherRow> rows, HashSet<DateOnly> refused, string file, List<Fault> faults, List<Fault> repairs)
     {
         var days = ImmutableArray.CreateBuilder<DailyWeather>(rows.Count);
         for (var i = 0; i < rows.Count; i++)

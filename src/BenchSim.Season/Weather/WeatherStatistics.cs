@@ -15,7 +15,8 @@ public sealed record WeatherStatistics
     /// <summary>January to December.</summary>
     public required ImmutableArray<MonthStatistics> Months { get; init; }
 
-    /// <summary>Correlation of the residual of the lowest temperature with yesterday's; residual = (value - month's mean) / month's standard deviation.</summary>
+    /// <summary>Correlation of the residual of the lowest temperature with yesterday's; residual = (value - month's mean) / month's
+    /// standard deviation.</summary>
     public required double TminLag1 { get; init; }
 
     /// <summary>Correlation of the residual of the highest temperature with yesterday's.</summary>
@@ -50,7 +51,8 @@ public sealed record WeatherStatistics
     }
 
     /// <summary>
-    /// Day of the year (1 January = 1) of the last night of each year, up to 30 June, whose lowest temperature is at or below a threshold; 0 for a year
+    /// Day of the year (1 January = 1) of the last night of each year, up to 30 June, whose lowest temperature is at or below a
+    /// threshold; 0 for a year
     /// without one. Years not whole from January to June are left out.
     /// </summary>
     /// <param name="days">Days in order of date.</param>

@@ -4,7 +4,8 @@ using BenchSim.Season.Inputs;
 namespace BenchSim.Season.Weather;
 
 /// <summary>
-/// The site's spring in numbers, by fortnight: how often a frost still comes after a date, and how many nights lie below thresholds. Counted over
+/// The site's spring in numbers, by fortnight: how often a frost still comes after a date, and how many nights lie below thresholds.
+/// Counted over
 /// generated years or over the years of a record; every figure carries the number of years it rests on.
 /// </summary>
 public sealed record WeatherSummary
@@ -38,7 +39,8 @@ public sealed record WeatherSummary
     /// <param name="seed">Seed of all luck.</param>
     /// <param name="years">Years to draw, 1 or more.</param>
     /// <param name="first">First day.</param>
-    /// <param name="last">Last day, not before the first. End it before the frosts of autumn (30 June in the north), or they count as frost after the date.</param>
+    /// <param name="last">Last day, not before the first. End it before the frosts of autumn (30 June in the north), or they count as
+    /// frost after the date.</param>
     /// <param name="frostC">A night at or below this is a frost, degrees Celsius.</param>
     /// <param name="thresholdsC">Thresholds of cold nights, degrees Celsius.</param>
     public static WeatherSummary Of(

@@ -7,7 +7,8 @@ public class FuelAndCircuitTests
     [Fact]
     public void Fuel_is_heat_over_content_and_efficiency()
     {
-        // 1,000 kWh of useful heat is 3,600 MJ: with propane of 96.487 MJ a gallon at 80 %, 46.639 gallons or 176.55 litres; with electricity 1,000 kWh.
+        // 1,000 kWh of useful heat is 3,600 MJ: with propane of 96.487 MJ a gallon at 80 %, 46.639 gallons or 176.55 litres; with
+        // electricity 1,000 kWh.
         Assert.Equal(46.639, Fuels.Propane.Units(1e6), 0.001);
         Assert.Equal(176.55, Fuels.Propane.ToMetric(Fuels.Propane.Units(1e6)), 0.01);
         Assert.Equal(1000, Fuels.Electricity.Units(1e6), 1e-9);

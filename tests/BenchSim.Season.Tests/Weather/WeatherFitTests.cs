@@ -15,7 +15,8 @@ public class WeatherFitTests
     [Fact]
     public void Fitting_what_was_generated_gives_the_model_back()
     {
-        // 100 generated years, seed 11. Standard errors: chance of rain 0.01, means of wet days 0.2 C, spreads 2 %, A 0.005. Tolerances are
+        // 100 generated years, seed 11. Standard errors: chance of rain 0.01, means of wet days 0.2 C, spreads 2 %, A 0.005. Tolerances
+        // are
         // above four of them: over about 130 numbers the error chance is below 1 %.
         var model = WeatherModel.FromNormals(Truth);
         var fitted = WeatherFit.FitModel(Draw(model, 100));

@@ -43,7 +43,8 @@ public class WeatherGeneratorTests
     [Fact]
     public void Another_first_day_leaves_the_weather_of_a_date_alone()
     {
-        // After 30 hidden days what is left of the start is 0.8^30, about a thousandth of a degree; rain falls into step by the shared luck.
+        // After 30 hidden days what is left of the start is 0.8^30, about a thousandth of a degree; rain falls into step by the shared
+        // luck.
         var generator = new WeatherGenerator(Every(Mild));
         for (var season = 0; season < 50; season++)
         {

@@ -19,7 +19,8 @@ public class WeatherNormalsTests
     [Fact]
     public void Generated_years_have_the_normals_they_were_made_from()
     {
-        // 2,000 years, seed 3: the standard error of a month's mean temperature is below 0.05 C, of its rain days below 0.1, of its rain below 2 mm.
+        // 2,000 years, seed 3: the standard error of a month's mean temperature is below 0.05 C, of its rain days below 0.1, of its rain
+        // below 2 mm.
         var drawn = WeatherStatistics.Of(Years(2000));
         for (var month = 0; month < 12; month++)
         {

@@ -6,7 +6,8 @@ using Published.Weather;
 
 namespace Published.Heat;
 
-/// <summary>The degree-day rows of heat_examples.csv: single sine, triangle and mean (Baskerville and Emin 1969; D1 is printed by the TrenchR package).</summary>
+/// <summary>The degree-day rows of heat_examples.csv: single sine, triangle and mean (Baskerville and Emin 1969; D1 is printed by the
+/// TrenchR package).</summary>
 public partial class DegreeDayTests
 {
     [Fact]

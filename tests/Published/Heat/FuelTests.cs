@@ -56,7 +56,8 @@ public class FuelTests
     [Fact]
     public void Equal_savings_of_oil_propane_and_gas()
     {
-        // S3, University of Wisconsin Extension: 400 gal oil = 610 gal propane = 558 therm. Printed to three digits with heat contents of 2012: 1 %.
+        // S3, University of Wisconsin Extension: 400 gal oil = 610 gal propane = 558 therm. Printed to three digits with heat contents
+        // of 2012: 1 %.
         var (oil, propane, gas) = (400 * Fuels.HeatingOil.MegajoulesPerUnit, 610 * Fuels.Propane.MegajoulesPerUnit, 558 * Fuels.NaturalGas.MegajoulesPerUnit);
         Assert.Equal(1, oil / propane, 0.01);
         Assert.Equal(1, oil / gas, 0.01);
@@ -74,7 +75,8 @@ public class FuelTests
     [InlineData("S6", 8200 * 2000, 0.80)]
     public void Solid_fuels_by_the_ton(string id, double btu, double efficiency)
     {
-        // UMass Extension: million Btu of useful heat a ton of dry wood (8.8) and of shelled corn (13.1); exact 8.88 and 13.12. Printed cut to a digit: 1 %.
+        // UMass Extension: million Btu of useful heat a ton of dry wood (8.8) and of shelled corn (13.1); exact 8.88 and 13.12. Printed
+        // cut to a digit: 1 %.
         Assert.Equal(1, 1 / Made(btu, efficiency).Units(WattHoursPerMillionBtu) / Value(id), 0.01);
     }
 

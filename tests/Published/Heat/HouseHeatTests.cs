@@ -24,7 +24,8 @@ public class HouseHeatTests
     [InlineData("C1b")]
     public void Heat_loss_of_case_C1(string id)
     {
-        // U = 0.7 Btu/h ft2 F, one air change, 60 F in and 0 F out. The rows count leaking air with 0.018 (C1) and 0.02 (C1b) Btu/ft3 F; ours is 0.33 Wh/m3 K.
+        // U = 0.7 Btu/h ft2 F, one air change, 60 F in and 0 F out. The rows count leaking air with 0.018 (C1) and 0.02 (C1b) Btu/ft3 F;
+        // ours is 0.33 Wh/m3 K.
         var shell = HouseShell.Hoop(20 * Foot, 48 * Foot);
         var loss = HeatLoss.Of(shell, 0.7 * HeatUnits.UValueOfBtu, 1);
         const double Kelvin = 60 / 1.8;
@@ -38,7 +39,8 @@ public class HouseHeatTests
     [Fact]
     public void Leaking_air_in_Btu_and_in_watt_hours()
     {
-        // 0.018 = 0.24 Btu/lb F x 0.075 lb/ft3, and 1.2 kg/m3 x 1006 J/kg K / 3600: the same heat to 0.5 %. The customary 0.33 is that figure (0.3353) cut to
+        // 0.018 = 0.24 Btu/lb F x 0.075 lb/ft3, and 1.2 kg/m3 x 1006 J/kg K / 3600: the same heat to 0.5 %. The customary 0.33 is that
+        // figure (0.3353) cut to
         // two digits, 1.6 % less.
         Assert.Equal(1, 0.24 * 0.075 / 0.018, 1e-12);
         Assert.Equal(1, 0.018 * HeatUnits.VolumetricOfBtu / (1.2 * 1006 / 3600), 0.005);
@@ -88,7 +90,8 @@ public class HouseHeatTests
     [Fact]
     public void Double_film_saves_about_a_third_over_single_film()
     {
-        // ucover.csv: 35 % fuel saving of double over single layer (seen), 34 % (Rasheed et al. 2017, seen). Ours from U values alone: 1 - 4.543 / 7.098 = 36 %.
+        // ucover.csv: 35 % fuel saving of double over single layer (seen), 34 % (Rasheed et al. 2017, seen). Ours from U values alone: 1
+        // - 4.543 / 7.098 = 36 %.
         var saving = 1 - (Coverings.Find("double-poly")!.UValue / Coverings.Find("single-poly")!.UValue);
         Assert.InRange(saving, 0.33, 0.37);
     }

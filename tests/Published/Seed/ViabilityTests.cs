@@ -61,7 +61,8 @@ public class ViabilityTests
     [Fact]
     public void Short_lived_seed_of_the_table_is_short_lived_in_the_lists()
     {
-        // Sensibility: seed_longevity.csv and every extension list give onion, leek and lettuce fewer years than tomato, melon and beet. Ten percent, 5 C.
+        // Sensibility: seed_longevity.csv and every extension list give onion, leek and lettuce fewer years than tomato, melon and beet.
+        // Ten percent, 5 C.
         double Sigma(string crop) => ViabilityTable.FindCrop(crop)!.Constants.SigmaDays(new SeedStorage(10, 5));
         Assert.True(Sigma("lettuce") < Sigma("tomato"));
         Assert.True(Sigma("tomato") < Sigma("beet"));
