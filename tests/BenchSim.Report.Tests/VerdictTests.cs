@@ -250,7 +250,10 @@ public class VerdictTests
 
     private static ImmutableSortedDictionary<Cause, int> Causes(int place) => ImmutableSortedDictionary.CreateRange(new Dictionary<Cause, int>
     {
-        [Cause.Place] = place, [Cause.Germination] = 0, [Cause.SlowGrowth] = 0, [Cause.Hold] = 0,
+        [Cause.Place] = place,
+        [Cause.Germination] = 0,
+        [Cause.SlowGrowth] = 0,
+        [Cause.Hold] = 0,
     });
 
     private static Estimate Estimate(double p50, double p10, double p90, double least, double most) => new(p50, 1, p10, p50, p90, p90, least, most, 1000);

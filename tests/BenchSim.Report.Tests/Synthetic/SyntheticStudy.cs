@@ -15,7 +15,7 @@ internal static class SyntheticStudy
     /// <summary>Six spaces, sixty batches, 220 days.</summary>
     public static StudyResult Large(int seasons = 100) => Of(SyntheticPlan.Large(), seasons);
 
-    /// <summary>Three spaces, two batches, 70 days.</summary>
+    /// <summary>Three spaces, two batches, 90 days.</summary>
     public static StudyResult Tiny(int seasons = 40) => Of(SyntheticPlan.Tiny(), seasons);
 
     /// <summary>A result for any plan.</summary>

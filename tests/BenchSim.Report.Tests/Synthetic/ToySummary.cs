@@ -117,7 +117,10 @@ internal sealed class ToySummary(SeasonPlan plan, ToySeason[] capped, ToySeason[
             OverHeld = Estimate(season => Late(season) > 6 ? batch.Trays : 0),
             Discarded = ImmutableSortedDictionary.CreateRange(StringComparer.Ordinal, new Dictionary<string, Estimate>(StringComparer.Ordinal)
             {
-                ["FlatOverHeld"] = none, ["NeverCameUp"] = none, ["OverHeld"] = Estimate(season => Late(season) > 12 ? 1 : 0), ["Surplus"] = none,
+                ["FlatOverHeld"] = none,
+                ["NeverCameUp"] = none,
+                ["OverHeld"] = Estimate(season => Late(season) > 12 ? 1 : 0),
+                ["Surplus"] = none,
             }),
             GivenUp = none,
             HoldTrayDays = Estimate(season => batch.Trays * (Late(season) % 3)),

@@ -27,7 +27,7 @@ public class ApprovedTablesTests
 
         Assert.Equal(1 + (result.Plan.Days * result.Spaces.Length), rows.Length);
         Assert.StartsWith("2027-02-01,mats,6,", rows[1], StringComparison.Ordinal);
-        Assert.StartsWith("2027-04-11,table,8,", rows[^1], StringComparison.Ordinal);
+        Assert.StartsWith("2027-05-01,table,8,", rows[^1], StringComparison.Ordinal);
     }
 
     [Theory]
