@@ -41,6 +41,7 @@ internal static class BatchesPicture
         Picture.DateAxis(plot, dates);
         plot.Axes.Left.SetTicks([.. positions], [.. labels]);
         plot.Axes.Left.TickLabelStyle.FontSize = 12;
+        plot.Axes.Left.TickLabelStyle.OffsetY = Picture.LabelDrop;
         plot.Axes.Left.MajorTickStyle.Length = 0;
         plot.Grid.YAxisStyle.IsVisible = false;
         plot.Axes.SetLimits(0, dates.Days, y + 0.4, 0.7);
@@ -48,11 +49,11 @@ internal static class BatchesPicture
         return Picture.Png(plot, Width, 110 + (int)(RowHeight * -y));
     }
 
-    private static string Label(BatchPlan plan) => $"{PlainText.Short(plan.Order.Id, 16)}  {PlainText.Short(plan.Crop.Name, 16)}";
+    private static string Label(BatchPlan plan) => $"{Picture.InDrawingOrder(PlainText.Short(plan.Order.Id, 16))}  {Picture.InDrawingOrder(PlainText.Short(plan.Crop.Name, 16))}";
 
     private static void Heading(Plot plot, string grower, double y)
     {
-        Text text = plot.Add.Text(PlainText.Short(grower, 60), 0, y);
+        Text text = plot.Add.Text(Picture.InDrawingOrder(PlainText.Short(grower, 60)), 0, y);
         text.LabelFontSize = 13;
         text.LabelBold = true;
         text.LabelFontColor = Palette.Ink;

@@ -24,6 +24,8 @@ internal readonly record struct DateTick(int Day, string Label)
     private static string MonthLabel(Dates dates, int day)
     {
         DateOnly date = dates.Day(day);
-        return date.Month == 1 ? $"{Dates.ShortMonth(date)} {date.Year}" : Dates.ShortMonth(date);
+
+        // January stands under its year: both together would run into February.
+        return date.Month == 1 ? date.Year.ToString(null, null) : Dates.ShortMonth(date);
     }
 }

@@ -18,7 +18,7 @@ internal static class OccupancyPicture
     public static byte[] Draw(SpaceResult space, StudyResult result)
     {
         var dates = new Dates(result.Plan);
-        using Plot plot = Picture.Blank($"{PlainText.Short(space.Space.Name, 60)}: places by day, {Numbers.Count(result.Seasons, "season", "seasons")}");
+        using Plot plot = Picture.Blank($"{Picture.InDrawingOrder(PlainText.Short(space.Space.Name, 60))}: places by day, {Numbers.Count(result.Seasons, "season", "seasons")}");
         int days = dates.Days;
         var scale = new PlaceScale(Enumerable.Range(0, days).Max(day => Math.Max(space.Places[day], Math.Max(space.Held[day].P90, space.Wanted[day].P50))));
 
@@ -36,6 +36,7 @@ internal static class OccupancyPicture
         int[] marks = [.. scale.Marks];
         plot.Axes.Left.SetTicks([.. marks.Select(mark => (double)mark)], [.. marks.Select(mark => Numbers.Whole(mark))]);
         plot.Axes.Left.TickLabelStyle.FontSize = 12;
+        plot.Axes.Left.TickLabelStyle.OffsetY = Picture.LabelDrop;
         plot.Axes.SetLimits(0, days, 0, scale.Top);
         Picture.Legend(plot);
         return Picture.Png(plot, Width, Height);

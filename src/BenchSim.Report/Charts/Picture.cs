@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text;
 using BenchSim.Report.Words;
 using ScottPlot;
 using SkiaSharp;
@@ -9,6 +11,9 @@ internal static class Picture
 {
     /// <summary>Pixels drawn for one pixel of layout, so that a picture stands up in print.</summary>
     public const int Scale = 2;
+
+    /// <summary>Layout pixels by which labels at the left are lowered, for the library centres them on the line box and not on the letters.</summary>
+    public const float LabelDrop = 2.5f;
 
     /// <summary>An empty plot with its title.</summary>
     public static Plot Blank(string title)
@@ -27,6 +32,49 @@ internal static class Picture
         plot.Grid.MajorLineColor = Palette.Rule;
         return plot;
     }
+
+    /// <summary>
+    /// Text in the order in which its letters are to be drawn, left to right. Pictures are drawn letter by letter, so runs of Hebrew or Arabic
+    /// letters, with the blanks inside them, are turned round; Arabic letters stay unjoined.
+    /// </summary>
+    public static string InDrawingOrder(string text)
+    {
+        var drawn = new List<string>();
+        var run = new List<string>();
+        int blanks = 0;
+        TextElementEnumerator elements = StringInfo.GetTextElementEnumerator(text);
+        while (elements.MoveNext())
+        {
+            string element = elements.GetTextElement();
+            bool rightToLeft = IsRightToLeft(element);
+            if (!rightToLeft && !(run.Count > 0 && element == " "))
+            {
+                Flush();
+                drawn.Add(element);
+                continue;
+            }
+
+            run.Add(element);
+            blanks = rightToLeft ? 0 : blanks + 1;
+        }
+
+        Flush();
+        return string.Concat(drawn);
+
+        void Flush()
+        {
+            // Blanks after the last letter of the run belong to what follows.
+            int letters = run.Count - blanks;
+            for (int at = letters - 1; at >= 0; at--)
+                drawn.Add(run[at]);
+            drawn.AddRange(run.Skip(letters));
+            run.Clear();
+            blanks = 0;
+        }
+    }
+
+    private static bool IsRightToLeft(string element) =>
+        Rune.GetRuneAt(element, 0).Value is (>= 0x0590 and <= 0x08FF) or (>= 0xFB1D and <= 0xFDFF) or (>= 0xFE70 and <= 0xFEFC);
 
     /// <summary>Puts dates on the lower axis, and fixes it to the days of the play.</summary>
     public static void DateAxis(Plot plot, Dates dates)

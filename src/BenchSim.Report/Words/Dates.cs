@@ -53,9 +53,12 @@ internal sealed class Dates
     public static string Brief(DateOnly date) => $"{date.Day} {ShortMonth(date)}";
 
     /// <summary>1 and 11 April; 28 March and 3 April.</summary>
-    public string Between(DateOnly first, DateOnly last) => first.Month == last.Month && first.Year == last.Year
-        ? $"{first.Day} and {Plain(last)}"
-        : $"{Plain(first)} and {Plain(last)}";
+    public string Between(DateOnly first, DateOnly last) => (first.Year == last.Year, first.Month == last.Month) switch
+    {
+        (true, true) => $"{first.Day} and {Plain(last)}",
+        (true, false) => $"{first.Day} {Month(first)} and {Plain(last)}",
+        _ => $"{Plain(first)} and {Plain(last)}",
+    };
 
     /// <summary>"typically on 5 April (between 1 and 11 April in eight seasons of ten)"; null when it never happened.</summary>
     public string? Typical(DateSpread spread)

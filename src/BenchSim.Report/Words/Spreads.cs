@@ -22,15 +22,14 @@ internal static class Spreads
         return $"typically {middle} (between {Numbers.Whole(estimate.P10)} and {Numbers.Whole(estimate.P90)} in eight seasons of ten)";
     }
 
-    /// <summary>The middle and the spread for a table cell: "12 (8 to 17)"; one number where all seasons agree.</summary>
+    /// <summary>The middle and the spread for a table cell: "12 (8 to 17)", "0 (at most 23)"; one number where all seasons agree.</summary>
     public static string Cell(Estimate estimate)
     {
         string middle = Numbers.Short(estimate.P50);
-        return estimate.Least.Equals(estimate.Most) ? middle : $"{middle} ({Numbers.Short(estimate.P10)} to {Numbers.Short(estimate.P90)})";
+        if (estimate.Least.Equals(estimate.Most))
+            return middle;
+        return estimate.P10.Equals(estimate.P90)
+            ? $"{middle} (at most {Numbers.Short(estimate.Most)})"
+            : $"{middle} ({Numbers.Short(estimate.P10)} to {Numbers.Short(estimate.P90)})";
     }
-
-    /// <summary>A whole number on one day, for a table cell: "12 (8 to 17)".</summary>
-    public static string Cell(DaySpread day) => day.P10 == day.P90
-        ? Numbers.Whole(day.P50)
-        : $"{Numbers.Whole(day.P50)} ({Numbers.Whole(day.P10)} to {Numbers.Whole(day.P90)})";
 }

@@ -95,6 +95,14 @@ public class PictureTests
         Assert.Equal(plain.Height, picture.Height);
     }
 
+    [Theory]
+    [InlineData("plain text", "plain text")]
+    [InlineData("אבג", "גבא")]
+    [InlineData("אב גד x", "דג בא x")]
+    [InlineData("b1 אב", "b1 בא")]
+    [InlineData("", "")]
+    public void Hebrew_is_drawn_in_its_reading_order(string text, string drawn) => Assert.Equal(drawn, Picture.InDrawingOrder(text));
+
     [Fact]
     public void A_missing_letter_is_drawn_as_a_box()
     {
