@@ -19,6 +19,16 @@ public static class ReportFolder
     /// <summary>What the marker begins with; the names of the inputs follow, one a line.</summary>
     public const string MarkerText = "This folder was written by BenchSim. BenchSim replaces it as a whole when it writes the report again.\n";
 
+    /// <summary>Refuses a place where <see cref="Write"/> would refuse to write because of what stands there; to be asked before a long play.</summary>
+    /// <param name="directory">Where a report is to go.</param>
+    /// <exception cref="ArgumentException"><paramref name="directory"/> is empty.</exception>
+    /// <exception cref="ReportRefusedException">Something that is no report stands there.</exception>
+    public static void Check(string directory)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(directory);
+        new TargetFolder(directory).Check();
+    }
+
     /// <summary>
     /// Writes a report. The folder appears whole at the end or not at all; an earlier report in its place is replaced, anything else is left alone.
     /// </summary>

@@ -5,7 +5,7 @@ using BenchSim.Season.Inputs;
 namespace BenchSim.Report.Html;
 
 /// <summary>Values of the library as text, under the column names of crops.csv and trays.csv.</summary>
-internal static class CropValues
+public static class CropValues
 {
     /// <summary>The value of a crop's column in the user's units; nothing for a column that holds no single value.</summary>
     public static string Of(Crop crop, string column, UnitSystem units)
