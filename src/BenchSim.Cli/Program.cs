@@ -1,1 +1,17 @@
-return 0;
+using System.Runtime.InteropServices;
+using System.Text;
+using BenchSim.Cli;
+
+Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+using var stop = new CancellationTokenSource();
+
+// The first signal asks the command to stop and tidy up; a second one ends the program at once.
+void Stop(PosixSignalContext signal)
+{
+    signal.Cancel = !stop.IsCancellationRequested;
+    stop.Cancel();
+}
+
+using PosixSignalRegistration interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);
+using PosixSignalRegistration terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop);
+return CommandLine.Run(args, Console.Out, Console.Error, terminal: !Console.IsErrorRedirected, stop.Token);

@@ -1,0 +1,75 @@
+using System.CommandLine;
+using BenchSim.Cli.Commands;
+using BenchSim.Cli.Printing;
+using BenchSim.Report;
+
+namespace BenchSim.Cli;
+
+/// <summary>The program: parse, call, print, and never a stack trace.</summary>
+internal static class CommandLine
+{
+    /// <summary>Environment variable that asks for the details of an unexpected failure.</summary>
+    public const string DebugVariable = "BENCHSIM_DEBUG";
+
+    // "@file" is a folder's name like any other here, and "-xyz" is never three options.
+    private static readonly ParserConfiguration s_parser = new() { EnablePosixBundling = false, ResponseFileTokenReplacer = null };
+
+    /// <summary>Runs one command.</summary>
+    /// <param name="args">The words after the program's name.</param>
+    /// <param name="output">Where answers go.</param>
+    /// <param name="error">Where faults, notes and progress go.</param>
+    /// <param name="terminal">True when <paramref name="error"/> is a terminal.</param>
+    /// <param name="cancel">Stops the command.</param>
+    /// <returns>The exit code (<see cref="ExitCode"/>).</returns>
+    public static int Run(string[] args, TextWriter output, TextWriter error, bool terminal, CancellationToken cancel)
+    {
+        var desk = new Desk(output, error, terminal, cancel);
+        bool json = args.Contains(CommonOptions.Json, StringComparer.Ordinal);
+        try
+        {
+            return Obey(args, desk, json);
+        }
+        catch (OperationCanceledException)
+        {
+            desk.Complain("Stopped. Nothing was left half-written.");
+            return ExitCode.Cancelled;
+        }
+        catch (Exception failure) when (failure is RefusedException or ReportRefusedException)
+        {
+            return Refusal.Print(desk, json, failure.Message);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return Refusal.Print(desk, json, $"The disk or the system refused: {failure.Message}");
+        }
+        catch (Exception failure)
+        {
+            desk.Complain($"BenchSim stopped on a fault of its own, not of your files. Run it again with {DebugVariable}=1 to see the details, and report them.");
+            if (string.Equals(Environment.GetEnvironmentVariable(DebugVariable), "1", StringComparison.Ordinal))
+                error.Write(failure + "\n");
+            return ExitCode.Broken;
+        }
+    }
+
+    private static int Obey(string[] args, Desk desk, bool json)
+    {
+        RootCommand root = RootMenu.Make(desk);
+        ParseResult parsed = root.Parse(args, s_parser);
+        var writers = new InvocationConfiguration
+        {
+            Output = desk.Output,
+            Error = desk.Error,
+            EnableDefaultExceptionHandler = false,
+            ProcessTerminationTimeout = null,
+        };
+        if (args.Length == 0)
+        {
+            root.Parse(["--help"], s_parser).Invoke(new InvocationConfiguration { Output = desk.Error, Error = desk.Error });
+            return ExitCode.BadInput;
+        }
+
+        return parsed.Errors.Count > 0 && parsed.Action is not HelpWithExamples
+            ? UsageFaults.Print(desk, json, parsed)
+            : parsed.Invoke(writers);
+    }
+}

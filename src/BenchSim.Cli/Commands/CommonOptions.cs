@@ -1,0 +1,84 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using BenchSim.Cli.Words;
+
+namespace BenchSim.Cli.Commands;
+
+/// <summary>Options and arguments made alike: each says in plain words what it takes.</summary>
+internal static class CommonOptions
+{
+    /// <summary>Name of the option for output that machines read.</summary>
+    public const string Json = "--json";
+
+    public static Option<bool> ForMachines(string what) => new(Json) { Description = $"Print {what} as JSON." };
+
+    public static Argument<string> Folder(string what)
+    {
+        var folder = new Argument<string>("DIR") { Description = what };
+        folder.Validators.Add(result => RefuseEmpty(result, result.Tokens, "DIR"));
+        return folder;
+    }
+
+    public static Option<string?> Text(string name, string helpName, string what)
+    {
+        var option = new Option<string?>(name) { HelpName = helpName, Description = what };
+        option.Validators.Add(result => RefuseEmpty(result, result.Tokens, name));
+        return option;
+    }
+
+    public static Option<int?> Whole(string name, string helpName, int least, int most, string what) => new(name)
+    {
+        HelpName = helpName,
+        Description = what,
+        CustomParser = result =>
+        {
+            string text = result.Tokens[0].Value;
+            if (int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int number) && number >= least && number <= most)
+                return number;
+            result.AddError($"{name} {SafeText.Quote(text)} cannot be used; write a whole number from {Figures.Whole(least)} to {Figures.Whole(most)}, without commas.");
+            return null;
+        },
+    };
+
+    public static Option<ulong?> Seed(string name, string helpName, string what) => new(name)
+    {
+        HelpName = helpName,
+        Description = what,
+        CustomParser = result =>
+        {
+            string text = result.Tokens[0].Value;
+            if (ulong.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out ulong number))
+                return number;
+            result.AddError($"{name} {SafeText.Quote(text)} cannot be used; write a whole number from 0 to {ulong.MaxValue}.");
+            return null;
+        },
+    };
+
+    public static Option<double?> Share(string name, string helpName, string what) => new(name)
+    {
+        HelpName = helpName,
+        Description = what,
+        CustomParser = result =>
+        {
+            string text = result.Tokens[0].Value.Trim();
+            bool percent = text.EndsWith('%');
+            string digits = percent ? text[..^1].TrimEnd() : text;
+            if (double.TryParse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double number))
+            {
+                double share = percent ? number / 100 : number;
+                if (share <= 1)
+                    return share;
+            }
+
+            result.AddError($"{name} {SafeText.Quote(text)} cannot be used; write a share from 0 to 1, such as 0.9, or a percentage, such as 90%.");
+            return null;
+        },
+    };
+
+    private static void RefuseEmpty(SymbolResult result, IReadOnlyList<Token> tokens, string name)
+    {
+        if (tokens.Any(token => string.IsNullOrWhiteSpace(token.Value) || token.Value.Contains('\0', StringComparison.Ordinal)))
+            result.AddError($"{name} is empty; write a name.");
+    }
+}

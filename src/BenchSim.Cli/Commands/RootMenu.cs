@@ -1,0 +1,35 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+
+namespace BenchSim.Cli.Commands;
+
+/// <summary>All commands together.</summary>
+internal static class RootMenu
+{
+    /// <summary>The program's name, as people type it.</summary>
+    public const string ProgramName = "benchsim";
+
+    public static RootCommand Make(Desk desk)
+    {
+        var root = new RootCommand("Says whether a season of seedling trays fits the heat mats, benches and hardening tables of a site, where and when it does not, and what that costs in late or lost plants.")
+        {
+            HelpName = ProgramName,
+        };
+        root.Directives.Clear();
+
+        var examples = new Dictionary<Command, string[]> { [root] = ["benchsim new spring", "benchsim check spring", "benchsim run spring"] };
+        Add(NewCommand.Make(desk), NewCommand.Examples);
+        Add(CheckCommand.Make(desk), CheckCommand.Examples);
+        Add(RunCommand.Make(desk), RunCommand.Examples);
+
+        foreach (HelpOption help in root.Options.OfType<HelpOption>())
+            help.Action = new HelpWithExamples(examples);
+        return root;
+
+        void Add(Command command, string[] lines)
+        {
+            root.Add(command);
+            examples.Add(command, lines);
+        }
+    }
+}

@@ -1,0 +1,109 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using BenchSim.Cli.Printing;
+using BenchSim.Cli.Words;
+using BenchSim.Report;
+using BenchSim.Season.Inputs;
+using BenchSim.Study;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Cli.Commands;
+
+/// <summary><c>run DIR</c>: plays the seasons, prints the verdict and writes the report; or tells the story of one batch.</summary>
+internal static class RunCommand
+{
+    private const int MostSeasons = 1_000_000;
+    private const int MostThreads = 1024;
+
+    public static readonly string[] Examples =
+    [
+        "benchsim run spring",
+        "benchsim run spring --seasons 200 --out answers/spring --require 0.9",
+        "benchsim run spring --season 17 --batch broccoli-2",
+    ];
+
+    public static Command Make(Desk desk)
+    {
+        Argument<string> folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv.");
+        Option<string?> place = CommonOptions.Text("--out", "DIR", "Report folder. Default: the scenario folder's name with \"-report\", beside it.");
+        Option<int?> seasons = CommonOptions.Whole("--seasons", "N", 1, MostSeasons, "Seasons to play. Default: what site.toml says.");
+        Option<ulong?> seed = CommonOptions.Seed("--seed", "S", "Seed of all luck: the same seed gives the same answer. Default: what site.toml says.");
+        Option<int?> threads = CommonOptions.Whole("--threads", "T", 1, MostThreads, "Threads to play on; the answer does not depend on it. Default: one a core.");
+        Option<double?> require = CommonOptions.Share("--require", "P", "Share of seasons that must fit, such as 0.9; exit code 1 when fewer do.");
+        Option<int?> season = CommonOptions.Whole("--season", "N", 1, MostSeasons, "With --batch: tell the story of that batch in season N instead, N counting from 1.");
+        Option<string?> batch = CommonOptions.Text("--batch", "ID", "With --season: the batch whose story is told.");
+        Option<bool> json = CommonOptions.ForMachines("the answer");
+        Option<bool> noReport = new("--no-report") { Description = "Write no report folder." };
+        var command = new Command("run", "Plays the seasons, prints the verdict and writes the report folder. Every season draws its own luck: how seed comes up, how plants grow, which weather comes.")
+        {
+            folder, place, seasons, seed, threads, require, season, batch, json, noReport,
+        };
+        command.Validators.Add(result => RefuseContradictions(result, season, batch, place, require, noReport));
+        command.SetAction(parsed => Run(
+            new RunSettings
+            {
+                Directory = parsed.GetRequiredValue(folder),
+                Out = parsed.GetValue(place),
+                Seasons = parsed.GetValue(seasons),
+                Seed = parsed.GetValue(seed),
+                Threads = parsed.GetValue(threads) ?? 0,
+                Require = parsed.GetValue(require),
+                Season = parsed.GetValue(season),
+                Batch = parsed.GetValue(batch),
+                Json = parsed.GetValue(json),
+                NoReport = parsed.GetValue(noReport),
+            },
+            desk));
+        return command;
+    }
+
+    private static void RefuseContradictions(CommandResult result, Option season, Option batch, Option place, Option require, Option noReport)
+    {
+        bool Given(Option option) => result.GetResult(option) is { Implicit: false };
+        if (Given(season) != Given(batch))
+            result.AddError("--season and --batch go together; write both to read the story of one batch in one season.");
+        if (Given(place) && Given(noReport))
+            result.AddError("--out and --no-report contradict each other; leave one out.");
+        foreach (Option option in new[] { place, require })
+        {
+            if ((Given(season) || Given(batch)) && Given(option))
+                result.AddError($"{option.Name} does not go with --season and --batch: a story plays one season and writes no report; leave it out.");
+        }
+    }
+
+    private static int Run(RunSettings settings, Desk desk)
+    {
+        OpenedScenario opened = OpenedScenario.Open(settings.Directory);
+        if (opened.Plan is not { } plan)
+            return FaultList.Print(desk, settings.Json, opened.Faults);
+
+        var options = new StudyOptions
+        {
+            Seasons = settings.Seasons ?? plan.Scenario.Play.Seasons,
+            Seed = settings.Seed ?? plan.Scenario.Play.Seed,
+            Threads = settings.Threads,
+        };
+        return settings is { Season: { } season, Batch: { } batch }
+            ? BatchStory.Print(desk, settings.Json, plan, options, season, batch)
+            : Play(settings, opened, plan, options, desk);
+    }
+
+    private static int Play(RunSettings settings, OpenedScenario opened, SeasonPlan plan, StudyOptions options, Desk desk)
+    {
+        string? place = settings.ReportPlace();
+        if (place is not null)
+            ReportFolder.Check(place);
+
+        StudyResult result = PlayProgress.Play(plan, options, desk);
+        var answer = new Answer(result, Verdict.Of(result), settings.Require);
+        if (!settings.Json)
+            AnswerPrinter.Print(desk, answer, settings.Directory);
+        if (place is not null)
+            ReportFolder.Write(place, result, [.. opened.Inputs.Select(file => new ReportInput(file.Name, file.Bytes.AsMemory()))], null, desk.Cancel);
+        if (settings.Json)
+            AnswerPrinter.PrintJson(desk, answer, place);
+        else if (place is not null)
+            desk.Say($"Report: {Path.Combine(place, "report.html")}");
+        return answer.IsRequirementMissed ? ExitCode.RequirementMissed : ExitCode.Done;
+    }
+}

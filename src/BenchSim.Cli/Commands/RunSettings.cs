@@ -1,0 +1,52 @@
+namespace BenchSim.Cli.Commands;
+
+/// <summary>What was asked of <c>run</c>.</summary>
+internal sealed record RunSettings
+{
+    /// <summary>Scenario folder.</summary>
+    public required string Directory { get; init; }
+
+    /// <summary>Report folder; null for the scenario folder's name with "-report", beside it.</summary>
+    public string? Out { get; init; }
+
+    /// <summary>Seasons to play; null for what the scenario says.</summary>
+    public int? Seasons { get; init; }
+
+    /// <summary>Seed; null for what the scenario says.</summary>
+    public ulong? Seed { get; init; }
+
+    /// <summary>Threads; 0 for one a core.</summary>
+    public int Threads { get; init; }
+
+    /// <summary>Share of seasons that must fit, 0 to 1; null for no gate.</summary>
+    public double? Require { get; init; }
+
+    /// <summary>Season whose story is told, from 1; null for none.</summary>
+    public int? Season { get; init; }
+
+    /// <summary>Batch whose story is told; null for none.</summary>
+    public string? Batch { get; init; }
+
+    /// <summary>True for output that machines read.</summary>
+    public bool Json { get; init; }
+
+    /// <summary>True when no report is wanted.</summary>
+    public bool NoReport { get; init; }
+
+    /// <summary>Where the report goes; null when none is wanted.</summary>
+    /// <exception cref="RefusedException">The scenario folder is the root of a disk, so that nothing can stand beside it.</exception>
+    public string? ReportPlace()
+    {
+        if (NoReport)
+            return null;
+        if (Out is not null)
+            return Out;
+        string folder = Path.TrimEndingDirectorySeparator(Path.GetFullPath(Directory));
+        if (Path.GetDirectoryName(folder) is null)
+            throw new RefusedException("The scenario folder is the root of a disk, so no report can stand beside it. Name a folder with --out.");
+
+        // As the user wrote it, where that has a name to hang the ending on; "." and ".." have none.
+        string written = Path.TrimEndingDirectorySeparator(Directory);
+        return Path.GetFileName(written) is "" or "." or ".." ? folder + "-report" : written + "-report";
+    }
+}

@@ -1,0 +1,44 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using BenchSim.Cli.Printing;
+using BenchSim.Cli.Words;
+
+namespace BenchSim.Cli.Commands;
+
+/// <summary>What is wrong with the command line.</summary>
+internal static class UsageFaults
+{
+    /// <summary>Prints every fault of the command line, with the names that were probably meant.</summary>
+    public static int Print(Desk desk, bool json, ParseResult parsed)
+    {
+        Command command = parsed.CommandResult.Command;
+
+        // A mistyped command is also a missing one; the mistyped word says more.
+        bool isMistyped = command is RootCommand && parsed.UnmatchedTokens.Count > 0;
+        string[] messages =
+        [
+            .. parsed.Errors.Where(fault => !isMistyped || fault.SymbolResult is null or not CommandResult || fault.Message.Contains(parsed.UnmatchedTokens[0], StringComparison.Ordinal))
+                .Select(fault => SafeText.OneLine(fault.Message))
+                .Distinct(StringComparer.Ordinal),
+        ];
+        foreach (string message in messages)
+            desk.Complain(message);
+        foreach (string word in parsed.UnmatchedTokens)
+        {
+            if (Near(word, command) is { Length: > 0 } near)
+                desk.Complain($"Did you mean {near}?");
+        }
+
+        string name = command is RootCommand ? RootMenu.ProgramName : $"{RootMenu.ProgramName} {command.Name}";
+        desk.Complain($"See {name} --help.");
+        if (json)
+            Refusal.PrintJson(desk, string.Join(' ', messages));
+        return ExitCode.BadInput;
+    }
+
+    private static string Near(string word, Command command)
+    {
+        IEnumerable<Symbol> known = word.StartsWith('-') ? command.Options : command.Subcommands;
+        return string.Join(" or ", NearNames.Of(word, known.Select(symbol => symbol.Name)));
+    }
+}

@@ -1,0 +1,87 @@
+using System.Text.Json;
+using BenchSim.Cli.Words;
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Cli.Printing;
+
+/// <summary>Prints a plan for machines.</summary>
+internal static class PlanJson
+{
+    public static void Print(Desk desk, SeasonPlan plan, bool sources) => desk.SayJson(json =>
+    {
+        Scenario scenario = plan.Scenario;
+        json.WriteString("name", scenario.Name);
+        json.WriteString("question", scenario.Question);
+        json.WriteString("opens", Figures.Date(scenario.Window.Opens));
+        json.WriteString("closes", Figures.Date(scenario.Window.Closes));
+        json.WriteString("last_day", Figures.Date(plan.LastDay));
+        json.WriteStartArray("batches");
+        foreach (BatchPlan batch in plan.Batches)
+            Write(json, batch);
+        json.WriteEndArray();
+        json.WriteStartArray("spaces");
+        foreach (Space space in scenario.Spaces)
+            Write(json, space);
+        json.WriteEndArray();
+        json.WriteStartArray("values");
+        foreach (SourcedValue value in SourcedValue.Of(scenario).Where(value => sources || value.IsWeak))
+            Write(json, value);
+        json.WriteEndArray();
+        FaultList.Write(json, "warnings", plan.Warnings);
+        FaultList.Write(json, "faults", []);
+    });
+
+    private static void Write(Utf8JsonWriter json, BatchPlan batch)
+    {
+        json.WriteStartObject();
+        json.WriteString("id", batch.Order.Id);
+        json.WriteString("crop", batch.Crop.Id);
+        json.WriteString("grower", batch.Order.Grower);
+        json.WriteNumber("plants", batch.Order.Plants);
+        json.WriteString("sow", Figures.Date(batch.SowOn));
+        json.WriteString("off_mat", batch.OffMatOn is { } offMat ? Figures.Date(offMat) : null);
+        json.WriteString("pot_up", batch.PotUpOn is { } potUp ? Figures.Date(potUp) : null);
+        json.WriteString("table", Figures.Date(batch.TableOn));
+        json.WriteString("set_out", Figures.Date(batch.SetOutOn));
+        json.WriteString("tray", batch.Tray.Id);
+        json.WriteNumber("trays", batch.Trays);
+        json.WriteNumber("flats", batch.Flats);
+        json.WriteNumber("seeds", batch.Seeds);
+        json.WriteNumber("stand_chance", batch.StandChance);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, Space space)
+    {
+        json.WriteStartObject();
+        json.WriteString("id", space.Id);
+        json.WriteString("name", space.Name);
+        json.WriteString("kind", space.Kind switch { SpaceKind.Mat => "mat", SpaceKind.Bench => "bench", _ => "table" });
+        json.WriteString("house", space.HouseId);
+        json.WriteNumber("places", space.Places);
+        json.WriteString("places_note", space.PlacesNote);
+        json.WriteStartArray("changes");
+        foreach (PlacesFrom change in space.Changes)
+        {
+            json.WriteStartObject();
+            json.WriteString("from", Figures.Date(change.From));
+            json.WriteNumber("places", change.Places);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, SourcedValue value)
+    {
+        json.WriteStartObject();
+        json.WriteString("of", value.Owner);
+        json.WriteString("file", value.File);
+        json.WriteString("column", value.Column);
+        json.WriteString("value", value.Value);
+        json.WriteString("trust", value.TrustWords);
+        json.WriteString("source", value.Provenance.Source);
+        json.WriteEndObject();
+    }
+}

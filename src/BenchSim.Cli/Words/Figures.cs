@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Cli.Words;
+
+/// <summary>Numbers, dates and measures as people read them. Always the invariant culture.</summary>
+internal static class Figures
+{
+    private const double MillimetresAnInch = 25.4;
+
+    /// <summary>2027-04-05.</summary>
+    public static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", null);
+
+    /// <summary>2027-04-05, or a dash when there is none.</summary>
+    public static string Date(DateOnly? date) => date is { } day ? Date(day) : "-";
+
+    /// <summary>12,340.</summary>
+    public static string Whole(long number) => number.ToString("#,##0", null);
+
+    /// <summary>1 tray, 12 trays.</summary>
+    public static string Count(long number, string one, string many) => $"{Whole(number)} {(number == 1 ? one : many)}";
+
+    /// <summary>At most three decimals.</summary>
+    public static string Plain(double number) => Math.Round(number, 3).ToString("#,##0.###", null);
+
+    /// <summary>A share in percent: 91.5 %. Never 0 or 100 unless it is.</summary>
+    public static string Percent(double share) => share switch
+    {
+        > 0 and < 0.001 => "under 0.1 %",
+        > 0.999 and < 1 => "over 99.9 %",
+        _ => Math.Round(share * 100, 1).ToString("0.#", null) + " %",
+    };
+
+    /// <summary>The 95 % interval of a chance: 88.2 to 93.1 %.</summary>
+    public static string Interval(Chance chance) =>
+        $"{Math.Round(chance.Low * 100, 1).ToString("0.#", null)} to {Math.Round(chance.High * 100, 1).ToString("0.#", null)} %";
+
+    /// <summary>A temperature in the user's units.</summary>
+    public static string Temperature(double celsius, UnitSystem units) =>
+        units == UnitSystem.Imperial ? $"{Plain((celsius * 1.8) + 32)} F" : $"{Plain(celsius)} C";
+
+    /// <summary>A difference of temperatures in the user's units.</summary>
+    public static string Difference(double kelvin, UnitSystem units) =>
+        units == UnitSystem.Imperial ? $"{Plain(kelvin * 1.8)} F" : $"{Plain(kelvin)} C";
+
+    /// <summary>Rain in the user's units.</summary>
+    public static string Rain(double millimetres, UnitSystem units) =>
+        units == UnitSystem.Imperial ? $"{Plain(millimetres / MillimetresAnInch)} in" : $"{Plain(millimetres)} mm";
+
+    /// <summary>a, b and c; "none" for nothing.</summary>
+    public static string List(ImmutableArray<string> words) => words.Length switch
+    {
+        0 => "none",
+        1 => words[0],
+        _ => $"{string.Join(", ", words[..^1])} and {words[^1]}",
+    };
+}

@@ -1,0 +1,11 @@
+namespace BenchSim.Cli.Words;
+
+/// <summary>Words of a command line as a person would type them.</summary>
+internal static class Shell
+{
+    /// <summary>The word as it is, or between single quotation marks where a shell would take it apart.</summary>
+    public static string Word(string word) =>
+        word.All(c => char.IsLetterOrDigit(c) || c is '/' or '.' or '-' or '_' or '\\' or ':')
+            ? word
+            : $"'{word.Replace("'", "'\\''", StringComparison.Ordinal)}'";
+}
