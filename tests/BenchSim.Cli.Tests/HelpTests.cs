@@ -1,0 +1,43 @@
+namespace BenchSim.Cli.Tests;
+
+/// <summary>Every command says what it does, with an example.</summary>
+public sealed class HelpTests
+{
+    [Theory]
+    [InlineData("new", "benchsim new spring")]
+    [InlineData("check", "benchsim check spring")]
+    [InlineData("run", "benchsim run spring --season 17 --batch broccoli-2")]
+    public void Help_of_a_command_has_an_example(string command, string example)
+    {
+        Call help = Call.Run(command, "--help");
+        Assert.Equal(0, help.Code);
+        Assert.Contains($"benchsim {command} <DIR>", help.Output, StringComparison.Ordinal);
+        Assert.Contains("  " + example + "\n", help.Output, StringComparison.Ordinal);
+        Assert.Contains("--json", help.Output, StringComparison.Ordinal);
+        Assert.Empty(help.Error);
+    }
+
+    [Fact]
+    public void Help_of_the_program_lists_the_commands_and_the_exit_codes()
+    {
+        Call help = Call.Run("--help");
+        Assert.Equal(0, help.Code);
+        foreach (string text in new[] { "new <DIR>", "check <DIR>", "run <DIR>", "benchsim run spring", "130  stopped with Ctrl-C" })
+            Assert.Contains(text, help.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Help_wins_over_faults_of_the_command_line() => Assert.Equal(0, Call.Run("run", "--nonsense", "--help").Code);
+
+    [Fact]
+    public void No_command_at_all_shows_the_help_on_standard_error()
+    {
+        Call nothing = Call.Run();
+        Assert.Equal(2, nothing.Code);
+        Assert.Empty(nothing.Output);
+        Assert.Contains("benchsim run spring", nothing.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Version_is_a_number_without_a_place_or_date() => Assert.Matches(@"\A[0-9]+\.[0-9]+\.[0-9]+\s*\z", Call.Run("--version").Output);
+}

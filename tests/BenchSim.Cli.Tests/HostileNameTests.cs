@@ -1,0 +1,68 @@
+namespace BenchSim.Cli.Tests;
+
+/// <summary>Names a careless or ill-willed person may write into a plan.</summary>
+public sealed class HostileNameTests
+{
+    private const string Hostile = "[bold]x[/] \u001b]0;title\u0007 \u202Eevil";
+
+    [Theory]
+    [InlineData("check")]
+    [InlineData("check", "--sources")]
+    [InlineData("check", "--json")]
+    [InlineData("run", "--seasons=5", "--no-report")]
+    [InlineData("run", "--season=1", "--batch=basil")]
+    public void Reach_the_terminal_harmless(string command, params string[] options)
+    {
+        using var folder = new TemporaryFolder();
+        string spring = folder.Scenario();
+        string plan = Path.Combine(spring, "plan.csv");
+        File.WriteAllText(plan, File.ReadAllText(plan).Replace("Salad crew", "[bold]Salad[/] crew", StringComparison.Ordinal));
+        string site = Path.Combine(spring, "site.toml");
+        File.WriteAllText(site, File.ReadAllText(site).Replace("Main benches", "[red]Main[/] benches", StringComparison.Ordinal));
+        Call call = Call.Run([command, spring, .. options]);
+        Assert.Equal(0, call.Code);
+        AssertHarmless(call);
+        if (options.Length == 0)
+        {
+            Assert.Contains("[bold]Salad[/] crew", call.Output, StringComparison.Ordinal);
+            Assert.Contains("[red]Main[/] benches", call.Output, StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData("check")]
+    [InlineData("run")]
+    [InlineData("new")]
+    public void A_hostile_folder_name_reaches_the_terminal_harmless(string command)
+    {
+        using var folder = new TemporaryFolder();
+        Call call = Call.Run(command, folder.In(Hostile + (string.Equals(command, "new", StringComparison.Ordinal) ? "" : "/none")));
+        AssertHarmless(call);
+        Assert.Contains("[bold]x[/]", call.Output + call.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Hostile_words_of_the_command_line_reach_the_terminal_harmless()
+    {
+        Call call = Call.Run("run", "x", "--" + Hostile, "--seasons", Hostile, "--batch", Hostile);
+        Assert.Equal(2, call.Code);
+        AssertHarmless(call);
+    }
+
+    [Fact]
+    public void A_hostile_cell_reaches_the_terminal_harmless()
+    {
+        using var folder = new TemporaryFolder();
+        string spring = folder.Scenario();
+        File.AppendAllText(Path.Combine(spring, "plan.csv"), $"{Hostile},{Hostile},{Hostile},{Hostile},{Hostile},,,,,,,,,,,,,,\n");
+        Call call = Call.Run("check", spring);
+        Assert.Equal(2, call.Code);
+        AssertHarmless(call);
+    }
+
+    private static void AssertHarmless(Call call)
+    {
+        string all = call.Output + call.Error;
+        Assert.DoesNotContain(all, c => (char.IsControl(c) && c != '\n') || c is '\u202E' or '\u200F');
+    }
+}

@@ -1,0 +1,84 @@
+using System.Reflection;
+using System.Xml.Linq;
+
+namespace BenchSim.Cli.Tests;
+
+/// <summary>The arrows between the rooms point one way: Cli to Report and Folder, Report to Study to Season to Engine, Folder to Season.</summary>
+public sealed class ReferenceDirectionTests
+{
+    private static readonly SortedDictionary<string, string[]> s_arrows = new(StringComparer.Ordinal)
+    {
+        ["BenchSim.Cli"] = ["BenchSim.Folder", "BenchSim.Report"],
+        ["BenchSim.Engine"] = [],
+        ["BenchSim.Folder"] = ["BenchSim.Season"],
+        ["BenchSim.Report"] = ["BenchSim.Study"],
+        ["BenchSim.Season"] = ["BenchSim.Engine"],
+        ["BenchSim.Study"] = ["BenchSim.Season"],
+    };
+
+    public static TheoryData<string> Rooms => [.. s_arrows.Keys];
+
+    [Fact]
+    public void Every_project_under_src_has_its_arrows_here() =>
+        Assert.Equal(s_arrows.Keys, Directory.EnumerateDirectories(Source()).Select(folder => Path.GetFileName(folder)).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+
+    [Theory]
+    [MemberData(nameof(Rooms))]
+    public void Project_files_follow_the_arrows(string room)
+    {
+        var project = XDocument.Load(Path.Combine(Source(), room, room + ".csproj"));
+        string[] referenced =
+        [
+            .. project.Descendants("ProjectReference")
+                .Select(reference => Path.GetFileNameWithoutExtension(reference.Attribute("Include")!.Value.Replace('\\', '/')))
+                .Order(StringComparer.Ordinal),
+        ];
+        Assert.Equal(s_arrows[room], referenced);
+    }
+
+    [Theory]
+    [MemberData(nameof(Rooms))]
+    public void Built_assemblies_follow_the_arrows(string room)
+    {
+        // References of references may be used too: the command prints what Study counted. Against an arrow, never.
+        string[] used = [.. References(room).Where(name => name.StartsWith("BenchSim.", StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
+        Assert.Subset(Reachable(room), used.ToHashSet(StringComparer.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("BenchSim.Engine")]
+    [InlineData("BenchSim.Season")]
+    [InlineData("BenchSim.Study")]
+    public void The_model_knows_no_screen_and_no_page(string room) =>
+        Assert.DoesNotContain(References(room), name => name is "System.Console" or "Spectre.Console" or "System.CommandLine" or "ScottPlot" or "Tomlyn");
+
+    private static IEnumerable<string> References(string room)
+    {
+        string assembly = string.Equals(room, "BenchSim.Cli", StringComparison.Ordinal) ? "benchsim" : room;
+        return Assembly.Load(assembly).GetReferencedAssemblies().Select(name => name.Name!);
+    }
+
+    private static HashSet<string> Reachable(string room)
+    {
+        var reachable = new HashSet<string>(StringComparer.Ordinal);
+        foreach (string next in s_arrows[room])
+        {
+            reachable.Add(next);
+            reachable.UnionWith(Reachable(next));
+        }
+
+        return reachable;
+    }
+
+    // The path of this file is rewritten in the build (PathMap), so the way to the sources starts at the built tests.
+    private static string Source()
+    {
+        for (DirectoryInfo? at = new(AppContext.BaseDirectory); at is not null; at = at.Parent)
+        {
+            if (File.Exists(Path.Combine(at.FullName, "BenchSim.sln")))
+                return Path.Combine(at.FullName, "src");
+        }
+
+        throw new InvalidOperationException("BenchSim.sln is in no folder above the tests.");
+    }
+}

@@ -1,0 +1,189 @@
+using System.Text;
+using System.Text.Json;
+
+namespace BenchSim.Cli.Tests;
+
+/// <summary>"run" plays, prints the verdict, writes the report whole or not at all, and keeps its exit codes.</summary>
+public sealed class RunTests
+{
+    private const string Few = "--seasons=20";
+
+    [Fact]
+    public void Prints_the_verdict_and_writes_the_report_beside_the_folder()
+    {
+        using var folder = new TemporaryFolder();
+        Call run = Call.Run("run", folder.Scenario(), Few);
+        Assert.Equal(0, run.Code);
+        Assert.Empty(run.Error);
+        Assert.StartsWith("Example market garden: The plan ", run.Output, StringComparison.Ordinal);
+        Assert.Contains("20 seasons (95 % interval ", run.Sentences, StringComparison.Ordinal);
+        Assert.EndsWith($"Report: {folder.In("spring-report/report.html")}\n", run.Output, StringComparison.Ordinal);
+        Assert.True(File.Exists(folder.In("spring-report/report.html")));
+        Assert.True(File.Exists(folder.In("spring-report/inputs/plan.csv")));
+    }
+
+    [Fact]
+    public void A_second_run_replaces_the_report_with_the_same_bytes()
+    {
+        using var folder = new TemporaryFolder();
+        string spring = folder.Scenario();
+        Assert.Equal(0, Call.Run("run", spring, Few, "--threads=1").Code);
+        byte[] page = File.ReadAllBytes(folder.In("spring-report/report.html"));
+        byte[] result = File.ReadAllBytes(folder.In("spring-report/result.json"));
+        Assert.Equal(0, Call.Run("run", spring, Few, "--threads=3").Code);
+        Assert.Equal(page, File.ReadAllBytes(folder.In("spring-report/report.html")));
+        Assert.Equal(result, File.ReadAllBytes(folder.In("spring-report/result.json")));
+    }
+
+    [Fact]
+    public void No_report_writes_nothing()
+    {
+        using var folder = new TemporaryFolder();
+        string spring = folder.Scenario();
+        string[] before = folder.Everything();
+        Assert.Equal(0, Call.Run("run", spring, Few, "--no-report").Code);
+        Assert.Equal(before, folder.Everything());
+    }
+
+    [Fact]
+    public void Refuses_a_report_folder_it_did_not_make_before_it_plays()
+    {
+        using var folder = new TemporaryFolder();
+        string spring = folder.Scenario();
+        Directory.CreateDirectory(folder.In("mine"));
+        File.WriteAllText(folder.In("mine/note.txt"), "mine");
+        Call run = Call.Run("run", spring, Few, "--out", folder.In("mine"));
+        Assert.Equal(2, run.Code);
+        Assert.Empty(run.Output);
+        Assert.Contains("BenchSim did not write it", run.Error, StringComparison.Ordinal);
+        Assert.Equal("mine", File.ReadAllText(folder.In("mine/note.txt")));
+    }
+
+    [Theory]
+    [InlineData("0", 0)]
+    [InlineData("0%", 0)]
+    [InlineData("1", 1)]
+    [InlineData("100%", 1)]
+    public void Only_a_missed_requirement_gives_exit_code_1(string required, int code)
+    {
+        // The starter plan asks for peppers a week before they can be ready, so it cannot fit in all seasons.
+        using var folder = new TemporaryFolder();
+        Call run = Call.Run("run", folder.Scenario(), Few, "--no-report", "--require", required);
+        Assert.Equal(code, run.Code);
+        Assert.Contains(code == 0 ? ": met." : ": not met.", run.Sentences, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Machines_get_one_json_object()
+    {
+        using var folder = new TemporaryFolder();
+        Call run = Call.Run("run", folder.Scenario(), Few, "--json", "--seed", "7", "--require", "100%");
+        Assert.Equal(1, run.Code);
+        using var json = JsonDocument.Parse(run.Output);
+        JsonElement root = json.RootElement;
+        Assert.Equal(1, root.GetProperty("version").GetInt32());
+        Assert.Equal(20, root.GetProperty("seasons").GetInt32());
+        Assert.Equal(7, root.GetProperty("seed").GetInt32());
+        Assert.False(root.GetProperty("require").GetProperty("met").GetBoolean());
+        Assert.Equal(folder.In("spring-report"), root.GetProperty("report").GetString());
+        Assert.NotEqual(0, root.GetProperty("verdict").GetProperty("sentences").GetArrayLength());
+    }
+
+    [Fact]
+    public void Faults_stop_the_run_with_exit_code_2()
+    {
+        using var folder = new TemporaryFolder();
+        string spring = folder.Scenario();
+        File.Delete(Path.Combine(spring, "plan.csv"));
+        Call run = Call.Run("run", spring);
+        Assert.Equal(2, run.Code);
+        Assert.StartsWith("plan.csv:0:0: ", run.Error, StringComparison.Ordinal);
+        Assert.EndsWith("1 fault found. Mend it and try again.\n", run.Error, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(spring + "-report"));
+    }
+
+    [Fact]
+    public void Cancelled_before_it_begins_it_leaves_nothing_behind()
+    {
+        using var folder = new TemporaryFolder();
+        string spring = folder.Scenario();
+        string[] before = folder.Everything();
+        Call run = Call.Run(new CancellationToken(canceled: true), "run", spring, Few);
+        Assert.Equal(130, run.Code);
+        Assert.Equal("Stopped. Nothing was left half-written.\n", run.Error);
+        Assert.Empty(run.Output);
+        Assert.Equal(before, folder.Everything());
+    }
+
+    [Fact]
+    public void Cancelled_while_the_bar_is_drawn_it_leaves_nothing_behind()
+    {
+        using var folder = new TemporaryFolder();
+        string spring = folder.Scenario();
+        string[] before = folder.Everything();
+        using var stop = new CancellationTokenSource();
+        using var error = new StoppingWriter(stop);
+        int code = CommandLine.Run(["run", spring, "--seasons=1000000"], TextWriter.Null, error, terminal: true, stop.Token);
+        Assert.Equal(130, code);
+        Assert.Equal(before, folder.Everything());
+    }
+
+    [Fact]
+    public void Cancelled_after_the_verdict_it_writes_no_report()
+    {
+        using var folder = new TemporaryFolder();
+        string spring = folder.Scenario();
+        string[] before = folder.Everything();
+        using var stop = new CancellationTokenSource();
+        using var output = new StoppingWriter(stop);
+        using var error = new StringWriter();
+        int code = CommandLine.Run(["run", spring, Few], output, error, terminal: false, stop.Token);
+        Assert.Equal(130, code);
+        Assert.Equal(before, folder.Everything());
+    }
+
+    [Fact]
+    public void A_fault_of_the_program_is_one_sentence_without_a_trace()
+    {
+        using var folder = new TemporaryFolder();
+        using var error = new StringWriter();
+        int code = CommandLine.Run(["new", folder.In("a")], new BrokenWriter(), error, terminal: false, CancellationToken.None);
+        Assert.Equal(70, code);
+        Assert.Equal("BenchSim stopped on a fault of its own, not of your files. Run it again with BENCHSIM_DEBUG=1 to see the details, and report them.\n", error.ToString());
+    }
+
+    [Fact]
+    public void A_full_disk_is_one_sentence()
+    {
+        using var folder = new TemporaryFolder();
+        using var error = new StringWriter();
+        int code = CommandLine.Run(["check", folder.Scenario()], new FullWriter(), error, terminal: false, CancellationToken.None);
+        Assert.Equal(2, code);
+        Assert.Equal("The disk or the system refused: No space left on device\n", error.ToString());
+    }
+
+    private sealed class StoppingWriter(CancellationTokenSource stop) : StringWriter(new StringBuilder())
+    {
+        public override void Write(string? value)
+        {
+            stop.Cancel();
+            base.Write(value);
+        }
+
+        public override void Write(char[] buffer, int index, int count)
+        {
+            stop.Cancel();
+            base.Write(buffer, index, count);
+        }
+    }
+
+    private sealed class BrokenWriter : StringWriter
+    {
+        public override void Write(string? value) => throw new InvalidOperationException("broken on purpose");
+    }
+
+    private sealed class FullWriter : StringWriter
+    {
+        public override void Write(string? value) => throw new IOException("No space left on device");
+    }
+}

@@ -1,0 +1,53 @@
+namespace BenchSim.Cli.Tests;
+
+/// <summary>Faults of the command line: exit code 2, a sentence each, all in one pass.</summary>
+public sealed class UsageFaultTests
+{
+    [Theory]
+    [InlineData("--seasons \"0\" cannot be used; write a whole number from 1 to 1,000,000, without commas.", "run", "x", "--seasons", "0")]
+    [InlineData("--seasons \"1,000\" cannot be used; write a whole number from 1 to 1,000,000, without commas.", "run", "x", "--seasons", "1,000")]
+    [InlineData("--seed \"-1\" cannot be used; write a whole number from 0 to 18446744073709551615.", "run", "x", "--seed", "-1")]
+    [InlineData("--threads \"many\" cannot be used; write a whole number from 1 to 1,024, without commas.", "run", "x", "--threads", "many")]
+    [InlineData("--require \"1.5\" cannot be used; write a share from 0 to 1, such as 0.9, or a percentage, such as 90%.", "run", "x", "--require", "1.5")]
+    [InlineData("--require \"NaN\" cannot be used; write a share from 0 to 1, such as 0.9, or a percentage, such as 90%.", "run", "x", "--require", "NaN")]
+    [InlineData("--season and --batch go together; write both to read the story of one batch in one season.", "run", "x", "--season", "3")]
+    [InlineData("--season and --batch go together; write both to read the story of one batch in one season.", "run", "x", "--batch", "kale")]
+    [InlineData("--out and --no-report contradict each other; leave one out.", "run", "x", "--out", "y", "--no-report")]
+    [InlineData("--out does not go with --season and --batch: a story plays one season and writes no report; leave it out.", "run", "x", "--season", "1", "--batch", "b", "--out", "y")]
+    [InlineData("DIR is empty; write a name.", "check", "")]
+    [InlineData("Did you mean check?", "chekc", "x")]
+    [InlineData("Did you mean --threads?", "run", "x", "--thread", "2")]
+    public void Each_fault_has_its_sentence(string sentence, params string[] args)
+    {
+        Call call = Call.Run(args);
+        Assert.Equal(2, call.Code);
+        Assert.Empty(call.Output);
+        Assert.Contains(sentence + "\n", call.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void All_faults_are_told_in_one_pass()
+    {
+        string error = Call.Run("run", "x", "--seasons", "none", "--seed", "lucky", "--require", "often").Error;
+        foreach (string option in new[] { "--seasons", "--seed", "--require" })
+            Assert.Contains(option + " \"", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_name_that_begins_with_an_at_sign_is_a_folder_like_any_other()
+    {
+        // Some parsers read "@file" as a file of further arguments.
+        Call call = Call.Run("check", "@nowhere");
+        Assert.Equal(2, call.Code);
+        Assert.StartsWith("@nowhere:0:0: there is no such folder; ", call.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Machines_get_the_fault_as_json()
+    {
+        Call call = Call.Run("run", "x", "--seasons", "none", "--json");
+        Assert.Equal(2, call.Code);
+        using var json = System.Text.Json.JsonDocument.Parse(call.Output);
+        Assert.StartsWith("--seasons \"none\" cannot be used", json.RootElement.GetProperty("error").GetString(), StringComparison.Ordinal);
+    }
+}
