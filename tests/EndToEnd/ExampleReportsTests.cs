@@ -1,0 +1,52 @@
+namespace EndToEnd;
+
+/// <summary>
+/// The examples under scenarios/ still give the reports under reports/. With BENCHSIM_APPROVE=1 in the environment the reports are written
+/// anew instead: look at what changed before committing it.
+/// </summary>
+public sealed class ExampleReportsTests
+{
+    private static readonly bool s_isApproving = string.Equals(Environment.GetEnvironmentVariable("BENCHSIM_APPROVE"), "1", StringComparison.Ordinal);
+
+    [Fact]
+    public void Every_report_has_its_example()
+    {
+        string reports = Path.Combine(Repository.Root, "reports");
+        string[] named = Directory.Exists(reports) ? [.. Directory.EnumerateDirectories(reports).Select(folder => Path.GetFileName(folder))] : [];
+        Assert.Empty(named.Except(Repository.Examples.Select(example => Path.GetFileName(example)), StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public async Task Every_example_still_gives_its_report()
+    {
+        var differences = new List<string>();
+        foreach (string example in Repository.Examples)
+        {
+            string name = Path.GetFileName(example);
+            string approved = Path.Combine(Repository.Root, "reports", name);
+            if (s_isApproving)
+                await RunAsync(example, approved);
+            else
+                differences.AddRange((await CompareAsync(example, approved)).Select(difference => $"{name}/{difference}"));
+        }
+
+        Assert.True(differences.Count == 0, $"Run the tests with BENCHSIM_APPROVE=1 to approve these differences:\n{string.Join('\n', differences)}");
+    }
+
+    private static async Task<string[]> CompareAsync(string example, string approved)
+    {
+        if (!Directory.Exists(approved))
+            return ["there is no approved report"];
+        using var folder = new TemporaryFolder();
+        string made = folder.In("report");
+        await RunAsync(example, made);
+        return [.. ReportComparison.Differences(approved, made)];
+    }
+
+    private static async Task RunAsync(string example, string report)
+    {
+        Command run = await Command.RunAsync("run", example, "--out", report);
+        Assert.True(run.Code == 0, run.Error);
+        Assert.Empty(run.Error);
+    }
+}

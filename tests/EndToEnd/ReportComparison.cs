@@ -1,0 +1,82 @@
+using SkiaSharp;
+
+namespace EndToEnd;
+
+/// <summary>Compares a report with the approved one: text byte for byte, pictures by their pixels.</summary>
+internal static class ReportComparison
+{
+    // Fonts are drawn a shade differently from one processor family to the next; a moved line or another number changes far more.
+    private const int MostChannelDifference = 24;
+    private const double MostPixelsDifferent = 0.002;
+
+    /// <summary>Differences, one a line; none when the reports agree.</summary>
+    /// <param name="approved">Folder of the approved report.</param>
+    /// <param name="made">Folder of the report just made.</param>
+    public static IEnumerable<string> Differences(string approved, string made)
+    {
+        string[] expected = Files(approved);
+        string[] found = Files(made);
+        foreach (string name in expected.Except(found, StringComparer.Ordinal))
+            yield return $"{name} is approved but was not written";
+        foreach (string name in found.Except(expected, StringComparer.Ordinal))
+            yield return $"{name} was written but is not approved";
+        foreach (string name in expected.Intersect(found, StringComparer.Ordinal))
+        {
+            byte[] was = File.ReadAllBytes(Path.Combine(approved, name));
+            byte[] now = File.ReadAllBytes(Path.Combine(made, name));
+            if (was.AsSpan().SequenceEqual(now))
+                continue;
+            string? difference = name.EndsWith(".png", StringComparison.Ordinal) ? PictureDifference(was, now) : TextDifference(was, now);
+            if (difference is not null)
+                yield return $"{name}: {difference}";
+        }
+    }
+
+    /// <summary>How two pictures differ; null when they do not, beyond shades.</summary>
+    public static string? PictureDifference(byte[] was, byte[] now)
+    {
+        using SKBitmap? left = SKBitmap.Decode(was);
+        using SKBitmap? right = SKBitmap.Decode(now);
+        if (left is null || right is null)
+            return "is no picture";
+        if (left.Width != right.Width || left.Height != right.Height)
+            return $"was {left.Width} by {left.Height} pixels, is {right.Width} by {right.Height}";
+
+        SKColor[] before = left.Pixels;
+        SKColor[] after = right.Pixels;
+        int different = 0;
+        for (int i = 0; i < before.Length; i++)
+        {
+            if (IsDifferent(before[i], after[i]))
+                different++;
+        }
+
+        return different > before.Length * MostPixelsDifferent ? $"{different} of {before.Length} pixels differ" : null;
+    }
+
+    private static bool IsDifferent(SKColor left, SKColor right) =>
+        Math.Abs(left.Red - right.Red) > MostChannelDifference
+        || Math.Abs(left.Green - right.Green) > MostChannelDifference
+        || Math.Abs(left.Blue - right.Blue) > MostChannelDifference
+        || Math.Abs(left.Alpha - right.Alpha) > MostChannelDifference;
+
+    private static string TextDifference(byte[] was, byte[] now)
+    {
+        int at = was.AsSpan().CommonPrefixLength(now);
+        int line = was.AsSpan(0, at).Count((byte)'\n') + 1;
+        return $"differs from line {line} on:\n    was: {Excerpt(was, at)}\n    is:  {Excerpt(now, at)}";
+    }
+
+    private static string Excerpt(byte[] text, int at)
+    {
+        int from = Math.Max(0, at - 40);
+        return System.Text.Encoding.UTF8.GetString(text, from, Math.Min(100, text.Length - from)).ReplaceLineEndings(" ");
+    }
+
+    private static string[] Files(string folder) =>
+    [
+        .. Directory.EnumerateFiles(folder, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.None })
+            .Select(file => Path.GetRelativePath(folder, file).Replace('\\', '/'))
+            .Order(StringComparer.Ordinal),
+    ];
+}
