@@ -34,6 +34,7 @@ internal static class RulePrinter
         yield return ("rules", "sow_wait_days", Days(rules.SowWaitDays));
         yield return ("rules", "sow_give_up_days", Days(rules.SowGiveUpDays));
         yield return ("rules", "table_lead_days", Days(rules.TableLeadDays));
+        yield return ("rules", "slack_days", Days(rules.SlackDays));
         yield return ("rules", "set_out_early_days", Days(rules.SetOutEarlyDays));
         yield return ("rules", "sow_trays_a_day", Limit(rules.SowTraysADay));
         yield return ("rules", "pot_up_trays_a_day", Limit(rules.PotUpTraysADay));

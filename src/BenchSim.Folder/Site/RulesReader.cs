@@ -40,6 +40,7 @@ internal sealed class RulesReader(CellReader cells)
             SowWaitDays = Days365(section, "sow_wait_days") ?? normal.SowWaitDays,
             SowGiveUpDays = cells.Whole(giveUpCell, 0, LongestWait) ?? normal.SowGiveUpDays,
             TableLeadDays = Days365(section, "table_lead_days") ?? normal.TableLeadDays,
+            SlackDays = Days365(section, "slack_days") ?? normal.SlackDays,
             SetOutEarlyDays = Days365(section, "set_out_early_days") ?? normal.SetOutEarlyDays,
             ServiceGoal = cells.Fraction(section.Scalar("service_goal")) ?? normal.ServiceGoal,
             LateDays = Days365(section, "late_days") ?? normal.LateDays,

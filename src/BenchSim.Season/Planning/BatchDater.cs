@@ -42,9 +42,10 @@ internal sealed class BatchDater(Scenario scenario, SeasonCore core, SiteTables 
         return (Dated(draft, sow, dates, wanted ?? dates.OutDay), dates.PathMeanC);
     }
 
-    // The latest work day whose forward date is not after the wanted one; -1 when a fault was added.
-    private int Backward(BatchOrder order, int index, int wanted, ImmutableArray<Fault>.Builder faults)
+    // The latest work day whose forward date leaves the slack before the wanted one; -1 when a fault was added.
+    private int Backward(BatchOrder order, int index, int field, ImmutableArray<Fault>.Builder faults)
     {
+        var wanted = field - scenario.Rules.SlackDays;
         var first = core.Walk(index, tables.NextWorkDay[0], normal, scratch);
         var guess = first is { } dates ? Math.Max(0, wanted - (dates.OutDay - tables.NextWorkDay[0])) : 0;
         var sow = WorkDayBefore(guess);
