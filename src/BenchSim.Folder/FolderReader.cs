@@ -105,7 +105,8 @@ internal sealed class FolderReader
         }
 
         var file = _files.Read(name, new SourcePlace(name, 0, 0));
-        var table = file is null ? null : CsvTable.Read(file, FolderReference.ColumnsOf(name), FolderReference.RequiredColumnsOf(name), _faults, site.Units);
+        var table = file is null ? null : CsvTable.Read(
+            file, FolderReference.ColumnsOf(name), FolderReference.RequiredColumnsOf(name), CsvTable.MostRows, _faults, site.Units);
         return Shelf.Of(library, table, isWhole: table is not null, _cells, thing);
     }
 

@@ -96,4 +96,37 @@ public class FolderAndFileTests
         string[] places = [.. faults.Select(fault => string.Join(':', fault.Split(':').Take(3)))];
         Assert.Equal(["crops.csv:2:8", "plan.csv:2:3", "plan.csv:2:11", "plan.csv:2:13", "site.toml:19:10", "trays.csv:2:1", "trays.csv:2:3"], places);
     }
+
+    [Theory]
+    [InlineData("[")]
+    [InlineData("{a=")]
+    [InlineData("[{a=")]
+    public void Brackets_without_end_do_not_end_the_program(string open)
+    {
+        var site = "x = " + string.Concat(Enumerable.Repeat(open, 100_000));
+        var faults = TestFolder.Faults(site);
+        Assert.Contains(faults, fault => fault.EndsWith("brackets are nested too deep here; close the lists and tables that are open", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_file_of_another_kind_is_refused_once()
+    {
+        var rows = string.Concat(Enumerable.Repeat("what,ever\n", 10_001));
+        Assert.Equal(
+            ["plan.csv:1:1: the file has 10001 rows and was not read; it may have up to 10000: check that it is the right file"],
+            TestFolder.Faults(plan: "id,crop,plants,sow\n" + rows));
+        Assert.Equal(
+            ["plan.csv:1:1: the file has 1001 columns and was not read; it may have up to 1000: check that it is the right file"],
+            TestFolder.Faults(plan: "id" + new string(',', 1000) + "\n"));
+    }
+
+    [Fact]
+    public void After_ten_thousand_faults_the_rest_are_only_mentioned()
+    {
+        // Each of 9,999 rows has two: no plants and no date.
+        var rows = string.Concat(Enumerable.Range(0, 9999).Select(index => $"b{index},tomato,,\n"));
+        var faults = TestFolder.Faults(plan: "id,crop,plants,sow\n" + rows);
+        Assert.Equal(10_001, faults.Length);
+        Assert.EndsWith("there are more faults than are shown here; mend these first and check again", faults[^1], StringComparison.Ordinal);
+    }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
 using BenchSim.Folder.Text;
@@ -11,6 +12,11 @@ namespace BenchSim.Folder.Csv;
 /// </summary>
 internal sealed class CsvTable
 {
+    /// <summary>Most rows of a plan, and of crops or trays; a plan may have as many batches.</summary>
+    public const int MostRows = 10_000;
+
+    private const int MostColumns = 1000;
+
     private readonly FileText _file;
     private readonly FaultList _faults;
     private readonly UnitSystem _units;
@@ -37,9 +43,11 @@ internal sealed class CsvTable
     /// <param name="file">The text.</param>
     /// <param name="known">Column names the file may have.</param>
     /// <param name="required">Column names it must have.</param>
+    /// <param name="mostRows">Most rows the file may have.</param>
     /// <param name="faults">Takes the faults.</param>
     /// <param name="units">Units of numbers that say none.</param>
-    public static CsvTable Read(FileText file, IReadOnlyList<string> known, IReadOnlyList<string> required, FaultList faults, UnitSystem units)
+    public static CsvTable Read(
+        FileText file, IReadOnlyList<string> known, IReadOnlyList<string> required, int mostRows, FaultList faults, UnitSystem units)
     {
         var table = new CsvTable(file, faults, units);
         var before = faults.Count;
@@ -56,6 +64,16 @@ internal sealed class CsvTable
                 new SourcePlace(file.Name, 1, 1),
                 "the file is empty",
                 $"begin with a line of column names: {string.Join(',', known.Take(6))}");
+            return table;
+        }
+
+        if (records.Count - 1 > mostRows || records[0].Count > MostColumns)
+        {
+            var (count, things, most) = records[0].Count > MostColumns ? (records[0].Count, "columns", MostColumns) : (records.Count - 1, "rows", mostRows);
+            faults.Add(
+                table.PlaceOf(records[0][0]),
+                $"the file has {count.ToString(CultureInfo.InvariantCulture)} {things} and was not read",
+                $"it may have up to {most.ToString(CultureInfo.InvariantCulture)}: check that it is the right file");
             return table;
         }
 

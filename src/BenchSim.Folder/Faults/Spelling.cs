@@ -3,7 +3,7 @@ namespace BenchSim.Folder.Faults;
 /// <summary>Finds the name that was probably meant.</summary>
 internal static class Spelling
 {
-    private const int LongestCompared = 64;
+    private const int LongestCompared = 40;
 
     /// <summary>
     /// The known name nearest to a written one, if it is near enough to be a slip: at most one slip in three letters. Case, spaces and

@@ -32,7 +32,12 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
     public List<PlanRow> Read(FileText file)
     {
         var table = CsvTable.Read(
-            file, FolderReference.ColumnsOf(FolderReference.PlanFile), FolderReference.RequiredColumnsOf(FolderReference.PlanFile), cells.Faults, site.Units);
+            file,
+            FolderReference.ColumnsOf(FolderReference.PlanFile),
+            FolderReference.RequiredColumnsOf(FolderReference.PlanFile),
+            CsvTable.MostRows,
+            cells.Faults,
+            site.Units);
         if (table.Rows.Count == 0 && table.Header.Line > 0)
         {
             cells.Faults.Add(table.Header, "the plan has no rows", "add a line for each batch below the column names");

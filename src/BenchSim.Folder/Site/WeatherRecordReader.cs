@@ -10,12 +10,15 @@ namespace BenchSim.Folder.Site;
 /// <summary>Reads a daily weather record.</summary>
 internal sealed class WeatherRecordReader(CellReader cells)
 {
+    // Three centuries, the span of the dates that are read.
+    private const int MostDays = 110_000;
+
     /// <summary>Reads the record; null when it had a fault.</summary>
     public RecordedWeather? Read(FileText file, WeatherDraft draft)
     {
         var before = cells.Faults.Count;
         var columns = FolderReference.ColumnsOf(FolderReference.WeatherRecord);
-        var table = CsvTable.Read(file, columns, columns, cells.Faults, UnitSystem.Metric);
+        var table = CsvTable.Read(file, columns, columns, MostDays, cells.Faults, UnitSystem.Metric);
         var days = new List<DailyWeather>();
         CsvRow? last = null;
         DateOnly? lastDate = null;

@@ -23,6 +23,13 @@ internal sealed class Section
         var known = FolderReference.KeysOf(name);
         foreach (var (key, entry) in table.Entries.Where(pair => !known.Contains(pair.Key, StringComparer.Ordinal)))
         {
+            if (faults.IsFull)
+            {
+                // Looking for near names takes time, and no one would see them.
+                faults.Add(entry.KeyPlace, "there are more unknown keys", "check that it is the right file");
+                return;
+            }
+
             faults.Add(entry.KeyPlace, $"there is no key {Words.Quote(key)} in {FolderReference.Heading(name)}", Hint(key, known));
         }
     }

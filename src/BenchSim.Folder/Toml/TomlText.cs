@@ -30,6 +30,13 @@ internal sealed class TomlText
     /// <param name="isWhole">False when the grammar was broken, so that a key that is missing may only be unreadable.</param>
     public static TomlTable Read(FileText file, FaultList faults, out bool isWhole)
     {
+        if (DeepBracket(file) is { } place)
+        {
+            faults.Add(place, "brackets are nested too deep here", "close the lists and tables that are open");
+            isWhole = false;
+            return new TomlTable(new SourcePlace(file.Name, 1, 1));
+        }
+
         var document = SyntaxParser.Parse(file.Text, file.Name, true);
         var before = faults.Count;
         var badLines = TomlFaults.Report(file, document.Diagnostics, faults);
@@ -42,6 +49,24 @@ internal sealed class TomlText
         }
 
         return text._root;
+    }
+
+    // The parser calls itself for each bracket inside a bracket, and no program outlives the end of its stack. A site nests three deep. Brackets in
+    // texts and comments are counted too: a hundred of them that are never closed are not expected.
+    private static SourcePlace? DeepBracket(FileText file)
+    {
+        var (depth, line, column) = (0, 1, 0);
+        foreach (var character in file.Text)
+        {
+            (line, column) = character == '\n' ? (line + 1, 0) : (line, column + (char.IsLowSurrogate(character) ? 0 : 1));
+            depth = Math.Max(0, depth + (character is '[' or '{' ? 1 : character is ']' or '}' ? -1 : 0));
+            if (depth > 100)
+            {
+                return new SourcePlace(file.Name, line, column);
+            }
+        }
+
+        return null;
     }
 
     private void AddTable(TableSyntaxBase table)
