@@ -14,7 +14,8 @@ internal static class InputNames
         foreach (ReportInput input in inputs)
         {
             if (!IsPlain(input.Name))
-                throw new ArgumentException($"An input is named '{input.Name}'; a plain name relative to the scenario folder would be right.", nameof(inputs));
+                throw new ArgumentException($"An input is named '{input.Name}'; a plain name relative to the scenario folder would be "
+                    + "right.", nameof(inputs));
             if (!seen.Add(input.Name))
                 throw new ArgumentException($"Two inputs are named '{input.Name}'; each needs a name of its own.", nameof(inputs));
         }

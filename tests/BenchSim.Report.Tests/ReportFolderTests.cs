@@ -81,7 +81,8 @@ public sealed class ReportFolderTests : IDisposable
 
         var refusal = Assert.Throws<ReportRefusedException>(() => ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None));
 
-        Assert.Equal($"No report was written: '{target}' exists and BenchSim did not write it. Name another folder, or remove this one yourself.", refusal.Message);
+        Assert.Equal($"No report was written: '{target}' exists and BenchSim did not write it. Name another folder, or remove this one "
+            + "yourself.", refusal.Message);
         Assert.Equal(kind == "notes" ? ["notes.txt"] : [], Entries(target));
         Assert.Equal(["mine"], Entries(_folder.Path));
     }
@@ -102,7 +103,8 @@ public sealed class ReportFolderTests : IDisposable
         var refusal = Assert.Throws<ReportRefusedException>(() => ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None));
 
         string named = added.StartsWith("archive", StringComparison.Ordinal) ? "archive" : added;
-        Assert.Equal($"No report was written: '{target}' holds '{named}', which is no part of a report. Move it away, or name another folder.", refusal.Message);
+        Assert.Equal($"No report was written: '{target}' holds '{named}', which is no part of a report. Move it away, or name another "
+            + "folder.", refusal.Message);
         Assert.Equal(before, TemporaryFolder.Files(target));
     }
 

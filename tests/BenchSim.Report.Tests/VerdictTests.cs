@@ -23,9 +23,11 @@ public class VerdictTests
             [
                 "The plan fits in 34 % of 1,000 seasons (95 % interval 31 to 37 %).",
                 "In 610 of the 660 seasons that do not fit, the cause is want of room: with places without limit the same season would have fitted.",
-                "The heat mats run out first: in 94 % of seasons (95 % interval 92 to 95 %), typically on 5 April (between 1 and 11 April in eight seasons of ten); "
+                "The heat mats run out first: in 94 % of seasons (95 % interval 92 to 95 %), typically on 5 April (between 1 and 11 April "
+                    + "in eight seasons of ten); "
                     + "on the worst day of a season about 12 trays have no place (8 to 17 in eight seasons of ten).",
-                "The hardening table runs out too: in 3 % of seasons (95 % interval 2 to 4 %), typically on 20 May (between 28 April and 25 May in eight seasons of ten); "
+                "The hardening table runs out too: in 3 % of seasons (95 % interval 2 to 4 %), typically on 20 May (between 28 April and "
+                    + "25 May in eight seasons of ten); "
                     + "in most seasons nothing is short, in the worst of them 4 trays found no place on one day.",
                 "12,400 plants wanted. In time: typically 11,300 plants (between 10,900 and 12,000 in eight seasons of ten).",
                 "Out, but late: typically 700 plants (between 300 and 1,200 in eight seasons of ten).",
@@ -87,7 +89,8 @@ public class VerdictTests
 
         Assert.False(verdict.Fits);
         Assert.Equal("The plan fits in 3 of 7 seasons (95 % interval 16 to 75 %).", verdict.Sentences[0]);
-        Assert.Equal("These are only 7 seasons: take every figure as a rough guide, and play at least 30, better 1,000, before deciding anything.", verdict.Sentences[1]);
+        Assert.Equal("These are only 7 seasons: take every figure as a rough guide, and play at least 30, better 1,000, before deciding "
+            + "anything.", verdict.Sentences[1]);
     }
 
     [Fact]
@@ -115,7 +118,8 @@ public class VerdictTests
 
         Assert.Contains(
             "Yet with places without limit the plan would use more of the benches than there are: the most it lacks on one day is "
-                + "typically 6 places (between 2 and 9 in eight seasons of ten). The trays find room by other ways here, so nothing is short; keep an eye on it.",
+                + "typically 6 places (between 2 and 9 in eight seasons of ten). The trays find room by other ways here, so nothing is "
+                    + "short; keep an eye on it.",
             Verdict.Of(result with { Groups = groups }).Sentences,
             StringComparer.Ordinal);
     }
@@ -136,7 +140,8 @@ public class VerdictTests
         StudyResult result = Short();
         var mats = result.Groups[0] with { Places = [.. result.Groups[0].Places.Select(_ => 0)] };
 
-        Assert.StartsWith("The site has no heat mat places, but trays ask for them: in 94 % of seasons", Verdict.Of(result with { Groups = result.Groups.SetItem(0, mats) }).Sentences[2], StringComparison.Ordinal);
+        Assert.StartsWith("The site has no heat mat places, but trays ask for them: in 94 % of "
+            + "seasons", Verdict.Of(result with { Groups = result.Groups.SetItem(0, mats) }).Sentences[2], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -181,7 +186,8 @@ public class VerdictTests
         Scenario scenario = result.Plan.Scenario with { Rules = new SiteRules { Reliefs = [Relief.TableEarly, Relief.Aisle] } };
         var verdict = Verdict.Of(result with { Plan = result.Plan with { Scenario = scenario } });
 
-        Assert.Equal("Ways of making room in force, in this order: take trays to the table early, stand trays in the aisle. Each use is counted below.", verdict.LeavesOut[0]);
+        Assert.Equal("Ways of making room in force, in this order: take trays to the table early, stand trays in the aisle. Each use is "
+            + "counted below.", verdict.LeavesOut[0]);
     }
 
     [Fact]
@@ -190,7 +196,8 @@ public class VerdictTests
         StudyResult result = Short();
         var verdict = Verdict.Of(result with { Plan = result.Plan with { Days = 400 } });
 
-        Assert.Contains("typically on 5 April 2027 (between 1 and 11 April 2027 in eight seasons of ten)", verdict.Sentences[2], StringComparison.Ordinal);
+        Assert.Contains("typically on 5 April 2027 (between 1 and 11 April 2027 in eight seasons of "
+            + "ten)", verdict.Sentences[2], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -49,7 +49,8 @@ internal static class BatchesPicture
         return Picture.Png(plot, Width, 110 + (int)(RowHeight * -y));
     }
 
-    private static string Label(BatchPlan plan) => $"{Picture.InDrawingOrder(PlainText.Short(plan.Order.Id, 16))}  {Picture.InDrawingOrder(PlainText.Short(plan.Crop.Name, 16))}";
+    private static string Label(BatchPlan plan) => $"{Picture.InDrawingOrder(PlainText.Short(plan.Order.Id, 16))}  "
+        + $"{Picture.InDrawingOrder(PlainText.Short(plan.Crop.Name, 16))}";
 
     private static void Heading(Plot plot, string grower, double y)
     {

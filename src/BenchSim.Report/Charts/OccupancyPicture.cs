@@ -18,7 +18,8 @@ internal static class OccupancyPicture
     public static byte[] Draw(SpaceResult space, StudyResult result)
     {
         var dates = new Dates(result.Plan);
-        using Plot plot = Picture.Blank($"{Picture.InDrawingOrder(PlainText.Short(space.Space.Name, 60))}: places by day, {Numbers.Count(result.Seasons, "season", "seasons")}");
+        using Plot plot = Picture.Blank($"{Picture.InDrawingOrder(PlainText.Short(space.Space.Name, 60))}: places by day, "
+            + $"{Numbers.Count(result.Seasons, "season", "seasons")}");
         int days = dates.Days;
         var scale = new PlaceScale(Enumerable.Range(0, days).Max(day => Math.Max(space.Places[day], Math.Max(space.Held[day].P90, space.Wanted[day].P50))));
 

@@ -21,8 +21,14 @@ internal static class BasisSection
     private static void Play(HtmlText html, StudyResult result)
     {
         SiteRules rules = result.Plan.Scenario.Rules;
-        html.Add($"<dl><div><dt>Seasons played</dt><dd>{Numbers.Whole(result.Seasons)}</dd></div><div><dt>Seed of all luck</dt><dd>{result.Seed.ToString(null, null)}</dd></div><div><dt>Weather</dt><dd>{Weather(result.Plan.Scenario)}</dd></div>");
-        html.Add($"<div><dt>A season fits when</dt><dd>each batch is sown at most {Numbers.Count(rules.SowWaitDays, "day", "days")} and one work day after its date, no tray stands too long for want of a place, and {Numbers.Percent(rules.ServiceGoal)} % of the wanted plants are out at most {Numbers.Count(rules.LateDays, "day", "days")} late, days on which only the weather held them back not counted</dd></div></dl>\n");
+        html.Add($"<dl><div><dt>Seasons played</dt><dd>{Numbers.Whole(result.Seasons)}</dd></div><div><dt>Seed of all luck</dt><dd>");
+        html.Add($"{result.Seed.ToString(null, null)}</dd></div><div><dt>Weather</dt><dd>{Weather(result.Plan.Scenario)}</dd></div>");
+        html.Add($"<div><dt>A season fits when</dt>");
+        html.Add($"<dd>each batch is sown at most {Numbers.Count(rules.SowWaitDays, "day", "days")} and one work day after its date, no ");
+        html.Add($"tray stands too long for want of a place, and {Numbers.Percent(rules.ServiceGoal)} % of the wanted plants are out at ");
+        html.Add($"most {Numbers.Count(rules.LateDays, "day", "days")} late, days on which only the weather held them back not ");
+        html.Add($"counted</dd>");
+        html.Add($"</div></dl>\n");
     }
 
     private static string Weather(Scenario scenario)
@@ -51,7 +57,12 @@ internal static class BasisSection
 
         html.Add($"<ol>");
         for (int index = 0; index < reliefs.Length && index < result.ReliefUses.Length; index++)
-            html.Add($"<li>{Trade.Words(reliefs[index])}: used for {Spreads.Amount(result.ReliefUses[index], "tray", "trays")}{(reliefs[index] == Relief.Aisle ? ", counted once a day" : "")}</li>");
+        {
+            html.Add($"<li>");
+            html.Add($"{Trade.Words(reliefs[index])}: used for ");
+            html.Add($"{Spreads.Amount(result.ReliefUses[index], "tray", "trays")}{(reliefs[index] == Relief.Aisle ? ", counted once a day" : "")}</li>");
+        }
+
         html.Add($"</ol><p class=\"small\">Of {Numbers.Count(result.Seasons, "season", "seasons")} played.</p>\n");
     }
 
@@ -66,7 +77,12 @@ internal static class BasisSection
 
         html.Add($"<ul>");
         foreach (Fault warning in result.Plan.Warnings)
-            html.Add($"<li><code>{HtmlText.Name(warning.Place.ToString())}</code> {HtmlText.Name(warning.What)}; {HtmlText.Name(warning.Instead)}.</li>\n");
+        {
+            html.Add($"<li><code>");
+            html.Add($"{HtmlText.Name(warning.Place.ToString())}</code> {HtmlText.Name(warning.What)}; ");
+            html.Add($"{HtmlText.Name(warning.Instead)}.</li>\n");
+        }
+
         html.Add($"</ul>\n");
     }
 

@@ -13,8 +13,11 @@ internal static class BatchesSection
 
     public static void Write(HtmlText html, StudyResult result, Dates dates)
     {
-        html.Add($"<section id=\"batches\" aria-labelledby=\"batches-title\"><h2 id=\"batches-title\">The batches</h2>\n<figure><figcaption><p>{Reading(result)}</p></figcaption>\n");
-        html.Add($"<p class=\"key\"><span><i class=\"sw mat\"></i>on the mats</span><span><i class=\"sw bench\"></i>on the benches</span><span><i class=\"sw table\"></i>on the hardening table</span><span><i class=\"sw pot\"></i>potted up</span><span><i class=\"sw diamond\">◆</i>wanted in the field</span></p>\n");
+        html.Add($"<section id=\"batches\" aria-labelledby=\"batches-title\"><h2 id=\"batches-title\">The batches</h2>\n<figure>");
+        html.Add($"<figcaption><p>{Reading(result)}</p></figcaption>\n");
+        html.Add($"<p class=\"key\"><span><i class=\"sw mat\"></i>on the mats</span><span><i class=\"sw bench\"></i>on the benches</span>");
+        html.Add($"<span><i class=\"sw table\"></i>on the hardening table</span><span><i class=\"sw pot\"></i>potted up</span><span>");
+        html.Add($"<i class=\"sw diamond\">◆</i>wanted in the field</span></p>\n");
         Chart(html, BatchBar.ByGrower(result), dates);
         Table(html, result, dates);
         html.Add($"</figure></section>\n");
@@ -28,8 +31,10 @@ internal static class BatchesSection
         string days = Numbers.Count(result.Plan.Scenario.Rules.LateDays, "day", "days");
         if (late == 0)
             return $"Median dates of {seasons}. By the median no batch is more than {days} late.";
-        string name = worst is null ? "" : $" The least reliable is {PlainText.Short(worst.Plan.Order.Id, 30)}: complete in time in {Numbers.OfSeasons(worst.Complete)}.";
-        return $"Median dates of {seasons}. By the median {Numbers.Whole(late)} of {Numbers.Count(result.Batches.Length, "batch", "batches")} {(late == 1 ? "is" : "are")} more than {days} late.{name}";
+        string name = worst is null ? "" : $" The least reliable is {PlainText.Short(worst.Plan.Order.Id, 30)}: complete in time in "
+            + $"{Numbers.OfSeasons(worst.Complete)}.";
+        return $"Median dates of {seasons}. By the median {Numbers.Whole(late)} of "
+            + $"{Numbers.Count(result.Batches.Length, "batch", "batches")} {(late == 1 ? "is" : "are")} more than {days} late.{name}";
     }
 
     private static void Chart(HtmlText html, IReadOnlyList<(string Grower, BatchBar[] Bars)> growers, Dates dates)
@@ -44,7 +49,8 @@ internal static class BatchesSection
         double y = 6 + head;
         foreach ((string grower, BatchBar[] bars) in growers)
         {
-            html.Add($"<svg x=\"0\" y=\"{y}\" width=\"{frame.Width}\" height=\"22\"><text class=\"strong\" x=\"0\" y=\"16\">{PlainText.Short(grower, 60)}</text></svg>\n");
+            html.Add($"<svg x=\"0\" y=\"{y}\" width=\"{frame.Width}\" height=\"22\"><text class=\"strong\" x=\"0\" y=\"16\">");
+            html.Add($"{PlainText.Short(grower, 60)}</text></svg>\n");
             y += 22;
             foreach (BatchBar bar in bars)
             {
@@ -61,8 +67,11 @@ internal static class BatchesSection
     private static void Row(HtmlText html, SvgFrame frame, BatchBar bar, double y)
     {
         BatchPlan plan = bar.Batch.Plan;
-        html.Add($"<g><title>{PlainText.Short(plan.Order.Id, 60)}, {PlainText.Short(plan.Crop.Name, 60)}, {Numbers.Count(plan.Trays, "tray", "trays")}</title>");
-        html.Add($"<svg x=\"8\" y=\"{y}\" width=\"{Left - 14}\" height=\"{RowHeight}\"><text x=\"0\" y=\"13\">{PlainText.Short(plan.Order.Id, 13)} <tspan class=\"faint\">{PlainText.Short(plan.Crop.Name, 13)}</tspan></text></svg>");
+        html.Add($"<g><title>");
+        html.Add($"{PlainText.Short(plan.Order.Id, 60)}, {PlainText.Short(plan.Crop.Name, 60)}, ");
+        html.Add($"{Numbers.Count(plan.Trays, "tray", "trays")}</title>");
+        html.Add($"<svg x=\"8\" y=\"{y}\" width=\"{Left - 14}\" height=\"{RowHeight}\"><text x=\"0\" y=\"13\">");
+        html.Add($"{PlainText.Short(plan.Order.Id, 13)} <tspan class=\"faint\">{PlainText.Short(plan.Crop.Name, 13)}</tspan></text></svg>");
         Bar(html, frame, "mat", bar.Mat, y);
         Bar(html, frame, "bench", bar.Bench, y);
         Bar(html, frame, "table", bar.Table, y);
@@ -79,18 +88,29 @@ internal static class BatchesSection
     {
         if (days is not { } span || span.To <= span.From)
             return;
-        html.Add($"<rect class=\"{kind}\" x=\"{frame.X(span.From)}\" y=\"{y + 2.5}\" width=\"{frame.X(span.To) - frame.X(span.From)}\" height=\"{RowHeight - 6}\"/>");
+        html.Add($"<rect class=\"{kind}\" x=\"{frame.X(span.From)}\" y=\"{y + 2.5}\" width=\"{frame.X(span.To) - frame.X(span.From)}\" ");
+        html.Add($"height=\"{RowHeight - 6}\"/>");
     }
 
     private static void Table(HtmlText html, StudyResult result, Dates dates)
     {
-        html.Add($"<details><summary>Table of the batches</summary><p>Planned dates, and what came of them in {Numbers.Count(result.Seasons, "season", "seasons")}: the median, and in brackets eight seasons of ten. All figures are in <a href=\"tables/batches.csv\">tables/batches.csv</a>.</p>");
-        html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Batches\"><table><thead><tr><th scope=\"col\">Batch</th><th scope=\"col\">Crop</th><th scope=\"col\">Grower</th><th scope=\"col\">Trays</th><th scope=\"col\">Plants wanted</th><th scope=\"col\">Sow, planned</th><th scope=\"col\">First sown</th><th scope=\"col\">Out, planned</th><th scope=\"col\">Last out</th><th scope=\"col\">Days late</th><th scope=\"col\">Plants in time</th><th scope=\"col\">Complete in time</th></tr></thead><tbody>\n");
+        html.Add($"<details><summary>Table of the batches</summary>");
+        html.Add($"<p>Planned dates, and what came of them in {Numbers.Count(result.Seasons, "season", "seasons")}: the median, and in ");
+        html.Add($"brackets eight seasons of ten. All figures are in <a href=\"tables/batches.csv\">tables/batches.csv</a>.</p>");
+        html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Batches\"><table><thead><tr>");
+        html.Add($"<th scope=\"col\">Batch</th><th scope=\"col\" class=\"text\">Crop</th><th scope=\"col\" class=\"text\">Grower</th>");
+        html.Add($"<th scope=\"col\">Trays</th><th scope=\"col\">Plants wanted</th><th scope=\"col\">Sow, planned</th>");
+        html.Add($"<th scope=\"col\">First sown</th><th scope=\"col\">Out, planned</th><th scope=\"col\">Last out</th>");
+        html.Add($"<th scope=\"col\">Days late</th><th scope=\"col\">Plants in time</th><th scope=\"col\">Complete in time</th></tr>");
+        html.Add($"</thead><tbody>\n");
         foreach (BatchResult batch in result.Batches)
         {
             BatchPlan plan = batch.Plan;
-            html.Add($"<tr><th scope=\"row\">{HtmlText.Name(plan.Order.Id, 30)}</th><td class=\"text\">{HtmlText.Name(plan.Crop.Name, 30)}</td><td class=\"text\">{HtmlText.Name(plan.Order.Grower, 30)}</td><td>{Numbers.Whole(plan.Trays)}</td><td>{Numbers.Whole(plan.Order.Plants)}</td>");
-            html.Add($"<td>{dates.Cell(plan.SowOn)}</td><td>{dates.Cell(batch.SownFirst)}</td><td>{dates.Cell(plan.SetOutOn)}</td><td>{dates.Cell(batch.OutLast)}</td><td>{Spreads.Cell(batch.DaysLate)}</td>");
+            html.Add($"<tr><th scope=\"row\">{HtmlText.Name(plan.Order.Id, 30)}</th><td class=\"text\">");
+            html.Add($"{HtmlText.Name(plan.Crop.Name, 30)}</td><td class=\"text\">{HtmlText.Name(plan.Order.Grower, 30)}</td><td>");
+            html.Add($"{Numbers.Whole(plan.Trays)}</td><td>{Numbers.Whole(plan.Order.Plants)}</td>");
+            html.Add($"<td>{dates.Cell(plan.SowOn)}</td><td>{dates.Cell(batch.SownFirst)}</td><td>{dates.Cell(plan.SetOutOn)}</td><td>");
+            html.Add($"{dates.Cell(batch.OutLast)}</td><td>{Spreads.Cell(batch.DaysLate)}</td>");
             html.Add($"<td>{Spreads.Cell(batch.PlantsInTime)}</td><td>{Numbers.Cell(batch.Complete)}</td></tr>\n");
         }
 

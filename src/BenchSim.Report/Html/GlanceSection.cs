@@ -13,8 +13,12 @@ internal static class GlanceSection
     public static void Write(HtmlText html, StudyResult result, Dates dates)
     {
         Week[][] weeks = [.. result.Spaces.Select(space => Week.Of(space, dates))];
-        html.Add($"<section id=\"glance\" aria-labelledby=\"glance-title\"><h2 id=\"glance-title\">The season at a glance</h2>\n<figure><figcaption><p>{Reading(result, weeks, dates)}</p></figcaption>\n");
-        html.Add($"<p class=\"key\"><span><i class=\"sw full0\"></i>empty</span><span><i class=\"sw full1\"></i>to half</span><span><i class=\"sw full2\"></i>to three quarters</span><span><i class=\"sw full3\"></i>nearly full</span><span><i class=\"sw full4\"></i>full</span><span><i class=\"sw dot\">●</i>trays wait in one season of ten or more</span></p>\n");
+        html.Add($"<section id=\"glance\" aria-labelledby=\"glance-title\"><h2 id=\"glance-title\">The season at a glance</h2>\n<figure>");
+        html.Add($"<figcaption><p>{Reading(result, weeks, dates)}</p></figcaption>\n");
+        html.Add($"<p class=\"key\"><span><i class=\"sw full0\"></i>empty</span><span><i class=\"sw full1\"></i>to half</span><span>");
+        html.Add($"<i class=\"sw full2\"></i>to three quarters</span><span><i class=\"sw full3\"></i>nearly full</span><span>");
+        html.Add($"<i class=\"sw full4\"></i>full</span><span><i class=\"sw dot\">●</i>trays wait in one season of ten or more</span>");
+        html.Add($"</p>\n");
         Strip(html, result, weeks, dates);
         Table(html, result, weeks);
         html.Add($"</figure></section>\n");
@@ -26,7 +30,8 @@ internal static class GlanceSection
         if (shortWeeks.Length == 0)
             return $"No space keeps trays waiting in more than one season of ten ({Numbers.Count(result.Seasons, "season", "seasons")} played).";
         string last = dates.Plain(shortWeeks[^1].AddDays(6) > result.Plan.LastDay ? result.Plan.LastDay : shortWeeks[^1].AddDays(6));
-        return $"Trays wait for a place in {Numbers.Count(shortWeeks.Length, "week", "weeks")} between {dates.Plain(shortWeeks[0])} and {last}, in at least one season of ten ({Numbers.Count(result.Seasons, "season", "seasons")} played).";
+        return $"Trays wait for a place in {Numbers.Count(shortWeeks.Length, "week", "weeks")} between {dates.Plain(shortWeeks[0])} and "
+            + $"{last}, in at least one season of ten ({Numbers.Count(result.Seasons, "season", "seasons")} played).";
     }
 
     private static void Strip(HtmlText html, StudyResult result, Week[][] weeks, Dates dates)
@@ -37,16 +42,24 @@ internal static class GlanceSection
         for (int space = 0; space < weeks.Length; space++)
         {
             double y = 6 + (RowHeight * space);
-            html.Add($"<svg x=\"0\" y=\"{y}\" width=\"{Left - 8}\" height=\"{RowHeight}\"><text x=\"0\" y=\"17\">{PlainText.Short(result.Spaces[space].Space.Name, 24)}</text></svg>");
+            html.Add($"<svg x=\"0\" y=\"{y}\" width=\"{Left - 8}\" height=\"{RowHeight}\"><text x=\"0\" y=\"17\">");
+            html.Add($"{PlainText.Short(result.Spaces[space].Space.Name, 24)}</text></svg>");
             for (int week = 0; week < weeks[space].Length; week++)
             {
                 Week at = weeks[space][week];
                 double x = frame.X(7 * week);
                 double width = frame.X(Math.Min(dates.Days, (7 * week) + 7)) - x;
-                html.Add($"<g><title>{PlainText.Short(result.Spaces[space].Space.Name, 40)}, week from {dates.Plain(at.From)}: at most {Numbers.Whole(at.Held)} of {Numbers.Whole(at.Places)} places held (median)</title>");
-                html.Add($"<rect class=\"full{Level(at)}\" x=\"{x + 0.5}\" y=\"{y}\" width=\"{Math.Max(0.5, width - 1)}\" height=\"{RowHeight - 4}\"/>");
+                html.Add($"<g><title>");
+                html.Add($"{PlainText.Short(result.Spaces[space].Space.Name, 40)}, week from {dates.Plain(at.From)}: at most ");
+                html.Add($"{Numbers.Whole(at.Held)} of {Numbers.Whole(at.Places)} places held (median)</title>");
+                html.Add($"<rect class=\"full{Level(at)}\" x=\"{x + 0.5}\" y=\"{y}\" width=\"{Math.Max(0.5, width - 1)}\" ");
+                html.Add($"height=\"{RowHeight - 4}\"/>");
                 if (at.IsShort)
-                    html.Add($"<circle class=\"dot\" cx=\"{x + (width / 2)}\" cy=\"{y + (RowHeight / 2) - 2}\" r=\"{Math.Min(4, Math.Max(1.5, width / 4))}\"/>");
+                {
+                    html.Add($"<circle class=\"dot\" cx=\"{x + (width / 2)}\" cy=\"{y + (RowHeight / 2) - 2}\" ");
+                    html.Add($"r=\"{Math.Min(4, Math.Max(1.5, width / 4))}\"/>");
+                }
+
                 html.Add($"</g>\n");
             }
         }
@@ -65,7 +78,11 @@ internal static class GlanceSection
 
     private static void Table(HtmlText html, StudyResult result, Week[][] weeks)
     {
-        html.Add($"<details><summary>Table: places held by week, of the places there are</summary><p>The fullest day of each week, median of {Numbers.Count(result.Seasons, "season", "seasons")}. An asterisk: trays wait in one season of ten or more.</p><div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Places held by week\"><table><thead><tr><th scope=\"col\">Week from</th>");
+        html.Add($"<details><summary>Table: places held by week, of the places there are</summary>");
+        html.Add($"<p>The fullest day of each week, median of {Numbers.Count(result.Seasons, "season", "seasons")}. An asterisk: trays ");
+        html.Add($"wait in one season of ten or more.</p>");
+        html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Places held by week\"><table><thead><tr>");
+        html.Add($"<th scope=\"col\">Week from</th>");
         foreach (SpaceResult space in result.Spaces)
             html.Add($"<th scope=\"col\">{HtmlText.Name(space.Space.Name, 30)}</th>");
         html.Add($"</tr></thead><tbody>\n");
@@ -73,7 +90,12 @@ internal static class GlanceSection
         {
             html.Add($"<tr><th scope=\"row\">{Dates.Iso(weeks[0][week].From)}</th>");
             foreach (Week[] space in weeks)
-                html.Add($"<td>{Numbers.Whole(space[week].Held)} of {Numbers.Whole(space[week].Places)}{(space[week].IsShort ? " *" : "")}</td>");
+            {
+                html.Add($"<td>");
+                html.Add($"{Numbers.Whole(space[week].Held)} of ");
+                html.Add($"{Numbers.Whole(space[week].Places)}{(space[week].IsShort ? " *" : "")}</td>");
+            }
+
             html.Add($"</tr>\n");
         }
 

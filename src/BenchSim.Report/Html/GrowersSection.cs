@@ -10,15 +10,23 @@ internal static class GrowersSection
 
     public static void Write(HtmlText html, StudyResult result)
     {
-        html.Add($"<section id=\"growers\" aria-labelledby=\"growers-title\"><h2 id=\"growers-title\">The growers’ shares</h2>\n<figure><figcaption><p>{Reading(result)}</p></figcaption>\n");
+        html.Add($"<section id=\"growers\" aria-labelledby=\"growers-title\"><h2 id=\"growers-title\">The growers’ shares</h2>\n<figure>");
+        html.Add($"<figcaption><p>{Reading(result)}</p></figcaption>\n");
         Chart(html, result);
-        html.Add($"<details><summary>Table of the growers</summary><p>A tray-day is one place held for one day. Of {Numbers.Count(result.Seasons, "season", "seasons")}: the median, and in brackets eight seasons of ten; by space the mean. Also in <a href=\"tables/growers.csv\">tables/growers.csv</a>.</p><div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Growers\"><table><thead><tr><th scope=\"col\">Grower</th><th scope=\"col\">Batches</th><th scope=\"col\">Share</th><th scope=\"col\">Tray-days</th><th scope=\"col\">Most places on a day</th>");
+        html.Add($"<details><summary>Table of the growers</summary>");
+        html.Add($"<p>A tray-day is one place held for one day. Of {Numbers.Count(result.Seasons, "season", "seasons")}: the median, and ");
+        html.Add($"in brackets eight seasons of ten; by space the mean. Also in <a ");
+        html.Add($"href=\"tables/growers.csv\">tables/growers.csv</a>.</p>");
+        html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Growers\"><table><thead><tr>");
+        html.Add($"<th scope=\"col\">Grower</th><th scope=\"col\">Batches</th><th scope=\"col\">Share</th>");
+        html.Add($"<th scope=\"col\">Tray-days</th><th scope=\"col\">Most places on a day</th>");
         foreach (SpaceResult space in result.Spaces)
             html.Add($"<th scope=\"col\">{HtmlText.Name(space.Space.Name, 30)}</th>");
         html.Add($"</tr></thead><tbody>\n");
         foreach (GrowerResult grower in result.Growers)
         {
-            html.Add($"<tr><th scope=\"row\">{HtmlText.Name(grower.Grower, 40)}</th><td>{Numbers.Whole(grower.Batches)}</td><td>{Numbers.Percent(grower.Share)} %</td><td>{Spreads.Cell(grower.TrayDays)}</td><td>{Spreads.Cell(grower.Peak)}</td>");
+            html.Add($"<tr><th scope=\"row\">{HtmlText.Name(grower.Grower, 40)}</th><td>{Numbers.Whole(grower.Batches)}</td><td>");
+            html.Add($"{Numbers.Percent(grower.Share)} %</td><td>{Spreads.Cell(grower.TrayDays)}</td><td>{Spreads.Cell(grower.Peak)}</td>");
             foreach (double days in grower.TrayDaysBySpace)
                 html.Add($"<td>{Numbers.Whole(days)}</td>");
             html.Add($"</tr>\n");
@@ -32,7 +40,8 @@ internal static class GrowersSection
         GrowerResult? most = result.Growers.IsEmpty ? null : result.Growers.MaxBy(grower => grower.Share);
         return most is null
             ? "The plan names no grower."
-            : $"{PlainText.Short(most.Grower, 60)} holds the largest share: {Numbers.Percent(most.Share)} % of all tray-days (mean of {Numbers.Count(result.Seasons, "season", "seasons")}). A tray-day is one place held for one day.";
+            : $"{PlainText.Short(most.Grower, 60)} holds the largest share: {Numbers.Percent(most.Share)} % of all tray-days (mean of "
+                + $"{Numbers.Count(result.Seasons, "season", "seasons")}). A tray-day is one place held for one day.";
     }
 
     private static void Chart(HtmlText html, StudyResult result)
@@ -42,13 +51,17 @@ internal static class GrowersSection
         const double room = width - left - 60;
         double most = Math.Max(1e-9, result.Growers.Select(grower => grower.Share).DefaultIfEmpty(1).Max());
         double height = 8 + (RowHeight * result.Growers.Length);
-        html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Share of tray-days by grower\"><svg class=\"chart\" role=\"img\" aria-label=\"Share of all tray-days by grower\" viewBox=\"0 0 {width} {height}\" width=\"{width}\" height=\"{height}\">\n");
+        html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Share of tray-days by grower\">");
+        html.Add($"<svg class=\"chart\" role=\"img\" aria-label=\"Share of all tray-days by grower\" viewBox=\"0 0 {width} {height}\" ");
+        html.Add($"width=\"{width}\" height=\"{height}\">\n");
         double y = 4;
         foreach (GrowerResult grower in result.Growers)
         {
             double length = grower.Share / most * room;
-            html.Add($"<svg x=\"0\" y=\"{y}\" width=\"{left - 8}\" height=\"{RowHeight}\"><text x=\"0\" y=\"17\">{PlainText.Short(grower.Grower, 27)}</text></svg>");
-            html.Add($"<rect class=\"bench\" x=\"{left}\" y=\"{y + 4}\" width=\"{length}\" height=\"{RowHeight - 9}\"/><text x=\"{left + length + 6}\" y=\"{y + 17}\">{Numbers.Percent(grower.Share)} %</text>\n");
+            html.Add($"<svg x=\"0\" y=\"{y}\" width=\"{left - 8}\" height=\"{RowHeight}\"><text x=\"0\" y=\"17\">");
+            html.Add($"{PlainText.Short(grower.Grower, 27)}</text></svg>");
+            html.Add($"<rect class=\"bench\" x=\"{left}\" y=\"{y + 4}\" width=\"{length}\" height=\"{RowHeight - 9}\"/>");
+            html.Add($"<text x=\"{left + length + 6}\" y=\"{y + 17}\">{Numbers.Percent(grower.Share)} %</text>\n");
             y += RowHeight;
         }
 

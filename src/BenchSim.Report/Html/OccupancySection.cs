@@ -12,7 +12,9 @@ internal static class OccupancySection
     public static void Write(HtmlText html, StudyResult result, Dates dates)
     {
         html.Add($"<section id=\"spaces\" aria-labelledby=\"spaces-title\"><h2 id=\"spaces-title\">Each space, day by day</h2>\n");
-        html.Add($"<p class=\"key\"><span><i class=\"sw capacity\"></i>places there are</span><span><i class=\"sw band\"></i>places held in eight seasons of ten</span><span><i class=\"sw held\"></i>places held, median</span><span><i class=\"sw wanted\"></i>places wanted if there were no limit, median</span></p>\n");
+        html.Add($"<p class=\"key\"><span><i class=\"sw capacity\"></i>places there are</span><span><i class=\"sw band\">");
+        html.Add($"</i>places held in eight seasons of ten</span><span><i class=\"sw held\"></i>places held, median</span><span>");
+        html.Add($"<i class=\"sw wanted\"></i>places wanted if there were no limit, median</span></p>\n");
         foreach (SpaceResult space in result.Spaces)
             Space(html, space, result, dates);
         html.Add($"</section>\n");
@@ -20,14 +22,20 @@ internal static class OccupancySection
 
     private static void Space(HtmlText html, SpaceResult space, StudyResult result, Dates dates)
     {
-        html.Add($"<figure><figcaption><h3>{HtmlText.Name(space.Space.Name, 80)}</h3><p>{Reading(space, result, dates)}</p></figcaption>\n");
+        html.Add($"<figure><figcaption><h3>{HtmlText.Name(space.Space.Name, 80)}</h3><p>{Reading(space, result, dates)}</p>");
+        html.Add($"</figcaption>\n");
         Chart(html, space, dates);
         html.Add($"<details><summary>Table by week: {HtmlText.Name(space.Space.Name, 40)}</summary>");
-        html.Add($"<p>For each week the fullest day; the median, and in brackets the figure that nine seasons in ten do not exceed, of {Numbers.Count(result.Seasons, "season", "seasons")}. Every day is in <a href=\"tables/daily.csv\">tables/daily.csv</a>.</p>");
-        html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Table by week\"><table><thead><tr><th scope=\"col\">Week from</th><th scope=\"col\">Places</th><th scope=\"col\">Held</th><th scope=\"col\">Wanted</th><th scope=\"col\">Waiting</th></tr></thead><tbody>\n");
+        html.Add($"<p>For each week the fullest day; the median, and in brackets the figure that nine seasons in ten do not exceed, of ");
+        html.Add($"{Numbers.Count(result.Seasons, "season", "seasons")}. Every day is in <a ");
+        html.Add($"href=\"tables/daily.csv\">tables/daily.csv</a>.</p>");
+        html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Table by week\"><table><thead><tr>");
+        html.Add($"<th scope=\"col\">Week from</th><th scope=\"col\">Places</th><th scope=\"col\">Held</th><th scope=\"col\">Wanted</th>");
+        html.Add($"<th scope=\"col\">Waiting</th></tr></thead><tbody>\n");
         foreach (Week week in Week.Of(space, dates))
         {
-            html.Add($"<tr><th scope=\"row\">{Dates.Iso(week.From)}</th><td>{Numbers.Whole(week.Places)}</td><td>{Cell(week.Held, week.HeldHigh)}</td>");
+            html.Add($"<tr><th scope=\"row\">{Dates.Iso(week.From)}</th><td>{Numbers.Whole(week.Places)}</td><td>");
+            html.Add($"{Cell(week.Held, week.HeldHigh)}</td>");
             html.Add($"<td>{Cell(week.Wanted, week.WantedHigh)}</td><td>{Cell(week.Waiting, week.WaitingHigh)}</td></tr>\n");
         }
 
@@ -60,7 +68,8 @@ internal static class OccupancySection
         if (lacking > 0)
         {
             DaySpread wanted = space.Wanted[worst];
-            text.Append(CultureInfo.InvariantCulture, $" Around {dates.Plain(dates.Day(worst))} it would take {Numbers.Whole(wanted.P50)} places{Range(wanted, result.Seasons)} if there were no limit: {Numbers.Count(lacking, "place", "places")} more than there are.");
+            text.Append(CultureInfo.InvariantCulture, $" Around {dates.Plain(dates.Day(worst))} it would take {Numbers.Whole(wanted.P50)} "
+                + $"places{Range(wanted, result.Seasons)} if there were no limit: {Numbers.Count(lacking, "place", "places")} more than there are.");
         }
 
         return text.ToString();

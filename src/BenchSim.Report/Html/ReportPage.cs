@@ -18,9 +18,12 @@ internal static class ReportPage
     {
         var dates = new Dates(result.Plan);
         var html = new HtmlText();
-        html.Add($"<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/><meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/><meta name=\"color-scheme\" content=\"light dark\"/>");
+        html.Add($"<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/>");
+        html.Add($"<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>");
+        html.Add($"<meta name=\"color-scheme\" content=\"light dark\"/>");
         html.Add($"<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\"/>");
-        html.Add($"<title>{PlainText.Short(result.Plan.Scenario.Name, 80)}: does the plan fit?</title>\n<style>\n{new Markup(Style())}</style></head>\n<body><a class=\"skip\" href=\"#verdict\">Skip to the verdict</a>\n");
+        html.Add($"<title>{PlainText.Short(result.Plan.Scenario.Name, 80)}: does the plan fit?</title>\n<style>\n");
+        html.Add($"{new Markup(Style())}</style></head>\n<body><a class=\"skip\" href=\"#verdict\">Skip to the verdict</a>\n");
         VerdictSection.Write(html, result, overallNote);
         html.Add($"<nav aria-label=\"Contents\"><ul>");
         foreach ((string id, string title) in s_contents)

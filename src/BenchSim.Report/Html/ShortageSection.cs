@@ -9,14 +9,25 @@ internal static class ShortageSection
     public static void Write(HtmlText html, StudyResult result, Dates dates)
     {
         html.Add($"<section id=\"shortage\" aria-labelledby=\"shortage-title\"><h2 id=\"shortage-title\">Where room is short</h2>\n");
-        html.Add($"<p>{Reading(result)}</p>\n<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Shortage by kind of space\"><table><thead><tr><th scope=\"col\">Spaces</th><th scope=\"col\">Most places</th><th scope=\"col\">Runs out in</th><th scope=\"col\">First on</th><th scope=\"col\">Largest shortage</th><th scope=\"col\">Shortage on</th><th scope=\"col\">Most waiting on a day</th></tr></thead><tbody>\n");
+        html.Add($"<p>{Reading(result)}</p>\n");
+        html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Shortage by kind of space\"><table><thead><tr>");
+        html.Add($"<th scope=\"col\">Spaces</th><th scope=\"col\">Most places</th><th scope=\"col\">Runs out in</th>");
+        html.Add($"<th scope=\"col\">First on</th><th scope=\"col\">Largest shortage</th><th scope=\"col\">Shortage on</th>");
+        html.Add($"<th scope=\"col\">Most waiting on a day</th></tr></thead><tbody>\n");
         foreach (GroupResult group in result.Groups)
         {
-            html.Add($"<tr><th scope=\"row\">{VerdictSpaces.Name(result, group.Kind)}</th><td>{Numbers.Whole(group.Places.DefaultIfEmpty(0).Max())}</td><td>{Numbers.Cell(group.RunsOut)}</td><td>{dates.Cell(group.RunsOutOn)}</td>");
-            html.Add($"<td>{Spreads.Cell(group.Shortage)}</td><td>{dates.Cell(group.ShortageOn)}</td><td>{Spreads.Cell(group.WorstWaiting)}</td></tr>\n");
+            html.Add($"<tr><th scope=\"row\">{VerdictSpaces.Name(result, group.Kind)}</th><td>");
+            html.Add($"{Numbers.Whole(group.Places.DefaultIfEmpty(0).Max())}</td><td>{Numbers.Cell(group.RunsOut)}</td><td>");
+            html.Add($"{dates.Cell(group.RunsOutOn)}</td>");
+            html.Add($"<td>{Spreads.Cell(group.Shortage)}</td><td>{dates.Cell(group.ShortageOn)}</td><td>");
+            html.Add($"{Spreads.Cell(group.WorstWaiting)}</td></tr>\n");
         }
 
-        html.Add($"</tbody></table></div>\n<p class=\"small\">Of {Numbers.Count(result.Seasons, "season", "seasons")}: the median, and in brackets eight seasons of ten; for “runs out in” the 95 % interval. Shortage is what the season would take with no limit on any space, less the places there are. Waiting is what was refused a place on one day.</p></section>\n");
+        html.Add($"</tbody></table></div>\n");
+        html.Add($"<p class=\"small\">Of {Numbers.Count(result.Seasons, "season", "seasons")}: the median, and in brackets eight seasons ");
+        html.Add($"of ten; for “runs out in” the 95 % interval. Shortage is what the season would take with no limit on any space, less ");
+        html.Add($"the places there are. Waiting is what was refused a place on one day.</p>");
+        html.Add($"</section>\n");
     }
 
     private static string Reading(StudyResult result)

@@ -41,12 +41,19 @@ internal static class SourcesPart
         }
 
         int count = rows.Sum(row => row.Count());
-        html.Add($"<p>{Numbers.Count(count, "value rests", "values rest")} <strong>on memory or assumption</strong>. Check those that matter to you, and write your own into <code>crops.csv</code> or <code>trays.csv</code>.</p>\n");
-        html.Add($"<details><summary>Values from memory or assumption</summary><div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Values from memory or assumption\"><table class=\"words\"><thead><tr><th scope=\"col\">Column</th><th scope=\"col\">Trust</th><th scope=\"col\">For</th><th scope=\"col\">Why</th></tr></thead><tbody>\n");
+        html.Add($"<p>");
+        html.Add($"{Numbers.Count(count, "value rests", "values rest")} <strong>on memory or assumption</strong>. Check those that ");
+        html.Add($"matter to you, and write your own into <code>crops.csv</code> or <code>trays.csv</code>.</p>\n");
+        html.Add($"<details><summary>Values from memory or assumption</summary>");
+        html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Values from memory or assumption\">");
+        html.Add($"<table class=\"words\"><thead><tr><th scope=\"col\">Column</th><th scope=\"col\">Trust</th><th scope=\"col\">For</th>");
+        html.Add($"<th scope=\"col\">Why</th></tr></thead><tbody>\n");
         foreach (var row in rows)
         {
             string owners = string.Join(", ", row.Select(entry => entry.Value.Length == 0 ? PlainText.Short(entry.Owner, 40) : string.Create(CultureInfo.InvariantCulture, $"{PlainText.Short(entry.Owner, 40)} ({entry.Value})")));
-            html.Add($"<tr><th scope=\"row\"><code>{row.Key.Column}</code></th><td><b class=\"flag\">{Trade.Words(row.Key.Provenance.Trust)}</b></td><td>{HtmlText.Name(owners)}</td><td>{HtmlText.Name(row.Key.Provenance.Source)}</td></tr>\n");
+            html.Add($"<tr><th scope=\"row\"><code>{row.Key.Column}</code></th><td><b class=\"flag\">");
+            html.Add($"{Trade.Words(row.Key.Provenance.Trust)}</b></td><td>{HtmlText.Name(owners)}</td><td>");
+            html.Add($"{HtmlText.Name(row.Key.Provenance.Source)}</td></tr>\n");
         }
 
         html.Add($"</tbody></table></div></details>\n");
@@ -56,12 +63,17 @@ internal static class SourcesPart
     {
         if (entries.Length == 0)
             return;
-        html.Add($"<details><summary>All values of the {what}, with their sources</summary><div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"All values of the {what}\"><table class=\"words\"><thead><tr><th scope=\"col\">Of</th><th scope=\"col\">Column</th><th scope=\"col\">Value</th><th scope=\"col\">Trust</th><th scope=\"col\">Source</th></tr></thead><tbody>\n");
+        html.Add($"<details><summary>All values of the {what}, with their sources</summary>");
+        html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"All values of the {what}\"><table class=\"words\">");
+        html.Add($"<thead><tr><th scope=\"col\">Of</th><th scope=\"col\">Column</th><th scope=\"col\">Value</th>");
+        html.Add($"<th scope=\"col\">Trust</th><th scope=\"col\">Source</th></tr></thead><tbody>\n");
         foreach (Entry entry in entries)
         {
             bool weak = entry.Provenance.Trust is Trust.Memory or Trust.Assumption;
             string trust = Trade.Words(entry.Provenance.Trust);
-            html.Add($"<tr><th scope=\"row\">{HtmlText.Name(entry.Owner, 40)}</th><td><code>{entry.Column}</code></td><td>{entry.Value}</td><td>{(weak ? new Markup($"<b class=\"flag\">{trust}</b>") : new Markup(trust))}</td><td>{HtmlText.Name(entry.Provenance.Source)}</td></tr>\n");
+            html.Add($"<tr><th scope=\"row\">{HtmlText.Name(entry.Owner, 40)}</th><td><code>{entry.Column}</code></td><td>");
+            html.Add($"{entry.Value}</td><td>{(weak ? new Markup($"<b class=\"flag\">{trust}</b>") : new Markup(trust))}</td><td>");
+            html.Add($"{HtmlText.Name(entry.Provenance.Source)}</td></tr>\n");
         }
 
         html.Add($"</tbody></table></div></details>\n");

@@ -14,8 +14,14 @@ internal static class VerdictSection
         html.Add($"<header><p class=\"kind\">Does the plan fit the benches?</p><h1>{HtmlText.Name(scenario.Name, 120)}</h1>");
         if (scenario.Question.Length > 0)
             html.Add($"<p class=\"question\">{HtmlText.Name(scenario.Question, 400)}</p>");
-        html.Add($"<p class=\"span\">{Dates.Full(result.Plan.FirstDay)} to {Dates.Full(result.Plan.LastDay)} · {Numbers.Count(result.Batches.Length, "batch", "batches")} · {Numbers.Count(result.PlantsWanted, "plant", "plants")} wanted · {Numbers.Count(result.Seasons, "season", "seasons")} played</p></header>\n");
-        html.Add($"<main>\n<section id=\"verdict\" class=\"verdict {Class(verdict.Fits)}\" aria-labelledby=\"verdict-title\"><h2 id=\"verdict-title\"><span class=\"mark\" aria-hidden=\"true\">{Mark(verdict.Fits)}</span> {verdict.Headline}</h2>\n");
+        html.Add($"<p class=\"span\">");
+        html.Add($"{Dates.Full(result.Plan.FirstDay)} to {Dates.Full(result.Plan.LastDay)} · ");
+        html.Add($"{Numbers.Count(result.Batches.Length, "batch", "batches")} · {Numbers.Count(result.PlantsWanted, "plant", "plants")} ");
+        html.Add($"wanted · {Numbers.Count(result.Seasons, "season", "seasons")} played</p>");
+        html.Add($"</header>\n");
+        html.Add($"<main>\n<section id=\"verdict\" class=\"verdict {Class(verdict.Fits)}\" aria-labelledby=\"verdict-title\">");
+        html.Add($"<h2 id=\"verdict-title\"><span class=\"mark\" aria-hidden=\"true\">");
+        html.Add($"{Mark(verdict.Fits)}</span> {verdict.Headline}</h2>\n");
         if (overallNote is not null)
             html.Add($"<p class=\"note\"><strong>Note.</strong> {HtmlText.Name(overallNote)}</p>\n");
         Gauge(html, result.Fits);
@@ -38,11 +44,14 @@ internal static class VerdictSection
         const double width = 760;
         double X(double share) => 1 + (share * (width - 2));
         double middle = X(chance.Share);
-        html.Add($"<svg class=\"gauge\" role=\"img\" aria-label=\"The plan fits in {Numbers.OfSeasons(chance)}\" viewBox=\"0 0 {width} 40\">");
+        html.Add($"<svg class=\"gauge\" role=\"img\" aria-label=\"The plan fits in {Numbers.OfSeasons(chance)}\" viewBox=\"0 0 {width} ");
+        html.Add($"40\">");
         html.Add($"<rect class=\"rail\" x=\"1\" y=\"4\" width=\"{width - 2}\" height=\"12\" rx=\"3\"/>");
         html.Add($"<rect class=\"done\" x=\"1\" y=\"4\" width=\"{middle - 1}\" height=\"12\" rx=\"3\"/>");
-        html.Add($"<rect class=\"range\" x=\"{X(chance.Low)}\" y=\"1\" width=\"{Math.Max(1, X(chance.High) - X(chance.Low))}\" height=\"18\"/>");
+        html.Add($"<rect class=\"range\" x=\"{X(chance.Low)}\" y=\"1\" width=\"{Math.Max(1, X(chance.High) - X(chance.Low))}\" ");
+        html.Add($"height=\"18\"/>");
         html.Add($"<line class=\"goal\" x1=\"{X(Verdict.ReliableFrom)}\" y1=\"0\" x2=\"{X(Verdict.ReliableFrom)}\" y2=\"20\"/>");
-        html.Add($"<text x=\"1\" y=\"36\">none</text><text class=\"end\" x=\"{X(Verdict.ReliableFrom)}\" y=\"36\">nine in ten</text><text class=\"end\" x=\"{width - 1}\" y=\"36\">all</text></svg>\n");
+        html.Add($"<text x=\"1\" y=\"36\">none</text><text class=\"end\" x=\"{X(Verdict.ReliableFrom)}\" y=\"36\">nine in ten</text>");
+        html.Add($"<text class=\"end\" x=\"{width - 1}\" y=\"36\">all</text></svg>\n");
     }
 }

@@ -11,19 +11,28 @@ internal static class WorkSection
     public static void Write(HtmlText html, StudyResult result, Dates dates)
     {
         WorkResult work = result.Work;
-        html.Add($"<section id=\"work\" aria-labelledby=\"work-title\"><h2 id=\"work-title\">The work, week by week</h2>\n<figure><figcaption><p>{Reading(result, dates)}</p></figcaption>\n");
-        html.Add($"<p class=\"key\"><span><i class=\"sw work\"></i>hours, mean</span><span><i class=\"sw high\"></i>hours that nine seasons in ten do not exceed</span></p>\n");
+        html.Add($"<section id=\"work\" aria-labelledby=\"work-title\"><h2 id=\"work-title\">The work, week by week</h2>\n<figure>");
+        html.Add($"<figcaption><p>{Reading(result, dates)}</p></figcaption>\n");
+        html.Add($"<p class=\"key\"><span><i class=\"sw work\"></i>hours, mean</span><span><i class=\"sw high\">");
+        html.Add($"</i>hours that nine seasons in ten do not exceed</span></p>\n");
         Chart(html, work, dates);
-        html.Add($"<details><summary>Tables of the work</summary><p>Of {Numbers.Count(result.Seasons, "season", "seasons")}: the median, and in brackets eight seasons of ten.</p><table><thead><tr><th scope=\"col\">Job</th><th scope=\"col\">In the season</th></tr></thead><tbody>\n");
+        html.Add($"<details><summary>Tables of the work</summary>");
+        html.Add($"<p>Of {Numbers.Count(result.Seasons, "season", "seasons")}: the median, and in brackets eight seasons of ten.</p>");
+        html.Add($"<table><thead><tr><th scope=\"col\">Job</th><th scope=\"col\">In the season</th></tr></thead><tbody>\n");
         Row(html, "Trays and flats sown", work.Sown);
         Row(html, "Trays potted up", work.Potted);
         Row(html, "Moves of one tray or flat", work.Moved);
         Row(html, "Trays set out", work.SetOut);
         Row(html, "Tray-nights carried in", work.CarriedIn);
         Row(html, "Hours in all", work.Hours);
-        html.Add($"</tbody></table><table><thead><tr><th scope=\"col\">Week from</th><th scope=\"col\">Hours, mean</th><th scope=\"col\">Nine seasons in ten at most</th></tr></thead><tbody>\n");
+        html.Add($"</tbody></table><table><thead><tr><th scope=\"col\">Week from</th><th scope=\"col\">Hours, mean</th>");
+        html.Add($"<th scope=\"col\">Nine seasons in ten at most</th></tr></thead><tbody>\n");
         for (int week = 0; week < work.HoursByWeek.Length; week++)
-            html.Add($"<tr><th scope=\"row\">{Dates.Iso(dates.Day(7 * week))}</th><td>{Numbers.Short(work.HoursByWeek[week])}</td><td>{Numbers.Short(work.HoursByWeekP90[week])}</td></tr>\n");
+        {
+            html.Add($"<tr><th scope=\"row\">{Dates.Iso(dates.Day(7 * week))}</th><td>{Numbers.Short(work.HoursByWeek[week])}</td>");
+            html.Add($"<td>{Numbers.Short(work.HoursByWeekP90[week])}</td></tr>\n");
+        }
+
         html.Add($"</tbody></table></details></figure></section>\n");
     }
 
@@ -37,7 +46,8 @@ internal static class WorkSection
         if (hours.IsEmpty || hours.Max() <= 0)
             return all;
         int busiest = hours.IndexOf(hours.Max());
-        return $"{all} The busiest week begins on {dates.Plain(dates.Day(7 * busiest))}: {Numbers.Short(hours[busiest])} hours on average, at most {Numbers.Short(result.Work.HoursByWeekP90[busiest])} in nine seasons of ten ({Numbers.Count(result.Seasons, "season", "seasons")} played).";
+        return $"{all} The busiest week begins on {dates.Plain(dates.Day(7 * busiest))}: {Numbers.Short(hours[busiest])} hours on "
+            + $"average, at most {Numbers.Short(result.Work.HoursByWeekP90[busiest])} in nine seasons of ten ({Numbers.Count(result.Seasons, "season", "seasons")} played).";
     }
 
     private static void Chart(HtmlText html, WorkResult work, Dates dates)
@@ -53,7 +63,8 @@ internal static class WorkSection
             double width = Math.Max(1, frame.X(Math.Min(dates.Days, (7 * week) + 7)) - x - 2);
             double top = frame.Y(work.HoursByWeek[week], scale);
             double high = frame.Y(work.HoursByWeekP90[week], scale);
-            html.Add($"<rect class=\"work\" x=\"{x + 1}\" y=\"{top}\" width=\"{width}\" height=\"{frame.PlotBottom - top}\"/><line class=\"high\" x1=\"{x + 1}\" y1=\"{high}\" x2=\"{x + 1 + width}\" y2=\"{high}\"/>\n");
+            html.Add($"<rect class=\"work\" x=\"{x + 1}\" y=\"{top}\" width=\"{width}\" height=\"{frame.PlotBottom - top}\"/>");
+            html.Add($"<line class=\"high\" x1=\"{x + 1}\" y1=\"{high}\" x2=\"{x + 1 + width}\" y2=\"{high}\"/>\n");
         }
 
         SvgFrame.Close(html);

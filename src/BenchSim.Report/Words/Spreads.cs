@@ -14,7 +14,8 @@ internal static class Spreads
         if (estimate.Least.Equals(estimate.Most))
             return $"{middle} in every season";
         if (estimate.Seasons < Numbers.EnoughSeasons)
-            return $"typically {middle} (between {Numbers.Whole(estimate.Least)} and {Numbers.Whole(estimate.Most)} over {Numbers.Whole(estimate.Seasons)} seasons)";
+            return $"typically {middle} (between {Numbers.Whole(estimate.Least)} and {Numbers.Whole(estimate.Most)} over "
+                + $"{Numbers.Whole(estimate.Seasons)} seasons)";
         if (estimate.P50 == 0 && estimate.P90 > 0)
             return $"no {many} in most seasons, but {Numbers.Whole(estimate.P90)} or more in one season of ten";
         if (estimate.P10.Equals(estimate.P90))

@@ -29,11 +29,13 @@ internal static class VerdictChance
         {
             yield return result.Seasons == 1
                 ? "One season says nothing about another: play at least 30, better 1,000, before deciding anything."
-                : $"These are only {result.Seasons} seasons: take every figure as a rough guide, and play at least 30, better 1,000, before deciding anything.";
+                : $"These are only {result.Seasons} seasons: take every figure as a rough guide, and play at least 30, better 1,000, "
+                    + "before deciding anything.";
         }
 
         if (result.FitsWeatherCounted.Hits != result.Fits.Hits)
-            yield return $"Counting also the days on which only the weather held trays back, it fits in {Numbers.OfSeasons(result.FitsWeatherCounted)}.";
+            yield return "Counting also the days on which only the weather held trays back, it fits in "
+                + $"{Numbers.OfSeasons(result.FitsWeatherCounted)}.";
         if (MainCause(result) is { } cause)
             yield return cause;
     }
@@ -47,7 +49,8 @@ internal static class VerdictChance
 
         // Enumeration follows the order of the causes: the first of equals is named first.
         Cause[] leading = [.. result.Causes.Where(pair => pair.Value == most).Select(pair => pair.Key)];
-        string seasons = misses == 1 ? "In the one season that does not fit" : $"In {Numbers.Whole(most)} of the {Numbers.Whole(misses)} seasons that do not fit";
+        string seasons = misses == 1 ? "In the one season that does not fit" : $"In {Numbers.Whole(most)} of the {Numbers.Whole(misses)} "
+            + "seasons that do not fit";
         string first = $"{seasons}, {Reason(leading[0])}.";
         return leading.Length == 1 ? first : $"{first} As often, {Reason(leading[1])}.";
     }

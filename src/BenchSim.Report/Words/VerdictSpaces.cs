@@ -83,9 +83,11 @@ internal static class VerdictSpaces
         if (worst.Seasons == 1 || worst.Least.Equals(worst.Most))
             return $"on the worst day {middle}";
         if (worst.Seasons < Numbers.EnoughSeasons)
-            return $"on the worst day of a season about {middle} ({Numbers.Whole(worst.Least)} to {Numbers.Whole(worst.Most)} over the {worst.Seasons} seasons)";
+            return $"on the worst day of a season about {middle} ({Numbers.Whole(worst.Least)} to {Numbers.Whole(worst.Most)} over the "
+                + $"{worst.Seasons} seasons)";
         if (worst.P50 == 0)
-            return $"in most seasons nothing is short, in the worst of them {Numbers.Count(worst.Most, one, many)} {(one == "tray" ? "found no place" : "were missing")} on one day";
+            return $"in most seasons nothing is short, in the worst of them {Numbers.Count(worst.Most, one, many)} "
+                + $"{(one == "tray" ? "found no place" : "were missing")} on one day";
         return $"on the worst day of a season about {middle} ({Numbers.Whole(worst.P10)} to {Numbers.Whole(worst.P90)} in eight seasons of ten)";
     }
 
@@ -95,8 +97,10 @@ internal static class VerdictSpaces
         yield return $"No tray is refused a place in {seasons}.";
         foreach (GroupResult group in result.Groups.Where(group => group.Shortage.Most > 0))
         {
-            yield return $"Yet with places without limit the plan would use more of the {Name(result, group.Kind)} than there are: the most it lacks on one day is "
-                + $"{Spreads.Amount(group.Shortage, "place", "places")}. The trays find room by other ways here, so nothing is short; keep an eye on it.";
+            yield return $"Yet with places without limit the plan would use more of the {Name(result, group.Kind)} than there are: the "
+                + "most it lacks on one day is "
+                + $"{Spreads.Amount(group.Shortage, "place", "places")}. The trays find room by other ways here, so nothing is short; "
+                    + "keep an eye on it.";
         }
     }
 }

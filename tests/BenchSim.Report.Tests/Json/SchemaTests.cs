@@ -53,6 +53,31 @@ public partial class SchemaTests
     }
 
     [Theory]
+    [InlineData("<script>alert(1)</script>")]
+    [InlineData("\",\"version\":2,\"x\":\"")]
+    [InlineData("two\r\nlines\0")]
+    [InlineData("🍅 עגבנייה")]
+    public void Hostile_names_come_back_as_they_were(string name)
+    {
+        StudyResult result = SyntheticStudy.Tiny();
+        byte[] bytes = ResultJson.Write(result with { Growers = [result.Growers[0] with { Grower = name }] }, []);
+
+        using var json = JsonDocument.Parse(bytes);
+        Assert.Equal(name, json.RootElement.GetProperty("growers")[0].GetProperty("grower").GetString());
+        Assert.DoesNotContain((byte)'<', bytes);
+    }
+
+    [Fact]
+    public void Half_of_a_surrogate_pair_becomes_the_replacement_character()
+    {
+        StudyResult result = SyntheticStudy.Tiny();
+        byte[] bytes = ResultJson.Write(result with { Growers = [result.Growers[0] with { Grower = "a\uD83Db" }] }, []);
+
+        using var json = JsonDocument.Parse(bytes);
+        Assert.Equal("a\uFFFDb", json.RootElement.GetProperty("growers")[0].GetProperty("grower").GetString());
+    }
+
+    [Theory]
     [InlineData("tables/daily.csv")]
     [InlineData("tables/spaces.csv")]
     [InlineData("tables/batches.csv")]

@@ -56,8 +56,10 @@ public class WordsTests
         DateOnly Day(int month, int day) => new(2027, month, day);
 
         Assert.Equal("typically on 5 April (between 1 and 11 April in eight seasons of ten)", dates.Typical(new(Day(4, 1), Day(4, 5), Day(4, 11), 900, 1000)));
-        Assert.Equal("typically on 5 April (between 28 March and 11 April in eight seasons of ten)", dates.Typical(new(Day(3, 28), Day(4, 5), Day(4, 11), 900, 1000)));
-        Assert.Equal("typically on 5 April (between 1 and 11 April in most of those 9 seasons)", dates.Typical(new(Day(4, 1), Day(4, 5), Day(4, 11), 9, 1000)));
+        Assert.Equal("typically on 5 April (between 28 March and 11 April in eight seasons of "
+            + "ten)", dates.Typical(new(Day(3, 28), Day(4, 5), Day(4, 11), 900, 1000)));
+        Assert.Equal("typically on 5 April (between 1 and 11 April in most of those 9 "
+            + "seasons)", dates.Typical(new(Day(4, 1), Day(4, 5), Day(4, 11), 9, 1000)));
         Assert.Equal("on 5 April in the one season in which it happens", dates.Typical(new(Day(4, 5), Day(4, 5), Day(4, 5), 1, 1000)));
         Assert.Equal("on 5 April", dates.Typical(new(Day(4, 5), Day(4, 5), Day(4, 5), 1, 1)));
         Assert.Null(dates.Typical(new(null, null, null, 0, 1000)));
