@@ -51,7 +51,13 @@ internal static class OccupancySection
         if (space.Peak.Most == 0)
             text.Append("Stands empty all season.");
         else
-            text.Append("Held on its fullest day: ").Append(Spreads.Amount(space.Peak, "place", "places")).Append("; that day falls ").Append(dates.Typical(space.PeakOn)).Append('.');
+            text.Append("Held on its fullest day: ").Append(Spreads.Amount(space.Peak, "place", "places"));
+
+        // Where it stands empty in most seasons, the fullest day is any day.
+        if (space.Peak.P50 > 0)
+            text.Append("; that day falls ").Append(dates.Typical(space.PeakOn));
+        if (space.Peak.Most > 0)
+            text.Append('.');
         if (space.DaysFull.Most > 0)
             text.Append(" Days full: ").Append(Spreads.Amount(space.DaysFull, "day", "days")).Append('.');
         else if (space.Peak.Most > 0)
