@@ -5,6 +5,13 @@ namespace BenchSim.Report;
 /// <summary>The folder a report goes to: whole or absent, and never at the cost of anyone else's files.</summary>
 internal sealed partial class TargetFolder
 {
+    private static readonly EnumerationOptions s_everything = new()
+    {
+        RecurseSubdirectories = true,
+        AttributesToSkip = FileAttributes.None,
+        IgnoreInaccessible = false,
+    };
+
     private readonly string _path;
     private readonly string _shown;
     private readonly string _parent;
@@ -106,18 +113,15 @@ internal sealed partial class TargetFolder
 
         // Parents made on the way go again, unless someone else has put something there meanwhile.
         for (string? at = _parent; at is not null && at.Length >= firstMade.Length; at = Path.GetDirectoryName(at))
-        {
-            if (Directory.Exists(at) && !Directory.EnumerateFileSystemEntries(at).Any())
-                Directory.Delete(at);
-        }
+            Remove(at, withContent: false);
     }
 
-    private static void Remove(string folder)
+    private static void Remove(string folder, bool withContent = true)
     {
         try
         {
-            if (Directory.Exists(folder))
-                Directory.Delete(folder, recursive: true);
+            if (Directory.Exists(folder) && (withContent || !Directory.EnumerateFileSystemEntries(folder).Any()))
+                Directory.Delete(folder, withContent);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
@@ -148,10 +152,11 @@ internal sealed partial class TargetFolder
 
     /// <summary>The first file or folder, in order of name, that the report did not have; null when all are known.</summary>
     private static string? FirstForeign(DirectoryInfo folder, HashSet<string> inputs) =>
-        folder.EnumerateFileSystemInfos("*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.None, IgnoreInaccessible = false })
-            .Select(entry => (entry.LinkTarget, IsFolder: entry is DirectoryInfo, Name: Path.GetRelativePath(folder.FullName, entry.FullName).Replace('\\', '/')))
-            .Where(entry => entry.LinkTarget is not null || !(entry.IsFolder ? IsKnownFolder(entry.Name, inputs) : IsKnownFile(entry.Name, inputs)))
-            .Select(entry => entry.Name)
+        folder.EnumerateFileSystemInfos("*", s_everything)
+            .Select(entry => (Entry: entry, Name: Path.GetRelativePath(folder.FullName, entry.FullName).Replace('\\', '/')))
+            .Where(item => item.Entry.LinkTarget is not null
+                || !(item.Entry is DirectoryInfo ? IsKnownFolder(item.Name, inputs) : IsKnownFile(item.Name, inputs)))
+            .Select(item => item.Name)
             .Order(StringComparer.Ordinal)
             .FirstOrDefault();
 

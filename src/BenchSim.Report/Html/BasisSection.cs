@@ -23,12 +23,11 @@ internal static class BasisSection
         SiteRules rules = result.Plan.Scenario.Rules;
         html.Add($"<dl><div><dt>Seasons played</dt><dd>{Numbers.Whole(result.Seasons)}</dd></div><div><dt>Seed of all luck</dt><dd>");
         html.Add($"{result.Seed.ToString(null, null)}</dd></div><div><dt>Weather</dt><dd>{Weather(result.Plan.Scenario)}</dd></div>");
-        html.Add($"<div><dt>A season fits when</dt>");
-        html.Add($"<dd>each batch is sown at most {Numbers.Count(rules.SowWaitDays, "day", "days")} and one work day after its date, no ");
-        html.Add($"tray stands too long for want of a place, and {Numbers.Percent(rules.ServiceGoal)} % of the wanted plants are out at ");
-        html.Add($"most {Numbers.Count(rules.LateDays, "day", "days")} late, days on which only the weather held them back not ");
-        html.Add($"counted</dd>");
-        html.Add($"</div></dl>\n");
+        string sown = rules.SowWaitDays == 0 ? "one work day" : $"{Numbers.Count(rules.SowWaitDays, "day", "days")} and one work day";
+        string late = rules.LateDays == 0 ? "in time" : $"at most {Numbers.Count(rules.LateDays, "day", "days")} late";
+        html.Add($"<div><dt>A season fits when</dt><dd>each batch is sown at most {sown} after its date, no tray stands too long for want ");
+        html.Add($"of a place, and {Numbers.Percent(rules.ServiceGoal)} % of the wanted plants are out {late}, days on which only the weather ");
+        html.Add($"held them back not counted</dd></div></dl>\n");
     }
 
     private static string Weather(Scenario scenario)

@@ -28,13 +28,14 @@ internal static class BatchesSection
         int late = result.Batches.Count(batch => batch.DaysLate.P50 > result.Plan.Scenario.Rules.LateDays);
         BatchResult? worst = result.Batches.IsEmpty ? null : result.Batches.MinBy(batch => batch.Complete.Share);
         string seasons = Numbers.Count(result.Seasons, "season", "seasons");
-        string days = Numbers.Count(result.Plan.Scenario.Rules.LateDays, "day", "days");
+        int days = result.Plan.Scenario.Rules.LateDays;
+        string lateness = days == 0 ? "late" : $"more than {Numbers.Count(days, "day", "days")} late";
         if (late == 0)
-            return $"Median dates of {seasons}. By the median no batch is more than {days} late.";
+            return $"Median dates of {seasons}. By the median no batch is {lateness}.";
         string name = worst is null ? "" : $" The least reliable is {PlainText.Short(worst.Plan.Order.Id, 30)}: complete in time in "
             + $"{Numbers.OfSeasons(worst.Complete)}.";
         return $"Median dates of {seasons}. By the median {Numbers.Whole(late)} of "
-            + $"{Numbers.Count(result.Batches.Length, "batch", "batches")} {(late == 1 ? "is" : "are")} more than {days} late.{name}";
+            + $"{Numbers.Count(result.Batches.Length, "batch", "batches")} {(late == 1 ? "is" : "are")} {lateness}.{name}";
     }
 
     private static void Chart(HtmlText html, IReadOnlyList<(string Grower, BatchBar[] Bars)> growers, Dates dates)
