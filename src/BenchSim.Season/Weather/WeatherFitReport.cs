@@ -51,11 +51,12 @@ public sealed record WeatherFitReport
     /// <summary>Compares a model with a record over 400 generated years. Same model and record, same report.</summary>
     /// <param name="model">The model.</param>
     /// <param name="days">The record in order of date, each date once.</param>
+    /// <exception cref="ArgumentException">The record is not one that could be fitted: see <see cref="WeatherFit.WhyNot"/>.</exception>
     public static WeatherFitReport Of(WeatherModel model, ImmutableArray<DailyWeather> days)
     {
         ArgumentNullException.ThrowIfNull(model);
-        if (days.IsDefaultOrEmpty)
-            throw new ArgumentException("There is no record to compare with.", nameof(days));
+        if (WeatherFit.WhyNot(days) is { } reason)
+            throw new ArgumentException($"The record cannot be compared with: {reason}.", nameof(days));
 
         var generated = Generate(model);
         var record = WeatherStatistics.Of(days.AsSpan());

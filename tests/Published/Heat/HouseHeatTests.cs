@@ -60,6 +60,10 @@ public class HouseHeatTests
     {
         Assert.Equal(HeatUnits.UValueOfBtu, Value("U1", "W/m2K"), 1e-6);
         Assert.Equal(HeatUnits.BtuPerWattHour, Value("U2", "Btu/h"), 1e-6);
+
+        // U3: 15 to 30 Btu/h ft2 are 4.396 to 8.792 W/ft2.
+        Assert.Equal(4.396, 15 / HeatUnits.BtuPerWattHour, 5e-4);
+        Assert.Equal(8.792, 30 / HeatUnits.BtuPerWattHour, 5e-4);
     }
 
     [Theory]

@@ -8,6 +8,15 @@ namespace Published.Weather;
 /// <summary>Reads the published values committed under tests/Published/data.</summary>
 internal static class DataFolder
 {
+    private static readonly Lazy<ILookup<string, DailyWeather>> Record = new(() => Rows("daily_weather_two_cities.csv").ToLookup(
+        row => row["place"],
+        row => new DailyWeather(
+            DateOnly.ParseExact(row["date"], "yyyy-MM-dd", CultureInfo.InvariantCulture),
+            Number(row["tmin_c"]),
+            Number(row["tmax_c"]),
+            Number(row["rain_mm"])),
+        StringComparer.Ordinal));
+
     private static string Folder
     {
         get
@@ -43,11 +52,7 @@ internal static class DataFolder
         return document.RootElement.Clone();
     }
 
-    public static DailyWeather[] Days(string place) =>
-    [
-        .. Rows("daily_weather_two_cities.csv").Where(row => row["place"] == place).Select(row => new DailyWeather(
-            DateOnly.ParseExact(row["date"], "yyyy-MM-dd", CultureInfo.InvariantCulture), Number(row["tmin_c"]), Number(row["tmax_c"]), Number(row["rain_mm"]))),
-    ];
+    public static DailyWeather[] Days(string place) => [.. Record.Value[place]];
 
     private static List<string> Fields(string line)
     {

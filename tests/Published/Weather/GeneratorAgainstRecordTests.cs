@@ -1,4 +1,3 @@
-using BenchSim.Season.Inputs;
 using BenchSim.Season.Weather;
 
 namespace Published.Weather;
@@ -6,20 +5,19 @@ namespace Published.Weather;
 /// <summary>
 /// The generator, fitted to the daily record of two cities, against the independently computed statistics of that record
 /// (weather_reference.json).
-/// 4,000 generated years, seed 20 fixed.
+/// 1,000 generated years (12,000 springs for the tests by sampling error), seed 20 fixed.
 /// </summary>
 public class GeneratorAgainstRecordTests
 {
-    // Sampling error of the generated side is small: a month's mean temperature over 4,000 years has a standard error below 0.04 C, a
-    // share of
-    // wet days below 0.004. The tolerances are those asked of the generator.
+    // Sampling error of the generated side is small: a month's mean temperature over 1,000 years has a standard error below 0.07 C, a share of wet
+    // days below 0.005, a chance of rain below 0.012 (July after a wet day: 2,700 days). The tolerances are those asked of the generator.
     [Theory]
     [InlineData("Seattle")]
     [InlineData("New York")]
     public void Means_wet_days_and_persistence_of_each_month_are_reproduced(string place)
     {
         var reference = DataFolder.Json("weather_reference.json").GetProperty(place);
-        var drawn = WeatherStatistics.Of(GeneratedYears.Of(place));
+        var drawn = GeneratedYears.StatisticsOf(place);
         for (var month = 1; month <= 12; month++)
         {
             var record = reference.GetProperty("monthly").GetProperty($"{month}");
@@ -38,7 +36,7 @@ public class GeneratorAgainstRecordTests
     public void Day_to_day_persistence_of_temperature_is_reproduced(string place)
     {
         var record = DataFolder.Json("weather_reference.json").GetProperty(place).GetProperty("lag1_residual");
-        var drawn = WeatherStatistics.Of(GeneratedYears.Of(place));
+        var drawn = GeneratedYears.StatisticsOf(place);
         Assert.Equal(record.GetProperty("tmin").GetDouble(), drawn.TminLag1, 0.08);
         Assert.Equal(record.GetProperty("tmax").GetDouble(), drawn.TmaxLag1, 0.08);
     }
@@ -55,7 +53,7 @@ public class GeneratorAgainstRecordTests
         // 1 / sqrt(2 * 47). So a month may be 25 % off (two and a half standard errors), and the mean of the twelve 8 % (nearly three of
         // theirs).
         var reference = DataFolder.Json("weather_reference.json").GetProperty(place).GetProperty("monthly");
-        var drawn = WeatherStatistics.Of(GeneratedYears.Of(place));
+        var drawn = GeneratedYears.StatisticsOf(place);
         var (tmin, tmax, rain) = (new double[12], new double[12], new double[12]);
         for (var month = 1; month <= 12; month++)
         {
@@ -70,43 +68,39 @@ public class GeneratorAgainstRecordTests
         Assert.Equal(1, tmin.Average(), 0.08);
         Assert.Equal(1, tmax.Average(), 0.08);
 
-        // The mean of a fitted gamma distribution is the mean of the amounts exactly; what is left is the luck of 4,000 years, below 2 %.
+        // The mean of a fitted gamma distribution is the mean of the amounts exactly; what is left is the luck of 1,000 years, below 2 %.
         Assert.All(rain, ratio => Assert.Equal(1, ratio, 0.05));
     }
 
     /// <summary>
-    /// Monte Carlo test: the record is four years, so its figure is placed among the figures of 1,000 blocks of four generated years.
-    /// Two-sided chance of a
-    /// figure as far out = twice the smaller tail, record included. Six tests (two cities; nights below 4.4 C in April and in May; last
-    /// night
-    /// at or below 0 C), Bonferroni: each refuses below 0.01 / 6, so a right generator would be refused with a chance of at most 1 %.
+    /// Monte Carlo test: the record is four years, so its figure is placed among the figures of 3,000 blocks of four generated springs. Two-sided
+    /// chance of a figure as far out = twice the smaller tail, record included (0.0007 at least). Six tests (two cities; nights below 4.4 C in
+    /// April and in May; last night at or below 0 C), Bonferroni: each refuses below 0.01 / 6, so a right generator would be refused with a chance
+    /// of at most 1 %.
     /// </summary>
     [Theory]
     [InlineData("Seattle")]
     [InlineData("New York")]
     public void Cold_nights_and_last_frost_lie_within_the_sampling_error_of_four_years(string place)
     {
-        const double Refuse = 0.01 / 6;
-        var record = DataFolder.Days(place);
-        var drawn = GeneratedYears.Of(place);
-        Assert.True(TwoSided(ColdNights(record, 4).Sum(), Blocks(ColdNights(drawn, 4))) > Refuse);
-        Assert.True(TwoSided(ColdNights(record, 5).Sum(), Blocks(ColdNights(drawn, 5))) > Refuse);
-        Assert.True(TwoSided(
-            WeatherStatistics.LastSpringNight(record, 0).Sum(), Blocks([.. WeatherStatistics.LastSpringNight(drawn, 0)])) > Refuse);
+        var record = Spring.OfRecord(DataFolder.Days(place));
+        var drawn = Spring.Drawn(place);
+        Assert.Equal(4, record.Count);
+        Assert.False(IsRefused(record, drawn.True, spring => spring.ColdNightsOfApril));
+        Assert.False(IsRefused(record, drawn.True, spring => spring.ColdNightsOfMay));
+        Assert.False(IsRefused(record, drawn.True, spring => spring.LastFrost));
+
+        // The test has teeth: it refuses nights three degrees too cold or too warm.
+        Assert.All([drawn.Colder, drawn.Warmer], wrong => Assert.True(
+            IsRefused(record, wrong, spring => spring.ColdNightsOfApril) || IsRefused(record, wrong, spring => spring.LastFrost)));
     }
 
-    private static List<int> ColdNights(DailyWeather[] days, int month) =>
-    [
-        .. days.Where(day => day.Date.Month == month).GroupBy(day => day.Date.Year).OrderBy(year => year.Key)
-            .Select(year => year.Count(day => day.TminC < WeatherStatistics.HardeningNightC)),
-    ];
-
-    private static List<int> Blocks(List<int> years) => [.. years.Chunk(4).Select(block => block.Sum())];
-
-    private static double TwoSided(int figure, List<int> blocks)
+    private static bool IsRefused(List<Spring> record, List<Spring> drawn, Func<Spring, int> figure)
     {
-        var low = blocks.Count(block => block <= figure) + 1.0;
-        var high = blocks.Count(block => block >= figure) + 1.0;
-        return Math.Min(1, 2 * Math.Min(low, high) / (blocks.Count + 1));
+        var seen = record.Sum(figure);
+        var blocks = drawn.Chunk(4).Select(block => block.Sum(figure)).ToList();
+        var low = blocks.Count(block => block <= seen) + 1.0;
+        var high = blocks.Count(block => block >= seen) + 1.0;
+        return 2 * Math.Min(low, high) / (blocks.Count + 1) < 0.01 / 6;
     }
 }
