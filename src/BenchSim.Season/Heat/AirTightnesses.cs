@@ -3,8 +3,8 @@ using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Heat;
 
-/// <summary>Built-in ranges of air changes (tests/Published/data/ucover.csv): a classic table of ASAE EP406 and extension bulletins,
-/// from memory.</summary>
+/// <summary>Built-in ranges of air changes (tests/Published/data/ucover.csv): a classic table of ASAE EP406 and extension bulletins, from
+/// memory.</summary>
 public static class AirTightnesses
 {
     private static readonly Provenance Table = new(Trust.Memory, "classic table of ASAE EP406, NRAES-33 and extension bulletins, from memory");

@@ -6,9 +6,8 @@ namespace BenchSim.Season.Heat;
 public readonly record struct CircuitCheck(double LoadWatts, double LimitWatts)
 {
     /// <summary>
-    /// Share of a breaker's rating a continuous load may take: NEC 210.20(A) asks for a breaker of 125 % of the continuous load, and 80
-    /// % is the inverse. (Assemblies
-    /// listed for 100 % are an exception we do not make.)
+    /// Share of a breaker's rating a continuous load may take: NEC 210.20(A) asks for a breaker of 125 % of the continuous load, and 80 %
+    /// is the inverse. (Assemblies listed for 100 % are an exception we do not make.)
     /// </summary>
     public const double ContinuousShare = 0.8;
 

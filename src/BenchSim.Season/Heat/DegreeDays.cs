@@ -2,8 +2,7 @@ namespace BenchSim.Season.Heat;
 
 /// <summary>
 /// Degree-days of a day in closed form, from its lowest and highest temperature: the textbook methods our hourly sums are checked
-/// against. In
-/// whichever degree the temperatures are in.
+/// against. In whichever degree the temperatures are in.
 /// </summary>
 public static class DegreeDays
 {

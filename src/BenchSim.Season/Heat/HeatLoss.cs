@@ -7,8 +7,8 @@ public readonly record struct HeatLoss(double CoverWattsPerKelvin, double AirWat
 {
     /// <summary>
     /// Heat that a cubic metre of air takes for each kelvin, watt-hours: 1.2 kg/m3 x 1006 J/kg K / 3600 = 0.335, in practice 0.33
-    /// (tests/Published/data/heat_examples.csv,
-    /// C6). The customary 0.018 Btu a cubic foot and degree Fahrenheit is 0.3353: 1.6 % more heat by leaking air, about 0.2 % of a house.
+    /// (tests/Published/data/heat_examples.csv, C6). The customary 0.018 Btu a cubic foot and degree Fahrenheit is 0.3353: 1.6 % more
+    /// heat by leaking air, about 0.2 % of a house.
     /// </summary>
     public const double AirWattHours = 0.33;
 

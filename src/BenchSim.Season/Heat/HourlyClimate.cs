@@ -3,9 +3,9 @@ using BenchSim.Season.Inputs;
 namespace BenchSim.Season.Heat;
 
 /// <summary>
-/// A day hour by hour (docs/model.md section 6): outdoors a cosine with its highest at 15:00 and lowest at 03:00; under cover the lift
-/// of the sun, the
-/// heater and the vents. Hours are 0 to 23, each for the instant it names. Day is 06:00 to 18:00 (hours 6 to 17), night the rest.
+/// A day hour by hour (docs/model.md section 6): outdoors a cosine with its highest at 15:00 and lowest at 03:00; under cover the lift of
+/// the sun, the heater and the vents. Hours are 0 to 23, each for the instant it names. Day is 06:00 to 18:00 (hours 6 to 17), night the
+/// rest.
 /// </summary>
 public static class HourlyClimate
 {

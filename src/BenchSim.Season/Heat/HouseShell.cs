@@ -32,8 +32,7 @@ public sealed record HouseShell(double RoofM2, double SidesM2, double EndsM2, do
 
     /// <summary>
     /// A gable house: two equal roof slopes. Slope s = sqrt((W/2)^2 + (ridge - eave)^2); roof 2 s L; an end is the wall below the eave
-    /// and the triangle
-    /// above it, W (eave + ridge) / 2.
+    /// and the triangle above it, W (eave + ridge) / 2.
     /// </summary>
     /// <param name="widthM">Width W, metres, above 0.</param>
     /// <param name="lengthM">Length L, metres, above 0.</param>

@@ -9,9 +9,8 @@ public static class SeedViability
     public const int DefaultSample = 400;
 
     /// <summary>
-    /// A tested fraction kept off 0 and 1, where there is no probit: at least 0.25 / n and at most 1 - 0.25 / n. A test of n seeds
-    /// cannot tell
-    /// such a lot from a perfect one.
+    /// A tested fraction kept off 0 and 1, where there is no probit: at least 0.25 / n and at most 1 - 0.25 / n. A test of n seeds cannot
+    /// tell such a lot from a perfect one.
     /// </summary>
     /// <param name="tested">Tested fraction, 0 to 1.</param>
     /// <param name="sample">Seeds tested n, 1 or more.</param>

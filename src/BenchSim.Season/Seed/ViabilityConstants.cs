@@ -14,8 +14,8 @@ namespace BenchSim.Season.Seed;
 public sealed record ViabilityConstants(string Species, double KE, double CW, double CH, double CQ, bool OneTemperature, Provenance Source)
 {
     /// <summary>
-    /// Days in which the probit of viability falls by 1: sigma = 10^(K_E - C_W log10 m - C_H t - C_Q t^2) (Ellis and Roberts 1980,
-    /// Annals of Botany 45, 13-30).
+    /// Days in which the probit of viability falls by 1: sigma = 10^(K_E - C_W log10 m - C_H t - C_Q t^2) (Ellis and Roberts 1980, Annals
+    /// of Botany 45, 13-30).
     /// </summary>
     /// <param name="storage">How the seed is kept.</param>
     /// <exception cref="ArgumentOutOfRangeException">Moisture or temperature is out of range.</exception>

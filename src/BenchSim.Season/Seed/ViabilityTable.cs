@@ -5,10 +5,8 @@ namespace BenchSim.Season.Seed;
 
 /// <summary>
 /// Constants of the seed viability equation by species (tests/Published/data/viability.csv). Where the table has several rows of a
-/// species, the one tested over the
-/// largest range is taken: constants of its own for temperature before those tested at one temperature, then the first in the table.
-/// Rows marked unusable or not to
-/// be extrapolated are never taken, so eggplant has none.
+/// species, the one tested over the largest range is taken: constants of its own for temperature before those tested at one temperature,
+/// then the first in the table. Rows marked unusable or not to be extrapolated are never taken, so eggplant has none.
 /// </summary>
 public static class ViabilityTable
 {
@@ -41,10 +39,9 @@ public static class ViabilityTable
 
     /// <summary>
     /// Crops of the built-in library that have constants, in order of id; the others keep the germination of their packet. Cabbages and
-    /// their kin borrow from
-    /// rape, leek and scallion from onion, winter squash from summer squash: relatives of the same genus, flagged as borrowed. Sweet
-    /// corn takes field corn's
-    /// constants, its own species; sugary and shrunken kinds are known to age faster (common practice).
+    /// their kin borrow from rape, leek and scallion from onion, winter squash from summer squash: relatives of the same genus, flagged
+    /// as borrowed. Sweet corn takes field corn's constants, its own species; sugary and shrunken kinds are known to age faster (common
+    /// practice).
     /// </summary>
     public static ImmutableArray<CropViability> Crops { get; } =
     [

@@ -18,8 +18,7 @@ public static class MeanPreservingCurve
 
     /// <summary>
     /// Daily values of a year. Place 0 is 1 January, place 365 is 31 December; 29 February (place 59) is the mean of its two neighbours
-    /// and is
-    /// not counted in the mean of February.
+    /// and is not counted in the mean of February.
     /// </summary>
     /// <param name="monthly">Twelve monthly means, any unit.</param>
     public static double[] Daily(ReadOnlySpan<double> monthly)

@@ -29,9 +29,9 @@ public sealed record ResidualModel
     public required double B22 { get; init; }
 
     /// <summary>
-    /// Average over 31 stations of the United States: the temperature part of the matrices of Richardson and Wright 1984 (USDA ARS-8),
-    /// as quoted
-    /// in several later works; the report itself was not read. Leaving out their sunshine term lowers a variance of 1 by less than 1 %.
+    /// Average over stations of the United States: the temperature part of the matrices of Richardson and Wright 1984 (USDA ARS-8), as
+    /// quoted in several later works; the report itself was not read. Leaving out their sunshine term lowers a variance of 1 by less than
+    /// 1 %.
     /// </summary>
     public static ResidualModel UnitedStatesAverage { get; } = new()
     {

@@ -127,11 +127,10 @@ internal sealed class TemperatureFit
     private static double Standardized(Series series, in DailyWeather day, double value) =>
         (value - series.CurveAt(day.Date, day.RainMm > 0)) / series.SpreadCurve[MeanPreservingCurve.PlaceOf(day.Date)];
 
-    // A wet day after a dry one keeps some of the dry day's temperature, so a record carries over more than its residuals and its wet
-    // and dry means tell
-    // apart: the products of one day's residual with the next day's wet-or-dry departure. The generator draws residuals without regard
-    // to rain, so these
-    // products are added to the carry-over of the residuals, and the temperatures as a whole carry over as in the record.
+    // A wet day after a dry one keeps some of the dry day's temperature, so a record carries over more than its residuals and its wet and
+    // dry means tell apart: the products of one day's residual with the next day's wet-or-dry departure. The generator draws residuals
+    // without regard to rain, so these products are added to the carry-over of the residuals, and the temperatures as a whole carry over
+    // as in the record.
     private ResidualModel FitResiduals()
     {
         var (max, min) = (Tmax.Residuals, Tmin.Residuals);
@@ -150,10 +149,10 @@ internal sealed class TemperatureFit
             Add(3, min, dMin, min, dMin, i);
         }
 
-        if (pairs == 0)
-            return ResidualModel.UnitedStatesAverage;
         var varianceMax = max.Average(z => z * z);
         var varianceMin = min.Average(z => z * z);
+        if (pairs == 0 || varianceMax < 1e-9 || varianceMin < 1e-9)
+            return ResidualModel.UnitedStatesAverage;
         var both = Math.Sqrt(varianceMax * varianceMin);
         var cross = Math.Clamp(max.Zip(min, (a, b) => a * b).Average() / both, -0.99, 0.99);
         var full = Model(joint);

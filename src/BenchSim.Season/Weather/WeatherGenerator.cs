@@ -4,10 +4,8 @@ namespace BenchSim.Season.Weather;
 
 /// <summary>
 /// Draws days of weather from a <see cref="WeatherModel"/>. Safe for use by several threads. Each day uses two blocks of luck named by
-/// its date
-/// and season alone, whatever else is drawn: moving the first day of a season changes no luck, and 30 hidden days before the first day
-/// let
-/// the start be forgotten, so that it changes the weather itself only in the first days, and there hardly.
+/// its date and season alone, whatever else is drawn: moving the first day of a season changes no luck, and 30 hidden days before the
+/// first day let the start be forgotten, so that it changes the weather itself only in the first days, and there hardly.
 /// </summary>
 public sealed class WeatherGenerator
 {

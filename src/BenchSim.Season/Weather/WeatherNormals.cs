@@ -4,9 +4,8 @@ namespace BenchSim.Season.Weather;
 
 /// <summary>
 /// Monthly climate normals, where there is no daily record, and what is assumed of the things normals do not tell. The defaults below are
-/// averages over the 24 city-months of the published daily record of two cities (tests/Published/data/weather_reference.json) unless
-/// they say
-/// otherwise.
+/// averages over the 24 city-months of the published daily record of two cities (tests/Published/data/weather_reference.json) unless they
+/// say otherwise.
 /// </summary>
 public sealed record WeatherNormals
 {
@@ -27,9 +26,8 @@ public sealed record WeatherNormals
 
     /// <summary>
     /// Default of <see cref="RainPersistence"/>: chance of rain after a dry day = 0.75 times the share of wet days (Geng, Penning de
-    /// Vries
-    /// and Supit 1986, Agricultural and Forest Meteorology 36, 363-376, as quoted in several later works; the paper itself was not read).
-    /// That is the same as a persistence of 0.25. The two cities of the published record average 0.24.
+    /// Vries and Supit 1986, Agricultural and Forest Meteorology 36, 363-376, as quoted in several later works; the paper itself was not
+    /// read). That is the same as a persistence of 0.25. The two cities of the published record average 0.24.
     /// </summary>
     public const double DefaultRainPersistence = 0.25;
 
@@ -81,8 +79,7 @@ public sealed record WeatherNormals
 
     /// <summary>
     /// The weather model of these normals. The spread given for a month is the spread of its days about the month's mean; the part of it
-    /// that the
-    /// seasonal curve and the difference of wet and dry days make is taken off, at most down to half.
+    /// that the seasonal curve and the difference of wet and dry days make is taken off, at most down to half.
     /// </summary>
     /// <exception cref="InvalidOperationException">There are problems; the message lists them all.</exception>
     public WeatherModel ToModel()
@@ -183,7 +180,7 @@ public sealed record WeatherNormals
         }
 
         if (Residuals == ResidualModel.UnitedStatesAverage)
-            said.Add("Temperatures carry over from day to day as in the average of 31 United States stations (Richardson and Wright 1984).");
+            said.Add("Temperatures carry over from day to day as in the average of United States stations (Richardson and Wright 1984).");
         return said.ToImmutable();
     }
 }

@@ -5,9 +5,8 @@ namespace BenchSim.Season.Weather;
 
 /// <summary>
 /// Checks the rows of a daily weather file: every fault in one pass, and what is mended is said. Faults: values no weather can have,
-/// highest
-/// below lowest, Fahrenheit under the name of Celsius, two different rows of one date, gaps longer than three days. Mended and said: rows
-/// out of order, the same row twice, gaps of up to three days (a missing 29 February among them).
+/// highest below lowest, Fahrenheit under the name of Celsius, two different rows of one date, gaps longer than three days. Mended and
+/// said: rows out of order, the same row twice, gaps of up to three days (a missing 29 February among them).
 /// </summary>
 public static class WeatherRecordCheck
 {

@@ -52,8 +52,7 @@ public sealed record WeatherStatistics
 
     /// <summary>
     /// Day of the year (1 January = 1) of the last night of each year, up to 30 June, whose lowest temperature is at or below a
-    /// threshold; 0 for a year
-    /// without one. Years not whole from January to June are left out.
+    /// threshold; 0 for a year without one. Years not whole from January to June are left out.
     /// </summary>
     /// <param name="days">Days in order of date.</param>
     /// <param name="thresholdC">Threshold, degrees Celsius.</param>

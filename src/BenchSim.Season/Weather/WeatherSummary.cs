@@ -5,8 +5,7 @@ namespace BenchSim.Season.Weather;
 
 /// <summary>
 /// The site's spring in numbers, by fortnight: how often a frost still comes after a date, and how many nights lie below thresholds.
-/// Counted over
-/// generated years or over the years of a record; every figure carries the number of years it rests on.
+/// Counted over generated years or over the years of a record; every figure carries the number of years it rests on.
 /// </summary>
 public sealed record WeatherSummary
 {

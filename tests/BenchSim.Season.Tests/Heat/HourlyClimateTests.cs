@@ -51,8 +51,7 @@ public class HourlyClimateTests
     public void An_always_cold_day_needs_the_mean_difference_less_the_sun()
     {
         // Always below both set-points: 12 h x 12 + 12 h x 16 - 24 x 0 C mean = 336, less the sun's lift of 8 x sum of sin(pi k / 12), k
-        // = 0..11,
-        // which is cot(pi / 24) = 7.5957541: 336 - 60.766 = 275.234 kelvin-hours.
+        // = 0..11, which is cot(pi / 24) = 7.5957541: 336 - 60.766 = 275.234 kelvin-hours.
         Assert.Equal(275.23397, HourlyClimate.HeatingKelvinHours(Heated, -3, 3), 1e-4);
         Assert.Equal(336, HourlyClimate.HeatingKelvinHours(-3, 3, 0, 12, 16), 1e-9);
     }

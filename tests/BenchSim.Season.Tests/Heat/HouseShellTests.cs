@@ -7,9 +7,8 @@ public class HouseShellTests
     [Fact]
     public void Gable_house_by_hand()
     {
-        // 8 m wide, 20 m long, eaves 2 m, ridge 5 m: slope sqrt(16 + 9) = 5 m. Roof 2 x 5 x 20 = 200; sides 2 x 2 x 20 = 80; ends 2 x 8
-        // x (2 + 5) / 2 = 56;
-        // volume 28 x 20 = 560.
+        // 8 m wide, 20 m long, eaves 2 m, ridge 5 m: slope sqrt(16 + 9) = 5 m. Roof 2 x 5 x 20 = 200; sides 2 x 2 x 20 = 80; ends 2 x 8 x
+        // (2 + 5) / 2 = 56; volume 28 x 20 = 560.
         var shell = HouseShell.Gable(8, 20, 2, 5);
         Assert.Equal((200.0, 80.0, 56.0), (shell.RoofM2, shell.SidesM2, shell.EndsM2));
         Assert.Equal(336, shell.CoverM2);
@@ -41,8 +40,8 @@ public class HouseShellTests
     [Fact]
     public void Loss_adds_faces_and_leaking_air()
     {
-        // 200 m2 at 4.5, 136 m2 at 1, a perimeter of 56 m at 1.4 W/m K, half an air change of 560 m3: 900 + 136 + 78.4 + 0.33 x 0.5 x
-        // 560 = 92.4.
+        // 200 m2 at 4.5, 136 m2 at 1, a perimeter of 56 m at 1.4 W/m K, half an air change of 560 m3: 900 + 136 + 78.4 + 0.33 x 0.5 x 560
+        // = 92.4.
         var loss = HeatLoss.Of([new("roof", 200, 4.5), new("walls", 136, 1), new("perimeter", 56, 1.4)], 0.5, 560);
         Assert.Equal(1114.4, loss.CoverWattsPerKelvin, 1e-9);
         Assert.Equal(92.4, loss.AirWattsPerKelvin, 1e-9);

@@ -16,8 +16,7 @@ public class WeatherFitTests
     public void Fitting_what_was_generated_gives_the_model_back()
     {
         // 100 generated years, seed 11. Standard errors: chance of rain 0.01, means of wet days 0.2 C, spreads 2 %, A 0.005. Tolerances
-        // are
-        // above four of them: over about 130 numbers the error chance is below 1 %.
+        // are above four of them: over about 130 numbers the error chance is below 1 %.
         var model = WeatherModel.FromNormals(Truth);
         var fitted = WeatherFit.FitModel(Draw(model, 100));
         for (var month = 0; month < 12; month++)
@@ -82,6 +81,15 @@ public class WeatherFitTests
         var record = Draw(WeatherModel.FromNormals(Truth), 2).Select(day => day with { RainMm = 0 }).ToImmutableArray();
         var fitted = WeatherFit.FitModel(record);
         Assert.All(fitted.Months, month => Assert.Equal(0, month.WetShare));
+        _ = new WeatherGenerator(fitted);
+    }
+
+    [Fact]
+    public void A_record_that_never_changes_can_be_fitted()
+    {
+        var record = Enumerable.Range(0, 730).Select(day => new DailyWeather(new DateOnly(2001, 1, 1).AddDays(day), 8, 16, 0)).ToImmutableArray();
+        var fitted = WeatherFit.FitModel(record);
+        Assert.All(fitted.Months, month => Assert.Equal((8, 16), (Math.Round(month.TminDryC, 6), Math.Round(month.TmaxDryC, 6))));
         _ = new WeatherGenerator(fitted);
     }
 

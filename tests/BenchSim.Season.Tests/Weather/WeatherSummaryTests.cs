@@ -40,10 +40,8 @@ public class WeatherSummaryTests
     public void Generated_years_agree_with_the_distribution_they_are_drawn_from()
     {
         // Lowest temperature normal with mean 5 C and spread 5 C, the same every day: a night is below 0 C with chance 0.15866, so 14
-        // nights
-        // hold 2.221. 4,000 years; nights carry over with r = 0.7, so the standard error is below sqrt(14 * 0.1335 * 5.7 / 4000) =
-        // 0.052. Tolerance five of
-        // these: error chance below 1e-6.
+        // nights hold 2.221. 4,000 years; nights carry over with r = 0.7, so the standard error is below sqrt(14 * 0.1335 * 5.7 / 4000) =
+        // 0.052. Tolerance five of these: error chance below 1e-6.
         var month = new MonthWeather
         {
             WetAfterDry = 0,

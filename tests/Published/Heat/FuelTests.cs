@@ -56,8 +56,8 @@ public class FuelTests
     [Fact]
     public void Equal_savings_of_oil_propane_and_gas()
     {
-        // S3, University of Wisconsin Extension: 400 gal oil = 610 gal propane = 558 therm. Printed to three digits with heat contents
-        // of 2012: 1 %.
+        // S3, University of Wisconsin Extension: 400 gal oil = 610 gal propane = 558 therm. Printed to three digits with heat contents of
+        // 2012: 1 %.
         var (oil, propane, gas) = (400 * Fuels.HeatingOil.MegajoulesPerUnit, 610 * Fuels.Propane.MegajoulesPerUnit, 558 * Fuels.NaturalGas.MegajoulesPerUnit);
         Assert.Equal(1, oil / propane, 0.01);
         Assert.Equal(1, oil / gas, 0.01);

@@ -40,8 +40,7 @@ public class HouseHeatTests
     public void Leaking_air_in_Btu_and_in_watt_hours()
     {
         // 0.018 = 0.24 Btu/lb F x 0.075 lb/ft3, and 1.2 kg/m3 x 1006 J/kg K / 3600: the same heat to 0.5 %. The customary 0.33 is that
-        // figure (0.3353) cut to
-        // two digits, 1.6 % less.
+        // figure (0.3353) cut to two digits, 1.6 % less.
         Assert.Equal(1, 0.24 * 0.075 / 0.018, 1e-12);
         Assert.Equal(1, 0.018 * HeatUnits.VolumetricOfBtu / (1.2 * 1006 / 3600), 0.005);
         Assert.Equal(1, HeatLoss.AirWattHours / (0.018 * HeatUnits.VolumetricOfBtu), 0.017);

@@ -4,13 +4,13 @@ namespace Published.Weather;
 
 /// <summary>
 /// The generator, fitted to the daily record of two cities, against the independently computed statistics of that record
-/// (weather_reference.json).
-/// 1,000 generated years (12,000 springs for the tests by sampling error), seed 20 fixed.
+/// (weather_reference.json). 1,000 generated years (12,000 springs for the tests by sampling error), seed 20 fixed.
 /// </summary>
 public class GeneratorAgainstRecordTests
 {
-    // Sampling error of the generated side is small: a month's mean temperature over 1,000 years has a standard error below 0.07 C, a share of wet
-    // days below 0.005, a chance of rain below 0.012 (July after a wet day: 2,700 days). The tolerances are those asked of the generator.
+    // Sampling error of the generated side is small: a month's mean temperature over 1,000 years has a standard error below 0.07 C, a
+    // share of wet days below 0.005, a chance of rain below 0.012 (July after a wet day: 2,700 days). The tolerances are those asked of
+    // the generator.
     [Theory]
     [InlineData("Seattle")]
     [InlineData("New York")]
@@ -47,11 +47,9 @@ public class GeneratorAgainstRecordTests
     public void Spread_and_rain_of_each_month_are_reproduced(string place)
     {
         // A generator with the right means and the wrong spread would hide cold nights. A month's spread in the record has a standard
-        // error of
-        // about 10 %: 124 days that carry over with correlation r = 0.67 count as 124 (1 - r^2) / (1 + r^2) = 47, and the standard error
-        // is
-        // 1 / sqrt(2 * 47). So a month may be 25 % off (two and a half standard errors), and the mean of the twelve 8 % (nearly three of
-        // theirs).
+        // error of about 10 %: 124 days that carry over with correlation r = 0.67 count as 124 (1 - r^2) / (1 + r^2) = 47, and the
+        // standard error is 1 / sqrt(2 * 47). So a month may be 25 % off (two and a half standard errors), and the mean of the twelve 8 %
+        // (nearly three of theirs).
         var reference = DataFolder.Json("weather_reference.json").GetProperty(place).GetProperty("monthly");
         var drawn = GeneratedYears.StatisticsOf(place);
         var (tmin, tmax, rain) = (new double[12], new double[12], new double[12]);
@@ -73,10 +71,10 @@ public class GeneratorAgainstRecordTests
     }
 
     /// <summary>
-    /// Monte Carlo test: the record is four years, so its figure is placed among the figures of 3,000 blocks of four generated springs. Two-sided
-    /// chance of a figure as far out = twice the smaller tail, record included (0.0007 at least). Six tests (two cities; nights below 4.4 C in
-    /// April and in May; last night at or below 0 C), Bonferroni: each refuses below 0.01 / 6, so a right generator would be refused with a chance
-    /// of at most 1 %.
+    /// Monte Carlo test: the record is four years, so its figure is placed among the figures of 3,000 blocks of four generated springs.
+    /// Two-sided chance of a figure as far out = twice the smaller tail, record included (0.0007 at least). Six tests (two cities; nights
+    /// below 4.4 C in April and in May; last night at or below 0 C), Bonferroni: each refuses below 0.01 / 6, so a right generator would
+    /// be refused with a chance of at most 1 %.
     /// </summary>
     [Theory]
     [InlineData("Seattle")]

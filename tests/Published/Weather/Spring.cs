@@ -16,8 +16,8 @@ internal readonly record struct Spring(int ColdNightsOfApril, int ColdNightsOfMa
     ];
 
     /// <summary>
-    /// Generated springs of the model fitted to a place: as they are, and with nights three degrees colder and warmer (to show that the test can
-    /// refuse).
+    /// Generated springs of the model fitted to a place: as they are, and with nights three degrees colder and warmer (to show that the
+    /// test can refuse).
     /// </summary>
     public static (List<Spring> True, List<Spring> Colder, List<Spring> Warmer) Drawn(string place)
     {
