@@ -1,4 +1,5 @@
 using System.Text;
+using BenchSim.Engine.Randomness;
 
 namespace BenchSim.Season.Play;
 
@@ -9,5 +10,5 @@ internal sealed class IdOrder : IComparer<string>
 
     public int Compare(string? x, string? y) => Bytes(x).AsSpan().SequenceCompareTo(Bytes(y));
 
-    private static byte[] Bytes(string? id) => Encoding.UTF8.GetBytes((id ?? "").Normalize(NormalizationForm.FormC));
+    private static byte[] Bytes(string? id) => Encoding.UTF8.GetBytes(LatinAccents.Join((id ?? "").Normalize(NormalizationForm.FormC)));
 }

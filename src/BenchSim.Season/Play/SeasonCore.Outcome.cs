@@ -95,9 +95,11 @@ internal sealed partial class SeasonCore
             result.PlantsOut += Math.Min(outcome.PlantsOut, batch.Plan.Order.Plants);
         }
 
+        // In decimal: 0.55 of 100 plants is 55, not 55.00000000000001.
+        var goal = (decimal)rules.ServiceGoal * wanted;
         var room = result.SownInTime && result.NoneOverHeldForPlace;
-        result.Fits = room && result.PlantsInTime >= rules.ServiceGoal * wanted;
-        result.FitsWeatherCounted = room && result.PlantsInTimeWeatherCounted >= rules.ServiceGoal * wanted;
+        result.Fits = room && result.PlantsInTime >= goal;
+        result.FitsWeatherCounted = room && result.PlantsInTimeWeatherCounted >= goal;
         result.Gridlock = AnythingWaits();
     }
 
