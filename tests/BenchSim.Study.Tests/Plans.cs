@@ -115,7 +115,7 @@ internal static class Plans
         Trays = (plants / 60) + 1,
         Flats = 0,
         Seeds = ((plants / 60) + 1) * 72,
-        StandChance = 0.95,
+        Germination = 1, StandChance = 0.95,
         Mats = [],
         Benches = [1],
         Tables = [table],

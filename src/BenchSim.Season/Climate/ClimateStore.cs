@@ -36,7 +36,8 @@ internal sealed class ClimateStore
             return kept.GetOrAdd(Source.Which(seed, season), _ => Fill(new SeasonClimate(Layout, days, forecastNights), seed, season));
         }
 
-        return Fill(own ??= new SeasonClimate(Layout, days, forecastNights), seed, season);
+        own ??= new SeasonClimate(Layout, days, forecastNights);
+        return own.Holds == (seed, season) ? own : Fill(own, seed, season);
     }
 
     /// <summary>The climate of normal weather.</summary>
@@ -52,6 +53,7 @@ internal sealed class ClimateStore
     {
         Source.Fill(seed, season, climate.Weather);
         climate.Renew();
+        climate.Holds = (seed, season);
         return climate;
     }
 }

@@ -1,3 +1,5 @@
+using BenchSim.Season.Heat;
+
 namespace BenchSim.Season.Climate;
 
 /// <summary>
@@ -12,7 +14,8 @@ internal sealed class SeasonClimate
     private readonly Slot[] temperatureSums;
     private readonly Slot[] emergenceSums;
     private readonly Slot[] growthSums;
-    private readonly Nights[] nights;
+    private readonly DayValues[] nights;
+    private readonly DayValues[] heating;
     private int version;
 
     public SeasonClimate(ClimateLayout layout, int days, int forecastNights)
@@ -21,13 +24,17 @@ internal sealed class SeasonClimate
         this.days = days;
         Weather = new SeasonWeather(days + forecastNights + 1);
         airs = Make<Air>(layout.Airs);
-        nights = Make<Nights>(layout.Airs);
+        nights = Make<DayValues>(layout.Airs);
+        heating = Make<DayValues>(layout.Airs - 1);
         temperatureSums = Make<Slot>(layout.Media);
         emergenceSums = Make<Slot>(layout.Media * layout.Emergences.Length);
         growthSums = Make<Slot>(layout.Airs * layout.Growths.Length);
     }
 
     public SeasonWeather Weather { get; }
+
+    /// <summary>Seed and season whose weather it holds, so that a season played twice draws it once.</summary>
+    public (ulong Seed, int Season)? Holds { get; set; }
 
     /// <summary>Tells that the weather has been filled anew: every table is made again when asked for.</summary>
     public void Renew() => version++;
@@ -77,6 +84,25 @@ internal sealed class SeasonClimate
         {
             var values = slot.Values ?? new double[Weather.Days - 1];
             FillNights(air, values);
+            slot.Values = values;
+            Volatile.Write(ref slot.Version, version);
+        }
+
+        return slot.Values!;
+    }
+
+    /// <summary>Kelvin-hours the heater of a house must make up, by day; 0 in an unheated house.</summary>
+    public double[] HeatingKelvinHours(int house)
+    {
+        var slot = heating[house];
+        if (Volatile.Read(ref slot.Version) != version)
+        {
+            var values = slot.Values ?? new double[days];
+            for (var day = 0; day < days; day++)
+            {
+                values[day] = HourlyClimate.HeatingKelvinHours(layout.Scenario.Houses[house], Weather.TminOf(day), Weather.TmaxOf(day));
+            }
+
             slot.Values = values;
             Volatile.Write(ref slot.Version, version);
         }
@@ -154,8 +180,7 @@ internal sealed class SeasonClimate
             var (low, high) = (Weather.TminOf(day), Weather.TmaxOf(day));
             for (var hour = 0; hour < 24; hour++)
             {
-                var outdoor = HouseAir.OutdoorC(low, high, hour);
-                hours[(day * 24) + hour] = house is null ? outdoor : HouseAir.IndoorC(house, outdoor, hour);
+                hours[(day * 24) + hour] = house is null ? HourlyClimate.OutdoorC(hour, low, high) : HourlyClimate.InsideC(house, hour, low, high);
             }
         }
     }
@@ -175,8 +200,7 @@ internal sealed class SeasonClimate
         for (var hour = 18; hour < 30; hour++)
         {
             var of = day + (hour / 24);
-            var outdoor = HouseAir.OutdoorC(Weather.TminOf(of), Weather.TmaxOf(of), hour % 24);
-            lowest = Math.Min(lowest, HouseAir.IndoorC(house, outdoor, hour % 24));
+            lowest = Math.Min(lowest, HourlyClimate.InsideC(house, hour % 24, Weather.TminOf(of), Weather.TmaxOf(of)));
         }
 
         return lowest;
@@ -196,7 +220,7 @@ internal sealed class SeasonClimate
         public HeatTable? Table { get; set; }
     }
 
-    private sealed class Nights
+    private sealed class DayValues
     {
         public int Version = -1;
 

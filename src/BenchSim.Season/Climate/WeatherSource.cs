@@ -21,6 +21,7 @@ public abstract class WeatherSource
         {
             ConstantWeather constant => new ConstantWeatherSource(constant, days),
             RecordedWeather record => new RecordedWeatherSource(record, scenario.Window.Opens, days),
+            GeneratedWeather generated => new GeneratedWeatherSource(generated, scenario.Window.Opens),
             _ => throw new ArgumentException($"There is no source for {scenario.Weather.GetType().Name}.", nameof(scenario)),
         };
     }

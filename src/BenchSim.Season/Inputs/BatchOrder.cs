@@ -61,6 +61,9 @@ public sealed record BatchOrder
     /// <summary>Packet id: batches sown from one packet share its luck; null for a packet of its own.</summary>
     public string? PacketId { get; init; }
 
+    /// <summary>Price of a thousand seeds, in the user's money; null to take the site's.</summary>
+    public double? ThousandSeeds { get; init; }
+
     /// <summary>Free note of the grower; may hold anything.</summary>
     public string Note { get; init; } = "";
 

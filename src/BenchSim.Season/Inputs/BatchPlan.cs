@@ -47,6 +47,12 @@ public sealed record BatchPlan
     /// <summary>Seeds sown in all.</summary>
     public required int Seeds { get; init; }
 
+    /// <summary>Germination of the packet at sowing, fraction 0 to 1: the packet value, aged where the storage and the crop's constants are known.</summary>
+    public required double Germination { get; init; }
+
+    /// <summary>Germination at the planned temperature relative to the crop's best, 0 to 1.</summary>
+    public double RelativeGermination { get; init; } = 1;
+
     /// <summary>Chance that the trays bring the wanted plants.</summary>
     public required double StandChance { get; init; }
 

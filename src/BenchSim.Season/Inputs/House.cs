@@ -40,6 +40,9 @@ public sealed record House
     /// <summary>First open day, where <see cref="Opening"/> is <see cref="HouseOpening.FromDate"/>.</summary>
     public DateOnly? OpensOn { get; init; }
 
+    /// <summary>Its shell and heater; null where they are not given, and then no fuel is worked out.</summary>
+    public HouseHeat? Heat { get; init; }
+
     /// <summary>True when it has a heating set-point.</summary>
     public bool IsHeated => NightC.HasValue;
 }

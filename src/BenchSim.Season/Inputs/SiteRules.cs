@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Season.Seed;
 
 namespace BenchSim.Season.Inputs;
 
@@ -91,6 +92,12 @@ public sealed record SiteRules
 
     /// <summary>Seeds in the germination test behind a packet value.</summary>
     public int GerminationSample { get; init; } = 400;
+
+    /// <summary>How seed is kept from its test to its sowing; null when not given, and then packet values are taken as they are.</summary>
+    public SeedStorage? SeedStorage { get; init; }
+
+    /// <summary>Money, for the costs of the three ways to a stand and of the season.</summary>
+    public Prices Prices { get; init; } = new();
 
     /// <summary>Light factor on growth by month, January first, 0 to 1.</summary>
     public ImmutableArray<double> Light { get; init; } = [1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1];

@@ -39,6 +39,9 @@ public sealed record Space
     /// <summary>Set temperature of the medium on a mat, degrees Celsius; null elsewhere.</summary>
     public double? MatC { get; init; }
 
+    /// <summary>Electricity of the mats; null elsewhere, or where it is not given.</summary>
+    public MatPower? Power { get; init; }
+
     /// <summary>Extra places in the aisle that the relief "aisle" may use, 0 or more.</summary>
     public int AislePlaces { get; init; }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Season.Weather;
 
 namespace BenchSim.Season.Inputs;
 
@@ -48,3 +49,8 @@ public sealed record ConstantWeather(double TminC, double TmaxC, double RainMm) 
 /// <param name="FixedYear">Year to play every season; null to draw one a season.</param>
 /// <param name="File">Name of the file it was read from.</param>
 public sealed record RecordedWeather(ImmutableArray<DailyWeather> Days, int? FixedYear, string File) : WeatherInput;
+
+/// <summary>Weather drawn anew each season by a generator fitted to a record or made from monthly normals.</summary>
+/// <param name="Model">The generator's parameters, with their source and assumptions.</param>
+/// <param name="Fit">How well the generator gives back the record it was fitted to; null when made from normals.</param>
+public sealed record GeneratedWeather(WeatherModel Model, WeatherFitReport? Fit) : WeatherInput;

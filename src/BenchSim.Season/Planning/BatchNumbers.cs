@@ -10,19 +10,21 @@ internal static class BatchNumbers
     public static BatchPlan Work(Scenario scenario, BatchPlan dated, double pathMeanC, Dictionary<double, PacketGermination> packets, ImmutableArray<Fault>.Builder faults)
     {
         var order = dated.Order;
-        if (!packets.TryGetValue(order.Germination, out var packet))
+        var germination = SeedAge.AtSowing(scenario.Rules, dated);
+        if (!packets.TryGetValue(germination, out var packet))
         {
-            packet = new PacketGermination(order.Germination, scenario.Rules.GerminationSample);
-            packets.Add(order.Germination, packet);
+            packet = new PacketGermination(germination, scenario.Rules.GerminationSample);
+            packets.Add(germination, packet);
         }
 
         var relative = Stand.RelativeGermination(dated.Crop, pathMeanC);
+        dated = dated with { Germination = germination, RelativeGermination = relative };
         var numbers = dated.Flat is null ? Direct(scenario, dated, packet, relative) : PotUp(scenario, dated, packet, relative);
         if (numbers.Trays < 0 || numbers.Flats < 0)
         {
             faults.Add(new Fault(
                 order.Place,
-                $"batch \"{order.Id}\" would hardly come up: {order.Germination:P0} of the seed at its best, and {relative:P0} of that at {pathMeanC:0.#} C",
+                $"batch \"{order.Id}\" would hardly come up: {germination:P0} of the seed at its best, and {relative:P0} of that at {pathMeanC:0.#} C",
                 "sow it warmer or cooler, or use better seed"));
         }
 

@@ -12,7 +12,7 @@ internal static class PlanWarnings
         foreach (var batch in batches)
         {
             AddLargerThanMats(scenario, batch, warnings);
-            AddOldTest(batch, warnings);
+            AddOldTest(scenario, batch, warnings);
             AddAfterClosing(scenario, batch, warnings);
         }
 
@@ -33,9 +33,9 @@ internal static class PlanWarnings
         }
     }
 
-    private static void AddOldTest(BatchPlan batch, ImmutableArray<Fault>.Builder warnings)
+    private static void AddOldTest(Scenario scenario, BatchPlan batch, ImmutableArray<Fault>.Builder warnings)
     {
-        if (batch.Order.TestedOn is { } tested && batch.SowOn > tested.AddYears(1))
+        if (batch.Order.TestedOn is { } tested && batch.SowOn > tested.AddYears(1) && !SeedAge.IsAged(scenario.Rules, batch))
         {
             warnings.Add(new Fault(
                 batch.Order.Place,

@@ -78,6 +78,7 @@ public static class SeasonPlanner
             Trays = 1,
             Flats = order.Method == Method.PotUp ? 1 : 0,
             Seeds = 0,
+            Germination = order.Germination,
             StandChance = 0,
             Mats = SpaceGroups.Mats(scenario, crop),
             Benches = SpaceGroups.Benches(scenario, crop),

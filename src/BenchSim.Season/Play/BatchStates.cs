@@ -31,10 +31,10 @@ internal static class BatchStates
         var packets = new Dictionary<double, Planning.PacketGermination>();
         return [.. plans.Select(plan =>
         {
-            if (!packets.TryGetValue(plan.Order.Germination, out var packet))
+            if (!packets.TryGetValue(plan.Germination, out var packet))
             {
-                packet = new Planning.PacketGermination(plan.Order.Germination, scenario.Rules.GerminationSample);
-                packets.Add(plan.Order.Germination, packet);
+                packet = new Planning.PacketGermination(plan.Germination, scenario.Rules.GerminationSample);
+                packets.Add(plan.Germination, packet);
             }
 
             return new BatchLuck(plan.Order, plan.Crop, packet, seed);

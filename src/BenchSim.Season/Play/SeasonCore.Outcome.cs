@@ -78,6 +78,7 @@ internal sealed partial class SeasonCore
 
     private void Finish()
     {
+        KeepHeat();
         result.SownInTime = true;
         result.NoneOverHeldForPlace = true;
         result.PlantsInTime = result.PlantsInTimeWeatherCounted = result.PlantsOut = 0;

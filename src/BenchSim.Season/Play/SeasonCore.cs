@@ -200,7 +200,7 @@ internal sealed partial class SeasonCore
             batch.Clear();
         }
 
-        result.Prepare(held.Length, batches.Length, heldByGrower.Length, tables.Days, rules.Reliefs.Length);
+        result.Prepare(held.Length, scenario.Houses.Length, batches.Length, heldByGrower.Length, tables.Days, rules.Reliefs.Length);
         result.Season = season;
         active.Clear();
         now = -1;
@@ -232,7 +232,7 @@ internal sealed partial class SeasonCore
         batch.EarlyNeed = HeatTable.Units(emergence * batch.EarlySpread);
         batch.GrowthNeed = HeatTable.Units(growth * batch.GrowthDegreeDays);
         batch.PotUpNeed = HeatTable.Units(growth * batch.PotUpDegreeDays);
-        batch.PacketGermination = planning ? batch.Plan.Order.Germination : batch.Luck.Packet(season);
+        batch.PacketGermination = planning ? batch.Plan.Germination : batch.Luck.Packet(season);
     }
 
     private Lot NewLot()

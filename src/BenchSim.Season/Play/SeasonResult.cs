@@ -39,6 +39,15 @@ public sealed class SeasonResult
     /// <summary>Trays carried in for the night after the day: [day].</summary>
     public int[] CarriedIn { get; internal set; } = [];
 
+    /// <summary>Heat put into each house by day, whole watt-hours: [house][day]. 0 where the house's shell is not given, it is unheated or shut.</summary>
+    public long[][] HeatWattHours { get; internal set; } = [];
+
+    /// <summary>Days each house was open and heated, or would have been, were it heated: [house].</summary>
+    public int[] DaysOpen { get; internal set; } = [];
+
+    /// <summary>Days with trays on the mats of each space, its mats switched on: [space]; 0 for other spaces.</summary>
+    public int[] MatDays { get; internal set; } = [];
+
     /// <summary>Uses of each relief in the order of the site's list: trays moved, or tray-days in the aisle.</summary>
     public long[] ReliefUses { get; internal set; } = [];
 
@@ -67,7 +76,7 @@ public sealed class SeasonResult
     public bool Gridlock { get; internal set; }
 
     /// <summary>Makes or clears the arrays for a play.</summary>
-    internal void Prepare(int spaces, int batches, int growers, int days, int reliefs)
+    internal void Prepare(int spaces, int houses, int batches, int growers, int days, int reliefs)
     {
         Held = Cleared(Held, spaces, days);
         Waiting = Cleared(Waiting, spaces, days);
@@ -79,6 +88,9 @@ public sealed class SeasonResult
         SetOut = Cleared(SetOut, days);
         CarriedIn = Cleared(CarriedIn, days);
         ReliefUses = Cleared(ReliefUses, reliefs);
+        HeatWattHours = Cleared(HeatWattHours, houses, days);
+        DaysOpen = Cleared(DaysOpen, houses);
+        MatDays = Cleared(MatDays, spaces);
         Batches = Batches.Length == batches ? Batches : [.. Enumerable.Range(0, batches).Select(_ => new BatchOutcome())];
         foreach (var batch in Batches)
         {

@@ -21,6 +21,9 @@ public sealed record GrowerResult
     /// <summary>Share of all tray-days, 0 to 1 (mean of the grower over mean of all).</summary>
     public required double Share { get; init; }
 
+    /// <summary>Share of the fuel cost, or of the fuel heat where no price is given, 0 to 1: each house's by place-days held in it; not-a-number when no house has fuel.</summary>
+    public double FuelShare { get; init; } = double.NaN;
+
     /// <summary>Most places held on any day.</summary>
     public required Estimate Peak { get; init; }
 }

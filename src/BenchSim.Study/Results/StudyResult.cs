@@ -63,6 +63,12 @@ public sealed record StudyResult
     /// <summary>Growers in order of name.</summary>
     public required ImmutableArray<GrowerResult> Growers { get; init; }
 
+    /// <summary>Houses in the order of the scenario.</summary>
+    public ImmutableArray<HouseResult> Houses { get; init; } = [];
+
+    /// <summary>Mats whose electricity is given, in the order of the scenario.</summary>
+    public ImmutableArray<MatPowerResult> MatPower { get; init; } = [];
+
     /// <summary>Work.</summary>
     public required WorkResult Work { get; init; }
 }

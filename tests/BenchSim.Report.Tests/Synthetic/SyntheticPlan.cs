@@ -95,6 +95,7 @@ internal static class SyntheticPlan
                 SeedsPerCell = 1,
                 Germination = 0.9,
             },
+            Germination = 0.9,
             Crop = Crop(id, name, mat > 0),
             Tray = tray,
             SowOn = sow,

@@ -86,6 +86,7 @@ internal sealed class QueueSite
         Trays = 1,
         Flats = 0,
         Seeds = 1,
+        Germination = 1,
         StandChance = 1,
         Mats = [0],
         Benches = [1],

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Season.Planning;
+
+/// <summary>The ways to reach a stand, side by side: more trays at one seed a cell, two seeds a cell and thinning, or an extra tray.</summary>
+public static class StandWays
+{
+    /// <summary>Works out the ways of a directly sown batch, the planned one first; empty for a batch that is potted up.</summary>
+    /// <param name="scenario">Scenario, with prices.</param>
+    /// <param name="batch">Batch of its plan.</param>
+    public static ImmutableArray<StandWay> Of(Scenario scenario, BatchPlan batch)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        ArgumentNullException.ThrowIfNull(batch);
+        if (batch.Flat is not null)
+        {
+            return [];
+        }
+
+        var packet = new PacketGermination(batch.Germination, scenario.Rules.GerminationSample);
+        var seeds = batch.Order.SeedsPerCell;
+        return
+        [
+            Way(scenario, batch, "as planned", batch.Trays, seeds, batch.StandChance),
+            Reach(scenario, batch, packet, "one seed a cell", 1),
+            Reach(scenario, batch, packet, "two seeds a cell and thin", 2),
+            Way(scenario, batch, "an extra tray", batch.Trays + 1, seeds, ChanceOf(batch, packet, batch.Trays + 1, seeds)),
+        ];
+    }
+
+    private static StandWay Reach(Scenario scenario, BatchPlan batch, PacketGermination packet, string what, int seeds)
+    {
+        var (trays, chance) = Stand.TraysFor(packet, batch.Tray.Cells, PerCell(batch, seeds), batch.Order.Plants, scenario.Rules.StandAssurance);
+        return Way(scenario, batch, what, trays, seeds, chance);
+    }
+
+    private static double ChanceOf(BatchPlan batch, PacketGermination packet, int trays, int seeds) =>
+        Stand.Chance(packet, trays * batch.Tray.Cells, PerCell(batch, seeds), batch.Order.Plants);
+
+    private static Func<double, double> PerCell(BatchPlan batch, int seeds) =>
+        germination => Stand.CellChance(germination * batch.RelativeGermination, seeds) * (1 - batch.Crop.StandLoss);
+
+    private static StandWay Way(Scenario scenario, BatchPlan batch, string what, int trays, int seedsPerCell, double chance)
+    {
+        var seeds = Math.Max(trays, 0) * batch.Tray.Cells * seedsPerCell;
+        return new StandWay(what, trays, seedsPerCell, seeds, chance, trays < 0 ? null : Cost(scenario, batch, trays, seeds));
+    }
+
+    private static double? Cost(Scenario scenario, BatchPlan batch, int trays, int seeds)
+    {
+        var prices = scenario.Rules.Prices;
+        var thousand = batch.Order.ThousandSeeds ?? prices.ThousandSeeds;
+        return thousand is { } seed && prices.MixLitre is { } mix && prices.LabourHour is { } hour
+            ? (seeds / 1000.0 * seed) + (trays * ((batch.Tray.MediumLitres * mix) + (scenario.Rules.Minutes.Sow / 60 * hour)))
+            : null;
+    }
+}
