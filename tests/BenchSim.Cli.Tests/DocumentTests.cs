@@ -1,0 +1,51 @@
+using System.CommandLine;
+using System.Text.RegularExpressions;
+using BenchSim.Cli.Commands;
+
+namespace BenchSim.Cli.Tests;
+
+/// <summary>What the pages say is there, is there.</summary>
+public sealed partial class DocumentTests
+{
+    [Theory]
+    [InlineData("README.md")]
+    [InlineData("DEVELOPERS.md")]
+    [InlineData("docs/commands.md")]
+    public void Links_lead_somewhere(string page)
+    {
+        string path = Path.Combine(Root(), page);
+        foreach (Match link in Link().Matches(File.ReadAllText(path)))
+        {
+            string target = link.Groups["to"].Value;
+            if (!target.StartsWith("https://", StringComparison.Ordinal))
+                Assert.True(Path.Exists(Path.Combine(Path.GetDirectoryName(path)!, target)), $"{page} points to {target}, which is not there.");
+        }
+    }
+
+    [Fact]
+    public void Every_command_and_option_is_on_the_page_of_commands()
+    {
+        string page = File.ReadAllText(Path.Combine(Root(), "docs", "commands.md"));
+        RootCommand root = RootMenu.Make(new Desk(TextWriter.Null, TextWriter.Null, Terminal: false, CancellationToken.None));
+        foreach (Command command in root.Subcommands)
+        {
+            Assert.Contains($"## `benchsim {command.Name} DIR`", page, StringComparison.Ordinal);
+            foreach (Option option in command.Options)
+                Assert.Contains($"`{option.Name}", page, StringComparison.Ordinal);
+        }
+    }
+
+    private static string Root()
+    {
+        for (DirectoryInfo? at = new(AppContext.BaseDirectory); at is not null; at = at.Parent)
+        {
+            if (File.Exists(Path.Combine(at.FullName, "BenchSim.sln")))
+                return at.FullName;
+        }
+
+        throw new InvalidOperationException("BenchSim.sln is in no folder above the tests.");
+    }
+
+    [GeneratedRegex(@"\]\((?<to>[^)#]+)\)", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Link();
+}
