@@ -49,6 +49,14 @@ internal static class Seasons
             Fill(row, random, 9);
         for (int relief = 0; relief < result.ReliefUses.Length; relief++)
             result.ReliefUses[relief] = random.Next(50);
+        foreach (long[] row in result.HeatWattHours)
+        {
+            for (int day = 0; day < row.Length; day++)
+                row[day] = random.Next(90_000);
+        }
+
+        Fill(result.DaysOpen, random, plan.Days);
+        Fill(result.MatDays, random, plan.Days);
         result.PlantsInTime = result.PlantsOut = 0;
         for (int batch = 0; batch < result.Batches.Length; batch++)
             DrawBatch(result, result.Batches[batch], plan.Batches[batch].Order.Plants, plan.Days, random);
@@ -96,6 +104,9 @@ internal static class Seasons
         result.SetOut = new int[plan.Days];
         result.CarriedIn = new int[plan.Days];
         result.ReliefUses = new long[plan.Scenario.Rules.Reliefs.Length];
+        result.HeatWattHours = Rows<long>(plan.Scenario.Houses.Length, plan.Days);
+        result.DaysOpen = new int[plan.Scenario.Houses.Length];
+        result.MatDays = new int[spaces];
     }
 
     private static T[][] Rows<T>(int rows, int columns) => [.. Enumerable.Range(0, rows).Select(_ => new T[columns])];

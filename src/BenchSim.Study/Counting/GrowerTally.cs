@@ -39,6 +39,9 @@ internal sealed class GrowerTally(int spaces)
         _peak.Merge(other._peak);
     }
 
+    /// <summary>Tray-days over all seasons, by space.</summary>
+    public long[] TrayDaysBySpace => _trayDaysBySpace;
+
     /// <summary>Tray-days over all seasons and spaces.</summary>
     public long AllTrayDays() => _trayDaysBySpace.Sum();
 

@@ -18,6 +18,8 @@ internal sealed class SeasonTally
     private readonly GroupTally[] _groups;
     private readonly BatchTally[] _batches;
     private readonly GrowerTally[] _growers;
+    private readonly HouseTally[] _houses;
+    private readonly MatTally[] _mats;
     private readonly WorkTally _work;
 
     /// <summary>An empty tally.</summary>
@@ -30,6 +32,9 @@ internal sealed class SeasonTally
         _groups = [.. shape.Groups.Select(group => new GroupTally(group))];
         _batches = [.. shape.Wanted.Select((wanted, batch) => new BatchTally(spaces, wanted, shape.SetOutDay[batch]))];
         _growers = [.. shape.Growers.Select(_ => new GrowerTally(spaces))];
+        Scenario scenario = shape.Plan.Scenario;
+        _houses = [.. Enumerable.Range(0, scenario.Houses.Length).Select(house => new HouseTally(shape.Plan, house))];
+        _mats = [.. Enumerable.Range(0, spaces).Where(space => scenario.Spaces[space].Power is not null).Select(space => new MatTally(scenario.Spaces[space], space))];
         _work = new WorkTally(shape.Plan.Scenario.Rules.Minutes, shape.Days);
     }
 
@@ -47,6 +52,10 @@ internal sealed class SeasonTally
             _batches[batch].Add(asGiven.Batches[batch]);
         for (int grower = 0; grower < _growers.Length; grower++)
             _growers[grower].Add(asGiven.HeldByGrower[grower], asGiven.TrayDays[grower]);
+        foreach (HouseTally house in _houses)
+            house.Add(asGiven);
+        foreach (MatTally mats in _mats)
+            mats.Add(asGiven);
         _work.Add(asGiven);
     }
 
@@ -62,6 +71,10 @@ internal sealed class SeasonTally
             _batches[batch].Merge(other._batches[batch]);
         for (int grower = 0; grower < _growers.Length; grower++)
             _growers[grower].Merge(other._growers[grower]);
+        for (int house = 0; house < _houses.Length; house++)
+            _houses[house].Merge(other._houses[house]);
+        for (int mats = 0; mats < _mats.Length; mats++)
+            _mats[mats].Merge(other._mats[mats]);
         _work.Merge(other._work);
     }
 
@@ -93,6 +106,8 @@ internal sealed class SeasonTally
             Groups = [.. _groups.Select(tally => tally.ToResult(plan.FirstDay, seasons, student))],
             Batches = [.. _batches.Select((tally, batch) => tally.ToResult(plan.Batches[batch], plan.FirstDay, seasons, student))],
             Growers = Growers(seasons, student),
+            Houses = [.. _houses.Select(house => house.ToResult(student))],
+            MatPower = [.. _mats.Select(mats => mats.ToResult(student))],
             Work = _work.ToResult(student),
         };
     }
@@ -100,8 +115,9 @@ internal sealed class SeasonTally
     private ImmutableArray<GrowerResult> Growers(int seasons, StudentFactors student)
     {
         long everyones = _growers.Sum(grower => grower.AllTrayDays());
+        double[] fuel = FuelShares.Of(_shape.Plan.Scenario, [.. _houses.Select(house => house.AllWattHours)], [.. _growers.Select(grower => grower.TrayDaysBySpace)]);
         return [.. _growers
-            .Select((tally, grower) => tally.ToResult(_shape.Growers[grower], Batches(_shape.Growers[grower]), everyones, seasons, student))
+            .Select((tally, grower) => tally.ToResult(_shape.Growers[grower], Batches(_shape.Growers[grower]), everyones, seasons, student) with { FuelShare = fuel[grower] })
             .OrderBy(grower => grower.Grower, StringComparer.Ordinal)];
 
         int Batches(string name) => _shape.Plan.Batches.Count(batch => string.Equals(batch.Order.Grower, name, StringComparison.Ordinal));

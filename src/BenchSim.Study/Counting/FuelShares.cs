@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Study.Counting;
+
+/// <summary>Shares the fuel of the houses among the growers, each house's by the place-days held in it.</summary>
+internal static class FuelShares
+{
+    /// <summary>Share of the fuel by grower.</summary>
+    /// <param name="scenario">Scenario.</param>
+    /// <param name="wattHours">Heat of each house over all seasons.</param>
+    /// <param name="trayDays">Place-days over all seasons: [grower][space].</param>
+    /// <returns>A share from 0 to 1 for each grower; not-a-number for all when no house has burnt anything with a tray in it.</returns>
+    public static double[] Of(Scenario scenario, double[] wattHours, long[][] trayDays)
+    {
+        // By money where every heated house has a price, else by heat.
+        bool priced = scenario.Houses.All(house => house.Heat is null || house.Heat.Price.HasValue);
+        double[] shares = new double[trayDays.Length];
+        double all = 0;
+        for (int house = 0; house < wattHours.Length; house++)
+        {
+            if (scenario.Houses[house].Heat is not { } heat || wattHours[house] <= 0)
+                continue;
+            double weight = priced ? heat.Fuel.Units(wattHours[house], heat.Efficiency) * heat.Price!.Value : wattHours[house];
+            ImmutableArray<int> spaces = [.. Enumerable.Range(0, scenario.Spaces.Length)
+                .Where(space => string.Equals(scenario.Spaces[space].HouseId, scenario.Houses[house].Id, StringComparison.Ordinal))];
+            double[] held = [.. trayDays.Select(grower => spaces.Sum(space => (double)grower[space]))];
+            double everyones = held.Sum();
+            if (everyones <= 0)
+                continue;
+            all += weight;
+            for (int grower = 0; grower < shares.Length; grower++)
+                shares[grower] += weight * held[grower] / everyones;
+        }
+
+        return [.. shares.Select(share => all > 0 ? share / all : double.NaN)];
+    }
+}

@@ -1,0 +1,96 @@
+using BenchSim.Season.Heat;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Play;
+using BenchSim.Study.Counting;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Study.Tests;
+
+/// <summary>Fuel by hand: a gallon of propane holds 96.4870 MJ = 26,801.944 Wh (tests/Published/data/fuels.csv); at 80 % it gives 21,441.556 Wh.</summary>
+public class FuelTests
+{
+    private const long GallonWattHours = 21_442;
+
+    private static readonly SeasonPlan Plan = Heated(Plans.Small(days: 40));
+
+    [Fact]
+    public void Fuel_is_heat_over_content_and_efficiency_month_by_month()
+    {
+        // Day 0 is 1 March: days 0 to 30 are March, day 31 is 1 April. Season one burns 2 gallons in March and 1 in April, season two 4 and 1.
+        StudyResult result = Play(Season(2, 1), Season(4, 1));
+        HouseResult main = result.Houses[0];
+        Assert.Equal(4, main.Fuel!.Value.Mean, 1e-3);
+        Assert.Equal(3, main.Fuel.Value.P10, 1e-3);
+        Assert.Equal(5, main.Fuel.Value.P90, 1e-3);
+        Assert.Equal([new DateOnly(2027, 3, 1), new DateOnly(2027, 4, 1)], main.Months.Select(month => month.Month));
+        Assert.Equal(3, main.Months[0].Fuel.Mean, 1e-3);
+        Assert.Equal(1, main.Months[1].Fuel.Mean, 1e-3);
+        Assert.Equal(40, main.DaysOpen.Mean);
+    }
+
+    [Fact]
+    public void A_house_without_a_heater_has_no_fuel()
+    {
+        HouseResult annex = Play(Season(2, 1)).Houses[1];
+        Assert.Null(annex.Fuel);
+        Assert.Empty(annex.Months);
+    }
+
+    [Fact]
+    public void Mats_use_their_watts_on_the_days_they_hold_trays()
+    {
+        // 12 days x 24 h x 500 W x 0.5 = 72 kWh.
+        StudyResult result = Play(Season(0, 0));
+        Assert.Equal(72, Assert.Single(result.MatPower).KilowattHours.Mean, 1e-9);
+    }
+
+    [Fact]
+    public void Fuel_is_shared_by_place_days_in_the_house_that_burnt_it()
+    {
+        // In the main house (spaces 0 and 1) Zinta holds 30 of 40 place-days; what Ada holds in the annex and on the table burns nothing.
+        SeasonResult season = Season(2, 1);
+        (season.TrayDays[0][0], season.TrayDays[0][1]) = (10, 20);
+        (season.TrayDays[1][1], season.TrayDays[1][2], season.TrayDays[1][3]) = (10, 500, 500);
+        StudyResult result = Play(season);
+        Assert.Equal(0.75, result.Growers.Single(grower => grower.Grower == "Zinta").FuelShare, 1e-12);
+        Assert.Equal(0.25, result.Growers.Single(grower => grower.Grower == "Ada").FuelShare, 1e-12);
+        Assert.All(Play(Season(0, 0)).Growers, grower => Assert.Equal(double.NaN, grower.FuelShare));
+    }
+
+    private static SeasonPlan Heated(SeasonPlan plan) => plan with
+    {
+        Scenario = plan.Scenario with
+        {
+            Houses = [plan.Scenario.Houses[0] with { Heat = Heat }, .. plan.Scenario.Houses.Skip(1)],
+            Spaces = [plan.Scenario.Spaces[0] with { Power = new MatPower(500, 0.5, null, null, null) }, .. plan.Scenario.Spaces.Skip(1)],
+        },
+    };
+
+    private static HouseHeat Heat => new()
+    {
+        Shell = HouseShell.Hoop(6, 14),
+        Covering = "double polyethylene",
+        UValue = 4.5,
+        AirChanges = 1,
+        Fuel = Fuels.Propane,
+        Efficiency = 0.8,
+    };
+
+    private static SeasonResult Season(int march, int april)
+    {
+        SeasonResult season = Seasons.Quiet(Plan);
+        season.HeatWattHours[0][30] = march * GallonWattHours;
+        season.HeatWattHours[0][31] = april * GallonWattHours;
+        season.DaysOpen[0] = 40;
+        season.MatDays[0] = 12;
+        return season;
+    }
+
+    private static StudyResult Play(params SeasonResult[] seasons)
+    {
+        SeasonTally tally = new(new PlanShape(Plan));
+        foreach (SeasonResult season in seasons)
+            tally.Add(season, season);
+        return tally.ToResult(1);
+    }
+}
