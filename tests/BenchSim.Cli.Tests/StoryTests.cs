@@ -44,6 +44,20 @@ public sealed class StoryTests
     }
 
     [Fact]
+    public void An_id_is_found_however_its_accents_are_written()
+    {
+        // The e with an acute accent as one character in the plan, and as two on the command line.
+        using var folder = new TemporaryFolder();
+        string spring = folder.Scenario();
+        string plan = Path.Combine(spring, "plan.csv");
+        File.WriteAllText(plan, File.ReadAllText(plan).Replace("basil,basil", "basil-\u00e9t\u00e9,basil", StringComparison.Ordinal));
+        Assert.Equal(0, Call.Run("run", spring, "--season", "1", "--batch", "basil-e\u0301te\u0301").Code);
+    }
+
+    [Fact]
+    public void Half_a_character_is_an_unknown_batch() => Assert.Equal(2, RunWithBatch("basil\uD800"));
+
+    [Fact]
     public void A_season_that_is_not_played_is_refused()
     {
         using var folder = new TemporaryFolder();
@@ -60,5 +74,11 @@ public sealed class StoryTests
         Assert.Equal("basil", json.RootElement.GetProperty("batch").GetString());
         Assert.Equal(1, json.RootElement.GetProperty("season").GetInt32());
         Assert.NotEqual(0, json.RootElement.GetProperty("story").GetArrayLength());
+    }
+
+    private static int RunWithBatch(string batch)
+    {
+        using var folder = new TemporaryFolder();
+        return Call.Run("run", folder.Scenario(), "--season", "1", "--batch", batch).Code;
     }
 }

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using System.Text;
 using BenchSim.Cli.Words;
+using BenchSim.Engine.Randomness;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study;
@@ -34,11 +34,12 @@ internal static class BatchStory
 
     private static string FindBatch(SeasonPlan plan, string written)
     {
-        string id = written.Trim().Normalize(NormalizationForm.FormC);
-        IEnumerable<string> known = plan.Batches.Select(batch => batch.Order.Id);
-        if (known.Contains(id, StringComparer.Ordinal))
-            return id;
-        ImmutableArray<string> near = NearNames.Of(id, known);
+        // A keyboard may write an accent as a character of its own where the plan does not, or the other way round.
+        string wanted = LatinAccents.Join(SafeText.OneLine(written).Trim());
+        string[] known = [.. plan.Batches.Select(batch => batch.Order.Id)];
+        if (Array.Find(known, id => string.Equals(LatinAccents.Join(id), wanted, StringComparison.Ordinal)) is { } found)
+            return found;
+        ImmutableArray<string> near = NearNames.Of(wanted, known);
         throw new RefusedException($"The plan has no batch {SafeText.Quote(written)}. " + (near.IsEmpty
             ? "The first column of \"benchsim check\" lists all batches."
             : $"Near names: {string.Join(", ", near.Select(name => SafeText.Short(name, 60)))}."));
