@@ -6,22 +6,11 @@ internal sealed partial class SeasonCore
     private bool IsSowDue(BatchState batch) =>
         Stays is not null ? Stays.SowHour(batch) <= now : day >= batch.SowDay;
 
-    private void PlayChangesUpTo(double end)
+    private void SettleAt(double hour, int onDay)
     {
         var today = day;
-        for (var next = NextChange(end); next <= end; next = NextChange(end))
-        {
-            SettleAt(next);
-        }
-
-        day = today;
-        SettleAt(end);
-    }
-
-    private void SettleAt(double hour)
-    {
         now = hour;
-        day = Math.Min((int)(hour / 24), tables.Days - 1);
+        day = onDay;
         do
         {
             moves = 0;
@@ -30,6 +19,7 @@ internal sealed partial class SeasonCore
             ReliefPasses();
         }
         while (moves > 0);
+        day = today;
     }
 
     // The earliest instant after now at which a sowing falls due or a threshold is reached.

@@ -14,6 +14,10 @@ internal readonly record struct WalkDates(int EmergeDay, int OffMatDay, int PotU
 /// <summary>Planned dates: one batch walked through by the season's own steps, alone and without limits.</summary>
 internal sealed partial class SeasonCore
 {
+    private BatchState? walked;
+
+    private bool IsWalkedOut => walked is { Unsown: 0, IsStanding: false };
+
     /// <summary>Walks one batch from a sow day.</summary>
     /// <param name="index">Position of the batch.</param>
     /// <param name="sowDay">Day of sowing, a work day.</param>
@@ -37,11 +41,9 @@ internal sealed partial class SeasonCore
         batch.Unsown = batch.Sowings;
         batch.SowDay = sowDay;
         DrawLuck(batch);
-        for (day = sowDay; day < tables.Days && (batch.Unsown > 0 || batch.IsStanding); day++)
-        {
-            PlayDay();
-        }
-
+        walked = batch;
+        RunDays(sowDay);
+        walked = null;
         var outcome = result.Batches[index];
         return outcome.OutLast < 0 || batch.IsStanding
             ? null

@@ -1,3 +1,4 @@
+using BenchSim.Engine;
 using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
 
@@ -25,6 +26,7 @@ internal sealed partial class SeasonCore
     private readonly ClimateLayout layout;
     private readonly BatchState[] batches;
     private readonly BatchState[] ranked;
+    private readonly Simulation simulation = new();
     private readonly List<BatchState> active = [];
     private readonly Stack<Lot> spare = new();
     private readonly int[] held;
@@ -95,29 +97,47 @@ internal sealed partial class SeasonCore
         }
 
         witness?.Begins(this);
-        for (day = 0; day < tables.Days; day++)
-        {
-            PlayDay();
-        }
-
+        RunDays(0);
         day = tables.Days - 1;
         Finish();
     }
 
-    private void PlayDay()
+    private void RunDays(int firstDay)
     {
-        if (rules.Rounds == RoundKind.AnyTime)
-        {
-            PlayChangesUpTo((day * 24) + tables.RoundHour);
-        }
-        else if (tables.IsWorkDay[day])
-        {
-            now = (day * 24) + tables.RoundHour;
-            WorkRound();
-        }
+        day = firstDay;
+        simulation.Reset();
+        simulation.Start(PlayDays(), "the work rounds");
+        simulation.Run();
+    }
 
-        KeepDay();
-        witness?.DayEnds(this, day);
+    // The one process of a season: it waits for the next round (or change), sweeps the lots, and waits again. A sweep says more plainly than a
+    // process a lot could who goes first when a whole bench moves at once (docs/decisions/007-a-sweep-of-lots.md).
+    private async Process PlayDays()
+    {
+        for (; day < tables.Days && !IsWalkedOut; day++)
+        {
+            var instant = (day * 24) + tables.RoundHour;
+            if (rules.Rounds == RoundKind.AnyTime)
+            {
+                for (var next = NextChange(instant); next <= instant; next = NextChange(instant))
+                {
+                    await simulation.Until(next / 24);
+                    SettleAt(next, Math.Min((int)(next / 24), tables.Days - 1));
+                }
+
+                await simulation.Until(instant / 24);
+                SettleAt(instant, (int)(instant / 24));
+            }
+            else if (tables.IsWorkDay[day])
+            {
+                await simulation.Until(instant / 24);
+                now = instant;
+                WorkRound();
+            }
+
+            KeepDay();
+            witness?.DayEnds(this, day);
+        }
     }
 
     private void WorkRound()
