@@ -5,3 +5,4 @@ using System.Runtime.CompilerServices;
 [assembly: InternalsVisibleTo("BenchSim.Study.Tests")]
 [assembly: InternalsVisibleTo("Published")]
 [assembly: InternalsVisibleTo("BenchSim.Benchmarks")]
+[assembly: InternalsVisibleTo("BenchSim.Twin.Tests")]

@@ -12,6 +12,11 @@ internal sealed partial class SeasonCore
     {
         foreach (var batch in active)
         {
+            if (batch.OnTable.Count == 0)
+            {
+                continue;
+            }
+
             TakeInHand(batch.OnTable);
             foreach (var lot in atHand)
             {
@@ -86,6 +91,11 @@ internal sealed partial class SeasonCore
         step++;
         foreach (var batch in active)
         {
+            if (batch.OnBench.Count == 0)
+            {
+                continue;
+            }
+
             TakeInHand(batch.OnBench);
             foreach (var lot in atHand)
             {
@@ -159,6 +169,11 @@ internal sealed partial class SeasonCore
         step++;
         foreach (var batch in active)
         {
+            if (batch.OnBench.Count == 0)
+            {
+                continue;
+            }
+
             TakeInHand(batch.OnBench);
             foreach (var lot in atHand)
             {
@@ -183,6 +198,11 @@ internal sealed partial class SeasonCore
         step++;
         foreach (var batch in active)
         {
+            if (batch.OnMat.Count == 0)
+            {
+                continue;
+            }
+
             TakeInHand(batch.OnMat);
             foreach (var lot in atHand)
             {
