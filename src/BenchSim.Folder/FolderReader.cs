@@ -80,9 +80,9 @@ internal sealed class FolderReader
 
     private WeatherInput? ReadWeather(WeatherDraft? draft)
     {
-        if (draft is null || draft.Constant is not null)
+        if (draft is null || draft.Ready is not null)
         {
-            return draft?.Constant;
+            return draft?.Ready;
         }
 
         return _files.Read(draft.File.Text, draft.File.Place) is { } file ? new WeatherRecordReader(_cells).Read(file, draft) : null;

@@ -9,7 +9,10 @@ public partial class ReferenceTests
     private static readonly FieldDescription[] All = [.. FolderReference.SiteKeys, .. FolderReference.Columns];
 
     // Any text is right in these.
-    private static readonly string[] FreeText = ["id", "name", "question", "grower", "packet", "note"];
+    private static readonly string[] FreeText = ["id", "name", "question", "grower", "packet", "note", "currency"];
+
+    private static readonly string[] MatKeys =
+        ["temperature", "watts", "watts_each_place", "duty", "circuit_volts", "circuit_amps", "power_price"];
 
     public static TheoryData<string, string> SiteKeys => Names(FolderReference.SiteKeys);
 
@@ -76,7 +79,12 @@ public partial class ReferenceTests
         }
 
         var (site, _) = SiteWith(section, key, $"\"{field.Default}\"");
-        using var plain = new TestFolder(key == "usable" ? SiteWith(section, "length", "\"3 m\"").Site : TestFolder.GoodSite);
+        using var plain = new TestFolder(key switch
+        {
+            "usable" => SiteWith(section, "length", "\"3 m\"").Site,
+            "duty" => SiteWith(section, "watts", "100").Site,
+            _ => TestFolder.GoodSite,
+        });
         using var written = new TestFolder(site);
         var reading = written.Read();
         Assert.Empty(reading.Faults);
@@ -87,15 +95,15 @@ public partial class ReferenceTests
     private static (string Site, int Line) SiteWith(string section, string key, string value)
     {
         var lines = TestFolder.GoodSite.Split('\n').ToList();
-        var isRecord = section == "weather" && key is "file" or "year" or "temperature_unit" or "rain_unit";
-        if (isRecord)
+        var kind = section != "weather" ? null : key is "rain_days" or "low_sd" or "high_sd" ? "normals" : key is "file" or "year" or "temperature_unit" or "rain_unit" ? "record" : null;
+        if (kind is not null)
         {
             lines.RemoveAll(each => each.StartsWith("low", StringComparison.Ordinal) || each.StartsWith("high", StringComparison.Ordinal));
-            lines[lines.IndexOf("kind = \"constant\"")] = "kind = \"record\"";
+            lines[lines.IndexOf("kind = \"constant\"")] = $"kind = \"{kind}\"";
         }
 
         var heading = section is "house" or "space" ? $"[[{section}]]" : section == "space.changes" ? "id = \"bench\"" : $"[{section}]";
-        var start = section == "space" && key is not "temperature" ? lines.IndexOf("id = \"bench\"") - 1 : lines.IndexOf(heading);
+        var start = section == "space" && !MatKeys.Contains(key, StringComparer.Ordinal) ? lines.IndexOf("id = \"bench\"") - 1 : lines.IndexOf(heading);
         if (start < 0)
         {
             lines.Add(heading);
@@ -109,7 +117,7 @@ public partial class ReferenceTests
             lines.RemoveAt(old);
         }
 
-        if (key is "length" or "width" or "usable")
+        if (section == "space" && key is ("length" or "width" or "usable"))
         {
             var places = lines.IndexOf("places = 60");
             lines[places] = key == "width" ? "length = \"3 m\"" : "width = \"2 m\"";
@@ -117,6 +125,12 @@ public partial class ReferenceTests
             {
                 lines.Insert(places, "length = \"3 m\"");
             }
+        }
+
+        if (key == "duty")
+        {
+            lines.Insert(start + 1, "watts = 100");
+            start++;
         }
 
         var other = key == "from" ? "places = 1" : "from = 2027-05-01";

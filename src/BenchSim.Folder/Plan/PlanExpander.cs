@@ -64,6 +64,7 @@ internal sealed class PlanExpander(FaultList faults)
         Germination = row.Germination,
         TestedOn = row.TestedOn,
         PacketId = row.Packet,
+        ThousandSeeds = row.ThousandSeeds,
         Note = row.Note,
         Place = row.Place,
     };

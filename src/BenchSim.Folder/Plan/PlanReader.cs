@@ -78,6 +78,7 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
             Germination = cells.Fraction(row["germination"], aboveNone: true) ?? crop?.Germination ?? 0,
             TestedOn = cells.Date(row["tested_on"]),
             Packet = cells.Name(row["packet"]),
+            ThousandSeeds = cells.Number(row["thousand_seeds"], 0, 1_000_000),
             Note = row["note"].Text,
         };
         read = ReadTrays(row, read);

@@ -48,5 +48,7 @@ internal sealed record PlanRow
 
     public string? Packet { get; init; }
 
+    public double? ThousandSeeds { get; init; }
+
     public string Note { get; init; } = "";
 }

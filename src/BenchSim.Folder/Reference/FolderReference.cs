@@ -24,10 +24,10 @@ public static class FolderReference
     public const string WeatherRecord = "weather record";
 
     private static readonly ImmutableArray<string> RootKeys =
-        ["site", "season", "house", "space", "rules", "relief", "work_minutes", "weather", "play"];
+        ["site", "season", "house", "space", "rules", "relief", "work_minutes", "seed", "prices", "weather", "play"];
 
     /// <summary>Keys of site.toml, section by section.</summary>
-    public static ImmutableArray<FieldDescription> SiteKeys { get; } = [.. SiteKeyList.Site, .. RuleKeyList.Rules];
+    public static ImmutableArray<FieldDescription> SiteKeys { get; } = [.. SiteKeyList.Site, .. HeatKeyList.Heat, .. RuleKeyList.Rules, .. WeatherKeyList.Weather];
 
     /// <summary>Columns of plan.csv, crops.csv, trays.csv and a weather record.</summary>
     public static ImmutableArray<FieldDescription> Columns { get; } = [.. PlanColumnList.Columns, .. CropColumnList.Columns];

@@ -36,6 +36,7 @@ internal static class PlanColumnList
         new(Plan, "germination", "share", "% or 0 to 1", FromCrop, "crops.csv, germination", "Germination on the packet, above 0 %."),
         new(Plan, "tested_on", "date", None, "unknown", None, "Date of the germination test; not after sowing."),
         new(Plan, "packet", "name", None, "its own", None, "Packet the seed comes from: batches of one packet share its luck."),
+        new(Plan, "thousand_seeds", "number", "money", "the site's", "site.toml, [prices]", "Price of a thousand seeds of this batch."),
         new(Plan, "note", "text", None, "empty", None, "Anything."),
 
         new(Trays, "id", "name", None, Need, None, "Tray type. An id of the built-in library overrides just the cells that are filled."),
@@ -46,7 +47,7 @@ internal static class PlanColumnList
         new(Trays, "places_each", "whole number", "places", "1", Ours, "Places one tray takes, 1 or more."),
 
         new(Weather, "date", "date", None, Need, None,
-            "The day. Days follow one another without a gap, over at least one whole calendar year."),
+            "The day. At least one calendar year must be whole (kind record), or each month have 20 days (kind generated). Up to 3 days in a row may be missing: they are filled, and said."),
         new(Weather, "tmin", "temperature", "C or F; a bare number as temperature_unit says", Need, None, "Lowest temperature of the day."),
         new(Weather, "tmax", "temperature", "C or F; a bare number as temperature_unit says", Need, None,
             "Highest temperature of the day, at least the lowest."),

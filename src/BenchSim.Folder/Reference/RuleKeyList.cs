@@ -10,6 +10,8 @@ internal static class RuleKeyList
     private const string Assumed = "assumption";
     private const string Practice = "common practice";
     private const string NoLimit = "no limit";
+    private const string NoCost = "its cost is not worked out";
+    private const string Temperature = "C or F; a bare number is in the units of [site]";
 
     public static readonly ImmutableArray<FieldDescription> Rules =
     [
@@ -61,5 +63,15 @@ internal static class RuleKeyList
         new("work_minutes", "move", "number", "minutes a tray", "0.5", Assumed, "Moving one tray or flat between spaces."),
         new("work_minutes", "set_out", "number", "minutes a tray", "0.5", Assumed, "Loading one tray for the field."),
         new("work_minutes", "carry_in", "number", "minutes a tray", "1", Assumed, "Carrying one tray in for a cold night and out again."),
+
+        new("seed", "moisture", "share", "% or 0 to 1", "packet values do not age", Ours,
+            "Moisture of the stored seed by fresh weight, above 0 % and below 30 %; together with storage. Seed with a tested_on date then ages until it is sown."),
+        new("seed", "storage", "temperature", Temperature, "packet values do not age", Ours,
+            "Temperature the seed is stored at, -20 C to 50 C; together with moisture."),
+
+        new("prices", "currency", "text", None, "none", None, "Sign or code shown before amounts of money; at most 10 characters."),
+        new("prices", "labour_hour", "number", "money an hour", NoCost, None, "An hour of work."),
+        new("prices", "mix_litre", "number", "money a litre", NoCost, None, "A litre of potting mix."),
+        new("prices", "thousand_seeds", "number", "money", NoCost, None, "A thousand seeds, where the plan gives no price of its own."),
     ];
 }

@@ -54,20 +54,6 @@ internal static class SiteKeyList
         new("space.changes", "from", "date", None, Need, None, "First day on which the number holds."),
         new("space.changes", "places", "whole number", "places", Need, None, "Places from that day on, 0 or more."),
 
-        new("weather", "kind", "constant or record", None, Need, None, "The same weather every day, or a daily record."),
-        new("weather", "low", "temperature", Temperature, "required for constant", None,
-            "Lowest temperature of every day; kind constant only."),
-        new("weather", "high", "temperature", Temperature, "required for constant", None,
-            "Highest temperature of every day; kind constant only."),
-        new("weather", "rain", "depth", "mm or in; a bare number is in mm or in", "0", Ours, "Rain of every day; kind constant only."),
-        new("weather", "file", "file name", None, "required for record", None,
-            "CSV file inside the folder with the columns of a weather record; kind record only."),
-        new("weather", "year", "whole number", "year", "a year drawn each season", Ours,
-            "The year of the record to play every season; kind record only."),
-        new("weather", "temperature_unit", "C or F", None, "units of [site]", Ours,
-            "Unit of the record's bare temperatures; kind record only."),
-        new("weather", "rain_unit", "mm or in", None, "units of [site]", Ours, "Unit of the record's bare rain; kind record only."),
-
         new("play", "seasons", "whole number", "seasons", "1000", Ours, "Seasons to play, 1 to 1,000,000."),
         new("play", "seed", "whole number", None, "1", Ours, "Seed of all luck: the same seed gives the same answer."),
     ];

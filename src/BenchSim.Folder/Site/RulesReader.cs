@@ -5,7 +5,7 @@ using BenchSim.Season.Inputs;
 
 namespace BenchSim.Folder.Site;
 
-/// <summary>Reads how the site is worked: [rules], [relief] and [work_minutes]. What is left out has the default of <see cref="SiteRules"/>.</summary>
+/// <summary>Reads how the site is worked: [rules], [relief], [work_minutes], [seed] and [prices]. What is left out has the default of <see cref="SiteRules"/>.</summary>
 internal sealed class RulesReader(CellReader cells)
 {
     private const int LongestWait = 365;
@@ -23,8 +23,19 @@ internal sealed class RulesReader(CellReader cells)
     private static readonly (string Word, Relief Value)[] ReliefWords =
         [("aisle", Relief.Aisle), ("off mat early", Relief.OffMatEarly), ("table early", Relief.TableEarly)];
 
-    /// <summary>Reads the three sections; a section that is null is not written.</summary>
-    public SiteRules Read(Section? rules, Section? relief, Section? minutes)
+    /// <summary>Reads the sections; a section that is null is not written.</summary>
+    public SiteRules Read(Section? rules, Section? relief, Section? minutes, Section? seed, Section? prices)
+    {
+        var worked = ReadWork(rules, relief, minutes);
+        var goods = new GoodsReader(cells);
+        return worked with
+        {
+            SeedStorage = seed is null ? null : goods.ReadSeed(seed),
+            Prices = prices is null ? worked.Prices : goods.ReadPrices(prices),
+        };
+    }
+
+    private SiteRules ReadWork(Section? rules, Section? relief, Section? minutes)
     {
         var read = rules is null ? new SiteRules() : ReadRules(rules, new SiteRules());
         read = relief is null ? read : ReadRelief(relief, read);

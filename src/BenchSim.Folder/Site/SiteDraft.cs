@@ -32,12 +32,17 @@ internal sealed record SiteDraft
     public PlaySettings Play { get; init; } = new();
 }
 
-/// <summary>The weather section: constant weather, or where the record is.</summary>
-/// <param name="Constant">Constant weather; null for a record.</param>
-/// <param name="File">File of the record; blank for constant weather.</param>
+/// <summary>The weather section: weather that is ready, or where the record is.</summary>
+/// <param name="Ready">Constant weather or that of monthly normals; null where a record must be read.</param>
+/// <param name="File">File of the record; blank where none is read.</param>
+/// <param name="IsGenerated">Whether a generator is fitted to the record, instead of playing its years.</param>
 /// <param name="Year">Year to play; null for a drawn one.</param>
 /// <param name="YearCell">Where the year is written.</param>
 /// <param name="TemperatureUnits">Units of the record's bare temperatures.</param>
 /// <param name="RainUnits">Units of the record's bare rain.</param>
 internal sealed record WeatherDraft(
-    ConstantWeather? Constant, Cell File, int? Year, Cell YearCell, UnitSystem TemperatureUnits, UnitSystem RainUnits);
+    WeatherInput? Ready, Cell File, bool IsGenerated, int? Year, Cell YearCell, UnitSystem TemperatureUnits, UnitSystem RainUnits)
+{
+    /// <summary>Weather that needs no file.</summary>
+    public static WeatherDraft Of(WeatherInput ready) => new(ready, default, false, null, default, default, default);
+}

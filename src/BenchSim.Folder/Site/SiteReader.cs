@@ -62,7 +62,7 @@ internal sealed class SiteReader
             Spaces = [.. spaces.Spaces],
             SpaceIds = spaces.SpaceIds,
             HasGoodSpaces = hasGoodSpaces,
-            Rules = rules.Read(SectionOf("rules"), SectionOf("relief"), SectionOf("work_minutes")),
+            Rules = rules.Read(SectionOf("rules"), SectionOf("relief"), SectionOf("work_minutes"), SectionOf("seed"), SectionOf("prices")),
             Weather = SectionOf("weather", isRequired: true) is { } weather ? new WeatherSectionReader(_cells).Read(weather, _units) : null,
             Play = SectionOf("play") is { } play ? ReadPlay(play) : new PlaySettings(),
         };

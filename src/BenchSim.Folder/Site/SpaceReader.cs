@@ -95,6 +95,7 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
         var (opening, opensOn) = ReadOpening(section.Scalar("open"));
         var lift = cells.Difference(section.Scalar("day_lift"), 0, 30) ?? 8;
         var name = cells.Name(section.Scalar("name"));
+        var heat = new HouseHeatReader(cells, section).Read(night);
         return id is null ? null : new House
         {
             Id = id,
@@ -105,6 +106,7 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
             DayLiftK = lift,
             Opening = opening,
             OpensOn = opensOn,
+            Heat = heat,
         };
     }
 
@@ -156,6 +158,7 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
         var mat = ReadMatTemperature(section, kind);
         var aisle = cells.Whole(section.Scalar("aisle_places"), 0, MostPlaces) ?? 0;
         var changes = ReadChanges(section);
+        var power = new MatPowerReader(cells, section).Read(kind, changes.Select(change => change.Places).Append(places ?? 0).Max());
         var name = cells.Name(section.Scalar("name"));
         return id is null || kind is null || places is null ? null : new Space
         {
@@ -166,6 +169,7 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
             Places = places.Value,
             Changes = changes,
             MatC = mat,
+            Power = power,
             AislePlaces = aisle,
             PlacesNote = note,
         };

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using BenchSim.Folder.Csv;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
 using BenchSim.Folder.Text;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Weather;
 
 namespace BenchSim.Folder.Site;
 
@@ -13,57 +15,100 @@ internal sealed class WeatherRecordReader(CellReader cells)
     // Three centuries, the span of the dates that are read.
     private const int MostDays = 110_000;
 
+    // A file in reverse order would say so on every line.
+    private const int MostRepairsShown = 20;
+
     /// <summary>Reads the record; null when it had a fault.</summary>
-    public RecordedWeather? Read(FileText file, WeatherDraft draft)
+    public WeatherInput? Read(FileText file, WeatherDraft draft)
     {
         var before = cells.Faults.Count;
         var columns = FolderReference.ColumnsOf(FolderReference.WeatherRecord);
         var table = CsvTable.Read(file, columns, columns, MostDays, cells.Faults, UnitSystem.Metric);
-        var days = new List<DailyWeather>();
-        CsvRow? last = null;
-        DateOnly? lastDate = null;
+        var isWholeTable = columns.All(table.Has);
+        var rows = new List<WeatherRow>();
         foreach (var row in table.Rows)
         {
-            var date = cells.Date(Written(row, "date"));
-            if (date is not null && lastDate is not null && date != lastDate.Value.AddDays(1))
+            if (ReadRow(row, draft) is { } day)
             {
-                cells.Refuse(
-                    row["date"],
-                    $"is {Words.Date(date.Value)} and follows {Words.Date(lastDate.Value)} on line {last!.Line}",
-                    "a record has every day once, in order");
-            }
-
-            (last, lastDate) = (row, date);
-            if (ReadDay(row, date, draft) is { } day)
-            {
-                days.Add(day);
+                rows.Add(day);
             }
         }
 
-        if (cells.Faults.Count == before)
+        var days = isWholeTable && rows.Count > 0 ? Check(rows, file.Name, table, cells.Faults.Count > before) : [];
+        if (cells.Faults.Count > before)
         {
-            CheckYears(table, days, draft);
-        }
-
-        return cells.Faults.Count == before ? new RecordedWeather([.. days], draft.Year, file.Name) : null;
-    }
-
-    private DailyWeather? ReadDay(CsvRow row, DateOnly? date, WeatherDraft draft)
-    {
-        var low = cells.Temperature(Written(row, "tmin") with { Units = draft.TemperatureUnits });
-        var highCell = Written(row, "tmax") with { Units = draft.TemperatureUnits };
-        var high = cells.Temperature(highCell);
-        var rain = cells.Rain(Written(row, "rain") with { Units = draft.RainUnits });
-        if (high < low)
-        {
-            cells.Refuse(
-                highCell,
-                $"is {Words.Quote(highCell.Text)}, below tmin",
-                "write the lowest temperature in tmin and the highest in tmax");
             return null;
         }
 
-        return date is null || low is null || high is null || rain is null ? null : new DailyWeather(date.Value, low.Value, high.Value, rain.Value);
+        return draft.IsGenerated ? Fit(days, file.Name, table, draft) : Record(days, file.Name, table, draft);
+    }
+
+    // A row with a value that had a fault stands in for its date with values that cannot have another: its day is not missing.
+    private WeatherRow? ReadRow(CsvRow row, WeatherDraft draft)
+    {
+        var date = cells.Date(Written(row, "date"));
+        var low = cells.RecordedTemperature(Written(row, "tmin") with { Units = draft.TemperatureUnits });
+        var high = cells.RecordedTemperature(Written(row, "tmax") with { Units = draft.TemperatureUnits });
+        var rain = cells.RecordedRain(Written(row, "rain") with { Units = draft.RainUnits });
+        return date is null ? null : new WeatherRow(row.Line, date.Value, low ?? high ?? 0, high ?? low ?? 0, rain ?? 0)
+        {
+            DateColumn = row["date"].Place.Column,
+            TminColumn = row["tmin"].Place.Column,
+            TmaxColumn = row["tmax"].Place.Column,
+            RainColumn = row["rain"].Place.Column,
+        };
+    }
+
+    // What is mended is said, but not while other faults may be the reason.
+    private ImmutableArray<DailyWeather> Check(List<WeatherRow> rows, string name, CsvTable table, bool hasFaults)
+    {
+        var findings = WeatherRecordCheck.Check(rows, name, "write temperature_unit = \"F\" in [weather], or degrees Celsius");
+        foreach (var fault in findings.Faults)
+        {
+            cells.Faults.Add(fault.Place, fault.What, fault.Instead);
+        }
+
+        if (!hasFaults)
+        {
+            foreach (var repair in findings.Repairs.Take(MostRepairsShown))
+            {
+                cells.Faults.Warn(repair.Place, repair.What, repair.Instead);
+            }
+
+            if (findings.Repairs.Length > MostRepairsShown)
+            {
+                cells.Faults.Warn(
+                    table.Header,
+                    $"{findings.Repairs.Length} things in this record were mended, and the first {MostRepairsShown} are shown",
+                    "look through the dates of the record");
+            }
+        }
+
+        return findings.Days;
+    }
+
+    private RecordedWeather? Record(ImmutableArray<DailyWeather> days, string name, CsvTable table, WeatherDraft draft) =>
+        HasYears(table, days, draft) ? new RecordedWeather(days, draft.Year, name) : null;
+
+    private GeneratedWeather? Fit(ImmutableArray<DailyWeather> days, string name, CsvTable table, WeatherDraft draft)
+    {
+        if (WeatherFit.WhyNot(days) is { } reason)
+        {
+            cells.Faults.Add(table.Header, $"no weather can be made after this record: {reason}", "give whole years, ten or more if you can");
+            return null;
+        }
+
+        var fitted = WeatherFit.Fit(days, $"the daily record {name}");
+        if (fitted.Report.Years < WeatherFitReport.ShortRecordYears)
+        {
+            cells.Faults.Warn(
+                draft.File.Place,
+                $"the record has {fitted.Report.Years.ToString("0.0", CultureInfo.InvariantCulture)} years of days, "
+                + "and a cold spring that comes once in ten years may not be in it",
+                "give ten years or more if you can; with fewer, chances of frost may be off either way");
+        }
+
+        return new GeneratedWeather(fitted.Model, fitted.Report);
     }
 
     private Cell Written(CsvRow row, string column)
@@ -77,7 +122,7 @@ internal sealed class WeatherRecordReader(CellReader cells)
         return cell;
     }
 
-    private void CheckYears(CsvTable table, List<DailyWeather> days, WeatherDraft draft)
+    private bool HasYears(CsvTable table, ImmutableArray<DailyWeather> days, WeatherDraft draft)
     {
         var whole = days.GroupBy(day => day.Date.Year).Where(year => year.Count() == (DateTime.IsLeapYear(year.Key) ? 366 : 365)).Select(year => year.Key).ToImmutableArray();
         if (draft.Year is { } year && !whole.Contains(year))
@@ -87,13 +132,18 @@ internal sealed class WeatherRecordReader(CellReader cells)
                 draft.YearCell,
                 $"is {year}, which the record does not hold from January to December",
                 $"the whole years in it are: {years}");
+            return false;
         }
-        else if (whole.Length == 0)
+
+        if (whole.Length == 0)
         {
             cells.Faults.Add(
                 table.Header,
                 "the record holds no whole calendar year",
                 "give at least one year from 1 January to 31 December");
+            return false;
         }
+
+        return true;
     }
 }

@@ -8,30 +8,62 @@ namespace BenchSim.Folder.Site;
 /// <summary>Reads [weather].</summary>
 internal sealed class WeatherSectionReader(CellReader cells)
 {
-    private static readonly (string Word, bool IsRecord)[] Kinds = [("constant", false), ("record", true)];
+    private static readonly (string Word, WeatherKind Value)[] Kinds =
+    [
+        ("constant", WeatherKind.Constant), ("record", WeatherKind.Record), ("generated", WeatherKind.Generated), ("normals", WeatherKind.Normals),
+    ];
+
     private static readonly (string Word, UnitSystem Value)[] TemperatureWords = [("C", UnitSystem.Metric), ("F", UnitSystem.Imperial)];
     private static readonly (string Word, UnitSystem Value)[] RainWords = [("mm", UnitSystem.Metric), ("in", UnitSystem.Imperial)];
-    private static readonly string[] ConstantKeys = ["low", "high", "rain"];
-    private static readonly string[] RecordKeys = ["file", "year", "temperature_unit", "rain_unit"];
+
+    // In the order of Kinds: a key of another kind is said to belong to the first that has it.
+    private static readonly string[][] KeysOfKind =
+    [
+        ["low", "high", "rain"],
+        ["file", "year", "temperature_unit", "rain_unit"],
+        ["file", "temperature_unit", "rain_unit"],
+        ["low", "high", "rain_days", "rain", "low_sd", "high_sd", "temperature_unit", "rain_unit"],
+    ];
+
+    private enum WeatherKind
+    {
+        Constant,
+        Record,
+        Generated,
+        Normals,
+    }
 
     /// <summary>Reads the section; null when the kind or its values had a fault.</summary>
     public WeatherDraft? Read(Section section, UnitSystem units)
     {
         var kindCell = section.Required("kind", "\"constant\"");
-        if (cells.Choice(kindCell, Kinds) is not { } isRecord)
+        if (cells.Choice(kindCell, Kinds) is not { } kind)
         {
             return null;
         }
 
-        foreach (var key in (isRecord ? ConstantKeys : RecordKeys).Where(section.Has))
+        RefuseOtherKeys(section, kind);
+        if (kind == WeatherKind.Constant)
+        {
+            return ReadConstant(section);
+        }
+
+        var temperatureUnits = cells.Choice(section.Scalar("temperature_unit"), TemperatureWords) ?? units;
+        var rainUnits = cells.Choice(section.Scalar("rain_unit"), RainWords) ?? units;
+        return kind == WeatherKind.Normals
+            ? new NormalsReader(cells, section).Read(temperatureUnits, rainUnits)
+            : ReadRecord(section, kind == WeatherKind.Generated, temperatureUnits, rainUnits);
+    }
+
+    private void RefuseOtherKeys(Section section, WeatherKind kind)
+    {
+        foreach (var key in KeysOfKind.SelectMany(keys => keys).Distinct(StringComparer.Ordinal).Except(KeysOfKind[(int)kind], StringComparer.Ordinal).Where(section.Has))
         {
             cells.Faults.Add(
                 section.PlaceOf(key),
-                $"{key} is not for kind = \"{kindCell.Text}\"",
-                $"take it out, or write kind = \"{(isRecord ? "constant" : "record")}\"");
+                $"{key} is not for kind = \"{Kinds[(int)kind].Word}\"",
+                $"take it out, or write kind = \"{Kinds[Array.FindIndex(KeysOfKind, keys => keys.Contains(key, StringComparer.Ordinal))].Word}\"");
         }
-
-        return isRecord ? ReadRecord(section, units) : ReadConstant(section);
     }
 
     private WeatherDraft? ReadConstant(Section section)
@@ -51,16 +83,14 @@ internal sealed class WeatherSectionReader(CellReader cells)
 
         return low is null || high is null
             ? null
-            : new WeatherDraft(new ConstantWeather(low.Value, high.Value, rain ?? 0), default, null, default, default, default);
+            : WeatherDraft.Of(new ConstantWeather(low.Value, high.Value, rain ?? 0));
     }
 
-    private WeatherDraft? ReadRecord(Section section, UnitSystem units)
+    private WeatherDraft? ReadRecord(Section section, bool isGenerated, UnitSystem temperatureUnits, UnitSystem rainUnits)
     {
         var file = section.Required("file", "\"weather.csv\"");
-        var yearCell = section.Scalar("year");
-        var year = cells.Whole(yearCell, 1900, 2199);
-        var temperatureUnits = cells.Choice(section.Scalar("temperature_unit"), TemperatureWords) ?? units;
-        var rainUnits = cells.Choice(section.Scalar("rain_unit"), RainWords) ?? units;
+        var yearCell = isGenerated ? default : section.Scalar("year");
+        var year = isGenerated ? null : cells.Whole(yearCell, 1900, 2199);
         if (file.IsBlank)
         {
             return null;
@@ -75,7 +105,7 @@ internal sealed class WeatherSectionReader(CellReader cells)
             return null;
         }
 
-        return new WeatherDraft(null, file, year, yearCell, temperatureUnits, rainUnits);
+        return new WeatherDraft(null, file, isGenerated, year, yearCell, temperatureUnits, rainUnits);
     }
 
     // A report carries the inputs it ran, so all of them lie inside the folder. Backslashes and colons mean another disk on some systems.

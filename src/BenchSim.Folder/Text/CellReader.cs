@@ -137,6 +137,16 @@ internal sealed partial class CellReader(FaultList faults)
         return celsius;
     }
 
+    /// <summary>A temperature of a daily record in degrees Celsius, without bounds: the check of the record knows better which are possible.</summary>
+    public double? RecordedTemperature(Cell cell) => Measure(cell, QuantityKind.Temperature);
+
+    /// <summary>Rain of a day of a record in millimetres, without bounds: the check of the record knows better which are possible.</summary>
+    public double? RecordedRain(Cell cell) => Measure(cell, QuantityKind.Rain);
+
+    /// <summary>Heat let through by a covering, watts a square metre and kelvin.</summary>
+    public double? UValue(Cell cell, double least, double most) =>
+        Measure(cell, QuantityKind.UValue) is { } value ? Within(cell, value, least, most, " W/m2K") : null;
+
     /// <summary>A difference of temperatures in kelvin.</summary>
     public double? Difference(Cell cell, double least, double most) =>
         Measure(cell, QuantityKind.Difference) is { } kelvin ? Within(cell, kelvin, least, most, " C") : null;

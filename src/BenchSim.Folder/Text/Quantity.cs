@@ -1,4 +1,5 @@
 using System.Globalization;
+using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
 
 namespace BenchSim.Folder.Text;
@@ -31,6 +32,11 @@ internal static class Quantity
             new("cm", null, value => value * 10),
         ],
         [QuantityKind.Fraction] = [new("%", null, value => value / 100, "percent")],
+        [QuantityKind.UValue] =
+        [
+            new("W/m2K", UnitSystem.Metric, value => value, "W/m2 K", "W/(m2 K)", "W/m²K"),
+            new("Btu/h ft2 F", UnitSystem.Imperial, value => value * HeatUnits.UValueOfBtu, "Btu/hr ft2 F", "Btu/(h ft2 F)", "Btu/h ft² F"),
+        ],
     };
 
     /// <summary>Reads a number with or without a unit.</summary>
@@ -104,6 +110,7 @@ internal static class Quantity
         QuantityKind.Difference => "a difference of temperatures such as 10 F or 5 C",
         QuantityKind.Length => "a length such as 20 ft or 6.1 m",
         QuantityKind.Rain => "a depth of rain such as 25 mm or 1 in",
+        QuantityKind.UValue => "a heat loss such as 4.5 W/m2K or 0.8 Btu/h ft2 F",
         _ => "a share such as 85 % or 0.85",
     };
 
@@ -119,6 +126,7 @@ internal static class Quantity
         QuantityKind.Temperature or QuantityKind.Difference => "temperature",
         QuantityKind.Length => "length",
         QuantityKind.Rain => "rain",
+        QuantityKind.UValue => "heat loss",
         _ => "a share",
     };
 

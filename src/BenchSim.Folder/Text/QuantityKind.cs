@@ -17,4 +17,7 @@ internal enum QuantityKind
 
     /// <summary>A fraction, 0 to 1 inside.</summary>
     Fraction,
+
+    /// <summary>Heat let through by a covering; watts a square metre and kelvin inside.</summary>
+    UValue,
 }

@@ -88,10 +88,12 @@ internal sealed class Section
     }
 
     /// <summary>The values of a list; empty when it is not written.</summary>
-    public IReadOnlyList<Cell> List(string key)
+    /// <param name="key">Key.</param>
+    /// <param name="form">What a list of this key looks like, for the message where it is none.</param>
+    public IReadOnlyList<Cell> List(string key, string form = "a list such as [\"Mon\", \"Tue\"]")
     {
         var cells = new List<Cell>();
-        foreach (var item in Items(key, "a list such as [\"Mon\", \"Tue\"]"))
+        foreach (var item in Items(key, form))
         {
             if (item is TomlScalar scalar)
             {

@@ -29,14 +29,16 @@ public static class WeatherRecordCheck
     /// <summary>Checks the rows.</summary>
     /// <param name="rows">Rows in the order of the file.</param>
     /// <param name="file">Name of the file, for the places of faults.</param>
-    public static WeatherRecordFindings Check(IReadOnlyList<WeatherRow> rows, string file)
+    /// <param name="ofFahrenheit">What would be right where the temperatures look like Fahrenheit: how a unit is stated in this file.</param>
+    public static WeatherRecordFindings Check(
+        IReadOnlyList<WeatherRow> rows, string file, string ofFahrenheit = "degrees Celsius, or the unit F stated in the column's name")
     {
         ArgumentNullException.ThrowIfNull(rows);
         var faults = new List<Fault>();
         var repairs = new List<Fault>();
         if (rows.Count == 0)
             faults.Add(new Fault(new SourcePlace(file, 0, 0), "there is no day in the file", "one row a day, a year or more"));
-        var valued = CheckValues(rows, file, faults);
+        var valued = CheckValues(rows, file, ofFahrenheit, faults);
         var ordered = Order(valued, file, repairs);
         var single = DropRepeats(ordered, file, faults, repairs);
         var refused = rows.Select(row => row.Date).Except(single.Select(row => row.Date)).ToHashSet();
@@ -47,7 +49,7 @@ public static class WeatherRecordCheck
     private static ImmutableArray<Fault> ByLine(List<Fault> faults) =>
         [.. faults.OrderBy(fault => fault.Place.Line).ThenBy(fault => fault.Place.Column)];
 
-    private static List<WeatherRow> CheckValues(IReadOnlyList<WeatherRow> rows, string file, List<Fault> faults)
+    private static List<WeatherRow> CheckValues(IReadOnlyList<WeatherRow> rows, string file, string ofFahrenheit, List<Fault> faults)
     {
         var crossed = rows.Count(row => row.TminC > row.TmaxC);
         var columnsCrossed = crossed * 2 > rows.Count;
@@ -65,7 +67,7 @@ public static class WeatherRecordCheck
             faults.Add(new Fault(
                 new SourcePlace(file, rows[0].Line, rows[0].TminColumn),
                 "the temperatures are too high for degrees Celsius and look like Fahrenheit",
-                "degrees Celsius, or the unit F stated in the column's name"));
+                ofFahrenheit));
         }
 
         var good = new List<WeatherRow>(rows.Count);
@@ -101,14 +103,14 @@ public static class WeatherRecordCheck
         {
             faults.Add(new Fault(
                 new SourcePlace(file, line, row.TminColumn),
-                $"the lowest temperature {row.TminC} is above the highest {row.TmaxC}",
+                $"the lowest temperature {row.TminC:0.##} is above the highest {row.TmaxC:0.##}",
                 "the lowest first; exchange the two if they are swapped"));
         }
 
         if (!(row.RainMm is >= 0 and <= MostRainMm))
         {
             faults.Add(new Fault(
-                new SourcePlace(file, line, row.RainColumn), $"rain of {row.RainMm} mm in a day is not possible", "0 or more millimetres, at most 1825"));
+                new SourcePlace(file, line, row.RainColumn), $"rain of {row.RainMm:0.##} mm in a day is not possible", "0 or more millimetres, at most 1825"));
         }
 
         void CheckTemperature(double value, int column, string which)
@@ -117,7 +119,7 @@ public static class WeatherRecordCheck
             {
                 faults.Add(new Fault(
                     new SourcePlace(file, line, column),
-                    $"a {which} temperature of {value} C has never been measured on earth",
+                    $"a {which} temperature of {value:0.##} C has never been measured on earth",
                     $"degrees Celsius between {ColdestC} and {HottestC}"));
             }
         }

