@@ -72,6 +72,7 @@ public static class ReportFolder
         Save("tables/batches.csv", BatchTable.Write(result));
         Save("tables/spaces.csv", TableFiles.Spaces(result));
         Save("tables/growers.csv", TableFiles.Growers(result));
+        Save("tables/fuel.csv", FuelTable.Write(result));
         Save("report.html", Encoding.UTF8.GetBytes(ReportPage.Write(result, inputs, overallNote)));
         foreach (ChartFile chart in ChartFiles.Of(result))
             Save(chart.Name, chart.Draw());

@@ -24,7 +24,7 @@ public sealed class ReportFolderTests : IDisposable
             [
                 ".benchsim-report", "charts/batches.png", "charts/occupancy-1-mats.png", "charts/occupancy-2-main.png", "charts/occupancy-3-table.png",
                 "inputs/site.toml", "inputs/weather/daily.csv", "report.html", "result.json",
-                "tables/batches.csv", "tables/daily.csv", "tables/growers.csv", "tables/spaces.csv",
+                "tables/batches.csv", "tables/daily.csv", "tables/fuel.csv", "tables/growers.csv", "tables/spaces.csv",
             ],
             TemporaryFolder.Files(_folder.At("report")).Keys.ToArray());
     }

@@ -191,6 +191,23 @@ public class VerdictTests
     }
 
     [Fact]
+    public void Generated_weather_is_said_to_vary_less_than_real_weather()
+    {
+        string[] LeftOut(WeatherInput weather)
+        {
+            StudyResult result = Short();
+            return [.. Verdict.Of(result with { Plan = result.Plan with { Scenario = result.Plan.Scenario with { Weather = weather } } }).LeavesOut];
+        }
+
+        const string less = "differ somewhat less from one another than real ones";
+        Assert.Contains(LeftOut(SyntheticHeat.Weather("weather.csv", 4)), sentence => sentence.Contains(less, StringComparison.Ordinal));
+        Assert.Contains(LeftOut(SyntheticHeat.Weather("weather.csv", 4)), sentence => sentence.Contains("4.0 years of record, which is short", StringComparison.Ordinal));
+        Assert.DoesNotContain(LeftOut(SyntheticHeat.Weather("weather.csv", 12)), sentence => sentence.Contains("short", StringComparison.Ordinal));
+        Assert.Contains(LeftOut(SyntheticHeat.Normals("site.toml")), sentence => sentence.Contains("monthly normals", StringComparison.Ordinal));
+        Assert.DoesNotContain(LeftOut(new RecordedWeather([], null, "weather.csv")), sentence => sentence.Contains(less, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Dates_carry_the_year_where_the_play_runs_into_a_second_one()
     {
         StudyResult result = Short();

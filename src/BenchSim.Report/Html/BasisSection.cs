@@ -13,6 +13,7 @@ internal static class BasisSection
         Play(html, result);
         Reliefs(html, result);
         Warnings(html, result);
+        WeatherPart.Write(html, result.Plan.Scenario);
         Inputs(html, inputs);
         SourcesPart.Write(html, result.Plan.Scenario);
         html.Add($"</section>\n");
@@ -22,26 +23,13 @@ internal static class BasisSection
     {
         SiteRules rules = result.Plan.Scenario.Rules;
         html.Add($"<dl><div><dt>Seasons played</dt><dd>{Numbers.Whole(result.Seasons)}</dd></div><div><dt>Seed of all luck</dt><dd>");
-        html.Add($"{result.Seed.ToString(null, null)}</dd></div><div><dt>Weather</dt><dd>{Weather(result.Plan.Scenario)}</dd></div>");
+        html.Add($"{result.Seed.ToString(null, null)}</dd></div><div><dt>Weather</dt><dd>{WeatherPart.Words(result.Plan.Scenario)}</dd></div>");
+        html.Add($"<div><dt>Age of the seed</dt><dd>{SeedPart.Words(result)}</dd></div>");
         string sown = rules.SowWaitDays == 0 ? "one work day" : $"{Numbers.Count(rules.SowWaitDays, "day", "days")} and one work day";
         string late = rules.LateDays == 0 ? "in time" : $"at most {Numbers.Count(rules.LateDays, "day", "days")} late";
         html.Add($"<div><dt>A season fits when</dt><dd>each batch is sown at most {sown} after its date, no tray stands too long for want ");
         html.Add($"of a place, and {Numbers.Percent(rules.ServiceGoal)} % of the wanted plants are out {late}, days on which only the weather ");
         html.Add($"held them back not counted</dd></div></dl>\n");
-    }
-
-    private static string Weather(Scenario scenario)
-    {
-        string Degrees(double celsius) => scenario.Units == UnitSystem.Imperial
-            ? $"{Numbers.Whole((celsius * 1.8) + 32)} °F"
-            : $"{Numbers.Short(celsius)} °C";
-        return scenario.Weather switch
-        {
-            ConstantWeather same => $"the same every day: {Degrees(same.TminC)} to {Degrees(same.TmaxC)}, {Numbers.Short(same.RainMm)} mm of rain",
-            RecordedWeather { FixedYear: { } year } record => $"the year {year} of {PlainText.Short(record.File, 60)}, in every season",
-            RecordedWeather record => $"a year drawn from {PlainText.Short(record.File, 60)} for each season",
-            _ => "generated day by day",
-        };
     }
 
     private static void Reliefs(HtmlText html, StudyResult result)

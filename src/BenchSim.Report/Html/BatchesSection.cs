@@ -20,7 +20,9 @@ internal static class BatchesSection
         html.Add($"<i class=\"sw diamond\">◆</i>wanted in the field</span></p>\n");
         Chart(html, BatchBar.ByGrower(result), dates);
         Table(html, result, dates);
-        html.Add($"</figure></section>\n");
+        html.Add($"</figure>\n");
+        WaysPart.Write(html, result);
+        html.Add($"</section>\n");
     }
 
     private static string Reading(StudyResult result)

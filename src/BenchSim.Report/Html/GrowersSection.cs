@@ -15,10 +15,10 @@ internal static class GrowersSection
         Chart(html, result);
         html.Add($"<details><summary>Table of the growers</summary>");
         html.Add($"<p>A tray-day is one place held for one day. Of {Numbers.Count(result.Seasons, "season", "seasons")}: the median, and ");
-        html.Add($"in brackets eight seasons of ten; by space the mean. Also in <a ");
+        html.Add($"in brackets eight seasons of ten; by space the mean. {FuelShares(result)} Also in <a ");
         html.Add($"href=\"tables/growers.csv\">tables/growers.csv</a>.</p>");
         html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Growers\"><table><thead><tr>");
-        html.Add($"<th scope=\"col\">Grower</th><th scope=\"col\">Batches</th><th scope=\"col\">Share</th>");
+        html.Add($"<th scope=\"col\">Grower</th><th scope=\"col\">Batches</th><th scope=\"col\">Share</th><th scope=\"col\">Fuel share</th>");
         html.Add($"<th scope=\"col\">Tray-days</th><th scope=\"col\">Most places on a day</th>");
         foreach (SpaceResult space in result.Spaces)
             html.Add($"<th scope=\"col\">{HtmlText.Name(space.Space.Name, 30)}</th>");
@@ -26,13 +26,21 @@ internal static class GrowersSection
         foreach (GrowerResult grower in result.Growers)
         {
             html.Add($"<tr><th scope=\"row\">{HtmlText.Name(grower.Grower, 40)}</th><td>{Numbers.Whole(grower.Batches)}</td><td>");
-            html.Add($"{Numbers.Percent(grower.Share)} %</td><td>{Spreads.Cell(grower.TrayDays)}</td><td>{Spreads.Cell(grower.Peak)}</td>");
+            html.Add($"{Numbers.Percent(grower.Share)} %</td><td>{(double.IsNaN(grower.FuelShare) ? "–" : Numbers.Percent(grower.FuelShare) + " %")}</td><td>");
+            html.Add($"{Spreads.Cell(grower.TrayDays)}</td><td>{Spreads.Cell(grower.Peak)}</td>");
             foreach (double days in grower.TrayDaysBySpace)
                 html.Add($"<td>{Numbers.Whole(days)}</td>");
             html.Add($"</tr>\n");
         }
 
         html.Add($"</tbody></table></div></details></figure></section>\n");
+    }
+
+    private static string FuelShares(StudyResult result)
+    {
+        if (result.Growers.All(grower => double.IsNaN(grower.FuelShare)))
+            return "There are no shares of fuel, because no house has fuel.";
+        return "The fuel share divides the fuel of each house (its cost, or its heat where a price is missing) by the place-days that each grower holds in it.";
     }
 
     private static string Reading(StudyResult result)

@@ -10,7 +10,8 @@ internal static class ReportPage
     private static readonly (string Id, string Title)[] s_contents =
     [
         ("verdict", "Verdict"), ("glance", "At a glance"), ("spaces", "Spaces"), ("shortage", "Short of room"), ("batches", "Batches"),
-        ("growers", "Growers"), ("work", "Work"), ("basis", "Basis"), ("cautions", "Cautions"), ("files", "Files"),
+        ("growers", "Growers"), ("work", "Work"), ("fuel", "Fuel"),
+        ("basis", "Basis"), ("cautions", "Cautions"), ("files", "Files"),
     ];
 
     /// <summary>Writes the page.</summary>
@@ -35,6 +36,7 @@ internal static class ReportPage
         BatchesSection.Write(html, result, dates);
         GrowersSection.Write(html, result);
         WorkSection.Write(html, result, dates);
+        FuelSection.Write(html, result, dates);
         BasisSection.Write(html, result, inputs);
         CautionsSection.Write(html, result);
         html.Add($"</main>\n<footer><p>Written by BenchSim.</p></footer></body></html>\n");

@@ -4,7 +4,7 @@ using BenchSim.Season.Inputs;
 
 namespace BenchSim.Report.Html;
 
-/// <summary>Where each value of a crop or tray comes from; first those that rest on memory or assumption.</summary>
+/// <summary>Where each value of a crop, tray or house comes from; first those that rest on memory or assumption.</summary>
 internal static class SourcesPart
 {
     private sealed record Entry(string Owner, string Column, string Value, Provenance Provenance);
@@ -13,17 +13,24 @@ internal static class SourcesPart
     {
         Entry[] crops = [.. scenario.Crops.SelectMany(crop => crop.Sources.Select(pair => new Entry(crop.Name, pair.Key, CropValues.Of(crop, pair.Key, scenario.Units), pair.Value)))];
         Entry[] trays = [.. scenario.TrayTypes.SelectMany(tray => tray.Sources.Select(pair => new Entry(tray.Name, pair.Key, CropValues.Of(tray, pair.Key), pair.Value)))];
+        Entry[] houses = [.. scenario.Houses.SelectMany(house => Entries(house, scenario.Units))];
         html.Add($"<h3>Where the values come from</h3>\n");
-        if (crops.Length + trays.Length == 0)
+        if (crops.Length + trays.Length + houses.Length == 0)
         {
             html.Add($"<p>No sources are recorded.</p>\n");
             return;
         }
 
-        Weak(html, [.. crops, .. trays]);
+        Weak(html, [.. crops, .. trays, .. houses]);
         All(html, "crops", crops);
         All(html, "tray types", trays);
+        All(html, "houses", houses);
     }
+
+    private static IEnumerable<Entry> Entries(House house, UnitSystem units) => house.Heat is { } heat
+        ? heat.Sources.Select(pair => new Entry(house.Name, pair.Key, HouseValues.Of(heat, pair.Key, units), pair.Value))
+            .Append(new Entry(house.Name, "heat_content", HouseValues.Of(heat, "heat_content", units), heat.Fuel.ContentSource))
+        : [];
 
     private static void Weak(HtmlText html, Entry[] entries)
     {
@@ -43,7 +50,7 @@ internal static class SourcesPart
         int count = rows.Sum(row => row.Count());
         html.Add($"<p>");
         html.Add($"{Numbers.Count(count, "value rests", "values rest")} <strong>on memory or assumption</strong>. Check those that ");
-        html.Add($"matter to you, and write your own into <code>crops.csv</code> or <code>trays.csv</code>.</p>\n");
+        html.Add($"matter to you, and write your own into <code>crops.csv</code>, <code>trays.csv</code> or <code>site.toml</code>.</p>\n");
         html.Add($"<details><summary>Values from memory or assumption</summary>");
         html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Values from memory or assumption\">");
         html.Add($"<table class=\"words\"><thead><tr><th scope=\"col\">Column</th><th scope=\"col\">Trust</th><th scope=\"col\">For</th>");

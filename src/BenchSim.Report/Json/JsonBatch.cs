@@ -48,6 +48,8 @@ internal static class JsonBatch
         writer.WriteNumber("flats", plan.Flats);
         writer.WriteNumber("seeds", plan.Seeds);
         writer.WriteNumber("plants_wanted", plan.Order.Plants);
+        JsonParts.Number(writer, "germination", plan.Germination);
+        JsonParts.Number(writer, "relative_germination", plan.RelativeGermination);
         JsonParts.Number(writer, "stand_chance", plan.StandChance);
         writer.WriteStartObject("plan");
         JsonParts.Date(writer, "sow", plan.SowOn);

@@ -33,6 +33,8 @@ internal static class ResultJson
             JsonParts.Array(writer, "groups", result.Groups, Group);
             JsonParts.Array(writer, "batches", result.Batches, JsonBatch.Write);
             JsonParts.Array(writer, "growers", result.Growers, Grower);
+            JsonParts.Array(writer, "houses", result.Houses, (at, house) => JsonFuel.House(at, house, result.Plan.Scenario));
+            JsonParts.Array(writer, "mats", result.MatPower, JsonFuel.Mats);
             Work(writer, result.Work);
             JsonParts.Array(writer, "warnings", result.Plan.Warnings, Warning);
             JsonParts.Array(writer, "inputs", inputs, Input);
@@ -130,6 +132,7 @@ internal static class ResultJson
         JsonParts.Text(writer, "grower", grower.Grower);
         writer.WriteNumber("batches", grower.Batches);
         JsonParts.Number(writer, "share", grower.Share);
+        JsonParts.Number(writer, "fuel_share", grower.FuelShare);
         JsonParts.Estimate(writer, "tray_days", grower.TrayDays);
         JsonParts.Numbers(writer, "tray_days_mean_by_space", grower.TrayDaysBySpace);
         JsonParts.Estimate(writer, "peak", grower.Peak);

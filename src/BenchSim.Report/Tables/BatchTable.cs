@@ -22,7 +22,8 @@ internal static class BatchTable
     {
         string[] header =
         [
-            "batch", "crop", "grower", "method", "tray", "trays", "flats", "seeds", "plants_wanted", "stand_chance",
+            "batch", "crop", "grower", "method", "tray", "trays", "flats", "seeds", "plants_wanted", "germination",
+            "relative_germination", "stand_chance",
             "plan_sow", "plan_emerge", "plan_off_mat", "plan_pot_up", "plan_table", "plan_ready", "plan_set_out",
             .. Dates().SelectMany(TableFiles.DateColumns),
             "complete_share", "complete_low", "complete_high",
@@ -44,7 +45,8 @@ internal static class BatchTable
     {
         BatchPlan plan = batch.Plan;
         table.Text(plan.Order.Id).Text(plan.Crop.Id).Text(plan.Order.Grower).Text(Trade.Code(plan.Order.Method)).Text(plan.Tray.Id);
-        table.Number(plan.Trays).Number(plan.Flats).Number(plan.Seeds).Number(plan.Order.Plants).Number(plan.StandChance);
+        table.Number(plan.Trays).Number(plan.Flats).Number(plan.Seeds).Number(plan.Order.Plants);
+        table.Number(plan.Germination).Number(plan.RelativeGermination).Number(plan.StandChance);
         foreach (DateOnly? date in new DateOnly?[] { plan.SowOn, plan.EmergeOn, plan.OffMatOn, plan.PotUpOn, plan.TableOn, plan.ReadyOn, plan.SetOutOn })
             table.Date(date);
         foreach (DateSpread spread in new[] { batch.SownFirst, batch.SownLast, batch.OffMat, batch.PottedUp, batch.OnTable, batch.OutFirst, batch.OutMedian, batch.OutLast })

@@ -15,6 +15,18 @@ internal static class Numbers
     public static string Short(double value) =>
         Math.Abs(value) >= 9.95 ? Whole(value) : Math.Round(value, 1, MidpointRounding.AwayFromZero).ToString("0.#", null);
 
+    /// <summary>As <see cref="Short"/>, but with two decimals below 1, for amounts bought by large units: 0.04, 0.6, 1.3, 12.</summary>
+    public static string Fine(double value) => Math.Abs(value) >= 0.995
+        ? Short(value)
+        : Math.Round(value, 2, MidpointRounding.AwayFromZero).ToString("0.##", null);
+
+    /// <summary>Rounded to three figures, for what is reckoned roughly: 23,400.</summary>
+    public static string Rough(double value)
+    {
+        double step = value >= 1000 ? Math.Pow(10, Math.Floor(Math.Log10(value)) - 2) : 1;
+        return Whole(Math.Round(value / step, MidpointRounding.AwayFromZero) * step);
+    }
+
     /// <summary>A number with its noun: 1 tray, 12 trays, no trays.</summary>
     public static string Count(double value, string one, string many)
     {

@@ -23,6 +23,44 @@ internal static class Spreads
         return $"typically {middle} (between {Numbers.Whole(estimate.P10)} and {Numbers.Whole(estimate.P90)} in eight seasons of ten)";
     }
 
+    /// <summary>
+    /// "412 gal on average (95 % interval 405 to 419), between 350 and 480 gal in eight seasons of ten".
+    /// </summary>
+    /// <param name="estimate">The quantity.</param>
+    /// <param name="number">Writes a number.</param>
+    /// <param name="unit">What follows a number, with its space; may be empty.</param>
+    public static string Mean(Estimate estimate, Func<double, string> number, string unit)
+    {
+        string mean = number(estimate.Mean) + unit;
+        if (estimate.Seasons == 1)
+            return $"{mean} in the one season played";
+        if (estimate.Least.Equals(estimate.Most))
+            return $"{mean} in every season";
+        string average = $"{mean} on average (95 % interval {MeanRange(estimate, number)})";
+        return estimate.Seasons < Numbers.EnoughSeasons
+            ? $"{average}, between {number(estimate.Least)} and {number(estimate.Most)}{unit} over {Numbers.Whole(estimate.Seasons)} seasons"
+            : $"{average}, between {number(estimate.P10)} and {number(estimate.P90)}{unit} in eight seasons of ten";
+    }
+
+    /// <summary>The 95 % interval of the mean of a quantity that is never below 0: "405 to 419"; a dash where one season tells nothing of it.</summary>
+    public static string MeanRange(Estimate estimate, Func<double, string> number) => double.IsNaN(estimate.HalfWidth)
+        ? "–"
+        : $"{number(Math.Max(0, estimate.Mean - estimate.HalfWidth))} to {number(estimate.Mean + estimate.HalfWidth)}";
+
+    /// <summary>The same quantity in another unit.</summary>
+    /// <param name="estimate">The quantity.</param>
+    /// <param name="each">New units an old one, 0 or more.</param>
+    public static Estimate Times(Estimate estimate, double each) => new(
+        estimate.Mean * each,
+        estimate.HalfWidth * each,
+        estimate.P10 * each,
+        estimate.P50 * each,
+        estimate.P90 * each,
+        estimate.P95 * each,
+        estimate.Least * each,
+        estimate.Most * each,
+        estimate.Seasons);
+
     /// <summary>The middle and the spread for a table cell: "12 (8 to 17)", "0 (at most 23)"; one number where all seasons agree.</summary>
     public static string Cell(Estimate estimate)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Weather;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Words;
@@ -25,9 +26,20 @@ internal static class VerdictLimits
             case RecordedWeather { FixedYear: { } year }:
                 sentences.Add($"Every season has the weather of {year}: the luck of the weather is left out.");
                 break;
+            case GeneratedWeather generated:
+                sentences.Add("The weather is generated: its years differ somewhat less from one another than real ones, so very early, late or "
+                    + "cold springs are rarer here than in truth.");
+                if (generated.Fit is null)
+                    sentences.Add("It is made from monthly normals: how days differ from one another is assumed, not measured at the site.");
+                else if (generated.Fit.Years < WeatherFitReport.ShortRecordYears)
+                    sentences.Add($"It is fitted to {generated.Fit.Years.ToString("0.0", null)} years of record, which is short: chances of frost and of holds may be off either way.");
+                break;
             default:
                 break;
         }
+
+        if (result.Houses.Any(house => house.Fuel is not null))
+            sentences.Add("Fuel follows from temperatures, set-points and the same lift of the sun every day: wind, cloud and open doors are left out.");
 
         if (result.Seasons > 1)
         {

@@ -64,8 +64,8 @@ public class ReportPageTests
     {
         XDocument page = Page(SyntheticStudy.Spring());
 
-        XElement[] charts = [.. page.Descendants("svg").Where(svg => (string?)svg.Attribute("class") == "chart")];
-        Assert.Equal(4 + 4, charts.Length);
+        XElement[] charts = [.. page.Descendants("svg").Where(svg => ((string?)svg.Attribute("class") ?? "").Split(' ').Contains("chart", StringComparer.Ordinal))];
+        Assert.Equal(4 + 4 + 1, charts.Length);
         Assert.All(charts, chart =>
         {
             XElement figure = chart.Ancestors("figure").Single();
@@ -125,10 +125,11 @@ public class ReportPageTests
         XElement weak = basis.Elements("details").First();
         string[] rows = [.. weak.Descendants("tbody").Elements("tr").Select(row => string.Join(" | ", row.Elements().Select(cell => cell.Value)))];
 
-        // Six crops with two weak values each, one weak value of the tray.
-        Assert.Contains("13 values rest on memory or assumption", basis.Value, StringComparison.Ordinal);
+        // Six crops with two weak values each, one weak value of the tray, one of the house.
+        Assert.Contains("14 values rest on memory or assumption", basis.Value, StringComparison.Ordinal);
         Assert.Equal(
             [
+                "air_changes | from memory | Main house (0 an hour) | recalled, a tight house",
                 "growth_cv | assumption | Cabbage (0.1), Eggplant (0.1), Lettuce (0.1), Onion (0.1), Pepper (0.1), Tomato (0.1) | no "
                     + "published spread found",
                 "hold_days | from memory | Cabbage (7), Eggplant (7), Lettuce (7), Onion (7), Pepper (7), Tomato (7) | recalled, not verified",
@@ -166,6 +167,12 @@ public class ReportPageTests
 
     private static bool IsHeading(XElement element) => element.Name.LocalName is ['h', >= '1' and <= '6'];
 
+    private static House RenameHouse(House house, string name) => house with
+    {
+        Name = name,
+        Heat = house.Heat is null ? null : house.Heat with { Covering = name, Sources = SyntheticPlan.Sources(("covering", Trust.Memory, name)) },
+    };
+
     private static StudyResult Named(string name)
     {
         StudyResult result = SyntheticStudy.Tiny();
@@ -182,6 +189,7 @@ public class ReportPageTests
         {
             Batches = [.. result.Batches.Select(Rename)],
             Growers = [.. result.Growers.Select(grower => grower with { Grower = name })],
+            Houses = [.. result.Houses.Select(house => house with { House = RenameHouse(house.House, name) })],
             Spaces = [.. result.Spaces.Select(space => space with { Space = space.Space with { Name = name, Id = name } })],
             Plan = result.Plan with
             {
@@ -190,7 +198,10 @@ public class ReportPageTests
                     Name = name,
                     Question = name,
                     Crops = [.. result.Plan.Scenario.Crops.Select(crop => crop with { Name = name, TrayId = name, Sources = provenance })],
-                    Weather = new RecordedWeather([], null, name),
+                    Weather = SyntheticHeat.Weather(name, 4, name),
+                    Houses = [.. result.Plan.Scenario.Houses.Select(house => RenameHouse(house, name))],
+                    Spaces = [.. result.Plan.Scenario.Spaces.Select(space => space with { Name = name })],
+                    Rules = result.Plan.Scenario.Rules with { Prices = new Prices { Currency = name } },
                 },
                 Warnings = [new Fault(new SourcePlace(name, 1, 1), name, name)],
             },

@@ -82,6 +82,7 @@ public partial class SchemaTests
     [InlineData("tables/spaces.csv")]
     [InlineData("tables/batches.csv")]
     [InlineData("tables/growers.csv")]
+    [InlineData("tables/fuel.csv")]
     public void Every_column_is_documented_in_its_order(string file)
     {
         StudyResult result = SyntheticStudy.Tiny();
@@ -90,6 +91,7 @@ public partial class SchemaTests
             "tables/daily.csv" => TableFiles.Daily(result),
             "tables/spaces.csv" => TableFiles.Spaces(result),
             "tables/batches.csv" => BatchTable.Write(result),
+            "tables/fuel.csv" => FuelTable.Write(result),
             _ => TableFiles.Growers(result),
         };
         string header = System.Text.Encoding.UTF8.GetString(table)[1..].Split("\r\n")[0];

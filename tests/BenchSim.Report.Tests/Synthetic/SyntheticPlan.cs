@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Seed;
 
 namespace BenchSim.Report.Tests.Synthetic;
 
@@ -36,7 +37,7 @@ internal static class SyntheticPlan
         [Space("mats", "Heat mats", SpaceKind.Mat, 6), Space("main", "Main house", SpaceKind.Bench, 20), Space("table", "Table", SpaceKind.Table, 8)],
         batches: 2, days: 90);
 
-    public static Space Space(string id, string name, SpaceKind kind, int places) => new() { Id = id, Name = name, Kind = kind, Places = places, HouseId = kind == SpaceKind.Table ? null : "house" };
+    public static Space Space(string id, string name, SpaceKind kind, int places) => new() { Id = id, Name = name, Kind = kind, Places = places, HouseId = kind == SpaceKind.Table ? null : "house", Power = kind == SpaceKind.Mat ? SyntheticHeat.Mats(places) : null };
 
     public static SeasonPlan Make(ImmutableArray<Space> spaces, int batches, int days)
     {
@@ -56,12 +57,20 @@ internal static class SyntheticPlan
             Question = "Do the mats carry us through April?",
             Units = UnitSystem.Imperial,
             Window = new SeasonWindow(first, first.AddDays(days - 20)),
-            Houses = [new House { Id = "house", Name = "Main house", NightC = 15.5, DayC = 18 }],
+            Houses =
+            [
+                new House { Id = "house", Name = "Main house", NightC = 15.5, DayC = 18, Heat = SyntheticHeat.House() },
+                new House { Id = "spare", Name = "Spare house", NightC = 10, DayC = 10, Opening = HouseOpening.WhenNeeded },
+            ],
             Spaces = spaces,
             TrayTypes = [tray],
             Crops = [.. plans.Select(plan => plan.Crop).DistinctBy(crop => crop.Id, StringComparer.Ordinal).OrderBy(crop => crop.Id, StringComparer.Ordinal)],
             Batches = [.. plans.Select(plan => plan.Order)],
-            Rules = new SiteRules(),
+            Rules = new SiteRules
+            {
+                SeedStorage = new SeedStorage(10, 5),
+                Prices = new Prices { LabourHour = 18, MixLitre = 0.3, ThousandSeeds = 25, Currency = "$" },
+            },
             Weather = new ConstantWeather(4, 15, 0),
             Play = new PlaySettings(200, 20270401),
         };
@@ -94,10 +103,12 @@ internal static class SyntheticPlan
                 TrayId = tray.Id,
                 SeedsPerCell = 1,
                 Germination = 0.9,
+                TestedOn = index == 0 ? new DateOnly(2026, 3, 1) : null,
             },
-            Germination = 0.9,
+            Germination = index == 0 ? 0.885 : 0.9,
             Crop = Crop(id, name, mat > 0),
             Tray = tray,
+            Flat = potUp ? tray : null,
             SowOn = sow,
             EmergeOn = sow.AddDays(6),
             OffMatOn = mat > 0 ? sow.AddDays(mat) : null,

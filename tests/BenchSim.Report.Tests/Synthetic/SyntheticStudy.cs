@@ -59,6 +59,8 @@ internal static class SyntheticStudy
             Groups = toy.Groups(),
             Batches = toy.Batches(),
             Growers = toy.Growers(),
+            Houses = SyntheticHeat.Houses(plan, seasons),
+            MatPower = SyntheticHeat.Mats(plan, seasons),
             Work = toy.Work(),
         };
     }

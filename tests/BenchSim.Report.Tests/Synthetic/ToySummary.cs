@@ -44,6 +44,7 @@ internal sealed class ToySummary(SeasonPlan plan, ToySeason[] capped, ToySeason[
                 TrayDays = days,
                 TrayDaysBySpace = [.. Enumerable.Range(0, spaces).Select(space => days.Mean * (space + 1) / (spaces * (spaces + 1) / 2))],
                 Share = own.Sum(index => Stay(capped[0], index)) / all,
+                FuelShare = own.Sum(index => plan.Batches[index].Trays) / (double)plan.Batches.Sum(batch => batch.Trays),
                 Peak = Estimate(_ => own.Sum(index => plan.Batches[index].Trays)),
             };
         })];

@@ -20,6 +20,9 @@ public class ApprovedTablesTests
     public void The_grower_table_is_as_approved() => Approval.Check("growers.csv", TableFiles.Growers(SyntheticStudy.Tiny()));
 
     [Fact]
+    public void The_fuel_table_is_as_approved() => Approval.Check("fuel.csv", FuelTable.Write(SyntheticStudy.Tiny()));
+
+    [Fact]
     public void The_daily_table_has_a_row_a_day_and_space()
     {
         StudyResult result = SyntheticStudy.Tiny();

@@ -1,0 +1,16 @@
+namespace BenchSim.Report.Words;
+
+/// <summary>Amounts of the user's money, with the user's sign or code in front.</summary>
+internal sealed class Money(string currency)
+{
+    private readonly string _front = Front(PlainText.Short(currency, 8));
+
+    /// <summary>An amount: whole from 100 on, with two decimals below.</summary>
+    public string Amount(double value) => _front + (Math.Abs(value) >= 99.995 ? Numbers.Whole(value) : value.ToString("0.00", null));
+
+    /// <summary>A price: two decimals, up to four where it has them.</summary>
+    public string Price(double value) => _front + value.ToString("#,##0.00##", null);
+
+    // A code is set apart from its number, a sign is not.
+    private static string Front(string currency) => currency.Length > 0 && char.IsLetter(currency[^1]) ? currency + " " : currency;
+}
