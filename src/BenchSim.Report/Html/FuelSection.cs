@@ -46,7 +46,7 @@ internal static class FuelSection
             html.Add($"<div><dt>Open</dt><dd>{Spreads.Amount(counted.DaysOpen, "day", "days")}</dd></div>");
         DesignLoad? load = HeatFigures.LoadOf(house);
         if (load is { } night)
-            html.Add($"<div><dt>On the coldest night given</dt><dd>{Words(night, result.Plan.Scenario.Units)}</dd></div>");
+            html.Add($"<div><dt>Coldest night given</dt><dd>{Words(night, result.Plan.Scenario.Units)}</dd></div>");
         html.Add($"</dl>\n");
         Cautions(html, counted?.Fuel is not null, load is not null);
         if (counted is { Fuel: not null, Months.IsDefaultOrEmpty: false })

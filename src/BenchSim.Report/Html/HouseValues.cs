@@ -11,12 +11,12 @@ internal static class HouseValues
     public static string Of(HouseHeat heat, string key, UnitSystem units) => key switch
     {
         "covering" => heat.Covering,
-        "u" or "u_value" => Loss(heat.UValue, units),
+        "u_value" => Loss(heat.UValue, units),
         "air_changes" => $"{Plain(heat.AirChanges)} an hour",
         "fuel" => heat.Fuel.Name,
         "heat_content" => $"{Plain(heat.Fuel.MegajoulesPerUnit)} MJ per {heat.Fuel.Unit} of {heat.Fuel.Name}",
         "efficiency" => $"{Plain(heat.Efficiency * 100)} %",
-        "price" or "fuel_price" => heat.Price is { } price ? $"{Plain(new FuelMeasure(heat.Fuel, units).Price(price))} per {new FuelMeasure(heat.Fuel, units).Unit}" : "not given",
+        "fuel_price" => heat.Price is { } price ? $"{Plain(new FuelMeasure(heat.Fuel, units).Price(price))} per {new FuelMeasure(heat.Fuel, units).Unit}" : "not given",
         "design_low" => heat.DesignOutdoorC is { } low ? Temperatures.Words(low, units) : "not given",
         _ => "",
     };

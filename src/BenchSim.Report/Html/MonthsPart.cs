@@ -9,7 +9,7 @@ internal static class MonthsPart
 {
     private const double Slot = 58;
     private const double Bar = 40;
-    private const double Top = 22;
+    private const double Top = 6;
     private const double Plot = 110;
 
     public static void Write(HtmlText html, HouseResult house, StudyResult result, Dates dates)
@@ -52,7 +52,7 @@ internal static class MonthsPart
         double largest = Math.Max(1e-9, months.Max(month => Math.Max(month.Fuel.Mean, month.Fuel.P90)));
         double width = Slot * months.Length;
         const double bottom = Top + Plot;
-        double height = bottom + 24;
+        const double height = bottom + 40;
         string label = $"{house.House.Heat!.Fuel.Name} by month, {measure.Plural}: {PlainText.Short(house.House.Name, 60)}";
         html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"{label}\"><svg class=\"chart months\" role=\"img\" ");
         html.Add($"aria-label=\"{label}\" viewBox=\"0 0 {width} {height}\" width=\"{width}\" height=\"{height}\">\n");
@@ -64,8 +64,8 @@ internal static class MonthsPart
             double middle = x + (Bar / 2);
             html.Add($"<rect class=\"work\" x=\"{x}\" y=\"{top}\" width=\"{Bar}\" height=\"{bottom - top}\"/>");
             html.Add($"<line class=\"high\" x1=\"{x}\" y1=\"{high}\" x2=\"{x + Bar}\" y2=\"{high}\"/>");
-            html.Add($"<text class=\"middle\" x=\"{middle}\" y=\"{Math.Min(top, high) - 6}\">{Numbers.Fine(fuel.Mean)}</text>");
-            html.Add($"<text class=\"middle\" x=\"{middle}\" y=\"{bottom + 17}\">{Dates.ShortMonth(month.Month)}</text>\n");
+            html.Add($"<text class=\"middle faint\" x=\"{middle}\" y=\"{bottom + 17}\">{Dates.ShortMonth(month.Month)}</text>");
+            html.Add($"<text class=\"middle\" x=\"{middle}\" y=\"{bottom + 34}\">{Numbers.Fine(fuel.Mean)}</text>\n");
             x += Slot;
         }
 

@@ -17,7 +17,7 @@ internal static class WeatherPart
         RecordedWeather record => $"a year drawn from {PlainText.Short(record.File, 60)} for each season",
         GeneratedWeather { Fit: { } fit } generated => $"generated anew for each season, by a generator fitted to "
             + $"{PlainText.Short(generated.Model.Source, 120)} ({Dates.Iso(fit.First)} to {Dates.Iso(fit.Last)})",
-        GeneratedWeather generated => $"generated anew for each season, from monthly normals: {PlainText.Short(generated.Model.Source, 120)}",
+        GeneratedWeather generated => $"generated anew for each season, from {PlainText.Short(generated.Model.Source, 120)}",
         _ => "generated day by day",
     };
 

@@ -16,9 +16,9 @@ public class BasisTests
         Assert.Equal("a year drawn from weather.csv for each season", Words(new RecordedWeather([], null, "weather.csv")));
         Assert.Equal("the year 2014 of weather.csv, in every season", Words(new RecordedWeather([], 2014, "weather.csv")));
         Assert.Equal(
-            "generated anew for each season, by a generator fitted to weather.csv (2012-01-01 to 2015-12-31)",
-            Words(SyntheticHeat.Weather("weather.csv", 4)));
-        Assert.Equal("generated anew for each season, from monthly normals: site.toml", Words(SyntheticHeat.Normals("site.toml")));
+            "generated anew for each season, by a generator fitted to the daily record weather.csv (2012-01-01 to 2015-12-31)",
+            Words(SyntheticHeat.Weather("the daily record weather.csv", 4)));
+        Assert.Equal("generated anew for each season, from the monthly normals in site.toml", Words(SyntheticHeat.Normals("the monthly normals in site.toml")));
     }
 
     [Fact]

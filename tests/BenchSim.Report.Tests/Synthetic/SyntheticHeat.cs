@@ -23,7 +23,7 @@ internal static class SyntheticHeat
         Price = 2.5,
         DesignOutdoorC = -14.5,
         Sources = SyntheticPlan.Sources(
-            ("u_value", Trust.Seen, "table of coverings"), ("air_changes", Trust.Memory, "recalled, a tight house"), ("price", Trust.User, "")),
+            ("u_value", Trust.Seen, "table of coverings"), ("air_changes", Trust.Memory, "recalled, a tight house"), ("fuel_price", Trust.User, "")),
     };
 
     /// <summary>Mats of 15 W a place on a circuit of 120 V and 15 A.</summary>
