@@ -6,27 +6,33 @@ namespace BenchSim.Cli.Commands;
 /// <summary><c>check DIR</c>: reports every fault with its place, or prints the plan that was understood.</summary>
 internal static class CheckCommand
 {
-    public static readonly string[] Examples = ["benchsim check spring", "benchsim check spring --sources"];
+    public static readonly string[] Examples = ["benchsim check spring", "benchsim check spring --sources", "benchsim check spring --stand"];
 
     public static Command Make(Desk desk)
     {
         Argument<string> folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv.");
         Option<bool> sources = new("--sources") { Description = "Print every value of the crops and tray types in use, with its source." };
+        Option<bool> stand = new("--stand") { Description = "Print the ways to the stand of each directly sown batch, with trays, seeds, chance and cost." };
         Option<bool> json = CommonOptions.ForMachines("the plan, or the faults,");
-        var command = new Command("check", "Reads everything, reports every fault with its file, line and column, and prints the plan it understood: dates, trays, seeds.") { folder, sources, json };
-        command.SetAction(parsed => Check(parsed.GetRequiredValue(folder), parsed.GetValue(sources), parsed.GetValue(json), desk));
+        var command = new Command("check", "Reads everything, reports every fault with its file, line and column, and prints the plan it understood: dates, trays, seeds, and what the site's weather means for it.")
+        {
+            folder, sources, stand, json,
+        };
+        command.SetAction(parsed => Check(
+            new CheckSettings(parsed.GetRequiredValue(folder), parsed.GetValue(sources), parsed.GetValue(stand), parsed.GetValue(json)),
+            desk));
         return command;
     }
 
-    private static int Check(string directory, bool sources, bool json, Desk desk)
+    private static int Check(CheckSettings settings, Desk desk)
     {
-        OpenedScenario opened = OpenedScenario.Open(directory);
+        OpenedScenario opened = OpenedScenario.Open(settings.Directory);
         if (opened.Plan is not { } plan)
-            return FaultList.Print(desk, json, opened.Faults);
-        if (json)
-            PlanJson.Print(desk, plan, sources);
+            return FaultList.Print(desk, settings.Json, opened.Faults);
+        if (settings.Json)
+            PlanJson.Print(desk, plan, settings);
         else
-            PlanPrinter.Print(desk, plan, sources, directory);
+            PlanPrinter.Print(desk, plan, settings);
         return ExitCode.Done;
     }
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
 using BenchSim.Cli.Words;
+using BenchSim.Season.Inputs;
 
 namespace BenchSim.Cli.Commands;
 
@@ -19,6 +20,31 @@ internal static class CommonOptions
         folder.Validators.Add(result => RefuseEmpty(result, result.Tokens, "DIR"));
         return folder;
     }
+
+    public static Argument<string> File(string what)
+    {
+        var file = new Argument<string>("FILE") { Description = what };
+        file.Validators.Add(result => RefuseEmpty(result, result.Tokens, "FILE"));
+        return file;
+    }
+
+    /// <summary>An option that takes one of two words, whatever their case; the first of them when it is not given.</summary>
+    public static Option<UnitSystem> Units(string name, string metric, string imperial, string what) => new(name)
+    {
+        HelpName = $"{metric}|{imperial}",
+        Description = what,
+        DefaultValueFactory = _ => UnitSystem.Metric,
+        CustomParser = result =>
+        {
+            // An option that is not given comes here too, without a word.
+            string text = result.Tokens.Count == 0 ? metric : result.Tokens[0].Value;
+            if (string.Equals(text, imperial, StringComparison.OrdinalIgnoreCase))
+                return UnitSystem.Imperial;
+            if (!string.Equals(text, metric, StringComparison.OrdinalIgnoreCase))
+                result.AddError($"{name} {SafeText.Quote(text)} cannot be used; write {metric} or {imperial}.");
+            return UnitSystem.Metric;
+        },
+    };
 
     public static Option<string?> Text(string name, string helpName, string what)
     {

@@ -21,6 +21,7 @@ internal static class RootMenu
         Add(NewCommand.Make(desk), NewCommand.Examples);
         Add(CheckCommand.Make(desk), CheckCommand.Examples);
         Add(RunCommand.Make(desk), RunCommand.Examples);
+        Add(WeatherCommand.Make(desk), WeatherCommand.Examples);
 
         foreach (HelpOption help in root.Options.OfType<HelpOption>())
             help.Action = new HelpWithExamples(examples);

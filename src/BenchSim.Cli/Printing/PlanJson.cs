@@ -1,13 +1,15 @@
 using System.Text.Json;
+using BenchSim.Cli.Commands;
 using BenchSim.Cli.Words;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Planning;
 
 namespace BenchSim.Cli.Printing;
 
 /// <summary>Prints a plan for machines.</summary>
 internal static class PlanJson
 {
-    public static void Print(Desk desk, SeasonPlan plan, bool sources) => desk.SayJson(json =>
+    public static void Print(Desk desk, SeasonPlan plan, CheckSettings settings) => desk.SayJson(json =>
     {
         Scenario scenario = plan.Scenario;
         json.WriteString("name", scenario.Name);
@@ -17,21 +19,24 @@ internal static class PlanJson
         json.WriteString("last_day", Figures.Date(plan.LastDay));
         json.WriteStartArray("batches");
         foreach (BatchPlan batch in plan.Batches)
-            Write(json, batch);
+            Write(json, batch, SeedAge.IsAged(scenario.Rules, batch));
         json.WriteEndArray();
         json.WriteStartArray("spaces");
         foreach (Space space in scenario.Spaces)
             Write(json, space);
         json.WriteEndArray();
+        ClimateJson.Write(json, ClimateSummary.Of(plan));
+        if (settings.Stand)
+            StandPrinter.Write(json, plan);
         json.WriteStartArray("values");
-        foreach (SourcedValue value in SourcedValue.Of(scenario).Where(value => sources || value.IsWeak))
+        foreach (SourcedValue value in SourcedValue.Of(scenario).Where(value => settings.Sources || value.IsWeak))
             Write(json, value);
         json.WriteEndArray();
         FaultList.Write(json, "warnings", plan.Warnings);
         FaultList.Write(json, "faults", []);
     });
 
-    private static void Write(Utf8JsonWriter json, BatchPlan batch)
+    private static void Write(Utf8JsonWriter json, BatchPlan batch, bool isAged)
     {
         json.WriteStartObject();
         json.WriteString("id", batch.Order.Id);
@@ -47,6 +52,9 @@ internal static class PlanJson
         json.WriteNumber("trays", batch.Trays);
         json.WriteNumber("flats", batch.Flats);
         json.WriteNumber("seeds", batch.Seeds);
+        json.WriteNumber("germination_on_packet", batch.Order.Germination);
+        json.WriteNumber("germination", batch.Germination);
+        json.WriteBoolean("aged", isAged);
         json.WriteNumber("stand_chance", batch.StandChance);
         json.WriteEndObject();
     }

@@ -1,6 +1,7 @@
 using BenchSim.Cli.Commands;
 using BenchSim.Cli.Words;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Planning;
 
 namespace BenchSim.Cli.Printing;
 
@@ -10,19 +11,21 @@ internal static class PlanPrinter
     /// <summary>Prints the plan.</summary>
     /// <param name="desk">Where to.</param>
     /// <param name="plan">The plan.</param>
-    /// <param name="sources">True to print every value with its source, not only those that rest on memory or assumption.</param>
-    /// <param name="directory">The scenario folder, as the user wrote it.</param>
-    public static void Print(Desk desk, SeasonPlan plan, bool sources, string directory)
+    /// <param name="settings">What was asked for.</param>
+    public static void Print(Desk desk, SeasonPlan plan, CheckSettings settings)
     {
         PrintHead(desk, plan);
         PrintBatches(desk, plan);
+        if (settings.Stand)
+            StandPrinter.Print(desk, plan);
         PrintHouses(desk, plan.Scenario);
         PrintSpaces(desk, plan.Scenario);
+        ClimatePrinter.Print(desk, plan, ClimateSummary.Of(plan));
         RulePrinter.Print(desk, plan.Scenario);
-        SourcePrinter.Print(desk, plan.Scenario, sources);
+        SourcePrinter.Print(desk, plan.Scenario, settings.Sources);
         PrintWarnings(desk, plan);
         desk.Say("No faults. Play it with:");
-        desk.Say($"  {RootMenu.ProgramName} run {Shell.Word(directory)}");
+        desk.Say($"  {RootMenu.ProgramName} run {Shell.Word(settings.Directory)}");
     }
 
     /// <summary>Prints a heading with an empty line above it.</summary>
@@ -48,6 +51,7 @@ internal static class PlanPrinter
         ConstantWeather same => $"the same every day: {Figures.Temperature(same.TminC, scenario.Units)} to {Figures.Temperature(same.TmaxC, scenario.Units)}, rain {Figures.Rain(same.RainMm, scenario.Units)}",
         RecordedWeather { FixedYear: { } year } record => $"the year {year} of {SafeText.Short(record.File, 60)}, every season",
         RecordedWeather record => $"a year of {SafeText.Short(record.File, 60)} for each season, {Figures.Count(record.Days.Length, "day", "days")} in all",
+        GeneratedWeather drawn => $"drawn anew for each season by a generator made from {SafeText.Short(drawn.Model.Source, 100)}",
         _ => "as site.toml says",
     };
 
@@ -57,10 +61,13 @@ internal static class PlanPrinter
         Heading(desk, $"Plan: {Figures.Count(plan.Batches.Length, "batch", "batches")}, {Figures.Count(growers, "grower", "growers")}, "
             + $"{Figures.Count(plan.Batches.Sum(batch => (long)batch.Order.Plants), "plant", "plants")}, {Figures.Count(plan.Batches.Sum(batch => (long)batch.Trays), "tray", "trays")}, "
             + $"{Figures.Count(plan.Batches.Sum(batch => (long)batch.Flats), "flat", "flats")}, {Figures.Count(plan.Batches.Sum(batch => (long)batch.Seeds), "seed", "seeds")}");
-        var table = new TextTable(["batch", "crop", "grower", "sow", "off mat", "pot up", "to table", "set out", ">plants", "tray", ">trays", ">flats", ">seeds", ">chance of the stand"]);
+        bool anyAged = plan.Batches.Any(batch => SeedAge.IsAged(plan.Scenario.Rules, batch));
+        string[] columns = ["batch", "crop", "grower", "sow", "off mat", "pot up", "to table", "set out", ">plants", "tray", ">trays", ">flats", ">seeds", ">chance of the stand"];
+        var table = new TextTable(anyAged ? [.. columns, ">germination"] : columns);
         foreach (BatchPlan batch in plan.Batches)
         {
-            table.Add(
+            string[] cells =
+            [
                 batch.Order.Id,
                 batch.Crop.Name,
                 batch.Order.Grower,
@@ -74,12 +81,20 @@ internal static class PlanPrinter
                 Figures.Whole(batch.Trays),
                 batch.Flats == 0 ? "-" : Figures.Whole(batch.Flats),
                 Figures.Whole(batch.Seeds),
-                Figures.Percent(batch.StandChance));
+                Figures.Percent(batch.StandChance),
+            ];
+            table.Add(anyAged ? [.. cells, Germination(plan.Scenario.Rules, batch)] : cells);
         }
 
         table.Print(desk);
         desk.SayWrapped("The chance of the stand is the chance that the trays sown bring the plants wanted. Dates are those of normal weather with room for every tray.", 2);
+        if (anyAged)
+            desk.SayWrapped("Germination is that of the packet and, where the seed has aged since its test, what is left of it at sowing.", 2);
     }
+
+    private static string Germination(SiteRules rules, BatchPlan batch) => SeedAge.IsAged(rules, batch)
+        ? $"{Figures.Percent(batch.Order.Germination)} -> {Figures.Percent(batch.Germination)}"
+        : Figures.Percent(batch.Germination);
 
     private static void PrintHouses(Desk desk, Scenario scenario)
     {

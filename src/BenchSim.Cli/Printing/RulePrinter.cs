@@ -1,6 +1,7 @@
 using BenchSim.Cli.Words;
 using BenchSim.Folder;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Seed;
 
 namespace BenchSim.Cli.Printing;
 
@@ -8,6 +9,7 @@ namespace BenchSim.Cli.Printing;
 internal static class RulePrinter
 {
     private const string NoLimit = "no limit";
+    private const string NotGiven = "not given";
 
     public static void Print(Desk desk, Scenario scenario)
     {
@@ -48,6 +50,8 @@ internal static class RulePrinter
         yield return ("rules", "cover_gain", Figures.Difference(rules.CoverGainK, scenario.Units));
         yield return ("rules", "germination_sample", Figures.Count(rules.GerminationSample, "seed", "seeds"));
         yield return ("rules", "light", rules.Light.All(factor => factor == 1) ? "1 in each month" : string.Join(", ", rules.Light.Select(Figures.Plain)));
+        foreach ((string Section, string Key, string Value) rule in SeedRules(scenario).Concat(PriceRules(rules.Prices)))
+            yield return rule;
         yield return ("relief", "order", Figures.List([.. rules.Reliefs.Select(Words)]));
         if (rules.Reliefs.Contains(Relief.OffMatEarly))
             yield return ("relief", "early_off_mat_at", Figures.Percent(rules.EarlyOffMatAt));
@@ -58,6 +62,22 @@ internal static class RulePrinter
         yield return ("work_minutes", "move", Minutes(rules.Minutes.Move));
         yield return ("work_minutes", "set_out", Minutes(rules.Minutes.SetOut));
         yield return ("work_minutes", "carry_in", Minutes(rules.Minutes.CarryIn));
+    }
+
+    private static IEnumerable<(string Section, string Key, string Value)> SeedRules(Scenario scenario)
+    {
+        SeedStorage? storage = scenario.Rules.SeedStorage;
+        yield return ("seed", "moisture", storage is { } seed ? $"{Figures.Plain(seed.MoisturePercent)} %" : NotGiven);
+        yield return ("seed", "storage", storage is { } kept ? Figures.Temperature(kept.TemperatureC, scenario.Units) : NotGiven);
+    }
+
+    private static IEnumerable<(string Section, string Key, string Value)> PriceRules(Prices prices)
+    {
+        string Shown(double? price) => price is { } amount ? Figures.Money(amount, prices.Currency) : NotGiven;
+        yield return ("prices", "currency", prices.Currency.Length == 0 ? NotGiven : prices.Currency);
+        yield return ("prices", "labour_hour", Shown(prices.LabourHour));
+        yield return ("prices", "mix_litre", Shown(prices.MixLitre));
+        yield return ("prices", "thousand_seeds", Shown(prices.ThousandSeeds));
     }
 
     private static string Days(int days) => Figures.Count(days, "day", "days");

@@ -24,6 +24,23 @@ internal static class Figures
     /// <summary>At most three decimals.</summary>
     public static string Plain(double number) => Math.Round(number, 3).ToString("#,##0.###", null);
 
+    /// <summary>Exactly one decimal, without a negative zero.</summary>
+    public static string Tenths(double number)
+    {
+        string text = number.ToString("#,##0.0", null);
+        return string.Equals(text, "-0.0", StringComparison.Ordinal) ? "0.0" : text;
+    }
+
+    /// <summary>Exactly two decimals: 0.85, 1,234.50.</summary>
+    public static string Hundredths(double number) => number.ToString("#,##0.00", null);
+
+    /// <summary>Whole from 10 on, one decimal below.</summary>
+    public static string Short(double number) => Math.Abs(number) >= 9.95 ? Whole((long)Math.Round(number)) : Tenths(number);
+
+    /// <summary>An amount of the user's money: "$ 12.50", or "12.50" without a sign.</summary>
+    public static string Money(double amount, string currency) =>
+        currency.Length == 0 ? Hundredths(amount) : $"{SafeText.Short(currency, 10)} {Hundredths(amount)}";
+
     /// <summary>A share in percent: 91.5 %. Never 0 or 100 unless it is.</summary>
     public static string Percent(double share) => share switch
     {

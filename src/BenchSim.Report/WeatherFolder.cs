@@ -1,0 +1,81 @@
+using System.Text;
+using BenchSim.Report.Charts;
+using BenchSim.Report.Tables;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Weather;
+
+namespace BenchSim.Report;
+
+/// <summary>
+/// A fitted weather generator as a folder: <c>charts/weather.png</c> and <c>tables/weather-*.csv</c>. It keeps the rules of a
+/// <see cref="ReportFolder"/>: whole or absent, and nothing that stood there is lost but an earlier folder of the same kind.
+/// </summary>
+public static class WeatherFolder
+{
+    private const string Chart = "charts/weather.png";
+    private const string Fitted = "tables/weather-fitted.csv";
+    private const string CarryOver = "tables/weather-carry-over.csv";
+    private const string Compared = "tables/weather-months.csv";
+    private const string Repairs = "tables/weather-repairs.csv";
+
+    // The marker names the files of the folder, so that a later writing knows them for its own.
+    private static readonly string s_marker = ReportFolder.MarkerText + string.Concat(new[] { Chart, CarryOver, Fitted, Compared, Repairs }.Select(name => name + "\n"));
+
+    /// <summary>Refuses a place where something stands that is not such a folder; to be asked before the work.</summary>
+    /// <param name="directory">Where the folder is to go.</param>
+    /// <exception cref="ArgumentException"><paramref name="directory"/> is empty.</exception>
+    /// <exception cref="ReportRefusedException">Something else stands there.</exception>
+    public static void Check(string directory)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(directory);
+        new TargetFolder(directory).Check();
+        RefuseOtherReport(directory);
+    }
+
+    /// <summary>Writes the folder. It appears whole at the end or not at all.</summary>
+    /// <param name="directory">Where to write; parents are made as needed.</param>
+    /// <param name="fitted">The model and how well it does.</param>
+    /// <param name="repairs">What was put right in the record.</param>
+    /// <param name="units">Units of the temperatures on the chart.</param>
+    /// <param name="cancel">Stops the writing; nothing is left behind.</param>
+    /// <exception cref="ArgumentException"><paramref name="directory"/> is empty.</exception>
+    /// <exception cref="ReportRefusedException">Something else stands there, or the disk refuses.</exception>
+    /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
+    public static void Write(string directory, FittedWeather fitted, IReadOnlyList<Fault> repairs, UnitSystem units, CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(fitted);
+        ArgumentNullException.ThrowIfNull(repairs);
+        Check(directory);
+        cancel.ThrowIfCancellationRequested();
+        new TargetFolder(directory).Fill(
+            folder =>
+            {
+                Save(folder, ReportFolder.MarkerName, Encoding.UTF8.GetBytes(s_marker), cancel);
+                Save(folder, Fitted, WeatherTables.Fitted(fitted.Model), cancel);
+                Save(folder, CarryOver, WeatherTables.CarryOver(fitted.Model.Residuals), cancel);
+                Save(folder, Compared, WeatherTables.Compared(fitted.Report), cancel);
+                Save(folder, Repairs, WeatherTables.Repairs(repairs), cancel);
+                Save(folder, Chart, WeatherFitChart.Draw(fitted.Report, units), cancel);
+            },
+            cancel);
+    }
+
+    // A report of a run carries the same marker; a fitted generator does not take its place.
+    private static void RefuseOtherReport(string directory)
+    {
+        string marker = Path.Combine(directory, ReportFolder.MarkerName);
+        if (!File.Exists(marker))
+            return;
+        string[] names = File.ReadAllText(marker).ReplaceLineEndings("\n").Split('\n');
+        if (!names.Contains(Chart, StringComparer.Ordinal))
+            throw new ReportRefusedException($"Nothing was written: '{directory}' holds the report of a run. Name another folder.");
+    }
+
+    private static void Save(string folder, string name, byte[] bytes, CancellationToken cancel)
+    {
+        cancel.ThrowIfCancellationRequested();
+        string path = Path.Combine(folder, name);
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        File.WriteAllBytes(path, bytes);
+    }
+}

@@ -1,0 +1,201 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Climate;
+using BenchSim.Season.Heat;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Weather;
+
+namespace BenchSim.Season.Planning;
+
+/// <summary>What the site's weather means for a plan before a season is played: frosts, cold nights, fuel and electricity.</summary>
+public sealed record ClimateSummary
+{
+    /// <summary>Years drawn where a generator makes the weather.</summary>
+    public const int GeneratedYears = 200;
+
+    // A season that closes longer than this past the warmest day of the year runs towards the frosts of autumn.
+    private const int LongestPastWarmest = 45;
+
+    /// <summary>Years of weather the fuel rests on: all that may be played, or <see cref="GeneratedYears"/>.</summary>
+    public required int Years { get; init; }
+
+    /// <summary>
+    /// Chance of a frost after a date, counted to the closing of the season, or to the warmest day of the year where the season closes long
+    /// after it; null where the weather is the same every day or no year is whole.
+    /// </summary>
+    public required WeatherSummary? Frost { get; init; }
+
+    /// <summary>Nights below each of <see cref="Thresholds"/> by fortnight, to the closing of the season; null like <see cref="Frost"/>.</summary>
+    public required WeatherSummary? Nights { get; init; }
+
+    /// <summary>Temperatures below which a night holds some crop of the plan back, in order, degrees Celsius.</summary>
+    public required ImmutableArray<HoldThreshold> Thresholds { get; init; }
+
+    /// <summary>Houses with a heater whose fuel can be worked out, in the order of the file.</summary>
+    public required ImmutableArray<HouseNeed> Houses { get; init; }
+
+    /// <summary>Mats whose electricity is given, in the order of the file.</summary>
+    public required ImmutableArray<MatNeed> Mats { get; init; }
+
+    /// <summary>Works out the summary of a plan.</summary>
+    /// <param name="plan">Plan.</param>
+    public static ClimateSummary Of(SeasonPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var scenario = plan.Scenario;
+        var source = WeatherSource.Of(scenario, plan.Days + scenario.Rules.ForecastNights + 1);
+        var days = scenario.Window.Closes.DayNumber - scenario.Window.Opens.DayNumber + 1;
+        var weather = new SeasonWeather(Math.Max(days, plan.Days + scenario.Rules.ForecastNights + 1));
+        var seasons = SeasonsToRead(source, scenario.Play.Seed);
+        var thresholds = HoldThreshold.Of(plan);
+        ImmutableArray<double> celsius = [.. thresholds.Select(threshold => threshold.TemperatureC)];
+        source.FillNormal(weather);
+        var spring = LastSpringDay(scenario.Window, weather);
+        return new ClimateSummary
+        {
+            Years = seasons.Length,
+            Frost = Count(scenario, spring, []),
+            Nights = Count(scenario, LastDay(scenario.Window), celsius),
+            Thresholds = thresholds,
+            Houses = Heat(scenario, source, seasons, weather),
+            Mats = [.. scenario.Spaces.Select((space, at) => MatOf(plan, space, at)).OfType<MatNeed>()],
+        };
+    }
+
+    // One season for each distinct weather, in order of the weathers: a season is the only handle a source gives on them.
+    private static int[] SeasonsToRead(WeatherSource source, ulong seed)
+    {
+        const int MostSearched = 1_000_000;
+        if (source.Distinct is not { } distinct)
+            return [.. Enumerable.Range(0, GeneratedYears)];
+        var seasons = new SortedDictionary<int, int>();
+        for (var season = 0; seasons.Count < distinct && season < MostSearched; season++)
+            seasons.TryAdd(source.Which(seed, season), season);
+        return [.. seasons.Values];
+    }
+
+    private static DateOnly LastDay(SeasonWindow window) =>
+        window.Closes <= window.Opens.AddDays(364) ? window.Closes : window.Opens.AddDays(364);
+
+    private static DateOnly LastSpringDay(SeasonWindow window, SeasonWeather normal)
+    {
+        var last = LastDay(window).DayNumber - window.Opens.DayNumber;
+        var warmest = Enumerable.Range(0, last + 1).MaxBy(day => normal.TminOf(day) + normal.TmaxOf(day));
+        var isSpringFirst = warmest > LongestPastWarmest;
+        return window.Opens.AddDays(isSpringFirst && last - warmest > LongestPastWarmest ? warmest : last);
+    }
+
+    private static WeatherSummary? Count(Scenario scenario, DateOnly last, ImmutableArray<double> thresholds)
+    {
+        var first = scenario.Window.Opens;
+        return scenario.Weather switch
+        {
+            GeneratedWeather generated => WeatherSummary.Of(
+                new WeatherGenerator(generated.Model), scenario.Play.Seed, GeneratedYears, first, last, WeatherStatistics.FrostC, thresholds),
+            RecordedWeather record => WeatherSummary.Of(DaysPlayed(record, first, last), first, last, WeatherStatistics.FrostC, thresholds),
+            _ => null,
+        };
+    }
+
+    private static ImmutableArray<DailyWeather> DaysPlayed(RecordedWeather record, DateOnly first, DateOnly last)
+    {
+        if (record.FixedYear is not { } year)
+            return record.Days;
+        var (from, to) = (first.AddYears(year - first.Year), last.AddYears(year - first.Year));
+        return [.. record.Days.Where(day => day.Date >= from && day.Date <= to)];
+    }
+
+    private static ImmutableArray<HouseNeed> Heat(Scenario scenario, WeatherSource source, int[] seasons, SeasonWeather weather)
+    {
+        ImmutableArray<HouseTally> tallies =
+            [.. scenario.Houses.Where(house => house is { Heat: not null, IsHeated: true }).Select(house => new HouseTally(house, scenario.Window))];
+        if (tallies.IsEmpty)
+            return [];
+        foreach (var season in seasons)
+        {
+            source.Fill(scenario.Play.Seed, season, weather);
+            foreach (var tally in tallies)
+                tally.Add(weather);
+        }
+
+        return [.. tallies.Select(tally => tally.ToNeed())];
+    }
+
+    private static MatNeed? MatOf(SeasonPlan plan, Space space, int at)
+    {
+        if (space.Power is not { } power)
+            return null;
+        var days = new HashSet<DateOnly>();
+        foreach (var batch in plan.Batches.Where(batch => !batch.Mats.IsEmpty && batch.Mats[0] == at))
+        {
+            for (var day = batch.SowOn; day < batch.OffMatOn; day = day.AddDays(1))
+                days.Add(day);
+        }
+
+        CircuitCheck? circuit = power is { Volts: { } volts, BreakerAmps: { } amps } ? CircuitCheck.Of(power.Watts, volts, amps) : null;
+        return new MatNeed(space, days.Count, MatElectricity.KilowattHours(power.Watts, 24.0 * days.Count, power.Duty), circuit);
+    }
+
+    /// <summary>Adds up the fuel of one house, year after year.</summary>
+    private sealed class HouseTally
+    {
+        private readonly House _house;
+        private readonly DateOnly _opens;
+        private readonly int _from;
+        private readonly int _to;
+        private readonly SortedDictionary<DateOnly, double> _months = [];
+        private double _least = double.PositiveInfinity;
+        private double _most;
+        private double _sum;
+        private int _years;
+
+        public HouseTally(House house, SeasonWindow window)
+        {
+            _house = house;
+            _opens = window.Opens;
+            var open = house.Opening == HouseOpening.FromDate && house.OpensOn is { } on ? on.DayNumber - window.Opens.DayNumber : 0;
+            _from = Math.Max(0, open);
+            _to = window.Closes.DayNumber - window.Opens.DayNumber;
+        }
+
+        public void Add(SeasonWeather weather)
+        {
+            var heat = _house.Heat!;
+            var loss = heat.Loss;
+            var year = 0.0;
+            for (var day = _from; day <= _to; day++)
+            {
+                var wattHours = loss.WattHours(HourlyClimate.HeatingKelvinHours(_house, weather.TminOf(day), weather.TmaxOf(day)));
+                var units = heat.Fuel.Units(wattHours, heat.Efficiency);
+                var month = MonthOf(day);
+                _months[month] = _months.GetValueOrDefault(month) + units;
+                year += units;
+            }
+
+            _years++;
+            _sum += year;
+            (_least, _most) = (Math.Min(_least, year), Math.Max(_most, year));
+        }
+
+        public HouseNeed ToNeed()
+        {
+            var heat = _house.Heat!;
+            var kept = Math.Max(_house.NightC!.Value, _house.DayC ?? _house.NightC.Value);
+            return new HouseNeed
+            {
+                House = _house,
+                Months = [.. _months.Select(month => new MonthNeed(month.Key, month.Value / _years))],
+                Mean = _sum / _years,
+                Least = _least,
+                Most = _most,
+                Load = heat.DesignOutdoorC is { } outdoors ? DesignLoad.Of(heat.Loss, kept, outdoors) : null,
+            };
+        }
+
+        private DateOnly MonthOf(int day)
+        {
+            var date = _opens.AddDays(day);
+            var first = new DateOnly(date.Year, date.Month, 1);
+            return first < _opens ? _opens : first;
+        }
+    }
+}
