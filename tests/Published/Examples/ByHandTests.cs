@@ -81,30 +81,6 @@ public class ByHandTests
     {
         public List<string[]> Days { get; } = [];
 
-        public void Begins(SeasonCore core)
-        {
-        }
-
-        public void Moved(BatchState batch, bool flat, int first, int count, int from, int to, double hour)
-        {
-        }
-
-        public void WentOut(BatchState batch, Lot lot, int plants, double hour)
-        {
-        }
-
-        public void Potted(BatchState batch, int flat, int seedlings, int firstTray, int trays, double hour)
-        {
-        }
-
-        public void Discarded(BatchState batch, Lot lot, DiscardReason reason, double hour)
-        {
-        }
-
-        public void GaveUp(BatchState batch, int count, double hour)
-        {
-        }
-
         public void DayEnds(SeasonCore core, int day) =>
             Days.Add([.. Enumerable.Range(0, core.Scenario.Spaces.Length).Select(space => In(core, space))]);
 

@@ -81,36 +81,12 @@ public class AnyTimeTests
     {
         public Dictionary<int, double> Hours { get; } = [];
 
-        public void Begins(SeasonCore core)
-        {
-        }
-
         public void Moved(BatchState batch, bool flat, int first, int count, int from, int to, double hour)
         {
             if (from < 0)
             {
                 Hours[batch.Index] = hour;
             }
-        }
-
-        public void WentOut(BatchState batch, Lot lot, int plants, double hour)
-        {
-        }
-
-        public void Potted(BatchState batch, int flat, int seedlings, int firstTray, int trays, double hour)
-        {
-        }
-
-        public void Discarded(BatchState batch, Lot lot, DiscardReason reason, double hour)
-        {
-        }
-
-        public void GaveUp(BatchState batch, int count, double hour)
-        {
-        }
-
-        public void DayEnds(SeasonCore core, int day)
-        {
         }
     }
 }
