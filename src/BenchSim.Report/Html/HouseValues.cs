@@ -10,6 +10,7 @@ internal static class HouseValues
     /// <summary>The value of a key in the user's units; nothing for a key that holds no single value, such as a dimension.</summary>
     public static string Of(HouseHeat heat, string key, UnitSystem units) => key switch
     {
+        "shape" => Shell(heat.Shell, units),
         "covering" => heat.Covering,
         "u_value" => Loss(heat.UValue, units),
         "air_changes" => $"{Plain(heat.AirChanges)} an hour",
@@ -20,6 +21,15 @@ internal static class HouseValues
         "design_low" => heat.DesignOutdoorC is { } low ? Temperatures.Words(low, units) : "not given",
         _ => "",
     };
+
+    private static string Shell(HouseShell shell, UnitSystem units)
+    {
+        const double foot = 0.3048;
+        return units == UnitSystem.Imperial
+            ? $"{Numbers.Whole(shell.CoverM2 / (foot * foot))} ft² of covering, {Numbers.Whole(shell.FloorM2 / (foot * foot))} ft² of floor, "
+                + $"{Numbers.Whole(shell.VolumeM3 / (foot * foot * foot))} ft³ of air"
+            : $"{Numbers.Whole(shell.CoverM2)} m² of covering, {Numbers.Whole(shell.FloorM2)} m² of floor, {Numbers.Whole(shell.VolumeM3)} m³ of air";
+    }
 
     private static string Loss(double value, UnitSystem units) => units == UnitSystem.Imperial
         ? $"{Plain(value / HeatUnits.UValueOfBtu)} Btu/h ft² °F"

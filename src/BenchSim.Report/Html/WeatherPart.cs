@@ -30,13 +30,14 @@ internal static class WeatherPart
         if (generated.Fit is not { } fit)
         {
             html.Add($"<p>Monthly normals do not say how days differ from one another. What had to be assumed:</p>\n");
-            List(html, generated.Model.Assumptions, "Nothing.");
+            List(html, generated.Model.Assumptions, "Nothing: the site gives it all.");
             return;
         }
 
         // The warnings end the words of a fit; they stand apart here, where they are seen.
-        html.Add($"<p>To know before you trust it:</p>\n");
-        List(html, fit.Warnings, "The fit gives no warning.");
+        if (!fit.Warnings.IsDefaultOrEmpty)
+            html.Add($"<p>To know before you trust it:</p>\n");
+        List(html, fit.Warnings, "The fit to the record gives no warning.");
         html.Add($"<details><summary>How well the generator gives back its record</summary>");
         List(html, [.. fit.Words.Except(fit.Warnings, StringComparer.Ordinal)], "Nothing is said.");
         html.Add($"</details>\n");

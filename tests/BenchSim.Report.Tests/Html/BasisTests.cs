@@ -39,6 +39,24 @@ public class BasisTests
     public void Other_weather_has_no_such_part() => Assert.Empty(Written(new ConstantWeather(4, 15, 0)));
 
     [Fact]
+    public void A_fit_without_warnings_says_so() =>
+        Assert.Contains("<p>The fit to the record gives no warning.</p>", Written(SyntheticHeat.Weather("weather.csv", 12)), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("shape", UnitSystem.Metric, "100 m² of covering, 50 m² of floor, 100 m³ of air")]
+    [InlineData("shape", UnitSystem.Imperial, "1,076 ft² of covering, 538 ft² of floor, 3,531 ft³ of air")]
+    [InlineData("u_value", UnitSystem.Metric, "4 W/m² K")]
+    [InlineData("u_value", UnitSystem.Imperial, "0.704 Btu/h ft² °F")]
+    [InlineData("efficiency", UnitSystem.Metric, "80 %")]
+    [InlineData("fuel_price", UnitSystem.Metric, "0.66 per L")]
+    [InlineData("design_low", UnitSystem.Imperial, "6 °F")]
+    [InlineData("heat_content", UnitSystem.Metric, "96.487 MJ per gal of propane")]
+    [InlineData("length", UnitSystem.Metric, "")]
+    public void Values_of_a_house_come_in_the_units_of_the_site(string key, UnitSystem units, string text) =>
+        // A square metre is 10.764 square feet, a cubic metre 35.315 cubic feet; 5.678 W/m2K are 1 Btu/h ft2 F.
+        Assert.Equal(text, HouseValues.Of(SyntheticHeat.House(), key, units));
+
+    [Fact]
     public void Seed_without_storage_is_taken_as_tested() =>
         Assert.StartsWith("packets are taken at their tested germination", SeedPart.Words(WithStorage(null)), StringComparison.Ordinal);
 
