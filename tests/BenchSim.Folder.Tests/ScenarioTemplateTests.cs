@@ -1,6 +1,10 @@
+using System.Text;
+using System.Text.RegularExpressions;
+using BenchSim.Season.Inputs;
+
 namespace BenchSim.Folder.Tests;
 
-public class ScenarioTemplateTests
+public partial class ScenarioTemplateTests
 {
     [Fact]
     public void The_starter_folder_reads_without_faults_or_warnings()
@@ -20,7 +24,53 @@ public class ScenarioTemplateTests
         Assert.Equal(["basil", "broccoli", "lettuce", "onion", "pepper", "tomato"], reading.Scenario.Crops.Select(crop => crop.Id).ToArray());
     }
 
+    // A line that begins with "# key = value" shows what may be written there, so it must read without a fault too.
+    [Fact]
+    public void What_the_starter_folder_shows_as_comments_reads_too()
+    {
+        using var folder = new TestFolder(null, null);
+        foreach (var file in ScenarioTemplate.Files())
+        {
+            var lines = Encoding.UTF8.GetString([.. file.Bytes]).Split('\n');
+            folder.Write(file.Name, file.Name == "site.toml" ? string.Join('\n', lines.Select(Uncommented)) : string.Join('\n', lines));
+        }
+
+        var scenario = folder.Read() is { Faults: [], Warnings: [], Scenario: { } read } ? read : null;
+        Assert.NotNull(scenario);
+        Assert.NotNull(scenario.Rules.SeedStorage);
+        Assert.Equal("$", scenario.Rules.Prices.Currency);
+        Assert.IsType<GeneratedWeather>(scenario.Weather);
+    }
+
+    [Fact]
+    public void The_starter_folder_works_out_fuel_and_electricity()
+    {
+        using var folder = new TestFolder(null, null);
+        foreach (var file in ScenarioTemplate.Files())
+        {
+            folder.Write(file.Name, [.. file.Bytes]);
+        }
+
+        var scenario = folder.Read().Scenario!;
+        Assert.Equal("propane", scenario.Houses[0].Heat?.Fuel.Id);
+
+        // 12 places of 16.7 W.
+        Assert.Equal(200.4, scenario.Spaces[0].Power!.Watts, 9);
+    }
+
     [Fact]
     public void The_same_files_come_every_time() =>
         Assert.Equal(["README.md", "plan.csv", "site.toml"], ScenarioTemplate.Files().Select(file => file.Name).ToArray());
+
+    // The live weather is constant; the normals beside it take its place.
+    private static string Uncommented(string line) => line switch
+    {
+        "kind = \"constant\"" or "low = \"52 F\"" or "high = \"68 F\"" or "rain = \"0.1 in\"" or "[weather]" => "",
+        _ when line.Contains("kind = \"normals\"", StringComparison.Ordinal) => "[weather]\nkind = \"normals\"",
+        _ when line.Contains("kind = \"record\"", StringComparison.Ordinal) || line.Contains("file = \"weather.csv\"", StringComparison.Ordinal) => "",
+        _ => KeyInComment().Replace(line, ""),
+    };
+
+    [GeneratedRegex("^# +(?=[a-z_]+ = |\\[[a-z]+\\]$)", RegexOptions.NonBacktracking)]
+    private static partial Regex KeyInComment();
 }
