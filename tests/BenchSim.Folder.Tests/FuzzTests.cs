@@ -30,7 +30,7 @@ public class FuzzTests
     [
         "\"", "'", "[", "]", "{", "}", "=", ",", ";", "\t", "\n", "\r\n", "\r", ".", "#", "|", "-", "%", "0", "1", "9999999999", "-1", "1e400", "0x1F", "inf", "nan", "1,5",
         "\0", "\u0007", "\u00E9", "e\u0301", "\u202E", "\uFEFF", "\U0001F331", "2027-02-31", "9999-12-31", "0001-01-01", "true", "\"\"\"", "'''", "\\u", "\\U00110000",
-        "site", "[[house]]", "[house]", "[[space]]", "changes = [{ from = 2027-05-01, places = 4 }]", "a.b.c = 1", "like", "none", "60 F", "x", "sep=;",
+        "site", "[[house]]", "[house]", "[[space]]", "changes = [{ from = 2027-05-01, places = 4 }]", "a.b.c = 1", "like", "none", "60 F", "x", "sep=;", "generated", "normals", "[1, 2]", "shape = \"hoop\"", "u_value = 4", "watts = 10", "[seed]", "[prices]",
     ];
 
     [Fact]

@@ -68,9 +68,9 @@ public partial class ScenarioTemplateTests
         "kind = \"constant\"" or "low = \"52 F\"" or "high = \"68 F\"" or "rain = \"0.1 in\"" or "[weather]" => "",
         _ when line.Contains("kind = \"normals\"", StringComparison.Ordinal) => "[weather]\nkind = \"normals\"",
         _ when line.Contains("kind = \"record\"", StringComparison.Ordinal) || line.Contains("file = \"weather.csv\"", StringComparison.Ordinal) => "",
-        _ => KeyInComment().Replace(line, ""),
+        _ => KeyInComment().Replace(line, "${key}"),
     };
 
-    [GeneratedRegex("^# +(?=[a-z_]+ = |\\[[a-z]+\\]$)", RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"^# +(?<key>[a-z_]+ = .*|\[[a-z]+\])$", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
     private static partial Regex KeyInComment();
 }
