@@ -26,7 +26,7 @@ public sealed class CheckTests
         string output = Call.Run("check", folder.Scenario()).Output;
 
         // The two thresholds of reliefs are shown only where their relief is in force.
-        foreach (var key in BenchSim.Folder.FolderReference.SiteKeys.Where(key => key.Section is "rules" or "work_minutes" or "relief" && !key.Name.StartsWith("early_", StringComparison.Ordinal)))
+        foreach (var key in BenchSim.Folder.FolderReference.SiteKeys.Where(key => key.Section is "rules" or "work_minutes" or "relief" or "seed" or "prices" && !key.Name.StartsWith("early_", StringComparison.Ordinal)))
             Assert.Contains($"{key.Section}.{key.Name} ", output, StringComparison.Ordinal);
     }
 

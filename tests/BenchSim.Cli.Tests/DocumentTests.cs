@@ -13,7 +13,7 @@ public sealed partial class DocumentTests
     [InlineData("docs/commands.md")]
     public void Links_lead_somewhere(string page)
     {
-        string path = Path.Combine(Root(), page);
+        string path = Path.Combine(Repository.Root(), page);
         foreach (Match link in Link().Matches(File.ReadAllText(path)))
         {
             string target = link.Groups["to"].Value;
@@ -25,25 +25,14 @@ public sealed partial class DocumentTests
     [Fact]
     public void Every_command_and_option_is_on_the_page_of_commands()
     {
-        string page = File.ReadAllText(Path.Combine(Root(), "docs", "commands.md"));
+        string page = File.ReadAllText(Path.Combine(Repository.Root(), "docs", "commands.md"));
         RootCommand root = RootMenu.Make(new Desk(TextWriter.Null, TextWriter.Null, Terminal: false, CancellationToken.None));
         foreach (Command command in root.Subcommands)
         {
-            Assert.Contains($"## `benchsim {command.Name} DIR`", page, StringComparison.Ordinal);
+            Assert.Contains($"## `benchsim {command.Name} {command.Arguments[0].Name}`", page, StringComparison.Ordinal);
             foreach (Option option in command.Options)
                 Assert.Contains($"`{option.Name}", page, StringComparison.Ordinal);
         }
-    }
-
-    private static string Root()
-    {
-        for (DirectoryInfo? at = new(AppContext.BaseDirectory); at is not null; at = at.Parent)
-        {
-            if (File.Exists(Path.Combine(at.FullName, "BenchSim.sln")))
-                return at.FullName;
-        }
-
-        throw new InvalidOperationException("BenchSim.sln is in no folder above the tests.");
     }
 
     [GeneratedRegex(@"\]\((?<to>[^)#]+)\)", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]

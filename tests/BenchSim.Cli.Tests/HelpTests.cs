@@ -4,14 +4,17 @@ namespace BenchSim.Cli.Tests;
 public sealed class HelpTests
 {
     [Theory]
-    [InlineData("new", "benchsim new spring")]
-    [InlineData("check", "benchsim check spring")]
-    [InlineData("run", "benchsim run spring --season 17 --batch broccoli-2")]
-    public void Help_of_a_command_has_an_example(string command, string example)
+    [InlineData("new", "DIR", "benchsim new spring")]
+    [InlineData("check", "DIR", "benchsim check spring")]
+    [InlineData("check", "DIR", "benchsim check spring --stand")]
+    [InlineData("run", "DIR", "benchsim run spring --season 17 --batch broccoli-2")]
+    [InlineData("weather", "FILE", "benchsim weather spring/weather.csv")]
+    [InlineData("weather", "FILE", "benchsim weather station.csv --temperature-unit F --rain-unit in --out station-weather")]
+    public void Help_of_a_command_has_an_example(string command, string argument, string example)
     {
         Call help = Call.Run(command, "--help");
         Assert.Equal(0, help.Code);
-        Assert.Contains($"benchsim {command} <DIR>", help.Output, StringComparison.Ordinal);
+        Assert.Contains($"benchsim {command} <{argument}>", help.Output, StringComparison.Ordinal);
         Assert.Contains("  " + example + "\n", help.Output, StringComparison.Ordinal);
         Assert.Contains("--json", help.Output, StringComparison.Ordinal);
         Assert.Empty(help.Error);
@@ -22,7 +25,7 @@ public sealed class HelpTests
     {
         Call help = Call.Run("--help");
         Assert.Equal(0, help.Code);
-        foreach (string text in new[] { "new <DIR>", "check <DIR>", "run <DIR>", "benchsim run spring", "130  stopped with Ctrl-C" })
+        foreach (string text in new[] { "new <DIR>", "check <DIR>", "run <DIR>", "weather <FILE>", "benchsim run spring", "130  stopped with Ctrl-C" })
             Assert.Contains(text, help.Output, StringComparison.Ordinal);
     }
 

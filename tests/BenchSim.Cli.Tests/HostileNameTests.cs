@@ -9,6 +9,7 @@ public sealed class HostileNameTests
     [InlineData("check")]
     [InlineData("check", "--sources")]
     [InlineData("check", "--json")]
+    [InlineData("check", "--stand")]
     [InlineData("run", "--seasons=5", "--no-report")]
     [InlineData("run", "--season=1", "--batch=basil")]
     public void Reach_the_terminal_harmless(string command, params string[] options)
@@ -33,6 +34,7 @@ public sealed class HostileNameTests
     [InlineData("check")]
     [InlineData("run")]
     [InlineData("new")]
+    [InlineData("weather")]
     public void A_hostile_folder_name_reaches_the_terminal_harmless(string command)
     {
         using var folder = new TemporaryFolder();
@@ -58,6 +60,33 @@ public sealed class HostileNameTests
         Call call = Call.Run("check", spring);
         Assert.Equal(2, call.Code);
         AssertHarmless(call);
+    }
+
+    [Theory]
+    [InlineData("--json")]
+    [InlineData("--rain-unit=mm")]
+    public void A_hostile_name_of_a_weather_record_reaches_the_terminal_harmless(string option)
+    {
+        using var folder = new TemporaryFolder();
+        string record = folder.In(Hostile.Replace("/", "", StringComparison.Ordinal));
+        File.WriteAllText(record, Record.Years(2));
+        Call call = Call.Run("weather", record, option, "--out", folder.In("\u001b[31mfit"));
+        Assert.Equal(0, call.Code);
+        AssertHarmless(call);
+        File.WriteAllText(record, $"date,tmin,tmax,rain\n{Hostile},{Hostile},1,0\n");
+        Call faulty = Call.Run("weather", record, option);
+        Assert.Equal(2, faulty.Code);
+        AssertHarmless(faulty);
+    }
+
+    [Fact]
+    public void A_hostile_currency_reaches_the_terminal_harmless()
+    {
+        using var folder = new TemporaryFolder();
+        Call call = Call.Run("check", PaperFarm.In(folder, house: PaperFarm.HoopHouse, sections: "[prices]\ncurrency = \"[red]$\"\nlabour_hour = 30\n"));
+        Assert.Equal(0, call.Code);
+        AssertHarmless(call);
+        Assert.Contains("[red]$ 30.00", call.Output, StringComparison.Ordinal);
     }
 
     private static void AssertHarmless(Call call)

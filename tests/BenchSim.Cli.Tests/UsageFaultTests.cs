@@ -15,6 +15,10 @@ public sealed class UsageFaultTests
     [InlineData("--out and --no-report contradict each other; leave one out.", "run", "x", "--out", "y", "--no-report")]
     [InlineData("--out does not go with --season and --batch: a story plays one season and writes no report; leave it out.", "run", "x", "--season", "1", "--batch", "b", "--out", "y")]
     [InlineData("DIR is empty; write a name.", "check", "")]
+    [InlineData("FILE is empty; write a name.", "weather", " ")]
+    [InlineData("--temperature-unit \"K\" cannot be used; write C or F.", "weather", "x", "--temperature-unit", "K")]
+    [InlineData("--rain-unit \"\" cannot be used; write mm or in.", "weather", "x", "--rain-unit", "")]
+    [InlineData("Did you mean --rain-unit?", "weather", "x", "--rain-unt", "mm")]
     [InlineData("Did you mean check?", "chekc", "x")]
     [InlineData("Did you mean --threads?", "run", "x", "--thread", "2")]
     public void Each_fault_has_its_sentence(string sentence, params string[] args)

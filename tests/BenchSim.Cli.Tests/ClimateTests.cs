@@ -1,0 +1,111 @@
+using System.Text.Json;
+
+namespace BenchSim.Cli.Tests;
+
+/// <summary>"check" says what the site's weather means for the plan. Every figure here is worked out by hand.</summary>
+public sealed class ClimateTests
+{
+    [Fact]
+    public void The_same_weather_every_day_takes_one_sentence()
+    {
+        using var folder = new TemporaryFolder();
+        Call check = Call.Run("check", PaperFarm.In(folder));
+        Assert.Equal(0, check.Code);
+        Assert.Contains("Climate The weather is the same every day: every night is at 10 C, and there is no last frost to look for. Rules in force", check.Sentences, StringComparison.Ordinal);
+        Assert.DoesNotContain("Caution", check.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Frost_is_counted_after_the_date_and_cold_nights_by_fortnight()
+    {
+        using var folder = new TemporaryFolder();
+
+        // Three years at 12 C, the season from 1 March to 30 April. 2021: a frost on 20 March. 2022: a frost on 5 April and 4.9 C on 1 and 2 March. 2023: none.
+        string record = Record.Years(3, low: (day, _) => (day.Year, day.Month, day.Day) switch
+        {
+            (2021, 3, 20) => -1,
+            (2022, 4, 5) => 0,
+            (2022, 3, 1 or 2) => 4.9,
+            _ => 12,
+        });
+        Call check = Call.Run("check", PaperFarm.In(folder, record: record));
+        Assert.Equal(0, check.Code);
+        string[] lines = [.. check.Output.Split('\n').Where(line => line.StartsWith("  2027-", StringComparison.Ordinal) && line.Contains('%', StringComparison.Ordinal)).Select(Squeeze)];
+
+        // Thresholds of the crop: 3 C for the field and 5 C for the table. Frosts after: two years of three, then one, then none. Nights: two of 4.9 C in three years, one frost each.
+        Assert.Equal(
+            [
+                "2027-03-01 2027-03-14 66.7 % 0.0 0.7",
+                "2027-03-15 2027-03-28 66.7 % 0.3 0.3",
+                "2027-03-29 2027-04-11 33.3 % 0.3 0.3",
+                "2027-04-12 2027-04-25 0 % 0.0 0.0",
+                "2027-04-26 2027-04-30 0 % 0.0 0.0",
+            ],
+            lines);
+        Assert.Contains("the chance of frost AFTER the date, that is, of at least one night from the first day of the line on, up to 2027-04-30, at or below 0 C. Small is safe. Out of 3 years of the record.", check.Sentences, StringComparison.Ordinal);
+        Assert.Contains("3 C: from the field Paper plant. 5 C: from the hardening table Paper plant.", check.Sentences, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Machines_get_the_climate()
+    {
+        using var folder = new TemporaryFolder();
+        string record = Record.Years(3, low: (day, _) => (day.Year, day.Month, day.Day) is (2021, 3, 20) ? -1 : 12);
+        using var json = JsonDocument.Parse(Call.Run("check", PaperFarm.In(folder, record: record), "--json").Output);
+        JsonElement climate = json.RootElement.GetProperty("climate");
+        Assert.Equal(3, climate.GetProperty("years").GetInt32());
+        JsonElement frost = climate.GetProperty("frost_after")[0];
+        Assert.Equal("2027-03-01", frost.GetProperty("from").GetString());
+        Assert.Equal(1 / 3.0, frost.GetProperty("share").GetDouble(), 1e-12);
+        Assert.Equal(10, climate.GetProperty("nights_below").GetArrayLength());
+    }
+
+    [Fact]
+    public void Fuel_and_the_load_of_the_coldest_night_stand_with_their_cautions()
+    {
+        using var folder = new TemporaryFolder();
+        Call check = Call.Run("check", PaperFarm.In(folder, house: PaperFarm.HoopHouse, sections: "[prices]\ncurrency = \"EUR\"\n"));
+        Assert.Equal(0, check.Code);
+        string[] lines = [.. check.Output.Split('\n').Select(Squeeze)];
+
+        // 659.263 W/K x 10 K x 24 h = 158.223 kWh a day; 31 days 4,904.9, 30 days 4,746.7, together 9,651.6; at 0.5 a kWh 4,825.81.
+        Assert.Contains(lines, line => line.StartsWith("House electricity 2027-03 4,905 kWh 2,452.46", StringComparison.Ordinal) || line.StartsWith("House electricity 2027-03 4,905 kWh EUR 2,452.46", StringComparison.Ordinal));
+        Assert.Contains(lines, line => line.StartsWith("House electricity 2027-04 4,747 kWh", StringComparison.Ordinal));
+        Assert.Contains("House electricity season 9,652 kWh 9,652 to 9,652 EUR 4,825.81", lines, StringComparer.Ordinal);
+
+        // 659.263 W/K x (20 - -10) K = 19.8 kW.
+        Assert.Contains(lines, line => line.StartsWith("House 20 C -10 C 19.8 ", StringComparison.Ordinal));
+        foreach (string caution in new[] { "Caution: This is an estimate for planning. Burners need fresh air", "Caution: This is heat lost on one cold night", "Caution: Dimensions here serve to reckon heat and room." })
+            Assert.Contains(caution, check.Sentences, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Mats_stand_with_their_electricity_and_the_check_of_their_circuit()
+    {
+        using var folder = new TemporaryFolder();
+        Call check = Call.Run("check", PaperFarm.In(folder, mats: "watts = 480\nduty = \"50 %\"\ncircuit_volts = 120\ncircuit_amps = 15\npower_price = 0.25"));
+        Assert.Equal(0, check.Code);
+
+        // Planned on the mats: A and B from 1 to 3 March, P from 8 to 10 March, 6 days. 480 W x 24 h x 6 x 0.5 = 34.56 kWh. 80 % of 120 V x 15 A = 1440 W.
+        Assert.Contains("Heat mats 480 6 35 8.64", check.Output.Split('\n').Select(Squeeze), StringComparer.Ordinal);
+        Assert.Contains("Heat mats: 480 W of heat mats on a circuit that may carry 1440 W all day: within the 80 % rule.", check.Sentences, StringComparison.Ordinal);
+        Assert.Contains("Caution: This is electricity for planning.", check.Sentences, StringComparison.Ordinal);
+        Assert.Contains("Caution: This compares watts with the 80 % rule", check.Sentences, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_generator_of_a_site_is_named_with_its_doubts()
+    {
+        using var folder = new TemporaryFolder();
+        string farm = PaperFarm.In(folder, record: Record.Years(2, low: (_, usual) => usual + 5));
+        string site = Path.Combine(farm, "site.toml");
+        File.WriteAllText(site, File.ReadAllText(site).Replace("kind = \"record\"", "kind = \"generated\"", StringComparison.Ordinal));
+        Call check = Call.Run("check", farm);
+        Assert.Equal(0, check.Code);
+        Assert.Contains("Weather: drawn anew for each season by a generator made from the daily record weather.csv.", check.Sentences, StringComparison.Ordinal);
+        Assert.Contains("Out of 200 generated years.", check.Sentences, StringComparison.Ordinal);
+        Assert.Contains("The record is short: 2.0 years", check.Sentences, StringComparison.Ordinal);
+    }
+
+    private static string Squeeze(string line) => string.Join(' ', line.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+}
