@@ -141,8 +141,8 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
 
         return (isGable, length, width, eave, ridge) switch
         {
-            (false, { } l, { } w, _, _) => HouseShell.Hoop(w, l, sideWall ?? 0),
-            (true, { } l, { } w, { } e, { } r) => HouseShell.Gable(w, l, e, r),
+            (false, { } along, { } wide, _, _) => HouseShell.Hoop(wide, along, sideWall ?? 0),
+            (true, { } along, { } wide, { } low, { } high) => HouseShell.Gable(wide, along, low, high),
             _ => null,
         };
     }

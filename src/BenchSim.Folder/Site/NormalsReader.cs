@@ -16,6 +16,9 @@ internal sealed class NormalsReader(CellReader cells, Section section)
     private const double LeastSpreadK = 0.1;
     private const double MostSpreadK = 20;
 
+    // No place with a plan for the field has a warmest month this cold; Celsius read as Fahrenheit stays below it up to 50 C.
+    private const double ColdestSummerC = 10;
+
     private static readonly string[] MonthNames =
     [
         "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December",
@@ -37,6 +40,7 @@ internal sealed class NormalsReader(CellReader cells, Section section)
         if (low is not null && high is not null)
         {
             CheckOrder(low, high);
+            CheckUnit(high, temperatureUnits);
         }
 
         if (rainDays is not null && rain is not null)
@@ -127,6 +131,17 @@ internal sealed class NormalsReader(CellReader cells, Section section)
                     $"is {Words.Number(high[month])} C in {MonthNames[month]}, below low, which is {Words.Number(low[month])} C",
                     "write the mean lowest temperature of a day in low and the mean highest in high");
             }
+        }
+    }
+
+    private void CheckUnit(double[] high, UnitSystem units)
+    {
+        if (units == UnitSystem.Imperial && high.Max() < ColdestSummerC)
+        {
+            cells.Faults.Add(
+                section.PlaceOf("high"),
+                $"read as Fahrenheit, the warmest month has {Words.Number(Math.Round(high.Max(), 1))} C; the normals look like Celsius",
+                "write temperature_unit = \"C\"");
         }
     }
 

@@ -91,6 +91,13 @@ public class WeatherRecordTests
     public void What_cannot_be_mended_is_a_fault(string old, string replacement, params string[] messages) =>
         FaultMessageTests.AssertFaults(TestFolder.Faults(Site(""), others: ("weather.csv", Leap().Replace(old, replacement, StringComparison.Ordinal))), messages);
 
+    // 31 F = -0.56 C: a summer of 31 C that is read as Fahrenheit.
+    [Fact]
+    public void Celsius_that_is_read_as_Fahrenheit_is_a_fault() => Assert.Equal(
+        "weather.csv:2:12: read as Fahrenheit, the warmest day of this record has -0.6 C; it looks like Celsius; write temperature_unit = \"C\" in [weather]",
+        Assert.Single(TestFolder.Faults(
+            Site("temperature_unit = \"F\""), others: ("weather.csv", Leap().Replace("2016-07-15,1,9,0", "2016-07-15,18,31,0", StringComparison.Ordinal)))));
+
     // A year from last day to first: all but the first row come after a later date. Twenty are shown, and how many there are.
     [Fact]
     public void A_file_in_reverse_order_does_not_say_so_365_times()
