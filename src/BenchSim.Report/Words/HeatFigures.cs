@@ -7,9 +7,7 @@ namespace BenchSim.Report.Words;
 internal static class HeatFigures
 {
     /// <summary>The load of the coldest night the heater must stand up to; null where the house, its shell or that night is not given.</summary>
-    public static DesignLoad? LoadOf(House house) => house is { NightC: { } inside, Heat: { DesignOutdoorC: { } outdoor } heat }
-        ? DesignLoad.Of(heat.Loss, inside, outdoor)
-        : null;
+    public static DesignLoad? LoadOf(House house) => DesignLoad.Of(house);
 
     /// <summary>The check of the mats' circuit; null where its volts or its breaker are not given.</summary>
     public static CircuitCheck? CheckOf(MatPower power) => power is { Volts: { } volts, BreakerAmps: { } amperes }

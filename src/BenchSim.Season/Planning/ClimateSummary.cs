@@ -178,8 +178,6 @@ public sealed record ClimateSummary
 
         public HouseNeed ToNeed()
         {
-            var heat = _house.Heat!;
-            var kept = Math.Max(_house.NightC!.Value, _house.DayC ?? _house.NightC.Value);
             return new HouseNeed
             {
                 House = _house,
@@ -187,7 +185,7 @@ public sealed record ClimateSummary
                 Mean = _sum / _years,
                 Least = _least,
                 Most = _most,
-                Load = heat.DesignOutdoorC is { } outdoors ? DesignLoad.Of(heat.Loss, kept, outdoors) : null,
+                Load = DesignLoad.Of(_house),
             };
         }
 

@@ -47,10 +47,10 @@ public class FuelSectionTests
     [Fact]
     public void The_load_of_the_coldest_night_is_loss_times_difference()
     {
-        // 400 W/K from 15.5 C inside to -14.5 C outdoors: 400 x 30 = 12,000 W; a watt is 3.412 Btu/h: 40,945, to three figures 40,900.
+        // 400 W/K from the warmer set-point, 18 C, to -14.5 C outdoors: 400 x 32.5 = 13,000 W; a watt is 3.412 Btu/h: 44,358, to three figures 44,400.
         var facts = Facts(Section(WithFuel()));
 
-        Assert.Equal("kept at 60 °F with 6 °F outdoors, the house loses about 12,000 W (40,900 Btu/h)", facts["Coldest night given"]);
+        Assert.Equal("kept at 64 °F with 6 °F outdoors, the house loses about 13,000 W (44,400 Btu/h)", facts["Coldest night given"]);
         Assert.DoesNotContain("Coldest night given", Facts(Section(WithFuel(heat: heat => heat with { DesignOutdoorC = null }))).Keys, StringComparer.Ordinal);
     }
 
