@@ -11,7 +11,7 @@ internal static class CheckCommand
     public static Command Make(Desk desk)
     {
         Argument<string> folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv.");
-        Option<bool> sources = new("--sources") { Description = "Print every value of the crops and tray types in use, with its source." };
+        Option<bool> sources = new("--sources") { Description = "Print every value of the crops, tray types and houses in use, with its source." };
         Option<bool> stand = new("--stand") { Description = "Print the ways to the stand of each directly sown batch, with trays, seeds, chance and cost." };
         Option<bool> json = CommonOptions.ForMachines("the plan, or the faults,");
         var command = new Command("check", "Reads everything, reports every fault with its file, line and column, and prints the plan it understood: dates, trays, seeds, and what the site's weather means for it.")

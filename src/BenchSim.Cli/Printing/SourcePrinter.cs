@@ -4,7 +4,7 @@ using BenchSim.Season.Inputs;
 
 namespace BenchSim.Cli.Printing;
 
-/// <summary>Prints where the values of crops and tray types come from.</summary>
+/// <summary>Prints where the values of crops, tray types and houses come from.</summary>
 internal static class SourcePrinter
 {
     private const int LongestSource = 160;
@@ -33,12 +33,12 @@ internal static class SourcePrinter
         ImmutableArray<SourcedValue> weak = [.. values.Where(value => value.IsWeak)];
         if (weak.IsEmpty)
         {
-            PlanPrinter.Heading(desk, "No value of a crop or tray type rests on memory or assumption.");
+            PlanPrinter.Heading(desk, "No value of a crop, tray type or house rests on memory or assumption.");
             return;
         }
 
         PlanPrinter.Heading(desk, $"Values from memory or assumption: {Figures.Whole(weak.Length)} of {Figures.Whole(values.Length)}");
-        desk.SayWrapped("Check those that matter to you, and write your own into crops.csv or trays.csv. The option --sources prints every value with its source.", 2);
+        desk.SayWrapped("Check those that matter to you, and write your own into the file that is named. The option --sources prints every value with its source.", 2);
         foreach (var owner in weak.GroupBy(value => (value.File, value.Owner)))
         {
             desk.Say($"  {SafeText.Short(owner.Key.Owner, 40)} ({owner.Key.File})");

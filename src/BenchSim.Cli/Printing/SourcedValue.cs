@@ -1,13 +1,14 @@
 using System.Collections.Immutable;
+using BenchSim.Cli.Words;
 using BenchSim.Report.Html;
 using BenchSim.Season.Inputs;
 
 namespace BenchSim.Cli.Printing;
 
-/// <summary>A value of a crop or tray type in use, and where it comes from.</summary>
-/// <param name="Owner">Name of the crop or tray type.</param>
+/// <summary>A value of a crop, tray type or heated house in use, and where it comes from.</summary>
+/// <param name="Owner">Name of the crop, tray type or house.</param>
 /// <param name="File">File in which the user may write another value.</param>
-/// <param name="Column">Column of that file.</param>
+/// <param name="Column">Column or key of that file.</param>
 /// <param name="Value">The value in words; empty where the column holds no single value.</param>
 /// <param name="Provenance">Where it comes from.</param>
 internal sealed record SourcedValue(string Owner, string File, string Column, string Value, Provenance Provenance)
@@ -27,12 +28,25 @@ internal sealed record SourcedValue(string Owner, string File, string Column, st
         _ => "assumption",
     };
 
-    /// <summary>Values of all crops and tray types of a scenario: crops first, each in order of column.</summary>
+    /// <summary>Values of all crops, tray types and heated houses of a scenario, in this order, each in order of column or key.</summary>
     public static ImmutableArray<SourcedValue> Of(Scenario scenario) =>
     [
         .. scenario.Crops.SelectMany(crop => crop.Sources.Select(pair =>
             new SourcedValue(crop.Name, "crops.csv", pair.Key, CropValues.Of(crop, pair.Key, scenario.Units), pair.Value))),
         .. scenario.TrayTypes.SelectMany(tray => tray.Sources.Select(pair =>
             new SourcedValue(tray.Name, "trays.csv", pair.Key, CropValues.Of(tray, pair.Key), pair.Value))),
+        .. scenario.Houses.Where(house => house.Heat is not null).SelectMany(house => house.Heat!.Sources.Select(pair =>
+            new SourcedValue(house.Name, "site.toml", pair.Key, OfHouse(house.Heat, pair.Key), pair.Value))),
     ];
+
+    // The dimensions stand in the user's own file and have no default.
+    private static string OfHouse(HouseHeat heat, string key) => key switch
+    {
+        "covering" => heat.Covering,
+        "u_value" => $"{Figures.Plain(heat.UValue)} W/m2K",
+        "air_changes" => $"{Figures.Plain(heat.AirChanges)} an hour",
+        "fuel" => heat.Fuel.Name,
+        "efficiency" => Figures.Percent(heat.Efficiency),
+        _ => "",
+    };
 }

@@ -27,6 +27,8 @@ internal static class WeatherPrinter
         WeatherFitReport report = fitted.Report;
         foreach (string sentence in report.Words.Take(report.Words.Length - report.Warnings.Length))
             desk.SayWrapped(sentence, 2);
+        if (settings.Temperature == UnitSystem.Imperial || settings.Rain == UnitSystem.Imperial)
+            desk.SayWrapped("These sentences, and those below, count in degrees Celsius and millimetres.", 2);
         PlanPrinter.Heading(desk, report.Warnings.IsEmpty
             ? "Nothing else to know."
             : $"{Figures.Count(report.Warnings.Length, "thing", "things")} you should know:");
