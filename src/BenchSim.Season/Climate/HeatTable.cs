@@ -52,7 +52,9 @@ public sealed class HeatTable
 
         var part = hour - whole;
         var low = cumulative[whole];
-        return part == 0 ? low : low + (long)Math.Round(part * (cumulative[whole + 1] - low));
+
+        // Halves go up, not to the even neighbour: two halves a whole sum apart must stay as far apart, or a tie at half past the hour is missed.
+        return part == 0 ? low : low + (long)Math.Floor((part * (cumulative[whole + 1] - low)) + 0.5);
     }
 
     /// <summary>The first instant from a given one on at which the running sum reaches a level.</summary>
@@ -87,6 +89,8 @@ public sealed class HeatTable
         }
 
         var step = cumulative[high] - cumulative[low];
-        return cumulative[high] == level ? high : low + ((double)(level - cumulative[low]) / step);
+
+        // The sum is rounded, so it reaches the level half a unit below it; any later and At(now) could be there before this instant is.
+        return cumulative[high] == level ? high : low + ((level - 0.5 - cumulative[low]) / step);
     }
 }

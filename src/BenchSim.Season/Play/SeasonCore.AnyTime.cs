@@ -17,6 +17,7 @@ internal sealed partial class SeasonCore
             BeginRound();
             RunPass();
             ReliefPasses();
+            GiveUpSowings();
         }
         while (moves > 0);
         day = today;

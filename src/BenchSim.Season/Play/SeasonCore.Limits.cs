@@ -110,22 +110,20 @@ internal sealed partial class SeasonCore
                 return;
             }
 
-            switch (relief)
+            if (Opens(relief))
             {
-                case Relief.Aisle:
-                    aisleOpen = true;
-                    break;
-                case Relief.OffMatEarly:
-                    earlyOffMat = Waits(SpaceKind.Mat);
-                    break;
-                case Relief.TableEarly:
-                    earlyTable = Waits(SpaceKind.Bench);
-                    break;
+                RunPass();
             }
-
-            RunPass();
         }
     }
+
+    // The aisle helps whatever waits; leaving early only what waits for the space that is left.
+    private bool Opens(Relief relief) => relief switch
+    {
+        Relief.Aisle => aisleOpen = true,
+        Relief.OffMatEarly => earlyOffMat = Waits(SpaceKind.Mat),
+        _ => earlyTable = Waits(SpaceKind.Bench),
+    };
 
     private bool AnythingWaits() => Waits(SpaceKind.Mat) || Waits(SpaceKind.Bench) || Waits(SpaceKind.Table);
 

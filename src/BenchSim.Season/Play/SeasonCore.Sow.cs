@@ -26,11 +26,7 @@ internal sealed partial class SeasonCore
                 SowInto(batch, batch.Benches, batch.OnBench);
             }
 
-            if (batch.Unsown > 0 && waited >= rules.SowGiveUpDays && mode == PlayMode.Season)
-            {
-                GiveUp(batch);
-            }
-            else if (batch.Unsown > 0 && CanSowToday(1) > 0)
+            if (batch.Unsown > 0 && CanSowToday(1) > 0)
             {
                 RefuseSowing(batch, wantsMat, waited >= rules.SowWaitDays);
             }
@@ -49,6 +45,18 @@ internal sealed partial class SeasonCore
         if (!wantsMat || triedBench)
         {
             CloseForStep(batch.Benches);
+        }
+    }
+
+    // Once the round has tried everything, its reliefs too.
+    private void GiveUpSowings()
+    {
+        foreach (var batch in active)
+        {
+            if (batch.Unsown > 0 && IsSowDue(batch) && day - batch.SowDay >= rules.SowGiveUpDays && mode == PlayMode.Season)
+            {
+                GiveUp(batch);
+            }
         }
     }
 

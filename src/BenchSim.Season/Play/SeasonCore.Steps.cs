@@ -20,7 +20,8 @@ internal sealed partial class SeasonCore
             TakeInHand(batch.OnTable);
             foreach (var lot in atHand)
             {
-                if (lot.MovedRound == round || !HasHardened(batch, lot) || !IsSetOutDate(batch))
+                // Before its date the weather is not the only thing that keeps it.
+                if (lot.MovedRound == round || !IsSetOutDate(batch) || !HasHardened(batch, lot))
                 {
                     continue;
                 }

@@ -145,6 +145,7 @@ internal sealed partial class SeasonCore
         BeginRound();
         RunPass();
         ReliefPasses();
+        GiveUpSowings();
     }
 
     private void BeginRound()
@@ -155,13 +156,6 @@ internal sealed partial class SeasonCore
         earlyTable = false;
         BeginLabour();
         FindActive();
-        foreach (var batch in active)
-        {
-            batch.SowWaiting = 0;
-            ClearHindrances(batch.OnMat);
-            ClearHindrances(batch.OnBench);
-            ClearHindrances(batch.OnTable);
-        }
     }
 
     // Batches that stand somewhere or are due to be sown, in rank; no step of a round brings another to life.
@@ -177,6 +171,18 @@ internal sealed partial class SeasonCore
         }
     }
 
+    // What is kept of a day is what hindered in its last pass: a tray that a relief pass no longer asks does not wait.
+    private void ClearHindrances()
+    {
+        foreach (var batch in active)
+        {
+            batch.SowWaiting = 0;
+            ClearHindrances(batch.OnMat);
+            ClearHindrances(batch.OnBench);
+            ClearHindrances(batch.OnTable);
+        }
+    }
+
     private static void ClearHindrances(List<Lot> lots)
     {
         foreach (var lot in lots)
@@ -189,6 +195,7 @@ internal sealed partial class SeasonCore
     private void RunPass()
     {
         pass++;
+        ClearHindrances();
         Discard();
         SetOut();
         DiscardLateFromTable();
