@@ -169,7 +169,7 @@ public class VerdictTests
 
         Assert.Equal(
             "In 330 of the 660 seasons that do not fit, the cause is want of room: with places without limit the same season would have fitted. "
-                + "As often, the cause is poor germination: too few seedlings come up even with room for all.",
+                + "As often, the cause is loss of plants: even with room for all, too few come up or too many are thrown out on the way.",
             Verdict.Of(Short() with { Causes = causes }).Sentences[1]);
     }
 

@@ -58,7 +58,7 @@ internal static class VerdictChance
     private static string Reason(Cause cause) => cause switch
     {
         Cause.Place => "the cause is want of room: with places without limit the same season would have fitted",
-        Cause.Germination => "the cause is poor germination: too few seedlings come up even with room for all",
+        Cause.Germination => "the cause is loss of plants: even with room for all, too few come up or too many are thrown out on the way",
         Cause.SlowGrowth => "the cause is slow growth: plants are not ready in time even with room for all",
         Cause.Hold => "the cause is the weather: it holds trays back even with room for all",
         _ => throw new ArgumentOutOfRangeException(nameof(cause)),
