@@ -5,8 +5,9 @@ using BenchSim.Season.Play;
 namespace BenchSim.Twin.Tests;
 
 /// <summary>
-/// The season of docs/model.md written a second time, from that page alone: day by day, tray by tray, in the plainest way. It shares nothing with
-/// the first but the records it reads, the weather, and the draws.
+/// The season of docs/model.md written a second time, day by day, tray by tray, in the plainest way, at first from that page alone. Where
+/// the two then differed, either the first was mended or the page was made to say what happens and this one followed it. They share the records, the
+/// planned dates and numbers, the weather, the draws and the probit, and nothing else.
 /// </summary>
 internal sealed partial class TwinSeason
 {

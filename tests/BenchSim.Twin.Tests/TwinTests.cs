@@ -10,21 +10,32 @@ namespace BenchSim.Twin.Tests;
 public class TwinTests
 {
     [Fact]
-    public void Small_sites_are_played_alike() => RandomSites.GenScenario.Each(100, 41, Compare);
+    public void Small_sites_are_played_alike() => CompareAll(RandomSites.GenScenario, 100, 41);
 
     [Fact]
-    public void Wide_sites_are_played_alike() => TwinSites.Wide.Each(150, 42, Compare);
+    public void Wide_sites_are_played_alike() => CompareAll(TwinSites.Wide, 150, 42);
 
     [Fact]
-    public void Sites_without_luck_are_played_alike() => TwinSites.Wide.Select(TwinSites.WithoutLuck).Each(50, 43, Compare);
+    public void Sites_without_luck_are_played_alike() => CompareAll(TwinSites.Wide.Select(TwinSites.WithoutLuck), 50, 43);
 
-    private static void Compare(Scenario scenario)
+    private static void CompareAll(Gen<Scenario> sites, int cases, ulong seed)
     {
-        if (SeasonPlanner.Make(scenario).Plan is not { } plan)
+        var plans = 0;
+        sites.Each(cases, seed, scenario =>
         {
-            return;
-        }
+            if (SeasonPlanner.Make(scenario).Plan is { } plan)
+            {
+                plans++;
+                Compare(plan);
+            }
+        });
 
+        // A random site may have no plan at all; those that have one must be most of them.
+        Assert.True(plans >= cases * 9 / 10, $"only {plans} plans were compared");
+    }
+
+    private static void Compare(SeasonPlan plan)
+    {
         var player = new SeasonPlayer(plan, 3);
         foreach (var limits in Enum.GetValues<PlaceLimits>())
         {
