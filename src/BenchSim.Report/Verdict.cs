@@ -5,7 +5,8 @@ using BenchSim.Study.Results;
 namespace BenchSim.Report;
 
 /// <summary>
-/// The answer in plain words: what a grower reads in ten seconds. The sentences hold no text from users, so they can go to a screen as they are.
+/// The answer in plain words: what a grower reads in ten seconds. The only text from users in the sentences are names of batches, shortened, on one
+/// line and without control characters, so the sentences can go to a screen as they are.
 /// </summary>
 /// <param name="Fits">
 /// True when the plan fits in at least nine seasons of ten beyond doubt (the whole 95 % interval is at or above
@@ -29,7 +30,13 @@ public sealed record Verdict(bool? Fits, string Headline, ImmutableArray<string>
         return new Verdict(
             fits,
             VerdictChance.Headline(result.Fits, fits),
-            [.. VerdictChance.Sentences(result), .. VerdictSpaces.Sentences(result), .. VerdictPlants.Sentences(result)],
+            [
+                .. VerdictChance.Sentences(result),
+                .. VerdictCauses.Sentences(result),
+                .. VerdictSpaces.Sentences(result),
+                .. VerdictSowing.Sentences(result),
+                .. VerdictPlants.Sentences(result),
+            ],
             VerdictLimits.Sentences(result));
     }
 }

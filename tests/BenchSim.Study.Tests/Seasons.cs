@@ -9,7 +9,7 @@ internal static class Seasons
     /// <summary>A season in which nothing happens and everything fits.</summary>
     public static SeasonResult Quiet(SeasonPlan plan)
     {
-        SeasonResult season = new() { Fits = true, FitsWeatherCounted = true };
+        SeasonResult season = new() { Fits = true, FitsWeatherCounted = true, SownInTime = true, NoneOverHeldForPlace = true };
         Shape(plan, season);
         foreach (BatchOutcome batch in season.Batches)
         {
@@ -62,6 +62,8 @@ internal static class Seasons
             DrawBatch(result, result.Batches[batch], plan.Batches[batch].Order.Plants, plan.Days, random);
         result.Fits = random.Next(3) > 0;
         result.FitsWeatherCounted = result.Fits && random.Next(3) > 0;
+        result.SownInTime = random.Next(3) > 0;
+        result.NoneOverHeldForPlace = random.Next(3) > 0;
     }
 
     private static void DrawBatch(SeasonResult result, BatchOutcome batch, int wanted, int days, Random random)

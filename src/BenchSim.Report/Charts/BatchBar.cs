@@ -1,8 +1,11 @@
+using BenchSim.Report.Words;
+using BenchSim.Season.Play;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Charts;
 
-/// <summary>The median dates of a batch as days of the play, in order, ready to draw; null where a phase does not happen.</summary>
+/// <summary>The median dates of a batch as days of the play, in order, ready to draw; null where a phase does not happen
+/// in at least half of the seasons.</summary>
 /// <param name="Batch">The batch.</param>
 /// <param name="Mat">On the mats.</param>
 /// <param name="Bench">On the benches.</param>
@@ -11,14 +14,20 @@ namespace BenchSim.Report.Charts;
 /// <param name="Wanted">Planned set-out day.</param>
 internal sealed record BatchBar(BatchResult Batch, (int From, int To)? Mat, (int From, int To)? Bench, (int From, int To)? Table, int? PottedUp, int Wanted)
 {
+    /// <summary>What stands in place of the bars: a batch that most seasons do not sow, or throw out before it goes to the field, has none.</summary>
+    public string? Note { get; private init; }
+
     /// <summary>Works out the bars of one batch.</summary>
     public static BatchBar Of(BatchResult batch, DateOnly firstDay, int lastDay)
     {
-        int? Day(DateOnly? date) => date is { } day ? day.DayNumber - firstDay.DayNumber : null;
-        int? sown = Day(batch.SownFirst.P50);
-        int? off = Day(batch.OffMat.P50);
-        int? table = Day(batch.OnTable.P50);
-        int? gone = Day(batch.OutLast.P50);
+        int? Day(DateSpread spread) => spread is { P50: { } day } && spread.IsUsual() ? day.DayNumber - firstDay.DayNumber : null;
+        int wanted = batch.Plan.SetOutOn.DayNumber - firstDay.DayNumber;
+        if (NoteOf(batch) is { } note)
+            return new BatchBar(batch, null, null, null, null, wanted) { Note = note };
+        int? sown = Day(batch.SownFirst);
+        int? off = Day(batch.OffMat);
+        int? table = Day(batch.OnTable);
+        int? gone = Day(batch.OutLast);
         (int, int)? mat = null;
         (int, int)? bench = null;
         (int, int)? hardening = null;
@@ -33,7 +42,17 @@ internal sealed record BatchBar(BatchResult Batch, (int From, int To)? Mat, (int
             hardening = table is null ? null : (onTable, end);
         }
 
-        return new BatchBar(batch, mat, bench, hardening, Day(batch.PottedUp.P50), batch.Plan.SetOutOn.DayNumber - firstDay.DayNumber);
+        return new BatchBar(batch, mat, bench, hardening, Day(batch.PottedUp), wanted);
+    }
+
+    private static string? NoteOf(BatchResult batch)
+    {
+        if (!batch.SownFirst.IsUsual())
+            return batch.SownFirst.Happened == 0 ? "never sown" : $"sown in {Spreads.OfAll(batch.SownFirst.Happened, batch.SownFirst.Seasons)}";
+        bool thrownOut = batch.Discarded.Any(pair => pair.Value.P50 > 0 && pair.Key is (nameof(DiscardReason.OverHeld) or nameof(DiscardReason.FlatOverHeld)));
+        if (!thrownOut || batch.OutLast.IsUsual())
+            return null;
+        return batch.OutLast.Happened == 0 ? "never out: thrown out" : $"out in {Spreads.OfAll(batch.OutLast.Happened, batch.OutLast.Seasons)}, else thrown out";
     }
 
     /// <summary>All batches by grower; growers in order of name, batches in order of the plan.</summary>

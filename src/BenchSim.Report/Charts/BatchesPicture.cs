@@ -69,6 +69,15 @@ internal static class BatchesPicture
         Phase(plot, bar.Table, y, Palette.Table);
         if (bar.PottedUp is { } potted)
             plot.Add.Line(potted, y - 0.42, potted, y + 0.42).LineStyle = new LineStyle(3, Palette.Ink);
+        if (bar.Note is { } note)
+        {
+            Text text = plot.Add.Text(note, 0, y);
+            text.LabelFontSize = 12;
+            text.LabelFontColor = Palette.Ink;
+            text.LabelAlignment = Alignment.MiddleLeft;
+            text.OffsetX = 4;
+        }
+
         Marker wanted = plot.Add.Marker(bar.Wanted + 0.5, y, MarkerShape.FilledDiamond, 11, Palette.Ink);
         wanted.MarkerStyle.OutlineColor = Palette.Paper;
         wanted.MarkerStyle.OutlineWidth = 1;

@@ -25,19 +25,30 @@ internal static class BatchesSection
         html.Add($"</section>\n");
     }
 
-    private static string Reading(StudyResult result)
+    internal static string Reading(StudyResult result)
     {
-        int late = result.Batches.Count(batch => batch.DaysLate.P50 > result.Plan.Scenario.Rules.LateDays);
-        BatchResult? worst = result.Batches.IsEmpty ? null : result.Batches.MinBy(batch => batch.Complete.Share);
+        // The median of a batch that goes out in few seasons is the median of those few.
+        BatchResult[] usual = [.. result.Batches.Where(batch => batch.OutLast.IsUsual())];
+        BatchResult[] rare = [.. result.Batches.Where(batch => !batch.OutLast.IsUsual()).OrderBy(batch => batch.OutLast.Happened)];
+        int late = usual.Count(batch => batch.DaysLate.P50 > result.Plan.Scenario.Rules.LateDays);
         string seasons = Numbers.Count(result.Seasons, "season", "seasons");
         int days = result.Plan.Scenario.Rules.LateDays;
         string lateness = days == 0 ? "late" : $"more than {Numbers.Count(days, "day", "days")} late";
-        if (late == 0)
-            return $"Median dates of {seasons}. By the median no batch is {lateness}.";
-        string name = worst is null ? "" : $" The least reliable is {PlainText.Short(worst.Plan.Order.Id, 30)}: complete in time in "
-            + $"{Numbers.OfSeasons(worst.Complete)}.";
-        return $"Median dates of {seasons}. By the median {Numbers.Whole(late)} of "
-            + $"{Numbers.Count(result.Batches.Length, "batch", "batches")} {(late == 1 ? "is" : "are")} {lateness}.{name}";
+        string some = late == 0
+            ? $"By the median no batch {(rare.Length == 0 ? "" : "that goes out ")}is {lateness}."
+            : $"By the median {Numbers.Whole(late)} of {Numbers.Count(result.Batches.Length, "batch", "batches")} {(late == 1 ? "is" : "are")} {lateness}.";
+        string never = rare.Length == 0 ? "" : $" In most seasons no tray of {VerdictSowing.Names(rare, _ => "")} goes to the field.";
+        return $"Median dates of {seasons}. {some}{never}{(late == 0 && rare.Length == 0 ? "" : LeastReliable(result))}";
+    }
+
+    // Of batches that are complete equally seldom, one that is seldom sown comes first.
+    private static string LeastReliable(StudyResult result)
+    {
+        Chance least = result.Batches.MinBy(batch => batch.Complete.Share)!.Complete;
+        BatchResult[] worst = [.. result.Batches.Where(batch => batch.Complete.Hits == least.Hits).OrderBy(batch => batch.SownFirst.Happened).ThenBy(batch => batch.PlantsInTime.Mean)];
+        return least.Hits == least.Seasons
+            ? ""
+            : $" The least reliable {(worst.Length == 1 ? "is" : "are")} {VerdictSowing.Names(worst, _ => "")}: complete in time in {Numbers.OfSeasons(least)}.";
     }
 
     private static void Chart(HtmlText html, IReadOnlyList<(string Grower, BatchBar[] Bars)> growers, Dates dates)
@@ -78,8 +89,8 @@ internal static class BatchesSection
         Bar(html, frame, "mat", bar.Mat, y);
         Bar(html, frame, "bench", bar.Bench, y);
         Bar(html, frame, "table", bar.Table, y);
-        if (bar.Bench is null)
-            html.Add($"<text class=\"faint\" x=\"{frame.X(0) + 4}\" y=\"{y + 13}\">never sown</text>");
+        if (bar.Note is { } note)
+            html.Add($"<text class=\"faint\" x=\"{frame.X(0) + 4}\" y=\"{y + 13}\">{note}</text>");
         if (bar.PottedUp is { } potted)
             html.Add($"<rect class=\"pot\" x=\"{frame.X(potted) - 1.5}\" y=\"{y + 1}\" width=\"3\" height=\"{RowHeight - 3}\"/>");
         double x = frame.X(bar.Wanted + 0.5);
@@ -99,11 +110,11 @@ internal static class BatchesSection
     {
         html.Add($"<details><summary>Table of the batches</summary>");
         html.Add($"<p>Planned dates, and what came of them in {Numbers.Count(result.Seasons, "season", "seasons")}: the median, and in ");
-        html.Add($"brackets eight seasons of ten. All figures are in <a href=\"tables/batches.csv\">tables/batches.csv</a>.</p>");
+        html.Add($"brackets eight seasons of ten; where not all seasons have a figure, of those that do. Given up unsown: trays, or flats of a batch that is potted up. All figures are in <a href=\"tables/batches.csv\">tables/batches.csv</a>.</p>");
         html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Batches\"><table><thead><tr>");
         html.Add($"<th scope=\"col\">Batch</th><th scope=\"col\" class=\"text\">Crop</th><th scope=\"col\" class=\"text\">Grower</th>");
         html.Add($"<th scope=\"col\">Trays</th><th scope=\"col\">Plants wanted</th><th scope=\"col\">Sow, planned</th>");
-        html.Add($"<th scope=\"col\">First sown</th><th scope=\"col\">Out, planned</th><th scope=\"col\">Last out</th>");
+        html.Add($"<th scope=\"col\">First sown</th><th scope=\"col\">Given up unsown</th><th scope=\"col\">Out, planned</th><th scope=\"col\">Last out</th>");
         html.Add($"<th scope=\"col\">Days late</th><th scope=\"col\">Plants in time</th><th scope=\"col\">Complete in time</th></tr>");
         html.Add($"</thead><tbody>\n");
         foreach (BatchResult batch in result.Batches)
@@ -112,8 +123,8 @@ internal static class BatchesSection
             html.Add($"<tr><th scope=\"row\">{HtmlText.Name(plan.Order.Id, 30)}</th><td class=\"text\">");
             html.Add($"{HtmlText.Name(plan.Crop.Name, 30)}</td><td class=\"text\">{HtmlText.Name(plan.Order.Grower, 30)}</td><td>");
             html.Add($"{Numbers.Whole(plan.Trays)}</td><td>{Numbers.Whole(plan.Order.Plants)}</td>");
-            html.Add($"<td>{dates.Cell(plan.SowOn)}</td><td>{dates.Cell(batch.SownFirst)}</td><td>{dates.Cell(plan.SetOutOn)}</td><td>");
-            html.Add($"{dates.Cell(batch.OutLast)}</td><td>{Spreads.Cell(batch.DaysLate)}</td>");
+            html.Add($"<td>{dates.Cell(plan.SowOn)}</td><td>{dates.Cell(batch.SownFirst)}</td><td>{Spreads.Cell(batch.GivenUp)}</td><td>{dates.Cell(plan.SetOutOn)}</td><td>");
+            html.Add($"{dates.Cell(batch.OutLast)}</td><td>{Spreads.Cell(batch.DaysLate, result.Seasons)}</td>");
             html.Add($"<td>{Spreads.Cell(batch.PlantsInTime)}</td><td>{Numbers.Cell(batch.Complete)}</td></tr>\n");
         }
 

@@ -76,9 +76,25 @@ internal static class OccupancySection
             DaySpread wanted = space.Wanted[worst];
             text.Append(CultureInfo.InvariantCulture, $" Around {dates.Plain(dates.Day(worst))} it would take {Numbers.Whole(wanted.P50)} "
                 + $"places{Range(wanted, result.Seasons)} if there were no limit: {Numbers.Count(lacking, "place", "places")} more than there are.");
+            text.Append(OthersTakeTheRest(space, result, worst, lacking));
         }
 
         return text.ToString();
+    }
+
+    // With no limit every crop goes to its first preference: one space may lack places that others of its kind have.
+    private static string OthersTakeTheRest(SpaceResult space, StudyResult result, int day, int lacking)
+    {
+        GroupResult? group = result.Groups.FirstOrDefault(group => group.Kind == space.Space.Kind);
+        if (group is null || result.Spaces.Count(other => other.Space.Kind == space.Space.Kind) < 2)
+            return "";
+        int ofAll = Math.Max(0, group.Wanted[day].P50 - group.Places[day]);
+        string all = $"all {Trade.Plural(group.Kind)} together";
+        if (ofAll >= lacking)
+            return "";
+        return ofAll == 0
+            ? $" Where a crop may stand elsewhere, others take the rest: {all} have places enough that day."
+            : $" Where a crop may stand elsewhere, others take a part: {all} lack {Numbers.Count(ofAll, "place", "places")} that day.";
     }
 
     private static string Range(DaySpread day, int seasons) => seasons == 1 || day.P10 == day.P90

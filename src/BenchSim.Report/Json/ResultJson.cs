@@ -76,6 +76,9 @@ internal static class ResultJson
 
         JsonParts.Chance(writer, "fits", result.Fits);
         JsonParts.Chance(writer, "fits_weather_counted", result.FitsWeatherCounted);
+        JsonParts.Chance(writer, "sown_too_late", result.SownTooLate);
+        JsonParts.Chance(writer, "over_held_for_place", result.OverHeldForPlace);
+        JsonParts.Chance(writer, "too_few_in_time", result.TooFewInTime);
         JsonParts.Array(writer, "causes", result.Causes, static (at, pair) =>
         {
             at.WriteString("cause", Trade.Code(pair.Key));

@@ -13,6 +13,8 @@ internal static class Spreads
             return $"{middle} in the one season played";
         if (estimate.Least.Equals(estimate.Most))
             return $"{middle} in every season";
+        if (estimate.Seasons < Numbers.EnoughSeasons && estimate.P50 == 0)
+            return $"no {many} in at least half of the {Numbers.Whole(estimate.Seasons)} seasons, at most {Numbers.Whole(estimate.Most)}";
         if (estimate.Seasons < Numbers.EnoughSeasons)
             return $"typically {middle} (between {Numbers.Whole(estimate.Least)} and {Numbers.Whole(estimate.Most)} over "
                 + $"{Numbers.Whole(estimate.Seasons)} seasons)";
@@ -61,9 +63,23 @@ internal static class Spreads
         estimate.Most * each,
         estimate.Seasons);
 
+    /// <summary>True for a thing that happens in at least half of the seasons: only then does its median speak for the season.</summary>
+    public static bool IsUsual(this DateSpread spread) => 2 * spread.Happened >= spread.Seasons;
+
+    /// <summary>"4 of 1,000 seasons", "none of 1,000 seasons".</summary>
+    public static string OfAll(int happened, int seasons) =>
+        $"{(happened == 0 ? "none" : Numbers.Whole(happened))} of {Numbers.Count(seasons, "season", "seasons")}";
+
+    /// <summary>A cell for a quantity that only some of the seasons have: "12 (8 to 17), in 4 of 1,000 seasons".</summary>
+    public static string Cell(Estimate estimate, int seasons) => estimate.Seasons == 0 || estimate.Seasons == seasons
+        ? Cell(estimate)
+        : $"{Cell(estimate)}, in {OfAll(estimate.Seasons, seasons)}";
+
     /// <summary>The middle and the spread for a table cell: "12 (8 to 17)", "0 (at most 23)"; one number where all seasons agree.</summary>
     public static string Cell(Estimate estimate)
     {
+        if (estimate.Seasons == 0)
+            return "–";
         string middle = Numbers.Short(estimate.P50);
         if (estimate.Least.Equals(estimate.Most))
             return middle;

@@ -37,6 +37,7 @@ internal static class Trade
     public static string Code(Cause cause) => cause switch
     {
         Cause.Place => "place",
+        Cause.ThrownOut => "thrown out",
         Cause.Germination => "germination",
         Cause.SlowGrowth => "slow growth",
         Cause.Hold => "hold",

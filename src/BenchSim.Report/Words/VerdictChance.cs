@@ -2,7 +2,7 @@ using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Words;
 
-/// <summary>The part of the verdict that says how likely the plan is to fit, and why it does not.</summary>
+/// <summary>The part of the verdict that says how likely the plan is to fit.</summary>
 internal static class VerdictChance
 {
     public static string Headline(Chance chance, bool? fits)
@@ -36,31 +36,5 @@ internal static class VerdictChance
         if (result.FitsWeatherCounted.Hits != result.Fits.Hits)
             yield return "Counting also the days on which only the weather held trays back, it fits in "
                 + $"{Numbers.OfSeasons(result.FitsWeatherCounted)}.";
-        if (MainCause(result) is { } cause)
-            yield return cause;
     }
-
-    private static string? MainCause(StudyResult result)
-    {
-        int misses = result.Fits.Seasons - result.Fits.Hits;
-        int most = result.Causes.IsEmpty ? 0 : result.Causes.Values.Max();
-        if (misses == 0 || most == 0)
-            return null;
-
-        // Enumeration follows the order of the causes: the first of equals is named first.
-        Cause[] leading = [.. result.Causes.Where(pair => pair.Value == most).Select(pair => pair.Key)];
-        string seasons = misses == 1 ? "In the one season that does not fit" : $"In {Numbers.Whole(most)} of the {Numbers.Whole(misses)} "
-            + "seasons that do not fit";
-        string first = $"{seasons}, {Reason(leading[0])}.";
-        return leading.Length == 1 ? first : $"{first} As often, {Reason(leading[1])}.";
-    }
-
-    private static string Reason(Cause cause) => cause switch
-    {
-        Cause.Place => "the cause is want of room: with places without limit the same season would have fitted",
-        Cause.Germination => "the cause is loss of plants: even with room for all, too few come up or too many are thrown out on the way",
-        Cause.SlowGrowth => "the cause is slow growth: plants are not ready in time even with room for all",
-        Cause.Hold => "the cause is the weather: it holds trays back even with room for all",
-        _ => throw new ArgumentOutOfRangeException(nameof(cause)),
-    };
 }

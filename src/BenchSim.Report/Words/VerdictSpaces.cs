@@ -17,21 +17,37 @@ internal static class VerdictSpaces
         }
 
         GroupResult[] others = [.. result.Groups.Where(group => group != first && group.RunsOut.Hits > 0)];
-        yield return RunsOut(result, first, others.Length > 0);
-        foreach (GroupResult other in others)
+        GroupResult[] shortToo = [.. others.Where(group => !IsOnlyBlocked(result, group))];
+        yield return IsOnlyBlocked(result, first) ? Blocked(result, first) : RunsOut(result, first, shortToo.Length > 0);
+        foreach (GroupResult other in shortToo)
             yield return RunsOutToo(result, other);
+        foreach (GroupResult other in others.Except(shortToo))
+            yield return Blocked(result, other);
     }
 
     /// <summary>
+    /// True where trays are refused although the plan never wants more places than there are, of the kind as a whole and of each space: the trays
+    /// that stand there cannot go on, so more places here are not what is missing.
+    /// </summary>
+    public static bool IsOnlyBlocked(StudyResult result, GroupResult group) =>
+        group.RunsOut.Hits > 0
+        && group.Shortage.Most == 0
+        && result.Spaces.Where(space => space.Space.Kind == group.Kind).All(space => space.Wanted.Zip(space.Places).All(day => day.First.Most <= day.Second));
+
+    /// <summary>
     /// The group that runs out first: of those that run out in at least half as many seasons as the one that runs out most often, the
-    /// one with the earliest median day; so that one odd early season does not name the culprit. Null when none runs out.
+    /// one with the earliest median day; so that one odd early season does not name the culprit. Kinds that are only blocked by what stands behind
+    /// them count only when no other runs out. Null when none runs out.
     /// </summary>
     public static GroupResult? FirstToRunOut(StudyResult result)
     {
-        int most = result.Groups.Select(group => group.RunsOut.Hits).DefaultIfEmpty(0).Max();
-        return most == 0
-            ? null
-            : result.Groups.Where(group => 2 * group.RunsOut.Hits >= most).MinBy(group => group.RunsOutOn.P50 ?? DateOnly.MaxValue);
+        GroupResult[] groups = [.. result.Groups.Where(group => group.RunsOut.Hits > 0)];
+        if (groups.Length == 0)
+            return null;
+        GroupResult[] shorts = [.. groups.Where(group => !IsOnlyBlocked(result, group))];
+        groups = shorts.Length > 0 ? shorts : groups;
+        int most = groups.Max(group => group.RunsOut.Hits);
+        return groups.Where(group => 2 * group.RunsOut.Hits >= most).MinBy(group => group.RunsOutOn.P50 ?? DateOnly.MaxValue);
     }
 
     /// <summary>A group's name as the site has it: "hardening table" where there is one.</summary>
@@ -61,6 +77,17 @@ internal static class VerdictSpaces
             + $"{new Dates(result.Plan).Typical(group.RunsOutOn)}; {Worst(result, group)}.";
     }
 
+    private static string Blocked(StudyResult result, GroupResult group)
+    {
+        string verb = IsSingular(result, group.Kind) ? "is" : "are";
+        GroupResult? behind = result.Groups.Where(other => other.Kind > group.Kind && other.RunsOut.Hits > 0).MinBy(other => other.Kind);
+        string why = behind is null
+            ? "the trays there cannot leave in time"
+            : $"the trays there find no place on the {Name(result, behind.Kind)}";
+        return $"The {Name(result, group.Kind)} {verb} blocked, not short: in {Share(group.RunsOut)} trays are refused a place, "
+            + $"{new Dates(result.Plan).Typical(group.RunsOutOn)}, though the plan never takes more places than there are; {why}.";
+    }
+
     // The number of seasons stands in the first sentence of the verdict.
     private static string Share(Chance chance)
     {
@@ -82,12 +109,14 @@ internal static class VerdictSpaces
             : $"{Numbers.Count(worst.P50, one, many)} {(worst.P50 == 1 ? "is" : "are")} missing";
         if (worst.Seasons == 1 || worst.Least.Equals(worst.Most))
             return $"on the worst day {middle}";
-        if (worst.Seasons < Numbers.EnoughSeasons)
-            return $"on the worst day of a season about {middle} ({Numbers.Whole(worst.Least)} to {Numbers.Whole(worst.Most)} over the "
-                + $"{worst.Seasons} seasons)";
         if (worst.P50 == 0)
             return $"in most seasons nothing is short, in the worst of them {Numbers.Count(worst.Most, one, many)} "
                 + $"{(one == "tray" ? "found no place" : "were missing")} on one day";
+        if (worst.Seasons < Numbers.EnoughSeasons)
+            return $"on the worst day of a season about {middle} ({Numbers.Whole(worst.Least)} to {Numbers.Whole(worst.Most)} over the "
+                + $"{worst.Seasons} seasons)";
+        if (worst.P10.Equals(worst.P90))
+            return $"on the worst day of a season {middle} in at least eight seasons of ten";
         return $"on the worst day of a season about {middle} ({Numbers.Whole(worst.P10)} to {Numbers.Whole(worst.P90)} in eight seasons of ten)";
     }
 

@@ -21,6 +21,9 @@ internal sealed class VerdictTally(PlanShape shape)
     private readonly WideTally[] _reliefUses = TallyArrays.Make<WideTally>(shape.Plan.Scenario.Rules.Reliefs.Length);
     private int _fits;
     private int _fitsWeatherCounted;
+    private int _sownTooLate;
+    private int _overHeldForPlace;
+    private int _tooFewInTime;
 
     // A share like 0.95 is not a binary fraction: in decimal, 0.95 x 60 is 57 and nothing more.
     private readonly decimal _goal = (decimal)shape.Plan.Scenario.Rules.ServiceGoal * shape.PlantsWanted;
@@ -38,6 +41,12 @@ internal sealed class VerdictTally(PlanShape shape)
             _fitsWeatherCounted++;
         else
             _causes[(int)CauseOf(asGiven, unlimited)]++;
+        if (!asGiven.SownInTime)
+            _sownTooLate++;
+        if (!asGiven.NoneOverHeldForPlace)
+            _overHeldForPlace++;
+        if (asGiven.PlantsInTime < _goal)
+            _tooFewInTime++;
         _plantsInTime.Add(checked((int)asGiven.PlantsInTime));
         _plantsLate.Add(checked((int)(asGiven.PlantsOut - asGiven.PlantsInTime)));
         _plantsShort.Add(checked((int)(shape.PlantsWanted - asGiven.PlantsOut)));
@@ -52,6 +61,9 @@ internal sealed class VerdictTally(PlanShape shape)
         Seasons += other.Seasons;
         _fits += other._fits;
         _fitsWeatherCounted += other._fitsWeatherCounted;
+        _sownTooLate += other._sownTooLate;
+        _overHeldForPlace += other._overHeldForPlace;
+        _tooFewInTime += other._tooFewInTime;
         for (int cause = 0; cause < _causes.Length; cause++)
             _causes[cause] += other._causes[cause];
         _plantsInTime.Merge(other._plantsInTime);
@@ -69,6 +81,15 @@ internal sealed class VerdictTally(PlanShape shape)
 
     /// <summary>Chance that a season fits, every late day counted.</summary>
     public Chance FitsWeatherCounted() => Chances.Of(_fitsWeatherCounted, Seasons);
+
+    /// <summary>Chance that some batch is sown too late or not in full.</summary>
+    public Chance SownTooLate() => Chances.Of(_sownTooLate, Seasons);
+
+    /// <summary>Chance that some tray is over-held for lack of a place.</summary>
+    public Chance OverHeldForPlace() => Chances.Of(_overHeldForPlace, Seasons);
+
+    /// <summary>Chance that fewer plants than the goal are in time.</summary>
+    public Chance TooFewInTime() => Chances.Of(_tooFewInTime, Seasons);
 
     /// <summary>Seasons that do not fit with every late day counted, by cause.</summary>
     public ImmutableSortedDictionary<Cause, int> Causes() => AllCauses.ToImmutableSortedDictionary(cause => cause, cause => _causes[(int)cause]);
@@ -97,14 +118,33 @@ internal sealed class VerdictTally(PlanShape shape)
     /// <summary>Uses of each relief.</summary>
     public ImmutableArray<Estimate> ReliefUses(StudentFactors student) => _reliefUses.ToEstimates(student);
 
-    // The first of the four that holds, in the order of docs/decisions/004-exact-counting.md.
+    // The first that holds, in the order of docs/model.md section 9.
     private Cause CauseOf(SeasonResult asGiven, SeasonResult unlimited)
     {
         if (asGiven.Fits)
             return Cause.Hold;
         if (unlimited.Fits)
             return Cause.Place;
-        return unlimited.PlantsOut < _goal ? Cause.Germination : Cause.SlowGrowth;
+        if (unlimited.PlantsOut >= _goal)
+            return Cause.SlowGrowth;
+        return IsThrownOut(unlimited.Batches) ? Cause.ThrownOut : Cause.Germination;
+    }
+
+    // Batches, not trays: a tray thrown out does not tell how many of its plants would have been wanted.
+    private bool IsThrownOut(BatchOutcome[] batches)
+    {
+        long missing = 0;
+        long missingOfThrownOut = 0;
+        for (int batch = 0; batch < batches.Length; batch++)
+        {
+            int ofBatch = Math.Max(0, shape.Wanted[batch] - batches[batch].PlantsOut);
+            int[] discarded = batches[batch].Discarded;
+            missing += ofBatch;
+            if (discarded[(int)DiscardReason.OverHeld] + discarded[(int)DiscardReason.FlatOverHeld] > 0)
+                missingOfThrownOut += ofBatch;
+        }
+
+        return 2 * missingOfThrownOut >= missing;
     }
 
     private void AddBatches(BatchOutcome[] batches)

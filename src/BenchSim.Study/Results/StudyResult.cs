@@ -21,7 +21,16 @@ public sealed record StudyResult
     /// <summary>Chance that a season fits, every late day counted, weather or not.</summary>
     public required Chance FitsWeatherCounted { get; init; }
 
-    /// <summary>Seasons that do not fit, by cause; one entry a cause.</summary>
+    /// <summary>Chance that in a season some batch is sown too late or not in full: the first of the three conditions of a fit is not met.</summary>
+    public required Chance SownTooLate { get; init; }
+
+    /// <summary>Chance that in a season some tray is over-held for lack of a place: the second condition is not met.</summary>
+    public required Chance OverHeldForPlace { get; init; }
+
+    /// <summary>Chance that in a season fewer wanted plants than the service goal are in time, holds excepted: the third condition is not met.</summary>
+    public required Chance TooFewInTime { get; init; }
+
+    /// <summary>Seasons that do not fit with every late day counted, by cause; one entry a cause.</summary>
     public required ImmutableSortedDictionary<Cause, int> Causes { get; init; }
 
     /// <summary>Plants wanted in the field, all batches.</summary>

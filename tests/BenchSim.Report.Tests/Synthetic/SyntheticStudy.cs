@@ -39,9 +39,13 @@ internal static class SyntheticStudy
             Seed = 20270401,
             Fits = Figures.Chance(fits, seasons),
             FitsWeatherCounted = Figures.Chance(fits - (fits / 5), seasons),
+            SownTooLate = Figures.Chance((seasons - fits) / 8, seasons),
+            OverHeldForPlace = Figures.Chance(seasons - fits - ((seasons - fits) / 8), seasons),
+            TooFewInTime = Figures.Chance(seasons - fits, seasons),
             Causes = ImmutableSortedDictionary.CreateRange(new Dictionary<Cause, int>
             {
                 [Cause.Place] = seasons - fits - ((seasons - fits) / 8),
+                [Cause.ThrownOut] = 0,
                 [Cause.Germination] = 0,
                 [Cause.SlowGrowth] = (seasons - fits) / 8,
                 [Cause.Hold] = 0,

@@ -1,4 +1,5 @@
 using BenchSim.Report.Charts;
+using BenchSim.Report.Html;
 using BenchSim.Report.Tests.Synthetic;
 using BenchSim.Report.Words;
 using BenchSim.Study.Results;
@@ -109,5 +110,60 @@ public class WordsTests
         Assert.Equal((0, 69), standing.Bench);
         Assert.Null(standing.Table);
         Assert.Null(unsown.Bench);
+    }
+
+    [Fact]
+    public void A_date_of_few_seasons_is_told_with_their_number()
+    {
+        var dates = new Dates(SyntheticStudy.Tiny().Plan);
+        DateOnly day = new(2027, 4, 5);
+
+        Assert.Equal("5 Apr (1 Apr to 11 Apr), in 4 of 1,000 seasons", dates.Cell(new DateSpread(new(2027, 4, 1), day, new(2027, 4, 11), 4, 1000)));
+        Assert.Equal("5 Apr", dates.Cell(new DateSpread(day, day, day, 1000, 1000)));
+        Assert.Equal("–", dates.Cell(new DateSpread(null, null, null, 0, 1000)));
+    }
+
+    [Fact]
+    public void A_batch_sown_in_few_seasons_or_mostly_thrown_out_has_no_bar_but_a_note()
+    {
+        BatchResult batch = SyntheticStudy.Tiny().Batches[0];
+        DateOnly first = new(2027, 2, 1);
+        DateSpread In(int seasons) => new(first.AddDays(9), first.AddDays(9), first.AddDays(9), seasons, 1000);
+        Estimate two = new(2, 0, 2, 2, 2, 2, 2, 2, 1000);
+        BatchResult thrown = batch with { SownFirst = In(1000), OutLast = In(4), Discarded = batch.Discarded.SetItem("OverHeld", two) };
+
+        var rare = BatchBar.Of(batch with { SownFirst = In(4) }, first, 69);
+        var gone = BatchBar.Of(thrown, first, 69);
+        var usual = BatchBar.Of(thrown with { OutLast = In(500) }, first, 69);
+
+        Assert.Equal(("sown in 4 of 1,000 seasons", null, null), (rare.Note, rare.Mat, rare.Bench));
+        Assert.Equal(("out in 4 of 1,000 seasons, else thrown out", null, null), (gone.Note, gone.Mat, gone.Bench));
+        Assert.Null(usual.Note);
+    }
+
+    [Fact]
+    public void Batches_that_seldom_go_out_are_not_counted_by_their_few_dates()
+    {
+        // Two batches: the first goes out in 4 seasons of 1,000, 20 days late, and is sown in those alone; the second always, on time.
+        StudyResult study = SyntheticStudy.Tiny() with { Seasons = 1000 };
+        DateOnly day = new(2027, 4, 5);
+        DateSpread few = new(day, day, day, 4, 1000);
+        Estimate late = new(20, 0, 20, 20, 20, 20, 20, 20, 4);
+        Chance never = Figures.Chance(0, 1000);
+        BatchResult seldom = study.Batches[1] with { SownFirst = few, OutLast = few, DaysLate = late, Complete = never };
+        BatchResult always = study.Batches[0] with
+        {
+            SownFirst = few with { Happened = 1000 },
+            OutLast = few with { Happened = 1000 },
+            DaysLate = new(0, 0, 0, 0, 0, 0, 0, 0, 1000),
+            Complete = never,
+        };
+        string[] ids = [seldom.Plan.Order.Id, always.Plan.Order.Id];
+
+        // Wilson for 0 of 1,000: high 3.84146 / 1003.84146 = 0.0038.
+        Assert.Equal(
+            $"Median dates of 1,000 seasons. By the median no batch that goes out is more than 3 days late. In most seasons no tray of {ids[0]} goes to "
+                + $"the field. The least reliable are {ids[0]} and {ids[1]}: complete in time in none of 1,000 seasons (95 % interval 0 to 0.4 %).",
+            BatchesSection.Reading(study with { Batches = [always, seldom] }));
     }
 }

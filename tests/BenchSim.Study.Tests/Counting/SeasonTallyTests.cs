@@ -100,6 +100,68 @@ public class SeasonTallyTests
         Assert.Equal((fits ? 1 : 0, 0), (result.Fits.Hits, result.FitsWeatherCounted.Hits));
     }
 
+    [Theory]
+    // Missing plants of the three batches of 100: half of them in the batch with trays thrown out is enough, one less is not.
+    [InlineData(50, 100, 50, DiscardReason.OverHeld, Cause.ThrownOut)]
+    [InlineData(51, 100, 50, DiscardReason.OverHeld, Cause.Germination)]
+    [InlineData(50, 100, 50, DiscardReason.FlatOverHeld, Cause.ThrownOut)]
+    [InlineData(50, 100, 50, DiscardReason.NeverCameUp, Cause.Germination)]
+    [InlineData(50, 100, 50, DiscardReason.Surplus, Cause.Germination)]
+    // A batch that brings 150 plants where 100 are wanted covers no other: 40 are missing, all of the batch thrown out.
+    [InlineData(60, 150, 100, DiscardReason.OverHeld, Cause.ThrownOut)]
+    public void Trays_thrown_out_even_with_room_are_a_cause_of_their_own(int thrown, int second, int third, DiscardReason reason, Cause cause)
+    {
+        SeasonResult asGiven = Seasons.Quiet(Plan);
+        asGiven.Fits = asGiven.FitsWeatherCounted = false;
+        SeasonResult unlimited = Seasons.Quiet(Plan);
+        unlimited.Fits = false;
+        int[] plantsOut = [thrown, second, third];
+        for (int batch = 0; batch < plantsOut.Length; batch++)
+            unlimited.Batches[batch].PlantsOut = plantsOut[batch];
+        unlimited.Batches[0].Discarded[(int)reason] = 1;
+        unlimited.PlantsOut = plantsOut.Sum(plants => Math.Min(100, plants));
+
+        Assert.Equal(1, Count((asGiven, unlimited)).Causes[cause]);
+    }
+
+    [Fact]
+    public void Trays_thrown_out_are_no_cause_where_enough_plants_go_out_with_room()
+    {
+        // 285 of 300 is the goal: 100 + 100 + 85 go out, so the season is only late.
+        SeasonResult asGiven = Seasons.Quiet(Plan);
+        asGiven.Fits = asGiven.FitsWeatherCounted = false;
+        SeasonResult unlimited = Seasons.Quiet(Plan);
+        unlimited.Fits = false;
+        unlimited.Batches[0].PlantsOut = unlimited.Batches[1].PlantsOut = 100;
+        unlimited.Batches[2].PlantsOut = 85;
+        unlimited.Batches[2].Discarded[(int)DiscardReason.OverHeld] = 1;
+        unlimited.PlantsOut = 285;
+
+        Assert.Equal(1, Count((asGiven, unlimited)).Causes[Cause.SlowGrowth]);
+    }
+
+    [Theory]
+    [InlineData(true, true, 285, 0, 0, 0)]
+    [InlineData(false, true, 285, 1, 0, 0)]
+    [InlineData(true, false, 285, 0, 1, 0)]
+    [InlineData(true, true, 284, 0, 0, 1)]
+    [InlineData(false, false, 0, 1, 1, 1)]
+    public void Conditions_that_are_not_met_are_counted_each(bool sownInTime, bool noneOverHeld, int inTime, int late, int overHeld, int tooFew)
+    {
+        // 300 plants wanted and a goal of 0.95: 285 are enough. The second season meets all three.
+        SeasonResult season = Seasons.Quiet(Plan);
+        season.SownInTime = sownInTime;
+        season.NoneOverHeldForPlace = noneOverHeld;
+        season.PlantsInTime = season.PlantsOut = inTime;
+        SeasonResult good = Seasons.Quiet(Plan);
+        good.PlantsInTime = good.PlantsOut = 300;
+
+        StudyResult result = Count(season, good);
+
+        Assert.Equal((late, overHeld, tooFew), (result.SownTooLate.Hits, result.OverHeldForPlace.Hits, result.TooFewInTime.Hits));
+        Assert.Equal((2, 2, 2), (result.SownTooLate.Seasons, result.OverHeldForPlace.Seasons, result.TooFewInTime.Seasons));
+    }
+
     [Fact]
     public void A_season_that_fits_has_no_cause() => Assert.All(Count(Seasons.Quiet(Plan)).Causes, each => Assert.Equal(0, each.Value));
 
