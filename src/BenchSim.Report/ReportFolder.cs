@@ -19,14 +19,15 @@ public static class ReportFolder
     /// <summary>What the marker begins with; the names of the inputs follow, one a line.</summary>
     public const string MarkerText = "This folder was written by BenchSim. BenchSim replaces it as a whole when it writes the report again.\n";
 
-    /// <summary>Refuses a place where <see cref="Write"/> would refuse to write because of what stands there; to be asked before a long play.</summary>
+    /// <summary>Refuses a place where <see cref="Write"/> would refuse to write, because of what stands there or because the
+    /// place cannot be written; to be asked before a long play. Leaves nothing behind.</summary>
     /// <param name="directory">Where a report is to go.</param>
     /// <exception cref="ArgumentException"><paramref name="directory"/> is empty.</exception>
-    /// <exception cref="ReportRefusedException">Something that is no report stands there.</exception>
+    /// <exception cref="ReportRefusedException">Something that is no report stands there, or the place cannot be written.</exception>
     public static void Check(string directory)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(directory);
-        new TargetFolder(directory).Check();
+        new TargetFolder(directory).CheckCanBeWritten();
     }
 
     /// <summary>

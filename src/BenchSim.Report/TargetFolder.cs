@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.RegularExpressions;
 
 namespace BenchSim.Report;
@@ -11,6 +12,9 @@ internal sealed partial class TargetFolder
         AttributesToSkip = FileAttributes.None,
         IgnoreInaccessible = false,
     };
+
+    /// <summary>Bytes that common file systems allow a name.</summary>
+    private const int LongestName = 255;
 
     private readonly string _path;
     private readonly string _shown;
@@ -37,6 +41,47 @@ internal sealed partial class TargetFolder
         }
     }
 
+    /// <summary>
+    /// Refuses a place that cannot be written, besides what <see cref="Check"/> refuses: makes the folders above it and an empty one beside it,
+    /// and takes all of them away again. What is free now may be taken later; <see cref="Fill"/> finds that out for itself.
+    /// </summary>
+    public void CheckCanBeWritten()
+    {
+        Check();
+        if (FileAbove() is { } file)
+            throw Refused($"cannot be made, for '{file}' is a file. Name another folder");
+        if (Encoding.UTF8.GetByteCount(Path.GetFileName(_path)) > LongestName)
+            throw Refused("has too long a name. Name a shorter one");
+        string trial = Path.Combine(_parent, $".benchsim-trial-{Guid.NewGuid().ToString("N")[..8]}");
+        string? firstMade = FirstMissing(_parent);
+        try
+        {
+            Directory.CreateDirectory(trial);
+        }
+        catch (UnauthorizedAccessException failure)
+        {
+            throw new ReportRefusedException($"No report was written: '{_shown}' cannot be made, for you may not write there. Name another folder.", failure);
+        }
+        catch (IOException failure)
+        {
+            string told = failure.Message.Replace(trial, _shown, StringComparison.Ordinal);
+            throw new ReportRefusedException($"No report was written: '{_shown}' cannot be made. {told}", failure);
+        }
+        finally
+        {
+            CleanUp(trial, firstMade);
+        }
+    }
+
+    /// <summary>The file that stands where a folder above the target would have to be; null when there is none.</summary>
+    private string? FileAbove()
+    {
+        string? at = _parent;
+        while (at is not null && !Directory.Exists(at) && !File.Exists(at))
+            at = Path.GetDirectoryName(at);
+        return File.Exists(at) ? at : null;
+    }
+
     private void CheckWhatStands()
     {
         if (File.Exists(_path))
@@ -58,9 +103,8 @@ internal sealed partial class TargetFolder
     public void Fill(Action<string> write, CancellationToken cancel)
     {
         string mark = Guid.NewGuid().ToString("N")[..8];
-        string name = Path.GetFileName(_path);
-        string partial = Path.Combine(_parent, $".{name}.partial-{mark}");
-        string former = Path.Combine(_parent, $".{name}.former-{mark}");
+        string partial = Path.Combine(_parent, $".benchsim-partial-{mark}");
+        string former = Path.Combine(_parent, $".benchsim-former-{mark}");
         string? firstMade = FirstMissing(_parent);
         bool done = false;
         try
@@ -74,7 +118,8 @@ internal sealed partial class TargetFolder
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            throw new ReportRefusedException($"The report could not be written to '{_shown}': {failure.Message}", failure);
+            string told = failure.Message.Replace(partial, _shown, StringComparison.Ordinal).Replace(former, _shown, StringComparison.Ordinal);
+            throw new ReportRefusedException($"The report could not be written to '{_shown}': {told}", failure);
         }
         finally
         {

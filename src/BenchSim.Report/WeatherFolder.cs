@@ -28,7 +28,7 @@ public static class WeatherFolder
     public static void Check(string directory)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(directory);
-        new TargetFolder(directory).Check();
+        new TargetFolder(directory).CheckCanBeWritten();
         RefuseOtherReport(directory);
     }
 

@@ -213,6 +213,69 @@ public sealed class ReportFolderTests : IDisposable
         Assert.Empty(Entries(_folder.Path));
     }
 
+    [Fact]
+    public void A_place_that_can_be_written_is_found_good_and_left_as_it_was()
+    {
+        ReportFolder.Check(_folder.At("a/b/report"));
+        ReportFolder.Check(_folder.At("report"));
+
+        Assert.Empty(Entries(_folder.Path));
+    }
+
+    [Fact]
+    public void A_place_under_a_file_is_refused_before_the_play()
+    {
+        File.WriteAllText(_folder.At("notes"), "dear to me");
+
+        var refusal = Assert.Throws<ReportRefusedException>(() => ReportFolder.Check(_folder.At("notes/a/report")));
+
+        Assert.Equal($"No report was written: '{_folder.At("notes/a/report")}' cannot be made, for '{_folder.At("notes")}' is a file. Name another folder.", refusal.Message);
+        Assert.Equal(["notes"], Entries(_folder.Path));
+    }
+
+    [Fact]
+    public void A_place_that_no_one_may_write_is_refused_before_the_play_without_names_of_our_own()
+    {
+        // The kernel's own folder refuses new ones even to the most mighty user; other systems have no such place.
+        if (!OperatingSystem.IsLinux())
+            return;
+
+        var refusal = Assert.Throws<ReportRefusedException>(() => ReportFolder.Check("/proc/spring/report"));
+
+        Assert.StartsWith("No report was written: '/proc/spring/report' cannot be made", refusal.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain("trial", refusal.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain("partial", refusal.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(255, true)]
+    [InlineData(256, false)]
+    public void A_name_that_is_too_long_is_refused_before_the_play(int letters, bool good)
+    {
+        string place = _folder.At(new string('r', letters));
+
+        if (good)
+        {
+            ReportFolder.Write(place, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+            Assert.Equal([Path.GetFileName(place)], Entries(_folder.Path));
+        }
+        else
+        {
+            Assert.Contains("has too long a name", Assert.Throws<ReportRefusedException>(() => ReportFolder.Check(place)).Message, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void What_the_disk_says_is_told_without_names_of_our_own()
+    {
+        var folder = new TargetFolder(_folder.At("report"));
+
+        var refusal = Assert.Throws<ReportRefusedException>(() => folder.Fill(
+            partial => throw new IOException($"The disk is full : '{partial}/result.json'"), CancellationToken.None));
+
+        Assert.Equal($"The report could not be written to '{_folder.At("report")}': The disk is full : '{_folder.At("report")}/result.json'", refusal.Message);
+    }
+
     [Theory]
     [InlineData("../plan.csv")]
     [InlineData("/etc/plan.csv")]
