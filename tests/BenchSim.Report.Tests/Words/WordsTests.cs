@@ -2,6 +2,7 @@ using BenchSim.Report.Charts;
 using BenchSim.Report.Html;
 using BenchSim.Report.Tests.Synthetic;
 using BenchSim.Report.Words;
+using BenchSim.Season.Inputs;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Tests.Words;
@@ -165,5 +166,26 @@ public class WordsTests
             $"Median dates of 1,000 seasons. By the median no batch that goes out is more than 3 days late. In most seasons no tray of {ids[0]} goes to "
                 + $"the field. The least reliable are {ids[0]} and {ids[1]}: complete in time in none of 1,000 seasons (95 % interval 0 to 0.4 %).",
             BatchesSection.Reading(study with { Batches = [always, seldom] }));
+    }
+
+    [Theory]
+    [InlineData(0, " Where a crop may stand elsewhere, others take the rest: all benches together have places enough that day.")]
+    [InlineData(34, " Where a crop may stand elsewhere, others take a part: all benches together lack 34 places that day.")]
+    [InlineData(64, "")]
+    public void A_bench_that_lacks_places_its_neighbours_have_is_told_so(int lackedByAll, string end)
+    {
+        // The first of two benches would take 64 places more than it has on day 5, all benches together as many more as given.
+        StudyResult study = SyntheticStudy.Spring(seasons: 30);
+        int kind = study.Groups.Select((group, index) => (group, index)).Single(item => item.group.Kind == SpaceKind.Bench).index;
+        SpaceResult bench = study.Spaces.First(space => space.Space.Kind == SpaceKind.Bench);
+        GroupResult benches = study.Groups[kind];
+        DaySpread none = new(0, 0, 0, 0, 0, 0);
+        int wanted = bench.Places[5] + 64;
+        int wantedOfAll = benches.Places[5] + lackedByAll;
+        bench = bench with { Wanted = [.. bench.Wanted.Select((_, day) => day == 5 ? new DaySpread(wanted, wanted, wanted, wanted, wanted, wanted) : none)] };
+        benches = benches with { Wanted = benches.Wanted.SetItem(5, new DaySpread(wantedOfAll, wantedOfAll, wantedOfAll, wantedOfAll, wantedOfAll, wantedOfAll)) };
+        study = study with { Groups = study.Groups.SetItem(kind, benches) };
+
+        Assert.EndsWith("64 places more than there are." + end, OccupancySection.Reading(bench, study, new Dates(study.Plan)), StringComparison.Ordinal);
     }
 }
