@@ -32,6 +32,14 @@ public partial class VerdictTests
             Verdict.Of(Short() with { Causes = causes }).Sentences.Skip(2).Take(2).ToArray());
     }
 
+    [Theory]
+    // A quarter of 660 is 165.
+    [InlineData(165, " In another 165, the cause is slow growth: plants are not ready in time even with room for all.")]
+    [InlineData(164, "")]
+    public void A_second_cause_of_a_quarter_of_the_seasons_is_named(int slow, string more) => Assert.Equal(
+        $"In {660 - slow} of the 660 seasons that do not fit, the cause is want of room: with places without limit the same season would have fitted.{more}",
+        Verdict.Of(Short() with { Causes = Causes(660 - slow).SetItem(Cause.SlowGrowth, slow) }).Sentences[2]);
+
     [Fact]
     public void Seasons_that_only_the_weather_makes_late_are_not_counted_among_those_that_do_not_fit()
     {

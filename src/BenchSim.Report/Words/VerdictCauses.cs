@@ -59,7 +59,12 @@ internal static class VerdictCauses
         string seasons = misses == 1 ? "In the one season that does not fit" : $"In {Numbers.Whole(most)} of the {Numbers.Whole(misses)} "
             + "seasons that do not fit";
         string first = $"{seasons}, {Reason(leading[0])}.";
-        return leading.Length == 1 ? first : $"{first} As often, {Reason(leading[1])}.";
+        if (leading.Length > 1)
+            return $"{first} As often, {Reason(leading[1])}.";
+
+        // A second cause with a quarter of the seasons or more is worth a grower's time as well.
+        KeyValuePair<Cause, int> second = result.Causes.Where(pair => pair.Key != Cause.Hold && pair.Key != leading[0]).MaxBy(pair => pair.Value);
+        return 4 * second.Value < misses || second.Value == 0 ? first : $"{first} In another {Numbers.Whole(second.Value)}, {Reason(second.Key)}.";
     }
 
     // A cause other than want of room hides a shortage of room in the same season; a grower has to mend both.
