@@ -49,7 +49,7 @@ internal sealed record BatchBar(BatchResult Batch, (int From, int To)? Mat, (int
     {
         if (!batch.SownFirst.IsUsual())
             return batch.SownFirst.Happened == 0 ? "never sown" : $"sown in {Spreads.OfAll(batch.SownFirst.Happened, batch.SownFirst.Seasons)}";
-        bool thrownOut = batch.Discarded.Any(pair => pair.Value.P50 > 0 && pair.Key is (nameof(DiscardReason.OverHeld) or nameof(DiscardReason.FlatOverHeld)));
+        bool thrownOut = batch.Discarded.Any(pair => pair.Value.P50 > 0 && pair.Key != nameof(DiscardReason.Surplus));
         if (!thrownOut || batch.OutLast.IsUsual())
             return null;
         return batch.OutLast.Happened == 0 ? "never out: thrown out" : $"out in {Spreads.OfAll(batch.OutLast.Happened, batch.OutLast.Seasons)}, else thrown out";

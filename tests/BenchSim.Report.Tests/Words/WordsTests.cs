@@ -140,6 +140,10 @@ public class WordsTests
         Assert.Equal(("sown in 4 of 1,000 seasons", null, null), (rare.Note, rare.Mat, rare.Bench));
         Assert.Equal(("out in 4 of 1,000 seasons, else thrown out", null, null), (gone.Note, gone.Mat, gone.Bench));
         Assert.Null(usual.Note);
+        Assert.Equal("never out: thrown out", BatchBar.Of(Thrown("NeverCameUp"), first, 69).Note);
+        Assert.Null(BatchBar.Of(Thrown("Surplus"), first, 69).Note);
+
+        BatchResult Thrown(string reason) => batch with { SownFirst = In(1000), OutLast = new(null, null, null, 0, 1000), Discarded = batch.Discarded.SetItem("OverHeld", two with { P50 = 0 }).SetItem(reason, two) };
     }
 
     [Fact]
