@@ -7,6 +7,7 @@ using BenchSim.Folder.Plan;
 using BenchSim.Folder.Shelves;
 using BenchSim.Folder.Site;
 using BenchSim.Folder.Text;
+using BenchSim.Folder.Variants;
 using BenchSim.Season.Inputs;
 
 namespace BenchSim.Folder;
@@ -19,9 +20,15 @@ internal sealed class FolderReader
     private readonly FileReader _files;
     private readonly CellReader _cells;
 
-    public FolderReader(string directory)
+    private readonly string? _variantName;
+    private VariantFile? _variant;
+
+    /// <summary>Makes a reader.</summary>
+    /// <param name="directory">Path of the folder.</param>
+    /// <param name="variantName">Variant to lay over what is read; null for none.</param>
+    public FolderReader(string directory, string? variantName = null)
     {
-        _directory = directory;
+        (_directory, _variantName) = (directory, variantName);
         _files = new FileReader(directory, _faults);
         _cells = new CellReader(_faults);
     }
@@ -61,14 +68,19 @@ internal sealed class FolderReader
     private Scenario? ReadScenario()
     {
         WarnOfNearNames();
+        if (_variantName is not null && (_variant = ReadVariant(_variantName)) is null)
+        {
+            return null;
+        }
+
         var before = _faults.Count;
         var siteFile = _files.Read(FolderReference.SiteFile, new SourcePlace(FolderReference.SiteFile, 0, 0));
-        var site = siteFile is null ? new SiteDraft() : SiteReader.Read(siteFile, _faults);
+        var site = siteFile is null ? new SiteDraft() : SiteReader.Read(siteFile, _faults, _variant);
         var isGoodSite = siteFile is not null && _faults.Count == before;
         var weather = ReadWeather(site.Weather);
         var choices = ReadChoices(site);
         var planFile = _files.Read(FolderReference.PlanFile, new SourcePlace(FolderReference.PlanFile, 0, 0));
-        var rows = planFile is null ? [] : new PlanReader(_cells, site, choices).Read(planFile);
+        var rows = planFile is null ? [] : new PlanReader(_cells, site, choices).Read(planFile, _variant);
         var batches = new PlanExpander(_faults).Expand(rows);
         if (site.HasGoodSpaces)
         {
@@ -76,6 +88,19 @@ internal sealed class FolderReader
         }
 
         return isGoodSite ? ToScenario(site, weather, choices, batches) : null;
+    }
+
+    private VariantFile? ReadVariant(string name)
+    {
+        var names = VariantNames.In(_directory);
+        var path = VariantNames.FileOf(name);
+        if (!names.Contains(name, StringComparer.Ordinal))
+        {
+            VariantNames.Refuse(name, names, _faults);
+            return null;
+        }
+
+        return _files.Read(path, new SourcePlace(path, 0, 0)) is { } file ? new VariantReader(_faults, names).Read(file) : null;
     }
 
     private WeatherInput? ReadWeather(WeatherDraft? draft)
@@ -99,15 +124,17 @@ internal sealed class FolderReader
 
     private Shelf ReadShelf(ImmutableArray<LibraryRow> library, string name, SiteDraft site, string thing)
     {
+        var overlay = _variant is not null && string.Equals(name, FolderReference.CropFile, StringComparison.Ordinal) ? new CropOverlay(_variant, site, _faults) : null;
         if (!_files.Exists(name))
         {
-            return Shelf.Of(library, null, isWhole: true, _cells, thing);
+            return Shelf.Of(library, overlay?.Lay([]) ?? [], isWhole: true, _cells, thing);
         }
 
         var file = _files.Read(name, new SourcePlace(name, 0, 0));
         var table = file is null ? null : CsvTable.Read(
             file, FolderReference.ColumnsOf(name), FolderReference.RequiredColumnsOf(name), CsvTable.MostRows, _faults, site.Units);
-        return Shelf.Of(library, table, isWhole: table is not null, _cells, thing);
+        var rows = table?.Rows ?? [];
+        return Shelf.Of(library, table is null ? rows : overlay?.Lay(rows) ?? rows, isWhole: table is not null && table.Has("id"), _cells, thing);
     }
 
     // "crop.csv" would be passed over in silence.

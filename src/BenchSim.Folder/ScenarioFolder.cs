@@ -11,4 +11,18 @@ public static class ScenarioFolder
         ArgumentNullException.ThrowIfNull(directory);
         return new FolderReader(directory).Read();
     }
+
+    /// <summary>
+    /// Reads a folder with a variant, the file variants/NAME.toml in it, laid over its site, crops and plan (docs/folder.md). Bad input never
+    /// throws: it comes back as faults, those of the variant with their places in its file.
+    /// </summary>
+    /// <param name="directory">Path of the folder.</param>
+    /// <param name="name">Name of the variant: that of its file without the ending.</param>
+    /// <returns>The scenario as the variant has it, or every fault that was found.</returns>
+    public static FolderReading ReadVariant(string directory, string name)
+    {
+        ArgumentNullException.ThrowIfNull(directory);
+        ArgumentNullException.ThrowIfNull(name);
+        return new FolderReader(directory, name).Read();
+    }
 }

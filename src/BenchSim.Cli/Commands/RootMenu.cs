@@ -22,6 +22,7 @@ internal static class RootMenu
         Add(CheckCommand.Make(desk), CheckCommand.Examples);
         Add(RunCommand.Make(desk), RunCommand.Examples);
         Add(WeatherCommand.Make(desk), WeatherCommand.Examples);
+        Add(CompareCommand.Make(desk), CompareCommand.Examples);
 
         foreach (HelpOption help in root.Options.OfType<HelpOption>())
             help.Action = new HelpWithExamples(examples);

@@ -5,22 +5,25 @@ using Spectre.Console;
 
 namespace BenchSim.Cli.Printing;
 
-/// <summary>Plays a plan with a bar on standard error, where that is a terminal. The bar goes again when the play is over.</summary>
+/// <summary>Plays with a bar on standard error, where that is a terminal. The bar goes again when the play is over.</summary>
 internal static class PlayProgress
 {
     public static StudyResult Play(SeasonPlan plan, StudyOptions options, Desk desk) =>
-        desk.Terminal ? PlayWithBar(plan, options, desk) : StudyRunner.Play(plan, options, null, desk.Cancel);
+        Draw(desk, options.Seasons, progress => StudyRunner.Play(plan, options, progress, desk.Cancel));
 
-    private static StudyResult PlayWithBar(SeasonPlan plan, StudyOptions options, Desk desk)
+    /// <summary>Draws the bar of any play of so many seasons.</summary>
+    public static T Draw<T>(Desk desk, int seasons, Func<IProgress<int>?, T> play)
     {
+        if (!desk.Terminal)
+            return play(null);
         IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(desk.Error) });
         return console.Progress()
             .AutoClear(true)
             .Columns(new TaskDescriptionColumn(), new ProgressBarColumn(), new PercentageColumn(), new RemainingTimeColumn())
             .Start(context =>
             {
-                ProgressTask bar = context.AddTask("Playing seasons", maxValue: options.Seasons);
-                return StudyRunner.Play(plan, options, new Count(bar), desk.Cancel);
+                ProgressTask bar = context.AddTask("Playing seasons", maxValue: seasons);
+                return play(new Count(bar));
             });
     }
 

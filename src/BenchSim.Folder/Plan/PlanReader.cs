@@ -4,6 +4,7 @@ using BenchSim.Folder.Files;
 using BenchSim.Folder.Shelves;
 using BenchSim.Folder.Site;
 using BenchSim.Folder.Text;
+using BenchSim.Folder.Variants;
 using BenchSim.Season.Inputs;
 
 namespace BenchSim.Folder.Plan;
@@ -29,7 +30,9 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
         [("direct", Method.Direct), ("pot up", Method.PotUp), ("pot-up", Method.PotUp), ("potup", Method.PotUp)];
 
     /// <summary>Reads every row.</summary>
-    public List<PlanRow> Read(FileText file)
+    /// <param name="file">Text of plan.csv.</param>
+    /// <param name="variant">A variant to lay over it; null for none.</param>
+    public List<PlanRow> Read(FileText file, VariantFile? variant = null)
     {
         var table = CsvTable.Read(
             file,
@@ -51,7 +54,8 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
                 "add one of them, or both, to the first line");
         }
 
-        return [.. table.Rows.Select(ReadRow)];
+        var rows = variant is null ? table.Rows : new PlanOverlay(variant, site, cells).Lay(table.Rows);
+        return [.. rows.Select(ReadRow)];
     }
 
     private PlanRow ReadRow(CsvRow row)

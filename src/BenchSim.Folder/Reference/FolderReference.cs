@@ -20,6 +20,9 @@ public static class FolderReference
     /// <summary>Name of the file of the user's own tray types.</summary>
     public const string TrayFile = "trays.csv";
 
+    /// <summary>Name of the folder of the variants.</summary>
+    public const string VariantFolder = "variants";
+
     /// <summary>Name under which the columns of a weather record are listed; the file itself may have any name.</summary>
     public const string WeatherRecord = "weather record";
 
@@ -31,6 +34,15 @@ public static class FolderReference
 
     /// <summary>Columns of plan.csv, crops.csv, trays.csv and a weather record.</summary>
     public static ImmutableArray<FieldDescription> Columns { get; } = [.. PlanColumnList.Columns, .. CropColumnList.Columns];
+
+    /// <summary>Keys that only a variant has; beside them it has those of site.toml, and columns of crops.csv and plan.csv.</summary>
+    public static ImmutableArray<FieldDescription> VariantKeys { get; } = VariantKeyList.Keys;
+
+    /// <summary>Keys at the top of a variant file.</summary>
+    internal static ImmutableArray<string> VariantRootKeys { get; } = [.. NamesOf(VariantKeyList.Root), .. RootKeys];
+
+    /// <summary>Keys of [[plan]] in a variant that are no columns of plan.csv.</summary>
+    internal static ImmutableArray<string> VariantPlanKeys { get; } = NamesOf(VariantKeyList.Plan);
 
     private static readonly Dictionary<string, ImmutableArray<string>> KeyNames = NamesBySection(SiteKeys);
     private static readonly Dictionary<string, ImmutableArray<string>> ColumnNames = NamesBySection(Columns);
@@ -57,6 +69,9 @@ public static class FolderReference
         "space.changes" => "changes of [[space]]",
         _ => $"[{section}]",
     };
+
+    private static ImmutableArray<string> NamesOf(string variantSection) =>
+        [.. VariantKeyList.Keys.Where(key => string.Equals(key.Section, variantSection, StringComparison.Ordinal)).Select(key => key.Name)];
 
     private static Dictionary<string, ImmutableArray<string>> NamesBySection(ImmutableArray<FieldDescription> fields) =>
         fields.GroupBy(field => field.Section, StringComparer.Ordinal)

@@ -29,19 +29,19 @@ internal sealed class Shelf
 
     /// <summary>Puts the shelf together.</summary>
     /// <param name="library">Rows of the built-in library.</param>
-    /// <param name="table">The user's table; null when there is none, or it could not be read.</param>
+    /// <param name="users">The user's rows; empty when there are none, or they could not be read.</param>
     /// <param name="isWhole">False when the user's table is there but could not be read.</param>
     /// <param name="cells">Reads cells and takes faults.</param>
     /// <param name="thing">What a row is, in words.</param>
-    public static Shelf Of(ImmutableArray<LibraryRow> library, CsvTable? table, bool isWhole, CellReader cells, string thing)
+    public static Shelf Of(ImmutableArray<LibraryRow> library, IReadOnlyList<CsvRow> users, bool isWhole, CellReader cells, string thing)
     {
-        var shelf = new Shelf(cells, thing, isWhole && table?.Has("id") != false);
+        var shelf = new Shelf(cells, thing, isWhole);
         foreach (var row in library)
         {
             shelf._rows[row.Id] = FromLibrary(row);
         }
 
-        foreach (var row in table?.Rows ?? [])
+        foreach (var row in users)
         {
             shelf.Take(row);
         }

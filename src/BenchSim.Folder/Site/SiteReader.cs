@@ -2,6 +2,7 @@ using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
 using BenchSim.Folder.Text;
 using BenchSim.Folder.Toml;
+using BenchSim.Folder.Variants;
 using BenchSim.Season.Inputs;
 
 namespace BenchSim.Folder.Site;
@@ -17,16 +18,24 @@ internal sealed class SiteReader
     private readonly bool _isWhole;
     private UnitSystem _units;
 
-    private SiteReader(FileText file, FaultList faults)
+    private readonly VariantFile? _variant;
+
+    private SiteReader(FileText file, FaultList faults, VariantFile? variant)
     {
-        (_faults, _cells) = (faults, new CellReader(faults));
+        (_faults, _cells, _variant) = (faults, new CellReader(faults), variant);
         _root = TomlText.Read(file, faults, out _isWhole);
+        if (variant is not null)
+        {
+            _root = new SiteOverlay(variant, faults).Lay(_root);
+            _isWhole &= variant.IsWhole;
+        }
     }
 
     /// <summary>Reads the file.</summary>
     /// <param name="file">Its text.</param>
     /// <param name="faults">Takes the faults.</param>
-    public static SiteDraft Read(FileText file, FaultList faults)
+    /// <param name="variant">A variant to lay over it; null for none.</param>
+    public static SiteDraft Read(FileText file, FaultList faults, VariantFile? variant = null)
     {
         if (file.Text.AsSpan().Trim().IsEmpty)
         {
@@ -37,7 +46,7 @@ internal sealed class SiteReader
             return new SiteDraft();
         }
 
-        return new SiteReader(file, faults).ReadAll();
+        return new SiteReader(file, faults, variant).ReadAll();
     }
 
     private SiteDraft ReadAll()
@@ -49,7 +58,7 @@ internal sealed class SiteReader
         var spaces = new SpaceReader(_cells, window);
         var before = _faults.Count;
         spaces.ReadHouses(root.With(_units).Sections("house"));
-        spaces.ReadSpaces(root.With(_units).Sections("space"), _root.Place, _isWhole);
+        spaces.ReadSpaces(root.With(_units).Sections("space"), _variant?.RemovePlace ?? _root.Place, _isWhole);
         var hasGoodSpaces = _faults.Count == before && _isWhole;
         var rules = new RulesReader(_cells);
         return new SiteDraft
@@ -60,12 +69,29 @@ internal sealed class SiteReader
             Window = window,
             Houses = [.. spaces.Houses],
             Spaces = [.. spaces.Spaces],
-            SpaceIds = spaces.SpaceIds,
+            SpaceIds = WithRemoved(spaces.SpaceIds),
             HasGoodSpaces = hasGoodSpaces,
             Rules = rules.Read(SectionOf("rules"), SectionOf("relief"), SectionOf("work_minutes"), SectionOf("seed"), SectionOf("prices")),
             Weather = SectionOf("weather", isRequired: true) is { } weather ? new WeatherSectionReader(_cells).Read(weather, _units) : null,
             Play = SectionOf("play") is { } play ? ReadPlay(play) : new PlaySettings(),
         };
+    }
+
+    // A crop that lists a space which a variant takes away is reported where it is taken away, and not again in crops.csv.
+    private IReadOnlyDictionary<string, SpaceKind?> WithRemoved(IReadOnlyDictionary<string, SpaceKind?> ids)
+    {
+        if (_variant is null || _variant.Removed.Count == 0)
+        {
+            return ids;
+        }
+
+        var all = new Dictionary<string, SpaceKind?>(ids, StringComparer.Ordinal);
+        foreach (var removed in _variant.Removed)
+        {
+            all.TryAdd(removed.Text, null);
+        }
+
+        return all;
     }
 
     private Section? SectionOf(string name, bool isRequired = false)

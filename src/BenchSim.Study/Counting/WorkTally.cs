@@ -35,9 +35,12 @@ internal sealed class WorkTally
         _setOutParts = Parts(minutes.SetOut);
         _carryInParts = Parts(minutes.CarryIn);
         _partsByWeek = TallyArrays.Make<WideTally>((days + 6) / 7);
-
-        static long Parts(double each) => (long)Math.Round(each * PlanShape.PartsAMinute, MidpointRounding.AwayFromZero);
     }
+
+    /// <summary>Work of one season, in thousandths of a minute.</summary>
+    public static long PartsOf(SeasonResult season, WorkMinutes minutes) =>
+        (Sum(season.Sown) * Parts(minutes.Sow)) + (Sum(season.Potted) * Parts(minutes.PotUp)) + (Sum(season.Moved) * Parts(minutes.Move))
+        + (Sum(season.SetOut) * Parts(minutes.SetOut)) + (Sum(season.CarriedIn) * Parts(minutes.CarryIn));
 
     /// <summary>Counts one season.</summary>
     public void Add(SeasonResult season)
@@ -89,6 +92,8 @@ internal sealed class WorkTally
         HoursByWeek = [.. _partsByWeek.Select(week => week.ToEstimate(student, PartsAnHour).Mean)],
         HoursByWeekP90 = [.. _partsByWeek.Select(week => week.ToEstimate(student, PartsAnHour).P90)],
     };
+
+    private static long Parts(double each) => (long)Math.Round(each * PlanShape.PartsAMinute, MidpointRounding.AwayFromZero);
 
     private static int Sum(int[] byDay)
     {

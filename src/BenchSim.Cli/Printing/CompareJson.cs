@@ -1,0 +1,84 @@
+using System.Text.Json;
+using BenchSim.Study.Compare;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Cli.Printing;
+
+/// <summary>Prints a comparison for machines.</summary>
+internal static class CompareJson
+{
+    public static void Print(Desk desk, CompareResult result) => desk.SayJson(json =>
+    {
+        json.WriteString("name", result.Base.Scenario.Name);
+        json.WriteNumber("seasons", result.Seasons);
+        json.WriteNumber("seed", result.Seed);
+        json.WriteNumber("confidence", result.Confidence);
+        json.WriteNumber("comparisons", result.Comparisons);
+        json.WriteNumber("each_confidence", result.EachConfidence);
+        json.WriteStartArray("variants");
+        foreach (VariantResult variant in result.Variants)
+        {
+            json.WriteStartObject();
+            json.WriteString("name", variant.Name);
+            Write(json, variant.Fits);
+            json.WriteStartArray("measures");
+            foreach (MeasureChange change in variant.Changes)
+                Write(json, change);
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    });
+
+    private static void Write(Utf8JsonWriter json, FitChange fits)
+    {
+        json.WriteStartObject("fits");
+        Write(json, "base", fits.Base);
+        Write(json, "variant", fits.Variant);
+        json.WriteNumber("both", fits.Both);
+        json.WriteNumber("only_base", fits.OnlyBase);
+        json.WriteNumber("only_variant", fits.OnlyVariant);
+        json.WriteNumber("difference", fits.Difference);
+        json.WriteNumber("low", fits.Low);
+        json.WriteNumber("high", fits.High);
+        json.WriteBoolean("real", fits.IsReal);
+        WriteNumber(json, "variance_ratio", fits.VarianceRatio);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, MeasureChange change)
+    {
+        json.WriteStartObject();
+        json.WriteString("measure", change.Measure.Code);
+        json.WriteString("unit", change.Measure.Unit);
+        json.WriteNumber("base", change.Base);
+        json.WriteNumber("variant", change.Variant);
+        json.WriteNumber("difference", change.Difference);
+        WriteNumber(json, "low", change.Low);
+        WriteNumber(json, "high", change.High);
+        json.WriteBoolean("real", change.IsReal);
+        json.WriteNumber("seasons_differing", change.Differing);
+        WriteNumber(json, "variance_ratio", change.VarianceRatio);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, string name, Chance chance)
+    {
+        json.WriteStartObject(name);
+        json.WriteNumber("seasons", chance.Hits);
+        json.WriteNumber("share", chance.Share);
+        json.WriteNumber("low", chance.Low);
+        json.WriteNumber("high", chance.High);
+        json.WriteEndObject();
+    }
+
+    // A number that cannot be told is null: JSON has no NaN.
+    private static void WriteNumber(Utf8JsonWriter json, string name, double number)
+    {
+        if (double.IsFinite(number))
+            json.WriteNumber(name, number);
+        else
+            json.WriteNull(name);
+    }
+}

@@ -1,0 +1,84 @@
+using BenchSim.Cli.Words;
+using BenchSim.Season.Heat;
+using BenchSim.Study.Compare;
+
+namespace BenchSim.Cli.Printing;
+
+/// <summary>Prints what variants change: a table, then a sentence for each difference.</summary>
+internal static class ComparePrinter
+{
+    private const int LongestName = 40;
+
+    public static void Print(Desk desk, CompareResult result)
+    {
+        desk.SayWrapped($"{SafeText.Short(result.Base.Scenario.Name, 60)}: the base against {Figures.Count(result.Variants.Length, "variant", "variants")}, {Figures.Count(result.Seasons, "season", "seasons")} of each on the same luck, seed {result.Seed}.");
+        foreach (VariantResult variant in result.Variants)
+        {
+            desk.Say();
+            PrintVariant(desk, result, variant);
+        }
+
+        desk.Say();
+        desk.SayWrapped(
+            $"Each interval allows for all {Figures.Whole(result.Comparisons)} comparisons made here (Bonferroni): with 95 % confidence every one of them holds at once. "
+            + "Chances: Newcombe's paired interval; the rest: Student's interval of the mean difference, season by season.");
+        desk.SayWrapped("Sowings that a variant does not change keep the planned dates of the base, so that late means the same in both.");
+        foreach (string caution in Cautions(result))
+            desk.SayWrapped(caution);
+    }
+
+    private static IEnumerable<string> Cautions(CompareResult result)
+    {
+        if (result.Measures.Any(measure => measure.Kind == MeasureKind.Fuel))
+            yield return "Fuel: " + HeatCautions.Fuel;
+        if (result.Measures.Any(measure => measure.Kind == MeasureKind.MatPower))
+            yield return "Heat mats: " + HeatCautions.Mats;
+        if (result.Variants.Any(variant => variant.Plan.Scenario.Houses.Length > result.Base.Scenario.Houses.Length))
+            yield return "A house more: " + HeatCautions.Structure;
+    }
+
+    private static void PrintVariant(Desk desk, CompareResult result, VariantResult variant)
+    {
+        desk.SayWrapped($"{SafeText.Quote(variant.Name)} against the base, means of a season:");
+        desk.Say();
+        var table = new TextTable(["", ">base", ">variant", ">difference", ">interval", "unit"], LongestName);
+        FitChange fits = variant.Fits;
+        table.Add(
+            "chance that the plan fits",
+            Figures.Percent(fits.Base.Share),
+            Figures.Percent(fits.Variant.Share),
+            CompareWords.SignedPoints(fits.Difference),
+            $"{CompareWords.SignedPoints(fits.Low)} to {CompareWords.SignedPoints(fits.High)}",
+            "percentage points");
+        foreach (MeasureChange change in variant.Changes)
+        {
+            Measure measure = change.Measure;
+            int decimals = CompareWords.Decimals(change);
+            table.Add(
+                measure.Name,
+                CompareWords.Amount(measure, change.Base, decimals),
+                CompareWords.Amount(measure, change.Variant, decimals),
+                CompareWords.Signed(measure, change.Difference, decimals),
+                CompareWords.Interval(change),
+                measure.Kind == MeasureKind.EnergyCost ? "" : measure.Unit);
+        }
+
+        table.Print(desk);
+        desk.Say();
+        Bullet(desk, fits.IsReal, CompareWords.Fits(variant.Name, fits, result.Seasons));
+        foreach (MeasureChange change in variant.Changes.Where(change => change.IsReal))
+            Bullet(desk, true, CompareWords.Real(variant.Name, change));
+        foreach (MeasureChange change in variant.Changes.Where(change => !change.IsReal))
+            Bullet(desk, false, CompareWords.NotReal(change, result.Seasons));
+    }
+
+    private static void Bullet(Desk desk, bool isReal, string sentence)
+    {
+        string mark = isReal ? "* " : "- ";
+        foreach (string line in Paragraph.Lines(SafeText.OneLine(sentence), 76))
+        {
+            desk.Say($"  {mark}{line}");
+            mark = "  ";
+        }
+    }
+}

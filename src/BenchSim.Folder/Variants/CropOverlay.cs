@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+using BenchSim.Folder.Csv;
+using BenchSim.Folder.Faults;
+using BenchSim.Folder.Library;
+using BenchSim.Folder.Site;
+using BenchSim.Folder.Text;
+
+namespace BenchSim.Folder.Variants;
+
+/// <summary>Lays the [crops.ID] tables of a variant over the rows of crops.csv.</summary>
+internal sealed class CropOverlay(VariantFile variant, SiteDraft site, FaultList faults)
+{
+    private static readonly ImmutableArray<string> Known = [.. FolderReference.ColumnsOf(FolderReference.CropFile).Where(column => column is not "id")];
+
+    /// <summary>The rows with the variant's cells in them; a crop that has no row gets one.</summary>
+    /// <param name="rows">Rows of crops.csv; empty when there is no such file.</param>
+    public List<CsvRow> Lay(IReadOnlyList<CsvRow> rows)
+    {
+        var laid = rows.ToList();
+        foreach (var (crop, table) in variant.Crops)
+        {
+            var cells = new Dictionary<string, Cell>(StringComparer.Ordinal);
+            foreach (var (key, entry) in table.Entries)
+            {
+                if (!Known.Contains(key, StringComparer.Ordinal))
+                {
+                    OverlayCells.Refuse(key, entry.KeyPlace, $"[crops.{crop}]", Known, faults);
+                }
+                else if (OverlayCells.Of(key, entry.Value, site.Units, faults) is { } cell)
+                {
+                    cells[key] = cell;
+                }
+            }
+
+            var id = new Cell(crop, table.Place, "id", site.Units);
+            var at = laid.FindIndex(row => string.Equals(row["id"].Text, crop, StringComparison.Ordinal));
+            if (at >= 0)
+            {
+                laid[at] = Over(laid[at], cells);
+            }
+            else if (IsKnown(id, cells, laid))
+            {
+                cells["id"] = id;
+                laid.Add(new CsvRow(table.Place.Line, cells));
+            }
+        }
+
+        RefuseRemoved(laid);
+        return laid;
+    }
+
+    private static CsvRow Over(CsvRow row, Dictionary<string, Cell> cells)
+    {
+        var laid = new Dictionary<string, Cell>(row.Cells, StringComparer.Ordinal);
+        foreach (var (column, cell) in cells)
+        {
+            laid[column] = cell;
+        }
+
+        return row with { Cells = laid };
+    }
+
+    // A slip in the name of a crop would make a new crop that lacks everything.
+    private bool IsKnown(Cell id, Dictionary<string, Cell> cells, List<CsvRow> rows)
+    {
+        if (cells.ContainsKey("like") || BuiltInLibrary.Crops.Any(row => string.Equals(row.Id, id.Text, StringComparison.Ordinal)))
+        {
+            return true;
+        }
+
+        var near = Spelling.Nearest(id.Text, BuiltInLibrary.Crops.Select(row => row.Id).Concat(rows.Select(row => row["id"].Text)));
+        faults.Add(
+            id.Place,
+            $"there is no crop {Words.Quote(id.Text)}",
+            near is null ? "name one of the built-in library or of crops.csv, or a related crop in the key like" : $"did you mean {Words.Quote(near)}");
+        return false;
+    }
+
+    private void RefuseRemoved(List<CsvRow> rows)
+    {
+        foreach (var removed in variant.Removed)
+        {
+            var users = rows.Where(row => Names(row["benches"], removed.Text) || Names(row["mats"], removed.Text)).Select(row => row["id"].Text).ToArray();
+            if (users.Length > 0)
+            {
+                var shown = users.Length <= 3 ? users : [.. users.Take(2), $"{users.Length - 2} more"];
+                faults.Add(
+                    removed.Place,
+                    $"the space {Words.Quote(removed.Text)} is removed, but {FolderReference.CropFile} lists it for {Words.List(shown)}",
+                    "give these crops other benches and mats in [crops], or keep the space");
+            }
+        }
+    }
+
+    private static bool Names(Cell cell, string id) =>
+        cell.Text.Split('|', StringSplitOptions.TrimEntries).Contains(id, StringComparer.Ordinal);
+}

@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Season.Planning;
+
+/// <summary>
+/// Makes the plan of a variant of a scenario. What the variant leaves as it was keeps the dates and numbers of the base; what it changes is planned
+/// anew in the variant (docs/model.md section 5).
+/// </summary>
+public static class VariantPlanner
+{
+    /// <summary>Makes the plan of a variant.</summary>
+    /// <param name="basePlan">Plan of the base scenario.</param>
+    /// <param name="variant">The variant, read without faults; its season opens on the day of the base's.</param>
+    /// <returns>The plan, played to the last day of the base or later where a changed batch needs it.</returns>
+    /// <exception cref="ArgumentException">The variant's season opens on another day.</exception>
+    public static PlanResult Make(SeasonPlan basePlan, Scenario variant)
+    {
+        ArgumentNullException.ThrowIfNull(basePlan);
+        ArgumentNullException.ThrowIfNull(variant);
+        if (variant.Window.Opens != basePlan.FirstDay)
+        {
+            throw new ArgumentException("A variant opens its season on the first day of the base.", nameof(variant));
+        }
+
+        var frozen = variant.Batches.Select(order => Frozen(basePlan, variant, order)).ToArray();
+        var isStandChanged = IsStandChanged(basePlan.Scenario.Rules, variant.Rules);
+        var changed = variant.Batches.Where((_, index) => frozen[index] is null || isStandChanged).ToImmutableArray();
+        var days = basePlan.Days;
+        var planned = new Dictionary<string, BatchPlan>(StringComparer.Ordinal);
+        if (changed.Length > 0)
+        {
+            var made = SeasonPlanner.Make(variant with { Batches = changed });
+            if (made.Plan is not { } plan)
+            {
+                return made;
+            }
+
+            days = Math.Max(days, plan.Days);
+            planned = plan.Batches.ToDictionary(batch => batch.Order.Id, StringComparer.Ordinal);
+        }
+
+        var batches = variant.Batches.Select((order, index) => Joined(frozen[index], planned.GetValueOrDefault(order.Id))).ToImmutableArray();
+        var warnings = ImmutableArray.CreateBuilder<Fault>();
+        PlanWarnings.Add(variant, batches, warnings);
+        return new PlanResult(new SeasonPlan { Scenario = variant, Batches = batches, Days = days, Warnings = warnings.ToImmutable() }, []);
+    }
+
+    // Dates of the base, with numbers worked out anew where the variant has other rules for them.
+    private static BatchPlan Joined(BatchPlan? frozen, BatchPlan? planned) => (frozen, planned) switch
+    {
+        (null, { } own) => own,
+        ({ } kept, null) => kept,
+        ({ } kept, { } own) => kept with
+        {
+            Trays = own.Trays,
+            Flats = own.Flats,
+            Seeds = own.Seeds,
+            Germination = own.Germination,
+            RelativeGermination = own.RelativeGermination,
+            StandChance = own.StandChance,
+        },
+        _ => throw new InvalidOperationException("A batch is frozen or planned."),
+    };
+
+    // The batch as the base planned it, in the spaces of the variant; null when the base has none like it.
+    private static BatchPlan? Frozen(SeasonPlan basePlan, Scenario variant, BatchOrder order)
+    {
+        var below = basePlan.Batches.FirstOrDefault(batch => string.Equals(batch.Order.Id, order.Id, StringComparison.Ordinal));
+        var crop = variant.Crops.First(each => string.Equals(each.Id, order.CropId, StringComparison.Ordinal));
+        var tray = variant.TrayTypes.First(each => string.Equals(each.Id, order.TrayId, StringComparison.Ordinal));
+        var flat = order.FlatId is null ? null : variant.TrayTypes.First(each => string.Equals(each.Id, order.FlatId, StringComparison.Ordinal));
+        if (below is null || !IsSameOrder(below.Order, order) || !IsSameCulture(below.Crop, crop) || !IsSame(below.Tray, tray) || !IsSame(below.Flat, flat))
+        {
+            return null;
+        }
+
+        return below with
+        {
+            Order = order,
+            Crop = crop,
+            Tray = tray,
+            Flat = flat,
+            Mats = SpaceGroups.Mats(variant, crop),
+            Benches = SpaceGroups.Benches(variant, crop),
+            Tables = SpaceGroups.Tables(variant),
+        };
+    }
+
+    // Where it is written and what is noted of it plan nothing.
+    private static bool IsSameOrder(BatchOrder left, BatchOrder right) =>
+        left with { Place = default, Note = "" } == right with { Place = default, Note = "" };
+
+    // Which spaces suit the crop says where it stands, not how it grows. Lists compare by what they hold, not by the array that holds it.
+    private static bool IsSameCulture(Crop left, Crop right) =>
+        left.GerminationCurve.SequenceEqual(right.GerminationCurve)
+        && left with { GerminationCurve = [], Benches = [], Mats = [], Sources = right.Sources, MinNightC = null, MaxMatC = null }
+        == right with { GerminationCurve = [], Benches = [], Mats = [], MinNightC = null, MaxMatC = null };
+
+    private static bool IsSame(TrayType? left, TrayType? right) =>
+        left is null || right is null ? left is null && right is null : left with { Sources = right.Sources } == right;
+
+    private static bool IsStandChanged(SiteRules left, SiteRules right) =>
+        left.StandAssurance != right.StandAssurance || left.GerminationSample != right.GerminationSample || left.SeedStorage != right.SeedStorage;
+}

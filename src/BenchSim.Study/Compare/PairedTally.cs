@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Play;
+using BenchSim.Study.Counting;
+using BenchSim.Study.Statistics;
+
+namespace BenchSim.Study.Compare;
+
+/// <summary>Counts one variant against the base, season by season. All of it is whole numbers, so threads add up in any order.</summary>
+internal sealed class PairedTally(int measures)
+{
+    private readonly PairedSums[] _sums = [.. Enumerable.Range(0, measures).Select(_ => new PairedSums())];
+    private readonly PairedSums _fits = new();
+    private int _both;
+    private int _onlyBase;
+    private int _onlyVariant;
+
+    /// <summary>Counts one season.</summary>
+    public void Add(SeasonResult baseSeason, long[] baseValues, SeasonResult variantSeason, long[] variantValues)
+    {
+        (bool inBase, bool inVariant) = (baseSeason.Fits, variantSeason.Fits);
+        _both += inBase && inVariant ? 1 : 0;
+        _onlyBase += inBase && !inVariant ? 1 : 0;
+        _onlyVariant += !inBase && inVariant ? 1 : 0;
+        _fits.Add(inBase ? 1 : 0, inVariant ? 1 : 0);
+        for (int at = 0; at < _sums.Length; at++)
+            _sums[at].Add(baseValues[at], variantValues[at]);
+    }
+
+    /// <summary>Adds another thread's count.</summary>
+    public void Merge(PairedTally other)
+    {
+        _both += other._both;
+        _onlyBase += other._onlyBase;
+        _onlyVariant += other._onlyVariant;
+        _fits.Merge(other._fits);
+        for (int at = 0; at < _sums.Length; at++)
+            _sums[at].Merge(other._sums[at]);
+    }
+
+    /// <summary>The change of the chance of fit.</summary>
+    /// <param name="confidence">Confidence of the interval.</param>
+    public FitChange Fits(double confidence)
+    {
+        int seasons = _fits.Pairs;
+        (double low, double high) = PairedShares.Interval(_both, _onlyBase, _onlyVariant, seasons - _both - _onlyBase - _onlyVariant, confidence);
+        return new FitChange
+        {
+            Base = Chances.Of(_both + _onlyBase, seasons),
+            Variant = Chances.Of(_both + _onlyVariant, seasons),
+            Both = _both,
+            OnlyBase = _onlyBase,
+            OnlyVariant = _onlyVariant,
+            Low = low,
+            High = high,
+            VarianceRatio = Ratio(_fits),
+        };
+    }
+
+    /// <summary>The changes of the measures.</summary>
+    /// <param name="shown">The measures, in the order counted.</param>
+    /// <param name="confidence">Confidence of each interval.</param>
+    public ImmutableArray<MeasureChange> Changes(ImmutableArray<Measure> shown, double confidence)
+    {
+        int seasons = _fits.Pairs;
+        double factor = seasons < 2 ? double.NaN : StudentT.Quantile((1 + confidence) / 2, seasons - 1);
+        return [.. shown.Select((measure, at) => new MeasureChange
+        {
+            Measure = measure,
+            Base = _sums[at].LeftMean / measure.Parts,
+            Variant = _sums[at].RightMean / measure.Parts,
+            Difference = _sums[at].MeanDifference / measure.Parts,
+            HalfWidth = factor * Math.Sqrt(_sums[at].DifferenceVariance / seasons) / measure.Parts,
+            Differing = _sums[at].Differing,
+            VarianceRatio = Ratio(_sums[at]),
+        })];
+    }
+
+    private static double Ratio(PairedSums sums) => sums.DifferenceVariance > 0 ? sums.IndependentVariance / sums.DifferenceVariance : double.NaN;
+}

@@ -1,0 +1,114 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Heat;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Play;
+using BenchSim.Study.Counting;
+
+namespace BenchSim.Study.Compare;
+
+/// <summary>Reads the measures of a plan off a played season, as whole numbers.</summary>
+internal sealed class SeasonMeasures
+{
+    private const int HoursADay = 24;
+
+    private readonly ImmutableArray<Measure> _measures;
+    private readonly Scenario _scenario;
+    private readonly WorkMinutes _minutes;
+    private readonly int[][] _spacesOfKind;
+
+    public SeasonMeasures(SeasonPlan plan, ImmutableArray<Measure> measures)
+    {
+        (_measures, _scenario, _minutes) = (measures, plan.Scenario, plan.Scenario.Rules.Minutes);
+        _spacesOfKind = [.. Enum.GetValues<SpaceKind>().Select(kind => Enumerable.Range(0, _scenario.Spaces.Length).Where(space => _scenario.Spaces[space].Kind == kind).ToArray())];
+    }
+
+    /// <summary>Fills one number a measure; each is 0 or more.</summary>
+    public void Read(SeasonResult season, long[] values)
+    {
+        for (int at = 0; at < values.Length; at++)
+            values[at] = Value(_measures[at], season);
+    }
+
+    private long Value(Measure measure, SeasonResult season) => measure.Kind switch
+    {
+        MeasureKind.PlantsInTime => season.PlantsInTime,
+        MeasureKind.LatePlantDays => LatePlantDays(season.Batches),
+        MeasureKind.MatPeak => Peak(season, SpaceKind.Mat),
+        MeasureKind.BenchPeak => Peak(season, SpaceKind.Bench),
+        MeasureKind.TablePeak => Peak(season, SpaceKind.Table),
+        MeasureKind.MatTrayDays => TrayDays(season, SpaceKind.Mat),
+        MeasureKind.BenchTrayDays => TrayDays(season, SpaceKind.Bench),
+        MeasureKind.MeanHeld => season.Held.Sum(Sum),
+        MeasureKind.LabourHours => WorkTally.PartsOf(season, _minutes),
+        MeasureKind.Fuel => Burnt(season, house => string.Equals(house.Heat!.Fuel.Id, measure.FuelId, StringComparison.Ordinal), _ => 1),
+        MeasureKind.MatPower => MatPower(season, _ => 1),
+        MeasureKind.EnergyCost => Burnt(season, _ => true, house => house.Heat!.Price ?? 0) + MatPower(season, power => power.Price ?? 0),
+        _ => throw new InvalidOperationException("An unknown measure."),
+    };
+
+    private static long LatePlantDays(BatchOutcome[] batches)
+    {
+        long sum = 0;
+        foreach (BatchOutcome batch in batches)
+            sum += batch.LatePlantDays;
+        return sum;
+    }
+
+    private long Peak(SeasonResult season, SpaceKind kind)
+    {
+        int[] spaces = _spacesOfKind[(int)kind];
+        int peak = 0;
+        for (int day = 0; day < season.Sown.Length; day++)
+        {
+            int held = 0;
+            foreach (int space in spaces)
+                held += season.Held[space][day];
+            peak = Math.Max(peak, held);
+        }
+
+        return peak;
+    }
+
+    private long TrayDays(SeasonResult season, SpaceKind kind)
+    {
+        long sum = 0;
+        foreach (int space in _spacesOfKind[(int)kind])
+            sum += Sum(season.Held[space]);
+        return sum;
+    }
+
+    private long Burnt(SeasonResult season, Func<House, bool> counts, Func<House, double> priceOf)
+    {
+        long sum = 0;
+        for (int at = 0; at < _scenario.Houses.Length; at++)
+        {
+            House house = _scenario.Houses[at];
+            if (MeasureList.Burns(house) && counts(house))
+                sum += Rounded(house.Heat!.Fuel.Units(season.HeatWattHours[at].Sum(), house.Heat.Efficiency) * priceOf(house));
+        }
+
+        return sum;
+    }
+
+    private long MatPower(SeasonResult season, Func<MatPower, double> priceOf)
+    {
+        long sum = 0;
+        for (int at = 0; at < _scenario.Spaces.Length; at++)
+        {
+            if (_scenario.Spaces[at].Power is { } power)
+                sum += Rounded(MatElectricity.KilowattHours(power.Watts, HoursADay * (double)season.MatDays[at], power.Duty) * priceOf(power));
+        }
+
+        return sum;
+    }
+
+    private static long Rounded(double units) => (long)Math.Round(units * MeasureList.Thousandths, MidpointRounding.AwayFromZero);
+
+    private static long Sum(int[] byDay)
+    {
+        long sum = 0;
+        foreach (int each in byDay)
+            sum += each;
+        return sum;
+    }
+}
