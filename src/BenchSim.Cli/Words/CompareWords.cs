@@ -8,7 +8,9 @@ internal static class CompareWords
     /// <summary>An amount without its sign, with so many decimals.</summary>
     public static string Amount(Measure measure, double amount, int decimals)
     {
-        string number = Math.Round(Math.Abs(amount), decimals, MidpointRounding.AwayFromZero).ToString("#,##0." + new string('#', decimals), null);
+        // The figures of one measure stand under one another, so they have as many decimals; whole 0 is just 0.
+        double rounded = Math.Round(Math.Abs(amount), decimals, MidpointRounding.AwayFromZero);
+        string number = rounded == 0 ? "0" : rounded.ToString(decimals == 0 ? "#,##0" : "#,##0." + new string('0', decimals), null);
         return measure.Kind == MeasureKind.EnergyCost ? measure.Unit + number : number;
     }
 

@@ -105,14 +105,15 @@ internal sealed class PlanOverlay(VariantFile variant, SiteDraft site, CellReade
 
     private HashSet<int> Chosen(TomlTable entry, List<CsvRow> rows)
     {
+        var before = cells.Faults.Count;
         var (batch, crop) = (Selector(entry, "batch"), Selector(entry, "crop"));
-        if (batch is null && crop is null)
+        if (batch is null && crop is null && cells.Faults.Count == before)
         {
-            if (!entry.Entries.ContainsKey("batch") && !entry.Entries.ContainsKey("crop"))
-            {
-                cells.Faults.Add(entry.Place, "this [[plan]] chooses no lines", "add batch = \"id\", batch = \"prefix*\" or crop = \"tomato\"");
-            }
+            cells.Faults.Add(entry.Place, "this [[plan]] chooses no lines", "add batch = \"id\", batch = \"prefix*\" or crop = \"tomato\"");
+        }
 
+        if (cells.Faults.Count > before)
+        {
             return [];
         }
 
@@ -127,8 +128,21 @@ internal sealed class PlanOverlay(VariantFile variant, SiteDraft site, CellReade
         return chosen;
     }
 
-    private Cell? Selector(TomlTable entry, string key) =>
-        entry.Entries.TryGetValue(key, out var found) && found.Value is TomlScalar { Text.Length: > 0 } scalar ? new Cell(scalar.Text, scalar.Place, key, site.Units) : null;
+    private Cell? Selector(TomlTable entry, string key)
+    {
+        if (!entry.Entries.TryGetValue(key, out var found))
+        {
+            return null;
+        }
+
+        if (found.Value is TomlScalar { Text.Length: > 0 } scalar)
+        {
+            return new Cell(scalar.Text, scalar.Place, key, site.Units);
+        }
+
+        cells.Faults.Add(found.Value.Place, $"{key} names nothing", "write one name in quotation marks, and add a [[plan]] for each further one");
+        return null;
+    }
 
     private static bool Matches(string id, string selector) => selector.EndsWith('*')
         ? id.StartsWith(selector[..^1], StringComparison.Ordinal)

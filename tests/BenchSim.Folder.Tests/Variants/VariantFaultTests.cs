@@ -21,6 +21,7 @@ public class VariantFaultTests
         { "[[plan]]\nbatch = \"earli\"\nplants = 3\n", "variants/v.toml:2:9: no line of the plan has the batch \"earli\"; did you mean \"early\"" },
         { "[[plan]]\nbatch = \"heads-2\"\nplants = 3\n", "variants/v.toml:2:9: no line of the plan has the batch \"heads-2\"; it is a succession of \"heads\": all successions of a line change together" },
         { "[[plan]]\nplants = 3\n", "variants/v.toml:1:1: this [[plan]] chooses no lines; add batch = \"id\", batch = \"prefix*\" or crop = \"tomato\"" },
+        { "[[plan]]\nbatch = [\"early\", \"late\"]\nplants = 3\n", "variants/v.toml:2:9: batch names nothing; write one name in quotation marks, and add a [[plan]] for each further one" },
         { "[[plan]]\nbatch = \"early\"\n", "variants/v.toml:1:1: this [[plan]] changes nothing; add a column of plan.csv with its new value, shift_days = 7, or drop = true" },
         { "[[plan]]\nbatch = \"early\"\nid = \"x\"\nplants = 3\n", "variants/v.toml:3:1: there is no key \"id\" in [[plan]] of a variant: the name of a batch is its luck; choose lines with batch = \"id\"" },
         { "[[plan]]\nbatch = \"early\"\nshift_days = 1.5\n", "variants/v.toml:3:14: shift_days is \"1.5\"; write whole days, -365 to 365; a minus means earlier" },
