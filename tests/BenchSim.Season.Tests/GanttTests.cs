@@ -106,6 +106,48 @@ public class GanttTests
         Assert.Equal(Monday.AddDays(21), plan.SetOutOn);
     }
 
+    [Theory]
+    [InlineData(0, 21)]
+    [InlineData(1, 22)]
+    [InlineData(4, 25)]
+    [InlineData(5, 28)]
+    [InlineData(7, 28)]
+    public void A_sow_date_is_planned_forward_to_the_first_work_day_after_the_slack(int slack, int setOut)
+    {
+        // It could go out on Monday day 21. 1 day later is Tuesday 22 and 4 are Friday 25; 5 are Saturday 26, so Monday 28; 7 are Monday 28.
+        var scenario = Scenario([Mat(4), Bench(4), Table(4)], [Batch("a", 200, Monday)], new SiteRules { SlackDays = slack });
+        var plan = Plan(scenario).Batches[0];
+        Assert.Equal(Monday, plan.SowOn);
+        Assert.Equal(Monday.AddDays(21), plan.ReadyOn);
+        Assert.Equal(Monday.AddDays(setOut), plan.SetOutOn);
+        Assert.Equal(setOut, PlayOnce(scenario).Batches[0].OutLast);
+    }
+
+    [Theory]
+    [InlineData(25)]
+    [InlineData(28)]
+    [InlineData(29)]
+    [InlineData(42)]
+    public void A_batch_ready_longer_before_its_date_than_it_holds_is_a_warning(int wanted)
+    {
+        // Ready on Monday day 21 = 22 March and good for 7 days more: Monday 28 is the last date without a warning. Slack has no say with both dates given.
+        var scenario = Scenario(
+            [Mat(4), Bench(4), Table(4)],
+            [Batch("a", 200, Monday) with { SetOut = Monday.AddDays(wanted), Place = new SourcePlace("plan.csv", 2, 1) }],
+            new SiteRules { SlackDays = 3 });
+        var plan = Plan(scenario);
+        Assert.Equal(Monday.AddDays(wanted), plan.Batches[0].SetOutOn);
+        string[] expected = wanted switch
+        {
+            29 => ["plan.csv:2:1: batch \"a\" sown on 2027-03-01 is ready for the field on 2027-03-22, 8 days before the wanted 2027-03-30: "
+                + "its trays are past their best after 7 days and thrown out after 21; sow it later, or want it sooner"],
+            42 => ["plan.csv:2:1: batch \"a\" sown on 2027-03-01 is ready for the field on 2027-03-22, 21 days before the wanted 2027-04-12: "
+                + "its trays are past their best after 7 days and thrown out after 21; sow it later, or want it sooner"],
+            _ => [],
+        };
+        Assert.Equal<string[]>(expected, [.. plan.Warnings.Select(warning => warning.ToString()).Where(warning => warning.StartsWith("plan.csv", StringComparison.Ordinal))]);
+    }
+
     [Fact]
     public void Wanted_places_do_not_depend_on_the_places_there_are()
     {

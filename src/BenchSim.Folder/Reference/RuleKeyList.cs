@@ -28,7 +28,7 @@ internal static class RuleKeyList
         new("rules", "table_lead_days", "whole number", "days", "3", Assumed,
             "Days before the earliest table date from which trays may go to the table; 0 to 365."),
         new("rules", "slack_days", "whole number", "days", "0", Ours,
-            "Days of slack when a sow date is worked out from a set-out date: the batch is planned to be ready that much before; 0 to 365."),
+            "Days of slack between being ready and the planned set-out date, for a batch with only one of its two dates: a sow date is worked out that much sooner, a set-out date that much later; 0 to 365."),
         new("rules", "set_out_early_days", "whole number", "days", "0", Ours,
             "Days before the planned date from which trays may be set out; 0 to 365."),
         new("rules", "sow_trays_a_day", "whole number", "trays", NoLimit, Ours, "Trays and flats that can be sown a day, 1 or more."),

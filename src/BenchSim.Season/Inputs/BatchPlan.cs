@@ -35,7 +35,7 @@ public sealed record BatchPlan
     /// <summary>First date on which it would be ready for the field in normal weather and with room, a work day.</summary>
     public required DateOnly ReadyOn { get; init; }
 
-    /// <summary>Planned set-out date, a work day: the wanted one where given, else <see cref="ReadyOn"/>.</summary>
+    /// <summary>Planned set-out date, a work day: the wanted one where given, else the first that leaves the slack after <see cref="ReadyOn"/>.</summary>
     public required DateOnly SetOutOn { get; init; }
 
     /// <summary>Trays planned to go to the field, 1 or more.</summary>

@@ -57,7 +57,7 @@ public sealed record SiteRules
     /// <summary>Days before the planned date from which trays may be set out.</summary>
     public int SetOutEarlyDays { get; init; }
 
-    /// <summary>Days of slack planned between being ready and the wanted date, when a sow date is worked out backward; 0 plans to the day.</summary>
+    /// <summary>Days of slack planned between being ready and the planned set-out date, for a batch with only one of its two dates; 0 plans to the day.</summary>
     public int SlackDays { get; init; }
 
     /// <summary>Trays that can be sown a day; null for no limit. Flats count as trays.</summary>

@@ -39,8 +39,31 @@ internal sealed class BatchDater(Scenario scenario, SeasonCore core, SiteTables 
             warnings.Add(new Fault(order.Place, $"batch \"{order.Id}\" sown on {DateOf(sow)} is ready on {DateOf(dates.OutDay)} at the earliest, after the wanted {DateOf(day)}", "sow earlier, or want it later"));
         }
 
-        return (Dated(draft, sow, dates, wanted ?? dates.OutDay), dates.PathMeanC);
+        if (order.Sow is not null && wanted is { } field && field - dates.OutDay > draft.Crop.HoldDays)
+        {
+            warnings.Add(ReadyLongBefore(draft, sow, dates.OutDay, field));
+        }
+
+        return (Dated(draft, sow, dates, wanted ?? AfterSlack(dates.OutDay)), dates.PathMeanC);
     }
+
+    // The first work day that leaves the slack after the day it could go out. The season's days may end sooner, so the rules are asked, not the tables.
+    private int AfterSlack(int ready)
+    {
+        var day = ready + scenario.Rules.SlackDays;
+        while (!scenario.Rules.IsWorkDay(opens.AddDays(day)))
+        {
+            day++;
+        }
+
+        return day;
+    }
+
+    private Fault ReadyLongBefore(BatchPlan draft, int sow, int ready, int wanted) => new(
+        draft.Order.Place,
+        $"batch \"{draft.Order.Id}\" sown on {DateOf(sow)} is ready for the field on {DateOf(ready)}, {wanted - ready} days before the wanted {DateOf(wanted)}: "
+        + $"its trays are past their best after {draft.Crop.HoldDays} days and thrown out after {draft.Crop.DiscardAfterDays}",
+        "sow it later, or want it sooner");
 
     // The latest work day whose forward date leaves the slack before the wanted one; -1 when a fault was added.
     private int Backward(BatchOrder order, int index, int field, ImmutableArray<Fault>.Builder faults)

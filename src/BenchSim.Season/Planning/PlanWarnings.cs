@@ -50,7 +50,7 @@ internal static class PlanWarnings
         {
             warnings.Add(new Fault(
                 batch.Order.Place,
-                $"batch \"{batch.Order.Id}\" is ready on {batch.SetOutOn:yyyy-MM-dd}, after the season closes on {scenario.Window.Closes:yyyy-MM-dd}",
+                $"batch \"{batch.Order.Id}\" is to go out on {batch.SetOutOn:yyyy-MM-dd}, after the season closes on {scenario.Window.Closes:yyyy-MM-dd}",
                 "sow it earlier, or close the season later"));
         }
     }
