@@ -8,11 +8,9 @@ namespace BenchSim.Season.Play;
 /// <summary>Watches one batch through a season and writes its story.</summary>
 internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISeasonWitness
 {
-    // The holders of a full space are named up to this many; the rest are counted.
-    private const int MostHolders = 5;
-
     private readonly ImmutableArray<string>.Builder lines = ImmutableArray.CreateBuilder<string>();
     private readonly BatchPlan batch = plan.Batches[index];
+    private readonly DayLines today = new();
     private string lastWait = "";
     private int waitSince;
 
@@ -30,27 +28,25 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
 
     public void Moved(BatchState moved, bool flat, int first, int count, int from, int to, double hour)
     {
-        if (moved.Index != index)
+        if (moved.Index == index)
         {
-            return;
+            EndWait(hour);
+            today.Add($"move {from} {to}", flat, first, count, 0, (trays, _) => from < 0
+                ? $"{Day(hour)}: {trays} sown on {SpaceName(to)}."
+                : $"{Day(hour)}: {trays} moved from {SpaceName(from)} to {SpaceName(to)}.");
         }
-
-        EndWait(hour);
-        var what = Trays(flat, first, count);
-        lines.Add(from < 0 ? $"{Day(hour)}: {what} sown on {SpaceName(to)}."
-            : $"{Day(hour)}: {what} moved from {SpaceName(from)} to {SpaceName(to)}.");
     }
 
     public void WentOut(BatchState moved, Lot lot, int plants, double hour)
     {
-        if (moved.Index != index)
+        if (moved.Index == index)
         {
-            return;
+            EndWait(hour);
+            var (space, held) = (lot.Space, lot.HoldDays);
+            today.Add($"out {space} {held}", flat: false, lot.First, lot.Count, plants, (trays, all) =>
+                $"{Day(hour)}: {trays} set out from {SpaceName(space)} with {all} plants, {Lateness(hour)}"
+                + (held > 0 ? $"; held {Days(held)} by the weather alone." : "."));
         }
-
-        EndWait(hour);
-        lines.Add($"{Day(hour)}: {Trays(flat: false, lot.First, lot.Count)} set out from {SpaceName(lot.Space)} with {plants} plants, {Lateness(hour)}"
-            + (lot.HoldDays > 0 ? $"; the weather alone held {(lot.Count == 1 ? "it" : "them")} {lot.HoldDays} {(lot.HoldDays == 1 ? "day" : "days")}." : "."));
     }
 
     public void Potted(BatchState moved, int flat, int seedlings, int firstTray, int trays, double hour)
@@ -58,9 +54,15 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
         if (moved.Index == index)
         {
             EndWait(hour);
-            lines.Add(trays == 0
-                ? $"{Day(hour)}: flat {flat + 1} gave {seedlings} seedlings, too few for a tray; they are passed on."
-                : $"{Day(hour)}: flat {flat + 1} gave {seedlings} seedlings, potted up into {Trays(flat: false, firstTray, trays)}.");
+            if (trays == 0)
+            {
+                today.Add($"{Day(hour)}: flat {flat + 1} gave {seedlings} seedlings, too few for a tray; they are passed on.");
+                return;
+            }
+
+            // Its trays are given their places after this is said, so the benches are looked up when the day is told.
+            today.Add($"pot {flat}", flat: false, firstTray, trays, seedlings, (potted, all) =>
+                $"{Day(hour)}: flat {flat + 1} gave {all} seedlings, potted up into {potted}{Standing(moved, firstTray, trays)}.");
         }
     }
 
@@ -69,7 +71,10 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
         if (moved.Index == index)
         {
             EndWait(hour);
-            lines.Add($"{Day(hour)}: {Trays(lot.IsFlat, lot.First, lot.Count)} thrown out: {Words(reason)}.");
+            var ready = reason == DiscardReason.FlatOverHeld ? lot.PotHour : lot.GrownHour + (batch.Crop.HardeningNights * 24.0);
+            var days = reason is DiscardReason.OverHeld or DiscardReason.FlatOverHeld ? (int)(hour / 24) - RoundAtOrAfter(ready) : 0;
+            today.Add($"thrown out {reason} {days}", lot.IsFlat, lot.First, lot.Count, 0, (trays, _) =>
+                $"{Day(hour)}: {trays} thrown out{Why(reason, days, trays.Count == 1)}.");
         }
     }
 
@@ -78,12 +83,20 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
         if (moved.Index == index)
         {
             EndWait(hour);
-            lines.Add($"{Day(hour)}: {count} {Noun(batch.Flat is not null, count)} given up unsown after {plan.Scenario.Rules.SowGiveUpDays} days without a place.");
+            today.Add($"{Day(hour)}: {count} {TrayRuns.Noun(batch.Flat is not null, count)} given up unsown after {plan.Scenario.Rules.SowGiveUpDays} days without a place.");
         }
     }
 
     public void DayEnds(SeasonCore core, int day)
     {
+        today.TellInto(lines);
+        var rules = plan.Scenario.Rules;
+        if (rules.Rounds == RoundKind.WorkRound && !rules.IsWorkDay(plan.FirstDay.AddDays(day)))
+        {
+            // Nobody asks for a place today: the last round's waits go on, whatever places the day adds.
+            return;
+        }
+
         var state = core.Batches[index];
         var wait = Waits(core, state);
         if (string.Equals(wait, lastWait, StringComparison.Ordinal))
@@ -102,6 +115,7 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
 
     public ImmutableArray<string> Close(SeasonResult result)
     {
+        today.TellInto(lines);
         var outcome = result.Batches[index];
         var wanted = batch.Order.Plants;
         lines.Add($"In the end {outcome.PlantsOut} plants went out, {outcome.PlantsInTime} of the {wanted} wanted in time"
@@ -119,7 +133,9 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
         var parts = new List<string>();
         if (state.SowWaiting > 0)
         {
-            parts.Add($"{state.SowWaiting} {Noun(state.IsPotUp, state.SowWaiting)} unsown, waiting for {Room(core, state.SowWaitingAt)}");
+            var group = state.Mats.Contains(state.SowWaitingAt) ? state.Mats : state.Benches;
+            var room = new RoomWords(core, plan, group);
+            parts.Add($"{state.SowWaiting} {TrayRuns.Noun(state.IsPotUp, state.SowWaiting)} unsown, waiting for {room.Of(state.SowWaitingAt, state.PlacesEach(state.IsPotUp))}");
         }
 
         AddWaits(core, parts, state.OnMat, state.Benches);
@@ -135,39 +151,25 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
         if (blocked > 0)
         {
             var first = lots.First(lot => lot.Hindrance == Hindrance.Place);
-            parts.Add($"{blocked} {Noun(first.IsFlat, blocked)} on {SpaceName(first.Space)} ready, waiting for {Room(core, group[0])}");
+            var isPotUp = first.IsFlat && plan.Scenario.Spaces[first.Space].Kind == SpaceKind.Bench;
+            var room = new RoomWords(core, plan, group);
+            parts.Add($"{blocked} {TrayRuns.Noun(first.IsFlat, blocked)} on {SpaceName(first.Space)} ready, waiting for "
+                + (isPotUp ? room.ForTheTraysOf(first, group[0]) : room.Of(group[0], first.PlacesRefused)));
         }
 
         var holding = lots.Where(lot => lot.Hindrance == Hindrance.Hold).Sum(lot => lot.Count);
         if (holding > 0)
         {
-            parts.Add($"{holding} {Noun(flat: false, holding)} on {SpaceName(lots.First(lot => lot.Hindrance == Hindrance.Hold).Space)} held by the weather");
+            parts.Add($"{holding} {TrayRuns.Noun(flat: false, holding)} on {SpaceName(lots.First(lot => lot.Hindrance == Hindrance.Hold).Space)} held by the weather");
         }
     }
-
-    // The space that was full, and who stands in it.
-    private string Room(SeasonCore core, int space)
-    {
-        var holders = core.Batches
-            .Select(state => (state.Plan.Order.Id, Places: PlacesIn(state, space)))
-            .Where(holder => holder.Places > 0)
-            .OrderByDescending(holder => holder.Places).ThenBy(holder => holder.Id, IdOrder.Instance)
-            .ToList();
-        var named = string.Join(", ", holders.Take(MostHolders).Select(holder => $"{holder.Id} {holder.Places}"));
-        var rest = holders.Skip(MostHolders).Sum(holder => holder.Places);
-        return $"room on {SpaceName(space)} ({core.HeldIn(space)} of {core.PlacesOf(space)} places held"
-            + (named.Length > 0 ? $" by {named}" + (rest > 0 ? $", others {rest}" : "") : "") + ")";
-    }
-
-    private static int PlacesIn(BatchState state, int space) =>
-        state.OnMat.Concat(state.OnBench).Concat(state.OnTable).Where(lot => lot.Space == space).Sum(lot => lot.Count * state.PlacesEach(lot.IsFlat));
 
     private void EndWait(double hour)
     {
         var days = (int)(hour / 24) - waitSince;
         if (lastWait.Length > 0 && days > 0)
         {
-            lines.Add($"{Day(hour)}: that wait has lasted {days} {(days == 1 ? "day" : "days")}.");
+            lines.Add($"{Day(hour)}: that wait has lasted {Days(days)}.");
         }
 
         lastWait = "";
@@ -175,36 +177,56 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
     }
 
     private string Sowings() => batch.Flat is null
-        ? $"{batch.Trays} {Noun(flat: false, batch.Trays)} sown directly"
-        : $"{batch.Flats} {Noun(flat: true, batch.Flats)} sown dense for {batch.Trays} {Noun(flat: false, batch.Trays)}";
+        ? $"{batch.Trays} {TrayRuns.Noun(flat: false, batch.Trays)} sown directly"
+        : $"{batch.Flats} {TrayRuns.Noun(flat: true, batch.Flats)} sown dense for {batch.Trays} {TrayRuns.Noun(flat: false, batch.Trays)}";
 
     private string PotUpWords() => batch.PotUpOn is { } date ? $"pot up {Iso(date)}, " : "";
 
     private string Lateness(double hour)
     {
         var late = (int)(hour / 24) - (batch.SetOutOn.DayNumber - plan.FirstDay.DayNumber);
-        return late > 0 ? $"{late} {(late == 1 ? "day" : "days")} after the planned date" : "on time";
+        return late > 0 ? $"{Days(late)} after the planned date" : "on time";
     }
 
-    private static string Trays(bool flat, int first, int count) => count == 1
-        ? $"{(flat ? "flat" : "tray")} {first + 1}"
-        : $"{(flat ? "flats" : "trays")} {first + 1} to {first + count}";
-
-    private static string Noun(bool flat, int count) => (flat, count) switch
+    // Where potted trays stand: ": 2 on Main benches and 1 on Overflow benches".
+    private string Standing(BatchState state, int firstTray, int trays)
     {
-        (true, 1) => "flat",
-        (true, _) => "flats",
-        (false, 1) => "tray",
-        (false, _) => "trays",
+        var bySpace = state.OnBench.Where(lot => !lot.IsFlat)
+            .Select(lot => (lot.Space, Count: Math.Min(lot.First + lot.Count, firstTray + trays) - Math.Max(lot.First, firstTray)))
+            .Where(part => part.Count > 0)
+            .GroupBy(part => part.Space, part => part.Count)
+            .Select(space => (Name: SpaceName(space.Key), Count: space.Sum()))
+            .ToList();
+        return bySpace.Count switch
+        {
+            0 => "",
+            1 => $" on {bySpace[0].Name}",
+            _ => ": " + string.Join(" and ", bySpace.Select(space => $"{space.Count} on {space.Name}")),
+        };
+    }
+
+    private static string Why(DiscardReason reason, int days, bool isOne) => reason switch
+    {
+        DiscardReason.OverHeld => $" {Days(days)} after {(isOne ? "it was" : "they were")} ready for the field",
+        DiscardReason.FlatOverHeld => $" {Days(days)} after {(isOne ? "it was" : "they were")} ready to pot up",
+        DiscardReason.NeverCameUp => ": never came up",
+        _ => ": left over when all planned trays were filled",
     };
 
-    private static string Words(DiscardReason reason) => reason switch
+    // The first work day whose round is at or after an instant, as in docs/model.md section 2.
+    private int RoundAtOrAfter(double hour)
     {
-        DiscardReason.OverHeld => "too long past due",
-        DiscardReason.FlatOverHeld => "too long past the pot-up stage",
-        DiscardReason.NeverCameUp => "never came up",
-        _ => "left over when all planned trays were filled",
-    };
+        var rules = plan.Scenario.Rules;
+        var day = (int)Math.Ceiling((hour - rules.RoundAt.Hour - (rules.RoundAt.Minute / 60.0)) / 24);
+        while (!rules.IsWorkDay(plan.FirstDay.AddDays(day)))
+        {
+            day++;
+        }
+
+        return day;
+    }
+
+    private static string Days(int count) => count == 1 ? "1 day" : $"{count} days";
 
     private string SpaceName(int space) => plan.Scenario.Spaces[space].Name;
 

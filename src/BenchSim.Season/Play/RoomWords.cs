@@ -1,0 +1,65 @@
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Season.Play;
+
+/// <summary>What is waited for, in words: which space is full and who stands in it, and why a place that looks free is not to be had.</summary>
+internal sealed class RoomWords(SeasonCore core, SeasonPlan plan, int[] group)
+{
+    // The holders of a full space are named up to this many; the rest are counted.
+    private const int MostHolders = 5;
+
+    /// <summary>Room for a tray or a flat.</summary>
+    /// <param name="space">The space it asked for first.</param>
+    /// <param name="placesEach">Places it takes.</param>
+    public string Of(int space, int placesEach)
+    {
+        var words = $"room on {Holders(space)}";
+        return group.Any(other => Free(other) >= placesEach) ? $"{words}; {Keeper()}" : words;
+    }
+
+    /// <summary>Room for all the trays of a flat, which is potted up whole or not at all.</summary>
+    /// <param name="flat">The flat that was refused.</param>
+    /// <param name="space">The bench it asked for first.</param>
+    public string ForTheTraysOf(Lot flat, int space)
+    {
+        var free = group.Sum(Free);
+        return $"room on {Holders(space)}; one flat needs {Places(flat.PlacesRefused)} for its trays at once, its own among them"
+            + (free > 0 ? $", and keeps the {(free == 1 ? "free place" : $"{free} free places")} of its benches until then" : "");
+    }
+
+    // Nobody overtakes: who was refused before keeps what is free.
+    private string Keeper()
+    {
+        foreach (var state in core.Batches)
+        {
+            var flat = state.OnBench.Find(lot => lot.IsFlat && lot.Hindrance == Hindrance.Place);
+            if (flat is not null && state.Benches.Intersect(group).Any())
+            {
+                return $"what is free is kept for a flat of {state.Plan.Order.Id}, which needs {Places(flat.PlacesRefused)} for its trays at once";
+            }
+        }
+
+        return "what is free is kept for trays before these in the order of work";
+    }
+
+    // The space that was full, and who stands in it.
+    private string Holders(int space)
+    {
+        var holders = core.Batches
+            .Select(state => (state.Plan.Order.Id, Places: PlacesIn(state, space)))
+            .Where(holder => holder.Places > 0)
+            .OrderByDescending(holder => holder.Places).ThenBy(holder => holder.Id, IdOrder.Instance)
+            .ToList();
+        var named = string.Join(", ", holders.Take(MostHolders).Select(holder => $"{holder.Id} {holder.Places}"));
+        var rest = holders.Skip(MostHolders).Sum(holder => holder.Places);
+        return $"{plan.Scenario.Spaces[space].Name} ({core.HeldIn(space)} of {core.PlacesOf(space)} places held"
+            + (named.Length > 0 ? $" by {named}" + (rest > 0 ? $", others {rest}" : "") : "") + ")";
+    }
+
+    private int Free(int space) => Math.Max(0, core.PlacesOf(space) - core.HeldIn(space));
+
+    private static int PlacesIn(BatchState state, int space) =>
+        state.OnMat.Concat(state.OnBench).Concat(state.OnTable).Where(lot => lot.Space == space).Sum(lot => lot.Count * state.PlacesEach(lot.IsFlat));
+
+    private static string Places(int count) => count == 1 ? "1 place" : $"{count} places";
+}
