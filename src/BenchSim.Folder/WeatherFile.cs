@@ -1,6 +1,7 @@
 using BenchSim.Folder.Csv;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
+using BenchSim.Folder.Site;
 using BenchSim.Folder.Text;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Weather;
@@ -38,7 +39,11 @@ public static class WeatherFile
                 rows.Add(day);
         }
 
-        return Merge(faults, WeatherRecordCheck.Check(rows, file.Name, "give --temperature-unit F, or degrees Celsius"), allDated: rows.Count == table.Rows.Count, table);
+        var findings = Merge(faults, WeatherRecordCheck.Check(rows, file.Name, "give --temperature-unit F, or degrees Celsius"), allDated: rows.Count == table.Rows.Count, table);
+        if (!findings.Faults.IsEmpty || RainUnit.Problem(findings.Days, rain) is not { } problem)
+            return findings;
+        faults.Add(table.Rows[0]["rain"].Place, problem, $"give --rain-unit {(rain == UnitSystem.Imperial ? "mm" : "in")}");
+        return findings with { Faults = faults.Faults };
     }
 
     private static FileText? Text(string path, FaultList faults)

@@ -26,6 +26,34 @@ public class FaultMessageTests
         "site.toml:19:10: places is -60, and cannot be negative; write a whole number, from 0 to 100000");
 
     [Fact]
+    public void More_plants_than_a_plan_may_have() => AssertFaults(
+        TestFolder.Faults(plan: Head + "a,tomato,99999999,2027-03-01\n"),
+        "plan.csv:2:10: plants is 99999999; write a whole number, from 1 to 10000000");
+
+    [Fact]
+    public void A_capacity_too_large_to_be_read() => AssertFaults(
+        TestFolder.Faults(TestFolder.Site("places = 60", "places = 99999999999999999999")),
+        "site.toml:19:10: places is \"99999999999999999999\", and no number here is that large; write a smaller number");
+
+    [Fact]
+    public void A_night_without_quotation_marks_is_one_fault() => AssertFaults(
+        TestFolder.Faults(TestFolder.Site("night = \"60 F\"", "night = 60 F\nday = \"65 F\"")),
+        "site.toml:8:12: a number with a unit is a text and goes in quotation marks; write night = \"60 F\"");
+
+    // 55 C = 131 F and -60 C = -76 F; 30 C of difference = 54 F; 1000 m = 3280.840 ft; 10 C = 50 F.
+    [Theory]
+    [InlineData("night = \"60 F\"", "night = 600", "site.toml:9:9: night is \"600\", which is 600 F; write a temperature from -76 F to 131 F, with its unit, such as 60 F")]
+    [InlineData("night = \"60 F\"", "night = \"60 F\"\nday_lift = 70", "site.toml:10:12: day_lift is \"70\"; write a value from 0 F to 54 F")]
+    [InlineData("night = \"60 F\"", "night = \"60 F\"\nvent = 50", "site.toml:10:8: vent leaves the vent set-point of 50 F below the heating; vent at a temperature above night and day")]
+    [InlineData("places = 60", "length = 4000\nwidth = 5", "site.toml:20:10: length is \"4000\"; write a value from 0 ft to 3280.84 ft")]
+    [InlineData("\"25 C\"", "25", "site.toml:15:15: temperature is \"25\", which is 25 F: too cold for a heat mat; write the temperature of the medium on the mat with its unit, such as \"75 F\" or \"24 C\"")]
+    [InlineData("\"25 C\"", "\"9.9 C\"", "site.toml:15:15: temperature is \"9.9 C\", which is 49.8 F: too cold for a heat mat; write the temperature of the medium on the mat with its unit, such as \"75 F\" or \"24 C\"")]
+    [InlineData("\"25 C\"", "50", null)]
+    public void Limits_are_in_the_units_of_the_site(string old, string replacement, string? message) => AssertFaults(
+        TestFolder.Faults(TestFolder.Site(old, replacement).Replace("name = \"Test farm\"", "name = \"Test farm\"\nunits = \"imperial\"", StringComparison.Ordinal)),
+        message is null ? [] : [message]);
+
+    [Fact]
     public void Fractional_capacity() => AssertFaults(
         TestFolder.Faults(TestFolder.Site("places = 60", "places = 60.5")),
         "site.toml:19:10: places is 60.5, which is not a whole number; write a whole number, from 0 to 100000");

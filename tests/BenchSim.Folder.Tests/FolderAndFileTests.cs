@@ -75,6 +75,22 @@ public class FolderAndFileTests
         Assert.Equal(what, Assert.Single(folder.Read().Faults).What);
     }
 
+    // /dev/zero never ends and needs no rights; a link to it stands for a pipe or a device put in the place of a file.
+    [Fact]
+    public void What_is_no_regular_file_is_not_opened()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using var folder = new TestFolder();
+        File.CreateSymbolicLink(Path.Combine(folder.Path, "crops.csv"), "/dev/zero");
+        AssertFaults(
+            [.. folder.Read().Faults.Select(fault => fault.ToString())],
+            "crops.csv:0:0: this is not a regular file; put a file named crops.csv in its place, not a pipe, a device or a socket");
+    }
+
     [Fact]
     public void A_file_with_nearly_the_right_name_is_a_warning()
     {

@@ -1,6 +1,8 @@
 using System.Text;
 using System.Text.RegularExpressions;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Planning;
+using BenchSim.Season.Play;
 
 namespace BenchSim.Folder.Tests;
 
@@ -56,6 +58,33 @@ public partial class ScenarioTemplateTests
 
         // 12 places of 16.7 W.
         Assert.Equal(200.4, scenario.Spaces[0].Power!.Watts, 9);
+    }
+
+    // The first thing a new user plays should be a plan that can succeed. The seed is the file's, so the count is the same each time; a plan that fits
+    // in three seasons of four has less than one chance in 10^12 of fitting in fewer than 100 of 200.
+    [Fact]
+    public void The_plan_of_the_starter_folder_is_in_time_and_fits_in_most_seasons()
+    {
+        using var folder = new TestFolder(null, null);
+        foreach (var file in ScenarioTemplate.Files())
+        {
+            folder.Write(file.Name, [.. file.Bytes]);
+        }
+
+        var scenario = folder.Read().Scenario!;
+        var made = SeasonPlanner.Make(scenario);
+        Assert.Empty(made.Faults);
+        Assert.DoesNotContain(made.Plan!.Warnings, warning => warning.Place.File == "plan.csv");
+        var player = new SeasonPlayer(made.Plan, scenario.Play.Seed);
+        var result = new SeasonResult();
+        var fitting = 0;
+        for (var season = 0; season < 200; season++)
+        {
+            player.Play(season, PlaceLimits.AsGiven, result);
+            fitting += result.Fits ? 1 : 0;
+        }
+
+        Assert.InRange(fitting, 100, 200);
     }
 
     [Fact]

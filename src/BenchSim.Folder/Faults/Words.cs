@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using BenchSim.Season.Inputs;
 
 namespace BenchSim.Folder.Faults;
 
@@ -47,6 +48,11 @@ internal static class Words
 
     /// <summary>A number as a person would write it, at most four decimals.</summary>
     public static string Number(double value) => value.ToString("0.####", CultureInfo.InvariantCulture);
+
+    /// <summary>A temperature in the units of the site.</summary>
+    public static string Temperature(double celsius, UnitSystem units) => units == UnitSystem.Imperial
+        ? $"{Number(Math.Round((celsius * 9 / 5) + 32, 1))} F"
+        : $"{Number(celsius)} C";
 
     public static bool HasControlCharacter(string text) => text.EnumerateRunes().Any(rune => !IsVisible(rune));
 

@@ -42,6 +42,12 @@ internal sealed class FileReader(string directory, FaultList faults)
             return null;
         }
 
+        if (!FileKind.IsRegular(PathOf(name)))
+        {
+            faults.Add(whole, "this is not a regular file", $"put a file named {Path.GetFileName(name)} in its place, not a pipe, a device or a socket");
+            return null;
+        }
+
         try
         {
             return ReadBytes(name) is { } bytes ? Decode(name, bytes) : null;

@@ -80,7 +80,7 @@ internal sealed class GoodsReader(CellReader cells)
 
         if (celsius is < ColdestStorageC or > HottestStorageC)
         {
-            cells.Refuse(cell, $"is {Words.Quote(cell.Text)}, which is {Words.Number(celsius)} C", "write a temperature from -20 C to 50 C");
+            cells.Refuse(cell, $"is {Words.Quote(cell.Text)}, which is {Words.Temperature(celsius, cell.Units)}", $"write a temperature from {Words.Temperature(-20, cell.Units)} to {Words.Temperature(50, cell.Units)}");
             return null;
         }
 

@@ -196,7 +196,7 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
         {
             cells.Refuse(
                 cell,
-                $"is {Words.Quote(cell.Text)}, not below the night set-point of {Words.Number(nightC.Value)} C",
+                $"is {Words.Quote(cell.Text)}, not below the night set-point of {Words.Temperature(nightC.Value, cell.Units)}",
                 "write the outdoor temperature of the coldest night the heater must stand up to");
         }
 

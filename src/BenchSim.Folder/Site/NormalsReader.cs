@@ -128,7 +128,7 @@ internal sealed class NormalsReader(CellReader cells, Section section)
             {
                 cells.Refuse(
                     written[month],
-                    $"is {Words.Number(high[month])} C in {MonthNames[month]}, below low, which is {Words.Number(low[month])} C",
+                    $"is {Words.Temperature(high[month], written[month].Units)} in {MonthNames[month]}, below low, which is {Words.Temperature(low[month], written[month].Units)}",
                     "write the mean lowest temperature of a day in low and the mean highest in high");
             }
         }

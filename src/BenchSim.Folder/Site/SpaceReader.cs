@@ -12,6 +12,9 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
     /// <summary>Most places of one space: a bench of a hectare holds about 60,000 trays.</summary>
     private const int MostPlaces = 100_000;
 
+    /// <summary>A mat below 10 C (50 F) warms nothing: no crop of the library comes up well there, and a unit was forgotten.</summary>
+    private const double ColdestMatC = 10;
+
     private static readonly (string Word, SpaceKind Value)[] Kinds = [("mat", SpaceKind.Mat), ("bench", SpaceKind.Bench), ("table", SpaceKind.Table)];
 
     private readonly Dictionary<string, SourcePlace> _ids = new(StringComparer.Ordinal);
@@ -76,7 +79,7 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
         var night = cells.Temperature(section.Scalar("night"));
         var dayCell = section.Scalar("day");
         var day = cells.Temperature(dayCell);
-        if (day is not null && !section.Has("night"))
+        if (day is not null && !section.Has("night") && section.IsWhole)
         {
             cells.Refuse(dayCell, "is given but night is not", "add night, or leave both out for an unheated house");
         }
@@ -88,7 +91,7 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
             var cell = ventCell.IsBlank ? section.Scalar("night") : ventCell;
             cells.Refuse(
                 cell,
-                $"leaves the vent set-point of {Words.Number(vent)} C below the heating",
+                $"leaves the vent set-point of {Words.Temperature(vent, cell.Units)} below the heating",
                 "vent at a temperature above night and day");
         }
 
@@ -269,6 +272,13 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
         else if (kind is SpaceKind.Bench or SpaceKind.Table && section.Has("temperature"))
         {
             cells.Refuse(cell, "is only for a mat", "take it out, or write kind = \"mat\"");
+        }
+        else if (kind == SpaceKind.Mat && temperature < ColdestMatC)
+        {
+            cells.Refuse(
+                cell,
+                $"is {Words.Quote(cell.Text)}, which is {Words.Temperature(temperature.Value, cell.Units)}: too cold for a heat mat",
+                "write the temperature of the medium on the mat with its unit, such as \"75 F\" or \"24 C\"");
         }
 
         return kind == SpaceKind.Mat ? temperature : null;

@@ -48,6 +48,12 @@ internal sealed class WeatherRecordReader(CellReader cells)
                 "write temperature_unit = \"C\" in [weather]");
         }
 
+        if (cells.Faults.Count == before && RainUnit.Problem(days, draft.RainUnits) is { } problem)
+        {
+            var other = draft.RainUnits == UnitSystem.Imperial ? "mm" : "in";
+            cells.Faults.Add(table.Rows[0]["rain"].Place, problem, $"write rain_unit = \"{other}\" in [weather]");
+        }
+
         if (cells.Faults.Count > before)
         {
             return null;

@@ -76,7 +76,7 @@ internal sealed class WeatherSectionReader(CellReader cells)
         {
             cells.Refuse(
                 highCell,
-                $"is {Words.Number(high.Value)} C, below low, which is {Words.Number(low.Value)} C",
+                $"is {Words.Temperature(high.Value, highCell.Units)}, below low, which is {Words.Temperature(low.Value, highCell.Units)}",
                 "write the lowest temperature in low and the highest in high");
             return null;
         }

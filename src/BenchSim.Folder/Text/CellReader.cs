@@ -1,4 +1,5 @@
 using BenchSim.Folder.Faults;
+using BenchSim.Season.Inputs;
 
 namespace BenchSim.Folder.Text;
 
@@ -87,7 +88,7 @@ internal sealed partial class CellReader(FaultList faults)
             Refuse(
                 cell,
                 number < 0 && least >= 0 ? $"is {cell.Text}, and cannot be negative" : $"is {cell.Text}",
-                $"write a whole number, {Bounds(least, most)}");
+                $"write a whole number, {(number > most ? $"from {Words.Number(least)} to {Words.Number(most)}" : Bounds(least, most))}");
             return null;
         }
 
@@ -129,8 +130,8 @@ internal sealed partial class CellReader(FaultList faults)
         {
             Refuse(
                 cell,
-                $"is {Words.Quote(cell.Text)}, which is {Words.Number(celsius)} C",
-                "write a temperature from -60 C to 55 C, with its unit, such as 60 F");
+                $"is {Words.Quote(cell.Text)}, which is {Words.Temperature(celsius, cell.Units)}",
+                $"write a temperature from {Words.Temperature(ColdestC, cell.Units)} to {Words.Temperature(HottestC, cell.Units)}, with its unit, such as 60 F");
             return null;
         }
 
@@ -145,18 +146,18 @@ internal sealed partial class CellReader(FaultList faults)
 
     /// <summary>Heat let through by a covering, watts a square metre and kelvin.</summary>
     public double? UValue(Cell cell, double least, double most) =>
-        Measure(cell, QuantityKind.UValue) is { } value ? Within(cell, value, least, most, " W/m2K") : null;
+        Measure(cell, QuantityKind.UValue) is { } value ? Within(cell, value, least, most, QuantityKind.UValue) : null;
 
     /// <summary>A difference of temperatures in kelvin.</summary>
     public double? Difference(Cell cell, double least, double most) =>
-        Measure(cell, QuantityKind.Difference) is { } kelvin ? Within(cell, kelvin, least, most, " C") : null;
+        Measure(cell, QuantityKind.Difference) is { } kelvin ? Within(cell, kelvin, least, most, QuantityKind.Difference) : null;
 
     /// <summary>A length in metres.</summary>
     public double? Length(Cell cell, double least, double most) =>
-        Measure(cell, QuantityKind.Length) is { } metres ? Within(cell, metres, least, most, " m") : null;
+        Measure(cell, QuantityKind.Length) is { } metres ? Within(cell, metres, least, most, QuantityKind.Length) : null;
 
     /// <summary>A depth of rain in millimetres.</summary>
-    public double? Rain(Cell cell) => Measure(cell, QuantityKind.Rain) is { } depth ? Within(cell, depth, 0, 2000, " mm") : null;
+    public double? Rain(Cell cell) => Measure(cell, QuantityKind.Rain) is { } depth ? Within(cell, depth, 0, 2000, QuantityKind.Rain) : null;
 
     /// <summary>A fraction; <paramref name="aboveNone"/> and <paramref name="belowAll"/> leave out 0 and 1 themselves.</summary>
     public double? Fraction(Cell cell, bool aboveNone = false, bool belowAll = false)
@@ -235,19 +236,25 @@ internal sealed partial class CellReader(FaultList faults)
         return null;
     }
 
-    private double? Within(Cell cell, double value, double least, double most, string unit = "")
+    private double? Within(Cell cell, double value, double least, double most, QuantityKind? kind = null)
     {
         if (value >= least && value <= most)
         {
             return value;
         }
 
-        Refuse(cell, $"is {Words.Quote(cell.Text)}", $"write a value {Bounds(least, most, unit)}");
+        Refuse(cell, $"is {Words.Quote(cell.Text)}", $"write a value {Bounds(least, most, kind, cell.Units)}");
         return null;
     }
 
-    private static string Bounds(double least, double most, string unit = "") =>
-        most >= 1_000_000 ? $"{Words.Number(least)}{unit} or more" : $"from {Words.Number(least)}{unit} to {Words.Number(most)}{unit}";
+    // The limits in the units of the site, so that the number written can be laid beside them.
+    private static string Bounds(double least, double most, QuantityKind? kind = null, UnitSystem units = UnitSystem.Metric)
+    {
+        var (low, high) = (Limit(least), Limit(most));
+        return most >= 1_000_000 ? $"{low} or more" : $"from {low} to {high}";
+
+        string Limit(double value) => kind is { } known ? Quantity.Written(value, known, units) : Words.Number(value);
+    }
 
     private static string NumberPart(string text) =>
         text.All(character => char.IsAsciiDigit(character) || character is ',' or '.' or '+' or '-') && text.Any(char.IsAsciiDigit) ? text : "";

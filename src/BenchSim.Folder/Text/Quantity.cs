@@ -81,6 +81,19 @@ internal static class Quantity
         return true;
     }
 
+    /// <summary>A value in the units of a site, with its unit, to at most three decimals.</summary>
+    /// <param name="value">The value in the units used inside.</param>
+    /// <param name="kind">What it measures.</param>
+    /// <param name="units">The site's units.</param>
+    public static string Written(double value, QuantityKind kind, UnitSystem units)
+    {
+        var unit = UnitsOf[kind].First(each => each.Bare == units || each.Bare is null);
+
+        // Every unit is a straight line, so two points of it give the way back.
+        var (zero, one) = (unit.ToInside(0), unit.ToInside(1));
+        return $"{Faults.Words.Number(Math.Round((value - zero) / (one - zero), 3))} {unit.Name}";
+    }
+
     /// <summary>Reads a plain decimal number: digits, one point, a sign before it. No exponent, no separators.</summary>
     public static bool TryNumber(string text, out double value) =>
         double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value)

@@ -8,6 +8,9 @@ namespace BenchSim.Folder.Toml;
 /// <summary>Says the parser's findings in a grower's words, one a line: what follows on the same line follows from the first.</summary>
 internal static class TomlFaults
 {
+    // A whole number of TOML has 64 bits: up to 18 digits always fit.
+    private const int LongestWhole = 18;
+
     /// <summary>Reports the findings of the parser.</summary>
     /// <param name="file">The text that was parsed.</param>
     /// <param name="findings">What the parser found.</param>
@@ -95,7 +98,9 @@ internal static class TomlFaults
         var number = value.TakeWhile(character => char.IsAsciiDigit(character) || character is '+' or '-' or '.' or ',').Count();
         if (number == value.Length && value.Any(char.IsAsciiDigit))
         {
-            return Text.Quantity.CommaProblem(value) is { } comma ? ($"{key} {comma.What}", comma.Instead) : null;
+            return Text.Quantity.CommaProblem(value) is { } comma ? ($"{key} {comma.What}", comma.Instead)
+                : value.Length > LongestWhole && value.TrimStart('+', '-').All(char.IsAsciiDigit) ? ($"{key} is {Words.Quote(value)}, and no number here is that large", "write a smaller number")
+                : null;
         }
 
         if (number > 0 && value[number..].Trim() is { Length: <= 6 } unit && unit.All(character => char.IsLetter(character) || character is '%' or '°'))

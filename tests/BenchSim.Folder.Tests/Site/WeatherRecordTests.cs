@@ -98,6 +98,21 @@ public class WeatherRecordTests
         Assert.Single(TestFolder.Faults(
             Site("temperature_unit = \"F\""), others: ("weather.csv", Leap().Replace("2016-07-15,1,9,0", "2016-07-15,18,31,0", StringComparison.Ordinal)))));
 
+    // A mean year has 365.25 days. 8 in a day: 2922 in. 0.3 mm a day: 109.6 mm, more than a desert;
+    // 0.2 mm a day: 73 mm on 365 days. 2.1 in a day: 767.0 in; 1 in a day is 9,277 mm and may be; 0.5 mm on one day is a desert.
+    [Theory]
+    [InlineData("in", ",1,9,8\n", "read as inches, this record has 2922 in of rain in a mean year; it looks like millimetres; write rain_unit = \"mm\" in [weather]")]
+    [InlineData("in", ",1,9,2.1\n", "read as inches, this record has 767 in of rain in a mean year; it looks like millimetres; write rain_unit = \"mm\" in [weather]")]
+    [InlineData("in", ",1,9,1\n", null)]
+    [InlineData("mm", ",1,9,0.2\n", "read as millimetres, this record has 73 mm of rain in a mean year, on 365 days; it looks like inches; write rain_unit = \"in\" in [weather]")]
+    [InlineData("mm", ",1,9,0.3\n", null)]
+    [InlineData("mm", ",1,9,0\n", null)]
+    public void Rain_that_is_read_in_the_other_unit_is_a_fault(string unit, string day, string? message)
+    {
+        var faults = TestFolder.Faults(Site($"rain_unit = \"{unit}\""), others: ("weather.csv", Leap().Replace(",1,9,0\n", day, StringComparison.Ordinal)));
+        Assert.Equal(message is null ? null : $"weather.csv:2:16: {message}", faults.SingleOrDefault());
+    }
+
     // A year from last day to first: all but the first row come after a later date. Twenty are shown, and how many there are.
     [Fact]
     public void A_file_in_reverse_order_does_not_say_so_365_times()
