@@ -47,6 +47,20 @@ public sealed class ClimateTests
     }
 
     [Fact]
+    public void The_months_of_a_record_are_shown()
+    {
+        // Two years: the mean low of a month is its number, the high is 10 above it. Every third day from 1 January 2021, counted 0, has 3 mm: in March, days
+        // 59 to 89 and 424 to 454, those are 60 to 87 and 426 to 453, ten in each year, so 30 mm; in April 90 to 117 and 456 to 483, ten again.
+        using var folder = new TemporaryFolder();
+        Call check = Call.Run("check", PaperFarm.In(folder, record: Record.Years(2)));
+        Assert.Equal(0, check.Code);
+        string[] months = [.. check.Output.Split('\n').Select(Squeeze)];
+        Assert.Contains("month mean low C mean high C rain mm", months, StringComparer.Ordinal);
+        Assert.Contains("March 3.0 13.0 30", months, StringComparer.Ordinal);
+        Assert.Contains("April 4.0 14.0 30", months, StringComparer.Ordinal);
+    }
+
+    [Fact]
     public void Machines_get_the_climate()
     {
         using var folder = new TemporaryFolder();

@@ -13,6 +13,7 @@ internal static class ClimatePrinter
 
     public static void Print(Desk desk, SeasonPlan plan, ClimateSummary climate)
     {
+        RecordPrinter.Print(desk, plan.Scenario);
         PrintNights(desk, plan.Scenario, climate);
         EnergyPrinter.PrintFuel(desk, plan.Scenario, climate);
         EnergyPrinter.PrintMats(desk, plan.Scenario, climate);
