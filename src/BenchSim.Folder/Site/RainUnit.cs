@@ -11,9 +11,6 @@ internal static class RainUnit
     // The wettest places on earth have some 12,000 mm in a year, and none of them grows in trays for the field. 400 mm read as inches are 10,160 mm.
     private const double WettestYearMm = 10_000;
 
-    // Dry places have few wet days, of much rain each: a mean day of rain above 50 mm, about 2 in, is known of no place. 2 mm read as inches are 51 mm.
-    private const double WettestDayMm = 50;
-
     // A year below 80 mm is a desert's, and a desert has no 60 wet days; 0.7 in read as millimetres are 0.7 mm.
     private const double DriestYearMm = 80;
     private const double DriestDayMm = 0.7;
@@ -35,7 +32,7 @@ internal static class RainUnit
         var wetDay = wetDays > 0 ? rain / wetDays : 0;
         return units switch
         {
-            UnitSystem.Imperial when rain > WettestYearMm || wetDay > WettestDayMm =>
+            UnitSystem.Imperial when rain > WettestYearMm =>
                 $"read as inches, this record has {Whole(rain / 25.4)} in of rain in a mean year; it looks like millimetres",
             UnitSystem.Metric when rain < DriestYearMm && wetDay < DriestDayMm && wetDays >= FewWetDays =>
                 $"read as millimetres, this record has {Whole(rain)} mm of rain in a mean year, on {Whole(wetDays)} days; it looks like inches",
