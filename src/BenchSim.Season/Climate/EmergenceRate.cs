@@ -35,6 +35,12 @@ public static class EmergenceRate
             throw new ArgumentOutOfRangeException(nameof(temperatureC), temperatureC, "The temperature must be a number.");
         }
 
+        return Of(temperatureC, baseC, optimumC, ceilingC);
+    }
+
+    // The rate alone, for temperatures that have been checked: it is asked for every hour of every season.
+    internal static double Of(double temperatureC, double baseC, double optimumC, double ceilingC)
+    {
         if (temperatureC <= baseC || temperatureC >= ceilingC)
         {
             return 0;

@@ -55,17 +55,17 @@ internal sealed class SeasonClimate
     }
 
     /// <summary>Running sum of the medium's temperature above -100 C, for means along a path.</summary>
-    public HeatTable TemperatureSum(int medium) => Get(temperatureSums[medium], medium, static (climate, key, rates) =>
+    public HeatTable TemperatureSum(int medium) => Get(temperatureSums[medium], VersionOf(medium), medium, static (climate, key, rates) =>
         climate.FillMedium(key, rates, static (_, temperature) => temperature + TemperatureShift, 0));
 
     /// <summary>Running heat sum of a law of emergence in a medium.</summary>
     public HeatTable EmergenceSum(int emergence, int medium)
     {
         var key = (emergence * layout.Media) + medium;
-        return Get(emergenceSums[key], key, static (climate, key, rates) =>
+        return Get(emergenceSums[key], VersionOf(medium), key, static (climate, key, rates) =>
         {
             var (law, of) = Math.DivRem(key, climate.layout.Media);
-            climate.FillMedium(of, rates, static (law, temperature) => EmergenceRate.At(temperature, law.BaseC, law.OptimumC, law.CeilingC), climate.layout.Emergences[law]);
+            climate.FillMedium(of, rates, static (law, temperature) => EmergenceRate.Of(temperature, law.BaseC, law.OptimumC, law.CeilingC), climate.layout.Emergences[law]);
         });
     }
 
@@ -73,7 +73,7 @@ internal sealed class SeasonClimate
     public HeatTable GrowthSum(int growth, int air)
     {
         var key = (growth * layout.Airs) + air;
-        return Get(growthSums[key], key, static (climate, key, rates) => climate.FillGrowth(key, rates));
+        return Get(growthSums[key], version, key, static (climate, key, rates) => climate.FillGrowth(key, rates));
     }
 
     /// <summary>Temperature of the night after the round of a day, by day, in an air: outdoors the next day's lowest; in a house the lowest from 18:00 to 06:00.</summary>
@@ -116,9 +116,12 @@ internal sealed class SeasonClimate
     private static T[] Make<T>(int count)
         where T : new() => [.. Enumerable.Range(0, count).Select(_ => new T())];
 
-    private HeatTable Get(Slot slot, int key, Action<SeasonClimate, int, double[]> fill)
+    // A mat is as warm in every season, so its tables outlive the weather.
+    private int VersionOf(int medium) => medium >= layout.Airs ? 0 : version;
+
+    private HeatTable Get(Slot slot, int wanted, int key, Action<SeasonClimate, int, double[]> fill)
     {
-        if (Volatile.Read(ref slot.Version) != version)
+        if (Volatile.Read(ref slot.Version) != wanted)
         {
             var rates = RateBuffer ??= [];
             if (rates.Length < days * 24)
@@ -130,7 +133,7 @@ internal sealed class SeasonClimate
             var table = slot.Table ?? new HeatTable(days * 24);
             table.Fill(rates.AsSpan(0, days * 24));
             slot.Table = table;
-            Volatile.Write(ref slot.Version, version);
+            Volatile.Write(ref slot.Version, wanted);
         }
 
         return slot.Table!;
