@@ -16,7 +16,7 @@ public sealed class ClimateTests
     }
 
     [Fact]
-    public void Frost_is_counted_after_the_date_and_cold_nights_by_fortnight()
+    public void Frost_is_counted_after_the_date_and_hold_days_by_fortnight()
     {
         using var folder = new TemporaryFolder();
 
@@ -30,20 +30,27 @@ public sealed class ClimateTests
         });
         Call check = Call.Run("check", PaperFarm.In(folder, record: record));
         Assert.Equal(0, check.Code);
-        string[] lines = [.. check.Output.Split('\n').Where(line => line.StartsWith("  2027-", StringComparison.Ordinal) && line.Contains('%', StringComparison.Ordinal)).Select(Squeeze)];
+        string[] lines = [.. check.Output.Split('\n').SkipWhile(line => !line.StartsWith("  fortnight from", StringComparison.Ordinal)).Where(line => line.StartsWith("  2027-", StringComparison.Ordinal)).Take(10).Select(Squeeze)];
 
-        // Thresholds of the crop: 3 C for the field and 5 C for the table. Frosts after: two years of three, then one, then none. Nights: two of 4.9 C in three years, one frost each.
+        // Frosts after: two years of three, then one, then none. The table asks for 5 C in each of the next three nights, the field for 3 C: the night before 20 March
+        // holds on 17, 18 and 19 March, that before 5 April on 2, 3 and 4 April, in one year of three each; 4.9 C before 2 March holds the table only, on 1 March.
         Assert.Equal(
             [
-                "2027-03-01 2027-03-14 66.7 % 0.0 0.7",
-                "2027-03-15 2027-03-28 66.7 % 0.3 0.3",
-                "2027-03-29 2027-04-11 33.3 % 0.3 0.3",
-                "2027-04-12 2027-04-25 0 % 0.0 0.0",
-                "2027-04-26 2027-04-30 0 % 0.0 0.0",
+                "2027-03-01 66.7 % 0.3",
+                "2027-03-15 66.7 % 1.0",
+                "2027-03-29 33.3 % 1.0",
+                "2027-04-12 0 % 0.0",
+                "2027-04-26 0 % 0.0",
+                "2027-03-01 0.0 0.0",
+                "2027-03-15 0.0 1.0",
+                "2027-03-29 0.0 1.0",
+                "2027-04-12 0.0 0.0",
+                "2027-04-26 0.0 0.0",
             ],
             lines);
         Assert.Contains("the chance of frost AFTER the date, that is, of at least one night from the first day of the line on, up to 2027-04-30, at or below 0 C. Small is safe. Out of 3 years of the record.", check.Sentences, StringComparison.Ordinal);
-        Assert.Contains("3 C: from the field Paper plant. 5 C: from the hardening table Paper plant.", check.Sentences, StringComparison.Ordinal);
+        Assert.Contains("below the temperature: 5 C: Paper plant.", check.Sentences, StringComparison.Ordinal);
+        Assert.Contains("below the temperature: 3 C: Paper plant.", check.Sentences, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -72,6 +79,14 @@ public sealed class ClimateTests
         Assert.Equal("2027-03-01", frost.GetProperty("from").GetString());
         Assert.Equal(1 / 3.0, frost.GetProperty("share").GetDouble(), 1e-12);
         Assert.Equal(10, climate.GetProperty("nights_below").GetArrayLength());
+
+        // One cold night of three years holds the table on the three days before it.
+        JsonElement holds = climate.GetProperty("hold_days");
+        Assert.Equal("table wet field", string.Join(" ", holds.EnumerateArray().Select(kind => kind.GetProperty("kind").GetString())));
+        Assert.Equal("Paper plant", holds[0].GetProperty("crops")[0].GetString());
+        Assert.Equal(5, holds[0].GetProperty("above_c").GetDouble());
+        JsonElement fortnight = holds[0].GetProperty("fortnights")[1];
+        Assert.Equal((1, 14, 3), (fortnight.GetProperty("mean").GetDouble(), fortnight.GetProperty("days").GetInt32(), fortnight.GetProperty("years").GetInt32()));
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using BenchSim.Cli.Words;
 using BenchSim.Season.Inputs;
@@ -15,6 +16,7 @@ internal static class ClimateJson
         json.WriteNumber("years", climate.Years);
         WriteFrost(json, climate.Frost);
         WriteNights(json, climate.Nights);
+        WriteHolds(json, climate.Holds);
         json.WriteStartArray("fuel");
         foreach (HouseNeed need in climate.Houses)
             Write(json, need);
@@ -58,6 +60,46 @@ internal static class ClimateJson
             json.WriteEndObject();
         }
 
+        json.WriteEndArray();
+    }
+
+    private static void WriteHolds(Utf8JsonWriter json, ImmutableArray<HoldDays> kinds)
+    {
+        json.WriteStartArray("hold_days");
+        foreach (HoldDays holds in kinds)
+        {
+            json.WriteStartObject();
+            json.WriteString("kind", holds.Kind switch { HoldKind.Table => "table", HoldKind.Field => "field", _ => "wet" });
+            if (holds.AboveC is { } above)
+                json.WriteNumber("above_c", above);
+            else
+                json.WriteNull("above_c");
+            WriteTexts(json, "under", holds.Under);
+            WriteTexts(json, "crops", holds.Crops);
+            json.WriteStartArray("fortnights");
+            foreach (FortnightHolds fortnight in holds.Fortnights)
+            {
+                json.WriteStartObject();
+                json.WriteString("from", Figures.Date(fortnight.First));
+                json.WriteNumber("days", fortnight.Days);
+                json.WriteNumber("mean", fortnight.Mean);
+                json.WriteNumber("standard_deviation", fortnight.StandardDeviation);
+                json.WriteNumber("years", fortnight.Years);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WriteTexts(Utf8JsonWriter json, string name, ImmutableArray<string> texts)
+    {
+        json.WriteStartArray(name);
+        foreach (string text in texts)
+            json.WriteStringValue(text);
         json.WriteEndArray();
     }
 

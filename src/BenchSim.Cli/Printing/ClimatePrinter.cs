@@ -35,32 +35,59 @@ internal static class ClimatePrinter
             return;
         }
 
-        PlanPrinter.Heading(desk, "Climate: last frost and cold nights by fortnight");
-        PrintTable(desk, scenario, climate, frost, nights);
+        PlanPrinter.Heading(desk, "Climate: last frost and expected hold days by fortnight");
+        HoldDays[] table = [.. climate.Holds.Where(holds => holds.Kind == HoldKind.Table)];
+        HoldDays[] field = [.. climate.Holds.Where(holds => holds.Kind != HoldKind.Table)];
+        PrintTable(desk, scenario, nights, frost, table);
         desk.SayWrapped($"Frost after: the chance of frost AFTER the date, that is, of at least one night from the first day of the line on, up to {Figures.Date(frost.Last)}, "
             + $"at or below {Figures.Temperature(frost.FrostC, scenario.Units)}. Small is safe. Out of {Years(scenario, frost.Years)}.", 2);
-        desk.SayWrapped($"Nights below: mean number of such nights outdoors in the days of the line, out of {Years(scenario, nights.Years)}, without the warmth of a row cover. They hold back:", 2);
-        foreach (HoldThreshold threshold in climate.Thresholds)
-            desk.SayWrapped($"{Degrees(threshold.TemperatureC, scenario.Units)}: {Held(threshold)}", 4);
+        if (table.Length > 0)
+        {
+            desk.SayWrapped($"Table: mean number of days in the fortnight on which ready trays may not go to the hardening table, as one of the next {Nights(scenario)} there is below the temperature"
+                + (scenario.Rules.CoverGainK > 0 ? ", row cover counted in" : "") + ":", 2);
+            PrintCrops(desk, scenario, table);
+        }
+
+        desk.Say("");
+        PrintTable(desk, scenario, nights, null, field);
+        desk.SayWrapped($"Wet: mean number of days on which nothing may go to the field, as more than {Figures.Rain(scenario.Rules.WetLimitMm, scenario.Units)} of rain fell in the two days before. "
+            + $"Field: mean number of days on which hardened trays may not go to the field, as it is wet or one of the next {Nights(scenario)} is below the temperature:", 2);
+        PrintCrops(desk, scenario, field);
+        desk.SayWrapped("These are days of weather, worked or not, whether or not a tray is ready then; the run plays what they do to the plan.", 2);
         PrintDoubts(desk, scenario);
     }
 
-    private static void PrintTable(Desk desk, Scenario scenario, ClimateSummary climate, WeatherSummary frost, WeatherSummary nights)
+    private static void PrintTable(Desk desk, Scenario scenario, WeatherSummary nights, WeatherSummary? frost, HoldDays[] holds)
     {
-        string[] columns = ["from", "to", ">frost after", .. climate.Thresholds.Select(threshold => $">nights below {Degrees(threshold.TemperatureC, scenario.Units)}")];
-        var table = new TextTable(columns);
-        int fortnights = nights.FrostAfter.Length;
-        for (int fortnight = 0; fortnight < fortnights; fortnight++)
+        string[] chance = frost is null ? [] : [">frost after"];
+        var table = new TextTable(["fortnight from", .. chance, .. holds.Select(kind => $">{Column(kind, scenario)}")]);
+        for (int fortnight = 0; fortnight < nights.FrostAfter.Length; fortnight++)
         {
-            DateOnly first = nights.FrostAfter[fortnight].From;
-            DateOnly last = first.AddDays(13) < nights.Last ? first.AddDays(13) : nights.Last;
-            string chance = fortnight < frost.FrostAfter.Length ? Figures.Percent(frost.FrostAfter[fortnight].Share) : NotCounted;
-            IEnumerable<string> cold = Enumerable.Range(0, climate.Thresholds.Length).Select(threshold => Figures.Tenths(nights.Nights[(threshold * fortnights) + fortnight].Mean));
-            table.Add([Figures.Date(first), Figures.Date(last), chance, .. cold]);
+            string[] share = frost is null ? [] : [fortnight < frost.FrostAfter.Length ? Figures.Percent(frost.FrostAfter[fortnight].Share) : NotCounted];
+            table.Add([Figures.Date(nights.FrostAfter[fortnight].From), .. share, .. holds.Select(kind => Figures.Tenths(kind.Fortnights[fortnight].Mean))]);
         }
 
         table.Print(desk);
     }
+
+    private static string Column(HoldDays holds, Scenario scenario) => holds.Kind switch
+    {
+        HoldKind.WetField => "wet",
+        HoldKind.Field => $"field {Degrees(holds.AboveC!.Value, scenario.Units)}",
+        _ => $"table {Degrees(holds.AboveC!.Value, scenario.Units)}{Where(holds)}",
+    };
+
+    // Tables outdoors go without saying.
+    private static string Where(HoldDays holds) =>
+        holds.Under.All(house => house.Length == 0) ? "" : $" ({Figures.List([.. holds.Under.Select(house => house.Length == 0 ? "outdoors" : SafeText.Short(house, 20))])})";
+
+    private static void PrintCrops(Desk desk, Scenario scenario, HoldDays[] holds)
+    {
+        foreach (HoldDays kind in holds.Where(kind => kind.Kind != HoldKind.WetField))
+            desk.SayWrapped($"{Degrees(kind.AboveC!.Value, scenario.Units)}{Where(kind)}: {Names(kind.Crops)}.", 4);
+    }
+
+    private static string Nights(Scenario scenario) => Figures.Count(scenario.Rules.ForecastNights, "night", "nights");
 
     // To a tenth: thresholds are often round in the other unit.
     private static string Degrees(double celsius, UnitSystem units) => units == UnitSystem.Imperial
@@ -69,16 +96,6 @@ internal static class ClimatePrinter
 
     private static string Years(Scenario scenario, int years) =>
         scenario.Weather is GeneratedWeather ? Figures.Count(years, "generated year", "generated years") : Figures.Count(years, "year of the record", "years of the record");
-
-    private static string Held(HoldThreshold threshold)
-    {
-        var parts = new List<string>();
-        if (!threshold.ToTable.IsEmpty)
-            parts.Add($"from the hardening table {Names(threshold.ToTable)}");
-        if (!threshold.ToField.IsEmpty)
-            parts.Add($"from the field {Names(threshold.ToField)}");
-        return string.Join("; ", parts) + ".";
-    }
 
     private static string Names(ImmutableArray<string> names) => Figures.List([.. names.Select(name => SafeText.Short(name, 40))]);
 

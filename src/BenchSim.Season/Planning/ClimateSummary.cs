@@ -30,6 +30,12 @@ public sealed record ClimateSummary
     /// <summary>Temperatures below which a night holds some crop of the plan back, in order, degrees Celsius.</summary>
     public required ImmutableArray<HoldThreshold> Thresholds { get; init; }
 
+    /// <summary>
+    /// Expected hold days from the opening of the season to its closing: to the table by temperature, the wet field, then to the field by
+    /// temperature, coldest first; empty like <see cref="Frost"/>.
+    /// </summary>
+    public required ImmutableArray<HoldDays> Holds { get; init; }
+
     /// <summary>Houses with a heater whose fuel can be worked out, in the order of the file.</summary>
     public required ImmutableArray<HouseNeed> Houses { get; init; }
 
@@ -42,21 +48,33 @@ public sealed record ClimateSummary
     {
         ArgumentNullException.ThrowIfNull(plan);
         var scenario = plan.Scenario;
-        var source = WeatherSource.Of(scenario, plan.Days + scenario.Rules.ForecastNights + 1);
-        var days = scenario.Window.Closes.DayNumber - scenario.Window.Opens.DayNumber + 1;
-        var weather = new SeasonWeather(Math.Max(days, plan.Days + scenario.Rules.ForecastNights + 1));
-        var seasons = SeasonsToRead(source, scenario.Play.Seed);
+        var last = LastDay(scenario.Window);
+        var days = Math.Max(scenario.Window.Closes.DayNumber - scenario.Window.Opens.DayNumber + 1, plan.Days);
+        var store = new ClimateStore(scenario, days);
+        var seasons = SeasonsToRead(store.Source, scenario.Play.Seed);
         var thresholds = HoldThreshold.Of(plan);
         ImmutableArray<double> celsius = [.. thresholds.Select(threshold => threshold.TemperatureC)];
-        source.FillNormal(weather);
-        var spring = LastSpringDay(scenario.Window, weather);
+        var frost = Count(scenario, LastSpringDay(scenario.Window, store.Normal().Weather), []);
+        var holds = new HoldDaysTally(plan, store.Layout, last.DayNumber - scenario.Window.Opens.DayNumber + 1);
+        ImmutableArray<HouseTally> heat =
+            [.. scenario.Houses.Where(house => house is { Heat: not null, IsHeated: true }).Select(house => new HouseTally(house, scenario.Window))];
+        SeasonClimate? own = null;
+        foreach (var season in seasons)
+        {
+            var climate = store.For(scenario.Play.Seed, season, ref own);
+            holds.Add(climate);
+            foreach (var tally in heat)
+                tally.Add(climate.Weather);
+        }
+
         return new ClimateSummary
         {
             Years = seasons.Length,
-            Frost = Count(scenario, spring, []),
-            Nights = Count(scenario, LastDay(scenario.Window), celsius),
+            Frost = frost,
+            Nights = Count(scenario, last, celsius),
             Thresholds = thresholds,
-            Houses = Heat(scenario, source, seasons, weather),
+            Holds = frost is null ? [] : holds.ToHoldDays(),
+            Houses = [.. heat.Select(tally => tally.ToNeed())],
             Mats = [.. scenario.Spaces.Select((space, at) => MatOf(plan, space, at)).OfType<MatNeed>()],
         };
     }
@@ -102,22 +120,6 @@ public sealed record ClimateSummary
             return record.Days;
         var (from, to) = (first.AddYears(year - first.Year), last.AddYears(year - first.Year));
         return [.. record.Days.Where(day => day.Date >= from && day.Date <= to)];
-    }
-
-    private static ImmutableArray<HouseNeed> Heat(Scenario scenario, WeatherSource source, int[] seasons, SeasonWeather weather)
-    {
-        ImmutableArray<HouseTally> tallies =
-            [.. scenario.Houses.Where(house => house is { Heat: not null, IsHeated: true }).Select(house => new HouseTally(house, scenario.Window))];
-        if (tallies.IsEmpty)
-            return [];
-        foreach (var season in seasons)
-        {
-            source.Fill(scenario.Play.Seed, season, weather);
-            foreach (var tally in tallies)
-                tally.Add(weather);
-        }
-
-        return [.. tallies.Select(tally => tally.ToNeed())];
     }
 
     private static MatNeed? MatOf(SeasonPlan plan, Space space, int at)

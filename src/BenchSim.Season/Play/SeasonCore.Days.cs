@@ -1,3 +1,4 @@
+using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Play;
@@ -106,7 +107,7 @@ internal sealed partial class SeasonCore
                 continue;
             }
 
-            var night = UnderCover(batch, climate.NightC(layout.AirOf(lot.Space))[day]);
+            var night = WeatherHold.UnderCover(climate.NightC(layout.AirOf(lot.Space))[day], rules, batch.Crop.HardenAboveC);
             if (night >= batch.Crop.HardenAboveC)
             {
                 lot.NightsCounted++;

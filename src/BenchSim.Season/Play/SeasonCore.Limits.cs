@@ -39,30 +39,7 @@ internal sealed partial class SeasonCore
     private int Limited(int? limit, int done, int count) =>
         mode == PlayMode.Planning || limit is not { } most ? count : Math.Min(count, Math.Max(0, most - done));
 
-    // The field: every forecast night's own lowest, and the rain of the two days before.
-    private bool FieldHolds(BatchState batch)
-    {
-        if (mode == PlayMode.Planning)
-        {
-            return false;
-        }
-
-        var weather = climate.Weather;
-        if (weather.RainOf(day - 2) + weather.RainOf(day - 1) > rules.WetLimitMm)
-        {
-            return true;
-        }
-
-        for (var night = 1; night <= rules.ForecastNights; night++)
-        {
-            if (weather.TminOf(day + night) < batch.Crop.FieldAboveC)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private bool FieldHolds(BatchState batch) => mode != PlayMode.Planning && WeatherHold.FromField(climate.Weather, day, rules, batch.Crop.FieldAboveC);
 
     // The tables whose every forecast night, under cover where it is cold, is warm enough.
     private int[] TablesWithoutHold(BatchState batch)
@@ -83,22 +60,8 @@ internal sealed partial class SeasonCore
             : [.. batch.Tables.Where(table => !TableHolds(batch, table))];
     }
 
-    private bool TableHolds(BatchState batch, int table)
-    {
-        var nights = climate.NightC(layout.AirOf(table));
-        for (var night = 0; night < rules.ForecastNights; night++)
-        {
-            if (UnderCover(batch, nights[day + night]) < batch.Crop.HardenAboveC)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    // The row cover goes on when the night is too cold to count.
-    private double UnderCover(BatchState batch, double nightC) => nightC < batch.Crop.HardenAboveC ? nightC + rules.CoverGainK : nightC;
+    private bool TableHolds(BatchState batch, int table) =>
+        WeatherHold.FromTable(climate.NightC(layout.AirOf(table)), day, rules, batch.Crop.HardenAboveC);
 
     // Each relief in the site's order, as long as something waits: the sweep again, with that much more allowed.
     private void ReliefPasses()

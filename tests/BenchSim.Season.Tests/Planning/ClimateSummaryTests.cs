@@ -112,6 +112,59 @@ public class ClimateSummaryTests
         Assert.Equal(1, summary.Nights.FrostAfter[0].Share);
     }
 
+    [Fact]
+    public void Hold_days_of_the_table_are_those_with_a_cold_night_in_the_forecast()
+    {
+        // 10 C but for 4 C on 10 March 2021: below 5 C for the table, not below 3 C for the field. Three forecast nights: held on 7, 8 and 9 March, in one of two years.
+        var summary = ClimateSummary.Of(Plan(house => house, With(Record((2021, 10), (2022, 10)), new(2021, 3, 10), day => day with { TminC = 4 })));
+        Assert.Equal([HoldKind.Table, HoldKind.WetField, HoldKind.Field], summary.Holds.Select(holds => holds.Kind));
+        Assert.Equal([5, null, 3], summary.Holds.Select(holds => holds.AboveC));
+        Assert.Equal("", Assert.Single(summary.Holds[0].Under));
+        Assert.Equal("plain", Assert.Single(summary.Holds[0].Crops));
+        var first = summary.Holds[0].Fortnights[0];
+
+        // Three days and none: mean 1.5, variance 2 x 1.5^2.
+        Assert.Equal((new DateOnly(2027, 3, 1), 14, 1.5, 2), (first.First, first.Days, first.Mean, first.Years));
+        Assert.Equal(Math.Sqrt(4.5), first.StandardDeviation, 1e-12);
+        Assert.All(summary.Holds[0].Fortnights.Skip(1), fortnight => Assert.Equal(0, fortnight.Mean));
+        Assert.All(summary.Holds[2].Fortnights, fortnight => Assert.Equal(0, fortnight.Mean));
+
+        // 121 days: eight fortnights and nine days.
+        Assert.Equal(9, summary.Holds[0].Fortnights.Length);
+        Assert.Equal(9, summary.Holds[0].Fortnights[^1].Days);
+    }
+
+    [Fact]
+    public void A_row_cover_spares_the_hold_it_is_warm_enough_for()
+    {
+        // One degree of cover makes 5 C of 4 C.
+        var plan = Plan(house => house, With(Record((2021, 10), (2022, 10)), new(2021, 3, 10), day => day with { TminC = 4 }));
+        var covered = plan with { Scenario = plan.Scenario with { Rules = plan.Scenario.Rules with { CoverGainK = 1 } } };
+        Assert.Equal(0, ClimateSummary.Of(covered).Holds[0].Fortnights[0].Mean);
+    }
+
+    [Fact]
+    public void Rain_holds_the_field_for_two_days()
+    {
+        // 30 mm on 10 March against a limit of 25 mm: the field is held on 11 and 12 March for every crop, in one year of two, and the table is not.
+        var summary = ClimateSummary.Of(Plan(house => house, With(Record((2021, 10), (2022, 10)), new(2021, 3, 10), day => day with { RainMm = 30 })));
+        Assert.Equal([0, 1, 1], summary.Holds.Select(holds => holds.Fortnights[0].Mean));
+    }
+
+    [Fact]
+    public void A_table_in_a_house_is_held_by_the_house_s_own_nights()
+    {
+        // The house is kept at 20 C: frost outdoors holds the field, never the table.
+        var plan = Plan(house => house, Record((2021, -2), (2022, -2)));
+        var table = plan.Scenario.Spaces[2] with { HouseId = "main" };
+        var summary = ClimateSummary.Of(plan with { Scenario = plan.Scenario with { Spaces = plan.Scenario.Spaces.SetItem(2, table) } });
+        Assert.Equal("main", Assert.Single(summary.Holds[0].Under));
+        Assert.Equal([0, 0, 14], summary.Holds.Select(holds => holds.Fortnights[0].Mean));
+    }
+
+    private static RecordedWeather With(RecordedWeather record, DateOnly date, Func<DailyWeather, DailyWeather> change) =>
+        record with { Days = [.. record.Days.Select(day => day.Date == date ? change(day) : day)] };
+
     private static RecordedWeather Record(params (int Year, double C)[] years) => new(
         [
             .. years.SelectMany(year => Enumerable.Range(0, new DateOnly(year.Year, 12, 31).DayOfYear)
