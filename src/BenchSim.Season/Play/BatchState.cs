@@ -95,6 +95,12 @@ internal sealed class BatchState
 
     public List<Lot> OnTable { get; } = [];
 
+    /// <summary>
+    /// Earliest instant at which a lot on mats or benches may do anything but grow, hours; 0 while that is not known. Before it the steps pass the batch's mats and
+    /// benches by.
+    /// </summary>
+    public double WakeHour { get; set; }
+
     /// <summary>Trays or flats not sown yet.</summary>
     public int Unsown { get; set; }
 
@@ -137,9 +143,13 @@ internal sealed class BatchState
 
     public bool IsStanding => OnMat.Count + OnBench.Count + OnTable.Count > 0;
 
+    /// <summary>Whether nothing of it stands or is still to be sown: its season is over.</summary>
+    public bool IsOver => Unsown == 0 && !IsStanding;
+
     public void Clear()
     {
         Unsown = Sowings;
+        WakeHour = 0;
         NextSown = 0;
         SowWaiting = 0;
         Carry = 0;

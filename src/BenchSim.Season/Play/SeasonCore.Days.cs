@@ -30,14 +30,23 @@ internal sealed partial class SeasonCore
                 KeepWaiting(batch, batch.SowWaitingAt, batch.SowWaiting, batch.PlacesEach(batch.IsPotUp));
             }
 
-            KeepHindrances(batch, batch.OnMat, batch.Benches);
-            KeepBench(batch);
+            if (IsAwake(batch))
+            {
+                KeepHindrances(batch, batch.OnMat, batch.Benches);
+                KeepBench(batch);
+                if (Grain == LotGrain.Merged)
+                {
+                    Merge(batch.OnMat);
+                    Merge(batch.OnBench);
+                }
+
+                batch.WakeHour = NextWake(batch);
+            }
+
             KeepHindrances(batch, batch.OnTable, batch.Tables);
             Night(batch);
             if (Grain == LotGrain.Merged)
             {
-                Merge(batch.OnMat);
-                Merge(batch.OnBench);
                 Merge(batch.OnTable);
             }
         }

@@ -14,8 +14,12 @@ internal sealed partial class SeasonCore
         {
             if (batch.IsStanding)
             {
-                DiscardFrom(batch, batch.OnMat, table: false);
-                DiscardFrom(batch, batch.OnBench, table: false);
+                if (IsAwake(batch))
+                {
+                    DiscardFrom(batch, batch.OnMat, table: false);
+                    DiscardFrom(batch, batch.OnBench, table: false);
+                }
+
                 DiscardFrom(batch, batch.OnTable, table: true);
             }
         }

@@ -209,6 +209,7 @@ internal sealed partial class SeasonCore
             Settle(batch, part, space);
             Hold(batch, space, count * each);
             Insert(target, part);
+            batch.WakeHour = 0;
             KeepMove(batch, from, space);
             result.Moved[day] += count;
             moves += count;

@@ -11,7 +11,7 @@ internal sealed partial class SeasonCore
         step++;
         foreach (var batch in active)
         {
-            if (!batch.IsPotUp || batch.OnBench.Count == 0)
+            if (!batch.IsPotUp || batch.OnBench.Count == 0 || !IsAwake(batch))
             {
                 continue;
             }
@@ -165,7 +165,7 @@ internal sealed partial class SeasonCore
             trays -= count;
             Settle(batch, lot, space);
             Hold(batch, space, count * each);
-            AddLot(batch.OnBench, lot);
+            AddLot(batch, batch.OnBench, lot);
             if (trays == 0)
             {
                 return;

@@ -83,7 +83,7 @@ internal sealed partial class SeasonCore
             Begin(batch, lot, count);
             Settle(batch, lot, space);
             Hold(batch, space, count * each);
-            AddLot(target, lot);
+            AddLot(batch, target, lot);
             Count(batch, count);
             witness?.Moved(batch, batch.IsPotUp, lot.First, count, -1, space, now);
             if (batch.Unsown == 0)
@@ -138,8 +138,9 @@ internal sealed partial class SeasonCore
     }
 
     // A new lot, or one a tray where lots are kept tray by tray.
-    private void AddLot(List<Lot> target, Lot lot)
+    private void AddLot(BatchState batch, List<Lot> target, Lot lot)
     {
+        batch.WakeHour = 0;
         while (Grain == LotGrain.TrayByTray && lot.Count > 1)
         {
             Insert(target, Split(lot, 1));

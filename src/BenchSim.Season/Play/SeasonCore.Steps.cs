@@ -92,7 +92,7 @@ internal sealed partial class SeasonCore
         step++;
         foreach (var batch in active)
         {
-            if (batch.OnBench.Count == 0)
+            if (batch.OnBench.Count == 0 || !IsAwake(batch))
             {
                 continue;
             }
@@ -199,7 +199,7 @@ internal sealed partial class SeasonCore
         step++;
         foreach (var batch in active)
         {
-            if (batch.OnMat.Count == 0)
+            if (batch.OnMat.Count == 0 || !IsAwake(batch))
             {
                 continue;
             }

@@ -27,6 +27,7 @@ internal sealed partial class SeasonCore
     private readonly BatchState[] batches;
     private readonly BatchState[] ranked;
     private readonly Simulation simulation = new();
+    private readonly List<BatchState> unfinished = [];
     private readonly List<BatchState> active = [];
     private readonly Stack<Lot> spare = new();
     private readonly int[] held;
@@ -35,6 +36,7 @@ internal sealed partial class SeasonCore
     private readonly int[] closedInStep;
     private readonly int[] closedInPass;
     private readonly PlayMode mode;
+    private readonly bool maySleep;
 
     private SeasonClimate climate = null!;
     private SeasonResult result = null!;
@@ -57,6 +59,7 @@ internal sealed partial class SeasonCore
         this.layout = layout;
         this.mode = mode;
         rules = scenario.Rules;
+        maySleep = rules.Rounds == RoundKind.WorkRound && !rules.MoveBack && !rules.Reliefs.Contains(Relief.OffMatEarly) && !rules.Reliefs.Contains(Relief.TableEarly);
         ranked = [.. batches.OrderBy(batch => batch.SetOutDay).ThenBy(batch => batch.SowDay).ThenBy(batch => batch.Plan.Order.Id, IdOrder.Instance)];
         var growers = batches.Length == 0 ? 0 : batches.Max(batch => batch.Grower) + 1;
         held = new int[scenario.Spaces.Length];
@@ -162,13 +165,23 @@ internal sealed partial class SeasonCore
     private void FindActive()
     {
         active.Clear();
-        foreach (var batch in ranked)
+        var kept = 0;
+        for (var index = 0; index < unfinished.Count; index++)
         {
-            if (batch.IsStanding || (batch.Unsown > 0 && IsSowDue(batch)))
+            var batch = unfinished[index];
+            if (batch.IsOver)
+            {
+                continue;
+            }
+
+            unfinished[kept++] = batch;
+            if (batch.IsStanding || IsSowDue(batch))
             {
                 active.Add(batch);
             }
         }
+
+        unfinished.RemoveRange(kept, unfinished.Count - kept);
     }
 
     // What is kept of a day is what hindered in its last pass: a tray that a relief pass no longer asks does not wait.
@@ -177,8 +190,12 @@ internal sealed partial class SeasonCore
         foreach (var batch in active)
         {
             batch.SowWaiting = 0;
-            ClearHindrances(batch.OnMat);
-            ClearHindrances(batch.OnBench);
+            if (IsAwake(batch))
+            {
+                ClearHindrances(batch.OnMat);
+                ClearHindrances(batch.OnBench);
+            }
+
             ClearHindrances(batch.OnTable);
         }
     }
@@ -229,6 +246,8 @@ internal sealed partial class SeasonCore
 
         result.Prepare(held.Length, scenario.Houses.Length, batches.Length, heldByGrower.Length, tables.Days, rules.Reliefs.Length);
         result.Season = season;
+        unfinished.Clear();
+        unfinished.AddRange(ranked);
         active.Clear();
         now = -1;
         labourDay = -1;

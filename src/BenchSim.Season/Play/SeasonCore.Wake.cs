@@ -1,0 +1,39 @@
+namespace BenchSim.Season.Play;
+
+/// <summary>
+/// Sleep: most trays do nothing but grow on most days, and when that ends is known from the day they came. A batch whose trays on mats and
+/// benches all only grow is passed by until the first of them may be moved, potted or thrown out. It changes no result.
+/// </summary>
+internal sealed partial class SeasonCore
+{
+    private bool IsAwake(BatchState batch) => batch.WakeHour <= now;
+
+    // A lot that waits, for a place, a date or the weather, is past its hour, so a batch with one stays awake.
+    private double NextWake(BatchState batch)
+    {
+        if (!maySleep)
+        {
+            return 0;
+        }
+
+        var next = double.PositiveInfinity;
+        foreach (var lot in batch.OnMat)
+        {
+            next = Math.Min(next, Math.Min(lot.LeaveMatHour, WakeOf(batch, lot)));
+        }
+
+        foreach (var lot in batch.OnBench)
+        {
+            next = Math.Min(next, WakeOf(batch, lot));
+        }
+
+        return next;
+    }
+
+    // Ready to pot or grown; or to be given up, should it not be up by then.
+    private double WakeOf(BatchState batch, Lot lot)
+    {
+        var ready = Math.Min(lot.PotHour, lot.GrownHour);
+        return lot.EmergedHour <= now ? ready : Math.Min(ready, lot.SowHour + (batch.Crop.EmergeGiveUpDays * 24.0));
+    }
+}
