@@ -36,7 +36,9 @@ public sealed class HeatTable
         for (var hour = 0; hour + 1 < table.Length; hour++)
         {
             sum += ratesADay[hour];
-            table[hour + 1] = (long)Math.Round(sum * (UnitsADegreeDay / 24));
+
+            // No season is long or hot enough to leave the range in which this conversion is the same on every machine.
+            table[hour + 1] = double.ConvertToIntegerNative<long>(Math.Round(sum * (UnitsADegreeDay / 24)));
         }
     }
 

@@ -16,6 +16,7 @@ internal sealed class SeasonClimate
     private readonly Slot[] growthSums;
     private readonly DayValues[] nights;
     private readonly DayValues[] heating;
+    private readonly double[] lightOfDay;
     private int version;
 
     public SeasonClimate(ClimateLayout layout, int days, int forecastNights)
@@ -23,6 +24,7 @@ internal sealed class SeasonClimate
         this.layout = layout;
         this.days = days;
         Weather = new SeasonWeather(days + forecastNights + 1);
+        lightOfDay = [.. Enumerable.Range(0, days).Select(day => layout.Scenario.Rules.Light[layout.Scenario.Window.Opens.AddDays(day).Month - 1])];
         airs = Make<Air>(layout.Airs);
         nights = Make<DayValues>(layout.Airs);
         heating = Make<DayValues>(layout.Airs - 1);
@@ -55,18 +57,14 @@ internal sealed class SeasonClimate
     }
 
     /// <summary>Running sum of the medium's temperature above -100 C, for means along a path.</summary>
-    public HeatTable TemperatureSum(int medium) => Get(temperatureSums[medium], VersionOf(medium), medium, static (climate, key, rates) =>
-        climate.FillMedium(key, rates, static (_, temperature) => temperature + TemperatureShift, 0));
+    public HeatTable TemperatureSum(int medium) =>
+        Get(temperatureSums[medium], VersionOf(medium), medium, static (climate, key, rates) => climate.FillTemperature(key, rates));
 
     /// <summary>Running heat sum of a law of emergence in a medium.</summary>
     public HeatTable EmergenceSum(int emergence, int medium)
     {
         var key = (emergence * layout.Media) + medium;
-        return Get(emergenceSums[key], VersionOf(medium), key, static (climate, key, rates) =>
-        {
-            var (law, of) = Math.DivRem(key, climate.layout.Media);
-            climate.FillMedium(of, rates, static (law, temperature) => EmergenceRate.Of(temperature, law.BaseC, law.OptimumC, law.CeilingC), climate.layout.Emergences[law]);
-        });
+        return Get(emergenceSums[key], VersionOf(medium), key, static (climate, key, rates) => climate.FillEmergence(key, rates));
     }
 
     /// <summary>Running heat sum of a law of growth in an air, the month's light included.</summary>
@@ -119,7 +117,7 @@ internal sealed class SeasonClimate
     // A mat is as warm in every season, so its tables outlive the weather.
     private int VersionOf(int medium) => medium >= layout.Airs ? 0 : version;
 
-    private HeatTable Get(Slot slot, int wanted, int key, Action<SeasonClimate, int, double[]> fill)
+    private HeatTable Get(Slot slot, int wanted, int key, FillRates fill)
     {
         if (Volatile.Read(ref slot.Version) != wanted)
         {
@@ -129,7 +127,7 @@ internal sealed class SeasonClimate
                 rates = RateBuffer = new double[days * 24];
             }
 
-            fill(this, key, rates);
+            fill(this, key, rates.AsSpan(0, days * 24));
             var table = slot.Table ?? new HeatTable(days * 24);
             table.Fill(rates.AsSpan(0, days * 24));
             slot.Table = table;
@@ -142,32 +140,43 @@ internal sealed class SeasonClimate
     [ThreadStatic]
     private static double[]? RateBuffer;
 
-    private void FillMedium<TLaw>(int medium, double[] rates, Func<TLaw, double, double> rate, TLaw law)
+    private void FillTemperature(int medium, Span<double> rates)
     {
-        var hours = days * 24;
         if (medium >= layout.Airs)
         {
-            Array.Fill(rates, rate(law, layout.MatTemperatures[medium - layout.Airs]), 0, hours);
+            rates.Fill(layout.MatTemperatures[medium - layout.Airs] + TemperatureShift);
             return;
         }
 
         var air = AirC(medium);
         var offset = layout.Scenario.Rules.MediumOffsetK;
-        for (var hour = 0; hour < hours; hour++)
+        for (var hour = 0; hour < rates.Length; hour++)
         {
-            rates[hour] = rate(law, air[hour] + offset);
+            rates[hour] = air[hour] + offset + TemperatureShift;
         }
     }
 
-    private void FillGrowth(int key, double[] rates)
+    private void FillEmergence(int key, Span<double> rates)
+    {
+        var (law, medium) = Math.DivRem(key, layout.Media);
+        var (baseC, optimumC, ceilingC) = layout.Emergences[law];
+        if (medium >= layout.Airs)
+        {
+            rates.Fill(EmergenceRate.Of(layout.MatTemperatures[medium - layout.Airs], baseC, optimumC, ceilingC));
+            return;
+        }
+
+        EmergenceRate.Fill(AirC(medium).AsSpan(0, rates.Length), layout.Scenario.Rules.MediumOffsetK, baseC, optimumC, ceilingC, rates);
+    }
+
+    private void FillGrowth(int key, Span<double> rates)
     {
         var (law, of) = Math.DivRem(key, layout.Airs);
         var (baseC, capC) = layout.Growths[law];
         var air = AirC(of);
-        var light = layout.Scenario.Rules.Light;
         for (var day = 0; day < days; day++)
         {
-            var factor = light[layout.Scenario.Window.Opens.AddDays(day).Month - 1];
+            var factor = lightOfDay[day];
             for (var hour = day * 24; hour < (day + 1) * 24; hour++)
             {
                 rates[hour] = factor * Math.Max(0, Math.Min(air[hour], capC) - baseC);
@@ -181,9 +190,14 @@ internal sealed class SeasonClimate
         for (var day = 0; day < days; day++)
         {
             var (low, high) = (Weather.TminOf(day), Weather.TmaxOf(day));
-            for (var hour = 0; hour < 24; hour++)
+            var into = hours.AsSpan(day * HourlyClimate.Hours, HourlyClimate.Hours);
+            if (house is null)
             {
-                hours[(day * 24) + hour] = house is null ? HourlyClimate.OutdoorC(hour, low, high) : HourlyClimate.InsideC(house, hour, low, high);
+                HourlyClimate.OutdoorDay(low, high, into);
+            }
+            else
+            {
+                HourlyClimate.InsideDay(house, low, high, into);
             }
         }
     }
@@ -208,6 +222,8 @@ internal sealed class SeasonClimate
 
         return lowest;
     }
+
+    private delegate void FillRates(SeasonClimate climate, int key, Span<double> rates);
 
     private sealed class Air
     {

@@ -59,6 +59,19 @@ public static class HourlyClimate
         return InsideC(OutdoorC(hour, tminC, tmaxC), LiftK(hour, house.DayLiftK), heating, house.VentC);
     }
 
+    /// <summary>Outdoor air through a day, degrees Celsius: the 24 hours at once.</summary>
+    /// <param name="tminC">Lowest temperature of the day, degrees Celsius.</param>
+    /// <param name="tmaxC">Highest temperature of the day, degrees Celsius.</param>
+    /// <param name="outdoor">Filled; 24 long.</param>
+    public static void OutdoorDay(double tminC, double tmaxC, Span<double> outdoor)
+    {
+        if (outdoor.Length != Hours)
+            throw new ArgumentException("A day has 24 hours.", nameof(outdoor));
+        var (middle, half) = ((tmaxC + tminC) / 2, (tmaxC - tminC) / 2);
+        for (var hour = 0; hour < Hours; hour++)
+            outdoor[hour] = middle + (half * Swing[hour]);
+    }
+
     /// <summary>Air of a house through a day, degrees Celsius: the 24 hours at once.</summary>
     /// <param name="house">House.</param>
     /// <param name="tminC">Lowest outdoor temperature of the day, degrees Celsius.</param>
@@ -67,10 +80,18 @@ public static class HourlyClimate
     public static void InsideDay(House house, double tminC, double tmaxC, Span<double> inside)
     {
         ArgumentNullException.ThrowIfNull(house);
-        if (inside.Length != Hours)
-            throw new ArgumentException("A day has 24 hours.", nameof(inside));
+        OutdoorDay(tminC, tmaxC, inside);
+        var (lift, vent) = (house.DayLiftK, house.VentC);
+
+        // An unheated house never is below a set-point.
+        var night = house.NightC ?? double.NegativeInfinity;
+        var day = house.DayC ?? night;
         for (var hour = 0; hour < Hours; hour++)
-            inside[hour] = InsideC(house, hour, tminC, tmaxC);
+        {
+            var outdoor = inside[hour];
+            var vented = Math.Min(outdoor + (lift * Sun[hour]), Math.Max(vent, outdoor));
+            inside[hour] = Math.Max(IsDay(hour) ? day : night, vented);
+        }
     }
 
     /// <summary>Kelvin-hours a heater must make up in a day: sum over h = 0..23 of max(0, S - T - L). A vent does not change
