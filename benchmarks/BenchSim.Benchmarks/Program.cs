@@ -1,3 +1,8 @@
 using BenchmarkDotNet.Running;
+using BenchSim.Benchmarks.Season;
 
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+// "where SCENARIO" prints where the time of a season goes; anything else is BenchmarkDotNet's.
+if (args is ["where", var scenario])
+    WhereTimeGoes.Print(scenario, Console.Out);
+else
+    BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

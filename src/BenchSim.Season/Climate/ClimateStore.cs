@@ -33,7 +33,7 @@ internal sealed class ClimateStore
     {
         if (Source.Distinct is { } distinct && distinct <= MostKept)
         {
-            return kept.GetOrAdd(Source.Which(seed, season), _ => Fill(new SeasonClimate(Layout, days, forecastNights), seed, season));
+            return kept.GetOrAdd(Source.Which(seed, season), _ => Fill(new SeasonClimate(Layout, days, forecastNights, isShared: true), seed, season));
         }
 
         own ??= new SeasonClimate(Layout, days, forecastNights);

@@ -9,7 +9,13 @@ public sealed class HeatTable
     /// <summary>Parts of a degree-day in one unit of the table.</summary>
     public const double UnitsADegreeDay = 1e6;
 
+    // A season often needs only the beginning of a table; ten days at a time cost little in steps and waste little.
+    private const int HoursAStep = 240;
+
     private readonly long[] cumulative;
+    private FillHours? rates;
+    private double sum;
+    private int filled;
 
     /// <summary>Makes a table that can hold a number of hours; <see cref="Fill"/> gives it content.</summary>
     /// <param name="hours">Hours, 1 or more.</param>
@@ -26,20 +32,55 @@ public sealed class HeatTable
     /// <param name="degreeDays">Degree-days, 0 or more.</param>
     public static long Units(double degreeDays) => (long)Math.Round(degreeDays * UnitsADegreeDay);
 
+    /// <summary>Gives the daily rates of the hours from one on, one for each element.</summary>
+    internal delegate void FillHours(int fromHour, Span<double> ratesADay);
+
     /// <summary>Fills the table from a daily rate that holds for each hour.</summary>
     /// <param name="ratesADay">Degree-days a day, one for each hour.</param>
     public void Fill(ReadOnlySpan<double> ratesADay)
     {
         if (ratesADay.Length < Hours) throw new ArgumentException("There must be one rate for each hour.", nameof(ratesADay));
-        var sum = 0.0;
-        var table = cumulative;
-        for (var hour = 0; hour + 1 < table.Length; hour++)
+        rates = null;
+        (sum, filled) = (0, 0);
+        Add(ratesADay[..Hours]);
+    }
+
+    /// <summary>Empties the table; its hours are then filled as far as they are asked for. Not for use by several threads before <see cref="FillAll"/>.</summary>
+    /// <param name="fill">Gives the rates.</param>
+    internal void Start(FillHours fill)
+    {
+        rates = fill;
+        (sum, filled) = (0, 0);
+    }
+
+    /// <summary>Fills every hour that has not been asked for yet, after which reading changes nothing.</summary>
+    internal void FillAll() => FillTo(Hours);
+
+    private void FillTo(int hours)
+    {
+        Span<double> step = stackalloc double[HoursAStep];
+        while (filled < hours)
         {
-            sum += ratesADay[hour];
+            var next = step[..Math.Min(HoursAStep, Hours - filled)];
+            rates!(filled, next);
+            Add(next);
+        }
+    }
+
+    private void Add(ReadOnlySpan<double> ratesADay)
+    {
+        var table = cumulative.AsSpan(filled + 1, ratesADay.Length);
+        var running = sum;
+        for (var hour = 0; hour < table.Length; hour++)
+        {
+            running += ratesADay[hour];
 
             // No season is long or hot enough to leave the range in which this conversion is the same on every machine.
-            table[hour + 1] = double.ConvertToIntegerNative<long>(Math.Round(sum * (UnitsADegreeDay / 24)));
+            table[hour] = double.ConvertToIntegerNative<long>(Math.Round(running * (UnitsADegreeDay / 24)));
         }
+
+        sum = running;
+        filled += ratesADay.Length;
     }
 
     /// <summary>Heat from the opening of day 0 to an instant, in units.</summary>
@@ -47,9 +88,13 @@ public sealed class HeatTable
     public long At(double hour)
     {
         var whole = (int)hour;
-        if (whole >= Hours)
+        if (whole >= filled)
         {
-            return cumulative[^1];
+            FillTo(Math.Min(whole + 1, Hours));
+            if (whole >= Hours)
+            {
+                return cumulative[^1];
+            }
         }
 
         var part = hour - whole;
@@ -70,13 +115,18 @@ public sealed class HeatTable
             return fromHour;
         }
 
-        if (cumulative[^1] < level)
+        while (cumulative[filled] < level)
         {
-            return double.PositiveInfinity;
+            if (filled == Hours)
+            {
+                return double.PositiveInfinity;
+            }
+
+            FillTo(filled + 1);
         }
 
         var low = Math.Min((int)fromHour, Hours);
-        var high = Hours;
+        var high = filled;
         while (high - low > 1)
         {
             var middle = (low + high) >>> 1;

@@ -10,6 +10,7 @@ internal sealed class SeasonClimate
 {
     private readonly ClimateLayout layout;
     private readonly int days;
+    private readonly bool isShared;
     private readonly Air[] airs;
     private readonly Slot[] temperatureSums;
     private readonly Slot[] emergenceSums;
@@ -19,8 +20,14 @@ internal sealed class SeasonClimate
     private readonly double[] lightOfDay;
     private int version;
 
-    public SeasonClimate(ClimateLayout layout, int days, int forecastNights)
+    /// <summary>Makes a climate without weather yet.</summary>
+    /// <param name="layout">What the plan needs.</param>
+    /// <param name="days">Days of the season.</param>
+    /// <param name="forecastNights">Nights of forecast past the end.</param>
+    /// <param name="isShared">Whether several threads may read it: tables are then filled whole when made.</param>
+    public SeasonClimate(ClimateLayout layout, int days, int forecastNights, bool isShared = false)
     {
+        this.isShared = isShared;
         this.layout = layout;
         this.days = days;
         Weather = new SeasonWeather(days + forecastNights + 1);
@@ -47,7 +54,7 @@ internal sealed class SeasonClimate
         var slot = airs[air];
         if (Volatile.Read(ref slot.Version) != version)
         {
-            var hours = slot.Hours ?? new double[days * 24];
+            var hours = slot.Hours ?? new double[days * HourlyClimate.Hours];
             FillAir(air, hours);
             slot.Hours = hours;
             Volatile.Write(ref slot.Version, version);
@@ -58,20 +65,20 @@ internal sealed class SeasonClimate
 
     /// <summary>Running sum of the medium's temperature above -100 C, for means along a path.</summary>
     public HeatTable TemperatureSum(int medium) =>
-        Get(temperatureSums[medium], VersionOf(medium), medium, static (climate, key, rates) => climate.FillTemperature(key, rates));
+        Get(temperatureSums[medium], VersionOf(medium), medium, static (climate, key, from, rates) => climate.FillTemperature(key, from, rates));
 
     /// <summary>Running heat sum of a law of emergence in a medium.</summary>
     public HeatTable EmergenceSum(int emergence, int medium)
     {
         var key = (emergence * layout.Media) + medium;
-        return Get(emergenceSums[key], VersionOf(medium), key, static (climate, key, rates) => climate.FillEmergence(key, rates));
+        return Get(emergenceSums[key], VersionOf(medium), key, static (climate, key, from, rates) => climate.FillEmergence(key, from, rates));
     }
 
     /// <summary>Running heat sum of a law of growth in an air, the month's light included.</summary>
     public HeatTable GrowthSum(int growth, int air)
     {
         var key = (growth * layout.Airs) + air;
-        return Get(growthSums[key], version, key, static (climate, key, rates) => climate.FillGrowth(key, rates));
+        return Get(growthSums[key], version, key, static (climate, key, from, rates) => climate.FillGrowth(key, from, rates));
     }
 
     /// <summary>Temperature of the night after the round of a day, by day, in an air: outdoors the next day's lowest; in a house the lowest from 18:00 to 06:00.</summary>
@@ -121,15 +128,14 @@ internal sealed class SeasonClimate
     {
         if (Volatile.Read(ref slot.Version) != wanted)
         {
-            var rates = RateBuffer ??= [];
-            if (rates.Length < days * 24)
+            var table = isShared || slot.Table is null ? new HeatTable(days * HourlyClimate.Hours) : slot.Table;
+            slot.Rates ??= (from, rates) => fill(this, key, from, rates);
+            table.Start(slot.Rates);
+            if (isShared)
             {
-                rates = RateBuffer = new double[days * 24];
+                table.FillAll();
             }
 
-            fill(this, key, rates.AsSpan(0, days * 24));
-            var table = slot.Table ?? new HeatTable(days * 24);
-            table.Fill(rates.AsSpan(0, days * 24));
             slot.Table = table;
             Volatile.Write(ref slot.Version, wanted);
         }
@@ -137,10 +143,7 @@ internal sealed class SeasonClimate
         return slot.Table!;
     }
 
-    [ThreadStatic]
-    private static double[]? RateBuffer;
-
-    private void FillTemperature(int medium, Span<double> rates)
+    private void FillTemperature(int medium, int from, Span<double> rates)
     {
         if (medium >= layout.Airs)
         {
@@ -148,7 +151,7 @@ internal sealed class SeasonClimate
             return;
         }
 
-        var air = AirC(medium);
+        var air = AirC(medium).AsSpan(from, rates.Length);
         var offset = layout.Scenario.Rules.MediumOffsetK;
         for (var hour = 0; hour < rates.Length; hour++)
         {
@@ -156,7 +159,7 @@ internal sealed class SeasonClimate
         }
     }
 
-    private void FillEmergence(int key, Span<double> rates)
+    private void FillEmergence(int key, int from, Span<double> rates)
     {
         var (law, medium) = Math.DivRem(key, layout.Media);
         var (baseC, optimumC, ceilingC) = layout.Emergences[law];
@@ -166,21 +169,17 @@ internal sealed class SeasonClimate
             return;
         }
 
-        EmergenceRate.Fill(AirC(medium).AsSpan(0, rates.Length), layout.Scenario.Rules.MediumOffsetK, baseC, optimumC, ceilingC, rates);
+        EmergenceRate.Fill(AirC(medium).AsSpan(from, rates.Length), layout.Scenario.Rules.MediumOffsetK, baseC, optimumC, ceilingC, rates);
     }
 
-    private void FillGrowth(int key, Span<double> rates)
+    private void FillGrowth(int key, int from, Span<double> rates)
     {
         var (law, of) = Math.DivRem(key, layout.Airs);
         var (baseC, capC) = layout.Growths[law];
-        var air = AirC(of);
-        for (var day = 0; day < days; day++)
+        var air = AirC(of).AsSpan(from, rates.Length);
+        for (var hour = 0; hour < rates.Length; hour++)
         {
-            var factor = lightOfDay[day];
-            for (var hour = day * 24; hour < (day + 1) * 24; hour++)
-            {
-                rates[hour] = factor * Math.Max(0, Math.Min(air[hour], capC) - baseC);
-            }
+            rates[hour] = lightOfDay[(from + hour) / HourlyClimate.Hours] * Math.Max(0, Math.Min(air[hour], capC) - baseC);
         }
     }
 
@@ -223,7 +222,7 @@ internal sealed class SeasonClimate
         return lowest;
     }
 
-    private delegate void FillRates(SeasonClimate climate, int key, Span<double> rates);
+    private delegate void FillRates(SeasonClimate climate, int key, int from, Span<double> rates);
 
     private sealed class Air
     {
@@ -237,6 +236,8 @@ internal sealed class SeasonClimate
         public int Version = -1;
 
         public HeatTable? Table { get; set; }
+
+        public HeatTable.FillHours? Rates { get; set; }
     }
 
     private sealed class DayValues

@@ -1,0 +1,103 @@
+using System.Diagnostics;
+using System.Globalization;
+using BenchSim.Folder;
+using BenchSim.Season.Climate;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Planning;
+using BenchSim.Season.Play;
+using BenchSim.Study;
+using BenchSim.Study.Counting;
+
+namespace BenchSim.Benchmarks.Season;
+
+/// <summary>
+/// Where the time of a season of the spring example goes, warm and on one thread, and what 200 seasons take on two. Each figure is the best of
+/// many repeats, the one least disturbed by whatever else the machine does.
+/// </summary>
+internal static class WhereTimeGoes
+{
+    private const int Seasons = 200;
+    private const int Repeats = 40;
+    private const ulong Seed = 1;
+
+    /// <summary>Measures and prints a table.</summary>
+    /// <param name="scenario">Scenario folder.</param>
+    /// <param name="output">Where the table goes.</param>
+    public static void Print(string scenario, TextWriter output)
+    {
+        SeasonPlan plan = SeasonPlanner.Make(ScenarioFolder.Read(scenario).Scenario!).Plan!;
+        var source = WeatherSource.Of(plan.Scenario, plan.Days + plan.Scenario.Rules.ForecastNights + 1);
+        var weather = new SeasonWeather(plan.Days + plan.Scenario.Rules.ForecastNights + 1);
+        var player = new SeasonPlayer(plan, Seed);
+        var (given, unlimited) = (new SeasonResult(), new SeasonResult());
+        var tally = new SeasonTally(new PlanShape(plan));
+        Parts best = Parts.Endless;
+        double study = double.PositiveInfinity;
+        for (int repeat = 0; repeat < Repeats; repeat++)
+        {
+            best = best.Least(Once(source, weather, player, given, unlimited, tally));
+            study = Math.Min(study, Time(() => StudyRunner.Play(plan, new StudyOptions { Seasons = Seasons, Seed = Seed, Threads = 2 }, null, CancellationToken.None)));
+        }
+
+        string[] lines =
+        [
+            $"{Path.GetFileName(Path.GetFullPath(scenario))}: {plan.Batches.Length} sowings, {plan.Days} days; microseconds a season, one thread, best of {Repeats}",
+            Row("drawing the weather", best.Weather),
+            Row("heat sums of that weather", best.FirstPlay - best.Weather - best.SecondPlay),
+            Row("the rounds, places as given", best.SecondPlay),
+            Row("the rounds, without limits", best.Unlimited),
+            Row("counting", best.Counting),
+            Row("all", best.FirstPlay + best.Unlimited + best.Counting),
+            string.Create(CultureInfo.InvariantCulture, $"{Seasons} seasons, two threads: {study * 1e3:0.0} ms"),
+        ];
+        foreach (string line in lines)
+            output.WriteLine(line);
+    }
+
+    // The second play of a season finds its weather and heat sums made.
+    private static Parts Once(WeatherSource source, SeasonWeather weather, SeasonPlayer player, SeasonResult given, SeasonResult unlimited, SeasonTally tally)
+    {
+        var parts = default(Parts);
+        for (int season = 0; season < Seasons; season++)
+        {
+            parts += new Parts(
+                Time(() => source.Fill(Seed, season, weather)),
+                Time(() => player.Play(season, PlaceLimits.AsGiven, given)),
+                Time(() => player.Play(season, PlaceLimits.AsGiven, given)),
+                Time(() => player.Play(season, PlaceLimits.None, unlimited)),
+                Time(() => tally.Add(given, unlimited)));
+        }
+
+        return parts;
+    }
+
+    private static double Time(Action work)
+    {
+        long start = Stopwatch.GetTimestamp();
+        work();
+        return Stopwatch.GetElapsedTime(start).TotalSeconds;
+    }
+
+    private static string Row(string what, double seconds) =>
+        string.Create(CultureInfo.InvariantCulture, $"  {what,-30}{seconds / Seasons * 1e6,8:0}");
+
+    /// <summary>Seconds of the parts of a repeat.</summary>
+    private readonly record struct Parts(double Weather, double FirstPlay, double SecondPlay, double Unlimited, double Counting)
+    {
+        public static Parts Endless { get; } = new(double.MaxValue, double.MaxValue, double.MaxValue, double.MaxValue, double.MaxValue);
+
+        public static Parts operator +(Parts left, Parts right) => new(
+            left.Weather + right.Weather,
+            left.FirstPlay + right.FirstPlay,
+            left.SecondPlay + right.SecondPlay,
+            left.Unlimited + right.Unlimited,
+            left.Counting + right.Counting);
+
+        public Parts Least(Parts other) => new(
+            Math.Min(Weather, other.Weather),
+            Math.Min(FirstPlay, other.FirstPlay),
+            Math.Min(SecondPlay, other.SecondPlay),
+            Math.Min(Unlimited, other.Unlimited),
+            Math.Min(Counting, other.Counting));
+    }
+}
