@@ -45,6 +45,9 @@ internal sealed class BatchState
 
     public bool IsPotUp => Plan.Flat is not null;
 
+    /// <summary>Place in the order in which batches are asked: by date in the field, then by sow date, then by id.</summary>
+    public int Rank { get; set; }
+
     public int SowDay { get; set; }
 
     public int SetOutDay { get; }

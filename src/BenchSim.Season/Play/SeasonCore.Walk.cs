@@ -38,6 +38,8 @@ internal sealed partial class SeasonCore
         }
 
         var batch = batches[index];
+        due.Clear();
+        due.Add(batch);
         batch.Unsown = batch.Sowings;
         batch.SowDay = sowDay;
         DrawLuck(batch);

@@ -27,7 +27,8 @@ internal sealed partial class SeasonCore
     private readonly BatchState[] batches;
     private readonly BatchState[] ranked;
     private readonly Simulation simulation = new();
-    private readonly List<BatchState> unfinished = [];
+    private readonly BatchState[] latestFirst;
+    private readonly List<BatchState> due = [];
     private readonly List<BatchState> active = [];
     private readonly Stack<Lot> spare = new();
     private readonly int[] held;
@@ -61,6 +62,12 @@ internal sealed partial class SeasonCore
         rules = scenario.Rules;
         maySleep = rules.Rounds == RoundKind.WorkRound && !rules.MoveBack && !rules.Reliefs.Contains(Relief.OffMatEarly) && !rules.Reliefs.Contains(Relief.TableEarly);
         ranked = [.. batches.OrderBy(batch => batch.SetOutDay).ThenBy(batch => batch.SowDay).ThenBy(batch => batch.Plan.Order.Id, IdOrder.Instance)];
+        for (var rank = 0; rank < ranked.Length; rank++)
+        {
+            ranked[rank].Rank = rank;
+        }
+
+        latestFirst = [.. batches.OrderByDescending(batch => batch.SowDay)];
         var growers = batches.Length == 0 ? 0 : batches.Max(batch => batch.Grower) + 1;
         held = new int[scenario.Spaces.Length];
         heldByGrower = new int[growers];
@@ -161,27 +168,40 @@ internal sealed partial class SeasonCore
         FindActive();
     }
 
-    // Batches that stand somewhere or are due to be sown, in rank; no step of a round brings another to life.
+    // Batches that stand somewhere or are due to be sown, in rank; no step of a round brings another to life, and one that is over stays so.
     private void FindActive()
     {
-        active.Clear();
-        var kept = 0;
-        for (var index = 0; index < unfinished.Count; index++)
+        active.RemoveAll(static batch => batch.IsOver);
+        for (var index = due.Count - 1; index >= 0; index--)
         {
-            var batch = unfinished[index];
-            if (batch.IsOver)
+            var batch = due[index];
+            if (IsSowDue(batch))
             {
-                continue;
+                due.RemoveAt(index);
+                Activate(batch);
             }
-
-            unfinished[kept++] = batch;
-            if (batch.IsStanding || IsSowDue(batch))
+            else if (Stays is null)
             {
-                active.Add(batch);
+                // The rest are due later.
+                return;
             }
         }
+    }
 
-        unfinished.RemoveRange(kept, unfinished.Count - kept);
+    private void Activate(BatchState batch)
+    {
+        if (batch.IsOver)
+        {
+            return;
+        }
+
+        var at = active.Count;
+        while (at > 0 && active[at - 1].Rank > batch.Rank)
+        {
+            at--;
+        }
+
+        active.Insert(at, batch);
     }
 
     // What is kept of a day is what hindered in its last pass: a tray that a relief pass no longer asks does not wait.
@@ -246,8 +266,8 @@ internal sealed partial class SeasonCore
 
         result.Prepare(held.Length, scenario.Houses.Length, batches.Length, heldByGrower.Length, tables.Days, rules.Reliefs.Length);
         result.Season = season;
-        unfinished.Clear();
-        unfinished.AddRange(ranked);
+        due.Clear();
+        due.AddRange(latestFirst);
         active.Clear();
         now = -1;
         labourDay = -1;
