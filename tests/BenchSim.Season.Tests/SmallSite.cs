@@ -99,10 +99,10 @@ internal static class SmallSite
         return made.Plan!;
     }
 
-    public static SeasonResult PlayOnce(Scenario scenario, PlaceLimits limits = PlaceLimits.AsGiven, int season = 0, LotGrain grain = LotGrain.AsSplit)
+    public static SeasonResult PlayOnce(Scenario scenario, PlaceLimits? limits = null, int season = 0, LotGrain grain = LotGrain.AsSplit)
     {
         var result = new SeasonResult();
-        new SeasonPlayer(Plan(scenario), scenario.Play.Seed, grain, null).Play(season, limits, result);
+        new SeasonPlayer(Plan(scenario), scenario.Play.Seed, grain, null).Play(season, limits ?? PlaceLimits.AsGiven, result);
         return result;
     }
 

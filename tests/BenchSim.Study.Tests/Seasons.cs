@@ -25,7 +25,7 @@ internal static class Seasons
     {
         if (result.Held.Length == 0)
             Shape(plan, result);
-        Random random = new((season * 2) + (int)limits);
+        Random random = new((season * 2) + (limits == PlaceLimits.None ? 1 : 0));
         result.Season = season;
         for (int space = 0; space < result.Held.Length; space++)
         {
@@ -60,6 +60,8 @@ internal static class Seasons
         result.PlantsInTime = result.PlantsOut = 0;
         for (int batch = 0; batch < result.Batches.Length; batch++)
             DrawBatch(result, result.Batches[batch], plan.Batches[batch].Order.Plants, plan.Days, random);
+        foreach (int[] row in result.Refused)
+            Fill(row, random, 6);
         result.Fits = random.Next(3) > 0;
         result.FitsWeatherCounted = result.Fits && random.Next(3) > 0;
         result.SownInTime = random.Next(3) > 0;
@@ -97,6 +99,7 @@ internal static class Seasons
         int growers = plan.Batches.Select(batch => batch.Order.Grower).Distinct(StringComparer.Ordinal).Count();
         result.Held = Rows<int>(spaces, plan.Days);
         result.Waiting = Rows<int>(spaces, plan.Days);
+        result.Refused = Rows<int>((spaces + 1) * spaces, (plan.Days + 6) / 7);
         result.HeldByGrower = Rows<int>(growers, plan.Days);
         result.TrayDays = Rows<long>(growers, spaces);
         result.Batches = [.. plan.Batches.Select(_ => new BatchOutcome { BlockedTrayDays = new long[spaces] })];

@@ -26,6 +26,11 @@ internal static class Differences
                 .Concat(Value($"mat days of {id}", twin.MatDays[space], original.MatDays[space]));
         }
 
+        for (var row = 0; row < twin.Refused.Length; row++)
+        {
+            found = found.Concat(Days($"refused to {row / twin.Held.Length} by {row % twin.Held.Length}", twin.Refused[row], original.Refused[row]));
+        }
+
         for (var house = 0; house < twin.Heat.Length; house++)
         {
             var id = plan.Scenario.Houses[house].Id;

@@ -9,6 +9,7 @@ internal sealed class TwinResult
     public TwinResult(SeasonPlan plan)
     {
         (Held, Waiting) = (Table(plan.Scenario.Spaces.Length), Table(plan.Scenario.Spaces.Length));
+        Refused = [.. Enumerable.Range(0, (Waiting.Length + 1) * Waiting.Length).Select(_ => new int[(plan.Days + 6) / 7])];
         Heat = [.. plan.Scenario.Houses.Select(_ => new long[plan.Days])];
         (Sown, Potted, Moved, SetOut, CarriedIn) = (new int[plan.Days], new int[plan.Days], new int[plan.Days], new int[plan.Days], new int[plan.Days]);
         DaysOpen = new int[plan.Scenario.Houses.Length];
@@ -19,6 +20,8 @@ internal sealed class TwinResult
     public int[][] Held { get; }
 
     public int[][] Waiting { get; }
+
+    public int[][] Refused { get; }
 
     public long[][] Heat { get; }
 
@@ -47,6 +50,9 @@ internal sealed class TwinResult
     public bool Fits { get; private set; }
 
     public bool FitsWeatherCounted { get; private set; }
+
+    /// <summary>Counts places refused on a day to trays that stand in a space, or, past the last space, are not sown.</summary>
+    public void Refuse(int from, int by, int day, int places) => Refused[(from * Waiting.Length) + by][day / 7] += places;
 
     public void Finish(SeasonPlan plan, TwinClimate climate, TwinBatch[] batches, List<TwinTray> trays)
     {

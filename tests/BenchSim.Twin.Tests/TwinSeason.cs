@@ -73,9 +73,9 @@ internal sealed partial class TwinSeason
             CountDay(tray);
         }
 
-        for (var space = 0; space < scenario.Spaces.Length && limits == PlaceLimits.AsGiven && rules.Reliefs.Contains(Relief.Aisle); space++)
+        for (var space = 0; space < scenario.Spaces.Length && rules.Reliefs.Contains(Relief.Aisle); space++)
         {
-            Result.ReliefUses[Relief.Aisle] += Math.Max(0, Math.Min(scenario.Spaces[space].AislePlaces, HeldIn(space) - Places(space)));
+            Result.ReliefUses[Relief.Aisle] += limits.IsLimited(space) ? Math.Max(0, Math.Min(scenario.Spaces[space].AislePlaces, HeldIn(space) - Places(space))) : 0;
         }
 
         foreach (var tray in Standing().Where(tray => Kind(tray) == SpaceKind.Table))
@@ -179,14 +179,14 @@ internal sealed partial class TwinSeason
             places = change.Places;
         }
 
-        return IsOpen(space) ? places : 0;
+        return IsOpen(space) ? Math.Max(0, places + limits.Added(space)) : 0;
     }
 
     private int HeldIn(int space) => Standing().Where(tray => tray.Space == space).Sum(tray => tray.PlacesEach);
 
     private int Free(int space)
     {
-        if (limits == PlaceLimits.None)
+        if (!limits.IsLimited(space))
         {
             return IsOpen(space) ? int.MaxValue / 2 : 0;
         }
@@ -208,6 +208,7 @@ internal sealed partial class TwinSeason
         {
             var each = tray.RefusedAsTrays ? tray.Batch.Plan.Tray.PlacesEach : tray.PlacesEach;
             Result.Waiting[tray.RefusedBy][day] += tray.RefusedTrays * each;
+            Result.Refuse(tray.Fate == TrayFate.Unsown ? Result.Waiting.Length : tray.Space, tray.RefusedBy, day, tray.RefusedTrays * each);
             tray.Batch.Outcome.BlockedTrayDays[tray.RefusedBy]++;
             tray.RefusedDaysSinceGrown += tray.Grown <= lastRound ? 1 : 0;
         }

@@ -160,6 +160,7 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
         var (places, note) = ReadPlaces(section);
         var mat = ReadMatTemperature(section, kind);
         var aisle = cells.Whole(section.Scalar("aisle_places"), 0, MostPlaces) ?? 0;
+        var unit = cells.Whole(section.Scalar("unit_places"), 1, MostPlaces);
         var changes = ReadChanges(section);
         var power = new MatPowerReader(cells, section).Read(kind, changes.Select(change => change.Places).Append(places ?? 0).Max());
         var name = cells.Name(section.Scalar("name"));
@@ -174,6 +175,7 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
             MatC = mat,
             Power = power,
             AislePlaces = aisle,
+            UnitPlaces = unit,
             PlacesNote = note,
         };
     }

@@ -45,6 +45,9 @@ public sealed record Space
     /// <summary>Extra places in the aisle that the relief "aisle" may use, 0 or more.</summary>
     public int AislePlaces { get; init; }
 
+    /// <summary>Places of one unit, such as a mat or a bench: the step by which the space can grow; null where it is not given.</summary>
+    public int? UnitPlaces { get; init; }
+
     /// <summary>How the places were worked out, in words ("given", or bench length by width); shown by check.</summary>
     public string PlacesNote { get; init; } = "given";
 }

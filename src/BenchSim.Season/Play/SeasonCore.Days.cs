@@ -27,7 +27,7 @@ internal sealed partial class SeasonCore
         {
             if (batch.SowWaiting > 0)
             {
-                KeepWaiting(batch, batch.SowWaitingAt, batch.SowWaiting, batch.PlacesEach(batch.IsPotUp));
+                KeepWaiting(batch, held.Length, batch.SowWaitingAt, batch.SowWaiting, batch.PlacesEach(batch.IsPotUp));
             }
 
             if (IsAwake(batch))
@@ -84,7 +84,7 @@ internal sealed partial class SeasonCore
         switch (lot.Hindrance)
         {
             case Hindrance.Place:
-                KeepWaiting(batch, group[0], asking, lot.PlacesRefused);
+                KeepWaiting(batch, lot.Space, group[0], asking, lot.PlacesRefused);
                 if (lot.GrownHour <= now)
                 {
                     lot.PlaceDays++;
@@ -98,9 +98,11 @@ internal sealed partial class SeasonCore
         }
     }
 
-    private void KeepWaiting(BatchState batch, int space, int trays, int placesEach)
+    // From the space where they stand, or from outside, as the space after the last, where they are not sown yet.
+    private void KeepWaiting(BatchState batch, int from, int space, int trays, int placesEach)
     {
         result.Waiting[space][day] += trays * placesEach;
+        result.Refused[SeasonResult.RefusedRow(from, space, held.Length)][day / SeasonResult.DaysAWeek] += trays * placesEach;
         result.Batches[batch.Index].BlockedTrayDays[space] += trays;
     }
 

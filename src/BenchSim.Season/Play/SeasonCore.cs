@@ -99,7 +99,7 @@ internal sealed partial class SeasonCore
         this.climate = climate;
         this.result = result;
         this.witness = witness;
-        capacity = limits == PlaceLimits.None ? tables.Open : tables.Places;
+        capacity = tables.Capacity(limits);
         Clear();
         foreach (var batch in batches)
         {

@@ -52,12 +52,13 @@ public sealed class SeasonPlayer
 
     /// <summary>Plays one season. The luck depends on the seed, the season and the batch ids alone.</summary>
     /// <param name="season">Number of the season, from 0.</param>
-    /// <param name="limits">Places as given, or none.</param>
+    /// <param name="limits">Places as given, or otherwise.</param>
     /// <param name="result">Filled; its arrays are made or cleared as needed. Use one result a kind of play.</param>
     public void Play(int season, PlaceLimits limits, SeasonResult result) => Play(season, limits, result, null);
 
     internal void Play(int season, PlaceLimits limits, SeasonResult result, ISeasonWitness? witness)
     {
+        ArgumentNullException.ThrowIfNull(limits);
         ArgumentNullException.ThrowIfNull(result);
         core.Play(season, limits, climates.For(Seed, season, ref own), result, witness);
     }

@@ -6,6 +6,9 @@ namespace BenchSim.Season.Play;
 /// </summary>
 public sealed class SeasonResult
 {
+    /// <summary>Days of a week.</summary>
+    public const int DaysAWeek = 7;
+
     /// <summary>Number of the season, from 0.</summary>
     public int Season { get; internal set; }
 
@@ -14,6 +17,12 @@ public sealed class SeasonResult
 
     /// <summary>Places refused, charged to the first preference: [space][day]. Days without a round repeat the last round.</summary>
     public int[][] Waiting { get; internal set; } = [];
+
+    /// <summary>
+    /// The same by who waits, a week at a time: place-days refused, [<see cref="RefusedRow"/>][week], weeks counting from day 0. Over all rows of a
+    /// space and all days of a week they are the sum of <see cref="Waiting"/>.
+    /// </summary>
+    public int[][] Refused { get; internal set; } = [];
 
     /// <summary>Places held by a grower's trays: [grower][day].</summary>
     public int[][] HeldByGrower { get; internal set; } = [];
@@ -75,11 +84,18 @@ public sealed class SeasonResult
     /// <summary>Trays and flats that wait for a place on the last day with nothing left that could free one.</summary>
     public bool Gridlock { get; internal set; }
 
+    /// <summary>Row of <see cref="Refused"/>.</summary>
+    /// <param name="from">Space in which the trays stand; the number of spaces for trays that are not sown yet.</param>
+    /// <param name="by">Space of first preference of the group that refuses them.</param>
+    /// <param name="spaces">Number of spaces.</param>
+    public static int RefusedRow(int from, int by, int spaces) => (from * spaces) + by;
+
     /// <summary>Makes or clears the arrays for a play.</summary>
     internal void Prepare(int spaces, int houses, int batches, int growers, int days, int reliefs)
     {
         Held = Cleared(Held, spaces, days);
         Waiting = Cleared(Waiting, spaces, days);
+        Refused = Cleared(Refused, (spaces + 1) * spaces, (days + DaysAWeek - 1) / DaysAWeek);
         HeldByGrower = Cleared(HeldByGrower, growers, days);
         TrayDays = Cleared(TrayDays, growers, spaces);
         Sown = Cleared(Sown, days);

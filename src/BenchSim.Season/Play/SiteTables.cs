@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 
@@ -8,6 +9,8 @@ internal sealed class SiteTables
 {
     /// <summary>Places of a space without a limit: more than any plan can fill, small enough to add up.</summary>
     public const int NoLimit = 1_000_000_000;
+
+    private readonly ConcurrentDictionary<PlaceLimits, int[][]> others = new();
 
     public SiteTables(Scenario scenario, int days)
     {
@@ -43,6 +46,12 @@ internal sealed class SiteTables
 
     public int[] Aisle { get; }
 
+    /// <summary>Places by space and day under some limits; worked out once for each.</summary>
+    public int[][] Capacity(PlaceLimits limits) =>
+        ReferenceEquals(limits, PlaceLimits.AsGiven) ? Places
+        : ReferenceEquals(limits, PlaceLimits.None) ? Open
+        : others.GetOrAdd(limits, static (asked, tables) => tables.Under(asked), this);
+
     /// <summary>Places of a space on a day as the file gives them, the house's opening date kept.</summary>
     public static int[] PlacesByDay(Scenario scenario, Space space, int days, bool limited)
     {
@@ -73,6 +82,15 @@ internal sealed class SiteTables
         var day = (int)Math.Max(0, Math.Ceiling((hour - RoundHour) / 24));
         return NextWorkDay[Math.Min(day, Days)];
     }
+
+    private int[][] Under(PlaceLimits limits) => [.. Places.Select((places, space) =>
+        !limits.IsLimited(space) ? Open[space]
+        : limits.Added(space) == 0 ? places
+        : Added(places, Open[space], limits.Added(space)))];
+
+    // Nothing is added while the house is shut.
+    private static int[] Added(int[] places, int[] open, int more) =>
+        [.. places.Select((each, day) => open[day] == 0 ? 0 : (int)Math.Clamp((long)each + more, 0, NoLimit))];
 
     private static int PlacesOn(Space space, DateOnly date)
     {

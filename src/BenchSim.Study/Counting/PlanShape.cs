@@ -1,4 +1,5 @@
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Play;
 
 namespace BenchSim.Study.Counting;
 
@@ -17,6 +18,7 @@ internal sealed class PlanShape
         Groups = [.. Enum.GetValues<SpaceKind>().Select(kind => new SpaceGroup(kind, Of(kind), Sum(Of(kind)))).Where(group => group.Spaces.Length > 0)];
         Wanted = [.. plan.Batches.Select(batch => batch.Order.Plants)];
         PlantsWanted = Wanted.Sum();
+        Waits = WaitPair.Of(plan);
         SetOutDay = [.. plan.Batches.Select(batch => batch.SetOutOn.DayNumber - plan.FirstDay.DayNumber)];
         Growers = [.. plan.Batches.Select(batch => batch.Order.Grower).Distinct(StringComparer.Ordinal)];
 
@@ -30,11 +32,17 @@ internal sealed class PlanShape
     /// <summary>Days played.</summary>
     public int Days => Plan.Days;
 
+    /// <summary>Weeks played, the first from day 0, the last perhaps not whole.</summary>
+    public int Weeks => (Plan.Days + SeasonResult.DaysAWeek - 1) / SeasonResult.DaysAWeek;
+
     /// <summary>Places by space and day.</summary>
     public int[][] Places { get; }
 
     /// <summary>Mats, benches and tables, those there are.</summary>
     public SpaceGroup[] Groups { get; }
+
+    /// <summary>Who can wait for whom.</summary>
+    public WaitPair[] Waits { get; }
 
     /// <summary>Plants wanted by batch.</summary>
     public int[] Wanted { get; }

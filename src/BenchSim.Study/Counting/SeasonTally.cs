@@ -16,6 +16,7 @@ internal sealed class SeasonTally
     private readonly VerdictTally _verdict;
     private readonly SpaceTally[] _spaces;
     private readonly GroupTally[] _groups;
+    private readonly WaitTally[] _waits;
     private readonly BatchTally[] _batches;
     private readonly GrowerTally[] _growers;
     private readonly HouseTally[] _houses;
@@ -30,6 +31,7 @@ internal sealed class SeasonTally
         _verdict = new VerdictTally(shape);
         _spaces = [.. shape.Places.Select(places => new SpaceTally(places))];
         _groups = [.. shape.Groups.Select(group => new GroupTally(group))];
+        _waits = [.. shape.Waits.Select(wait => new WaitTally(wait, shape.Weeks))];
         _batches = [.. shape.Wanted.Select((wanted, batch) => new BatchTally(spaces, wanted, shape.SetOutDay[batch]))];
         _growers = [.. shape.Growers.Select(_ => new GrowerTally(spaces))];
         Scenario scenario = shape.Plan.Scenario;
@@ -48,6 +50,8 @@ internal sealed class SeasonTally
             _spaces[space].Add(asGiven.Held[space], asGiven.Waiting[space], unlimited.Held[space]);
         foreach (GroupTally group in _groups)
             group.Add(asGiven.Waiting, unlimited.Held);
+        foreach (WaitTally wait in _waits)
+            wait.Add(asGiven.Refused);
         for (int batch = 0; batch < _batches.Length; batch++)
             _batches[batch].Add(asGiven.Batches[batch]);
         for (int grower = 0; grower < _growers.Length; grower++)
@@ -67,6 +71,8 @@ internal sealed class SeasonTally
             _spaces[space].Merge(other._spaces[space]);
         for (int group = 0; group < _groups.Length; group++)
             _groups[group].Merge(other._groups[group]);
+        for (int wait = 0; wait < _waits.Length; wait++)
+            _waits[wait].Merge(other._waits[wait]);
         for (int batch = 0; batch < _batches.Length; batch++)
             _batches[batch].Merge(other._batches[batch]);
         for (int grower = 0; grower < _growers.Length; grower++)
@@ -107,6 +113,7 @@ internal sealed class SeasonTally
             ReliefUses = _verdict.ReliefUses(student),
             Spaces = [.. _spaces.Select((tally, space) => tally.ToResult(plan.Scenario.Spaces[space], plan.FirstDay, seasons, student))],
             Groups = [.. _groups.Select(tally => tally.ToResult(plan.FirstDay, seasons, student))],
+            Waits = [.. _waits.Select(tally => tally.ToResult(plan.Scenario, seasons, student))],
             Batches = [.. _batches.Select((tally, batch) => tally.ToResult(plan.Batches[batch], plan.FirstDay, seasons, student))],
             Growers = Growers(seasons, student),
             Houses = [.. _houses.Select(house => house.ToResult(student))],

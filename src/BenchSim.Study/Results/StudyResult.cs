@@ -66,6 +66,9 @@ public sealed record StudyResult
     /// <summary>Mats, benches and tables, those the site has, in that order.</summary>
     public required ImmutableArray<GroupResult> Groups { get; init; }
 
+    /// <summary>Who waits for whom, as far as the plan can bring it: trays not sown yet first, then by the space they stand in.</summary>
+    public ImmutableArray<WaitResult> Waits { get; init; } = [];
+
     /// <summary>Batches in the order of the plan.</summary>
     public required ImmutableArray<BatchResult> Batches { get; init; }
 

@@ -64,6 +64,7 @@ public class SiteTests
             house = "late"
             places = 50
             aisle_places = 4
+            unit_places = 25
             changes = [
               { from = 2027-05-01, places = 20 },
               { from = 2027-04-01, places = 30 },
@@ -96,6 +97,7 @@ public class SiteTests
         Assert.Equal(
             [new PlacesFrom(new DateOnly(2027, 4, 1), 30), new PlacesFrom(new DateOnly(2027, 5, 1), 20)],
             scenario.Spaces[1].Changes.ToArray());
+        Assert.Equal((null, 25), (scenario.Spaces[0].UnitPlaces, scenario.Spaces[1].UnitPlaces));
         Assert.Null(scenario.Spaces[2].HouseId);
         Assert.Equal(new ConstantWeather(10, 20, 12.7), scenario.Weather);
         Assert.Equal(new PlaySettings(25, 9), scenario.Play);
