@@ -74,6 +74,9 @@ public static class ReportFolder
         Save("tables/spaces.csv", TableFiles.Spaces(result));
         Save("tables/growers.csv", TableFiles.Growers(result));
         Save("tables/fuel.csv", FuelTable.Write(result));
+        Save("tables/waits.csv", WaitTable.Write(result));
+        if (result.Bottlenecks is { } bottlenecks)
+            Save("tables/bottlenecks.csv", BottleneckTable.Write(bottlenecks));
         Save("report.html", Encoding.UTF8.GetBytes(ReportPage.Write(result, inputs, overallNote)));
         foreach (ChartFile chart in ChartFiles.Of(result))
             Save(chart.Name, chart.Draw());

@@ -211,6 +211,7 @@ internal sealed partial class TargetFolder
     private static bool IsKnownFile(string name, HashSet<string> inputs) =>
         name is ReportFolder.MarkerName or "report.html" or "result.json"
             or "tables/daily.csv" or "tables/batches.csv" or "tables/spaces.csv" or "tables/growers.csv" or "tables/fuel.csv"
+            or "tables/waits.csv" or "tables/bottlenecks.csv"
         || inputs.Contains(name)
         || ChartName().IsMatch(name);
 

@@ -23,6 +23,7 @@ internal static class RootMenu
         Add(RunCommand.Make(desk), RunCommand.Examples);
         Add(WeatherCommand.Make(desk), WeatherCommand.Examples);
         Add(CompareCommand.Make(desk), CompareCommand.Examples);
+        Add(BottlenecksCommand.Make(desk), BottlenecksCommand.Examples);
 
         foreach (HelpOption help in root.Options.OfType<HelpOption>())
             help.Action = new HelpWithExamples(examples);

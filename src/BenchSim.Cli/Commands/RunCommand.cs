@@ -5,6 +5,7 @@ using BenchSim.Cli.Words;
 using BenchSim.Report;
 using BenchSim.Season.Inputs;
 using BenchSim.Study;
+using BenchSim.Study.Bottlenecks;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Cli.Commands;
@@ -32,13 +33,14 @@ internal static class RunCommand
         Option<double?> require = CommonOptions.Share("--require", "P", "Share of seasons that must fit, such as 0.9; exit code 1 when fewer do.");
         Option<int?> season = CommonOptions.Whole("--season", "N", 1, MostSeasons, "With --batch: tell the story of that batch in season N instead, N counting from 1.");
         Option<string?> batch = CommonOptions.Text("--batch", "ID", "With --season: the batch whose story is told.");
+        Option<bool> bottlenecks = new("--bottlenecks") { Description = "Also play each space with more room, and say what that saves." };
         Option<bool> json = CommonOptions.ForMachines("the answer");
         Option<bool> noReport = new("--no-report") { Description = "Write no report folder." };
         var command = new Command("run", "Plays the seasons, prints the verdict and writes the report folder. Every season draws its own luck: how seed comes up, how plants grow, which weather comes.")
         {
-            folder, place, seasons, seed, threads, require, season, batch, json, noReport,
+            folder, place, seasons, seed, threads, require, season, batch, bottlenecks, json, noReport,
         };
-        command.Validators.Add(result => RefuseContradictions(result, season, batch, place, require, noReport));
+        command.Validators.Add(result => RefuseContradictions(result, season, batch, place, noReport, require, bottlenecks));
         command.SetAction(parsed => Run(
             new RunSettings
             {
@@ -50,6 +52,7 @@ internal static class RunCommand
                 Require = parsed.GetValue(require),
                 Season = parsed.GetValue(season),
                 Batch = parsed.GetValue(batch),
+                Bottlenecks = parsed.GetValue(bottlenecks),
                 Json = parsed.GetValue(json),
                 NoReport = parsed.GetValue(noReport),
             },
@@ -57,14 +60,14 @@ internal static class RunCommand
         return command;
     }
 
-    private static void RefuseContradictions(CommandResult result, Option season, Option batch, Option place, Option require, Option noReport)
+    private static void RefuseContradictions(CommandResult result, Option season, Option batch, Option place, Option noReport, Option require, Option bottlenecks)
     {
         bool Given(Option option) => result.GetResult(option) is { Implicit: false };
         if (Given(season) != Given(batch))
             result.AddError("--season and --batch go together; write both to read the story of one batch in one season.");
         if (Given(place) && Given(noReport))
             result.AddError("--out and --no-report contradict each other; leave one out.");
-        foreach (Option option in new[] { place, require })
+        foreach (Option option in new[] { place, require, bottlenecks })
         {
             if ((Given(season) || Given(batch)) && Given(option))
                 result.AddError($"{option.Name} does not go with --season and --batch: a story plays one season and writes no report; leave it out.");
@@ -95,6 +98,8 @@ internal static class RunCommand
             ReportFolder.Check(place);
 
         StudyResult result = PlayProgress.Play(plan, options, desk);
+        if (settings.Bottlenecks)
+            result = result with { Bottlenecks = PlayProgress.Draw(desk, options.Seasons, progress => BottleneckRunner.Play(plan, options, progress, desk.Cancel)) };
         var answer = new Answer(result, Verdict.Of(result), settings.Require);
         if (!settings.Json)
             AnswerPrinter.Print(desk, answer, settings.Directory);

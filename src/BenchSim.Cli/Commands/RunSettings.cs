@@ -27,6 +27,9 @@ internal sealed record RunSettings
     /// <summary>Batch whose story is told; null for none.</summary>
     public string? Batch { get; init; }
 
+    /// <summary>True when each space is also played with more room.</summary>
+    public bool Bottlenecks { get; init; }
+
     /// <summary>True for output that machines read.</summary>
     public bool Json { get; init; }
 

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using BenchSim.Cli.Commands;
 using BenchSim.Cli.Words;
+using BenchSim.Report;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Cli.Printing;
@@ -15,6 +16,14 @@ internal static class AnswerPrinter
         desk.Say();
         foreach (string sentence in answer.Verdict.Sentences)
             Bullet(desk, sentence);
+        if (result.Bottlenecks is { } bottlenecks)
+        {
+            desk.Say();
+            desk.Say("What holds the plan back:");
+            desk.Say();
+            BottleneckPrinter.PrintFindings(desk, bottlenecks);
+        }
+
         if (answer.Required is { } required)
         {
             desk.Say();
@@ -62,6 +71,8 @@ internal static class AnswerPrinter
         WriteList(json, "sentences", answer.Verdict.Sentences);
         WriteList(json, "leaves_out", answer.Verdict.LeavesOut);
         json.WriteEndObject();
+        if (result.Bottlenecks is { } bottlenecks)
+            WriteList(json, "bottlenecks", BottleneckSentences.Of(bottlenecks));
         FaultList.Write(json, "warnings", result.Plan.Warnings);
         json.WriteString("report", report);
     });

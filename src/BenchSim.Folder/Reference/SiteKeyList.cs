@@ -48,7 +48,7 @@ internal static class SiteKeyList
             "Set temperature of the medium on a mat; only for a mat."),
         new("space", "aisle_places", "whole number", "places", "0", Ours,
             "Further places in the aisle, used only by the relief \"aisle\"."),
-        new("space", "unit_places", "whole number", "places", "the space once more", Ours,
+        new("space", "unit_places", "whole number", "places", "a tenth of the space's places, rounded up", Ours,
             "Places of one mat, bench or table: the step by which the space could grow, used by bottlenecks. 1 or more."),
         new("space", "changes", "list of { from, places }", None, "none", None,
             "Later numbers of places, such as benches given up to crops in the ground."),

@@ -9,7 +9,7 @@ internal static class ReportPage
 {
     private static readonly (string Id, string Title)[] s_contents =
     [
-        ("verdict", "Verdict"), ("glance", "At a glance"), ("spaces", "Spaces"), ("shortage", "Short of room"), ("batches", "Batches"),
+        ("verdict", "Verdict"), ("glance", "At a glance"), ("spaces", "Spaces"), ("shortage", "Short of room"), ("waits", "Waiting"), ("bottlenecks", "Bottlenecks"), ("batches", "Batches"),
         ("growers", "Growers"), ("work", "Work"), ("fuel", "Fuel"),
         ("basis", "Basis"), ("cautions", "Cautions"), ("files", "Files"),
     ];
@@ -28,11 +28,17 @@ internal static class ReportPage
         VerdictSection.Write(html, result, overallNote);
         html.Add($"<nav aria-label=\"Contents\"><ul>");
         foreach ((string id, string title) in s_contents)
-            html.Add($"<li><a href=\"#{id}\">{title}</a></li>");
+        {
+            if (id != "bottlenecks" || result.Bottlenecks is not null)
+                html.Add($"<li><a href=\"#{id}\">{title}</a></li>");
+        }
+
         html.Add($"</ul></nav>\n");
         GlanceSection.Write(html, result, dates);
         OccupancySection.Write(html, result, dates);
         ShortageSection.Write(html, result, dates);
+        WaitsSection.Write(html, result, dates);
+        BottlenecksSection.Write(html, result);
         BatchesSection.Write(html, result, dates);
         GrowersSection.Write(html, result);
         WorkSection.Write(html, result, dates);

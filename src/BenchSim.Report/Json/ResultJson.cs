@@ -31,6 +31,8 @@ internal static class ResultJson
             Answer(writer, result);
             JsonParts.Array(writer, "spaces", result.Spaces, Space);
             JsonParts.Array(writer, "groups", result.Groups, Group);
+            JsonParts.Array(writer, "waits", result.Waits, JsonBottlenecks.Wait);
+            JsonBottlenecks.Write(writer, result.Bottlenecks);
             JsonParts.Array(writer, "batches", result.Batches, JsonBatch.Write);
             JsonParts.Array(writer, "growers", result.Growers, Grower);
             JsonParts.Array(writer, "houses", result.Houses, (at, house) => JsonFuel.House(at, house, result.Plan.Scenario));

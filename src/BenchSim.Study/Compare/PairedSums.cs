@@ -1,3 +1,5 @@
+using BenchSim.Study.Statistics;
+
 namespace BenchSim.Study.Compare;
 
 /// <summary>
@@ -32,6 +34,27 @@ internal sealed class PairedSums
 
     /// <summary>What the variance of the difference would be were the two played on luck of their own: the sum of both variances; NaN for one pair.</summary>
     public double IndependentVariance => Variance(_left, _leftSquares) + Variance(_right, _rightSquares);
+
+    /// <summary>How many times smaller the variance of the difference is than with luck of their own; NaN when it cannot be told or the difference never varies.</summary>
+    public double VarianceRatio => DifferenceVariance > 0 ? IndependentVariance / DifferenceVariance : double.NaN;
+
+    /// <summary>The change from left to right as a measure.</summary>
+    /// <param name="measure">What was counted.</param>
+    /// <param name="confidence">Confidence of the interval.</param>
+    public MeasureChange ToChange(Measure measure, double confidence)
+    {
+        double factor = Pairs < 2 ? double.NaN : StudentT.Quantile((1 + confidence) / 2, Pairs - 1);
+        return new MeasureChange
+        {
+            Measure = measure,
+            Base = LeftMean / measure.Parts,
+            Variant = RightMean / measure.Parts,
+            Difference = MeanDifference / measure.Parts,
+            HalfWidth = factor * Math.Sqrt(DifferenceVariance / Pairs) / measure.Parts,
+            Differing = Differing,
+            VarianceRatio = VarianceRatio,
+        };
+    }
 
     /// <summary>Counts a pair.</summary>
     public void Add(long left, long right)

@@ -52,7 +52,7 @@ internal sealed class PairedTally(int measures)
             OnlyVariant = _onlyVariant,
             Low = low,
             High = high,
-            VarianceRatio = Ratio(_fits),
+            VarianceRatio = _fits.VarianceRatio,
         };
     }
 
@@ -61,19 +61,6 @@ internal sealed class PairedTally(int measures)
     /// <param name="confidence">Confidence of each interval.</param>
     public ImmutableArray<MeasureChange> Changes(ImmutableArray<Measure> shown, double confidence)
     {
-        int seasons = _fits.Pairs;
-        double factor = seasons < 2 ? double.NaN : StudentT.Quantile((1 + confidence) / 2, seasons - 1);
-        return [.. shown.Select((measure, at) => new MeasureChange
-        {
-            Measure = measure,
-            Base = _sums[at].LeftMean / measure.Parts,
-            Variant = _sums[at].RightMean / measure.Parts,
-            Difference = _sums[at].MeanDifference / measure.Parts,
-            HalfWidth = factor * Math.Sqrt(_sums[at].DifferenceVariance / seasons) / measure.Parts,
-            Differing = _sums[at].Differing,
-            VarianceRatio = Ratio(_sums[at]),
-        })];
+        return [.. shown.Select((measure, at) => _sums[at].ToChange(measure, confidence))];
     }
-
-    private static double Ratio(PairedSums sums) => sums.DifferenceVariance > 0 ? sums.IndependentVariance / sums.DifferenceVariance : double.NaN;
 }

@@ -29,6 +29,15 @@ internal sealed class SeasonMeasures
             values[at] = Value(_measures[at], season);
     }
 
+    /// <summary>Late plant-days of a season, all batches.</summary>
+    public static long LatePlantDays(BatchOutcome[] batches)
+    {
+        long sum = 0;
+        foreach (BatchOutcome batch in batches)
+            sum += batch.LatePlantDays;
+        return sum;
+    }
+
     private long Value(Measure measure, SeasonResult season) => measure.Kind switch
     {
         MeasureKind.PlantsInTime => season.PlantsInTime,
@@ -45,14 +54,6 @@ internal sealed class SeasonMeasures
         MeasureKind.EnergyCost => Burnt(season, _ => true, house => house.Heat!.Price ?? 0) + MatPower(season, power => power.Price ?? 0),
         _ => throw new InvalidOperationException("An unknown measure."),
     };
-
-    private static long LatePlantDays(BatchOutcome[] batches)
-    {
-        long sum = 0;
-        foreach (BatchOutcome batch in batches)
-            sum += batch.LatePlantDays;
-        return sum;
-    }
 
     private long Peak(SeasonResult season, SpaceKind kind)
     {

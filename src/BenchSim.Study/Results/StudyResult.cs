@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
+using BenchSim.Study.Bottlenecks;
 
 namespace BenchSim.Study.Results;
 
@@ -68,6 +69,9 @@ public sealed record StudyResult
 
     /// <summary>Who waits for whom, as far as the plan can bring it: trays not sown yet first, then by the space they stand in.</summary>
     public ImmutableArray<WaitResult> Waits { get; init; } = [];
+
+    /// <summary>What more room in each space would save; null where it was not asked.</summary>
+    public BottleneckResult? Bottlenecks { get; init; }
 
     /// <summary>Batches in the order of the plan.</summary>
     public required ImmutableArray<BatchResult> Batches { get; init; }

@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using BenchSim.Cli.Words;
+using BenchSim.Report;
+using BenchSim.Study.Bottlenecks;
+using BenchSim.Study.Compare;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Cli.Printing;
+
+/// <summary>Prints what more room in each space would save, then who waits for whom by week.</summary>
+internal static class BottleneckPrinter
+{
+    private const int LongestName = 30;
+
+    public static void Print(Desk desk, BottleneckResult result)
+    {
+        desk.SayWrapped($"{SafeText.Short(result.Plan.Scenario.Name, 60)}: what more room would save, {Figures.Count(result.Seasons, "season", "seasons")} of each trial on the same luck, seed {result.Seed}. "
+            + $"As it is, the plan fits in {Figures.Percent(result.Fits.Share)} of seasons (95 % interval {Figures.Interval(result.Fits)}) and has {Figures.Short(result.LatePlantDays)} late plant-days a season.");
+        desk.Say();
+        PrintFindings(desk, result);
+        desk.Say();
+        desk.SayWrapped("Who waits for whom. " + WaitSentences.Reading(result.Waits, result.Plan));
+        PrintWaits(desk, result);
+    }
+
+    /// <summary>The table of trials and its sentences.</summary>
+    public static void PrintFindings(Desk desk, BottleneckResult result)
+    {
+        var table = new TextTable(["space", ">more room", ">late plant-days saved", ">interval", ">plan fits", ">points", ">interval"], (2 * LongestName) + 5);
+        foreach (BottleneckTrial trial in result.Unlimited)
+            Add(table, SafeText.Short(trial.Space.Name, LongestName), "no limit", trial.LatePlantDays, trial.Fits);
+        foreach (BottleneckTrial trial in result.Larger)
+            Add(table, SafeText.Short(trial.Space.Name, LongestName), Figures.Count(trial.PlacesAdded ?? 0, "place", "places"), trial.LatePlantDays, trial.Fits);
+        foreach (BottleneckPair pair in result.Pairs.Where(pair => pair.HelpsTogether))
+            Add(table, $"{SafeText.Short(pair.First.Name, LongestName)} and {SafeText.Short(pair.Second.Name, LongestName)}", "no limit on both", pair.LatePlantDays, pair.Fits);
+        table.Print(desk);
+        desk.Say();
+        foreach (string sentence in BottleneckSentences.Of(result))
+            Bullet(desk, sentence);
+        desk.Say();
+        desk.SayWrapped(BottleneckSentences.Basis(result));
+    }
+
+    private static void Add(TextTable table, string name, string room, MeasureChange late, FitChange fits) => table.Add(
+        name,
+        room,
+        Signed(-late.Difference),
+        double.IsNaN(late.HalfWidth) ? "-" : $"{Signed(-late.High)} to {Signed(-late.Low)}",
+        Figures.Percent(fits.Variant.Share),
+        CompareWords.SignedPoints(fits.Difference),
+        $"{CompareWords.SignedPoints(fits.Low)} to {CompareWords.SignedPoints(fits.High)}");
+
+    private static string Signed(double amount)
+    {
+        string text = Figures.Short(amount);
+        return text.Any(character => character is >= '1' and <= '9') ? text : "0";
+    }
+
+    private static void PrintWaits(Desk desk, BottleneckResult result)
+    {
+        ImmutableArray<WaitResult> waits = [.. result.Waits.Where(wait => wait.TrayDays.Most > 0)];
+        if (waits.IsEmpty)
+            return;
+        desk.Say("Tray-days refused by week, mean of a season (trays there, for a place here):");
+        desk.Say();
+        var table = new TextTable(["week from", .. waits.Select(wait => ">" + SafeText.OneLine(WaitSentences.Heading(wait, 20)))], LongestName);
+        for (int week = 0; week < waits[0].ByWeek.Length; week++)
+        {
+            if (waits.Any(wait => wait.ByWeek[week].Most > 0))
+                table.Add([Figures.Date(result.Plan.FirstDay.AddDays(7 * week)), .. waits.Select(wait => Cell(wait.ByWeek[week].Mean))]);
+        }
+
+        table.Add(["season", .. waits.Select(wait => Cell(wait.TrayDays.Mean))]);
+        table.Print(desk);
+    }
+
+    private static string Cell(double mean) => mean switch
+    {
+        0 => "-",
+        < 0.05 => "under 0.1",
+        _ => Figures.Short(mean),
+    };
+
+    private static void Bullet(Desk desk, string sentence)
+    {
+        string mark = "- ";
+        foreach (string line in Paragraph.Lines(SafeText.OneLine(sentence), 76))
+        {
+            desk.Say($"  {mark}{line}");
+            mark = "  ";
+        }
+    }
+}

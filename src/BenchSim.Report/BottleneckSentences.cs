@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using BenchSim.Report.Words;
+using BenchSim.Study.Bottlenecks;
+using BenchSim.Study.Compare;
+
+namespace BenchSim.Report;
+
+/// <summary>
+/// Which space holds the plan back, in plain words. The only text from users in the sentences are names of spaces, shortened, on one line and without
+/// control characters, so the sentences can go to a screen as they are.
+/// </summary>
+public static class BottleneckSentences
+{
+    /// <summary>The findings, most important first.</summary>
+    /// <param name="result">What was played.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="result"/> is null.</exception>
+    public static ImmutableArray<string> Of(BottleneckResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        return
+        [
+            Headline(result),
+            .. result.Pairs.Where(pair => pair.HelpsTogether).Select(pair => Pair(result, pair)),
+            .. result.Larger.Select(trial => $"{SavingWords.Unit(trial.Space, trial.PlacesAdded ?? 0)} {SavingWords.Effect(trial.LatePlantDays, result.Seasons)}{SavingWords.Fits(trial.Fits)}."),
+            .. result.Unlimited.Where(trial => !IsBottleneck(result, trial)).Select(trial => $"{SavingWords.Name(trial.Space)} without limit, alone, {SavingWords.Effect(trial.LatePlantDays, result.Seasons)}{SavingWords.Fits(trial.Fits)}."),
+        ];
+    }
+
+    /// <summary>How the intervals are to be read.</summary>
+    /// <param name="result">What was played.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="result"/> is null.</exception>
+    public static string Basis(BottleneckResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        return $"Each interval allows for all {Numbers.Whole(result.Comparisons)} comparisons made here (Bonferroni): with 95 % confidence every one of them holds at once. "
+            + "Everything is played on the same luck, with the planned dates as they are.";
+    }
+
+    private static bool IsBottleneck(BottleneckResult result, BottleneckTrial trial) =>
+        trial == result.Unlimited[0] && SavingWords.IsSaving(trial.LatePlantDays);
+
+    private static string Headline(BottleneckResult result)
+    {
+        BottleneckTrial first = result.Unlimited[0];
+        if (result.LatePlantDays == 0)
+            return $"No plant is late in any of {Numbers.Count(result.Seasons, "season", "seasons")}: room holds nothing back.";
+        if (!IsBottleneck(result, first))
+            return $"No space is a bottleneck by itself: none of them, without limit, alone, makes a difference that can be told to the {SavingWords.Amount(result.LatePlantDays)} late plant-days a season.";
+        MeasureChange late = first.LatePlantDays;
+        return $"The bottleneck is {SavingWords.Name(first.Space)}: without a limit there, {SavingWords.Amount(late.Difference)} of {SavingWords.Amount(late.Base)} late plant-days a season "
+            + $"would be saved ({SavingWords.Range(late)}){SavingWords.Fits(first.Fits)}.";
+    }
+
+    private static string Pair(BottleneckResult result, BottleneckPair pair)
+    {
+        bool alone = result.Unlimited.Any(trial => (trial.Space == pair.First || trial.Space == pair.Second) && SavingWords.IsSaving(trial.LatePlantDays));
+        MeasureChange late = pair.LatePlantDays;
+        return $"{SavingWords.Name(pair.First)} and {SavingWords.Name(pair.Second)} {(alone ? "help more together than apart" : "help only together")}: without a limit on both, "
+            + $"{SavingWords.Amount(late.Difference)} late plant-days a season would be saved ({SavingWords.Range(late)}), {SavingWords.Amount(pair.BeyondSum.Difference)} "
+            + $"more than each alone adds up to ({SavingWords.Range(pair.BeyondSum)}){SavingWords.Fits(pair.Fits)}.";
+    }
+}

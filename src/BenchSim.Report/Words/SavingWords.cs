@@ -1,0 +1,73 @@
+using BenchSim.Season.Inputs;
+using BenchSim.Study.Compare;
+
+namespace BenchSim.Report.Words;
+
+/// <summary>What more room saves, in parts of sentences.</summary>
+internal static class SavingWords
+{
+    private const int LongestName = 40;
+
+    /// <summary>A space by name, in quotation marks. Safe to show anywhere.</summary>
+    public static string Name(Space space) => $"\"{PlainText.Short(space.Name, LongestName)}\"";
+
+    /// <summary>True when the change really saves something.</summary>
+    public static bool IsSaving(MeasureChange change) => change.IsReal && change.Difference < 0;
+
+    /// <summary>An amount of late plant-days.</summary>
+    public static string Amount(double days) => Numbers.Fine(Math.Abs(days));
+
+    /// <summary>The interval of what is saved, the smaller end first: "1,100 to 1,370"; a dash where one season tells nothing of it.</summary>
+    public static string Range(MeasureChange change) => (double.IsNaN(change.HalfWidth), change.HalfWidth == 0) switch
+    {
+        (true, _) => "–",
+        (_, true) => "in every season",
+        _ when change.Difference < 0 => $"{Signed(-change.High)} to {Signed(-change.Low)}",
+        _ => $"{Signed(change.Low)} to {Signed(change.High)}",
+    };
+
+    /// <summary>The ends of the interval of what is saved: "-12 to 300"; a dash where one season tells nothing of it.</summary>
+    public static string Ends(MeasureChange change) => double.IsNaN(change.HalfWidth) ? "–" : $"{Signed(-change.High)} to {Signed(-change.Low)}";
+
+    /// <summary>With a minus below 0.</summary>
+    public static string Signed(double amount)
+    {
+        string text = Numbers.Fine(amount);
+        return text.Any(character => character is >= '1' and <= '9') ? text : "0";
+    }
+
+    /// <summary>What becomes of the late plant-days: "would save 1,234 late plant-days a season (1,100 to 1,370)".</summary>
+    public static string Effect(MeasureChange late, int seasons) => late switch
+    {
+        { Differing: 0 } => $"changes no late plant-day in any of {Numbers.Count(seasons, "season", "seasons")}",
+        _ when IsSaving(late) => $"would save {Amount(late.Difference)} late plant-days a season ({Range(late)})",
+        { IsReal: true } => $"makes it worse: {Amount(late.Difference)} more late plant-days a season ({Range(late)}), for what moves on sooner crowds the next space",
+        _ when double.IsNaN(late.HalfWidth) => "makes no difference that can be told: one season says nothing of luck",
+        _ => $"makes no difference that can be told: {Signed(-late.High)} to {Signed(-late.Low)} late plant-days saved a season",
+    };
+
+    /// <summary>What becomes of the chance of fit, to follow an effect; nothing where no season changes.</summary>
+    public static string Fits(FitChange fits)
+    {
+        if (fits.Differing == 0)
+            return "";
+        return fits.IsReal
+            ? $"; the plan would fit in {Numbers.Percent(fits.Variant.Share)} % of seasons instead of {Numbers.Percent(fits.Base.Share)} %"
+            : "; no difference can be told in the chance that the plan fits";
+    }
+
+    /// <summary>What one unit more of a space is: "One mat more for "Heat mats" (8 places)"; "A tenth more room on "Main benches" (24 places)".</summary>
+    public static string Unit(Space space, int places)
+    {
+        string many = Numbers.Count(places, "place", "places");
+        return space.UnitPlaces is null ? $"A tenth more room on {Name(space)} ({many})" : $"One {Noun(space.Kind)} more for {Name(space)} ({many})";
+    }
+
+    private static string Noun(SpaceKind kind) => kind switch
+    {
+        SpaceKind.Mat => "mat",
+        SpaceKind.Bench => "bench",
+        SpaceKind.Table => "table",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+    };
+}
