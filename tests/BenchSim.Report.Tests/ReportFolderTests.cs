@@ -1,5 +1,6 @@
 using System.Text;
 using BenchSim.Report.Tests.Synthetic;
+using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Tests;
 
@@ -24,9 +25,19 @@ public sealed class ReportFolderTests : IDisposable
             [
                 ".benchsim-report", "charts/batches.png", "charts/occupancy-1-mats.png", "charts/occupancy-2-main.png", "charts/occupancy-3-table.png",
                 "inputs/site.toml", "inputs/weather/daily.csv", "report.html", "result.json",
-                "tables/batches.csv", "tables/daily.csv", "tables/fuel.csv", "tables/growers.csv", "tables/spaces.csv",
+                "tables/batches.csv", "tables/daily.csv", "tables/fuel.csv", "tables/growers.csv", "tables/spaces.csv", "tables/waits.csv",
             ],
             TemporaryFolder.Files(_folder.At("report")).Keys.ToArray());
+    }
+
+    [Fact]
+    public void Bottlenecks_have_a_table_where_they_were_asked_for_and_are_replaced_with_the_report()
+    {
+        StudyResult result = SyntheticStudy.Tiny();
+        ReportFolder.Write(_folder.At("report"), result with { Bottlenecks = SyntheticRoom.Bottlenecks(result.Plan) }, s_inputs, null, CancellationToken.None);
+        Assert.True(File.Exists(_folder.At("report/tables/bottlenecks.csv")));
+        ReportFolder.Write(_folder.At("report"), result, s_inputs, null, CancellationToken.None);
+        Assert.False(File.Exists(_folder.At("report/tables/bottlenecks.csv")));
     }
 
     [Fact]

@@ -21,7 +21,7 @@ internal static class CautionsSection
             """);
         html.Add($"<section id=\"files\" aria-labelledby=\"files-title\"><h2 id=\"files-title\">Files beside this page</h2>\n<ul><li>");
         html.Add($"<a href=\"tables/daily.csv\">tables/daily.csv</a>, <a href=\"tables/batches.csv\">batches.csv</a>, <a ");
-        html.Add($"href=\"tables/spaces.csv\">spaces.csv</a>, <a href=\"tables/growers.csv\">growers.csv</a>, <a href=\"tables/fuel.csv\">fuel.csv</a>: the ");
+        html.Add($"href=\"tables/spaces.csv\">spaces.csv</a>, <a href=\"tables/growers.csv\">growers.csv</a>, <a href=\"tables/fuel.csv\">fuel.csv</a>, <a href=\"tables/waits.csv\">waits.csv</a>: the ");
         html.Add($"figures as tables</li>");
         html.Add($"<li><a href=\"result.json\">result.json</a>: all of it for machines</li><li>Charts as pictures: ");
         string comma = "";

@@ -83,6 +83,8 @@ public partial class SchemaTests
     [InlineData("tables/batches.csv")]
     [InlineData("tables/growers.csv")]
     [InlineData("tables/fuel.csv")]
+    [InlineData("tables/waits.csv")]
+    [InlineData("tables/bottlenecks.csv")]
     public void Every_column_is_documented_in_its_order(string file)
     {
         StudyResult result = SyntheticStudy.Tiny();
@@ -92,6 +94,8 @@ public partial class SchemaTests
             "tables/spaces.csv" => TableFiles.Spaces(result),
             "tables/batches.csv" => BatchTable.Write(result),
             "tables/fuel.csv" => FuelTable.Write(result),
+            "tables/waits.csv" => WaitTable.Write(result),
+            "tables/bottlenecks.csv" => BottleneckTable.Write(SyntheticRoom.Bottlenecks(result.Plan)),
             _ => TableFiles.Growers(result),
         };
         string header = System.Text.Encoding.UTF8.GetString(table)[1..].Split("\r\n")[0];
@@ -105,7 +109,13 @@ public partial class SchemaTests
     {
         StudyResult result = SyntheticStudy.Tiny();
         Scenario scenario = result.Plan.Scenario with { Rules = result.Plan.Scenario.Rules with { Reliefs = [Relief.Aisle] } };
-        return result with { Plan = result.Plan with { Scenario = scenario }, ReliefUses = [Figures.Estimate(1, 2)] };
+        return result with
+        {
+            Plan = result.Plan with { Scenario = scenario },
+            ReliefUses = [Figures.Estimate(1, 2)],
+            Waits = SyntheticRoom.Waits(result.Plan),
+            Bottlenecks = SyntheticRoom.Bottlenecks(result.Plan),
+        };
     }
 
     private static void Walk(JsonElement element, string path, SortedSet<string> found)
