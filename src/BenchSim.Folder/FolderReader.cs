@@ -16,6 +16,7 @@ namespace BenchSim.Folder;
 internal sealed class FolderReader
 {
     private readonly string _directory;
+    private readonly bool _isKept;
     private readonly FaultList _faults = new();
     private readonly FileReader _files;
     private readonly CellReader _cells;
@@ -29,7 +30,15 @@ internal sealed class FolderReader
     public FolderReader(string directory, string? variantName = null)
     {
         (_directory, _variantName) = (directory, variantName);
-        _files = new FileReader(directory, _faults);
+        _files = new FileReader(new DiskFiles(directory), _faults);
+        _cells = new CellReader(_faults);
+    }
+
+    /// <summary>Makes a reader of files that are kept.</summary>
+    public FolderReader(KeptFiles files)
+    {
+        (_directory, _isKept) = ("", true);
+        _files = new FileReader(files, _faults);
         _cells = new CellReader(_faults);
     }
 
@@ -47,7 +56,7 @@ internal sealed class FolderReader
 
     private bool IsFolder()
     {
-        if (Directory.Exists(_directory))
+        if (_isKept || Directory.Exists(_directory))
         {
             return true;
         }

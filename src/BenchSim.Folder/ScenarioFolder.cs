@@ -1,3 +1,5 @@
+using BenchSim.Folder.Files;
+
 namespace BenchSim.Folder;
 
 /// <summary>Reads a scenario folder: site.toml, plan.csv, and where present crops.csv, trays.csv and a weather record (docs/folder.md).</summary>
@@ -10,6 +12,19 @@ public static class ScenarioFolder
     {
         ArgumentNullException.ThrowIfNull(directory);
         return new FolderReader(directory).Read();
+    }
+
+    /// <summary>
+    /// Reads a folder again from the files that a reading of it brought (<see cref="FolderReading.Inputs"/>), with the same answer.
+    /// </summary>
+    /// <param name="files">The files; each name once.</param>
+    /// <param name="others">Names of files of the folder that were not read, but that the reading warned of.</param>
+    /// <returns>The scenario, or every fault that was found.</returns>
+    public static FolderReading ReadKept(IEnumerable<InputFile> files, IEnumerable<string> others)
+    {
+        ArgumentNullException.ThrowIfNull(files);
+        ArgumentNullException.ThrowIfNull(others);
+        return new FolderReader(new KeptFiles(files, others)).Read();
     }
 
     /// <summary>

@@ -61,7 +61,7 @@ public static class WeatherFile
             return null;
         }
 
-        return new FileReader(".", faults).Read(path, whole);
+        return new FileReader(new DiskFiles("."), faults).Read(path, whole);
     }
 
     // A value that cannot be read is not a number here; its fault is already known.

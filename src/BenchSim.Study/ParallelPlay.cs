@@ -7,8 +7,14 @@ namespace BenchSim.Study;
 internal delegate void PlaySeason(int season, PlaceLimits limits, SeasonResult result);
 
 /// <summary>Plays every season of one plan with places as given and without limit, on several threads.</summary>
+/// <param name="shape">Plan.</param>
+/// <param name="options">Seasons to play from the first one on, seed and threads.</param>
+/// <param name="makePlayer">Makes a player, one a thread.</param>
+/// <param name="progress">Told how many seasons are done; null for nobody.</param>
+/// <param name="cancel">Stops the play.</param>
+/// <param name="first">First season to play, from 0: a season is the same whether or not others are played.</param>
 internal sealed class ParallelPlay(
-    PlanShape shape, StudyOptions options, Func<PlaySeason> makePlayer, IProgress<int>? progress, CancellationToken cancel)
+    PlanShape shape, StudyOptions options, Func<PlaySeason> makePlayer, IProgress<int>? progress, CancellationToken cancel, int first = 0)
 {
     /// <summary>Plays all seasons; throws what the earliest failing season threw.</summary>
     public SeasonTally Run() =>
@@ -21,8 +27,8 @@ internal sealed class ParallelPlay(
         SeasonResult unlimited = new();
         return (season, tally) =>
         {
-            play(season, PlaceLimits.AsGiven, asGiven);
-            play(season, PlaceLimits.None, unlimited);
+            play(first + season, PlaceLimits.AsGiven, asGiven);
+            play(first + season, PlaceLimits.None, unlimited);
             tally.Add(asGiven, unlimited);
         };
     }

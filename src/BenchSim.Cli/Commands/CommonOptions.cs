@@ -28,6 +28,13 @@ internal static class CommonOptions
         return file;
     }
 
+    public static Argument<string[]> Parts()
+    {
+        var parts = new Argument<string[]>("PART") { Description = "Parts of one run, all of them, in any order.", Arity = ArgumentArity.OneOrMore };
+        parts.Validators.Add(result => RefuseEmpty(result, result.Tokens, "PART"));
+        return parts;
+    }
+
     /// <summary>An option that takes one of two words, whatever their case; the first of them when it is not given.</summary>
     public static Option<UnitSystem> Units(string name, string metric, string imperial, string what) => new(name)
     {

@@ -12,9 +12,15 @@ namespace BenchSim.Cli.Commands;
 /// <param name="Inputs">The files that were read.</param>
 internal sealed record OpenedScenario(SeasonPlan? Plan, ImmutableArray<Fault> Faults, ImmutableArray<InputFile> Inputs)
 {
-    public static OpenedScenario Open(string directory)
+    public static OpenedScenario Open(string directory) => Of(ScenarioFolder.Read(directory));
+
+    /// <summary>The same from the files that were read before.</summary>
+    /// <param name="files">The files.</param>
+    /// <param name="unread">Names of files that were not read, but that the reading warned of.</param>
+    public static OpenedScenario Again(IEnumerable<InputFile> files, IEnumerable<string> unread) => Of(ScenarioFolder.ReadKept(files, unread));
+
+    private static OpenedScenario Of(FolderReading reading)
     {
-        FolderReading reading = ScenarioFolder.Read(directory);
         if (reading.Scenario is not { } scenario)
             return new OpenedScenario(null, FaultList.Sorted(reading.Faults), reading.Inputs);
 

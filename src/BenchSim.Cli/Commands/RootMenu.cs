@@ -24,6 +24,7 @@ internal static class RootMenu
         Add(WeatherCommand.Make(desk), WeatherCommand.Examples);
         Add(CompareCommand.Make(desk), CompareCommand.Examples);
         Add(BottlenecksCommand.Make(desk), BottlenecksCommand.Examples);
+        Add(MergeCommand.Make(desk), MergeCommand.Examples);
 
         foreach (HelpOption help in root.Options.OfType<HelpOption>())
             help.Action = new HelpWithExamples(examples);

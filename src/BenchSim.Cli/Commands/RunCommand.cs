@@ -1,12 +1,15 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using BenchSim.Cli.Parts;
 using BenchSim.Cli.Printing;
 using BenchSim.Cli.Words;
 using BenchSim.Report;
 using BenchSim.Season.Inputs;
 using BenchSim.Study;
 using BenchSim.Study.Bottlenecks;
+using BenchSim.Study.Precision;
 using BenchSim.Study.Results;
+using BenchSim.Study.Shards;
 
 namespace BenchSim.Cli.Commands;
 
@@ -20,13 +23,15 @@ internal static class RunCommand
     [
         "benchsim run spring",
         "benchsim run spring --seasons 200 --out answers/spring --require 0.9",
+        "benchsim run spring --precision 2%",
+        "benchsim run spring --seasons 100000 --shard 2/8",
         "benchsim run spring --season 17 --batch broccoli-2",
     ];
 
     public static Command Make(Desk desk)
     {
         Argument<string> folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv.");
-        Option<string?> place = CommonOptions.Text("--out", "DIR", "Report folder. Default: the scenario folder's name with \"-report\", beside it.");
+        Option<string?> place = CommonOptions.Text("--out", "DIR", "Report folder, or with --shard the file of the part. Default: the scenario folder's name with \"-report\", or with \".K-of-N.part\", beside it.");
         Option<int?> seasons = CommonOptions.Whole("--seasons", "N", 1, MostSeasons, "Seasons to play. Default: what site.toml says.");
         Option<ulong?> seed = CommonOptions.Seed("--seed", "S", "Seed of all luck: the same seed gives the same answer. Default: what site.toml says.");
         Option<int?> threads = CommonOptions.Whole("--threads", "T", 1, MostThreads, "Threads to play on; the answer does not depend on it. Default: one a core.");
@@ -34,13 +39,18 @@ internal static class RunCommand
         Option<int?> season = CommonOptions.Whole("--season", "N", 1, MostSeasons, "With --batch: tell the story of that batch in season N instead, N counting from 1.");
         Option<string?> batch = CommonOptions.Text("--batch", "ID", "With --season: the batch whose story is told.");
         Option<bool> bottlenecks = new("--bottlenecks") { Description = "Also play each space with more room, and say what that saves." };
+        Option<Share?> shard = PartOptions.Shard();
+        var precision = new PrecisionOptions();
         Option<bool> json = CommonOptions.ForMachines("the answer");
         Option<bool> noReport = new("--no-report") { Description = "Write no report folder." };
         var command = new Command("run", "Plays the seasons, prints the verdict and writes the report folder. Every season draws its own luck: how seed comes up, how plants grow, which weather comes.")
         {
-            folder, place, seasons, seed, threads, require, season, batch, bottlenecks, json, noReport,
+            folder, place, seasons, seed, threads, require, season, batch, shard, bottlenecks, json, noReport,
         };
+        precision.AddTo(command);
         command.Validators.Add(result => RefuseContradictions(result, season, batch, place, noReport, require, bottlenecks));
+        command.Validators.Add(result => PartOptions.RefuseContradictions(result, shard, [season, batch, require, noReport, bottlenecks, .. precision.All]));
+        command.Validators.Add(result => precision.RefuseContradictions(result, [seasons, season, batch]));
         command.SetAction(parsed => Run(
             new RunSettings
             {
@@ -50,6 +60,8 @@ internal static class RunCommand
                 Seed = parsed.GetValue(seed),
                 Threads = parsed.GetValue(threads) ?? 0,
                 Require = parsed.GetValue(require),
+                Shard = parsed.GetValue(shard),
+                Precision = precision.GoalOf(parsed),
                 Season = parsed.GetValue(season),
                 Batch = parsed.GetValue(batch),
                 Bottlenecks = parsed.GetValue(bottlenecks),
@@ -93,22 +105,19 @@ internal static class RunCommand
 
     private static int Play(RunSettings settings, OpenedScenario opened, SeasonPlan plan, StudyOptions options, Desk desk)
     {
+        if (settings.Shard is { } share)
+            return PartPlay.Play(settings, share, opened, plan, options, desk);
         string? place = settings.ReportPlace();
         if (place is not null)
             ReportFolder.Check(place);
 
-        StudyResult result = PlayProgress.Play(plan, options, desk);
+        PrecisionResult? precision = settings.Precision is { } goal
+            ? PlayProgress.Draw(desk, goal.Looks()[^1], progress => PrecisionRunner.Play(plan, goal, options.Seed, options.Threads, progress, desk.Cancel))
+            : null;
+        StudyResult result = precision?.Study ?? PlayProgress.Play(plan, options, desk);
         if (settings.Bottlenecks)
-            result = result with { Bottlenecks = PlayProgress.Draw(desk, options.Seasons, progress => BottleneckRunner.Play(plan, options, progress, desk.Cancel)) };
-        var answer = new Answer(result, Verdict.Of(result), settings.Require);
-        if (!settings.Json)
-            AnswerPrinter.Print(desk, answer, settings.Directory);
-        if (place is not null)
-            ReportFolder.Write(place, result, [.. opened.Inputs.Select(file => new ReportInput(file.Name, file.Bytes.AsMemory()))], null, desk.Cancel);
-        if (settings.Json)
-            AnswerPrinter.PrintJson(desk, answer, place);
-        else if (place is not null)
-            desk.Say($"Report: {Path.Combine(place, "report.html")}");
-        return answer.IsRequirementMissed ? ExitCode.RequirementMissed : ExitCode.Done;
+            result = result with { Bottlenecks = PlayProgress.Draw(desk, result.Seasons, progress => BottleneckRunner.Play(plan, options with { Seasons = result.Seasons }, progress, desk.Cancel)) };
+        var answer = new Answer(result, Verdict.Of(result), settings.Require) { Precision = precision };
+        return AnswerDelivery.Give(desk, answer, settings.Directory, place, opened.Inputs, settings.Json);
     }
 }

@@ -1,3 +1,7 @@
+using System.Globalization;
+using BenchSim.Study.Precision;
+using BenchSim.Study.Shards;
+
 namespace BenchSim.Cli.Commands;
 
 /// <summary>What was asked of <c>run</c>.</summary>
@@ -21,6 +25,12 @@ internal sealed record RunSettings
     /// <summary>Share of seasons that must fit, 0 to 1; null for no gate.</summary>
     public double? Require { get; init; }
 
+    /// <summary>Share of the seasons to play as a part of the run; null for all of them.</summary>
+    public Share? Shard { get; init; }
+
+    /// <summary>How narrow the intervals are to be; null for a given number of seasons.</summary>
+    public PrecisionGoal? Precision { get; init; }
+
     /// <summary>Season whose story is told, from 1; null for none.</summary>
     public int? Season { get; init; }
 
@@ -40,16 +50,30 @@ internal sealed record RunSettings
     /// <exception cref="RefusedException">The scenario folder is the root of a disk, so that nothing can stand beside it.</exception>
     public string? ReportPlace()
     {
-        if (NoReport)
-            return null;
-        if (Out is not null)
-            return Out;
+        return NoReport ? null : Out ?? Beside("-report", "report");
+    }
+
+    /// <summary>Where a part of the run goes: 2 of 12 parts to NAME.02-of-12.part, so that they stand in order.</summary>
+    /// <param name="share">Which part.</param>
+    /// <exception cref="RefusedException">The scenario folder is the root of a disk, so that nothing can stand beside it.</exception>
+    public string PartPlace(Share share)
+    {
+        string of = share.Of.ToString(CultureInfo.InvariantCulture);
+        string number = share.Number.ToString(CultureInfo.InvariantCulture).PadLeft(of.Length, '0');
+        return Out ?? Beside($".{number}-of-{of}.part", "part");
+    }
+
+    /// <summary>Name of the scenario folder, without the folders above it.</summary>
+    public string FolderName() => Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(Directory)));
+
+    private string Beside(string ending, string what)
+    {
         string folder = Path.TrimEndingDirectorySeparator(Path.GetFullPath(Directory));
         if (Path.GetDirectoryName(folder) is null)
-            throw new RefusedException("The scenario folder is the root of a disk, so no report can stand beside it. Name a folder with --out.");
+            throw new RefusedException($"The scenario folder is the root of a disk, so no {what} can stand beside it. Name a place with --out.");
 
         // As the user wrote it, where that has a name to hang the ending on; "." and ".." have none.
         string written = Path.TrimEndingDirectorySeparator(Directory);
-        return Path.GetFileName(written) is "" or "." or ".." ? folder + "-report" : written + "-report";
+        return (Path.GetFileName(written) is "" or "." or ".." ? folder : written) + ending;
     }
 }

@@ -1,4 +1,5 @@
 using BenchSim.Report;
+using BenchSim.Study.Precision;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Cli.Printing;
@@ -9,6 +10,9 @@ namespace BenchSim.Cli.Printing;
 /// <param name="Required">Share of seasons that had to fit, 0 to 1; null for no gate.</param>
 internal sealed record Answer(StudyResult Result, Verdict Verdict, double? Required)
 {
+    /// <summary>How the number of seasons was found; null when it was given.</summary>
+    public PrecisionResult? Precision { get; init; }
+
     /// <summary>True when fewer seasons fit than were asked for.</summary>
     public bool IsRequirementMissed => Required is { } required && Result.Fits.Share < required;
 

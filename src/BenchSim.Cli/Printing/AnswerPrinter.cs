@@ -30,6 +30,12 @@ internal static class AnswerPrinter
             desk.SayWrapped(Requirement(answer, required));
         }
 
+        if (answer.Precision is { } precision)
+        {
+            desk.Say();
+            desk.SayWrapped(PrecisionWords.WhyItStopped(precision));
+        }
+
         if (!answer.Verdict.LeavesOut.IsEmpty)
         {
             desk.Say();
@@ -62,6 +68,8 @@ internal static class AnswerPrinter
             json.WriteEndObject();
         }
 
+        if (answer.Precision is { } precision)
+            PrecisionJson.Write(json, precision);
         json.WriteStartObject("verdict");
         if (answer.Verdict.Fits is { } fits)
             json.WriteBoolean("fits_reliably", fits);

@@ -7,7 +7,7 @@ using BenchSim.Season.Inputs;
 namespace BenchSim.Folder.Files;
 
 /// <summary>Reads the files of a folder: size first, then bytes, then UTF-8.</summary>
-internal sealed class FileReader(string directory, FaultList faults)
+internal sealed class FileReader(IFolderFiles files, FaultList faults)
 {
     /// <summary>Largest file that is read, bytes. A plan of 10,000 batches is about 1 MB; a century of daily weather about 1 MB.</summary>
     public const long LargestFile = 50_000_000;
@@ -21,7 +21,7 @@ internal sealed class FileReader(string directory, FaultList faults)
     /// <summary>Files read so far, in order of name.</summary>
     public ImmutableArray<InputFile> Inputs => [.. _read.Values];
 
-    public bool Exists(string name) => File.Exists(PathOf(name)) || Directory.Exists(PathOf(name));
+    public bool Exists(string name) => files.IsFile(name) || files.IsFolder(name);
 
     /// <summary>Reads a text file.</summary>
     /// <param name="name">Name relative to the folder.</param>
@@ -30,19 +30,19 @@ internal sealed class FileReader(string directory, FaultList faults)
     public FileText? Read(string name, SourcePlace asker)
     {
         var whole = new SourcePlace(name, 0, 0);
-        if (Directory.Exists(PathOf(name)))
+        if (files.IsFolder(name))
         {
             faults.Add(whole, "this is a folder, not a file", $"put a file named {name} in its place");
             return null;
         }
 
-        if (!File.Exists(PathOf(name)))
+        if (!files.IsFile(name))
         {
             faults.Add(asker, $"there is no file {Words.Quote(name)} in the folder", Hint(name));
             return null;
         }
 
-        if (!FileKind.IsRegular(PathOf(name)))
+        if (!files.IsRegular(name))
         {
             faults.Add(whole, "this is not a regular file", $"put a file named {Path.GetFileName(name)} in its place, not a pipe, a device or a socket");
             return null;
@@ -61,7 +61,7 @@ internal sealed class FileReader(string directory, FaultList faults)
 
     private byte[]? ReadBytes(string name)
     {
-        using var stream = File.OpenRead(PathOf(name));
+        using var stream = files.Open(name);
         if (stream.CanSeek && stream.Length > LargestFile)
         {
             var size = (stream.Length / 1_000_000).ToString(CultureInfo.InvariantCulture);
@@ -150,13 +150,11 @@ internal sealed class FileReader(string directory, FaultList faults)
     {
         try
         {
-            return [.. Directory.EnumerateFiles(directory).Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)];
+            return [.. files.Names().Order(StringComparer.Ordinal)];
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
             return [];
         }
     }
-
-    private string PathOf(string name) => Path.Combine(directory, name);
 }

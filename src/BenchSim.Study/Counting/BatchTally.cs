@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Results;
+using BenchSim.Study.Shards;
 using BenchSim.Study.Statistics;
 
 namespace BenchSim.Study.Counting;
@@ -80,6 +81,25 @@ internal sealed class BatchTally(int spaces, int wanted, int setOutDay)
         _holdTrayDays.Merge(other._holdTrayDays);
         _blockedTrayDays.Merge(other._blockedTrayDays);
         _complete += other._complete;
+    }
+
+    /// <summary>Names every count.</summary>
+    /// <param name="exchange">Takes or gives them.</param>
+    /// <param name="days">Days played.</param>
+    public void Exchange(ITallyExchange exchange, int days)
+    {
+        foreach (ExactTally dates in new[] { _sownFirst, _sownLast, _offMat, _pottedUp, _onTable, _outFirst, _outMedian, _outLast, _daysLate })
+            exchange.Some(dates, days);
+        exchange.Every(_plantsOut);
+        exchange.Every(_plantsInTime);
+        exchange.Every(_plantsShort);
+        exchange.Every(_latePlantDays);
+        exchange.Every(_overHeld);
+        exchange.Every(_discarded);
+        exchange.Every(_givenUp);
+        exchange.Every(_holdTrayDays);
+        exchange.Every(_blockedTrayDays);
+        exchange.Seasons(ref _complete);
     }
 
     /// <summary>What was counted.</summary>

@@ -60,6 +60,37 @@ internal sealed class DayTally(int days)
         }
     }
 
+    /// <summary>Number of days.</summary>
+    public int Days => _windows.Length;
+
+    /// <summary>The values seen on a day, in rising order, with the seasons of each.</summary>
+    public (long Value, int Seasons)[] Counted(int day)
+    {
+        Window window = _windows[day];
+        (long Value, int Seasons)[] seen =
+        [
+            .. _counts.AsSpan(window.Start, window.Length).ToArray()
+                .Select((seasons, at) => ((long)window.Low + at, seasons))
+                .Where(each => each.seasons > 0),
+        ];
+        int zeros = _seasons - seen.Sum(each => each.Seasons);
+        return zeros > 0 ? [(0, zeros), .. seen] : seen;
+    }
+
+    /// <summary>Puts the values of a day into an empty tally.</summary>
+    /// <param name="day">Day.</param>
+    /// <param name="counted">Values from 0 to the largest whole number, with the seasons of each: <paramref name="seasons"/> in all.</param>
+    /// <param name="seasons">Seasons counted, the same for each day.</param>
+    public void Fill(int day, (long Value, int Seasons)[] counted, int seasons)
+    {
+        _seasons = seasons;
+        foreach ((long value, int count) in counted)
+        {
+            if (value > 0)
+                Add(day, (int)value, count);
+        }
+    }
+
     /// <summary>What was counted, by day; at least one season.</summary>
     public ImmutableArray<DaySpread> ToSpreads() => [.. Enumerable.Range(0, _windows.Length).Select(ToSpread)];
 

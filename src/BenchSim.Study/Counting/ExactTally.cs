@@ -57,6 +57,14 @@ internal sealed class ExactTally : Tally
             _counts[other._low + i - _low] += other._counts[i];
     }
 
+    /// <summary>The values seen, in rising order, with the seasons of each.</summary>
+    public (long Value, int Seasons)[] Counted() =>
+    [
+        .. new (long Value, int Seasons)[] { (0, _zeros) }
+            .Concat(_counts.Select((seasons, at) => ((long)_low + at, seasons)))
+            .Where(each => each.Item2 > 0),
+    ];
+
     /// <inheritdoc/>
     public override Moments Moments()
     {

@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using BenchSim.Study.Results;
+using BenchSim.Study.Shards;
 using BenchSim.Study.Statistics;
 
 namespace BenchSim.Study.Counting;
@@ -67,6 +68,17 @@ internal sealed class GroupTally(SpaceGroup group)
         _shortage.Merge(other._shortage);
         _shortageOn.Merge(other._shortageOn);
         _worstWaiting.Merge(other._worstWaiting);
+    }
+
+    /// <summary>Names every count.</summary>
+    public void Exchange(ITallyExchange exchange)
+    {
+        exchange.Every(_wanted);
+        exchange.Every(_waiting);
+        exchange.Some(_runsOutOn, group.Places.Length);
+        exchange.Every(_shortage);
+        exchange.Some(_shortageOn, group.Places.Length);
+        exchange.Every(_worstWaiting);
     }
 
     /// <summary>What was counted.</summary>

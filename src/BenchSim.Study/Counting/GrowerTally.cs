@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Study.Results;
+using BenchSim.Study.Shards;
 using BenchSim.Study.Statistics;
 
 namespace BenchSim.Study.Counting;
@@ -37,6 +38,14 @@ internal sealed class GrowerTally(int spaces)
         for (int space = 0; space < _trayDaysBySpace.Length; space++)
             _trayDaysBySpace[space] += other._trayDaysBySpace[space];
         _peak.Merge(other._peak);
+    }
+
+    /// <summary>Names every count.</summary>
+    public void Exchange(ITallyExchange exchange)
+    {
+        exchange.Every(_trayDays);
+        exchange.Sums(_trayDaysBySpace);
+        exchange.Every(_peak);
     }
 
     /// <summary>Tray-days over all seasons, by space.</summary>

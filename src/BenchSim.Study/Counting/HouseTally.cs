@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Results;
+using BenchSim.Study.Shards;
 using BenchSim.Study.Statistics;
 
 namespace BenchSim.Study.Counting;
@@ -59,6 +60,14 @@ internal sealed class HouseTally
         _heat.Merge(other._heat);
         _heatOfMonths.Merge(other._heatOfMonths);
         _daysOpen.Merge(other._daysOpen);
+    }
+
+    /// <summary>Names every count.</summary>
+    public void Exchange(ITallyExchange exchange)
+    {
+        exchange.Every(_heat);
+        exchange.Every(_heatOfMonths);
+        exchange.Every(_daysOpen);
     }
 
     /// <summary>What was counted.</summary>

@@ -2,6 +2,7 @@ using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Results;
+using BenchSim.Study.Shards;
 using BenchSim.Study.Statistics;
 
 namespace BenchSim.Study.Counting;
@@ -19,6 +20,9 @@ internal sealed class MatTally(Space space, int index)
 
     /// <summary>Adds another thread's count.</summary>
     public void Merge(MatTally other) => _days.Merge(other._days);
+
+    /// <summary>Names every count.</summary>
+    public void Exchange(ITallyExchange exchange) => exchange.Every(_days);
 
     /// <summary>What was counted.</summary>
     public MatPowerResult ToResult(StudentFactors student) =>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Results;
+using BenchSim.Study.Shards;
 using BenchSim.Study.Statistics;
 
 namespace BenchSim.Study.Counting;
@@ -82,6 +83,36 @@ internal sealed class SeasonTally
         for (int mats = 0; mats < _mats.Length; mats++)
             _mats[mats].Merge(other._mats[mats]);
         _work.Merge(other._work);
+    }
+
+    /// <summary>Seasons counted.</summary>
+    public int Seasons => _verdict.Seasons;
+
+    /// <summary>Chance that a season fits, days of weather hold excepted; at least one season counted.</summary>
+    public Chance Fits() => _verdict.Fits();
+
+    /// <summary>Late plant-days; at least one season counted.</summary>
+    public Estimate LatePlantDays() => _verdict.LatePlantDays(new StudentFactors());
+
+    /// <summary>Names every count.</summary>
+    public void Exchange(ITallyExchange exchange)
+    {
+        _verdict.Exchange(exchange);
+        foreach (SpaceTally space in _spaces)
+            space.Exchange(exchange);
+        foreach (GroupTally group in _groups)
+            group.Exchange(exchange);
+        foreach (BatchTally batch in _batches)
+            batch.Exchange(exchange, _shape.Days);
+        foreach (GrowerTally grower in _growers)
+            grower.Exchange(exchange);
+        foreach (HouseTally house in _houses)
+            house.Exchange(exchange);
+        foreach (MatTally mats in _mats)
+            mats.Exchange(exchange);
+        foreach (WaitTally wait in _waits)
+            wait.Exchange(exchange);
+        _work.Exchange(exchange);
     }
 
     /// <summary>The answer; at least one season counted.</summary>

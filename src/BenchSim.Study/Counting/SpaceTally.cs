@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Results;
+using BenchSim.Study.Shards;
 using BenchSim.Study.Statistics;
 
 namespace BenchSim.Study.Counting;
@@ -66,6 +67,19 @@ internal sealed class SpaceTally(int[] places)
         _daysFull.Merge(other._daysFull);
         _trayDays.Merge(other._trayDays);
         _waitedDays.Merge(other._waitedDays);
+    }
+
+    /// <summary>Names every count.</summary>
+    public void Exchange(ITallyExchange exchange)
+    {
+        exchange.Every(_held);
+        exchange.Every(_wanted);
+        exchange.Every(_waiting);
+        exchange.Every(_peak);
+        exchange.Some(_peakOn, places.Length);
+        exchange.Every(_daysFull);
+        exchange.Every(_trayDays);
+        exchange.Every(_waitedDays);
     }
 
     /// <summary>What was counted.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Play;
 using BenchSim.Study.Results;
+using BenchSim.Study.Shards;
 using BenchSim.Study.Statistics;
 
 namespace BenchSim.Study.Counting;
@@ -74,6 +75,29 @@ internal sealed class VerdictTally(PlanShape shape)
         _discarded.Merge(other._discarded);
         _stillStanding.Merge(other._stillStanding);
         _reliefUses.Merge(other._reliefUses);
+    }
+
+    /// <summary>Names every count.</summary>
+    public void Exchange(ITallyExchange exchange)
+    {
+        int seasons = Seasons;
+        exchange.Seasons(ref seasons);
+        Seasons = seasons;
+        exchange.Seasons(ref _fits);
+        exchange.Seasons(ref _fitsWeatherCounted);
+        exchange.Seasons(ref _sownTooLate);
+        exchange.Seasons(ref _overHeldForPlace);
+        exchange.Seasons(ref _tooFewInTime);
+        for (int cause = 0; cause < _causes.Length; cause++)
+            exchange.Seasons(ref _causes[cause]);
+        exchange.Every(_plantsInTime);
+        exchange.Every(_plantsLate);
+        exchange.Every(_plantsShort);
+        exchange.Every(_latePlantDays);
+        exchange.Every(_overHeld);
+        exchange.Every(_discarded);
+        exchange.Every(_stillStanding);
+        exchange.Every(_reliefUses);
     }
 
     /// <summary>Chance that a season fits, weather holds excepted.</summary>

@@ -1,6 +1,7 @@
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Results;
+using BenchSim.Study.Shards;
 using BenchSim.Study.Statistics;
 
 namespace BenchSim.Study.Counting;
@@ -33,6 +34,14 @@ internal sealed class WaitTally(WaitPair wait, int weeks)
         _byWeek.Merge(other._byWeek);
         _trayDays.Merge(other._trayDays);
         _happens += other._happens;
+    }
+
+    /// <summary>Names every count.</summary>
+    public void Exchange(ITallyExchange exchange)
+    {
+        exchange.Every(_byWeek);
+        exchange.Every(_trayDays);
+        exchange.Seasons(ref _happens);
     }
 
     /// <summary>What was counted.</summary>

@@ -76,6 +76,72 @@ internal sealed class WideTally : Tally
     /// <inheritdoc/>
     public override Moments Moments() => new(_seasons, _sum, _squares, _zeros > 0 || _seasons == 0 ? 0 : _least, _most);
 
+    /// <summary>The values seen, or where there are too many their classes, in rising order, with the seasons of each.</summary>
+    public (long Value, int Seasons)[] Counted(out bool isClassed)
+    {
+        isClassed = _classes is not null;
+        (long Value, int Seasons)[] seen = _classes is not null
+            ? _classes.Counted()
+            : [.. _values.Zip(_counts).Where(each => each.Second > 0).OrderBy(each => each.First)];
+        return _zeros > 0 ? [(0, _zeros), .. seen] : seen;
+    }
+
+    /// <summary>Puts values into an empty tally.</summary>
+    /// <param name="counted">Different values in rising order, with the seasons of each.</param>
+    /// <returns>False when there are too many to be counted one by one.</returns>
+    public bool TryFill((long Value, int Seasons)[] counted)
+    {
+        foreach ((long value, int seasons) in counted)
+        {
+            _seasons += seasons;
+            if (value == 0)
+            {
+                _zeros = seasons;
+                continue;
+            }
+
+            _sum += (UInt128)(ulong)value * (uint)seasons;
+            _squares += (UInt128)(ulong)value * (ulong)value * (uint)seasons;
+            _least = Math.Min(_least, value);
+            _most = value;
+            Count(value, seasons);
+        }
+
+        return _classes is null;
+    }
+
+    /// <summary>Puts classes into an empty tally.</summary>
+    /// <param name="counted">Classes in rising order, with the seasons of each; 0 for the value 0.</param>
+    /// <param name="sum">Sum of the values.</param>
+    /// <param name="squares">Sum of their squares.</param>
+    /// <param name="least">Smallest value.</param>
+    /// <param name="most">Largest value.</param>
+    /// <returns>False when these cannot belong together.</returns>
+    public bool TryFillClasses((long Value, int Seasons)[] counted, UInt128 sum, UInt128 squares, long least, long most)
+    {
+        _classes = new ExactTally();
+        foreach ((long index, int seasons) in counted)
+        {
+            _seasons += seasons;
+            if (index == 0)
+                _zeros = seasons;
+            else
+                _classes.Add((int)index, seasons);
+        }
+
+        long lowest = counted.Select(each => each.Value).FirstOrDefault(index => index > 0);
+        if (lowest == 0 || ClassOf(most) != counted[^1].Value || (_zeros > 0 ? least != 0 : least == 0 || ClassOf(least) != lowest))
+            return false;
+        UInt128 n = (uint)_seasons;
+        if (sum < (ulong)most || sum > n * (ulong)most || squares > n * (ulong)most * (ulong)most || n * squares < sum * sum)
+            return false;
+        (_sum, _squares, _most) = (sum, squares, most);
+
+        // The smallest value besides 0 is not told apart from its class where some season had 0; nothing asks for it then.
+        _least = _zeros > 0 ? 1 : least;
+        return true;
+    }
+
     /// <summary>The class of a value: itself below 512, then 256 classes an octave.</summary>
     internal static int ClassOf(long value)
     {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Results;
+using BenchSim.Study.Shards;
 using BenchSim.Study.Statistics;
 
 namespace BenchSim.Study.Counting;
@@ -78,6 +79,15 @@ internal sealed class WorkTally
         _carriedIn.Merge(other._carriedIn);
         _parts.Merge(other._parts);
         _partsByWeek.Merge(other._partsByWeek);
+    }
+
+    /// <summary>Names every count.</summary>
+    public void Exchange(ITallyExchange exchange)
+    {
+        foreach (ExactTally trays in new[] { _sown, _potted, _moved, _setOut, _carriedIn })
+            exchange.Every(trays);
+        exchange.Every(_parts);
+        exchange.Every(_partsByWeek);
     }
 
     /// <summary>What was counted.</summary>

@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using BenchSim.Cli.Printing;
+using BenchSim.Folder;
+using BenchSim.Season.Inputs;
+using BenchSim.Study.Shards;
+
+namespace BenchSim.Cli.Parts;
+
+/// <summary>The parts of a run, read and found to be one whole run, or what is wrong with them.</summary>
+/// <param name="Parts">The parts, number 1 first; empty when there is any fault.</param>
+/// <param name="Faults">What is wrong, in order of place.</param>
+internal sealed record OpenedParts(ImmutableArray<RunPart> Parts, ImmutableArray<Fault> Faults)
+{
+    /// <summary>Largest part that is read, bytes.</summary>
+    private const long LargestPart = 1_000_000_000;
+
+    public static OpenedParts Open(IEnumerable<string> files)
+    {
+        var parts = new List<(string File, RunPart Part)>();
+        var faults = new List<Fault>();
+        foreach (string file in files)
+        {
+            if (Read(file, out Fault? fault) is { } part)
+                parts.Add((file, part));
+            else
+                faults.Add(fault!);
+        }
+
+        // Which parts are missing cannot be said while some cannot be read.
+        if (faults.Count == 0)
+            faults.AddRange(PartSet.Faults(parts, BuildMark.Text).Select(each => At(each.File, each.What, each.Instead)));
+        return faults.Count > 0
+            ? new OpenedParts([], FaultList.Sorted(faults))
+            : new OpenedParts([.. parts.Select(each => each.Part).OrderBy(part => part.Header.Share.Number)], []);
+    }
+
+    /// <summary>A fault of a part as a whole.</summary>
+    public static Fault At(string file, string what, string instead) => new(new SourcePlace(file, 0, 0), what, instead);
+
+    private static RunPart? Read(string file, out Fault? fault)
+    {
+        if (PlainFile.Read(file, LargestPart, out fault) is not { } bytes)
+            return null;
+        RunPart? part = RunPart.Read(bytes, out PartProblem problem);
+        fault = problem switch
+        {
+            PartProblem.None => null,
+            PartProblem.NotAPart => At(file, "this is no part of a run", "name files that \"benchsim run --shard\" wrote"),
+            PartProblem.OtherVersion => At(file, "this part was written by another version of BenchSim", "merge it with the BenchSim that wrote it"),
+            _ => At(file, "this part is damaged or cut short", "copy it again, or play it again"),
+        };
+        return part;
+    }
+}

@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using System.Security.Cryptography;
+using System.Text;
+
+namespace BenchSim.Study.Shards;
+
+/// <summary>
+/// A part of a run as bytes: a line that says what it is, a line of JSON that says which (<see cref="PartHeader"/>), the files that were
+/// played, the counts, and a last line with the SHA-256 of all before it (docs/decisions/010-parts-of-a-run.md).
+/// </summary>
+/// <param name="Header">What it says of itself.</param>
+/// <param name="Inputs">The files that were played, in order of name.</param>
+/// <param name="Counts">What was counted.</param>
+public sealed record RunPart(PartHeader Header, ImmutableArray<PartInput> Inputs, ReadOnlyMemory<byte> Counts)
+{
+    /// <summary>What every part begins with; the version of the format follows.</summary>
+    public const string Mark = "BenchSim part of a run, version ";
+
+    private const int Version = 1;
+    private const int LongestFirstLine = 60;
+    private static readonly int s_lastLine = 1 + (2 * SHA256.HashSizeInBytes) + 1;
+
+    /// <summary>True when bytes begin like a part, of whatever version.</summary>
+    public static bool IsPart(ReadOnlySpan<byte> bytes) => bytes.StartsWith(Encoding.ASCII.GetBytes(Mark));
+
+    /// <summary>The part as bytes. The same part gives the same bytes.</summary>
+    public byte[] ToBytes()
+    {
+        using var bytes = new MemoryStream();
+        bytes.Write(Encoding.ASCII.GetBytes($"{Mark}{Version}\n"));
+        bytes.Write(PartHeaderJson.Write(Header, Inputs, Counts.Length));
+        bytes.WriteByte((byte)'\n');
+        foreach (PartInput input in Inputs)
+            bytes.Write(input.Bytes.Span);
+        bytes.Write(Counts.Span);
+        bytes.Write(LastLine(bytes.GetBuffer().AsSpan(0, (int)bytes.Length)));
+        return bytes.ToArray();
+    }
+
+    /// <summary>Reads a part. Whatever the bytes are, it answers and does not throw.</summary>
+    /// <param name="bytes">The bytes.</param>
+    /// <param name="problem">What is wrong with them; <see cref="PartProblem.None"/> when a part was read.</param>
+    /// <returns>The part; null with a problem.</returns>
+    public static RunPart? Read(ReadOnlyMemory<byte> bytes, out PartProblem problem)
+    {
+        if (!IsPart(bytes.Span))
+        {
+            problem = PartProblem.NotAPart;
+            return null;
+        }
+
+        int endOfFirst = bytes.Span[..Math.Min(bytes.Length, LongestFirstLine)].IndexOf((byte)'\n');
+        problem = PartProblem.Damaged;
+        if (endOfFirst < 0 || bytes.Length < endOfFirst + s_lastLine)
+            return null;
+        string version = Encoding.ASCII.GetString(bytes.Span[Mark.Length..endOfFirst]);
+        ReadOnlyMemory<byte> body = bytes[..^s_lastLine];
+        if (!bytes.Span[^s_lastLine..].SequenceEqual(LastLine(body.Span)))
+            return null;
+        if (version != $"{Version}")
+        {
+            problem = PartProblem.OtherVersion;
+            return null;
+        }
+
+        RunPart? part = ReadBody(body[(endOfFirst + 1)..]);
+        if (part is not null)
+            problem = PartProblem.None;
+        return part;
+    }
+
+    private static RunPart? ReadBody(ReadOnlyMemory<byte> body)
+    {
+        int endOfHeader = body.Span.IndexOf((byte)'\n');
+        if (endOfHeader < 0 || PartHeaderJson.Read(body[..endOfHeader]) is not { } described)
+            return null;
+        ReadOnlyMemory<byte> rest = body[(endOfHeader + 1)..];
+        if (described.Inputs.Sum(input => input.Length) + described.Counts != rest.Length)
+            return null;
+        var inputs = ImmutableArray.CreateBuilder<PartInput>();
+        foreach ((string name, long length) in described.Inputs)
+        {
+            inputs.Add(new PartInput(name, rest[..(int)length]));
+            rest = rest[(int)length..];
+        }
+
+        return new RunPart(described.Header, inputs.DrainToImmutable(), rest);
+    }
+
+    private static byte[] LastLine(ReadOnlySpan<byte> body) => Encoding.ASCII.GetBytes($"\n{Convert.ToHexStringLower(SHA256.HashData(body))}\n");
+}

@@ -1,0 +1,21 @@
+using BenchSim.Study.Counting;
+
+namespace BenchSim.Study.Shards;
+
+/// <summary>Rows of tallies.</summary>
+internal static class TallyExchanges
+{
+    /// <summary>Each of a row in turn.</summary>
+    public static void Every(this ITallyExchange exchange, ExactTally[] row)
+    {
+        foreach (ExactTally tally in row)
+            exchange.Every(tally);
+    }
+
+    /// <summary>Each of a row in turn.</summary>
+    public static void Every(this ITallyExchange exchange, WideTally[] row)
+    {
+        foreach (WideTally tally in row)
+            exchange.Every(tally);
+    }
+}
