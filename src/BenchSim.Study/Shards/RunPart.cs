@@ -51,7 +51,7 @@ public sealed record RunPart(PartHeader Header, ImmutableArray<PartInput> Inputs
 
         int endOfFirst = bytes.Span[..Math.Min(bytes.Length, LongestFirstLine)].IndexOf((byte)'\n');
         problem = PartProblem.Damaged;
-        if (endOfFirst < 0 || bytes.Length < endOfFirst + s_lastLine)
+        if (endOfFirst < 0 || bytes.Length < endOfFirst + 1 + s_lastLine)
             return null;
         string version = Encoding.ASCII.GetString(bytes.Span[Mark.Length..endOfFirst]);
         ReadOnlyMemory<byte> body = bytes[..^s_lastLine];
