@@ -38,6 +38,19 @@ internal sealed class QueueSite
         plan = Plan(places, arrivals, giveUpDays, days);
     }
 
+    /// <summary>Makes a queue of trays whose comings and stays are given.</summary>
+    /// <param name="sowHours">Hour at which each tray comes.</param>
+    /// <param name="stayHours">Hours of each tray on the mat, the bench and the table.</param>
+    /// <param name="places">Places of mat, bench and table.</param>
+    /// <param name="giveUpDays">Days an arrival waits for a mat.</param>
+    /// <param name="days">Days to play.</param>
+    public QueueSite(double[] sowHours, double[][] stayHours, int[] places, int giveUpDays, int days)
+    {
+        this.sowHours = sowHours;
+        this.stayHours = stayHours;
+        plan = Plan(places, sowHours.Length, giveUpDays, days);
+    }
+
     public IReadOnlyList<double> SowHours => sowHours;
 
     public SeasonResult Play(ISeasonWitness? witness = null)
