@@ -1,8 +1,17 @@
 using BenchmarkDotNet.Running;
 using BenchSim.Benchmarks.Season;
+using BenchSim.Benchmarks.SideBySide;
 
-// "where SCENARIO" prints where the time of a season goes; anything else is BenchmarkDotNet's.
-if (args is ["where", var scenario])
-    WhereTimeGoes.Print(scenario, Console.Out);
-else
-    BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+// "where SCENARIO" prints where the time of a season goes, "side-by-side FOLDER" times the models other engines play too; anything else is BenchmarkDotNet's.
+switch (args)
+{
+    case ["where", var scenario]:
+        WhereTimeGoes.Print(scenario, Console.Out);
+        break;
+    case ["side-by-side", var folder]:
+        SideBySidePlay.Run(folder);
+        break;
+    default:
+        BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+        break;
+}

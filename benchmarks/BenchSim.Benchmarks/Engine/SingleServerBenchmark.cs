@@ -22,6 +22,12 @@ public class SingleServerBenchmark
     /// <summary>Makes the world that is played again and again.</summary>
     public SingleServerBenchmark() => _server = new Places(_simulation, "server", 1);
 
+    /// <summary>Customers a call.</summary>
+    internal static int CustomersEach => Customers;
+
+    /// <summary>Events of the engine's latest call.</summary>
+    internal long Events => _simulation.Events;
+
     /// <summary>Both sides must play the same model before their times are worth comparing.</summary>
     [GlobalSetup]
     public void Agree()

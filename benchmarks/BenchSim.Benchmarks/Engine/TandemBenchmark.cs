@@ -30,6 +30,12 @@ public class TandemBenchmark
         _loop = new HandWrittenTandem(Entities, s_capacities, _units, _days);
     }
 
+    /// <summary>Units of each entity, and its days in each stage: what another engine is to be fed.</summary>
+    internal (int[] Units, double[][] Days) Numbers => (_units, _days);
+
+    /// <summary>Events of the engine's latest replication.</summary>
+    internal long Events => _simulation.Events;
+
     /// <summary>Both sides must play the same model before their times are worth comparing.</summary>
     [GlobalSetup]
     public void Agree()

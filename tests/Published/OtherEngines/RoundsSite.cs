@@ -13,9 +13,10 @@ internal static class RoundsSite
     private static readonly DateOnly s_monday = new(2027, 3, 1);
     private static readonly string[] s_spaces = ["mat", "main", "overflow", "table"];
 
-    public static SeasonPlan Plan()
+    /// <summary>The plan of the batches in rounds-batches.csv.</summary>
+    /// <param name="rows">Rows of the file, without its heading.</param>
+    public static SeasonPlan Plan(string[][] rows)
     {
-        var rows = OtherEngineFolder.Rows("rounds-batches.csv");
         var made = SeasonPlanner.Make(new Scenario
         {
             Name = "Rounds",
@@ -36,8 +37,7 @@ internal static class RoundsSite
             Weather = new ConstantWeather(15, 15, 0),
             Play = new PlaySettings(1, 1),
         });
-        Assert.Empty(made.Faults);
-        return made.Plan!;
+        return made.Plan ?? throw new InvalidOperationException(string.Join('\n', made.Faults));
     }
 
     public static string NameOf(int space) => s_spaces[space];
@@ -73,7 +73,7 @@ internal static class RoundsSite
         GerminateAtC = 20,
         BottomHeat = string.Equals(row[4], "yes", StringComparison.Ordinal),
         LeaveMatAt = 0.5,
-        EmergeGiveUpDays = 500,
+        EmergeGiveUpDays = 90,
         Germination = 1,
         SeedsPerCell = 1,
         KeepPerCell = 1,
@@ -90,9 +90,9 @@ internal static class RoundsSite
         HardenAboveC = 5,
         DamageBelowC = 0,
         FieldAboveC = 5,
-        HoldDays = 400,
-        DiscardAfterDays = 500,
-        FlatHoldDays = 400,
+        HoldDays = 60,
+        DiscardAfterDays = 61,
+        FlatHoldDays = 60,
         FlatDiscardDays = 500,
         Benches = [.. row[8].Split(' ')],
     };

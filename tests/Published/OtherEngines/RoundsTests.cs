@@ -15,7 +15,7 @@ public sealed class RoundsTests
     [Fact]
     public void Every_tray_goes_where_SimPy_puts_it_on_the_same_day()
     {
-        var plan = RoundsSite.Plan();
+        var plan = RoundsSite.Plan(OtherEngineFolder.Rows("rounds-batches.csv"));
         var moves = new Moves();
         new SeasonPlayer(plan, 1).Play(0, PlaceLimits.AsGiven, new SeasonResult(), moves);
 

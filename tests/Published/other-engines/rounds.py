@@ -22,7 +22,7 @@ OUT, TABLE, BENCH, SOW = range(4)
 class Site:
     """Places, rules and the trays that ask for a move."""
 
-    def __init__(self, env, places, days_off=(), sow_wait=3, give_up=14, table_lead=3, last_day=400):
+    def __init__(self, env, places, days_off=(), sow_wait=3, give_up=14, table_lead=3, last_day=190):
         self.env = env
         self.places = dict(places)
         self.held = dict.fromkeys(self.places, 0)
