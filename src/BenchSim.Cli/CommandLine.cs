@@ -23,7 +23,19 @@ internal static class CommandLine
     /// <returns>The exit code (<see cref="ExitCode"/>).</returns>
     public static int Run(string[] args, TextWriter output, TextWriter error, bool terminal, CancellationToken cancel)
     {
-        var desk = new Desk(output, error, terminal, cancel);
+        try
+        {
+            return Answer(args, new Desk(output, error, terminal, cancel));
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            // Not even the refusal could be written, as on a full disk: the exit code is all that is left to say it with.
+            return ExitCode.BadInput;
+        }
+    }
+
+    private static int Answer(string[] args, Desk desk)
+    {
         bool json = args.Contains(CommonOptions.Json, StringComparer.Ordinal);
         try
         {
@@ -46,7 +58,7 @@ internal static class CommandLine
         {
             desk.Complain($"BenchSim stopped on a fault of its own, not of your files. Run it again with {DebugVariable}=1 to see the details, and report them.");
             if (string.Equals(Environment.GetEnvironmentVariable(DebugVariable), "1", StringComparison.Ordinal))
-                error.Write(failure + "\n");
+                desk.Error.Write(failure + "\n");
             return ExitCode.Broken;
         }
     }

@@ -1,7 +1,11 @@
+using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
 using BenchSim.Cli;
 
+// An environment may ask the runtime for the machine's own culture; numbers and dates must not follow it.
+CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.InvariantCulture;
+CultureInfo.DefaultThreadCurrentCulture = CultureInfo.DefaultThreadCurrentUICulture = CultureInfo.InvariantCulture;
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
 using var stop = new CancellationTokenSource();
 

@@ -57,28 +57,22 @@ public static class ReportFolder
 
     private static void WriteFiles(string folder, StudyResult result, IReadOnlyList<ReportInput> inputs, string? overallNote, CancellationToken cancel)
     {
-        void Save(string name, byte[] bytes)
-        {
-            cancel.ThrowIfCancellationRequested();
-            string path = Path.Combine(folder, name);
-            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            File.WriteAllBytes(path, bytes);
-        }
-
-        Save(MarkerName, Encoding.UTF8.GetBytes(MarkerText + string.Concat(inputs.Select(input => $"inputs/{input.Name}\n"))));
+        var partial = new PartialFolder(folder, cancel);
+        partial.Save(MarkerName, Encoding.UTF8.GetBytes(MarkerText + string.Concat(inputs.Select(input => $"inputs/{input.Name}\n"))));
         foreach (ReportInput input in inputs)
-            Save("inputs/" + input.Name, input.Bytes.ToArray());
-        Save("result.json", ResultJson.Write(result, inputs));
-        Save("tables/daily.csv", TableFiles.Daily(result));
-        Save("tables/batches.csv", BatchTable.Write(result));
-        Save("tables/spaces.csv", TableFiles.Spaces(result));
-        Save("tables/growers.csv", TableFiles.Growers(result));
-        Save("tables/fuel.csv", FuelTable.Write(result));
-        Save("tables/waits.csv", WaitTable.Write(result));
+            partial.Save("inputs/" + input.Name, input.Bytes.ToArray());
+        partial.Save("result.json", ResultJson.Write(result, inputs));
+        partial.Save("tables/daily.csv", TableFiles.Daily(result));
+        partial.Save("tables/batches.csv", BatchTable.Write(result));
+        partial.Save("tables/spaces.csv", TableFiles.Spaces(result));
+        partial.Save("tables/growers.csv", TableFiles.Growers(result));
+        partial.Save("tables/fuel.csv", FuelTable.Write(result));
+        partial.Save("tables/waits.csv", WaitTable.Write(result));
         if (result.Bottlenecks is { } bottlenecks)
-            Save("tables/bottlenecks.csv", BottleneckTable.Write(bottlenecks));
-        Save("report.html", Encoding.UTF8.GetBytes(ReportPage.Write(result, inputs, overallNote)));
+            partial.Save("tables/bottlenecks.csv", BottleneckTable.Write(bottlenecks));
+        partial.Save("report.html", Encoding.UTF8.GetBytes(ReportPage.Write(result, inputs, overallNote)));
         foreach (ChartFile chart in ChartFiles.Of(result))
-            Save(chart.Name, chart.Draw());
+            partial.Save(chart.Name, chart.Draw());
+        partial.CheckWhole();
     }
 }

@@ -16,6 +16,9 @@ internal sealed partial class TargetFolder
     /// <summary>Bytes that common file systems allow a name.</summary>
     private const int LongestName = 255;
 
+    /// <summary>Times that a place is looked at again when another writer was faster.</summary>
+    private const int MostTries = 10;
+
     private readonly string _path;
     private readonly string _shown;
     private readonly string _parent;
@@ -69,7 +72,8 @@ internal sealed partial class TargetFolder
         }
         finally
         {
-            CleanUp(trial, firstMade);
+            Leftovers.RemoveEmpty(trial);
+            RemoveMade(firstMade);
         }
     }
 
@@ -99,79 +103,97 @@ internal sealed partial class TargetFolder
             throw Refused($"holds '{foreign}', which is no part of a report. Move it away, or name another folder");
     }
 
-    /// <summary>Fills a folder beside the target, then puts it in the target's place. On failure or cancellation nothing is left behind.</summary>
+    /// <summary>
+    /// Fills a folder beside the target, then puts it in the target's place. On failure or cancellation nothing is left behind; what a killed
+    /// writer left of the same target is taken away first.
+    /// </summary>
     public void Fill(Action<string> write, CancellationToken cancel)
     {
-        string mark = Guid.NewGuid().ToString("N")[..8];
-        string partial = Path.Combine(_parent, $".benchsim-partial-{mark}");
-        string former = Path.Combine(_parent, $".benchsim-former-{mark}");
         string? firstMade = FirstMissing(_parent);
+        WritingClaim? claim = null;
         bool done = false;
         try
         {
-            Directory.CreateDirectory(partial);
-            write(partial);
+            Directory.CreateDirectory(_parent);
+            claim = WritingClaim.Take(_path);
+            Directory.CreateDirectory(claim.Partial);
+            write(claim.Partial);
             cancel.ThrowIfCancellationRequested();
-            Check();
-            PutInPlace(partial, former);
+            PutInPlace(claim);
             done = true;
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            string told = failure.Message.Replace(partial, _shown, StringComparison.Ordinal).Replace(former, _shown, StringComparison.Ordinal);
+            string told = claim is null
+                ? failure.Message
+                : failure.Message.Replace(claim.Partial, _shown, StringComparison.Ordinal).Replace(claim.Former, _shown, StringComparison.Ordinal);
             throw new ReportRefusedException($"The report could not be written to '{_shown}': {told}", failure);
         }
         finally
         {
-            if (!done)
-                CleanUp(partial, firstMade);
+            CleanUp(claim, done ? null : firstMade);
         }
-
-        Remove(former);
     }
 
-    private void PutInPlace(string partial, string former)
+    // Another writer may put its own there, or take the earlier one away, between two of our steps: then what stands is looked at again.
+    private void PutInPlace(WritingClaim claim)
     {
-        if (!Directory.Exists(_path))
+        for (int tries = 1; ; tries++)
         {
-            Directory.Move(partial, _path);
-            return;
+            try
+            {
+                CheckWhatStands();
+                if (Directory.Exists(_path))
+                    Directory.Move(_path, claim.Former);
+                MoveIn(claim);
+                return;
+            }
+            catch (IOException) when (tries < MostTries)
+            {
+                RemoveFormer(claim);
+            }
         }
+    }
 
-        Directory.Move(_path, former);
+    private void MoveIn(WritingClaim claim)
+    {
         try
         {
-            Directory.Move(partial, _path);
+            Directory.Move(claim.Partial, _path);
         }
-        catch
+        catch when (Directory.Exists(claim.Former) && !Directory.Exists(_path))
         {
-            Directory.Move(former, _path);
+            Directory.Move(claim.Former, _path);
             throw;
         }
     }
 
-    private void CleanUp(string partial, string? firstMade)
+    // The earlier report goes only when there is another in its place.
+    private void RemoveFormer(WritingClaim claim)
     {
-        Remove(partial);
-        if (firstMade is null)
-            return;
-
-        // Parents made on the way go again, unless someone else has put something there meanwhile.
-        for (string? at = _parent; at is not null && at.Length >= firstMade.Length; at = Path.GetDirectoryName(at))
-            Remove(at, withContent: false);
+        if (Directory.Exists(_path))
+            Leftovers.Remove(claim.Former);
     }
 
-    private static void Remove(string folder, bool withContent = true)
+    private void CleanUp(WritingClaim? claim, string? firstMade)
     {
-        try
+        if (claim is not null)
         {
-            if (Directory.Exists(folder) && (withContent || !Directory.EnumerateFileSystemEntries(folder).Any()))
-                Directory.Delete(folder, withContent);
+            Leftovers.Remove(claim.Partial);
+            RemoveFormer(claim);
+            claim.Dispose();
         }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            // The first failure, if any, is the one worth telling; a leftover folder has a name that says what it is.
-        }
+
+        RemoveMade(firstMade);
+    }
+
+    // Parents made on the way go again, unless someone else has put something there meanwhile.
+    private void RemoveMade(string? firstMade)
+    {
+        if (firstMade is null)
+            return;
+        for (string? at = _parent; at is not null && at.Length >= firstMade.Length; at = Path.GetDirectoryName(at))
+            Leftovers.RemoveEmpty(at);
     }
 
     private static string? FirstMissing(string folder)

@@ -50,12 +50,14 @@ public static class WeatherFolder
         new TargetFolder(directory).Fill(
             folder =>
             {
-                Save(folder, ReportFolder.MarkerName, Encoding.UTF8.GetBytes(s_marker), cancel);
-                Save(folder, Fitted, WeatherTables.Fitted(fitted.Model), cancel);
-                Save(folder, CarryOver, WeatherTables.CarryOver(fitted.Model.Residuals), cancel);
-                Save(folder, Compared, WeatherTables.Compared(fitted.Report), cancel);
-                Save(folder, Repairs, WeatherTables.Repairs(repairs), cancel);
-                Save(folder, Chart, WeatherFitChart.Draw(fitted.Report, units), cancel);
+                var partial = new PartialFolder(folder, cancel);
+                partial.Save(ReportFolder.MarkerName, Encoding.UTF8.GetBytes(s_marker));
+                partial.Save(Fitted, WeatherTables.Fitted(fitted.Model));
+                partial.Save(CarryOver, WeatherTables.CarryOver(fitted.Model.Residuals));
+                partial.Save(Compared, WeatherTables.Compared(fitted.Report));
+                partial.Save(Repairs, WeatherTables.Repairs(repairs));
+                partial.Save(Chart, WeatherFitChart.Draw(fitted.Report, units));
+                partial.CheckWhole();
             },
             cancel);
     }
@@ -69,13 +71,5 @@ public static class WeatherFolder
         string[] names = File.ReadAllText(marker).ReplaceLineEndings("\n").Split('\n');
         if (!names.Contains(Chart, StringComparer.Ordinal))
             throw new ReportRefusedException($"Nothing was written: '{directory}' holds the report of a run. Name another folder.");
-    }
-
-    private static void Save(string folder, string name, byte[] bytes, CancellationToken cancel)
-    {
-        cancel.ThrowIfCancellationRequested();
-        string path = Path.Combine(folder, name);
-        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-        File.WriteAllBytes(path, bytes);
     }
 }
