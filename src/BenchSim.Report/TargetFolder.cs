@@ -17,7 +17,7 @@ internal sealed partial class TargetFolder
     private const int LongestName = 255;
 
     /// <summary>Times that a place is looked at again when another writer was faster.</summary>
-    private const int MostTries = 10;
+    private const int MostTries = 100;
 
     private readonly string _path;
     private readonly string _shown;

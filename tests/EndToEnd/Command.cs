@@ -8,22 +8,47 @@ namespace EndToEnd;
 /// <param name="Error">Standard error.</param>
 internal sealed record Command(int Code, string Output, string Error)
 {
-    public static async Task<Command> RunAsync(params string[] args)
+    public static Task<Command> RunAsync(params string[] args) => RunAsync([], args);
+
+    /// <summary>Runs it with more in its environment.</summary>
+    public static async Task<Command> RunAsync((string Name, string Value)[] environment, params string[] args)
     {
-        var start = new ProcessStartInfo("dotnet")
+        using Process process = Start("dotnet", environment, [Program, .. args]);
+        return await EndAsync(process);
+    }
+
+    /// <summary>Runs it as the last words of a line for the shell, where <c>"$@"</c> stands for it and its arguments.</summary>
+    public static async Task<Command> ShellAsync(string line, (string Name, string Value)[] environment, params string[] args)
+    {
+        using Process process = Start("/bin/sh", environment, ["-c", line, "sh", "dotnet", Program, .. args]);
+        return await EndAsync(process);
+    }
+
+    /// <summary>Starts it and does not wait.</summary>
+    public static Process Start(params string[] args) => Start("dotnet", [], [Program, .. args]);
+
+    /// <summary>Waits for its end.</summary>
+    public static async Task<Command> EndAsync(Process process)
+    {
+        Task<string> output = process.StandardOutput.ReadToEndAsync();
+        Task<string> error = process.StandardError.ReadToEndAsync();
+        await process.WaitForExitAsync();
+        return new Command(process.ExitCode, await output, await error);
+    }
+
+    private static string Program => Path.Combine(AppContext.BaseDirectory, "benchsim.dll");
+
+    private static Process Start(string program, (string Name, string Value)[] environment, string[] args)
+    {
+        var start = new ProcessStartInfo(program, args)
         {
             UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
             WorkingDirectory = Path.GetTempPath(),
         };
-        start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "benchsim.dll"));
-        foreach (string arg in args)
-            start.ArgumentList.Add(arg);
-        using Process process = Process.Start(start) ?? throw new InvalidOperationException("dotnet does not start.");
-        Task<string> output = process.StandardOutput.ReadToEndAsync();
-        Task<string> error = process.StandardError.ReadToEndAsync();
-        await process.WaitForExitAsync();
-        return new Command(process.ExitCode, await output, await error);
+        foreach (var (name, value) in environment)
+            start.Environment[name] = value;
+        return Process.Start(start) ?? throw new InvalidOperationException($"{program} does not start.");
     }
 }
