@@ -7,6 +7,7 @@ using BenchSim.Folder.Plan;
 using BenchSim.Folder.Shelves;
 using BenchSim.Folder.Site;
 using BenchSim.Folder.Text;
+using BenchSim.Folder.Toml;
 using BenchSim.Folder.Variants;
 using BenchSim.Season.Inputs;
 
@@ -85,6 +86,7 @@ internal sealed class FolderReader
         var before = _faults.Count;
         var siteFile = _files.Read(FolderReference.SiteFile, new SourcePlace(FolderReference.SiteFile, 0, 0));
         var site = siteFile is null ? new SiteDraft() : SiteReader.Read(siteFile, _faults, _variant);
+        var invest = _variant?.Invest is { } terms ? new InvestReader(_cells).Read(new Section(VariantKeyList.Invest, terms, _faults, site.Units, _variant.IsWhole)) : null;
         var isGoodSite = siteFile is not null && _faults.Count == before;
         var weather = ReadWeather(site.Weather);
         var choices = ReadChoices(site);
@@ -96,7 +98,7 @@ internal sealed class FolderReader
             new PlaceChecks(ToScenario(site, weather, choices, batches), _faults).Check(rows);
         }
 
-        return isGoodSite ? ToScenario(site, weather, choices, batches) : null;
+        return isGoodSite ? ToScenario(site, weather, choices, batches) with { Invest = invest } : null;
     }
 
     private VariantFile? ReadVariant(string name)

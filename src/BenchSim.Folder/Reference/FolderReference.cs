@@ -44,7 +44,7 @@ public static class FolderReference
     /// <summary>Keys of [[plan]] in a variant that are no columns of plan.csv.</summary>
     internal static ImmutableArray<string> VariantPlanKeys { get; } = NamesOf(VariantKeyList.Plan);
 
-    private static readonly Dictionary<string, ImmutableArray<string>> KeyNames = NamesBySection(SiteKeys);
+    private static readonly Dictionary<string, ImmutableArray<string>> KeyNames = NamesBySection([.. SiteKeys, .. VariantKeyList.Keys]);
     private static readonly Dictionary<string, ImmutableArray<string>> ColumnNames = NamesBySection(Columns);
 
     /// <summary>Columns of one file, in order.</summary>

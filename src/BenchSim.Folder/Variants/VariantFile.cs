@@ -21,6 +21,9 @@ internal sealed record VariantFile
     /// <summary>Changes of the plan, in the order of the file.</summary>
     public IReadOnlyList<TomlTable> Plan { get; init; } = [];
 
+    /// <summary>The table [invest]; null when there is none.</summary>
+    public TomlTable? Invest { get; init; }
+
     /// <summary>Whether an id is taken away.</summary>
     public bool Removes(string id) => Removed.Any(each => string.Equals(each.Text, id, StringComparison.Ordinal));
 

@@ -31,7 +31,7 @@ internal sealed class VariantReader(FaultList faults, IReadOnlyList<string> vari
                 site.Entries[key] = entry;
                 RefuseFixed(key, entry);
             }
-            else if (key is not ("remove" or "crops" or "plan"))
+            else if (key is not ("remove" or "crops" or "plan" or "invest"))
             {
                 RefuseKey(key, entry);
             }
@@ -44,6 +44,7 @@ internal sealed class VariantReader(FaultList faults, IReadOnlyList<string> vari
             Removed = Removed(root),
             Crops = Crops(root),
             Plan = Plan(root),
+            Invest = Invest(root),
         };
     }
 
@@ -136,6 +137,22 @@ internal sealed class VariantReader(FaultList faults, IReadOnlyList<string> vari
         }
 
         return crops;
+    }
+
+    private TomlTable? Invest(TomlTable root)
+    {
+        if (!root.Entries.TryGetValue("invest", out var entry))
+        {
+            return null;
+        }
+
+        if (entry.Value is TomlTable table)
+        {
+            return table;
+        }
+
+        faults.Add(entry.Value.Place, "invest is not a section", "write [invest] with its keys below it");
+        return null;
     }
 
     private List<TomlTable> Plan(TomlTable root)

@@ -6,6 +6,7 @@ public class VariantReferenceTests
     [Theory]
     [InlineData("variant", "### Keys of a variant file")]
     [InlineData("variant plan", "### Keys of [[plan]] in a variant")]
+    [InlineData("invest", "### Keys of [invest] in a variant")]
     public void The_documentation_shows_every_key_and_no_other(string section, string heading)
     {
         var documented = new List<string>();
