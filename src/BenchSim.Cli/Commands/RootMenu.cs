@@ -25,6 +25,7 @@ internal static class RootMenu
         Add(CompareCommand.Make(desk), CompareCommand.Examples);
         Add(BottlenecksCommand.Make(desk), BottlenecksCommand.Examples);
         Add(MergeCommand.Make(desk), MergeCommand.Examples);
+        Add(InvestCommand.Make(desk), InvestCommand.Examples);
 
         foreach (HelpOption help in root.Options.OfType<HelpOption>())
             help.Action = new HelpWithExamples(examples);

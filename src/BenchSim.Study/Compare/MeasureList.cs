@@ -9,7 +9,7 @@ namespace BenchSim.Study.Compare;
 internal static class MeasureList
 {
     /// <summary>Thousandths, for what is no whole number: each season is rounded to them once, so that sums do not depend on their order.</summary>
-    public const double Thousandths = 1000;
+    public const double Thousandths = SeasonEnergy.Thousandths;
 
     /// <summary>The measures of plans that are compared, in the order shown.</summary>
     public static ImmutableArray<Measure> Of(IReadOnlyList<SeasonPlan> plans, int days)
@@ -31,12 +31,9 @@ internal static class MeasureList
         return measures.ToImmutable();
     }
 
-    /// <summary>Whether the fuel of a house is worked out.</summary>
-    public static bool Burns(House house) => house.Heat is not null && house.IsHeated;
-
     private static void AddEnergy(IReadOnlyList<SeasonPlan> plans, ImmutableArray<Measure>.Builder measures)
     {
-        House[] houses = [.. plans.SelectMany(plan => plan.Scenario.Houses).Where(Burns)];
+        House[] houses = [.. plans.SelectMany(plan => plan.Scenario.Houses).Where(SeasonEnergy.Burns)];
         MatPower[] mats = [.. plans.SelectMany(plan => plan.Scenario.Spaces).Select(space => space.Power).OfType<MatPower>()];
         foreach (Fuel fuel in houses.Select(house => house.Heat!.Fuel).DistinctBy(fuel => fuel.Id, StringComparer.Ordinal).OrderBy(fuel => fuel.Id, StringComparer.Ordinal))
         {

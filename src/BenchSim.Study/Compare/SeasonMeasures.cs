@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Counting;
@@ -9,8 +8,6 @@ namespace BenchSim.Study.Compare;
 /// <summary>Reads the measures of a plan off a played season, as whole numbers.</summary>
 internal sealed class SeasonMeasures
 {
-    private const int HoursADay = 24;
-
     private readonly ImmutableArray<Measure> _measures;
     private readonly Scenario _scenario;
     private readonly WorkMinutes _minutes;
@@ -49,9 +46,9 @@ internal sealed class SeasonMeasures
         MeasureKind.BenchTrayDays => TrayDays(season, SpaceKind.Bench),
         MeasureKind.MeanHeld => season.Held.Sum(Sum),
         MeasureKind.LabourHours => WorkTally.PartsOf(season, _minutes),
-        MeasureKind.Fuel => Burnt(season, house => string.Equals(house.Heat!.Fuel.Id, measure.FuelId, StringComparison.Ordinal), _ => 1),
-        MeasureKind.MatPower => MatPower(season, _ => 1),
-        MeasureKind.EnergyCost => Burnt(season, _ => true, house => house.Heat!.Price ?? 0) + MatPower(season, power => power.Price ?? 0),
+        MeasureKind.Fuel => SeasonEnergy.Fuel(_scenario, season, house => string.Equals(house.Heat!.Fuel.Id, measure.FuelId, StringComparison.Ordinal), _ => 1),
+        MeasureKind.MatPower => SeasonEnergy.MatPower(_scenario, season, _ => 1),
+        MeasureKind.EnergyCost => SeasonEnergy.Fuel(_scenario, season, _ => true, house => house.Heat!.Price ?? 0) + SeasonEnergy.MatPower(_scenario, season, power => power.Price ?? 0),
         _ => throw new InvalidOperationException("An unknown measure."),
     };
 
@@ -77,33 +74,6 @@ internal sealed class SeasonMeasures
             sum += Sum(season.Held[space]);
         return sum;
     }
-
-    private long Burnt(SeasonResult season, Func<House, bool> counts, Func<House, double> priceOf)
-    {
-        long sum = 0;
-        for (int at = 0; at < _scenario.Houses.Length; at++)
-        {
-            House house = _scenario.Houses[at];
-            if (MeasureList.Burns(house) && counts(house))
-                sum += Rounded(house.Heat!.Fuel.Units(season.HeatWattHours[at].Sum(), house.Heat.Efficiency) * priceOf(house));
-        }
-
-        return sum;
-    }
-
-    private long MatPower(SeasonResult season, Func<MatPower, double> priceOf)
-    {
-        long sum = 0;
-        for (int at = 0; at < _scenario.Spaces.Length; at++)
-        {
-            if (_scenario.Spaces[at].Power is { } power)
-                sum += Rounded(MatElectricity.KilowattHours(power.Watts, HoursADay * (double)season.MatDays[at], power.Duty) * priceOf(power));
-        }
-
-        return sum;
-    }
-
-    private static long Rounded(double units) => (long)Math.Round(units * MeasureList.Thousandths, MidpointRounding.AwayFromZero);
 
     private static long Sum(int[] byDay)
     {

@@ -1,0 +1,77 @@
+using System.CommandLine;
+using BenchSim.Cli.Printing;
+using BenchSim.Folder;
+using BenchSim.Report;
+using BenchSim.Season.Inputs;
+using BenchSim.Study;
+using BenchSim.Study.Invest;
+
+namespace BenchSim.Cli.Commands;
+
+/// <summary><c>invest DIR --with VARIANT</c>: the money case of a variant.</summary>
+internal static class InvestCommand
+{
+    public static readonly string[] Examples =
+    [
+        "benchsim invest spring --with second-house",
+        "benchsim invest spring --with second-house --seasons 2000 --out second-house-case",
+    ];
+
+    public static Command Make(Desk desk)
+    {
+        Argument<string> folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv, with the variant in its folder \"variants\".");
+        Option<string?> with = CommonOptions.Text("--with", "VARIANT", "The variant: the name of a file variants/VARIANT.toml with a table [invest], without the ending.");
+        with.Required = true;
+        Option<int?> seasons = CommonOptions.Whole("--seasons", "N", 1, 1_000_000, "Seasons to play of each. Default: what site.toml says.");
+        Option<ulong?> seed = CommonOptions.Seed("--seed", "S", "Seed of all luck: the same seed gives the same answer. Default: what site.toml says.");
+        Option<int?> threads = CommonOptions.Whole("--threads", "T", 1, 1024, "Threads to play on; the answer does not depend on it. Default: one a core.");
+        Option<string?> place = CommonOptions.Text("--out", "DIR", "Folder for a chart and tables. Default: none is written.");
+        Option<bool> json = CommonOptions.ForMachines("the case");
+        var command = new Command("invest", "Says whether a variant pays: what it saves and costs a year, its net present value, internal rate and payback with their spread, and what one must believe for it to pay.")
+        {
+            folder, with, seasons, seed, threads, place, json,
+        };
+        command.SetAction(parsed => Invest(
+            parsed.GetRequiredValue(folder),
+            parsed.GetRequiredValue(with)!,
+            plan => new StudyOptions
+            {
+                Seasons = parsed.GetValue(seasons) ?? plan.Scenario.Play.Seasons,
+                Seed = parsed.GetValue(seed) ?? plan.Scenario.Play.Seed,
+                Threads = parsed.GetValue(threads) ?? 0,
+            },
+            parsed.GetValue(place),
+            parsed.GetValue(json),
+            desk));
+        return command;
+    }
+
+    private static int Invest(string directory, string name, Func<SeasonPlan, StudyOptions> optionsOf, string? place, bool json, Desk desk)
+    {
+        if (place is not null)
+            InvestFolder.Check(place);
+        OpenedScenario opened = OpenedScenario.Open(directory);
+        if (opened.Plan is not { } plan)
+            return FaultList.Print(desk, json, opened.Faults);
+        OpenedVariants variants = OpenedVariants.Open(directory, plan, [name]);
+        if (variants.Plans.IsEmpty)
+            return FaultList.Print(desk, json, variants.Faults);
+        if (variants.Plans[0].Plan.Scenario.Invest is null)
+        {
+            return FaultList.Print(desk, json, [new Fault(
+                new SourcePlace($"{FolderReference.VariantFolder}/{name}.toml", 0, 0),
+                "there is no table [invest], so nothing says what the variant costs",
+                "add [invest] with capital, life_years and discount_rate")]);
+        }
+
+        StudyOptions options = optionsOf(plan);
+        InvestResult result = PlayProgress.Draw(desk, options.Seasons, progress => InvestRunner.Play(plan, variants.Plans[0], options, progress, desk.Cancel));
+        if (place is not null)
+            InvestFolder.Write(place, result, desk.Cancel);
+        if (json)
+            InvestJson.Print(desk, result, place);
+        else
+            InvestPrinter.Print(desk, result, place);
+        return ExitCode.Done;
+    }
+}

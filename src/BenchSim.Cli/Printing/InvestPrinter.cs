@@ -1,0 +1,148 @@
+using BenchSim.Cli.Words;
+using BenchSim.Report;
+using BenchSim.Season.Heat;
+using BenchSim.Study.Invest;
+
+namespace BenchSim.Cli.Printing;
+
+/// <summary>Prints a money case.</summary>
+internal static class InvestPrinter
+{
+    public static void Print(Desk desk, InvestResult result, string? folder)
+    {
+        desk.SayWrapped(
+            $"{SafeText.Short(result.Base.Scenario.Name, 60)}: does {SafeText.Quote(result.Name)} pay? {Figures.Count(result.Seasons, "season", "seasons")} of the base and of the variant "
+            + $"on the same luck, seed {result.Seed}. Money gained is positive, money spent negative; intervals are of 95 %.");
+        if (result.Terms.Basis.Length > 0)
+            desk.SayWrapped($"Where the terms come from, in the words of the variant: {SafeText.Short(result.Terms.Basis, 300)}");
+        desk.Say();
+        Bullet(desk, InvestWords.Headline(result));
+        Bullet(desk, InvestWords.Chance(result));
+        Bullet(desk, InvestWords.Deciding(result));
+        Bullet(desk, $"The plan fits in {Figures.Percent(result.VariantFits.Share)} of seasons ({Figures.Interval(result.VariantFits)}) instead of {Figures.Percent(result.BaseFits.Share)} ({Figures.Interval(result.BaseFits)}).");
+        desk.Say();
+        PrintYear(desk, result);
+        PrintLife(desk, result);
+        PrintTornado(desk, result);
+        desk.SayWrapped("What one must believe for it to pay (on average, at the net present value of 0 or more):");
+        desk.Say();
+        foreach (BreakEven each in result.BreakEvens)
+            Bullet(desk, InvestWords.BreakEven(each, InvestWords.Currency(result)));
+        desk.Say();
+        foreach (string caution in Cautions(result))
+            desk.SayWrapped(caution);
+        if (folder is not null)
+            desk.SayWrapped($"Chart and tables: {folder}");
+    }
+
+    private static void PrintYear(Desk desk, InvestResult result)
+    {
+        string currency = InvestWords.Currency(result);
+        desk.SayWrapped("A year of the variant against the base, means of the seasons:");
+        desk.Say();
+        var table = new TextTable(["", ">more or less", "unit", ">money", ">interval"]);
+        foreach (MoneyPart part in result.Parts)
+        {
+            table.Add(
+                part.Name,
+                Signed(part.Quantity),
+                part.Unit,
+                part.IsPriced ? InvestNames.Money(part.Benefit, currency) : "no price",
+                part.IsPriced ? Interval(part.Benefit, part.BenefitHalfWidth, currency) : "-");
+        }
+
+        table.Add("upkeep", "", "", InvestNames.Money(0 - result.Terms.Upkeep, currency), "");
+        table.Add("net benefit", "", "", InvestNames.Money(result.YearlyBenefit.Mean, currency), Interval(result.YearlyBenefit.Mean, result.YearlyBenefit.HalfWidth, currency));
+        table.Print(desk);
+        desk.Say();
+        desk.SayWrapped($"A plant more in time is worth {InvestNames.Money(result.Terms.PlantWorth, currency)} by the terms: share bought in x its price, and for the rest the value of a plant on time.");
+        foreach (string part in result.LeftOut)
+            desk.SayWrapped($"Not counted: {part}, for it has no price in [prices], or in a house or mat.");
+        desk.Say();
+    }
+
+    private static void PrintLife(Desk desk, InvestResult result)
+    {
+        string currency = InvestWords.Currency(result);
+        desk.SayWrapped(
+            $"Over a life of {Figures.Count(result.Terms.LifeYears, "year", "years")} at {InvestNames.Percent(result.Terms.DiscountRate)} a year, capital {InvestNames.Money(result.Terms.Capital, currency)}. "
+            + $"Average: every year as the mean of the seasons. Spread: {Figures.Whole(result.Lives)} lives, every year of each a season drawn from those played (net benefit: the seasons themselves).");
+        desk.Say();
+        var table = new TextTable(["", ">average", ">interval", ">P10", ">P50", ">P90", "unit"]);
+        MoneyRow("yearly net benefit", result.YearlyBenefit, "a year");
+        MoneyRow("net present value", result.NetPresentValue, "");
+        RateSpread rate = result.InternalRate;
+        table.Add("internal rate of return", InvestWords.Rate(rate.OfAverageYear), Range(InvestWords.Rate, rate.Low, rate.High), InvestWords.Rate(rate.P10), InvestWords.Rate(rate.P50), InvestWords.Rate(rate.P90), "a year");
+        YearsRow("payback", result.SimplePayback);
+        YearsRow("payback, discounted", result.DiscountedPayback);
+        table.Print(desk);
+        desk.Say();
+        if (rate.LivesWithout + rate.LivesWithSeveral > 0)
+        {
+            desk.SayWrapped($"{Figures.Whole(rate.LivesWithout)} of the lives have no internal rate (the money never comes back, or nothing is ever lost), and {Figures.Whole(rate.LivesWithSeveral)} have several; of these the least counts.");
+            desk.Say();
+        }
+
+        void MoneyRow(string name, MoneySpread spread, string unit) => table.Add(
+            name, InvestNames.Money(spread.Mean, currency), Interval(spread.Mean, spread.HalfWidth, currency), InvestNames.Money(spread.P10, currency), InvestNames.Money(spread.P50, currency), InvestNames.Money(spread.P90, currency), unit);
+        void YearsRow(string name, PaybackSpread spread) => table.Add(
+            name, InvestWords.Years(spread.OfAverageYear), Range(InvestWords.Years, spread.Low, spread.High), InvestWords.Years(spread.P10), InvestWords.Years(spread.P50), InvestWords.Years(spread.P90), "years");
+    }
+
+    private static void PrintTornado(Desk desk, InvestResult result)
+    {
+        string currency = InvestWords.Currency(result);
+        desk.SayWrapped("The net present value with one input lower or higher, all else as given (a quarter less and more unless the variant gives a range, marked +):");
+        desk.Say();
+        var table = new TextTable(["", ">given", ">lower", ">then", ">higher", ">then", ">swing"]);
+        foreach (Swing swing in result.Tornado)
+        {
+            table.Add(
+                InvestNames.Of(swing.Input) + (swing.IsGiven ? " +" : ""),
+                InvestNames.Value(swing.Input, swing.Value, currency),
+                InvestNames.Value(swing.Input, swing.Low, currency),
+                Amount(swing.AtLow, swing.AtLowHalfWidth, currency),
+                InvestNames.Value(swing.Input, swing.High, currency),
+                Amount(swing.AtHigh, swing.AtHighHalfWidth, currency),
+                InvestNames.Money(swing.Size, currency));
+        }
+
+        table.Print(desk);
+        desk.Say();
+    }
+
+    private static IEnumerable<string> Cautions(InvestResult result)
+    {
+        yield return InvestCautions.LeavesOut;
+        yield return InvestCautions.Advice;
+        yield return InvestCautions.Building;
+        if (result.Parts.Any(part => part.Kind == MoneyKind.Fuel))
+            yield return "Fuel: " + HeatCautions.Fuel;
+        if (result.Parts.Any(part => part.Kind == MoneyKind.MatPower))
+            yield return "Heat mats: " + HeatCautions.Mats;
+    }
+
+    private static string Amount(double amount, double halfWidth, string currency) =>
+        InvestNames.Money(amount, currency) + (double.IsNaN(halfWidth) ? "" : $" (± {InvestNames.HalfWidth(amount, halfWidth, currency)})");
+
+    private static string Interval(double mean, double halfWidth, string currency) =>
+        double.IsNaN(halfWidth) ? "-" : $"{InvestNames.Money(mean - halfWidth, currency)} to {InvestNames.Money(mean + halfWidth, currency)}";
+
+    private static string Range(Func<double, string> word, double low, double high) => double.IsNaN(low) ? "-" : word(low) == word(high) ? word(low) : $"{word(low)} to {word(high)}";
+
+    private static string Signed(double amount)
+    {
+        string text = Figures.Short(Math.Abs(amount));
+        return text is "0.0" ? "0" : (amount < 0 ? "-" : "+") + text;
+    }
+
+    private static void Bullet(Desk desk, string sentence)
+    {
+        string mark = "* ";
+        foreach (string line in Paragraph.Lines(SafeText.OneLine(sentence), 76))
+        {
+            desk.Say($"  {mark}{line}");
+            mark = "  ";
+        }
+    }
+}

@@ -1,0 +1,47 @@
+using BenchSim.Report.Charts;
+using BenchSim.Report.Tables;
+using BenchSim.Study.Invest;
+
+namespace BenchSim.Report;
+
+/// <summary>
+/// A money case as a folder: <c>charts/tornado.png</c> and <c>tables/invest-*.csv</c>. It keeps the rules of a <see cref="ReportFolder"/>: whole or
+/// absent, and nothing that stood there is lost but an earlier folder of the same kind.
+/// </summary>
+public static class InvestFolder
+{
+    /// <summary>Refuses a place where something stands that is not such a folder; to be asked before the work.</summary>
+    /// <param name="directory">Where the folder is to go.</param>
+    /// <exception cref="ArgumentException"><paramref name="directory"/> is empty.</exception>
+    /// <exception cref="ReportRefusedException">Something else stands there, or it cannot be written.</exception>
+    public static void Check(string directory)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(directory);
+        Files(directory).Check();
+    }
+
+    /// <summary>Writes the folder. It appears whole at the end or not at all.</summary>
+    /// <param name="directory">Where to write; parents are made as needed.</param>
+    /// <param name="result">The case.</param>
+    /// <param name="cancel">Stops the writing; nothing is left behind.</param>
+    /// <exception cref="ArgumentException"><paramref name="directory"/> is empty.</exception>
+    /// <exception cref="ReportRefusedException">Something else stands there, or the disk refuses.</exception>
+    /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
+    public static void Write(string directory, InvestResult result, CancellationToken cancel)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(directory);
+        ArgumentNullException.ThrowIfNull(result);
+        Files(directory).Write(
+            [
+                () => TornadoChart.Draw(result),
+                () => InvestTables.Figures(result),
+                () => InvestTables.Parts(result),
+                () => InvestTables.Tornado(result),
+                () => InvestTables.BreakEvens(result),
+            ],
+            cancel);
+    }
+
+    private static FolderFiles Files(string directory) => new(
+        directory, "charts/tornado.png", "tables/invest-figures.csv", "tables/invest-parts.csv", "tables/invest-tornado.csv", "tables/invest-break-even.csv");
+}

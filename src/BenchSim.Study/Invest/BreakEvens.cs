@@ -1,0 +1,77 @@
+using BenchSim.Study.Money;
+
+namespace BenchSim.Study.Invest;
+
+/// <summary>Finds the value of one input at which the mean net present value is 0.</summary>
+internal static class BreakEvens
+{
+    /// <summary>Longest life tried, years.</summary>
+    public const int LongestLife = 60;
+
+    /// <summary>Whether more of the input helps.</summary>
+    public static bool IsFloor(InvestInput input, CaseInputs inputs, ReadOnlySpan<double> saved) => input switch
+    {
+        InvestInput.Capital or InvestInput.DiscountRate or InvestInput.Upkeep => false,
+        InvestInput.Life or InvestInput.Residual => true,
+        _ => Slope(input, inputs, saved) >= 0,
+    };
+
+    /// <summary>The value; infinite as <see cref="BreakEven.At"/> says.</summary>
+    /// <param name="input">Input.</param>
+    /// <param name="inputs">All inputs.</param>
+    /// <param name="saved">Mean savings of a year, as <see cref="CaseInputs.Benefit"/> takes them.</param>
+    /// <param name="isFloor">Whether it is to be a floor.</param>
+    public static double At(InvestInput input, CaseInputs inputs, ReadOnlySpan<double> saved, bool isFloor) => input switch
+    {
+        InvestInput.DiscountRate => Rate(inputs.Flows(inputs.Benefit(saved))),
+        InvestInput.Life => Life(inputs, inputs.Benefit(saved)),
+        _ => Linear(input, inputs, saved, isFloor),
+    };
+
+    /// <summary>The least internal rate; infinite where there is none.</summary>
+    public static double LeastRate(double[] flows)
+    {
+        var rates = InternalRate.All(flows);
+        return !rates.IsEmpty ? rates[0] : PresentValue.Net(0, flows) > 0 ? double.PositiveInfinity : double.NegativeInfinity;
+    }
+
+    // A rate below 0 is none that a lender could be found for.
+    private static double Rate(double[] flows)
+    {
+        double rate = LeastRate(flows);
+        return PresentValue.Net(0, flows) < 0 ? double.NegativeInfinity : rate;
+    }
+
+    private static double Life(CaseInputs inputs, double benefit)
+    {
+        for (int life = 1; life <= LongestLife; life++)
+        {
+            if ((inputs with { Life = life }).Net(benefit) >= 0)
+                return life;
+        }
+
+        return double.PositiveInfinity;
+    }
+
+    // The net present value is a straight line in each of these inputs, so two points of it are enough.
+    private static double Linear(InvestInput input, CaseInputs inputs, ReadOnlySpan<double> saved, bool isFloor)
+    {
+        double net = inputs.Net(inputs.Benefit(saved));
+        double slope = Slope(input, inputs, saved);
+        double hopeless = isFloor ? double.PositiveInfinity : double.NegativeInfinity;
+        double any = isFloor ? 0 : double.PositiveInfinity;
+        if (slope == 0 || slope > 0 != isFloor)
+            return net >= 0 ? any : hopeless;
+        double at = inputs[input] - (net / slope);
+        double most = input == InvestInput.BoughtInShare ? 1 : double.PositiveInfinity;
+        return isFloor ? (at > most ? hopeless : Math.Max(0, at)) : (at < 0 ? hopeless : at > most ? any : at);
+    }
+
+    private static double Slope(InvestInput input, CaseInputs inputs, ReadOnlySpan<double> saved)
+    {
+        double value = inputs[input];
+        double step = input == InvestInput.BoughtInShare ? (value > 0.5 ? -0.5 : 0.5) : Math.Max(1, value);
+        CaseInputs other = inputs.With(input, value + step);
+        return (other.Net(other.Benefit(saved)) - inputs.Net(inputs.Benefit(saved))) / step;
+    }
+}

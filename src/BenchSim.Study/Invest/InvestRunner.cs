@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Play;
+
+namespace BenchSim.Study.Invest;
+
+/// <summary>Plays a base and one variant on the same luck and works out the variant's money case.</summary>
+public static class InvestRunner
+{
+    /// <summary>
+    /// Plays every season of both with the same seed and to the same last day. The same input gives the same result to the last bit, whatever the
+    /// number of threads.
+    /// </summary>
+    /// <param name="basePlan">Plan of the base.</param>
+    /// <param name="variant">Name and plan of the variant, with its terms, on the first day of the base.</param>
+    /// <param name="options">Seasons, seed and threads.</param>
+    /// <param name="progress">Told how many seasons are done, in rising order; null for nobody.</param>
+    /// <param name="cancel">Stops the work within a season or so.</param>
+    /// <exception cref="ArgumentException">The variant has no terms, or another first day.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Fewer than 1 season, fewer than 0 threads, or a plan of no days.</exception>
+    /// <exception cref="OperationCanceledException">Cancelled before the work was done.</exception>
+    public static InvestResult Play(
+        SeasonPlan basePlan, (string Name, SeasonPlan Plan) variant, StudyOptions options, IProgress<int>? progress, CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(basePlan);
+        ArgumentNullException.ThrowIfNull(options);
+        ArgumentOutOfRangeException.ThrowIfLessThan(options.Seasons, 1, nameof(options));
+        ArgumentOutOfRangeException.ThrowIfNegative(options.Threads, nameof(options));
+        ArgumentOutOfRangeException.ThrowIfLessThan(basePlan.Days, 1, nameof(basePlan));
+        if (variant.Plan?.Scenario.Invest is null || variant.Plan.FirstDay != basePlan.FirstDay)
+            throw new ArgumentException("A variant with terms, on the first day of the base.", nameof(variant));
+
+        int days = Math.Max(basePlan.Days, variant.Plan.Days);
+        SeasonPlan[] plans = [basePlan with { Days = days }, variant.Plan with { Days = days }];
+        MoneySeasons seasons = Count(plans, options, progress, cancel);
+        return new InvestCase(plans[0], variant.Name, plans[1], seasons, options.Seed).ToResult(cancel);
+    }
+
+    private static MoneySeasons Count(SeasonPlan[] plans, StudyOptions options, IProgress<int>? progress, CancellationToken cancel)
+    {
+        ImmutableArray<SeasonPart> parts = SeasonPart.Of(plans);
+        var seasons = new MoneySeasons(parts, options.Seasons);
+        SeasonPlayer[] first = [.. plans.Select(plan => new SeasonPlayer(plan, options.Seed))];
+        SeasonMoney[] readers = [.. plans.Select(plan => new SeasonMoney(plan, parts))];
+        return new SeasonBlocks<MoneySeasons>(options, progress, cancel).Run(() => seasons, () => Worker(first, readers, parts.Length), (_, _) => { });
+    }
+
+    private static Action<int, MoneySeasons> Worker(SeasonPlayer[] first, SeasonMoney[] readers, int parts)
+    {
+        SeasonPlayer[] players = [.. first.Select(player => player.Another())];
+        SeasonResult[] results = [.. players.Select(_ => new SeasonResult())];
+        long[][] quantities = [.. players.Select(_ => new long[parts])];
+        long[][] costs = [.. players.Select(_ => new long[parts])];
+        return (season, seasons) =>
+        {
+            for (int at = 0; at < players.Length; at++)
+            {
+                players[at].Play(season, PlaceLimits.AsGiven, results[at]);
+                readers[at].Read(results[at], quantities[at], costs[at]);
+            }
+
+            for (int part = 0; part < parts; part++)
+                seasons.Set(season, part, quantities[1][part] - quantities[0][part], costs[1][part] - costs[0][part]);
+            seasons.SetFits(season, results[0].Fits, results[1].Fits);
+        };
+    }
+}
