@@ -43,7 +43,7 @@ public static class InvestNames
     /// <param name="currency">Currency sign or code; may be empty.</param>
     public static string Money(double amount, string currency)
     {
-        string text = new Words.Money(currency).Amount(Math.Abs(amount));
+        string text = amount == 0 ? new Words.Money(currency).Whole(0) : new Words.Money(currency).Amount(Math.Abs(amount));
         return amount < 0 && text.Any(character => character is >= '1' and <= '9') ? "-" + text : text;
     }
 
@@ -52,7 +52,7 @@ public static class InvestNames
     /// <param name="halfWidth">Half the width of its interval, 0 or more.</param>
     /// <param name="currency">Currency sign or code; may be empty.</param>
     public static string HalfWidth(double amount, double halfWidth, string currency) =>
-        Math.Abs(amount) >= 100 && halfWidth < 100 ? Money(0, currency).Replace("0.00", Numbers.Whole(halfWidth), StringComparison.Ordinal) : Money(halfWidth, currency);
+        Math.Abs(amount) >= 100 ? new Words.Money(currency).Whole(halfWidth) : Money(halfWidth, currency);
 
     /// <summary>A share or rate in percent, one decimal: "6.5 %", "-2.1 %".</summary>
     /// <param name="share">Share; 1 is all.</param>

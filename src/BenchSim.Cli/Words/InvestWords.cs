@@ -50,7 +50,7 @@ internal static class InvestWords
         string subject = "the " + InvestNames.Of(each.Input);
         string given = $"; {InvestNames.Value(each.Input, each.Value, currency)} is given";
         if (each.IsHopeless)
-            return $"No {(each.Input == InvestInput.Life ? "life up to 60 years" : InvestNames.Of(each.Input))} makes it pay, all else as given{Doubt(each)}.";
+            return $"No {Whatever(each.Input)} makes it pay, all else as given{Doubt(each)}.";
         if (each.IsFloor ? each.At <= 0 : double.IsPositiveInfinity(each.At))
             return $"It pays whatever {subject}, all else as given{given}.";
         string bound = each.IsFloor ? "at least" : "at most";
@@ -66,6 +66,14 @@ internal static class InvestWords
 
     /// <summary>Currency of the case.</summary>
     public static string Currency(InvestResult result) => result.Base.Scenario.Rules.Prices.Currency;
+
+    private static string Whatever(InvestInput input) => input switch
+    {
+        InvestInput.Life => "life up to 60 years",
+        InvestInput.Capital => "capital, however small,",
+        InvestInput.DiscountRate => "discount rate, however low,",
+        _ => InvestNames.Of(input),
+    };
 
     private static string Doubt(BreakEven each) =>
         double.IsInfinity(each.Low) == double.IsInfinity(each.High) ? "" : ", though other seasons might have said otherwise";

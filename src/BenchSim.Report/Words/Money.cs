@@ -8,6 +8,9 @@ internal sealed class Money(string currency)
     /// <summary>An amount: whole from 100 on, with two decimals below.</summary>
     public string Amount(double value) => _front + (Math.Abs(value) >= 99.995 ? Numbers.Whole(value) : value.ToString("0.00", null));
 
+    /// <summary>An amount, whole.</summary>
+    public string Whole(double value) => _front + Numbers.Whole(value);
+
     /// <summary>A price: two decimals, up to four where it has them.</summary>
     public string Price(double value) => _front + value.ToString("#,##0.00##", null);
 
