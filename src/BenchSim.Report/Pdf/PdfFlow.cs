@@ -1,0 +1,193 @@
+using PdfSharp.Drawing;
+
+namespace BenchSim.Report.Pdf;
+
+/// <summary>
+/// Text, tables and pictures one below the other on as many pages as they need, with a line at the foot of each page that counts them. Nothing is
+/// wider than the page between its margins, and nothing is cut off at its foot.
+/// </summary>
+internal sealed class PdfFlow
+{
+    private const double MarginMm = 20;
+    private const double FootMm = 10;
+    private const int MostLinesOfCell = 40;
+
+    private static readonly TextStyle s_title = new(20, IsBold: true);
+    private static readonly TextStyle s_heading = new(14, IsBold: true);
+    private static readonly TextStyle s_smallHeading = new(11.5, IsBold: true);
+    private static readonly TextStyle s_text = new(10.5);
+    private static readonly TextStyle s_small = new(8.5, Ink: Ink.Grey);
+    private static readonly TextStyle s_cell = new(9.5);
+    private static readonly TextStyle s_cellHeading = new(9.5, IsBold: true);
+
+    private readonly PdfBook _book;
+    private readonly PaperSize _size;
+    private readonly string _foot;
+    private readonly int _firstSheet;
+    private PdfSheet _sheet;
+    private double _top;
+
+    /// <summary>Begins on a new page.</summary>
+    /// <param name="book">Where pages are added.</param>
+    /// <param name="size">Paper.</param>
+    /// <param name="foot">Words at the left of each page's foot; "page 1 of 3" stands at its right.</param>
+    public PdfFlow(PdfBook book, PaperSize size, string foot)
+    {
+        _book = book;
+        _size = size;
+        _foot = foot;
+        _firstSheet = book.Sheets.Count;
+        _sheet = book.Add(size);
+        _top = MarginMm;
+    }
+
+    /// <summary>Width between the margins, millimetres.</summary>
+    public double WidthMm => _size.WidthMm - (2 * MarginMm);
+
+    /// <summary>Height left on the page, millimetres.</summary>
+    public double LeftMm => Bottom - _top;
+
+    private double Bottom => _size.HeightMm - MarginMm;
+
+    /// <summary>The title of the whole.</summary>
+    public void Title(string text)
+    {
+        Set(PdfLetters.Lines(text, WidthMm, s_title, 4), MarginMm, s_title);
+        Space(3);
+    }
+
+    /// <summary>A heading, kept on one page with the first lines of what follows, and listed in the contents that viewers show.</summary>
+    /// <param name="text">Heading.</param>
+    /// <param name="level">1 for a part, 2 for a smaller one within it.</param>
+    public void Heading(string text, int level = 1)
+    {
+        TextStyle style = level > 1 ? s_smallHeading : s_heading;
+        Space(level > 1 ? 2.5 : 5);
+        IReadOnlyList<string> lines = PdfLetters.Lines(text, WidthMm, style, 4);
+        Need((lines.Count * style.LineMm) + (3 * s_text.LineMm));
+        _book.AddToContents(text, _sheet, level);
+        Set(lines, MarginMm, style);
+        Space(1.5);
+    }
+
+    /// <summary>A paragraph.</summary>
+    public void Paragraph(string text)
+    {
+        Set(PdfLetters.Lines(text, WidthMm, s_text), MarginMm, s_text);
+        Space(2);
+    }
+
+    /// <summary>Small print.</summary>
+    public void Small(string text)
+    {
+        Set(PdfLetters.Lines(text, WidthMm, s_small), MarginMm, s_small);
+        Space(2);
+    }
+
+    /// <summary>One point of a list.</summary>
+    public void Point(string text)
+    {
+        const double indent = 5;
+        IReadOnlyList<string> lines = PdfLetters.Lines(text, WidthMm - indent, s_text);
+        Need(s_text.LineMm * Math.Min(2, lines.Count));
+        _sheet.Text("•", MarginMm + 1.5, _top, s_text);
+        Set(lines, MarginMm + indent, s_text);
+        Space(0.8);
+    }
+
+    /// <summary>A table. Its heading is repeated on each page it runs over; a row stays in one piece.</summary>
+    /// <param name="columns">Columns.</param>
+    /// <param name="rows">Rows, each with as many cells as there are columns.</param>
+    /// <exception cref="ArgumentException">A row has another number of cells.</exception>
+    public void Table(IReadOnlyList<PdfColumn> columns, IEnumerable<IReadOnlyList<string>> rows)
+    {
+        var table = new PdfTableLayout(columns, MarginMm, WidthMm, s_cell, s_cellHeading);
+        int most = Math.Min(MostLinesOfCell, table.LinesWithin(Bottom - MarginMm));
+        PdfTableRow heading = table.Heading(4);
+        bool open = false;
+        foreach (IReadOnlyList<string> cells in rows)
+        {
+            PdfTableRow row = table.Row(cells, most);
+            if (!open || _top + row.HeightMm > Bottom)
+            {
+                Need(heading.HeightMm + row.HeightMm, fresh: open);
+                _top = table.Draw(_sheet, heading, _top);
+                open = true;
+            }
+
+            _top = table.Draw(_sheet, row, _top);
+        }
+
+        if (!open)
+        {
+            Need(heading.HeightMm);
+            _top = table.Draw(_sheet, heading, _top);
+        }
+
+        Space(3);
+    }
+
+    /// <summary>A picture with a line below it, both on one page.</summary>
+    /// <param name="png">The picture as a PNG file.</param>
+    /// <param name="widthMm">Width, millimetres; made smaller where the page asks for it.</param>
+    /// <param name="caption">The line below.</param>
+    public void Picture(byte[] png, double widthMm, string caption)
+    {
+        using var stream = new MemoryStream(png, 0, png.Length, writable: false, publiclyVisible: true);
+        XImage picture = XImage.FromStream(stream);
+        IReadOnlyList<string> lines = PdfLetters.Lines(caption, WidthMm, s_small);
+        double width = Math.Min(widthMm, WidthMm);
+        double height = width * picture.PixelHeight / picture.PixelWidth;
+        double most = Bottom - MarginMm - (lines.Count * s_small.LineMm) - 5;
+        if (height > most)
+            (width, height) = (width * most / height, most);
+        Need(height + (lines.Count * s_small.LineMm) + 2);
+        _sheet.Picture(picture, MarginMm, _top, width, height);
+        _top += height + 1.5;
+        Set(lines, MarginMm, s_small);
+        Space(3);
+    }
+
+    /// <summary>Room below what stands.</summary>
+    public void Space(double millimetres) => _top = Math.Min(_top + millimetres, Bottom);
+
+    /// <summary>Goes on at the top of a new page, unless this one is empty.</summary>
+    public void PageBreak()
+    {
+        if (_top <= MarginMm)
+            return;
+        _sheet = _book.Add(_size);
+        _top = MarginMm;
+    }
+
+    /// <summary>Writes the feet of the pages; to be called once, at the end.</summary>
+    public void Finish()
+    {
+        int pages = _book.Sheets.Count - _firstSheet;
+        for (int page = 0; page < pages; page++)
+        {
+            PdfSheet sheet = _book.Sheets[_firstSheet + page];
+            double top = _size.HeightMm - FootMm - s_small.BaselineMm;
+            sheet.Rule(MarginMm, top - 1.5, _size.WidthMm - MarginMm, top - 1.5, 0.1, Ink.Grey);
+            sheet.TextWithin(_foot, MarginMm, top, WidthMm * 0.75, s_small);
+            sheet.TextWithin($"page {page + 1} of {pages}", MarginMm + (WidthMm * 0.75), top, WidthMm * 0.25, s_small, TextSide.Right);
+        }
+    }
+
+    private void Set(IReadOnlyList<string> lines, double left, TextStyle style)
+    {
+        // A paragraph of a few lines stays in one piece; a longer one leaves no single line behind.
+        Need(style.LineMm * Math.Min(lines.Count, 3));
+        foreach (string line in lines)
+        {
+            Need(style.LineMm);
+            _top = _sheet.Lines([line], left, _top, style);
+        }
+    }
+
+    private void Need(double heightMm, bool fresh = false)
+    {
+        if (fresh || _top + heightMm > Bottom)
+            PageBreak();
+    }
+}
