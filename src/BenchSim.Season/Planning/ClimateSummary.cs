@@ -10,7 +10,7 @@ namespace BenchSim.Season.Planning;
 public sealed record ClimateSummary
 {
     /// <summary>Years drawn where a generator makes the weather.</summary>
-    public const int GeneratedYears = 200;
+    public const int GeneratedYears = WeatherYears.Generated;
 
     // A season that closes longer than this past the warmest day of the year runs towards the frosts of autumn.
     private const int LongestPastWarmest = 45;
@@ -51,7 +51,7 @@ public sealed record ClimateSummary
         var last = LastDay(scenario.Window);
         var days = Math.Max(scenario.Window.Closes.DayNumber - scenario.Window.Opens.DayNumber + 1, plan.Days);
         var store = new ClimateStore(scenario, days);
-        var seasons = SeasonsToRead(store.Source, scenario.Play.Seed);
+        var seasons = WeatherYears.Of(store.Source, scenario.Play.Seed);
         var thresholds = HoldThreshold.Of(plan);
         ImmutableArray<double> celsius = [.. thresholds.Select(threshold => threshold.TemperatureC)];
         var frost = Count(scenario, LastSpringDay(scenario.Window, store.Normal().Weather), []);
@@ -77,18 +77,6 @@ public sealed record ClimateSummary
             Houses = [.. heat.Select(tally => tally.ToNeed())],
             Mats = [.. scenario.Spaces.Select((space, at) => MatOf(plan, space, at)).OfType<MatNeed>()],
         };
-    }
-
-    // One season for each distinct weather, in order of the weathers: a season is the only handle a source gives on them.
-    private static int[] SeasonsToRead(WeatherSource source, ulong seed)
-    {
-        const int MostSearched = 1_000_000;
-        if (source.Distinct is not { } distinct)
-            return [.. Enumerable.Range(0, GeneratedYears)];
-        var seasons = new SortedDictionary<int, int>();
-        for (var season = 0; seasons.Count < distinct && season < MostSearched; season++)
-            seasons.TryAdd(source.Which(seed, season), season);
-        return [.. seasons.Values];
     }
 
     private static DateOnly LastDay(SeasonWindow window) =>

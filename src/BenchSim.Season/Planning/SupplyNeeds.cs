@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Season.Planning;
+
+/// <summary>What has to be on the shelf for the sowings and pottings of a time: seed, trays, flats, carriers and potting mix.</summary>
+public sealed record SupplyNeeds
+{
+    /// <summary>Litres in a cubic foot: 0.3048 metres cubed, exactly.</summary>
+    public const double LitresACubicFoot = 28.316846592;
+
+    /// <summary>Seed by crop and packet, in order of crop and packet.</summary>
+    public required ImmutableArray<SeedNeed> Seeds { get; init; }
+
+    /// <summary>Trays and flats by type, trays first, in order of id.</summary>
+    public required ImmutableArray<TrayNeed> Trays { get; init; }
+
+    /// <summary>Carriers: one under each cell tray, each used again; as many as cell trays stand at most on one day.</summary>
+    public required int Carriers { get; init; }
+
+    /// <summary>Prices of the site.</summary>
+    public required Prices Prices { get; init; }
+
+    /// <summary>Potting mix, litres.</summary>
+    public double MixLitres => Trays.Sum(tray => tray.MixLitres);
+
+    /// <summary>Potting mix, cubic feet.</summary>
+    public double MixCubicFeet => MixLitres / LitresACubicFoot;
+
+    /// <summary>Cost of the mix, in the user's money; null where no price is given.</summary>
+    public double? MixCost => MixLitres * Prices.MixLitre;
+
+    /// <summary>Cost of all seed, in the user's money; null where a price is missing.</summary>
+    public double? SeedCost => Seeds.All(seed => seed.Cost is not null) ? Seeds.Sum(seed => seed.Cost) : null;
+
+    /// <summary>Works the needs out.</summary>
+    /// <param name="plan">Plan.</param>
+    /// <param name="from">First date of sowing or potting up that counts.</param>
+    /// <param name="to">Last such date.</param>
+    public static SupplyNeeds Of(SeasonPlan plan, DateOnly from, DateOnly to)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ImmutableArray<Stay> stays = [.. plan.Batches.SelectMany(StaysOf)];
+        ImmutableArray<Stay> filled = [.. stays.Where(stay => stay.From >= from && stay.From <= to)];
+        return new SupplyNeeds
+        {
+            Seeds = SeedsOf(plan, from, to),
+            Trays =
+            [
+                .. filled.GroupBy(stay => stay.Type.Id, StringComparer.Ordinal)
+                    .Select(group => new TrayNeed(
+                        group.First().Type,
+                        group.Sum(stay => stay.Count),
+                        MostAtOnce(stays.Where(stay => string.Equals(stay.Type.Id, group.Key, StringComparison.Ordinal)), from, to)))
+                    .OrderBy(need => need.Type.IsFlat)
+                    .ThenBy(need => need.Type.Id, StringComparer.Ordinal),
+            ],
+            Carriers = MostAtOnce(stays.Where(stay => !stay.Type.IsFlat), from, to),
+            Prices = plan.Scenario.Rules.Prices,
+        };
+    }
+
+    private static ImmutableArray<SeedNeed> SeedsOf(SeasonPlan plan, DateOnly from, DateOnly to) =>
+    [
+        .. plan.Batches.Where(batch => batch.SowOn >= from && batch.SowOn <= to)
+            .GroupBy(batch => (batch.Crop.Id, batch.Order.PacketId, Price: batch.Order.ThousandSeeds ?? plan.Scenario.Rules.Prices.ThousandSeeds))
+            .OrderBy(group => group.Key.Id, StringComparer.Ordinal)
+            .ThenBy(group => group.Key.PacketId ?? "", StringComparer.Ordinal)
+            .ThenBy(group => group.Key.Price)
+            .Select(group => new SeedNeed(group.First().Crop, group.Key.PacketId, group.Count(), group.Sum(batch => (long)batch.Seeds), group.Key.Price)),
+    ];
+
+    // The flats of a batch that is potted up are free again on that day, its trays from then on until they are set out.
+    private static IEnumerable<Stay> StaysOf(BatchPlan batch)
+    {
+        if (batch.Flat is { } flat && batch.PotUpOn is { } potUp)
+        {
+            yield return new Stay(flat, batch.Flats, batch.SowOn, potUp);
+            yield return new Stay(batch.Tray, batch.Trays, potUp, batch.SetOutOn);
+        }
+        else
+        {
+            yield return new Stay(batch.Tray, batch.Trays, batch.SowOn, batch.SetOutOn);
+        }
+    }
+
+    // What leaves on a day is free for what is filled on it: leaving is counted first.
+    private static int MostAtOnce(IEnumerable<Stay> stays, DateOnly from, DateOnly to)
+    {
+        var changes = new SortedDictionary<DateOnly, int>();
+        foreach (var stay in stays.Where(stay => stay.From <= to && stay.Until > from))
+        {
+            var first = stay.From < from ? from : stay.From;
+            changes[first] = changes.GetValueOrDefault(first) + stay.Count;
+            changes[stay.Until] = changes.GetValueOrDefault(stay.Until) - stay.Count;
+        }
+
+        var (standing, most) = (0, 0);
+        foreach (var change in changes.TakeWhile(change => change.Key <= to))
+        {
+            standing += change.Value;
+            most = Math.Max(most, standing);
+        }
+
+        return most;
+    }
+
+    private readonly record struct Stay(TrayType Type, int Count, DateOnly From, DateOnly Until);
+}

@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Season.Planning;
+
+/// <summary>The nights of one week that a crop stands on a hardening table, and how many of them are expected to need a cover.</summary>
+public sealed record TableWeek
+{
+    /// <summary>Monday of the week.</summary>
+    public required DateOnly Monday { get; init; }
+
+    /// <summary>Crop.</summary>
+    public required Crop Crop { get; init; }
+
+    /// <summary>The first table that its trays may use.</summary>
+    public required Space Table { get; init; }
+
+    /// <summary>Nights on which trays stand there, in order.</summary>
+    public required ImmutableArray<TableNight> Nights { get; init; }
+
+    /// <summary>Years of weather behind the counts.</summary>
+    public required int Years { get; init; }
+
+    /// <summary>Years in which at least one of the nights is cold.</summary>
+    public required int YearsWithCold { get; init; }
+
+    /// <summary>Years in which trays are carried in on at least one of the nights.</summary>
+    public required int YearsWithDamaging { get; init; }
+
+    /// <summary>Mean number of cold nights.</summary>
+    public double ColdNights => Nights.Sum(night => (double)night.ColdYears) / Years;
+
+    /// <summary>Most trays on any of the nights.</summary>
+    public int MostTrays => Nights.Max(night => night.Trays);
+}

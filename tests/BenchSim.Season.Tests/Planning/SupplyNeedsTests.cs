@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Planning;
+
+namespace BenchSim.Season.Tests.Planning;
+
+/// <summary>The order for the three batches of <see cref="PlannedWorkTests"/>, counted by hand.</summary>
+public class SupplyNeedsTests
+{
+    private static readonly DateOnly First = new(2027, 3, 1);
+    private static readonly DateOnly Last = new(2027, 4, 30);
+
+    [Fact]
+    public void Trays_flats_mix_and_carriers_are_counted_with_the_most_at_once()
+    {
+        var needs = SupplyNeeds.Of(Priced(), First, Last);
+
+        // A 4 + B 2 until 22 March, P 3 from 18 March to 1 April: 9 filled, all 9 stand from the 18th to the 21st. One flat.
+        Assert.Equal([("50", 9, 9), ("flat", 1, 1)], needs.Trays.Select(tray => (tray.Type.Id, tray.Filled, tray.MostAtOnce)));
+        Assert.Equal(9, needs.Carriers);
+
+        // 9 trays of 3.5 litres and a flat of 7.5: 39 litres, at 0.20 a litre 7.80. A cubic foot is (0.3048 m)^3 = 28.3168... litres.
+        Assert.Equal(39, needs.MixLitres, 1e-9);
+        Assert.Equal(39 / 28.316846592, needs.MixCubicFeet, 1e-12);
+        Assert.Equal(7.8, needs.MixCost!.Value, 1e-9);
+    }
+
+    [Fact]
+    public void A_tray_that_leaves_is_free_for_one_filled_the_same_day()
+    {
+        // A leaves on 22 March, C of three trays is sown that day: never more than A's four at once.
+        var plan = PlannedWorkTests.Plan(SmallSite.Batch("A", 200, SmallSite.Monday), SmallSite.Batch("C", 150, SmallSite.Monday.AddDays(21)));
+        Assert.Equal((7, 4), (SupplyNeeds.Of(plan, First, Last).Trays[0].Filled, SupplyNeeds.Of(plan, First, Last).Trays[0].MostAtOnce));
+    }
+
+    [Fact]
+    public void Seed_is_counted_by_crop_packet_and_price()
+    {
+        var needs = SupplyNeeds.Of(Priced(), First, Last);
+
+        // A: 4 trays of 50 seeds from packet L1 at 30 a thousand; B 2 x 50 and P 200 in its flat at the site's 10 a thousand.
+        Assert.Equal(
+            [(null, 2, 300L, 3.0), ("L1", 1, 200L, 6.0)],
+            needs.Seeds.Select(seed => (seed.PacketId, seed.Batches, seed.Seeds, Math.Round(seed.Cost!.Value, 9))));
+        Assert.Equal(9, needs.SeedCost!.Value, 1e-9);
+    }
+
+    [Fact]
+    public void Only_what_is_sown_or_potted_in_the_time_counts()
+    {
+        // From 18 March on only P's three trays are filled; nothing is sown. A's and B's six still stand beside them.
+        var needs = SupplyNeeds.Of(Priced(), new DateOnly(2027, 3, 18), Last);
+        Assert.Empty(needs.Seeds);
+        Assert.Equal([("50", 3, 9)], needs.Trays.Select(tray => (tray.Type.Id, tray.Filled, tray.MostAtOnce)));
+        Assert.Equal(10.5, needs.MixLitres, 1e-9);
+    }
+
+    [Fact]
+    public void Without_prices_there_is_no_cost()
+    {
+        var needs = SupplyNeeds.Of(PlannedWorkTests.Plan(), First, Last);
+        Assert.Null(needs.MixCost);
+        Assert.Null(needs.SeedCost);
+        Assert.All(needs.Seeds, seed => Assert.Null(seed.Cost));
+    }
+
+    private static SeasonPlan Priced()
+    {
+        var plan = PlannedWorkTests.Plan();
+        return plan with
+        {
+            Scenario = plan.Scenario with { Rules = plan.Scenario.Rules with { Prices = new Prices { MixLitre = 0.2, ThousandSeeds = 10 } } },
+            Batches =
+            [
+                .. plan.Batches.Select(batch => batch with
+                {
+                    Tray = batch.Tray with { MediumLitres = 3.5 },
+                    Flat = batch.Flat is { } flat ? flat with { MediumLitres = 7.5 } : null,
+                    Order = batch.Order.Id == "A" ? batch.Order with { PacketId = "L1", ThousandSeeds = 30 } : batch.Order,
+                }),
+            ],
+        };
+    }
+}
