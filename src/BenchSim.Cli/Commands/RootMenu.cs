@@ -26,6 +26,7 @@ internal static class RootMenu
         Add(BottlenecksCommand.Make(desk), BottlenecksCommand.Examples);
         Add(MergeCommand.Make(desk), MergeCommand.Examples);
         Add(InvestCommand.Make(desk), InvestCommand.Examples);
+        Add(PrintCommand.Make(desk), PrintCommand.Examples);
 
         foreach (HelpOption help in root.Options.OfType<HelpOption>())
             help.Action = new HelpWithExamples(examples);

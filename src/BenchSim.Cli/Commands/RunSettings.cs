@@ -50,7 +50,7 @@ internal sealed record RunSettings
     /// <exception cref="RefusedException">The scenario folder is the root of a disk, so that nothing can stand beside it.</exception>
     public string? ReportPlace()
     {
-        return NoReport ? null : Out ?? Beside("-report", "report");
+        return NoReport ? null : Out ?? BesideScenario.Folder(Directory, "-report");
     }
 
     /// <summary>Where a part of the run goes: 2 of 12 parts to NAME.02-of-12.part, so that they stand in order.</summary>
@@ -60,20 +60,9 @@ internal sealed record RunSettings
     {
         string of = share.Of.ToString(CultureInfo.InvariantCulture);
         string number = share.Number.ToString(CultureInfo.InvariantCulture).PadLeft(of.Length, '0');
-        return Out ?? Beside($".{number}-of-{of}.part", "part");
+        return Out ?? BesideScenario.Folder(Directory, $".{number}-of-{of}.part");
     }
 
     /// <summary>Name of the scenario folder, without the folders above it.</summary>
     public string FolderName() => Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(Directory)));
-
-    private string Beside(string ending, string what)
-    {
-        string folder = Path.TrimEndingDirectorySeparator(Path.GetFullPath(Directory));
-        if (Path.GetDirectoryName(folder) is null)
-            throw new RefusedException($"The scenario folder is the root of a disk, so no {what} can stand beside it. Name a place with --out.");
-
-        // As the user wrote it, where that has a name to hang the ending on; "." and ".." have none.
-        string written = Path.TrimEndingDirectorySeparator(Directory);
-        return (Path.GetFileName(written) is "" or "." or ".." ? folder : written) + ending;
-    }
 }

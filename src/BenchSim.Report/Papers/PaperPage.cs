@@ -1,0 +1,29 @@
+using System.Text;
+using BenchSim.Report.Html;
+using BenchSim.Report.Words;
+
+namespace BenchSim.Report.Papers;
+
+/// <summary>Head and foot of a paper that is an HTML page: one file with its style inside, no script, nothing fetched.</summary>
+internal static class PaperPage
+{
+    /// <summary>Begins a page.</summary>
+    public static void Open(HtmlText html, string title)
+    {
+        html.Add($"<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/>");
+        html.Add($"<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>");
+        html.Add($"<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\"/>");
+        html.Add($"<title>{PlainText.Short(title, 120)}</title>\n<style>\n{new Markup(Style())}</style></head>\n<body><main>\n");
+    }
+
+    /// <summary>Ends it.</summary>
+    public static void Close(HtmlText html) => html.Add($"</main></body></html>\n");
+
+    private static string Style()
+    {
+        using Stream stream = typeof(PaperPage).Assembly.GetManifestResourceStream("Papers/papers.css")
+            ?? throw new InvalidOperationException("The style of the papers is missing from the program.");
+        using var reader = new StreamReader(stream, Encoding.UTF8);
+        return reader.ReadToEnd().ReplaceLineEndings("\n");
+    }
+}

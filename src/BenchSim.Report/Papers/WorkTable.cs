@@ -1,0 +1,39 @@
+using BenchSim.Report.Tables;
+using BenchSim.Season.Planning;
+
+namespace BenchSim.Report.Papers;
+
+/// <summary>The work list and the nights on the table as CSV.</summary>
+internal static class WorkTable
+{
+    /// <summary>One line a job.</summary>
+    public static byte[] Work(PaperContent content)
+    {
+        var table = new CsvTable("week_from", "date", "job", "batch", "crop", "grower", "pieces", "unit", "hours", "detail");
+        foreach (WorkTask task in content.Tasks)
+        {
+            table.Date(TableNights.MondayOf(task.On)).Date(task.On).Text(TaskWords.Job(task.Kind))
+                .Text(task.Batch.Order.Id).Text(task.Batch.Crop.Name).Text(task.Batch.Order.Grower)
+                .Number(task.Pieces).Text(task.AreFlats ? "flats" : "trays").Number(task.Hours ?? double.NaN)
+                .Text(TaskWords.Detail(content.Plan, task));
+        }
+
+        return table.ToBytes();
+    }
+
+    /// <summary>One line a crop, table and night.</summary>
+    public static byte[] Nights(PaperContent content)
+    {
+        var table = new CsvTable("week_from", "evening", "crop", "table", "trays", "cold_below_c", "years", "cold_years", "cold_share", "carry_in_below_c", "carry_in_years");
+        foreach (TableWeek week in content.Nights)
+        {
+            foreach (TableNight night in week.Nights)
+            {
+                table.Date(week.Monday).Date(night.On).Text(week.Crop.Name).Text(week.Table.Name).Number(night.Trays).Number(week.Crop.HardenAboveC)
+                    .Number(week.Years).Number(night.ColdYears).Number((double)night.ColdYears / week.Years).Number(week.Crop.DamageBelowC).Number(night.DamagingYears);
+            }
+        }
+
+        return table.ToBytes();
+    }
+}
