@@ -71,16 +71,19 @@ internal static class OrderPage
         html.Add($"<section><h2>Potting mix</h2>\n<p><b>{needs.MixLitres.ToString("#,##0.0", null)} litres</b>, which is ");
         html.Add($"<b>{needs.MixCubicFeet.ToString("#,##0.0", null)} cubic feet</b> (a cubic foot is 28.317 litres), each rounded to one decimal.");
         if (needs.MixCost is { } cost)
-            html.Add($" At {money.Price(needs.Prices.MixLitre!.Value)} a litre: {money.Amount(cost)}.");
+            html.Add($" At {money.Price(needs.Prices.MixLitre!.Value)} a litre: {Exact(money, cost)}.");
         else
             html.Add($" No price of a litre is given, so there is no cost.");
         html.Add($"</p>\n");
         if (needs.Trays.Any(tray => tray.Type.MediumLitres <= 0))
             html.Add($"<p>Tray types whose volume is not given are not counted in.</p>\n");
         if (needs is { MixCost: { } mix, SeedCost: { } seed })
-            html.Add($"<p>Seed and mix together: <b>{money.Amount(mix + seed)}</b>. Trays and carriers have no price here.</p>\n");
+            html.Add($"<p>Seed and mix together: <b>{Exact(money, mix + seed)}</b>. Trays and carriers have no price here.</p>\n");
         html.Add($"</section>\n");
     }
 
-    private static string Amount(Money money, double? value) => value is { } amount ? money.Amount(amount) : "–";
+    private static string Amount(Money money, double? value) => value is { } amount ? Exact(money, amount) : "–";
+
+    // A bill is added up to the hundredth.
+    private static string Exact(Money money, double amount) => money.Price(Math.Round(amount, 2, MidpointRounding.AwayFromZero));
 }

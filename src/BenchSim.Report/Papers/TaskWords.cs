@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
@@ -7,6 +8,8 @@ namespace BenchSim.Report.Papers;
 /// <summary>Jobs in the words of the work list.</summary>
 internal static class TaskWords
 {
+    private const int LongestName = 60;
+
     /// <summary>The job, as a heading and as a code for tables.</summary>
     public static string Job(WorkKind kind) => kind switch
     {
@@ -29,12 +32,12 @@ internal static class TaskWords
         return task.Kind switch
         {
             WorkKind.Sow when batch.Flat is { } flat =>
-                $"{flat.Name}, {Numbers.Count(batch.Order.SeedsPerFlat, "seed", "seeds")} a flat: {Numbers.Count(batch.Seeds, "seed", "seeds")}; to {Where(plan, batch, sown: true)}",
+                $"{Name(flat)}, {Numbers.Count(batch.Order.SeedsPerFlat, "seed", "seeds")} a flat: {Numbers.Count(batch.Seeds, "seed", "seeds")}; to {Where(plan, batch, sown: true)}",
             WorkKind.Sow =>
-                $"{batch.Tray.Name}, {Numbers.Count(batch.Order.SeedsPerCell, "seed", "seeds")} a cell: {Numbers.Count(batch.Seeds, "seed", "seeds")}; to {Where(plan, batch, sown: true)}",
+                $"{Name(batch.Tray)}, {Numbers.Count(batch.Order.SeedsPerCell, "seed", "seeds")} a cell: {Numbers.Count(batch.Seeds, "seed", "seeds")}; to {Where(plan, batch, sown: true)}",
             WorkKind.OffMat => $"to {Where(plan, batch, sown: false)}",
             WorkKind.Thin => $"from {batch.Order.SeedsPerCell} to {batch.Crop.KeepPerCell} a cell, from this day on",
-            WorkKind.PotUp => $"{batch.Tray.Name}, from {Numbers.Count(batch.Flats, "flat", "flats")}",
+            WorkKind.PotUp => $"{Name(batch.Tray)}, from {Numbers.Count(batch.Flats, "flat", "flats")}",
             WorkKind.ToTable => $"to {Table(plan, batch)}; {Numbers.Count(batch.Crop.HardeningNights, "night", "nights")} to harden",
             WorkKind.SetOut => $"{Numbers.Count(batch.Order.Plants, "plant", "plants")} wanted",
             _ => throw new ArgumentOutOfRangeException(nameof(task)),
@@ -44,16 +47,25 @@ internal static class TaskWords
     /// <summary>"Mon 1 March".</summary>
     public static string Day(DateOnly date) => $"{date.DayOfWeek.ToString()[..3]} {date.Day} {Dates.ShortMonth(date)}";
 
-    // The first preference; with several, the rest are named by number.
     private static string Where(SeasonPlan plan, BatchPlan batch, bool sown)
     {
         var group = sown && !batch.Mats.IsEmpty ? batch.Mats : batch.Benches;
-        return group.IsEmpty ? "its place" : Named(plan, group[0], group.Length);
+        return group.IsEmpty ? "its place" : Named(plan, group);
     }
 
-    private static string Table(SeasonPlan plan, BatchPlan batch) =>
-        batch.Tables.IsEmpty ? "the hardening table" : Named(plan, batch.Tables[0], batch.Tables.Length);
+    private static string Table(SeasonPlan plan, BatchPlan batch) => batch.Tables.IsEmpty ? "the hardening table" : Named(plan, batch.Tables);
 
-    private static string Named(SeasonPlan plan, int space, int choices) =>
-        PlainText.Short(plan.Scenario.Spaces[space].Name, 60) + (choices > 1 ? $", or the next of {choices}" : "");
+    private static string Name(TrayType tray) => PlainText.Short(tray.Name, LongestName);
+
+    // In order of preference.
+    private static string Named(SeasonPlan plan, ImmutableArray<int> group)
+    {
+        string Name(int at) => PlainText.Short(plan.Scenario.Spaces[group[at]].Name, LongestName);
+        return group.Length switch
+        {
+            1 => Name(0),
+            2 => $"{Name(0)}, else {Name(1)}",
+            _ => $"{Name(0)}, else {Name(1)} or {group.Length - 2} more",
+        };
+    }
 }

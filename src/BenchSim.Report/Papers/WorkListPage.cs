@@ -1,6 +1,7 @@
 using System.Globalization;
 using BenchSim.Report.Html;
 using BenchSim.Report.Words;
+using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 
 namespace BenchSim.Report.Papers;
@@ -22,15 +23,44 @@ internal static class WorkListPage
             html.Add($"<p>{PaperWords.Thinning}</p>\n");
         if (content.Nights.Length > 0)
             html.Add($"<p>Cover tonight? {PaperWords.Nights(content.Plan, content.Nights[0].Years)}</p>\n");
+        if (content.Mondays.Length > 1)
+            Overview(html, content);
         foreach (DateOnly monday in content.Mondays)
             Week(html, content, monday);
         PaperPage.Close(html);
         return html.ToString();
     }
 
+    /// <summary>All weeks on one page: pieces of each job, and hours.</summary>
+    private static void Overview(HtmlText html, PaperContent content)
+    {
+        WorkKind[] kinds = Enum.GetValues<WorkKind>();
+        html.Add($"<section><h2>All weeks</h2>\n<p class=\"small\">Trays and flats of each job.</p>\n<table><thead><tr><th scope=\"col\">Week from Monday</th>");
+        foreach (WorkKind kind in kinds)
+            html.Add($"<th scope=\"col\" class=\"short number\">{TaskWords.Job(kind)}</th>");
+        html.Add($"<th scope=\"col\" class=\"some number\">Hours</th></tr></thead><tbody>\n");
+        foreach (DateOnly monday in content.Mondays)
+        {
+            WorkTask[] tasks = TasksOf(content, monday);
+            html.Add($"<tr><th scope=\"row\"><b>{Dates.Brief(monday)}</b></th>");
+            foreach (WorkKind kind in kinds)
+            {
+                int pieces = tasks.Where(task => task.Kind == kind).Sum(task => task.Pieces);
+                html.Add($"<td class=\"number\">{(pieces == 0 ? "" : Numbers.Whole(pieces))}</td>");
+            }
+
+            html.Add($"<td class=\"number\">{Numbers.Fine(tasks.Sum(task => task.Hours ?? 0))}</td></tr>\n");
+        }
+
+        html.Add($"</tbody></table></section>\n");
+    }
+
+    private static WorkTask[] TasksOf(PaperContent content, DateOnly monday) =>
+        [.. content.Tasks.Where(task => TableNights.MondayOf(task.On) == monday)];
+
     private static void Week(HtmlText html, PaperContent content, DateOnly monday)
     {
-        WorkTask[] tasks = [.. content.Tasks.Where(task => TableNights.MondayOf(task.On) == monday)];
+        WorkTask[] tasks = TasksOf(content, monday);
         TableWeek[] nights = [.. content.Nights.Where(week => week.Monday == monday)];
         string id = Dates.Iso(monday);
         html.Add($"<section class=\"week\" aria-labelledby=\"w{id}\"><h2 id=\"w{id}\">Week of Monday {Dates.Full(monday)}</h2>\n");
@@ -75,43 +105,50 @@ internal static class WorkListPage
 
     private static void Harden(HtmlText html, PaperContent content, TableWeek[] weeks)
     {
-        html.Add($"<h3>Harden: cover tonight?</h3>\n<p class=\"small\">Chance of a night too cold to leave trays uncovered, ");
-        html.Add($"from {Numbers.Count(weeks[0].Years, "year", "years")} of weather; no forecast. Grey: one night in two or more.</p>\n");
-        html.Add($"<table><thead><tr><th scope=\"col\">On the table</th>");
+        bool severalTables = content.Plan.Scenario.Spaces.Count(space => space.Kind == SpaceKind.Table) > 1;
+        html.Add($"<h3>Harden: cover tonight?</h3>\n<p class=\"small\">Under the days: the chance, in percent, of a night too cold to leave trays uncovered, ");
+        html.Add($"from {Numbers.Count(weeks[0].Years, "year", "years")} of weather; no forecast. Grey: in one year of two or more.</p>\n");
+        html.Add($"<table><thead><tr><th scope=\"col\">On the table</th><th scope=\"col\" class=\"short number\">Cold below</th>");
         foreach (string day in new[] { "Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun" })
             html.Add($"<th scope=\"col\" class=\"night\">{day}</th>");
-        html.Add($"</tr></thead><tbody>\n");
+        html.Add($"<th scope=\"col\" class=\"short number\">Cold nights expected</th><th scope=\"col\" class=\"short number\">Chance of one or more</th></tr></thead><tbody>\n");
         foreach (TableWeek week in weeks)
-            HardenRow(html, content, week);
+            HardenRow(html, content, week, severalTables);
         html.Add($"</tbody></table>\n");
+        CarryIn(html, content, [.. weeks.Where(week => week.YearsWithDamaging > 0)]);
     }
 
-    private static void HardenRow(HtmlText html, PaperContent content, TableWeek week)
+    private static void CarryIn(HtmlText html, PaperContent content, TableWeek[] weeks)
     {
-        var units = content.Plan.Scenario.Units;
-        html.Add($"<tr><th scope=\"row\">{HtmlText.Name(week.Crop.Name, LongestName)}, {Numbers.Count(week.MostTrays, "tray", "trays")}");
-        html.Add($"<br/><span class=\"small\">{HtmlText.Name(week.Table.Name, LongestName)}; cold below {Temperatures.Words(week.Crop.HardenAboveC, units)}. ");
-        html.Add($"{Expected(content, week)}</span></th>");
+        if (weeks.Length == 0)
+            return;
+        string under = content.Plan.Scenario.Rules.CoverGainK > 0 ? " under the cover" : "";
+        html.Add($"<p class=\"small\">Carry trays in when the forecast is colder than this{under}: ");
+        foreach ((TableWeek week, int at) in weeks.Select((week, at) => (week, at)))
+        {
+            html.Add($"{(at > 0 ? "; " : "")}{HtmlText.Name(week.Crop.Name, LongestName)} {Temperatures.Words(week.Crop.DamageBelowC, content.Plan.Scenario.Units)} ");
+            html.Add($"(in {Share(week.YearsWithDamaging, week.Years)} of years)");
+        }
+
+        html.Add($".</p>\n");
+    }
+
+    private static void HardenRow(HtmlText html, PaperContent content, TableWeek week, bool severalTables)
+    {
+        html.Add($"<tr><th scope=\"row\"><b>{HtmlText.Name(week.Crop.Name, LongestName)}</b>, {Numbers.Count(week.MostTrays, "tray", "trays")}");
+        if (severalTables)
+            html.Add($", {HtmlText.Name(week.Table.Name, LongestName)}");
+        html.Add($"</th><td class=\"short number\">{Temperatures.Words(week.Crop.HardenAboveC, content.Plan.Scenario.Units)}</td>");
         for (int day = 0; day < 7; day++)
         {
             DateOnly evening = week.Monday.AddDays(day);
             TableNight night = week.Nights.FirstOrDefault(each => each.On == evening);
             bool often = night.Trays > 0 && 2 * night.ColdYears >= week.Years;
-            html.Add($"<td class=\"night{(often ? " often" : "")}\">{(night.Trays > 0 ? Share(night.ColdYears, week.Years) : "")}</td>");
+            html.Add($"<td class=\"night{(often ? " often" : "")}\">{(night.Trays > 0 ? Numbers.Percent((double)night.ColdYears / week.Years) : "")}</td>");
         }
 
-        html.Add($"</tr>\n");
-    }
-
-    private static string Expected(PaperContent content, TableWeek week)
-    {
-        string cold = week.YearsWithCold == 0
-            ? "No cold night is expected."
-            : $"Expect {Numbers.Short(week.ColdNights)} cold of {Numbers.Count(week.Nights.Length, "night", "nights")}; one or more in {Share(week.YearsWithCold, week.Years)} of years.";
-        return week.YearsWithDamaging == 0
-            ? cold
-            : $"{cold} Carry in below {Temperatures.Words(week.Crop.DamageBelowC, content.Plan.Scenario.Units)}"
-                + $"{(content.Plan.Scenario.Rules.CoverGainK > 0 ? " under the cover" : "")}: in {Share(week.YearsWithDamaging, week.Years)} of years.";
+        html.Add($"<td class=\"short number\">{Numbers.Fine(week.ColdNights)} of {week.Nights.Length}</td>");
+        html.Add($"<td class=\"short number\">{Share(week.YearsWithCold, week.Years)}</td></tr>\n");
     }
 
     private static string Share(int years, int of) => Numbers.Percent((double)years / of) + " %";

@@ -31,6 +31,20 @@ internal static class PdfReader
         ];
     }
 
+    /// <summary>The filled rectangles of a page, shape by shape, millimetres from the upper left corner.</summary>
+    public static (double Left, double Top, double Right, double Bottom)[][] Shapes(byte[] pdf, int page)
+    {
+        using PdfDocument document = PdfDocument.Open(pdf);
+        Page read = document.GetPage(page);
+        return
+        [
+            .. read.Paths.Where(path => path.IsFilled).Select(path => path
+                .Select(part => part.GetBoundingRectangle()!.Value)
+                .Select(box => (box.Left * MmAPoint, (read.Height - box.Top) * MmAPoint, box.Right * MmAPoint, (read.Height - box.Bottom) * MmAPoint))
+                .ToArray()),
+        ];
+    }
+
     /// <summary>Width and height of each page, millimetres.</summary>
     public static (double Width, double Height)[] Sizes(byte[] pdf)
     {
