@@ -27,6 +27,7 @@ internal static class RootMenu
         Add(MergeCommand.Make(desk), MergeCommand.Examples);
         Add(InvestCommand.Make(desk), InvestCommand.Examples);
         Add(PrintCommand.Make(desk), PrintCommand.Examples);
+        Add(SizeCommand.Make(desk), SizeCommand.Examples);
 
         foreach (HelpOption help in root.Options.OfType<HelpOption>())
             help.Action = new HelpWithExamples(examples);

@@ -13,6 +13,9 @@ internal sealed class SizeCurve(SeasonPlayer player, int space, SizeGoal goal, S
     /// <summary>What was played so far, the smallest number of places first.</summary>
     public ImmutableArray<SizePoint> Points => [.. _points.Values];
 
+    /// <summary>Whether the goal lies within a point's interval, or below it.</summary>
+    public bool CouldMeet(SizePoint point) => point.Fits.High >= goal.Share;
+
     /// <summary>What comes of a number of places; played unless it was already.</summary>
     public SizePoint At(int places)
     {

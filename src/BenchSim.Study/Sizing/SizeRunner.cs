@@ -109,6 +109,8 @@ public static class SizeRunner
     {
         progress.Plan(FirstSteps + 2 + Below + (int)Math.Ceiling(Math.Log2(Math.Max(2.0, (double)largest / FirstSteps))));
         curve.Play([.. Enumerable.Range(0, FirstSteps + 1).Select(step => (int)((long)largest * step / FirstSteps)), given]);
+        if (!curve.Points.Any(point => point.IsMet))
+            LookAroundBest(curve);
         if (curve.Points.FirstOrDefault(point => point.IsMet) is not { Places: { } hit })
             return;
         int miss = curve.Points.LastOrDefault(point => point.Places < hit)?.Places ?? -1;
@@ -126,6 +128,18 @@ public static class SizeRunner
             if (curve.At(next).IsMet)
                 hit = next;
         }
+    }
+
+    // Where too many places are as bad as too few, the hit can lie between two steps: around the best step, if that may be a hit.
+    private static void LookAroundBest(SizeCurve curve)
+    {
+        ImmutableArray<SizePoint> points = curve.Points;
+        SizePoint best = points.MaxBy(point => point.Fits.Share)!;
+        int at = points.IndexOf(best);
+        int from = points[Math.Max(0, at - 1)].Places ?? 0;
+        int to = points[Math.Min(points.Length - 1, at + 1)].Places ?? 0;
+        if (curve.CouldMeet(best))
+            curve.Play(Enumerable.Range(from, to - from + 1));
     }
 
     // All of n fit: the lower end of Wilson's interval is n / (n + z^2).

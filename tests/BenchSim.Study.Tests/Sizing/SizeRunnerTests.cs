@@ -60,7 +60,7 @@ public class SizeRunnerTests
         foreach (SizePoint point in found.Curve.Where(point => Math.Abs(point.Places!.Value - found.Answer!.Places!.Value) <= 1))
         {
             Scenario scenario = plan.Scenario with { Spaces = plan.Scenario.Spaces.SetItem(2, plan.Scenario.Spaces[2] with { Places = point.Places!.Value }) };
-            StudyResult run = StudyRunner.Play(plan with { Scenario = scenario }, new StudyOptions { Seasons = 100, Seed = 3 }, null, CancellationToken.None);
+            StudyResult run = StudyRunner.Play(plan with { Scenario = scenario }, new StudyOptions { Seasons = 60, Seed = 3 }, null, CancellationToken.None);
             Assert.Equal(run.Fits, point.Fits);
             Assert.Equal(run.LatePlantDays.Mean, point.LatePlantDays, 1e-9);
             Assert.Equal(run.LatePlantDays.HalfWidth, point.HalfWidth, 1e-9);
@@ -138,7 +138,7 @@ public class SizeRunnerTests
         Enumerable.Range(0, 8).Select(index => Batch($"b{index}", 400, Monday.AddDays(2 * index))),
         crops: [Crop() with { EmergeCv = 0.2, GrowthCv = 0.15 }]) with { Rules = new SiteRules { MediumOffsetK = 0, SlackDays = 0, LateDays = 5, ServiceGoal = 0.8 } });
 
-    private static SizeResult Find(SeasonPlan plan, int space, double goal, int seasons = 100, bool every = false, int threads = 0) => SizeRunner.Find(
+    private static SizeResult Find(SeasonPlan plan, int space, double goal, int seasons = 60, bool every = false, int threads = 0) => SizeRunner.Find(
         plan, space, new SizeGoal { Share = goal, Every = every }, new StudyOptions { Seasons = seasons, Seed = 3, Threads = threads }, null, CancellationToken.None);
 
     private sealed class Steps : IProgress<int>

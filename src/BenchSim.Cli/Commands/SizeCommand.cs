@@ -1,0 +1,105 @@
+using System.CommandLine;
+using BenchSim.Cli.Printing;
+using BenchSim.Cli.Words;
+using BenchSim.Report;
+using BenchSim.Season.Inputs;
+using BenchSim.Study;
+using BenchSim.Study.Sizing;
+
+namespace BenchSim.Cli.Commands;
+
+/// <summary><c>size DIR --space SPACE</c>: finds the smallest number of places with which the plan fits often enough.</summary>
+internal static class SizeCommand
+{
+    private const double UsualGoal = 0.9;
+
+    public static readonly string[] Examples =
+    [
+        "benchsim size spring --space table",
+        "benchsim size spring --space second-bench --with second-house --goal 95%",
+        "benchsim size spring --space mats --every --out mats-size",
+    ];
+
+    public static Command Make(Desk desk)
+    {
+        Argument<string> folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv.");
+        Option<string?> space = CommonOptions.Text("--space", "SPACE", "The space whose places are sought: its id in site.toml, or in the variant.");
+        space.Required = true;
+        Option<string?> with = CommonOptions.Text("--with", "NAME", "A variant to play, variants/NAME.toml: for a space that is not there yet.");
+        Option<double?> goal = CommonOptions.Share("--goal", "P", "Share of seasons in which the plan must fit, such as 0.9. Default: 90%.");
+        Option<double?> confidence = CommonOptions.Share("--confidence", "P", "Confidence of the interval that must lie above it. Default: 95%.");
+        goal.Validators.Add(result => RefuseEnds(result, goal));
+        confidence.Validators.Add(result => RefuseEnds(result, confidence));
+        Option<bool> every = new("--every") { Description = "Play every number of places, not only those that the search needs." };
+        Option<string?> place = CommonOptions.Text("--out", "DIR", "Write the curve there, as a table and a chart.");
+        var options = new PlayOptions();
+        Option<bool> json = CommonOptions.ForMachines("the answer and the curve");
+        var command = new Command("size", "Finds the smallest number of places of a space with which the plan fits often enough, on the same luck, with the whole curve.") { folder, space, with, goal, confidence, every, place };
+        options.AddTo(command);
+        command.Add(json);
+        command.SetAction(parsed => Size(
+            new SizeSettings
+            {
+                Directory = parsed.GetRequiredValue(folder),
+                Space = parsed.GetValue(space)!,
+                With = parsed.GetValue(with),
+                Goal = new SizeGoal
+                {
+                    Share = parsed.GetValue(goal) ?? UsualGoal,
+                    Confidence = parsed.GetValue(confidence) ?? 0.95,
+                    Every = parsed.GetValue(every),
+                },
+                Out = parsed.GetValue(place),
+                Json = parsed.GetValue(json),
+            },
+            plan => options.Of(parsed, plan),
+            desk));
+        return command;
+    }
+
+    private static void RefuseEnds(System.CommandLine.Parsing.OptionResult result, Option<double?> option)
+    {
+        if (result.Tokens.Count == 1 && !result.Errors.Any() && result.GetValue(option) is <= 0 or >= 1)
+            result.AddError($"{option.Name} {SafeText.Quote(result.Tokens[0].Value)} cannot be used; write a share above 0 and below 1, such as 0.9 or 90%.");
+    }
+
+    private static int Size(SizeSettings settings, Func<SeasonPlan, StudyOptions> optionsOf, Desk desk)
+    {
+        if (settings.Out is { } place)
+            SizeFolder.Check(place);
+        OpenedScenario opened = OpenedScenario.Open(settings.Directory);
+        if (opened.Plan is not { } plan)
+            return FaultList.Print(desk, settings.Json, opened.Faults);
+
+        if (settings.With is { } variant)
+        {
+            OpenedVariants variants = OpenedVariants.Open(settings.Directory, plan, [variant]);
+            if (variants.Plans.IsEmpty)
+                return FaultList.Print(desk, settings.Json, variants.Faults);
+            plan = variants.Plans[0].Plan;
+        }
+
+        int space = SpaceOf(plan.Scenario, settings);
+        StudyOptions options = optionsOf(plan);
+        SizeResult result = PlayProgress.Draw(desk, SizeRunner.ProgressParts, progress => SizeRunner.Find(plan, space, settings.Goal, options, progress, desk.Cancel));
+        if (settings.Out is { } directory)
+            SizeFolder.Write(directory, result, desk.Cancel);
+        if (settings.Json)
+            SizeJson.Print(desk, settings, result);
+        else
+            SizePrinter.Print(desk, settings, result);
+        return ExitCode.Done;
+    }
+
+    private static int SpaceOf(Scenario scenario, SizeSettings settings)
+    {
+        string[] ids = [.. scenario.Spaces.Select(space => space.Id)];
+        int at = Array.IndexOf(ids, settings.Space.Normalize());
+        if (at >= 0)
+            return at;
+        string near = string.Join(" or ", NearNames.Of(settings.Space, ids).Select(SafeText.Quote));
+        string where = settings.With is { } variant ? $"in the variant {SafeText.Quote(variant)}" : "in site.toml";
+        throw new RefusedException($"There is no space {SafeText.Quote(settings.Space)} {where}; "
+            + (near.Length > 0 ? $"did you mean {near}?" : $"its spaces are {Figures.List([.. ids.Select(SafeText.Quote)])}."));
+    }
+}

@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using BenchSim.Report.Words;
+using BenchSim.Study.Results;
+using BenchSim.Study.Sizing;
+
+namespace BenchSim.Report;
+
+/// <summary>How large a space has to be, in plain words. Safe to show anywhere, as the names in it are shortened, on one line and without control characters.</summary>
+public static class SizeSentences
+{
+    /// <summary>The answer, most important first.</summary>
+    /// <param name="result">What was played.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="result"/> is null.</exception>
+    public static ImmutableArray<string> Of(SizeResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        return result.Answer is { } answer ? [Found(result, answer), .. Below(result, answer), .. Above(result)] : [.. None(result)];
+    }
+
+    /// <summary>What was played, on what luck, and why the search stopped.</summary>
+    /// <param name="result">What was played.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="result"/> is null.</exception>
+    public static string Effort(SizeResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        string played = $"Played: {Numbers.Count(result.Curve.Length, "number", "numbers")} of places and two plays without limit, {Numbers.Count(result.Seasons, "season", "seasons")} of each on the same luck, {Numbers.Whole(result.SeasonsInAll)} seasons in all.";
+        string range = $"from 0 to {Numbers.Whole(result.Largest)}, beyond which more places change nothing";
+        string stopped = (result.IsWhole, result.Answer) switch
+        {
+            (true, _) => $"It stopped because every number {range}, was tried.",
+            (_, { Places: 0 }) => "It stopped because no places at all meet the goal.",
+            (_, { Places: { } places }) => $"It stopped because {Numbers.Count(places, "place meets", "places meet")} the goal and the next smaller numbers, which were tried too, do not.",
+            _ => $"It stopped because none of the numbers tried {range}, meets the goal.",
+        };
+        return $"{played} {stopped}";
+    }
+
+    private static string Found(SizeResult result, SizePoint answer)
+    {
+        int places = answer.Places ?? 0;
+        int more = places - result.Space.Places;
+        string against = more switch
+        {
+            0 => "as many as there are",
+            > 0 => $"{Numbers.Whole(more)} more than there are",
+            _ => $"{Numbers.Whole(-more)} fewer than there are",
+        };
+        return $"{Numbers.Count(places, "place", "places")} on {SavingWords.Name(result.Space)} {Verb(places, "is", "are")} enough, {against}: the plan then fits in {Fits(result, answer)}, so in at least the {Goal(result)} asked for.";
+    }
+
+    private static IEnumerable<string> Below(SizeResult result, SizePoint answer)
+    {
+        if (result.Curve.LastOrDefault(point => point.Places < answer.Places) is { } next)
+        {
+            string verdict = next.Fits.High < result.Goal.Share ? "that is too few" : "whether that is enough cannot be told";
+            yield return $"With {Numbers.Count(next.Places ?? 0, "place", "places")} it fits in {Fits(result, next)}: {verdict}{(next.Fits.High < result.Goal.Share ? "" : ", more seasons would narrow it")}.";
+        }
+    }
+
+    private static IEnumerable<string> Above(SizeResult result)
+    {
+        int[] missed = [.. result.MissedAbove.Select(point => point.Places ?? 0)];
+        if (missed.Length > 0)
+        {
+            yield return $"More is not always better here: with {Numbers.Whole(missed[0])}{(missed.Length == 1 ? "" : $" and {Numbers.Count(missed.Length - 1, "other larger number", "other larger numbers")}")} "
+                + "of places the goal is missed again, for what moves on sooner crowds the next space.";
+        }
+    }
+
+    private static IEnumerable<string> None(SizeResult result)
+    {
+        yield return $"No number of places on {SavingWords.Name(result.Space)} meets the goal of {Goal(result)}: with no limit there the plan fits in {Fits(result, result.Unlimited)}.";
+        if (result.Seasons < result.FewestSeasons)
+        {
+            yield return $"Even if every season fitted, {Numbers.Count(result.Seasons, "season", "seasons")} could not show it: play {Numbers.Whole(result.FewestSeasons)} or more.";
+            yield break;
+        }
+
+        if (result.Curve.MaxBy(point => point.Fits.Share) is { } best && best.Fits.Share > result.Unlimited.Fits.Share)
+            yield return $"The best of the numbers tried is {Numbers.Count(best.Places ?? 0, "place", "places")}: in {Fits(result, best)}{(best.Fits.High >= result.Goal.Share ? "; more seasons could tell whether that is enough" : "")}.";
+        yield return result.Everywhere.Fits.Low > result.Unlimited.Fits.High
+            ? $"Other spaces stand in the way: with no limit on any space it would fit in {Fits(result, result.Everywhere)}. {WaitSentences.Reading(result.Waits, result.Plan)}"
+            : $"More room elsewhere would not do it either: with no limit on any space it fits in {Fits(result, result.Everywhere)}. What is missing then is not room but plants or time: germination, growth, weather or dates.";
+    }
+
+    private static string Verb(int places, string one, string many) => places == 1 ? one : many;
+
+    private static string Goal(SizeResult result) => Numbers.Percent(result.Goal.Share) + " %";
+
+    private static string Fits(SizeResult result, SizePoint point) =>
+        $"{Percent(point.Fits.Share)} % of {Numbers.Count(result.Seasons, "season", "seasons")} ({Percent(result.Goal.Confidence)} % interval {Percent(point.Fits.Low)} to {Percent(point.Fits.High)} %)";
+
+    // One decimal: whole percentages could put both ends of a narrow interval on the goal.
+    private static string Percent(double share) => (share * 100).ToString("0.#", null);
+}
