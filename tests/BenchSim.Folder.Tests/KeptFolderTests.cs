@@ -22,7 +22,7 @@ public class KeptFolderTests
         Assert.Contains(again.Warnings, warning => warning.Place.File == "crop.csv");
         Assert.Empty(again.Faults);
         Assert.Equal(first.Scenario.Batches.ToArray(), again.Scenario!.Batches.ToArray());
-        Assert.Equal(first.Scenario.Rules, again.Scenario.Rules with { Reliefs = first.Scenario.Rules.Reliefs });
+        Assert.Equal(first.Scenario.Rules.ToString(), again.Scenario.Rules.ToString());
     }
 
     [Fact]
