@@ -24,6 +24,7 @@ internal sealed class FolderReader
 
     private readonly string? _variantName;
     private VariantFile? _variant;
+    private ImmutableArray<TrayType> _openFlats = [];
 
     /// <summary>Makes a reader.</summary>
     /// <param name="directory">Path of the folder.</param>
@@ -49,6 +50,7 @@ internal sealed class FolderReader
         return new FolderReading
         {
             Scenario = _faults.Count == 0 ? scenario : null,
+            OpenFlats = _openFlats,
             Faults = _faults.Faults,
             Warnings = _faults.Warnings,
             Inputs = _files.Inputs,
@@ -90,6 +92,11 @@ internal sealed class FolderReader
         var isGoodSite = siteFile is not null && _faults.Count == before;
         var weather = ReadWeather(site.Weather);
         var choices = ReadChoices(site);
+        _openFlats =
+        [
+            .. BuiltInLibrary.Trays.Select(row => choices.Trays.Find(row.Id)).OfType<TrayType>().Concat(choices.Trays.Known)
+                .Where(tray => tray.IsFlat).DistinctBy(tray => tray.Id, StringComparer.Ordinal).OrderBy(tray => tray.Id, StringComparer.Ordinal),
+        ];
         var planFile = _files.Read(FolderReference.PlanFile, new SourcePlace(FolderReference.PlanFile, 0, 0));
         var rows = planFile is null ? [] : new PlanReader(_cells, site, choices).Read(planFile, _variant);
         var batches = new PlanExpander(_faults).Expand(rows);

@@ -12,6 +12,9 @@ namespace BenchSim.Cli.Commands;
 /// <param name="Inputs">The files that were read.</param>
 internal sealed record OpenedScenario(SeasonPlan? Plan, ImmutableArray<Fault> Faults, ImmutableArray<InputFile> Inputs)
 {
+    /// <summary>Open flats that a batch could be sown dense in, in order of id.</summary>
+    public ImmutableArray<TrayType> OpenFlats { get; private init; } = [];
+
     public static OpenedScenario Open(string directory) => Of(ScenarioFolder.Read(directory));
 
     /// <summary>The same from the files that were read before.</summary>
@@ -26,7 +29,7 @@ internal sealed record OpenedScenario(SeasonPlan? Plan, ImmutableArray<Fault> Fa
 
         PlanResult planned = SeasonPlanner.Make(scenario);
         return planned.Plan is { } plan
-            ? new OpenedScenario(plan with { Warnings = FaultList.Sorted([.. reading.Warnings, .. plan.Warnings]) }, [], reading.Inputs)
+            ? new OpenedScenario(plan with { Warnings = FaultList.Sorted([.. reading.Warnings, .. plan.Warnings]) }, [], reading.Inputs) { OpenFlats = reading.OpenFlats }
             : new OpenedScenario(null, FaultList.Sorted(planned.Faults), reading.Inputs);
     }
 }

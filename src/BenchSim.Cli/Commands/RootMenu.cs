@@ -28,6 +28,7 @@ internal static class RootMenu
         Add(InvestCommand.Make(desk), InvestCommand.Examples);
         Add(PrintCommand.Make(desk), PrintCommand.Examples);
         Add(SizeCommand.Make(desk), SizeCommand.Examples);
+        Add(DenseCommand.Make(desk), DenseCommand.Examples);
 
         foreach (HelpOption help in root.Options.OfType<HelpOption>())
             help.Action = new HelpWithExamples(examples);

@@ -23,6 +23,11 @@ public sealed record Measure(MeasureKind Kind, string FuelId, string Name, strin
         MeasureKind.Fuel => $"fuel_{FuelId}",
         MeasureKind.MatPower => "mat_electricity",
         MeasureKind.EnergyCost => "energy_cost",
+        MeasureKind.PlantsLate => "plants_late",
+        MeasureKind.Flats => "flats",
+        MeasureKind.Trays => "trays",
+        MeasureKind.MixLitres => "mix_litres",
+        MeasureKind.Seeds => "seeds",
         _ => throw new InvalidOperationException("An unknown measure."),
     };
 }

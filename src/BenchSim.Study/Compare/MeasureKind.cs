@@ -38,4 +38,19 @@ public enum MeasureKind
 
     /// <summary>Cost of fuel and of the mats' electricity, in the user's money.</summary>
     EnergyCost,
+
+    /// <summary>Wanted plants not out in time, days of weather hold excepted.</summary>
+    PlantsLate,
+
+    /// <summary>Open flats sown.</summary>
+    Flats,
+
+    /// <summary>Trays sown or potted.</summary>
+    Trays,
+
+    /// <summary>Potting mix, litres.</summary>
+    MixLitres,
+
+    /// <summary>Seeds sown.</summary>
+    Seeds,
 }
