@@ -14,6 +14,8 @@ public sealed class HelpTests
     [InlineData("invest", "DIR", "benchsim invest spring --with second-house")]
     [InlineData("weather", "FILE", "benchsim weather spring/weather.csv")]
     [InlineData("weather", "FILE", "benchsim weather station.csv --temperature-unit F --rain-unit in --out station-weather")]
+    [InlineData("bottlenecks", "DIR", "benchsim bottlenecks spring")]
+    [InlineData("size", "DIR", "benchsim size spring --space table")]
     public void Help_of_a_command_has_an_example(string command, string argument, string example)
     {
         Call help = Call.Run(command, "--help");

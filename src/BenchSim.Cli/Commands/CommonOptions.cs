@@ -88,7 +88,8 @@ internal static class CommonOptions
         },
     };
 
-    public static Option<double?> Share(string name, string helpName, string what) => new(name)
+    /// <summary>A share: from 0 to 1, or between them where <paramref name="endsOut"/>.</summary>
+    public static Option<double?> Share(string name, string helpName, string what, bool endsOut = false) => new(name)
     {
         HelpName = helpName,
         Description = what,
@@ -100,11 +101,11 @@ internal static class CommonOptions
             if (double.TryParse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double number))
             {
                 double share = percent ? number / 100 : number;
-                if (share <= 1)
+                if (endsOut ? share is > 0 and < 1 : share <= 1)
                     return share;
             }
 
-            result.AddError($"{name} {SafeText.Quote(text)} cannot be used; write a share from 0 to 1, such as 0.9, or a percentage, such as 90%.");
+            result.AddError($"{name} {SafeText.Quote(text)} cannot be used; write a share {(endsOut ? "above 0 and below 1" : "from 0 to 1")}, such as 0.9, or a percentage, such as 90%.");
             return null;
         },
     };

@@ -26,10 +26,8 @@ internal static class SizeCommand
         Option<string?> space = CommonOptions.Text("--space", "SPACE", "The space whose places are sought: its id in site.toml, or in the variant.");
         space.Required = true;
         Option<string?> with = CommonOptions.Text("--with", "NAME", "A variant to play, variants/NAME.toml: for a space that is not there yet.");
-        Option<double?> goal = CommonOptions.Share("--goal", "P", "Share of seasons in which the plan must fit, such as 0.9. Default: 90%.");
-        Option<double?> confidence = CommonOptions.Share("--confidence", "P", "Confidence of the interval that must lie above it. Default: 95%.");
-        goal.Validators.Add(result => RefuseEnds(result, goal));
-        confidence.Validators.Add(result => RefuseEnds(result, confidence));
+        Option<double?> goal = CommonOptions.Share("--goal", "P", "Share of seasons in which the plan must fit, such as 0.9. Default: 90%.", endsOut: true);
+        Option<double?> confidence = CommonOptions.Share("--confidence", "P", "Confidence of the interval that must lie above it. Default: 95%.", endsOut: true);
         Option<bool> every = new("--every") { Description = "Play every number of places, not only those that the search needs." };
         Option<string?> place = CommonOptions.Text("--out", "DIR", "Write the curve there, as a table and a chart.");
         var options = new PlayOptions();
@@ -55,12 +53,6 @@ internal static class SizeCommand
             plan => options.Of(parsed, plan),
             desk));
         return command;
-    }
-
-    private static void RefuseEnds(System.CommandLine.Parsing.OptionResult result, Option<double?> option)
-    {
-        if (result.Tokens.Count == 1 && !result.Errors.Any() && result.GetValue(option) is <= 0 or >= 1)
-            result.AddError($"{option.Name} {SafeText.Quote(result.Tokens[0].Value)} cannot be used; write a share above 0 and below 1, such as 0.9 or 90%.");
     }
 
     private static int Size(SizeSettings settings, Func<SeasonPlan, StudyOptions> optionsOf, Desk desk)

@@ -1,0 +1,117 @@
+using System.Text.Json;
+
+namespace BenchSim.Cli.Tests;
+
+/// <summary>"bottlenecks" and "run --bottlenecks" say which space holds the plan back; nothing is left to luck on the paper farm.</summary>
+public sealed class BottlenecksTests
+{
+    // scenarios/by-hand: B goes out 3 days late, 100 plants: 300 late plant-days. Without limit on the mats it is sown with A on 1 March; both are up on 4 March,
+    // A takes four of five bench places and B's two trays find one. With room on the bench alone nothing is sown sooner. With both, A and B are grown on Thursday, 18 March, and
+    // A takes all four table places; B follows on Monday, 22 March, and goes out on Thursday, 25 March: late again. So no space and no pair saves
+    // anything but with the table, and mats with table: B1 stands on the bench and B2 on the mat, both grown on 18 March; B1 goes to the table then, B2 first
+    // to the bench and on Friday, 19 March, to the table; after three nights both go out on 22 March, as planned.
+    [Fact]
+    public void The_paper_farm_needs_mats_and_table_together()
+    {
+        using var folder = new TemporaryFolder();
+        string[] before = [.. folder.Everything(), "paper", "paper/crops.csv", "paper/plan.csv", "paper/site.toml"];
+        Call found = Call.Run("bottlenecks", PaperFarm.In(folder), "--seasons", "3");
+
+        Assert.Equal((0, ""), (found.Code, found.Error));
+        Assert.Contains("No space is a bottleneck by itself: none of them, without limit, alone, makes a difference that can be told to the 300 late plant-days a season.", found.Sentences, StringComparison.Ordinal);
+        Assert.Contains("- \"Heat mats\" and \"Hardening table\" help only together: without a limit on both, 300 late plant-days a season would be saved (in every season), 300 more than each alone adds up to (in every season).", found.Sentences, StringComparison.Ordinal);
+        Assert.Contains("\"Bench\" without limit, alone, changes no late plant-day in any of 3 seasons.", found.Sentences, StringComparison.Ordinal);
+
+        // README of scenarios/by-hand: the bench refuses 1 tray from 8 to 10 March and 2 from 11 to 17 March, 17 tray-days: 3 + 4 x 2 = 11 in the week from 8 March, 3 x 2 = 6 in the next;
+        // the mats refuse 2 sowings from 1 to 3 March: 6.
+        Assert.Contains("Most of the waiting is that of trays on \"Heat mats\" for \"Bench\": 17 tray-days in every season, 74 % of all waiting; the worst week begins on 8 March, with 11 on average (3 seasons played).", found.Sentences, StringComparison.Ordinal);
+        Assert.Contains("2027-03-01 6.0 - 2027-03-08 - 11 2027-03-15 - 6.0 season 6.0 17", found.Sentences, StringComparison.Ordinal);
+        Assert.Equal(before, folder.Everything());
+    }
+
+    [Fact]
+    public void Machines_get_every_trial_and_the_threads_do_not_matter()
+    {
+        using var folder = new TemporaryFolder();
+        string spring = folder.Scenario();
+        Call found = Call.Run("bottlenecks", spring, "--seasons", "20", "--json", "--threads", "1");
+        Assert.Equal(found.Output, Call.Run("bottlenecks", spring, "--seasons", "20", "--json", "--threads", "3").Output);
+        using var json = JsonDocument.Parse(found.Output);
+        JsonElement root = json.RootElement;
+        int spaces = root.GetProperty("unlimited").GetArrayLength();
+        Assert.Equal(spaces, root.GetProperty("larger").GetArrayLength());
+        Assert.Equal(spaces * (spaces - 1) / 2, root.GetProperty("pairs").GetArrayLength());
+        double[] saved = [.. root.GetProperty("unlimited").EnumerateArray().Select(trial => trial.GetProperty("saved").GetProperty("late_plant_days").GetDouble())];
+        Assert.Equal(saved.OrderDescending(), saved);
+    }
+
+    [Fact]
+    public void A_unit_of_the_site_is_used()
+    {
+        using var folder = new TemporaryFolder();
+        Call found = Call.Run("bottlenecks", PaperFarm.In(folder, mats: "unit_places = 2"), "--seasons", "2");
+
+        Assert.Contains("One mat more for \"Heat mats\" (2 places) ", found.Sentences, StringComparison.Ordinal);
+        Assert.Contains("A tenth more room on \"Bench\" (1 place) ", found.Sentences, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_run_adds_them_to_its_report_where_asked()
+    {
+        using var folder = new TemporaryFolder();
+        string paper = PaperFarm.In(folder);
+        Call run = Call.Run("run", paper, "--seasons", "3", "--bottlenecks", "--out", folder.In("report"));
+        Assert.Equal((0, ""), (run.Code, run.Error));
+        Assert.Contains("What holds the plan back:", run.Sentences, StringComparison.Ordinal);
+        Assert.Contains("help only together", run.Sentences, StringComparison.Ordinal);
+        Assert.True(File.Exists(folder.In("report/tables/bottlenecks.csv")));
+        Assert.Contains("<section id=\"bottlenecks\"", File.ReadAllText(folder.In("report/report.html")), StringComparison.Ordinal);
+        using var json = JsonDocument.Parse(File.ReadAllText(folder.In("report/result.json")));
+        Assert.Equal(3, json.RootElement.GetProperty("bottlenecks").GetProperty("pairs").GetArrayLength());
+
+        // Without them the run is the same but for that part.
+        Assert.Equal(0, Call.Run("run", paper, "--seasons", "3", "--out", folder.In("report")).Code);
+        Assert.False(File.Exists(folder.In("report/tables/bottlenecks.csv")));
+        using var machine = JsonDocument.Parse(Call.Run("run", paper, "--seasons", "3", "--bottlenecks", "--no-report", "--json").Output);
+
+        // The answer, the pair, three spaces a unit larger and three without limit.
+        Assert.Equal(8, machine.RootElement.GetProperty("bottlenecks").GetArrayLength());
+    }
+
+    [Fact]
+    public void A_story_has_no_bottlenecks()
+    {
+        using var folder = new TemporaryFolder();
+        Call run = Call.Run("run", PaperFarm.In(folder), "--season", "1", "--batch", "A", "--bottlenecks");
+        Assert.Equal(2, run.Code);
+        Assert.Contains("--bottlenecks does not go with --season and --batch", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Faults_of_the_files_and_a_stop_leave_nothing()
+    {
+        using var folder = new TemporaryFolder();
+        Call none = Call.Run("bottlenecks", folder.In("none"));
+        Assert.Equal((2, ""), (none.Code, none.Output));
+        Call stopped = Call.Run(new CancellationToken(canceled: true), "bottlenecks", PaperFarm.In(folder));
+        Assert.Equal((130, ""), (stopped.Code, stopped.Output));
+    }
+
+    // A heated house without a bench: nothing can stand in it, so nothing changes but what it burns and costs.
+    [Fact]
+    public void A_useless_house_changes_nothing_but_its_cost()
+    {
+        using var folder = new TemporaryFolder();
+        string paper = PaperFarm.In(folder, house: PaperFarm.HoopHouse);
+        Directory.CreateDirectory(Path.Combine(paper, "variants"));
+        File.WriteAllText(Path.Combine(paper, "variants", "spare.toml"), "[[house]]\nid = \"spare\"\nnight = \"15 C\"\nvent = \"25 C\"\n" + PaperFarm.HoopHouse + "\n");
+        Call compare = Call.Run("compare", paper, "--with", "spare", "--seasons", "3", "--json");
+        Assert.Equal((0, ""), (compare.Code, compare.Error));
+        using var json = JsonDocument.Parse(compare.Output);
+        JsonElement variant = json.RootElement.GetProperty("variants")[0];
+        Assert.Equal(0, variant.GetProperty("fits").GetProperty("difference").GetDouble());
+        string[] changed = [.. variant.GetProperty("measures").EnumerateArray()
+            .Where(measure => measure.GetProperty("seasons_differing").GetInt32() > 0).Select(measure => measure.GetProperty("measure").GetString()!)];
+        Assert.Equal("fuel_electricity energy_cost", string.Join(' ', changed));
+    }
+}
