@@ -145,6 +145,21 @@ public sealed class MergeTests
         }
     }
 
+    [Fact]
+    public void A_part_of_another_build_is_a_fault()
+    {
+        using var folder = new TemporaryFolder();
+        string[] parts = Play(folder.Scenario(), 4, 2);
+        string text = Encoding.Latin1.GetString(File.ReadAllBytes(parts[1])[..^66]);
+        int at = text.IndexOf("\"build\":\"", StringComparison.Ordinal) + 9;
+        File.WriteAllBytes(parts[1], Signed(Encoding.Latin1.GetBytes(text[..at] + "0123456789abcdef" + text[(at + 16)..])));
+        Call merge = Call.Run("merge", parts[0], parts[1]);
+        Assert.Equal(2, merge.Code);
+        Assert.Equal(
+            $"{parts[1]}:0:0: this part was played by another build of BenchSim, which may play otherwise; merge it with that build, or play all parts again with this one\n1 fault found. Mend it and try again.\n",
+            merge.Error);
+    }
+
     // A part that someone made up, with a last line that vouches for it, is a fault too, or an answer if its counts hang together. Fixed seed.
     [Fact]
     public void A_part_made_up_by_hand_breaks_nothing()
@@ -159,7 +174,7 @@ public sealed class MergeTests
             int from = trial % 2 == 0 ? 34 : bad.Length / 2;
             for (int change = random.Next(1, 4); change > 0; change--)
                 bad[random.Next(from, bad.Length)] = (byte)random.Next(256);
-            File.WriteAllBytes(parts[1], [.. bad, .. Encoding.ASCII.GetBytes($"\n{Convert.ToHexStringLower(SHA256.HashData(bad))}\n")]);
+            File.WriteAllBytes(parts[1], Signed(bad));
             Call merge = Call.Run("merge", parts[0], parts[1], "--no-report");
             Assert.True(merge.Code is 0 or 2, merge.Error);
             Assert.Equal(merge.Code == 0, merge.Error.Length == 0);
@@ -243,6 +258,9 @@ public sealed class MergeTests
         Assert.Equal(0, Call.Run("merge", parts[0], parts[1], "--out", folder.In("answers/a")).Code);
         Assert.True(File.Exists(folder.In("answers/a/report.html")));
     }
+
+    private static byte[] Signed(byte[] body) =>
+        [.. body, .. Encoding.ASCII.GetBytes($"\n{Convert.ToHexStringLower(SHA256.HashData(body))}\n")];
 
     private static string Copy(TemporaryFolder folder, string scenario)
     {

@@ -21,7 +21,7 @@ internal sealed record OpenedParts(ImmutableArray<RunPart> Parts, ImmutableArray
         foreach (string file in files)
         {
             if (Read(file, out Fault? fault) is { } part)
-                parts.Add((file, part));
+                parts.Add((file, parts.Count == 0 ? part : part.SharingInputsWith(parts[0].Part)));
             else
                 faults.Add(fault!);
         }

@@ -44,9 +44,7 @@ public static class PartSet
             return $"it is one of {Whole(two.Share.Of)} parts, not of {Whole(one.Share.Of)}";
         if (DifferentInput(first, other) is { } input)
             return $"the file {input} of its scenario differs";
-        if (!one.Unread.SequenceEqual(two.Unread, StringComparer.Ordinal))
-            return "its scenario folder held other files besides";
-        return string.Equals(one.Folder, two.Folder, StringComparison.Ordinal) ? null : "its scenario folder has another name";
+        return one.Unread.SequenceEqual(two.Unread, StringComparer.Ordinal) ? null : "its scenario folder held other files besides";
     }
 
     private static string? DifferentInput(RunPart first, RunPart other)

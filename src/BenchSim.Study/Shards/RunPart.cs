@@ -37,6 +37,18 @@ public sealed record RunPart(PartHeader Header, ImmutableArray<PartInput> Inputs
         return bytes.ToArray();
     }
 
+    /// <summary>The same part, with the files of another where they are the same, so that a thousand parts do not hold them a thousand times.</summary>
+    /// <param name="other">The other part.</param>
+    public RunPart SharingInputsWith(RunPart other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        bool isSame = Inputs.Length == other.Inputs.Length && Inputs.Zip(other.Inputs).All(pair =>
+            string.Equals(pair.First.Name, pair.Second.Name, StringComparison.Ordinal) && pair.First.Bytes.Span.SequenceEqual(pair.Second.Bytes.Span));
+
+        // The counts are copied, or they would keep the bytes of the whole file.
+        return isSame ? this with { Inputs = other.Inputs, Counts = Counts.ToArray() } : this;
+    }
+
     /// <summary>Reads a part. Whatever the bytes are, it answers and does not throw.</summary>
     /// <param name="bytes">The bytes.</param>
     /// <param name="problem">What is wrong with them; <see cref="PartProblem.None"/> when a part was read.</param>

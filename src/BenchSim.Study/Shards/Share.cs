@@ -8,7 +8,7 @@ namespace BenchSim.Study.Shards;
 public readonly record struct Share(int Number, int Of)
 {
     /// <summary>Most shares a run can be split into.</summary>
-    public const int Most = 100_000;
+    public const int Most = 10_000;
 
     /// <summary>Reads "2/4".</summary>
     /// <param name="text">What was written.</param>

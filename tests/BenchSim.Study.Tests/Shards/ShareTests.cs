@@ -8,7 +8,7 @@ public class ShareTests
     [InlineData(1, 1)]
     [InlineData(10, 3)]
     [InlineData(203, 4)]
-    [InlineData(1_000_000, 100_000)]
+    [InlineData(1_000_000, 10_000)]
     [InlineData(7, 7)]
     public void Shares_follow_one_another_and_are_alike(int seasons, int of)
     {
@@ -27,7 +27,7 @@ public class ShareTests
     [Theory]
     [InlineData("2/4", 2, 4)]
     [InlineData("1/1", 1, 1)]
-    [InlineData("100000/100000", 100_000, 100_000)]
+    [InlineData("10000/10000", 10_000, 10_000)]
     public void Reads_a_share(string text, int number, int of)
     {
         Assert.True(Share.TryParse(text, out Share share));
@@ -42,7 +42,7 @@ public class ShareTests
     [InlineData("5/4")]
     [InlineData("-1/4")]
     [InlineData("1/4/2")]
-    [InlineData("1/100001")]
+    [InlineData("1/10001")]
     [InlineData("1/99999999999")]
     [InlineData(" 1/4")]
     [InlineData("1.0/4")]
