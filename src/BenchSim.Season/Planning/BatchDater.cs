@@ -6,14 +6,17 @@ using BenchSim.Season.Play;
 namespace BenchSim.Season.Planning;
 
 /// <summary>Works out the planned dates of a batch: forward from a sow date, or backward from the date the field wants.</summary>
-internal sealed class BatchDater(Scenario scenario, SeasonCore core, SiteTables tables, SeasonClimate normal)
+internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateStore climates)
 {
+    private readonly SeasonClimate normal = climates.Normal();
     private readonly SeasonResult scratch = new();
     private readonly DateOnly opens = scenario.Window.Opens;
 
     /// <summary>The batch with its dates, and the mean medium temperature up to emergence; null when a fault was added.</summary>
-    public (BatchPlan Plan, double PathMeanC)? Date(BatchPlan draft, int index, ImmutableArray<Fault>.Builder faults, ImmutableArray<Fault>.Builder warnings)
+    public (BatchPlan Plan, double PathMeanC)? Date(BatchPlan draft, ImmutableArray<Fault>.Builder faults, ImmutableArray<Fault>.Builder warnings)
     {
+        // A batch is walked by itself, so the time that a plan takes grows with its batches and not with their square.
+        var core = new SeasonCore(scenario, BatchStates.Of(scenario, [draft], seed: 0), tables, climates.Layout, PlayMode.Planning);
         var order = draft.Order;
         var wanted = order.SetOut is { } date ? WorkDayBefore(date.DayNumber - opens.DayNumber) : (int?)null;
         if (wanted < 0)
@@ -22,13 +25,13 @@ internal sealed class BatchDater(Scenario scenario, SeasonCore core, SiteTables 
             return null;
         }
 
-        var sow = order.Sow is { } sowDate ? tables.NextWorkDay[sowDate.DayNumber - opens.DayNumber] : Backward(order, index, wanted!.Value, faults);
+        var sow = order.Sow is { } sowDate ? tables.NextWorkDay[sowDate.DayNumber - opens.DayNumber] : Backward(core, order, wanted!.Value, faults);
         if (sow < 0)
         {
             return null;
         }
 
-        if (core.Walk(index, sow, normal, scratch) is not { } dates)
+        if (core.Walk(sow, normal, scratch) is not { } dates)
         {
             faults.Add(NeverReady(order, sow));
             return null;
@@ -66,13 +69,13 @@ internal sealed class BatchDater(Scenario scenario, SeasonCore core, SiteTables 
         "sow it later, or want it sooner");
 
     // The latest work day whose forward date leaves the slack before the wanted one; -1 when a fault was added.
-    private int Backward(BatchOrder order, int index, int field, ImmutableArray<Fault>.Builder faults)
+    private int Backward(SeasonCore core, BatchOrder order, int field, ImmutableArray<Fault>.Builder faults)
     {
         var wanted = field - scenario.Rules.SlackDays;
-        var first = core.Walk(index, tables.NextWorkDay[0], normal, scratch);
+        var first = core.Walk(tables.NextWorkDay[0], normal, scratch);
         var guess = first is { } dates ? Math.Max(0, wanted - (dates.OutDay - tables.NextWorkDay[0])) : 0;
         var sow = WorkDayBefore(guess);
-        while (sow >= 0 && !(core.Walk(index, sow, normal, scratch) is { } ready && ready.OutDay <= wanted))
+        while (sow >= 0 && !(core.Walk(sow, normal, scratch) is { } ready && ready.OutDay <= wanted))
         {
             sow = WorkDayBefore(sow - 1);
         }
@@ -85,7 +88,7 @@ internal sealed class BatchDater(Scenario scenario, SeasonCore core, SiteTables 
 
         for (var next = tables.NextWorkDay[sow + 1]; next <= wanted; next = tables.NextWorkDay[next + 1])
         {
-            if (core.Walk(index, next, normal, scratch) is not { } later || later.OutDay > wanted)
+            if (core.Walk(next, normal, scratch) is not { } later || later.OutDay > wanted)
             {
                 break;
             }

@@ -32,14 +32,13 @@ public static class SeasonPlanner
 
         var packets = new Dictionary<double, PacketGermination>();
         var drafts = scenario.Batches.Select(order => Draft(scenario, order)).ToArray();
-        var core = new SeasonCore(scenario, BatchStates.Of(scenario, drafts, seed: 0), tables, store.Layout, PlayMode.Planning);
-        var dater = new BatchDater(scenario, core, tables, store.Normal());
+        var dater = new BatchDater(scenario, tables, store);
         var faults = ImmutableArray.CreateBuilder<Fault>();
         var warnings = ImmutableArray.CreateBuilder<Fault>();
         var plans = ImmutableArray.CreateBuilder<BatchPlan>(drafts.Length);
-        for (var index = 0; index < drafts.Length; index++)
+        foreach (var draft in drafts)
         {
-            if (dater.Date(drafts[index], index, faults, warnings) is { } dated)
+            if (dater.Date(draft, faults, warnings) is { } dated)
             {
                 plans.Add(BatchNumbers.Work(scenario, dated.Plan, dated.PathMeanC, packets, faults));
             }

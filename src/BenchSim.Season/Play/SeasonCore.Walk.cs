@@ -18,13 +18,12 @@ internal sealed partial class SeasonCore
 
     private bool IsWalkedOut => walked is { Unsown: 0, IsStanding: false };
 
-    /// <summary>Walks one batch from a sow day.</summary>
-    /// <param name="index">Position of the batch.</param>
+    /// <summary>Walks the one batch of a planning core from a sow day.</summary>
     /// <param name="sowDay">Day of sowing, a work day.</param>
     /// <param name="normal">Normal climate.</param>
     /// <param name="scratch">Room to work in.</param>
     /// <returns>The dates; null when it is not out by the last day.</returns>
-    public WalkDates? Walk(int index, int sowDay, SeasonClimate normal, SeasonResult scratch)
+    public WalkDates? Walk(int sowDay, SeasonClimate normal, SeasonResult scratch)
     {
         season = 0;
         climate = normal;
@@ -32,21 +31,13 @@ internal sealed partial class SeasonCore
         witness = null;
         capacity = tables.Open;
         Clear();
-        foreach (var other in batches)
-        {
-            other.Unsown = 0;
-        }
-
-        var batch = batches[index];
-        due.Clear();
-        due.Add(batch);
-        batch.Unsown = batch.Sowings;
+        var batch = batches[0];
         batch.SowDay = sowDay;
         DrawLuck(batch);
         walked = batch;
         RunDays(sowDay);
         walked = null;
-        var outcome = result.Batches[index];
+        var outcome = result.Batches[0];
         return outcome.OutLast < 0 || batch.IsStanding
             ? null
             : new WalkDates((int)(lastOut.EmergedHour / 24), outcome.OffMat, outcome.PottedUp, outcome.OnTable, outcome.OutLast, lastOut.PathMeanC);
