@@ -5,7 +5,7 @@ using BenchSim.Study.Dense;
 namespace BenchSim.Report;
 
 /// <summary>
-/// Direct against dense sowing as a folder: <c>charts/dense.png</c> and <c>tables/dense-*.csv</c>. It keeps the rules of a <see cref="ReportFolder"/>:
+/// Direct against dense sowing as a folder: <c>charts/dense.png</c>, <c>charts/density.png</c> and <c>tables/dense-*.csv</c>. It keeps the rules of a <see cref="ReportFolder"/>:
 /// whole or absent, and nothing that stood there is lost but an earlier folder of the same kind.
 /// </summary>
 public static class DenseFolder
@@ -32,10 +32,10 @@ public static class DenseFolder
         ArgumentException.ThrowIfNullOrWhiteSpace(directory);
         ArgumentNullException.ThrowIfNull(result);
         Files(directory).Write(
-            [() => DenseChart.Draw(result), () => DenseTables.Changes(result), () => DenseTables.BreakEven(result), () => DenseTables.Curve(result)],
+            [() => DenseChart.Draw(result), () => DensityChart.Draw(result), () => DenseTables.Changes(result), () => DenseTables.BreakEven(result), () => DenseTables.Curve(result)],
             cancel);
     }
 
     private static FolderFiles Files(string directory) =>
-        new(directory, "charts/dense.png", "tables/dense-changes.csv", "tables/dense-break-even.csv", "tables/dense-curve.csv");
+        new(directory, "charts/dense.png", "charts/density.png", "tables/dense-changes.csv", "tables/dense-break-even.csv", "tables/dense-curve.csv");
 }

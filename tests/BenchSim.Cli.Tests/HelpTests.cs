@@ -11,6 +11,7 @@ public sealed class HelpTests
     [InlineData("run", "DIR", "benchsim run spring --precision 2%")]
     [InlineData("run", "DIR", "benchsim run spring --seasons 100000 --shard 2/8")]
     [InlineData("merge", "PART", "benchsim merge spring.*-of-8.part")]
+    [InlineData("dense", "DIR", "benchsim dense spring --crop tomato --seeds-per-flat 200 --out tomato-dense")]
     [InlineData("invest", "DIR", "benchsim invest spring --with second-house")]
     [InlineData("weather", "FILE", "benchsim weather spring/weather.csv")]
     [InlineData("weather", "FILE", "benchsim weather station.csv --temperature-unit F --rain-unit in --out station-weather")]

@@ -65,6 +65,7 @@ internal static class DensePrinter
             $"Each interval allows for all {Figures.Whole(result.Comparisons)} comparisons made here (Bonferroni): with 95 % confidence every one of them holds at once. "
             + "Mats, benches, hours and plants late are those of the whole site; flats, trays, mix and seeds those of the crop. The field wants a crop on the same day either way.");
         desk.SayWrapped("Where it breaks even is worked out from planned dates and numbers, not played; docs/dense.md has the formulas.");
+        desk.SayWrapped("Whether a crop stands being potted up is for you to judge: melons, cucumbers and squashes dislike it. What it loses and how long it stands still are pot_up_loss and pot_up_check_days of its row.");
         desk.SayWrapped("Minutes of each job are those of [work_minutes]; time your own before you decide on hours.");
     }
 
