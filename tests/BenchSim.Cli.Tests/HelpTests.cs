@@ -17,6 +17,7 @@ public sealed class HelpTests
     [InlineData("weather", "FILE", "benchsim weather station.csv --temperature-unit F --rain-unit in --out station-weather")]
     [InlineData("bottlenecks", "DIR", "benchsim bottlenecks spring")]
     [InlineData("size", "DIR", "benchsim size spring --space table")]
+    [InlineData("print", "DIR", "benchsim print spring --week 2027-03-15 --what list,labels --labels a4-21")]
     public void Help_of_a_command_has_an_example(string command, string argument, string example)
     {
         Call help = Call.Run(command, "--help");

@@ -12,6 +12,7 @@ public sealed class HostileNameTests
     [InlineData("check", "--stand")]
     [InlineData("run", "--seasons=5", "--no-report")]
     [InlineData("run", "--season=1", "--batch=basil")]
+    [InlineData("print", "--what=list,order")]
     public void Reach_the_terminal_harmless(string command, params string[] options)
     {
         using var folder = new TemporaryFolder();
