@@ -136,7 +136,8 @@ public class SizeRunnerTests
     private static SeasonPlan Busy() => Plan(Scenario(
         [Mat(70), Bench(80), Table(75)],
         Enumerable.Range(0, 8).Select(index => Batch($"b{index}", 400, Monday.AddDays(2 * index))),
-        crops: [Crop() with { EmergeCv = 0.2, GrowthCv = 0.15 }]) with { Rules = new SiteRules { MediumOffsetK = 0, SlackDays = 0, LateDays = 5, ServiceGoal = 0.8 } });
+        crops: [Crop() with { EmergeCv = 0.2, GrowthCv = 0.15 }]) with
+    { Rules = new SiteRules { MediumOffsetK = 0, SlackDays = 0, LateDays = 5, ServiceGoal = 0.8 } });
 
     private static SizeResult Find(SeasonPlan plan, int space, double goal, int seasons = 60, bool every = false, int threads = 0) => SizeRunner.Find(
         plan, space, new SizeGoal { Share = goal, Every = every }, new StudyOptions { Seasons = seasons, Seed = 3, Threads = threads }, null, CancellationToken.None);
