@@ -63,7 +63,7 @@ public static class SizeSentences
         if (missed.Length > 0)
         {
             yield return $"More is not always better here: with {Numbers.Whole(missed[0])}{(missed.Length == 1 ? "" : $" and {Numbers.Count(missed.Length - 1, "other larger number", "other larger numbers")}")} "
-                + "of places the goal is missed again, for what moves on sooner crowds the next space.";
+                + "of places the goal is missed again; what moves on sooner can crowd the next space.";
         }
     }
 

@@ -41,7 +41,7 @@ internal static class SavingWords
     {
         { Differing: 0 } => $"changes no late plant-day in any of {Numbers.Count(seasons, "season", "seasons")}",
         _ when IsSaving(late) => $"would save {Amount(late.Difference)} late plant-days a season ({Range(late)})",
-        { IsReal: true } => $"makes it worse: {Amount(late.Difference)} more late plant-days a season ({Range(late)}), for what moves on sooner crowds the next space",
+        { IsReal: true } => $"makes it worse: {Amount(late.Difference)} more late plant-days a season ({Range(late)}); what moves on sooner can crowd the next space",
         _ when double.IsNaN(late.HalfWidth) => "makes no difference that can be told: one season says nothing of luck",
         _ => $"makes no difference that can be told: {Signed(-late.High)} to {Signed(-late.Low)} late plant-days saved a season",
     };
