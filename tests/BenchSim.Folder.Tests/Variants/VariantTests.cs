@@ -120,7 +120,7 @@ public class VariantTests
     {
         var spring = Path.Combine(Root(), "scenarios", "two-house-spring");
         var names = Directory.GetFiles(Path.Combine(spring, "variants")).Select(path => Path.GetFileNameWithoutExtension(path)).ToArray();
-        Assert.Equal(5, names.Length);
+        Assert.Equal(6, names.Length);
         Assert.All(names, name => Assert.Empty(ScenarioFolder.ReadVariant(spring, name).Faults));
     }
 
