@@ -5,7 +5,7 @@ namespace BenchSim.Report.Pdf;
 
 /// <summary>
 /// Puts right-to-left letters in the order they are seen in, for a page that sets letters from left to right. A small part of what Unicode Standard
-/// Annex 9 asks: a run from its first to its last right-to-left letter is turned round, numbers inside it kept as they are.
+/// Annex 9 asks: a run from its first right-to-left letter to its last, or to the number behind it, is turned round, the numbers in it kept as they are.
 /// </summary>
 internal static class RightToLeftRuns
 {
@@ -34,13 +34,13 @@ internal static class RightToLeftRuns
         return builder.ToString();
     }
 
-    // Up to the last right-to-left letter before the next left-to-right one.
+    // Up to the last right-to-left letter or digit before the next left-to-right letter.
     private static int EndOfRun(string[] elements, int from)
     {
         int end = from + 1;
         for (int at = from + 1; at < elements.Length && !char.IsAsciiLetter(elements[at][0]); at++)
         {
-            if (StartsRightToLeft(elements[at]))
+            if (StartsRightToLeft(elements[at]) || char.IsDigit(elements[at][0]))
                 end = at + 1;
         }
 

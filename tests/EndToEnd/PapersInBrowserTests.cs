@@ -1,0 +1,51 @@
+using Microsoft.Playwright;
+
+namespace EndToEnd;
+
+/// <summary>The pages among the papers in a real browser, with names as long and as ill-willed as a plan may hold. Marked Browser as <see cref="PageInBrowserTests"/>.</summary>
+[Trait("Category", "Browser")]
+public sealed class PapersInBrowserTests
+{
+    // What 184 mm, the width of A4 between the margins, is at 96 dots an inch.
+    private const int PaperWidth = 695;
+
+    private static readonly BrowserTypeLaunchOptions s_launch = new()
+    {
+        ExecutablePath = Environment.GetEnvironmentVariable("CHROMIUM_PATH") ?? "/usr/bin/chromium",
+        Args =
+        [
+            "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+        ],
+    };
+
+    [Theory]
+    [InlineData("work-list.html")]
+    [InlineData("order.html")]
+    public async Task Fit_the_paper_and_run_nothing(string name)
+    {
+        using var folder = new TemporaryFolder();
+        string spring = folder.In("spring");
+        Assert.Equal(0, (await Command.RunAsync("new", spring)).Code);
+        string plan = Path.Combine(spring, "plan.csv");
+        string hostile = "\"<img src=x onerror=alert(1)> " + string.Concat(Enumerable.Repeat("Wide", 70)) + "\"";
+        await File.WriteAllTextAsync(plan, (await File.ReadAllTextAsync(plan)).Replace("Salad crew", hostile, StringComparison.Ordinal));
+        Assert.Equal(0, (await Command.RunAsync("print", spring, "--out", folder.In("papers"))).Code);
+
+        using IPlaywright playwright = await Playwright.CreateAsync();
+        await using IBrowser browser = await playwright.Chromium.LaunchAsync(s_launch);
+        IPage page = await browser.NewPageAsync(new BrowserNewPageOptions { ViewportSize = new ViewportSize { Width = PaperWidth, Height = 1000 } });
+        var complaints = new List<string>();
+        page.Console += (_, message) => complaints.Add($"{message.Type}: {message.Text}");
+        page.PageError += (_, failure) => complaints.Add(failure);
+        page.Dialog += (_, dialog) => complaints.Add(dialog.Message);
+        await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
+        await page.GotoAsync(new Uri(folder.In("papers/" + name)).AbsoluteUri);
+
+        Assert.Equal(PaperWidth, await page.EvaluateAsync<int>("document.documentElement.scrollWidth"));
+        Assert.Equal(0, await page.Locator("img, script").CountAsync());
+        Assert.Equal(1, await page.Locator("h1").CountAsync());
+        Assert.Empty(complaints);
+        foreach (string paper in new[] { "A4", "Letter" })
+            Assert.NotEmpty(await page.PdfAsync(new PagePdfOptions { Format = paper, PreferCSSPageSize = false }));
+    }
+}
