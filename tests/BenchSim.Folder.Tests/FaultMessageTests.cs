@@ -192,4 +192,12 @@ public class FaultMessageTests
         "plan.csv:1:1: the plan has no rows; add a line for each batch below the column names");
 
     internal static void AssertFaults(string[] actual, params string[] expected) => Assert.Equal(expected, actual);
+
+    [Theory]
+    [InlineData("\\")]
+    [InlineData("\\u")]
+    [InlineData("\\u12")]
+    [InlineData("\\U0011")]
+    public void A_site_cut_off_within_an_escape_is_a_fault_of_its_line(string end) =>
+        Assert.Contains(TestFolder.Faults(site: TestFolder.GoodSite + "\nnote = \"a" + end), fault => fault.StartsWith("site.toml:29:", StringComparison.Ordinal));
 }

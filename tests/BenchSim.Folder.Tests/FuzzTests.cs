@@ -1,28 +1,57 @@
+using System.Globalization;
 using System.Text;
+using BenchSim.Season.Inputs;
 using CsCheck;
 
 namespace BenchSim.Folder.Tests;
 
 /// <summary>
 /// Whatever the bytes, reading answers with a scenario or with faults, each in a file of the folder and with both halves of its message.
-/// Samples come from a fixed seed; there is no chance of a false alarm.
+/// Samples come from a fixed seed; there is no chance of a false alarm. BENCHSIM_FUZZ_INPUTS says how many are tried in each file; the checks on a proposed
+/// change try 10,000.
 /// </summary>
 public class FuzzTests
 {
     private const string Crops = "id,like,hold_days,germination_curve,benches\ntomato,,12,10 C 61 % | 15 C 80 %,bench\nnew,cabbage,,,\n";
     private const string Trays = "id,name,cells,seeds_per_flat,medium_litres,places_each\nmine,My tray,40,,3.5,1\n";
-    private const string Weather = "date,tmin,tmax,rain\n2015-01-01,1,9,0\n2015-01-02,1,9,0\n";
+
+    private static readonly string Weather = "date,tmin,tmax,rain\n"
+        + string.Concat(Enumerable.Range(0, 365).Select(day => $"{new DateOnly(2015, 1, 1).AddDays(day):yyyy-MM-dd},1,9,0\n"));
 
     private const string Plan =
         "id,crop,grower,plants,sow,set_out,every_days,times,method,tray,flat,germination,tested_on,note\n"
         + "a,tomato,me,100,2027-03-01,,7,3,pot up,50-cell,open-flat,90 %,2026-12-01,\"x, \"\"y\"\"\"\nb,new,,50,,2027-05-01,,,,mine,,,,\n";
 
-    private static readonly string[] Files = ["site.toml", "plan.csv", "crops.csv", "trays.csv", "weather.csv"];
+    private const string Variant = """
+        remove = ["spare"]
+        [[space]]
+        id = "mats"
+        places = 12
+        [crops.tomato]
+        hold_days = 5
+        [[plan]]
+        batch = "b"
+        plants = 90
+        [[plan]]
+        crop = "tomato"
+        sow = 2027-03-08
+        """;
+
+    private const int VariantIndex = 5;
+    private const int AloneIndex = 6;
+
+    private static readonly string[] Files = ["site.toml", "plan.csv", "crops.csv", "trays.csv", "weather.csv", "variants/warm.toml", "alone.csv"];
+
+    private static readonly int Inputs =
+        int.TryParse(Environment.GetEnvironmentVariable("BENCHSIM_FUZZ_INPUTS"), NumberStyles.None, CultureInfo.InvariantCulture, out var asked) ? asked : 400;
 
     private static readonly byte[][] Good =
     [
-        Encoding.UTF8.GetBytes(TestFolder.GoodSite.Replace("kind = \"constant\"", "kind = \"record\"\nfile = \"weather.csv\"", StringComparison.Ordinal)),
+        Encoding.UTF8.GetBytes(TestFolder.GoodSite.Replace(
+            "kind = \"constant\"\nlow = \"12 C\"\nhigh = \"20 C\"", "kind = \"record\"\nfile = \"weather.csv\"", StringComparison.Ordinal)
+            + "\n[[space]]\nid = \"spare\"\nkind = \"table\"\nplaces = 5\n"),
         Encoding.UTF8.GetBytes(Plan), Encoding.UTF8.GetBytes(Crops), Encoding.UTF8.GetBytes(Trays), Encoding.UTF8.GetBytes(Weather),
+        Encoding.UTF8.GetBytes(Variant), Encoding.UTF8.GetBytes(Weather),
     ];
 
     // Text that has a meaning somewhere, and bytes that have none.
@@ -33,22 +62,33 @@ public class FuzzTests
         "site", "[[house]]", "[house]", "[[space]]", "changes = [{ from = 2027-05-01, places = 4 }]", "a.b.c = 1", "like", "none", "60 F", "x", "sep=;", "generated", "normals", "[1, 2]", "shape = \"hoop\"", "u_value = 4", "watts = 10", "[seed]", "[prices]",
     ];
 
-    [Fact]
-    public void Any_bytes_in_any_file()
+    public static TheoryData<int> EachFile => [.. Enumerable.Range(0, Files.Length)];
+
+    // A quarter of the inputs.
+    [Theory]
+    [MemberData(nameof(EachFile))]
+    public void Any_bytes(int file)
     {
         using var folder = GoodFolder();
-        FixedSample.Holds(Gen.Select(Gen.Int[0, Files.Length - 1], Gen.Byte.Array[0, 60]), 600, sample => Answers(folder, sample.Item1, sample.Item2));
+        FixedSample.Holds(Gen.Byte.Array[0, 60], Inputs / 4, bytes => Answers(folder, file, bytes));
     }
 
-    [Fact]
-    public void Good_files_with_a_few_pieces_put_in_or_taken_out()
+    // Three quarters of them.
+    [Theory]
+    [MemberData(nameof(EachFile))]
+    public void A_good_file_with_a_few_pieces_put_in_or_taken_out(int file)
     {
         using var folder = GoodFolder();
         var change = Gen.Select(Gen.Int[0, 100_000], Gen.Int[0, 12], Gen.OneOf(Pieces));
-        FixedSample.Holds(
-            Gen.Select(Gen.Int[0, Files.Length - 1], change.Array[1, 4]),
-            1500,
-            sample => Answers(folder, sample.Item1, Changed(Good[sample.Item1], sample.Item2)));
+        FixedSample.Holds(change.Array[1, 4], Inputs * 3 / 4, changes => Answers(folder, file, Changed(Good[file], changes)));
+    }
+
+    [Fact]
+    public void The_good_files_are_good()
+    {
+        using var folder = GoodFolder();
+        Assert.Empty(folder.Read().Faults);
+        Assert.Empty(ScenarioFolder.ReadVariant(folder.Path, "warm").Faults);
     }
 
     private static TestFolder GoodFolder()
@@ -75,15 +115,29 @@ public class FuzzTests
         return [.. bytes];
     }
 
-    private static bool Answers(TestFolder folder, int index, byte[] bytes)
+    private static bool Answers(TestFolder folder, int file, byte[] bytes)
     {
-        folder.Write(Files[index], bytes);
-        var reading = folder.Read();
-        folder.Write(Files[index], Good[index]);
-        var isOneOrTheOther = reading.Scenario is null == (reading.Faults.Length > 0);
-        return isOneOrTheOther && reading.Faults.Concat(reading.Warnings).All(fault =>
-            Files.Contains(fault.Place.File, StringComparer.Ordinal) && fault.Place is { Line: >= 0, Column: >= 0 }
-            && fault.What.Length > 0 && fault.Instead.Length > 0
-            && !fault.ToString().Any(character => char.IsControl(character) || character == '\u202E'));
+        folder.Write(Files[file], bytes);
+        var (isRead, faults) = Read(folder, file);
+        folder.Write(Files[file], Good[file]);
+        return isRead == faults.All(fault => fault.IsWarning) && faults.All(fault => IsWellSaid(fault.Fault));
     }
+
+    private static (bool IsRead, (Fault Fault, bool IsWarning)[] Faults) Read(TestFolder folder, int file)
+    {
+        if (file == AloneIndex)
+        {
+            var record = WeatherFile.Read(Path.Combine(folder.Path, Files[file]), UnitSystem.Metric, UnitSystem.Metric);
+            var told = record.Faults.Select(fault => (fault with { Place = fault.Place with { File = Files[file] } }, false));
+            return (record.Faults.IsEmpty, [.. told]);
+        }
+
+        var reading = file == VariantIndex ? ScenarioFolder.ReadVariant(folder.Path, "warm") : folder.Read();
+        return (reading.Scenario is not null, [.. reading.Faults.Select(fault => (fault, false)), .. reading.Warnings.Select(fault => (fault, true))]);
+    }
+
+    private static bool IsWellSaid(Fault fault) =>
+        Files.Contains(fault.Place.File, StringComparer.Ordinal) && fault.Place is { Line: >= 0, Column: >= 0 }
+        && fault.What.Length > 0 && fault.Instead.Length > 0
+        && !fault.ToString().Any(character => char.IsControl(character) || character == '\u202E');
 }
