@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BenchSim.Study.Money;
 
 namespace BenchSim.Study.Invest;
@@ -28,17 +29,20 @@ internal static class BreakEvens
         _ => Linear(input, inputs, saved, isFloor),
     };
 
-    /// <summary>The least internal rate; infinite where there is none.</summary>
-    public static double LeastRate(double[] flows)
-    {
-        var rates = InternalRate.All(flows);
-        return !rates.IsEmpty ? rates[0] : PresentValue.Net(0, flows) > 0 ? double.PositiveInfinity : double.NegativeInfinity;
-    }
+    /// <summary>
+    /// The greatest internal rate; infinite where there is none. As capital is paid first, the value is below 0 at every rate above it: flows that pay at some rate
+    /// have their greatest above that. The lesser ones of lumpy flows, often far below 0, say nothing of use.
+    /// </summary>
+    public static double GreatestRate(double[] flows) => GreatestRate(flows, InternalRate.All(flows));
+
+    /// <inheritdoc cref="GreatestRate(double[])"/>
+    public static double GreatestRate(double[] flows, ImmutableArray<double> rates) =>
+        !rates.IsEmpty ? rates[^1] : PresentValue.Net(0, flows) > 0 ? double.PositiveInfinity : double.NegativeInfinity;
 
     // A rate below 0 is none that a lender could be found for.
     private static double Rate(double[] flows)
     {
-        double rate = LeastRate(flows);
+        double rate = GreatestRate(flows);
         return PresentValue.Net(0, flows) < 0 ? double.NegativeInfinity : rate;
     }
 

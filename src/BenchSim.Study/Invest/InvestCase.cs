@@ -106,9 +106,9 @@ internal sealed class InvestCase
     ];
 
     private RateSpread Rates(MeanInterval mean, LifeFigures lives) => new(
-        BreakEvens.LeastRate(_inputs.Flows(mean.Mean)),
-        double.IsNaN(mean.HalfWidth) ? double.NaN : BreakEvens.LeastRate(_inputs.Flows(mean.Mean - mean.HalfWidth)),
-        double.IsNaN(mean.HalfWidth) ? double.NaN : BreakEvens.LeastRate(_inputs.Flows(mean.Mean + mean.HalfWidth)),
+        BreakEvens.GreatestRate(_inputs.Flows(mean.Mean)),
+        double.IsNaN(mean.HalfWidth) ? double.NaN : BreakEvens.GreatestRate(_inputs.Flows(mean.Mean - mean.HalfWidth)),
+        double.IsNaN(mean.HalfWidth) ? double.NaN : BreakEvens.GreatestRate(_inputs.Flows(mean.Mean + mean.HalfWidth)),
         LifeFigures.Quantile(lives.Rates, 10),
         LifeFigures.Quantile(lives.Rates, 50),
         LifeFigures.Quantile(lives.Rates, 90),

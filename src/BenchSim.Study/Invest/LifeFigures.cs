@@ -68,9 +68,7 @@ internal sealed class LifeFigures
     {
         var rates = InternalRate.All(flows);
         WithSeveralRates += rates.Length > 1 ? 1 : 0;
-        if (!rates.IsEmpty)
-            return rates[0];
-        WithoutRate++;
-        return PresentValue.Net(0, flows) > 0 ? double.PositiveInfinity : double.NegativeInfinity;
+        WithoutRate += rates.IsEmpty ? 1 : 0;
+        return BreakEvens.GreatestRate(flows, rates);
     }
 }

@@ -127,6 +127,22 @@ public class InvestCaseTests
     }
 
     [Fact]
+    public void Lumpy_years_have_several_rates_and_a_life_that_pays_ranks_above_the_discount_rate()
+    {
+        // 2,000 out, then in half the years 790 and in half a loss of 10: the sign changes often. Three good years of five pay at no interest, two do not.
+        InvestTerms terms = Terms with { Capital = 2000, LifeYears = 5, DiscountRate = 0, Upkeep = 10, Residual = 0 };
+        InvestResult result = Case(terms, (season, kind) => kind == MoneyKind.Plants && season % 2 == 0 ? (1000, 0) : (0, 0), 200);
+        Assert.True(result.InternalRate.LivesWithSeveral > 0);
+
+        // Four good years or more come in 6 lives of 32, so the 90 % point is one of these: at least the worst order of four, the bad year first, at most five good
+        // ones. One good year or none comes in 6 of 32 as well, and 790 never brings back 2,000.
+        double rate = result.InternalRate.P90;
+        Assert.True(PresentValue.Net(rate, [-2000, -10, 790, 790, 790, 790]) <= 1e-6);
+        Assert.True(PresentValue.Net(rate, [-2000, 790, 790, 790, 790, 790]) >= -1e-6);
+        Assert.True(result.InternalRate.P10 < 0);
+    }
+
+    [Fact]
     public void What_has_no_price_is_left_out_and_named()
     {
         InvestResult result = Case(Terms, (_, part) => part == MoneyKind.Mix ? (12, 0) : (0, 0), 5);
