@@ -69,19 +69,33 @@ public static class SizeSentences
 
     private static IEnumerable<string> None(SizeResult result)
     {
-        yield return $"No number of places on {SavingWords.Name(result.Space)} meets the goal of {Goal(result)}: with no limit there the plan fits in {Fits(result, result.Unlimited)}.";
+        SizePoint best = result.Curve.Append(result.Unlimited).MaxBy(point => point.Fits.Share)!;
+        bool canTell = best.Fits.High < result.Goal.Share;
+        yield return canTell
+            ? $"No number of places on {SavingWords.Name(result.Space)} meets the goal of {Goal(result)}: with no limit there the plan fits in {Fits(result, result.Unlimited)}."
+            : $"No number of places on {SavingWords.Name(result.Space)} is sure to meet the goal of {Goal(result)}: at best, {Room(best)}, the plan fits in {Fits(result, best)}. Whether that is enough cannot be told; more seasons could tell.";
         if (result.Seasons < result.FewestSeasons)
         {
             yield return $"Even if every season fitted, {Numbers.Count(result.Seasons, "season", "seasons")} could not show it: play {Numbers.Whole(result.FewestSeasons)} or more.";
             yield break;
         }
 
-        if (result.Curve.MaxBy(point => point.Fits.Share) is { } best && best.Fits.Share > result.Unlimited.Fits.Share)
-            yield return $"The best of the numbers tried is {Numbers.Count(best.Places ?? 0, "place", "places")}: in {Fits(result, best)}{(best.Fits.High >= result.Goal.Share ? "; more seasons could tell whether that is enough" : "")}.";
-        yield return result.Everywhere.Fits.Low > result.Unlimited.Fits.High
-            ? $"Other spaces stand in the way: with no limit on any space it would fit in {Fits(result, result.Everywhere)}. {WaitSentences.Reading(result.Waits, result.Plan)}"
-            : $"More room elsewhere would not do it either: with no limit on any space it fits in {Fits(result, result.Everywhere)}. What is missing then is not room but plants or time: germination, growth, weather or dates.";
+        if (canTell && best.Fits.Share > result.Unlimited.Fits.Share)
+            yield return $"The best of the numbers tried is {Numbers.Count(best.Places ?? 0, "place", "places")}: in {Fits(result, best)}.";
+        yield return Elsewhere(result);
     }
+
+    private static string Elsewhere(SizeResult result)
+    {
+        string open = $"with no limit on any space it fits in {Fits(result, result.Everywhere)}";
+        if (result.Everywhere.Fits.Low > result.Unlimited.Fits.High)
+            return $"Other spaces stand in the way: with no limit on any space it would fit in {Fits(result, result.Everywhere)}. {WaitSentences.Reading(result.Waits, result.Plan)}";
+        return result.Everywhere.Fits.High >= result.Goal.Share
+            ? $"Nor can it be told of more room elsewhere: {open}."
+            : $"More room elsewhere would not do it either: {open}. What is missing then is not room but plants or time: germination, growth, weather or dates.";
+    }
+
+    private static string Room(SizePoint point) => point.Places is { } places ? $"with {Numbers.Count(places, "place", "places")}" : "with no limit";
 
     private static string Verb(int places, string one, string many) => places == 1 ? one : many;
 

@@ -48,6 +48,18 @@ public sealed class SizeTests
         Assert.Contains("because every number from 0 to ", size.Sentences, StringComparison.Ordinal);
     }
 
+    // At the best of them 54 of 60 seasons fit, which is 90 %; the Wilson interval of 54 of 60 is 79.9 to 95.3 % and holds the goal.
+    [Fact]
+    public void Too_few_seasons_to_tell_is_said_so()
+    {
+        Call size = Call.Run("size", Path.Combine(Repository.Root(), "scenarios", "two-house-spring"), "--space", "table", "--seasons", "60");
+        Assert.Equal((0, ""), (size.Code, size.Error));
+        Assert.Contains("No number of places on \"Hardening table\" is sure to meet the goal of 90 %: at best, with ", size.Sentences, StringComparison.Ordinal);
+        Assert.Contains("fits in 90 % of 60 seasons (95 % interval 79.9 to 95.3 %). Whether that is enough cannot be told; more seasons could tell.", size.Sentences, StringComparison.Ordinal);
+        Assert.Contains("Nor can it be told of more room elsewhere: ", size.Sentences, StringComparison.Ordinal);
+        Assert.DoesNotContain("What is missing", size.Sentences, StringComparison.Ordinal);
+    }
+
     // The variant has table places enough; then the mats must hold what is sown on 1 March: A's four trays and B's two.
     [Fact]
     public void A_variant_can_be_sized()
