@@ -4,7 +4,7 @@
     dotnet build BenchSim.sln -c Release
     /usr/bin/python3 benchmarks/side-by-side/side_by_side.py
 
-The shortest of many calls counts (40 in C#, 80 in C++, 15 or 25 in SimPy), warm, since anything else on the machine only ever makes a call longer. The answers
+The shortest of many calls counts (40 in C#, 80 in C++, 30 or 100 in SimPy), warm, since anything else on the machine only ever makes a call longer. The answers
 must agree before the times are worth comparing: to a billionth for the tandem and the single server, to the tray for the rounds.
 """
 

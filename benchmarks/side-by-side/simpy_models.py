@@ -106,12 +106,12 @@ def main():
         rows = [line.split() for line in file]
     units = [int(row[0]) for row in rows]
     days = [[float(text) for text in row[1:]] for row in rows]
-    best("tandem", lambda: tandem(units, days), 15)
+    best("tandem", lambda: tandem(units, days), 30)
 
     with open(os.path.join(folder, "single-server.txt"), encoding="ascii") as file:
         pairs = [tuple(map(float, line.split())) for line in file]
     gaps, services = [pair[0] for pair in pairs], [pair[1] for pair in pairs]
-    best("M/M/1", lambda: single_server(gaps, services), 15)
+    best("M/M/1", lambda: single_server(gaps, services), 30)
 
     rounds = load_rounds()
 
@@ -120,11 +120,11 @@ def main():
 
     batches = rounds.read()
     rules = dict(days_off=rounds.DAYS_OFF, sow_wait=3, give_up=10, table_lead=2)
-    best("rounds", lambda: went_out(rounds.play(batches, rounds.PLACES, **rules)), 25)
+    best("rounds", lambda: went_out(rounds.play(batches, rounds.PLACES, **rules)), 100)
 
     with open(os.path.join(folder, "spring.json"), encoding="utf-8") as file:
         spring, places = spring_batches(rounds, json.load(file))
-    best("spring", lambda: went_out(rounds.play(spring, places)), 25)
+    best("spring", lambda: went_out(rounds.play(spring, places)), 100)
 
 
 if __name__ == "__main__":

@@ -199,5 +199,5 @@ public class FaultMessageTests
     [InlineData("\\u12")]
     [InlineData("\\U0011")]
     public void A_site_cut_off_within_an_escape_is_a_fault_of_its_line(string end) =>
-        Assert.Contains(TestFolder.Faults(site: TestFolder.GoodSite + "\nnote = \"a" + end), fault => fault.StartsWith("site.toml:29:", StringComparison.Ordinal));
+        Assert.Contains(TestFolder.Faults(site: TestFolder.GoodSite + "\nnote = \"a" + end), fault => fault.StartsWith("site.toml:28:", StringComparison.Ordinal));
 }

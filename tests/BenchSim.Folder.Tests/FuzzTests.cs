@@ -120,7 +120,9 @@ public class FuzzTests
         folder.Write(Files[file], bytes);
         var (isRead, faults) = Read(folder, file);
         folder.Write(Files[file], Good[file]);
-        return isRead == faults.All(fault => fault.IsWarning) && faults.All(fault => IsWellSaid(fault.Fault));
+        Assert.True(isRead == faults.All(fault => fault.IsWarning), $"Read: {isRead}; said: {string.Join("; ", faults.Select(fault => fault.Fault.ToString()))}");
+        Assert.All(faults, fault => Assert.True(IsWellSaid(fault.Fault), fault.Fault.ToString()));
+        return true;
     }
 
     private static (bool IsRead, (Fault Fault, bool IsWarning)[] Faults) Read(TestFolder folder, int file)

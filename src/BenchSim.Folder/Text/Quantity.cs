@@ -10,6 +10,8 @@ namespace BenchSim.Folder.Text;
 /// </summary>
 internal static class Quantity
 {
+    private const int LongestEcho = 30;
+
     private static readonly Dictionary<QuantityKind, Unit[]> UnitsOf = new()
     {
         [QuantityKind.Temperature] =
@@ -110,7 +112,11 @@ internal static class Quantity
         var after = unit.Length == 0 ? "" : " " + unit;
         var parts = number.Split(',');
         var isThousands = parts.Skip(1).All(part => part.Length == 3);
-        var instead = parts.Length > 2 || isThousands
+
+        // A text that is no number at all, such as a cell whose quotation mark is never closed, is not said a second time.
+        var instead = after.Length + number.Length > LongestEcho || Faults.Words.HasControlCharacter(number + after)
+            ? "write one number with a decimal point and without commas"
+            : parts.Length > 2 || isThousands
             ? $"write {number.Replace(",", "", StringComparison.Ordinal)}{after} without a comma, or a decimal point if a fraction is meant"
             : $"write {number.Replace(',', '.')}{after} with a decimal point";
         return new Problem($"is {Faults.Words.Quote(number + after)}, which has a comma in the number", instead);

@@ -86,4 +86,11 @@ public class QuantityTests
         Assert.False(Quantity.TryRead(text, Enum.Parse<QuantityKind>(kind), UnitSystem.Metric, out _, out var problem));
         Assert.NotNull(problem);
     }
+
+    [Fact]
+    public void Lines_in_a_number_are_not_repeated_as_they_are()
+    {
+        Assert.False(Quantity.TryRead("1,5\n2,5\n3,5", QuantityKind.Rain, UnitSystem.Metric, out _, out var problem));
+        Assert.Equal("write one number with a decimal point and without commas", problem!.Instead);
+    }
 }
