@@ -99,7 +99,7 @@ internal static class Quantity
     /// <summary>Reads a plain decimal number: digits, one point, a sign before it. No exponent, no separators.</summary>
     public static bool TryNumber(string text, out double value) =>
         double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value)
-        && double.IsFinite(value);
+        && double.IsFinite(value) && !text.Contains('\0'); // the runtime passes over zero characters at the end
 
     /// <summary>The problem of a number written with a comma; null when it has none.</summary>
     public static Problem? CommaProblem(string number, string unit = "")

@@ -80,6 +80,7 @@ public class QuantityTests
     [InlineData("1e3 m", nameof(QuantityKind.Length))]
     [InlineData("∞", nameof(QuantityKind.Length))]
     [InlineData("NaN", nameof(QuantityKind.Length))]
+    [InlineData("3.5\0", nameof(QuantityKind.Length))]
     [InlineData("85 C", nameof(QuantityKind.Fraction))]
     public void Other_text_is_refused(string text, string kind)
     {
