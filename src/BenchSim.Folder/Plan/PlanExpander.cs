@@ -54,6 +54,8 @@ internal sealed class PlanExpander(FaultList faults)
         Plants = plants,
         Sow = row.Sow?.AddDays(days),
         SetOut = row.SetOut?.AddDays(days),
+        EarlierDays = row.EarlierDays,
+        LaterDays = row.LaterDays,
         Method = row.Method,
         TrayId = tray.Id,
         FlatId = row.Flat?.Id,

@@ -20,6 +20,7 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
     private const int MostPlants = 10_000_000;
     private const int MostTrays = 100_000;
     private const int MostSeeds = 100_000;
+    private const int MostTolerance = 60;
 
     // A thousand successions a year apart still end within the calendar.
     private const int MostSuccessions = 1000;
@@ -75,6 +76,8 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
             Plants = cells.Whole(Written(row, "plants"), 1, MostPlants),
             Sow = cells.Date(row["sow"]),
             SetOut = cells.Date(row["set_out"]),
+            EarlierDays = cells.Whole(row["earlier"], 0, MostTolerance) ?? 0,
+            LaterDays = cells.Whole(row["later"], 0, MostTolerance) ?? 0,
             EveryDays = every,
             Times = times,
             Method = method,

@@ -22,6 +22,10 @@ internal sealed record PlanRow
 
     public DateOnly? SetOut { get; init; }
 
+    public int EarlierDays { get; init; }
+
+    public int LaterDays { get; init; }
+
     /// <summary>Days from one succession to the next; 0 for a single batch.</summary>
     public int EveryDays { get; init; }
 

@@ -37,6 +37,8 @@ internal static class PlanColumnList
         new(Plan, "tested_on", "date", None, "unknown", None, "Date of the germination test; not after sowing."),
         new(Plan, "packet", "name", None, "its own", None, "Packet the seed comes from: batches of one packet share its luck."),
         new(Plan, "thousand_seeds", "number", "money", "the site's", "site.toml, [prices]", "Price of a thousand seeds of this batch."),
+        new(Plan, "earlier", "whole number", "days", "0", Ours, "Days by which \"level\" may sow it earlier than planned, 0 to 60; used by nothing else."),
+        new(Plan, "later", "whole number", "days", "0", Ours, "Days by which \"level\" may sow it later than planned, 0 to 60; used by nothing else."),
         new(Plan, "note", "text", None, "empty", None, "Anything."),
 
         new(Trays, "id", "name", None, Need, None, "Tray type. An id of the built-in library overrides just the cells that are filled."),

@@ -31,6 +31,12 @@ public sealed record BatchOrder
     /// <summary>Date the field wants it; null when <see cref="Sow"/> is to decide.</summary>
     public DateOnly? SetOut { get; init; }
 
+    /// <summary>Days by which levelling may sow it earlier than planned, 0 or more. It plans nothing by itself.</summary>
+    public int EarlierDays { get; init; }
+
+    /// <summary>Days by which levelling may sow it later than planned, 0 or more. It plans nothing by itself.</summary>
+    public int LaterDays { get; init; }
+
     /// <summary>Direct or pot-up.</summary>
     public Method Method { get; init; }
 

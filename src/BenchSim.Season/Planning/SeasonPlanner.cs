@@ -22,7 +22,7 @@ public static class SeasonPlanner
     public static PlanResult Make(Scenario scenario)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        var horizon = scenario.Window.Closes.DayNumber - scenario.Window.Opens.DayNumber + SlackDays;
+        var horizon = HorizonOf(scenario);
         var tables = new SiteTables(scenario, horizon);
         var store = new ClimateStore(scenario, horizon);
         if (store.Source.Distinct == 0)
@@ -53,6 +53,9 @@ public static class SeasonPlanner
         PlanWarnings.Add(scenario, batches, warnings);
         return new PlanResult(new SeasonPlan { Scenario = scenario, Batches = batches, Days = DaysOf(scenario, batches), Warnings = warnings.ToImmutable() }, []);
     }
+
+    /// <summary>Days of the clock in which a plan of the scenario is worked out.</summary>
+    internal static int HorizonOf(Scenario scenario) => scenario.Window.Closes.DayNumber - scenario.Window.Opens.DayNumber + SlackDays;
 
     private static int DaysOf(Scenario scenario, ImmutableArray<BatchPlan> batches)
     {

@@ -87,9 +87,10 @@ public static class VariantPlanner
         };
     }
 
-    // Where it is written and what is noted of it plan nothing.
-    private static bool IsSameOrder(BatchOrder left, BatchOrder right) =>
-        left with { Place = default, Note = "" } == right with { Place = default, Note = "" };
+    // Where it is written, what is noted of it and how far levelling may move it plan nothing.
+    private static bool IsSameOrder(BatchOrder left, BatchOrder right) => Bare(left) == Bare(right);
+
+    private static BatchOrder Bare(BatchOrder order) => order with { Place = default, Note = "", EarlierDays = 0, LaterDays = 0 };
 
     // Which spaces suit the crop says where it stands, not how it grows. Lists compare by what they hold, not by the array that holds it.
     private static bool IsSameCulture(Crop left, Crop right) =>

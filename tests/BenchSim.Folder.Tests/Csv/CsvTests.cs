@@ -56,7 +56,7 @@ public class CsvTests
         "plan.csv:1:28: there is no column \"setout\" in this file; did you mean \"set_out\"",
         "plan.csv:1:35: the column \"crop\" is here a second time; keep one of the two",
         "plan.csv:1:40: there is no column \"Colour\" in this file; the columns are id, crop, grower, plants, sow, set_out, every_days, times, method, "
-        + "tray, flat, trays, flats, seeds_per_cell, seeds_per_flat, germination, tested_on, packet, thousand_seeds and note");
+        + "tray, flat, trays, flats, seeds_per_cell, seeds_per_flat, germination, tested_on, packet, thousand_seeds, earlier, later and note");
 
     [Fact]
     public void Broken_quotes_are_faults_and_reading_goes_on() => FaultMessageTests.AssertFaults(

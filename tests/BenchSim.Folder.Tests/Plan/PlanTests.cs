@@ -40,6 +40,22 @@ public class PlanTests
     }
 
     [Fact]
+    public void Tolerances_are_whole_days_of_every_succession_and_none_when_left_out()
+    {
+        using var folder = new TestFolder(plan: "id,crop,plants,sow,every_days,times,earlier,later\na,tomato,100,2027-03-01,7,2,3,60\nb,tomato,100,2027-03-01,,,,0\n");
+        var batches = folder.Read().Scenario!.Batches;
+        Assert.Equal([(3, 60), (3, 60), (0, 0)], batches.Select(batch => (batch.EarlierDays, batch.LaterDays)).ToArray());
+    }
+
+    [Theory]
+    [InlineData("-1,", "2:25: earlier is -1, and cannot be negative; write a whole number, from 0 to 60")]
+    [InlineData("2.5,", "2:25: earlier is 2.5, which is not a whole number; write a whole number, from 0 to 60")]
+    [InlineData("61,", "2:25: earlier is 61; write a whole number, from 0 to 60")]
+    [InlineData(",a week", "2:26: later is \"a week\", which is not a number; write a whole number, from 0 to 60")]
+    public void Tolerances_that_are_no_days_are_faults(string cells, string fault) =>
+        Assert.Equal(["plan.csv:" + fault], TestFolder.Faults(plan: $"id,crop,plants,sow,earlier,later\na,tomato,100,2027-03-01,{cells}\n"));
+
+    [Fact]
     public void What_a_row_leaves_out_comes_from_the_crop()
     {
         using var folder = new TestFolder();

@@ -21,6 +21,13 @@ public class VariantTests
     }
 
     [Fact]
+    public void A_variant_may_give_tolerances()
+    {
+        var scenario = Read("[[plan]]\nbatch = \"early\"\nearlier = 4\nlater = 2\n");
+        Assert.Equal((4, 2), (scenario.Batches[0].EarlierDays, scenario.Batches[0].LaterDays));
+    }
+
+    [Fact]
     public void Keys_of_a_space_that_is_there_replace_and_the_rest_stays()
     {
         var scenario = Read("[[space]]\nid = \"mats\"\nplaces = 12\n");

@@ -59,6 +59,17 @@ public class VariantPlannerTests
     }
 
     [Fact]
+    public void A_tolerance_for_levelling_changes_nothing_planned()
+    {
+        var colder = Site with
+        {
+            Houses = [Site.Houses[0] with { NightC = 15, DayC = 15, VentC = 15 }],
+            Batches = [.. Site.Batches.Select(order => order with { EarlierDays = 3, LaterDays = 5 })],
+        };
+        Assert.Equal(Base.Batches.Select(Dates), Make(colder).Batches.Select(Dates));
+    }
+
+    [Fact]
     public void Another_assurance_changes_trays_and_no_dates()
     {
         // Half the seed comes up: a surer stand takes more trays.

@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Climate;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Play;
+
+namespace BenchSim.Season.Planning;
+
+/// <summary>
+/// The days on which each batch of a plan may be sown within its tolerance, and the batch as it would then be planned. A set-out date that is given
+/// stays the field's; one that follows from the sow date moves along (docs/level.md).
+/// </summary>
+public static class SowingChoices
+{
+    /// <summary>
+    /// The choices of every batch: the planned sow date, and each other work day of the season at most <see cref="BatchOrder.EarlierDays"/> before or
+    /// <see cref="BatchOrder.LaterDays"/> after it on which the seed has been tested and, where a set-out date is given, the batch is ready by it and
+    /// not past its best before it, or no more so than as planned.
+    /// </summary>
+    /// <param name="plan">The plan.</param>
+    /// <returns>By batch, in order of sow date; a batch without a tolerance has its planned date alone.</returns>
+    public static ImmutableArray<ImmutableArray<BatchPlan>> Of(SeasonPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var dater = plan.Batches.Any(HasTolerance) ? new Redater(plan) : null;
+        return [.. plan.Batches.Select((batch, index) => HasTolerance(batch) ? Choices(plan, batch, day => dater!.At(index, day)) : [batch])];
+    }
+
+    private static bool HasTolerance(BatchPlan batch) => batch.Order is { EarlierDays: > 0 } or { LaterDays: > 0 };
+
+    private static ImmutableArray<BatchPlan> Choices(SeasonPlan plan, BatchPlan batch, Func<DateOnly, BatchPlan?> at)
+    {
+        var choices = ImmutableArray.CreateBuilder<BatchPlan>();
+        for (var days = -batch.Order.EarlierDays; days <= batch.Order.LaterDays; days++)
+        {
+            var day = batch.SowOn.AddDays(days);
+            if (days == 0)
+            {
+                choices.Add(batch);
+            }
+            else if (MaySow(plan.Scenario, batch.Order, day) && at(day) is { } moved && MeetsTheField(batch, moved))
+            {
+                choices.Add(moved);
+            }
+        }
+
+        return choices.ToImmutable();
+    }
+
+    private static bool MaySow(Scenario scenario, BatchOrder order, DateOnly day) =>
+        day >= scenario.Window.Opens && day <= scenario.Window.Closes && scenario.Rules.IsWorkDay(day) && !(order.TestedOn > day) && !(order.SetOut <= day);
+
+    // Where no date was asked for, the set-out date follows the sowing and is met by its making.
+    private static bool MeetsTheField(BatchPlan planned, BatchPlan moved) =>
+        planned.Order.SetOut is null || (Late(moved) <= Math.Max(0, Late(planned)) && -Late(moved) <= Math.Max(planned.Crop.HoldDays, -Late(planned)));
+
+    // Days from the wanted date to the first on which it is ready; below 0 when it is ready before.
+    private static int Late(BatchPlan batch) => batch.ReadyOn.DayNumber - batch.SetOutOn.DayNumber;
+
+    // Plans one batch of a plan again for another sow date, as reading that date from the plan would.
+    private sealed class Redater
+    {
+        private readonly SeasonPlan plan;
+        private readonly BatchDater dater;
+        private readonly Dictionary<double, PacketGermination> packets = [];
+
+        public Redater(SeasonPlan plan)
+        {
+            this.plan = plan;
+            var horizon = SeasonPlanner.HorizonOf(plan.Scenario);
+            var tables = new SiteTables(plan.Scenario, horizon);
+            var store = new ClimateStore(plan.Scenario, horizon);
+            var core = new SeasonCore(plan.Scenario, BatchStates.Of(plan.Scenario, [.. plan.Batches.Select(Draft)], seed: 0), tables, store.Layout, PlayMode.Planning);
+            dater = new BatchDater(plan.Scenario, core, tables, store.Normal());
+        }
+
+        public BatchPlan? At(int index, DateOnly day)
+        {
+            var faults = ImmutableArray.CreateBuilder<Fault>();
+            var draft = Draft(plan.Batches[index]);
+            draft = draft with { Order = draft.Order with { Sow = day } };
+            if (dater.Date(draft, index, faults, ImmutableArray.CreateBuilder<Fault>()) is not { } dated)
+            {
+                return null;
+            }
+
+            var moved = BatchNumbers.Work(plan.Scenario, dated.Plan, dated.PathMeanC, packets, faults);
+            return faults.Count == 0 ? moved : null;
+        }
+
+        // One tray is walked, whatever the plan's number: the dates do not depend on it.
+        private static BatchPlan Draft(BatchPlan batch) => batch with { Trays = 1, Flats = batch.Flat is null ? 0 : 1, Germination = batch.Order.Germination };
+    }
+}
