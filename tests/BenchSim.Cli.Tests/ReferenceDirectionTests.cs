@@ -3,14 +3,15 @@ using System.Xml.Linq;
 
 namespace BenchSim.Cli.Tests;
 
-/// <summary>The arrows between the rooms point one way: Cli to Report and Folder, Report to Study to Season to Engine, Folder to Season.</summary>
+/// <summary>The arrows between the rooms point one way: Cli to Report, Level and Folder, Report and Level to Study to Season to Engine, Folder to Season.</summary>
 public sealed class ReferenceDirectionTests
 {
     private static readonly SortedDictionary<string, string[]> s_arrows = new(StringComparer.Ordinal)
     {
-        ["BenchSim.Cli"] = ["BenchSim.Folder", "BenchSim.Report"],
+        ["BenchSim.Cli"] = ["BenchSim.Folder", "BenchSim.Level", "BenchSim.Report"],
         ["BenchSim.Engine"] = [],
         ["BenchSim.Folder"] = ["BenchSim.Season"],
+        ["BenchSim.Level"] = ["BenchSim.Study"],
         ["BenchSim.Report"] = ["BenchSim.Study"],
         ["BenchSim.Season"] = ["BenchSim.Engine"],
         ["BenchSim.Study"] = ["BenchSim.Season"],
@@ -49,8 +50,15 @@ public sealed class ReferenceDirectionTests
     [InlineData("BenchSim.Engine")]
     [InlineData("BenchSim.Season")]
     [InlineData("BenchSim.Study")]
+    [InlineData("BenchSim.Level")]
     public void The_model_knows_no_screen_and_no_page(string room) =>
         Assert.DoesNotContain(References(room), name => name is "System.Console" or "Spectre.Console" or "System.CommandLine" or "ScottPlot" or "Tomlyn");
+
+    // The solver is large: only levelling carries it.
+    [Theory]
+    [MemberData(nameof(Rooms))]
+    public void Only_levelling_knows_the_solver(string room) =>
+        Assert.Equal(string.Equals(room, "BenchSim.Level", StringComparison.Ordinal), References(room).Contains("Google.OrTools", StringComparer.Ordinal));
 
     private static IEnumerable<string> References(string room)
     {
