@@ -29,6 +29,7 @@ internal static class RootMenu
         Add(PrintCommand.Make(desk), PrintCommand.Examples);
         Add(SizeCommand.Make(desk), SizeCommand.Examples);
         Add(DenseCommand.Make(desk), DenseCommand.Examples);
+        Add(LevelCommand.Make(desk), LevelCommand.Examples);
 
         foreach (HelpOption help in root.Options.OfType<HelpOption>())
             help.Action = new HelpWithExamples(examples);

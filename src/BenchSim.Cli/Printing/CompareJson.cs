@@ -19,17 +19,23 @@ internal static class CompareJson
         foreach (VariantResult variant in result.Variants)
         {
             json.WriteStartObject();
-            json.WriteString("name", variant.Name);
-            Write(json, variant.Fits);
-            json.WriteStartArray("measures");
-            foreach (MeasureChange change in variant.Changes)
-                Write(json, change);
-            json.WriteEndArray();
+            Write(json, variant);
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
     });
+
+    /// <summary>Writes the members of one variant.</summary>
+    public static void Write(Utf8JsonWriter json, VariantResult variant)
+    {
+        json.WriteString("name", variant.Name);
+        Write(json, variant.Fits);
+        json.WriteStartArray("measures");
+        foreach (MeasureChange change in variant.Changes)
+            Write(json, change);
+        json.WriteEndArray();
+    }
 
     private static void Write(Utf8JsonWriter json, FitChange fits)
     {

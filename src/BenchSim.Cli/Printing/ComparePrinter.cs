@@ -37,7 +37,8 @@ internal static class ComparePrinter
             yield return "A house more: " + HeatCautions.Structure;
     }
 
-    private static void PrintVariant(Desk desk, CompareResult result, VariantResult variant)
+    /// <summary>Prints one variant: a table, then a sentence for each difference.</summary>
+    public static void PrintVariant(Desk desk, CompareResult result, VariantResult variant)
     {
         desk.SayWrapped($"{SafeText.Quote(variant.Name)} against the base, means of a season:");
         desk.Say();

@@ -86,12 +86,15 @@ internal sealed class CsvTable
         return table;
     }
 
+    /// <summary>The name of a column as it is looked up.</summary>
+    public static string NameOf(string heading) => string.Concat(heading.ToLowerInvariant().Select(character => character is ' ' or '-' ? '_' : character));
+
     private void ReadHeader(List<CsvField> header, IReadOnlyList<string> known, IReadOnlyList<string> required)
     {
         Header = PlaceOf(header[0]);
         foreach (var field in header)
         {
-            var name = string.Concat(field.Text.ToLowerInvariant().Select(character => character is ' ' or '-' ? '_' : character));
+            var name = NameOf(field.Text);
             _hasNoName.Add(name.Length == 0);
             _columns.Add(name.Length > 0 && IsGood(field, name, known) ? name : null);
         }

@@ -112,12 +112,12 @@ internal sealed class CsvText
             Advance();
         }
 
-        return new CsvField(_file.Text[start.._next].Trim(), line, column);
+        return new CsvField(_file.Text[start.._next].Trim(), line, column, start, _next);
     }
 
     private CsvField ReadQuoted()
     {
-        var (line, column) = (_line, _column);
+        var (start, line, column) = (_next, _line, _column);
         var content = new StringBuilder();
         Advance();
         while (_next < _file.Text.Length)
@@ -137,7 +137,7 @@ internal sealed class CsvText
             {
                 Advance();
                 RefuseTextAfterQuote();
-                return new CsvField(content.ToString().Trim(), line, column);
+                return new CsvField(content.ToString().Trim(), line, column, start, _next);
             }
         }
 
@@ -147,7 +147,7 @@ internal sealed class CsvText
             new SourcePlace(_file.Name, line, column),
             "this quotation mark is never closed",
             "close it at the end of the cell, or take it out");
-        return new CsvField(content.ToString().Trim(), line, column);
+        return new CsvField(content.ToString().Trim(), line, column, start, _next);
     }
 
     private void RefuseTextAfterQuote()

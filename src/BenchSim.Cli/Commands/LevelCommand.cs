@@ -1,0 +1,66 @@
+using System.CommandLine;
+using BenchSim.Cli.Printing;
+using BenchSim.Folder;
+using BenchSim.Level;
+using BenchSim.Season.Inputs;
+
+namespace BenchSim.Cli.Commands;
+
+/// <summary><c>level DIR</c>: moves sowings within their tolerances, tries the levelled plan, and writes it beside the old one.</summary>
+internal static class LevelCommand
+{
+    public static readonly string[] Examples = ["benchsim level spring", "benchsim level spring --fill 90% --out spring/plan-level-90.csv"];
+
+    public static Command Make(Desk desk)
+    {
+        Argument<string> folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv, with the columns earlier and later in the plan.");
+        Option<string?> to = CommonOptions.Text("--out", "FILE", "File for the levelled plan, written whatever the verdict. Default: plan-levelled.csv in the scenario folder, written when it is to be adopted.");
+        Option<int?> seasons = CommonOptions.Whole("--seasons", "N", 1, 1_000_000, "Seasons in which both plans are played. Default: what site.toml says.");
+        Option<ulong?> seed = CommonOptions.Seed("--seed", "S", "Seed of all luck: the same seed gives the same answer. Default: what site.toml says.");
+        Option<int?> threads = CommonOptions.Whole("--threads", "T", 1, 1024, "Threads to play on; the answer does not depend on it. Default: one a core.");
+        Option<double?> fill = CommonOptions.Share("--fill", "SHARE", "Share of the places that the expected trays may fill, such as 90%: the rest is left for luck. Default: all of them.");
+        fill.Validators.Add(result =>
+        {
+            if (result.Tokens.Count == 1 && result.Tokens[0].Value.Trim().TrimEnd('%').TrimEnd().All(character => character is '0' or '.'))
+                result.AddError("--fill is 0; write a share above 0.");
+        });
+        Option<bool> json = CommonOptions.ForMachines("the moves and what came of them");
+        var command = new Command("level", "Moves sowings within the days that the plan allows (its columns earlier and later), so that the fewest trays are expected to be without a place; plays the levelled plan against the first on the same luck, and says whether to adopt it.")
+        {
+            folder, to, seasons, seed, threads, fill, json,
+        };
+        command.SetAction(parsed => Level(
+            new LevelSettings(parsed.GetRequiredValue(folder), parsed.GetValue(to), parsed.GetValue(seasons), parsed.GetValue(seed), parsed.GetValue(threads), parsed.GetValue(fill), parsed.GetValue(json)),
+            desk));
+        return command;
+    }
+
+    private static int Level(LevelSettings settings, Desk desk)
+    {
+        OpenedScenario opened = OpenedScenario.Open(settings.Directory);
+        if (opened.Plan is not { } plan)
+            return FaultList.Print(desk, settings.Json, opened.Faults);
+
+        InputFile planFile = opened.Inputs.First(input => string.Equals(input.Name, FolderReference.PlanFile, StringComparison.Ordinal));
+        var target = new LevelledPlanFile(settings.Out ?? Path.Combine(settings.Directory, LevelledPlanFile.UsualName), planFile.Bytes);
+        target.Check();
+        LevelResult result = PlayProgress.Draw(desk, 100, progress => LevelRunner.Run(plan, OptionsOf(plan, settings), progress, desk.Cancel));
+        bool isWritten = result.Levelled is not null && (result.Verdict == LevelVerdict.Adopt || settings.Out is not null);
+        if (isWritten)
+            target.Write(result.Moves, desk.Cancel);
+        string? written = isWritten ? target.Shown : null;
+        if (settings.Json)
+            LevelJson.Print(desk, result, written);
+        else
+            LevelPrinter.Print(desk, result, written);
+        return ExitCode.Done;
+    }
+
+    private static LevelOptions OptionsOf(SeasonPlan plan, LevelSettings settings) => new()
+    {
+        Seasons = settings.Seasons ?? plan.Scenario.Play.Seasons,
+        Seed = settings.Seed ?? plan.Scenario.Play.Seed,
+        Threads = settings.Threads ?? 0,
+        Fill = settings.Fill ?? 1,
+    };
+}
