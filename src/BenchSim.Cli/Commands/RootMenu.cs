@@ -30,6 +30,7 @@ internal static class RootMenu
         Add(SizeCommand.Make(desk), SizeCommand.Examples);
         Add(DenseCommand.Make(desk), DenseCommand.Examples);
         Add(LevelCommand.Make(desk), LevelCommand.Examples);
+        Add(SuccessionCommand.Make(desk), SuccessionCommand.Examples);
 
         foreach (HelpOption help in root.Options.OfType<HelpOption>())
             help.Action = new HelpWithExamples(examples);

@@ -62,6 +62,10 @@ internal static class CropColumnList
         Value("flat_hold_days", "whole number", "days", "Days past the pot-up stage at which a flat is over-held; 0 to 365."),
         Value("flat_discard_days", "whole number", "days",
             "Days past the pot-up stage at which a flat is thrown out; above flat_hold_days, to 365."),
+        new(File, "harvest_after_days", "whole number, or none", "days", "not known", None,
+            "Days from setting out to the first day of harvest, 0 to 365; with harvest_days. Used by \"succession\" alone."),
+        new(File, "harvest_days", "whole number, or none", "days", "not known", None,
+            "Days on which it is harvested, 1 to 365; with harvest_after_days. Used by \"succession\" alone."),
         Value("tray", "tray type id", None, "Tray type when the plan does not say."),
     ];
 

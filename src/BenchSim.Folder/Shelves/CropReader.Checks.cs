@@ -22,8 +22,18 @@ internal sealed partial class CropReader
         Ordered(row, "damage_below", "harden_above", mayBeEqual: true);
         Ordered(row, "hold_days", "discard_after_days", mayBeEqual: false);
         Ordered(row, "flat_hold_days", "flat_discard_days", mayBeEqual: false);
+        Together(row, "harvest_after_days", "harvest_days");
         cells.Choice(row["counted_from"], CountWords);
         cells.YesNo(row["includes_hardening"]);
+    }
+
+    private void Together(ShelfRow row, string one, string other)
+    {
+        if (row[one].IsBlank != row[other].IsBlank)
+        {
+            var (given, missing) = row[one].IsBlank ? (other, one) : (one, other);
+            cells.Faults.Add(Written(row, given), $"{given} is given and {missing} is not", "write both, or neither");
+        }
     }
 
     private void Ordered(ShelfRow row, string lowColumn, string highColumn, bool mayBeEqual)

@@ -20,7 +20,7 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
     private const int MostNamed = 6;
 
     // Blank is an answer in these.
-    private static readonly string[] MayBeBlank = ["id", "name", "like", "germination_curve", "max_mat", "min_night", "benches", "mats"];
+    private static readonly string[] MayBeBlank = ["id", "name", "like", "germination_curve", "max_mat", "min_night", "benches", "mats", "harvest_after_days", "harvest_days"];
 
     private static readonly ImmutableArray<string> NeededColumns =
         [.. FolderReference.ColumnsOf(FolderReference.CropFile).Where(column => !MayBeBlank.Contains(column, StringComparer.Ordinal))];
@@ -90,6 +90,8 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
         DiscardAfterDays = Whole(row, "discard_after_days", 1, 365),
         FlatHoldDays = Whole(row, "flat_hold_days", 0, 365),
         FlatDiscardDays = Whole(row, "flat_discard_days", 1, 365),
+        HarvestAfterDays = cells.Whole(row["harvest_after_days"], 0, 365),
+        HarvestDays = cells.Whole(row["harvest_days"], 1, 365),
         TrayId = TrayId(row["tray"]),
         Sources = row.Cells.Where(pair => pair.Key is not ("id" or "name" or "like"))
             .ToImmutableSortedDictionary(pair => pair.Key, pair => pair.Value.Source, StringComparer.Ordinal),

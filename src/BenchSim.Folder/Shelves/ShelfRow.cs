@@ -26,7 +26,7 @@ internal sealed record ShelfRow(string Id, SourcePlace Place, Dictionary<string,
     }
 
     private static bool IsNone(Cell cell) =>
-        cell.Name is "min_night" or "max_mat" or "germination_curve" or "benches" or "mats"
+        cell.Name is "min_night" or "max_mat" or "germination_curve" or "benches" or "mats" or "harvest_after_days" or "harvest_days"
         && string.Equals(cell.Text, "none", StringComparison.OrdinalIgnoreCase);
 }
 

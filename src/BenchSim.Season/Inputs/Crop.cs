@@ -148,6 +148,12 @@ public sealed record Crop
     /// <summary>Days past the pot-up stage at which a flat is thrown out; above <see cref="FlatHoldDays"/>.</summary>
     public required int FlatDiscardDays { get; init; }
 
+    /// <summary>Days from setting out to the first day of harvest, 0 or more; null where it is not given. Nothing but a trial of successions uses it.</summary>
+    public int? HarvestAfterDays { get; init; }
+
+    /// <summary>Days on which it is harvested, 1 or more; null where it is not given. Nothing but a trial of successions uses it.</summary>
+    public int? HarvestDays { get; init; }
+
     /// <summary>Tray type used when the plan does not say.</summary>
     public required string TrayId { get; init; }
 

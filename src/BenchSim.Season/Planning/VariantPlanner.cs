@@ -95,8 +95,10 @@ public static class VariantPlanner
     // Which spaces suit the crop says where it stands, not how it grows. Lists compare by what they hold, not by the array that holds it.
     private static bool IsSameCulture(Crop left, Crop right) =>
         left.GerminationCurve.SequenceEqual(right.GerminationCurve)
-        && left with { GerminationCurve = [], Benches = [], Mats = [], Sources = right.Sources, MinNightC = null, MaxMatC = null }
-        == right with { GerminationCurve = [], Benches = [], Mats = [], MinNightC = null, MaxMatC = null };
+        && Culture(left) with { Sources = right.Sources } == Culture(right);
+
+    private static Crop Culture(Crop crop) =>
+        crop with { GerminationCurve = [], Benches = [], Mats = [], MinNightC = null, MaxMatC = null, HarvestAfterDays = null, HarvestDays = null };
 
     private static bool IsSame(TrayType? left, TrayType? right) =>
         left is null || right is null ? left is null && right is null : left with { Sources = right.Sources } == right;
