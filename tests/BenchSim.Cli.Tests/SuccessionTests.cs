@@ -49,10 +49,10 @@ public sealed class SuccessionTests
     public void A_schedule_past_the_season_is_said_and_the_others_are_played()
     {
         using var folder = new TemporaryFolder();
-        Call call = Call.Run("succession", Farm(folder), "--batch", "C", "--every", "30", "--times", "2", "3", "--gap", "5", "--seasons", "2");
+        Call call = Call.Run("succession", Farm(folder), "--batch", "C", "--every", "31", "--times", "2", "3", "--gap", "5", "--seasons", "2");
         Assert.Equal(0, call.Code);
-        Assert.Contains("Every 30 days, 3 times, was not played: its last date is after the season closes.", call.Sentences, StringComparison.Ordinal);
-        Assert.Contains("30 days 2 100 2027-04-22", call.Sentences, StringComparison.Ordinal);
+        Assert.Contains("Every 31 days, 3 times, was not played: its last date is after the season closes.", call.Sentences, StringComparison.Ordinal);
+        Assert.Contains("31 days 2 100 2027-04-22", call.Sentences, StringComparison.Ordinal);
     }
 
     // The schedule that the plan has is the plan.

@@ -69,6 +69,8 @@ internal static class LevelWords
 
         if (trial.Fits.IsReal && trial.Fits.Difference > 0)
             reasons.Add($"the plan fits in {Figures.Percent(trial.Fits.Variant.Share)} of seasons instead of {Figures.Percent(trial.Fits.Base.Share)}");
+        if (reasons.Count == 1)
+            reasons.Add(late.IsReal ? "no difference can be told in the chance that the plan fits" : "no difference can be told in the late plant-days");
         return string.Join(", and ", reasons);
     }
 
