@@ -55,10 +55,10 @@ internal sealed class ExpectedLoads
             long[][][] sums = Play(chosen, Shifted(progress, play), cancel);
             for (int batch = 0; batch < chosen.Length; batch++)
             {
-                if (!loads.TryGetValue(batch, out long[][][]? ofBatch))
-                    Groups.Add(batch, sums[batch], play == 0 ? others : Empty());
-                else if (play < ofBatch.Length)
+                if (loads.TryGetValue(batch, out long[][][]? ofBatch) && play < ofBatch.Length)
                     Groups.Add(batch, sums[batch], ofBatch[chosen[batch]] = Empty());
+                else if (ofBatch is null && play == 0)
+                    Groups.Add(batch, sums[batch], others);
             }
         }
 

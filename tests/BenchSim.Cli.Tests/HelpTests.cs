@@ -13,6 +13,8 @@ public sealed class HelpTests
     [InlineData("merge", "PART", "benchsim merge spring.*-of-8.part")]
     [InlineData("dense", "DIR", "benchsim dense spring --crop tomato --seeds-per-flat 200 --out tomato-dense")]
     [InlineData("invest", "DIR", "benchsim invest spring --with second-house")]
+    [InlineData("level", "DIR", "benchsim level spring")]
+    [InlineData("succession", "DIR", "benchsim succession spring --batch lettuce --every 7 10 14 --times 4 6 --gap 12")]
     [InlineData("weather", "FILE", "benchsim weather spring/weather.csv")]
     [InlineData("weather", "FILE", "benchsim weather station.csv --temperature-unit F --rain-unit in --out station-weather")]
     [InlineData("bottlenecks", "DIR", "benchsim bottlenecks spring")]

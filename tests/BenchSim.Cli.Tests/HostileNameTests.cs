@@ -13,6 +13,8 @@ public sealed class HostileNameTests
     [InlineData("run", "--seasons=5", "--no-report")]
     [InlineData("run", "--season=1", "--batch=basil")]
     [InlineData("print", "--what=list,order")]
+    [InlineData("level", "--seasons=2", "--fill=50%")]
+    [InlineData("succession", "--batch=basil", "--every=7", "--times=2", "--gap=9", "--seasons=2")]
     public void Reach_the_terminal_harmless(string command, params string[] options)
     {
         using var folder = new TemporaryFolder();
@@ -36,6 +38,7 @@ public sealed class HostileNameTests
     [InlineData("run")]
     [InlineData("new")]
     [InlineData("weather")]
+    [InlineData("level")]
     public void A_hostile_folder_name_reaches_the_terminal_harmless(string command)
     {
         using var folder = new TemporaryFolder();

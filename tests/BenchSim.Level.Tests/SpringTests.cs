@@ -13,7 +13,8 @@ public class SpringTests
 {
     private const int Seasons = 150;
 
-    private static readonly string Folder = Path.Combine(Repository(), "scenarios", "two-house-spring");
+    public static readonly string Folder = Path.Combine(Repository(), "scenarios", "two-house-spring");
+
     private static readonly FolderReading Reading = ScenarioFolder.Read(Folder);
     private static readonly SeasonPlan Plan = SeasonPlanner.Make(MayMove(Reading.Scenario!)).Plan!;
     private static readonly LevelOptions Options = new() { Seasons = Seasons, Seed = 2027, ExpectedSeasons = 60 };

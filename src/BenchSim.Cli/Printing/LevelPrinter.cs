@@ -17,7 +17,7 @@ internal static class LevelPrinter
         desk.Say();
         desk.SayWrapped(LevelWords.Verdict(result));
         if (written is not null)
-            desk.SayWrapped($"The levelled plan is in {written}. To use it, put it in the place of plan.csv.");
+            desk.SayWrapped($"The levelled plan is in {written}{(result.Verdict == LevelVerdict.Adopt ? ". To use it, put it in the place of plan.csv." : ", as asked with --out.")}");
         else if (result.Levelled is not null)
             desk.SayWrapped("No file was written; --out FILE writes the levelled plan all the same.");
     }

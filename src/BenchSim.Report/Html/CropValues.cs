@@ -50,6 +50,8 @@ public static class CropValues
             "discard_after_days" => Plain(crop.DiscardAfterDays),
             "flat_hold_days" => Plain(crop.FlatHoldDays),
             "flat_discard_days" => Plain(crop.FlatDiscardDays),
+            "harvest_after_days" => crop.HarvestAfterDays is { } after ? Plain(after) : "",
+            "harvest_days" => crop.HarvestDays is { } days ? Plain(days) : "",
             "tray" => crop.TrayId,
             _ => "",
         };

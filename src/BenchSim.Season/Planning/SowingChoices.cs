@@ -69,8 +69,7 @@ public static class SowingChoices
             var horizon = SeasonPlanner.HorizonOf(plan.Scenario);
             var tables = new SiteTables(plan.Scenario, horizon);
             var store = new ClimateStore(plan.Scenario, horizon);
-            var core = new SeasonCore(plan.Scenario, BatchStates.Of(plan.Scenario, [.. plan.Batches.Select(Draft)], seed: 0), tables, store.Layout, PlayMode.Planning);
-            dater = new BatchDater(plan.Scenario, core, tables, store.Normal());
+            dater = new BatchDater(plan.Scenario, tables, store);
         }
 
         public BatchPlan? At(int index, DateOnly day)
@@ -78,7 +77,7 @@ public static class SowingChoices
             var faults = ImmutableArray.CreateBuilder<Fault>();
             var draft = Draft(plan.Batches[index]);
             draft = draft with { Order = draft.Order with { Sow = day } };
-            if (dater.Date(draft, index, faults, ImmutableArray.CreateBuilder<Fault>()) is not { } dated)
+            if (dater.Date(draft, faults, ImmutableArray.CreateBuilder<Fault>()) is not { } dated)
             {
                 return null;
             }
