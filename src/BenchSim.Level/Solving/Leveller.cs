@@ -90,11 +90,13 @@ internal static class Leveller
         public Found Search(double effort, CancellationToken cancel)
         {
             cancel.ThrowIfCancellationRequested();
+
+            // Ctrl-C is the program's to catch: the solver's own handler would run on whichever thread the signal comes to, and end the program there.
             using var solver = new CpSolver
             {
                 StringParameters = string.Create(
                     CultureInfo.InvariantCulture,
-                    $"num_workers:1 interleave_search:false random_seed:1 max_deterministic_time:{effort}"),
+                    $"num_workers:1 interleave_search:false random_seed:1 catch_sigint_signal:false max_deterministic_time:{effort}"),
             };
             using CancellationTokenRegistration stop = cancel.Register(solver.StopSearch);
             CpSolverStatus status = solver.Solve(_model);
