@@ -1,4 +1,5 @@
 using System.Text;
+using BenchSim.Report.Case;
 using BenchSim.Report.Charts;
 using BenchSim.Report.Html;
 using BenchSim.Report.Json;
@@ -8,7 +9,7 @@ using BenchSim.Study.Results;
 namespace BenchSim.Report;
 
 /// <summary>
-/// A report as a folder: <c>report.html</c>, <c>charts/*.png</c>, <c>tables/*.csv</c>, <c>result.json</c> and <c>inputs/</c>.
+/// A report as a folder: <c>report.html</c>, <c>charts/*.png</c>, <c>tables/*.csv</c>, <c>result.json</c> and <c>inputs/</c>; where asked for, <c>case.pdf</c>.
 /// The same result and inputs give the same bytes for every text file.
 /// </summary>
 public static class ReportFolder
@@ -19,7 +20,7 @@ public static class ReportFolder
     /// <summary>What the marker begins with; the names of the inputs follow, one a line.</summary>
     public const string MarkerText = "This folder was written by BenchSim. BenchSim replaces it as a whole when it writes the report again.\n";
 
-    /// <summary>Refuses a place where <see cref="Write"/> would refuse to write, because of what stands there or because the
+    /// <summary>Refuses a place where <see cref="Write(string, StudyResult, IReadOnlyList{ReportInput}, string, CancellationToken)"/> would refuse to write, because of what stands there or because the
     /// place cannot be written; to be asked before a long play. Leaves nothing behind.</summary>
     /// <param name="directory">Where a report is to go.</param>
     /// <exception cref="ArgumentException"><paramref name="directory"/> is empty.</exception>
@@ -42,7 +43,21 @@ public static class ReportFolder
     /// <exception cref="ArgumentException">An input's name is not a plain relative path, or two inputs share one.</exception>
     /// <exception cref="ReportRefusedException">Something that is no report stands there, or the disk refuses.</exception>
     /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
-    public static void Write(string directory, StudyResult result, IReadOnlyList<ReportInput> inputs, string? overallNote, CancellationToken cancel)
+    public static void Write(string directory, StudyResult result, IReadOnlyList<ReportInput> inputs, string? overallNote, CancellationToken cancel) =>
+        Write(directory, result, inputs, overallNote, null, cancel);
+
+    /// <summary>The same, with a case report in <c>case.pdf</c>.</summary>
+    /// <param name="directory">Where to write; parents are made as needed.</param>
+    /// <param name="result">The result to report.</param>
+    /// <param name="inputs">The files that were run.</param>
+    /// <param name="overallNote">A remark shown at the top of the page; null for none.</param>
+    /// <param name="caseInput">The case report that goes with it; null for none.</param>
+    /// <param name="cancel">Stops the writing; nothing is left behind.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException">An input's name is not a plain relative path, two inputs share one, or the parts of the case do not belong together.</exception>
+    /// <exception cref="ReportRefusedException">Something that is no report stands there, or the disk refuses.</exception>
+    /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
+    public static void Write(string directory, StudyResult result, IReadOnlyList<ReportInput> inputs, string? overallNote, CaseInput? caseInput, CancellationToken cancel)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(directory);
         ArgumentNullException.ThrowIfNull(result);
@@ -52,10 +67,10 @@ public static class ReportFolder
         var target = new TargetFolder(directory);
         target.Check();
         cancel.ThrowIfCancellationRequested();
-        target.Fill(folder => WriteFiles(folder, result, inputs, overallNote, cancel), cancel);
+        target.Fill(folder => WriteFiles(folder, result, inputs, overallNote, caseInput, cancel), cancel);
     }
 
-    private static void WriteFiles(string folder, StudyResult result, IReadOnlyList<ReportInput> inputs, string? overallNote, CancellationToken cancel)
+    private static void WriteFiles(string folder, StudyResult result, IReadOnlyList<ReportInput> inputs, string? overallNote, CaseInput? caseInput, CancellationToken cancel)
     {
         var partial = new PartialFolder(folder, cancel);
         partial.Save(MarkerName, Encoding.UTF8.GetBytes(MarkerText + string.Concat(inputs.Select(input => $"inputs/{input.Name}\n"))));
@@ -73,6 +88,8 @@ public static class ReportFolder
         partial.Save("report.html", Encoding.UTF8.GetBytes(ReportPage.Write(result, inputs, overallNote)));
         foreach (ChartFile chart in ChartFiles.Of(result))
             partial.Save(chart.Name, chart.Draw());
+        if (caseInput is not null)
+            partial.Save(CaseFolder.FileName, CaseBook.Write(caseInput, inputs));
         partial.CheckWhole();
     }
 }

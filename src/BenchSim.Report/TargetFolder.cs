@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.RegularExpressions;
+using BenchSim.Report.Case;
 
 namespace BenchSim.Report;
 
@@ -231,7 +232,7 @@ internal sealed partial class TargetFolder
         name is "charts" or "tables" or "inputs" || inputs.Any(input => input.StartsWith(name + "/", StringComparison.Ordinal));
 
     private static bool IsKnownFile(string name, HashSet<string> inputs) =>
-        name is ReportFolder.MarkerName or "report.html" or "result.json"
+        name is ReportFolder.MarkerName or "report.html" or "result.json" or CaseFolder.FileName
             or "tables/daily.csv" or "tables/batches.csv" or "tables/spaces.csv" or "tables/growers.csv" or "tables/fuel.csv"
             or "tables/waits.csv" or "tables/bottlenecks.csv"
         || inputs.Contains(name)

@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using BenchSim.Cli.Printing;
 using BenchSim.Cli.Words;
+using BenchSim.Report;
+using BenchSim.Report.Case;
 using BenchSim.Season.Inputs;
 using BenchSim.Study;
 using BenchSim.Study.Compare;
@@ -17,6 +19,7 @@ internal static class CompareCommand
     [
         "benchsim compare spring --with more-mats",
         "benchsim compare spring --with more-mats second-house --seasons 2000",
+        "benchsim compare spring --with second-house --case",
     ];
 
     public static Command Make(Desk desk)
@@ -37,11 +40,21 @@ internal static class CompareCommand
         Option<int?> seasons = CommonOptions.Whole("--seasons", "N", 1, 1_000_000, "Seasons to play of each. Default: what site.toml says.");
         Option<ulong?> seed = CommonOptions.Seed("--seed", "S", "Seed of all luck: the same seed gives the same answer. Default: what site.toml says.");
         Option<int?> threads = CommonOptions.Whole("--threads", "T", 1, 1024, "Threads to play on; the answer does not depend on it. Default: one a core.");
+        var cases = new CaseOptions("Also write a case report of the variant for a grant or an investment, case.pdf, into a folder with the files played.");
+        Option<string?> place = CommonOptions.Text("--out", "DIR", "With --case: folder for the case report. Default: the scenario folder's name with \"-VARIANT-case\", beside it.");
         Option<bool> json = CommonOptions.ForMachines("the differences");
-        var command = new Command("compare", "Plays the base and its variants on the same luck and says which differences are real and which cannot be told.") { folder, with, seasons, seed, threads, json };
+        var command = new Command("compare", "Plays the base and its variants on the same luck and says which differences are real and which cannot be told.") { folder, with, seasons, seed, threads, place, json };
+        cases.AddTo(command);
+        command.Validators.Add(result => cases.RefuseWithout(result, place));
+        command.Validators.Add(result =>
+        {
+            if (cases.IsAsked(result) && result.GetResult(with)?.Tokens.Count > 1)
+                result.AddError("--case takes one variant, for a case is made for one change; write --with with one name, and the command once for each.");
+        });
         command.SetAction(parsed => Compare(
             parsed.GetRequiredValue(folder),
             [.. parsed.GetRequiredValue(with).Distinct(StringComparer.Ordinal)],
+            cases.IsAsked(parsed) ? new CaseWish(parsed.GetValue(place), cases.PaperOf(parsed)) : null,
             plan => new StudyOptions
             {
                 Seasons = parsed.GetValue(seasons) ?? plan.Scenario.Play.Seasons,
@@ -53,8 +66,16 @@ internal static class CompareCommand
         return command;
     }
 
-    private static int Compare(string directory, ImmutableArray<string> names, Func<SeasonPlan, StudyOptions> optionsOf, bool json, Desk desk)
+    /// <summary>A case report that is asked for.</summary>
+    /// <param name="Out">Its folder; null for the usual place.</param>
+    /// <param name="Paper">Its paper; null for the usual one of the site.</param>
+    private sealed record CaseWish(string? Out, CasePaper? Paper);
+
+    private static int Compare(string directory, ImmutableArray<string> names, CaseWish? wish, Func<SeasonPlan, StudyOptions> optionsOf, bool json, Desk desk)
     {
+        string? place = wish is null ? null : wish.Out ?? BesideScenario.Folder(directory, $"-{names[0]}-case");
+        if (place is not null)
+            CaseFolder.Check(place);
         OpenedScenario opened = OpenedScenario.Open(directory);
         if (opened.Plan is not { } plan)
             return FaultList.Print(desk, json, opened.Faults);
@@ -65,10 +86,17 @@ internal static class CompareCommand
 
         StudyOptions options = optionsOf(plan);
         CompareResult result = PlayProgress.Draw(desk, options.Seasons, progress => CompareRunner.Play(plan, variants.Plans, options, progress, desk.Cancel));
+        string? file = null;
+        if (place is not null)
+        {
+            CaseFolder.Write(place, CaseStudy.OfComparison(desk, result, options, wish!.Paper), [.. variants.Inputs.Select(input => new ReportInput(input.Name, input.Bytes.AsMemory()))], desk.Cancel);
+            file = Path.Combine(place, CaseFolder.FileName);
+        }
+
         if (json)
-            CompareJson.Print(desk, result);
+            CompareJson.Print(desk, result, file);
         else
-            ComparePrinter.Print(desk, result);
+            ComparePrinter.Print(desk, result, file);
         return ExitCode.Done;
     }
 }

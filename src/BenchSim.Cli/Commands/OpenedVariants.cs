@@ -11,13 +11,19 @@ namespace BenchSim.Cli.Commands;
 /// <param name="Faults">What is wrong, in order of place.</param>
 internal sealed record OpenedVariants(ImmutableArray<(string Name, SeasonPlan Plan)> Plans, ImmutableArray<Fault> Faults)
 {
+    /// <summary>The files that were read, those of the base too, in order of name.</summary>
+    public ImmutableArray<InputFile> Inputs { get; private init; } = [];
+
     public static OpenedVariants Open(string directory, SeasonPlan basePlan, IEnumerable<string> names)
     {
         var plans = ImmutableArray.CreateBuilder<(string, SeasonPlan)>();
         var faults = new List<Fault>();
+        var inputs = new SortedDictionary<string, InputFile>(StringComparer.Ordinal);
         foreach (string name in names)
         {
             FolderReading reading = ScenarioFolder.ReadVariant(directory, name);
+            foreach (InputFile input in reading.Inputs)
+                inputs[input.Name] = input;
             if (reading.Scenario is not { } scenario)
             {
                 faults.AddRange(reading.Faults);
@@ -30,7 +36,7 @@ internal sealed record OpenedVariants(ImmutableArray<(string Name, SeasonPlan Pl
             faults.AddRange(planned.Faults.Select(fault => InVariant(fault, name)));
         }
 
-        return faults.Count > 0 ? new OpenedVariants([], FaultList.Sorted(faults.Distinct())) : new OpenedVariants(plans.ToImmutable(), []);
+        return faults.Count > 0 ? new OpenedVariants([], FaultList.Sorted(faults.Distinct())) : new OpenedVariants(plans.ToImmutable(), []) { Inputs = [.. inputs.Values] };
     }
 
     // A batch that the variant does not touch can become impossible in it, as in an unheated house: its place is in the plan, its cause is not.

@@ -4,6 +4,7 @@ using BenchSim.Cli.Parts;
 using BenchSim.Cli.Printing;
 using BenchSim.Cli.Words;
 using BenchSim.Report;
+using BenchSim.Report.Case;
 using BenchSim.Season.Inputs;
 using BenchSim.Study;
 using BenchSim.Study.Bottlenecks;
@@ -25,6 +26,7 @@ internal static class RunCommand
         "benchsim run spring --seasons 200 --out answers/spring --require 0.9",
         "benchsim run spring --precision 2%",
         "benchsim run spring --seasons 100000 --shard 2/8",
+        "benchsim run spring --case",
         "benchsim run spring --season 17 --batch broccoli-2",
     ];
 
@@ -41,6 +43,7 @@ internal static class RunCommand
         Option<bool> bottlenecks = new("--bottlenecks") { Description = "Also play each space with more room, and say what that saves." };
         Option<Share?> shard = PartOptions.Shard();
         var precision = new PrecisionOptions();
+        var cases = new CaseOptions("Also write a case report for a grant or an investment, case.pdf, into the report folder.");
         Option<bool> json = CommonOptions.ForMachines("the answer");
         Option<bool> noReport = new("--no-report") { Description = "Write no report folder." };
         var command = new Command("run", "Plays the seasons, prints the verdict and writes the report folder. Every season draws its own luck: how seed comes up, how plants grow, which weather comes.")
@@ -48,8 +51,10 @@ internal static class RunCommand
             folder, place, seasons, seed, threads, require, season, batch, shard, bottlenecks, json, noReport,
         };
         precision.AddTo(command);
-        command.Validators.Add(result => RefuseContradictions(result, season, batch, place, noReport, require, bottlenecks));
-        command.Validators.Add(result => PartOptions.RefuseContradictions(result, shard, [season, batch, require, noReport, bottlenecks, .. precision.All]));
+        cases.AddTo(command);
+        command.Validators.Add(result => RefuseContradictions(result, season, batch, noReport, [place, require, bottlenecks, .. cases.All]));
+        command.Validators.Add(result => cases.RefuseWithout(result));
+        command.Validators.Add(result => PartOptions.RefuseContradictions(result, shard, [season, batch, require, noReport, bottlenecks, .. precision.All, .. cases.All]));
         command.Validators.Add(result => precision.RefuseContradictions(result, [seasons, season, batch]));
         command.SetAction(parsed => Run(
             new RunSettings
@@ -65,6 +70,8 @@ internal static class RunCommand
                 Season = parsed.GetValue(season),
                 Batch = parsed.GetValue(batch),
                 Bottlenecks = parsed.GetValue(bottlenecks),
+                Case = cases.IsAsked(parsed),
+                Paper = cases.PaperOf(parsed),
                 Json = parsed.GetValue(json),
                 NoReport = parsed.GetValue(noReport),
             },
@@ -72,14 +79,14 @@ internal static class RunCommand
         return command;
     }
 
-    private static void RefuseContradictions(CommandResult result, Option season, Option batch, Option place, Option noReport, Option require, Option bottlenecks)
+    private static void RefuseContradictions(CommandResult result, Option season, Option batch, Option noReport, Option[] ofReports)
     {
         bool Given(Option option) => result.GetResult(option) is { Implicit: false };
         if (Given(season) != Given(batch))
             result.AddError("--season and --batch go together; write both to read the story of one batch in one season.");
-        if (Given(place) && Given(noReport))
-            result.AddError("--out and --no-report contradict each other; leave one out.");
-        foreach (Option option in new[] { place, require, bottlenecks })
+        foreach (Option option in ofReports.Where(option => option.Name is "--out" or "--case" && Given(option) && Given(noReport)))
+            result.AddError($"{option.Name} and --no-report contradict each other; leave one out.");
+        foreach (Option option in ofReports)
         {
             if ((Given(season) || Given(batch)) && Given(option))
                 result.AddError($"{option.Name} does not go with --season and --batch: a story plays one season and writes no report; leave it out.");
@@ -118,6 +125,7 @@ internal static class RunCommand
         if (settings.Bottlenecks)
             result = result with { Bottlenecks = PlayProgress.Draw(desk, result.Seasons, progress => BottleneckRunner.Play(plan, options with { Seasons = result.Seasons }, progress, desk.Cancel)) };
         var answer = new Answer(result, Verdict.Of(result), settings.Require) { Precision = precision };
-        return AnswerDelivery.Give(desk, answer, settings.Directory, place, opened.Inputs, settings.Json);
+        CaseInput? caseInput = settings.Case ? CaseStudy.OfRun(result, settings.Paper, AnswerDelivery.NoteOf(answer)) : null;
+        return AnswerDelivery.Give(desk, answer, settings.Directory, place, opened.Inputs, settings.Json, caseInput);
     }
 }

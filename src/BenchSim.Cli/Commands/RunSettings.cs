@@ -1,4 +1,5 @@
 using System.Globalization;
+using BenchSim.Report.Case;
 using BenchSim.Study.Precision;
 using BenchSim.Study.Shards;
 
@@ -39,6 +40,12 @@ internal sealed record RunSettings
 
     /// <summary>True when each space is also played with more room.</summary>
     public bool Bottlenecks { get; init; }
+
+    /// <summary>True when the report folder also gets a case report.</summary>
+    public bool Case { get; init; }
+
+    /// <summary>Paper of the case report; null for the usual one of the site.</summary>
+    public CasePaper? Paper { get; init; }
 
     /// <summary>True for output that machines read.</summary>
     public bool Json { get; init; }

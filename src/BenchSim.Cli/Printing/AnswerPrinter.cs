@@ -52,7 +52,7 @@ internal static class AnswerPrinter
     }
 
     /// <summary>Prints the answer for machines: the verdict, with the place of the report that holds the rest.</summary>
-    public static void PrintJson(Desk desk, Answer answer, string? report) => desk.SayJson(json =>
+    public static void PrintJson(Desk desk, Answer answer, string? report, string? caseReport) => desk.SayJson(json =>
     {
         StudyResult result = answer.Result;
         json.WriteString("name", result.Plan.Scenario.Name);
@@ -83,6 +83,8 @@ internal static class AnswerPrinter
             WriteList(json, "bottlenecks", BottleneckSentences.Of(bottlenecks));
         FaultList.Write(json, "warnings", result.Plan.Warnings);
         json.WriteString("report", report);
+        if (caseReport is not null)
+            json.WriteString("case", caseReport);
     });
 
     private static string Requirement(Answer answer, double required)

@@ -7,7 +7,7 @@ namespace BenchSim.Cli.Printing;
 /// <summary>Prints a comparison for machines.</summary>
 internal static class CompareJson
 {
-    public static void Print(Desk desk, CompareResult result) => desk.SayJson(json =>
+    public static void Print(Desk desk, CompareResult result, string? caseReport) => desk.SayJson(json =>
     {
         json.WriteString("name", result.Base.Scenario.Name);
         json.WriteNumber("seasons", result.Seasons);
@@ -24,6 +24,8 @@ internal static class CompareJson
         }
 
         json.WriteEndArray();
+        if (caseReport is not null)
+            json.WriteString("case", caseReport);
     });
 
     /// <summary>Writes the members of one variant.</summary>

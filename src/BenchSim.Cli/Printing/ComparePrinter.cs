@@ -9,7 +9,7 @@ internal static class ComparePrinter
 {
     private const int LongestName = 40;
 
-    public static void Print(Desk desk, CompareResult result)
+    public static void Print(Desk desk, CompareResult result, string? caseReport)
     {
         desk.SayWrapped($"{SafeText.Short(result.Base.Scenario.Name, 60)}: the base against {Figures.Count(result.Variants.Length, "variant", "variants")}, {Figures.Count(result.Seasons, "season", "seasons")} of each on the same luck, seed {result.Seed}.");
         foreach (VariantResult variant in result.Variants)
@@ -25,6 +25,8 @@ internal static class ComparePrinter
         desk.SayWrapped("Sowings that a variant does not change keep the planned dates of the base, so that late means the same in both.");
         foreach (string caution in Cautions(result))
             desk.SayWrapped(caution);
+        if (caseReport is not null)
+            desk.Say($"Case report: {caseReport}");
     }
 
     private static IEnumerable<string> Cautions(CompareResult result)

@@ -19,6 +19,8 @@ internal sealed class PdfFlow
     private static readonly TextStyle s_small = new(8.5, Ink: Ink.Grey);
     private static readonly TextStyle s_cell = new(9.5);
     private static readonly TextStyle s_cellHeading = new(9.5, IsBold: true);
+    private static readonly TextStyle s_smallCell = new(8);
+    private static readonly TextStyle s_smallCellHeading = new(8, IsBold: true);
 
     private readonly PdfBook _book;
     private readonly PaperSize _size;
@@ -98,10 +100,11 @@ internal sealed class PdfFlow
     /// <summary>A table. Its heading is repeated on each page it runs over; a row stays in one piece.</summary>
     /// <param name="columns">Columns.</param>
     /// <param name="rows">Rows, each with as many cells as there are columns.</param>
+    /// <param name="isSmall">True for small print.</param>
     /// <exception cref="ArgumentException">A row has another number of cells.</exception>
-    public void Table(IReadOnlyList<PdfColumn> columns, IEnumerable<IReadOnlyList<string>> rows)
+    public void Table(IReadOnlyList<PdfColumn> columns, IEnumerable<IReadOnlyList<string>> rows, bool isSmall = false)
     {
-        var table = new PdfTableLayout(columns, MarginMm, WidthMm, s_cell, s_cellHeading);
+        var table = new PdfTableLayout(columns, MarginMm, WidthMm, isSmall ? s_smallCell : s_cell, isSmall ? s_smallCellHeading : s_cellHeading);
         int most = Math.Min(MostLinesOfCell, table.LinesWithin(Bottom - MarginMm));
         PdfTableRow heading = table.Heading(4);
         bool open = false;
@@ -126,6 +129,23 @@ internal sealed class PdfFlow
 
         Space(3);
     }
+
+    /// <summary>Something drawn over the whole width, with small print below it, both on one page.</summary>
+    /// <param name="heightMm">Height of the drawing, millimetres.</param>
+    /// <param name="draw">Draws it on a sheet, from its left and its upper end.</param>
+    /// <param name="caption">The small print; empty for none.</param>
+    public void Drawing(double heightMm, Action<PdfSheet, double, double> draw, string caption)
+    {
+        IReadOnlyList<string> lines = PdfLetters.Lines(caption, WidthMm, s_small);
+        Need(heightMm + (lines.Count * s_small.LineMm) + 1);
+        draw(_sheet, MarginMm, _top);
+        _top += heightMm + 1;
+        Set(lines, MarginMm, s_small);
+        Space(1.5);
+    }
+
+    /// <summary>Goes on at the top of a new page where less than that is left on this one.</summary>
+    public void KeepTogether(double heightMm) => Need(heightMm);
 
     /// <summary>A picture with a line below it, both on one page.</summary>
     /// <param name="png">The picture as a PNG file.</param>

@@ -75,6 +75,23 @@ internal sealed class PdfSheet : IDisposable
         _canvas.DrawPath(new XSolidBrush(Colour(ink)), shape);
     }
 
+    /// <summary>A line through points.</summary>
+    /// <param name="points">Two points or more.</param>
+    /// <param name="thickness">Thickness.</param>
+    /// <param name="ink">Colour.</param>
+    /// <param name="dash">Length of a dash and of the gap behind it; 0 for a line without gaps.</param>
+    public void Curve(IReadOnlyList<(double X, double Y)> points, double thickness, Ink ink, double dash = 0)
+    {
+        var pen = new XPen(Colour(ink), Points(thickness)) { LineJoin = XLineJoin.Bevel };
+        if (dash > 0)
+            pen.DashPattern = [dash / thickness, dash * 0.7 / thickness];
+        _canvas.DrawLines(pen, Corners(points));
+    }
+
+    /// <summary>A filled area with those corners.</summary>
+    public void Area(IReadOnlyList<(double X, double Y)> corners, Ink ink) =>
+        _canvas.DrawPolygon(new XSolidBrush(Colour(ink)), Corners(corners), XFillMode.Winding);
+
     /// <summary>A picture.</summary>
     public void Picture(XImage picture, double x, double y, double width, double height) =>
         _canvas.DrawImage(picture, Points(x), Points(y), Points(width), Points(height));
@@ -83,6 +100,8 @@ internal sealed class PdfSheet : IDisposable
     public void Dispose() => _canvas.Dispose();
 
     private static double Points(double millimetres) => millimetres / MmAPoint;
+
+    private static XPoint[] Corners(IReadOnlyList<(double X, double Y)> points) => [.. points.Select(point => new XPoint(Points(point.X), Points(point.Y)))];
 
     private static XColor Colour(Ink ink) => XColor.FromArgb(ink.Red, ink.Green, ink.Blue);
 

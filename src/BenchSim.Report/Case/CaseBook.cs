@@ -1,0 +1,74 @@
+using BenchSim.Report.Pdf;
+using BenchSim.Report.Words;
+using BenchSim.Season.Inputs;
+using BenchSim.Study.Compare;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Report.Case;
+
+/// <summary>A case report as a PDF: the paper that goes with a request for a grant or a loan. The same case gives the same bytes.</summary>
+internal static class CaseBook
+{
+    private const int MostFindings = 9;
+
+    /// <summary>Writes it.</summary>
+    /// <param name="input">The case.</param>
+    /// <param name="inputs">The files that were played.</param>
+    public static byte[] Write(CaseInput input, IReadOnlyList<ReportInput> inputs)
+    {
+        CaseInput.Check(input);
+        Scenario scenario = input.Base.Plan.Scenario;
+        string title = $"Case report: {PlainText.Short(scenario.Name, 120)}";
+        using var book = new PdfBook(title);
+        var flow = new PdfFlow(book, input.Paper == CasePaper.Letter ? PaperSize.Letter : PaperSize.A4, title);
+        flow.Title(title);
+        Front(flow, input);
+        CaseMethod.Write(flow, input);
+        CaseCharts.Write(flow, input);
+        CaseMoney.Write(flow, input);
+        CaseUncertainty.Write(flow, input);
+        CaseCautions.Write(flow, input);
+        CaseChecklist.Write(flow, input, inputs);
+        flow.Finish();
+        return book.ToBytes();
+    }
+
+    private static void Front(PdfFlow flow, CaseInput input)
+    {
+        StudyResult study = input.Base;
+        flow.Small($"{Dates.Full(study.Plan.FirstDay)} to {Dates.Full(study.Plan.LastDay)} · {Numbers.Count(study.Batches.Length, "batch", "batches")} · "
+            + $"{Numbers.Count(study.PlantsWanted, "plant", "plants")} wanted · {Numbers.Count(study.Seasons, "season", "seasons")} played{(input.Comparison is null ? "" : " of each")} · made with BenchSim");
+        flow.Heading("1. Question and answer");
+        flow.Paragraph("Question: " + CaseWords.Question(input));
+        var verdict = Verdict.Of(study);
+        if (input.Variant is { } variant)
+            Compared(flow, input, variant);
+        else
+        {
+            flow.Paragraph("Answer: " + verdict.Headline);
+            foreach (string sentence in verdict.Sentences.Take(MostFindings))
+                flow.Point(sentence);
+        }
+
+        if (input.Note is { } note)
+            flow.Small(PlainText.Short(note, 500));
+    }
+
+    private static void Compared(PdfFlow flow, CaseInput input, VariantResult variant)
+    {
+        flow.Paragraph("Answer: " + CaseWords.Fits(variant, input.Base.Seasons));
+        flow.Point($"Without it the plan fits in {Numbers.OfSeasons(input.Base.Fits)}; with it in {Numbers.OfSeasons(input.Changed!.Fits)}.");
+        foreach (MeasureChange change in variant.Changes.Where(change => change.IsReal).Take(5))
+            flow.Point(CaseWords.Real(change));
+        if (!variant.Changes.Any(change => change.IsReal))
+            flow.Point("No other difference can be told from luck.");
+        if (input.Money is { } money)
+        {
+            flow.Point(CaseMoneyWords.Headline(money));
+            flow.Point(CaseMoneyWords.Chance(money));
+        }
+
+        flow.Small($"All differences are means of {Numbers.Count(input.Base.Seasons, "season", "seasons")} of each on the same luck. With 95 % confidence all {Numbers.Whole(input.Comparison!.Comparisons)} intervals "
+            + "of differences in this report hold at once (Bonferroni).");
+    }
+}

@@ -1,0 +1,79 @@
+using BenchSim.Report.Pdf;
+using BenchSim.Report.Words;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Report.Case;
+
+/// <summary>The spaces through the season, with and without the change, on one page.</summary>
+internal static class CaseCharts
+{
+    private const int MostSpaces = 5;
+    private const double LeastRowMm = 34;
+    private const double MostRowMm = 48;
+    private const double CaptionMm = 7;
+
+    /// <summary>Writes the section.</summary>
+    public static void Write(PdfFlow flow, CaseInput input)
+    {
+        (SpaceResult? Without, SpaceResult? With)[] all = Pairs(input);
+        (SpaceResult? Without, SpaceResult? With)[] shown = [.. all.OrderByDescending(Waited).Take(MostSpaces).OrderBy(pair => Array.IndexOf(all, pair))];
+        flow.KeepTogether(30 + (shown.Length * (LeastRowMm + CaptionMm)));
+        flow.Heading(input.Comparison is null ? "3. The spaces through the season" : "3. With and without: the spaces through the season");
+        string side = input.Comparison is null ? "" : $" Left: without; right: with {CaseWords.Name(input.Variant!.Name)}.";
+        flow.Drawing(5, (sheet, left, top) => OccupancyDrawing.Legend(sheet, left, top, flow.WidthMm), $"Trays by day, in places. Wanted is what the plan would take if there were no limit.{side}");
+        double row = Math.Clamp(((flow.LeftMm - 4) / shown.Length) - CaptionMm, LeastRowMm, MostRowMm);
+        var dates = new Dates(input.Base.Plan);
+        foreach ((SpaceResult? without, SpaceResult? with) in shown)
+        {
+            var drawing = new OccupancyDrawing(dates, new[] { without, with }.OfType<SpaceResult>());
+            string name = PlainText.Short((without ?? with)!.Space.Name, 80);
+            flow.Drawing(row, (sheet, left, top) => Draw(sheet, drawing, name, without, with, input.Comparison is not null, left, top, flow.WidthMm, row), Reading(input, without, with));
+        }
+
+        if (all.Length > shown.Length)
+            flow.Small($"Not drawn: {Numbers.Count(all.Length - shown.Length, "space", "spaces")} with less waiting, {string.Join(", ", all.Except(shown).Take(6).Select(pair => PlainText.Short((pair.Without ?? pair.With)!.Space.Name, 30)))}.");
+    }
+
+    private static void Draw(PdfSheet sheet, OccupancyDrawing drawing, string name, SpaceResult? without, SpaceResult? with, bool isCompared, double left, double top, double width, double height)
+    {
+        if (!isCompared)
+        {
+            drawing.Draw(sheet, name, without, left, top, width, height);
+            return;
+        }
+
+        double half = (width - 4) / 2;
+        drawing.Draw(sheet, "without: " + name, without, left, top, half, height);
+        drawing.Draw(sheet, "with: " + name, with, left + half + 4, top, half, height);
+    }
+
+    // Spaces of both, those of the base first, each with its like.
+    private static (SpaceResult? Without, SpaceResult? With)[] Pairs(CaseInput input)
+    {
+        if (input.Changed is not { } changed)
+            return [.. input.Base.Spaces.Select(space => ((SpaceResult?)space, (SpaceResult?)null))];
+        var others = changed.Spaces.ToDictionary(space => space.Space.Id, StringComparer.Ordinal);
+        var known = input.Base.Spaces.Select(space => space.Space.Id).ToHashSet(StringComparer.Ordinal);
+        return
+        [
+            .. input.Base.Spaces.Select(space => ((SpaceResult?)space, others.GetValueOrDefault(space.Space.Id))),
+            .. changed.Spaces.Where(space => !known.Contains(space.Space.Id)).Select(space => ((SpaceResult?)null, (SpaceResult?)space)),
+        ];
+    }
+
+    private static double Waited((SpaceResult? Without, SpaceResult? With) pair) => Math.Max(pair.Without?.WaitedDays.Mean ?? 0, pair.With?.WaitedDays.Mean ?? 0);
+
+    private static string Reading(CaseInput input, SpaceResult? without, SpaceResult? with)
+    {
+        if (input.Comparison is null)
+            return Words(without!);
+        return $"Without: {(without is null ? "not there" : Words(without))}. With: {(with is null ? "not there" : Words(with))}.";
+    }
+
+    private static string Words(SpaceResult space)
+    {
+        int places = space.Places.Max();
+        int wanted = space.Wanted.Max(day => day.P50);
+        return $"at most {Numbers.Count(places, "place", "places")}, {Numbers.Whole(wanted)} wanted on the fullest day (median); held at the peak {Spreads.Cell(space.Peak)}, waiting {Spreads.Cell(space.WaitedDays)} tray-days a season";
+    }
+}

@@ -1,0 +1,55 @@
+using System.Text;
+
+namespace BenchSim.Report.Case;
+
+/// <summary>
+/// A case report of a comparison as a folder: <c>case.pdf</c> and the files that were played in <c>inputs/</c>, so that a reviewer can play them again. It
+/// keeps the rules of a <see cref="ReportFolder"/>: whole or absent, and nothing that stood there is lost but an earlier folder of the same kind.
+/// </summary>
+public static class CaseFolder
+{
+    /// <summary>Name of the case report, here and in a report folder.</summary>
+    public const string FileName = "case.pdf";
+
+    /// <summary>Refuses a place where something stands that is not such a folder, or that cannot be written; to be asked before the play.</summary>
+    /// <param name="directory">Where the folder is to go.</param>
+    /// <exception cref="ArgumentException"><paramref name="directory"/> is empty.</exception>
+    /// <exception cref="ReportRefusedException">Something else stands there, or it cannot be written.</exception>
+    public static void Check(string directory)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(directory);
+        new TargetFolder(directory).CheckCanBeWritten();
+        string marker = Path.Combine(directory, ReportFolder.MarkerName);
+        if (File.Exists(marker) && !File.ReadAllText(marker).ReplaceLineEndings("\n").Split('\n').Contains(FileName, StringComparer.Ordinal))
+            throw new ReportRefusedException($"Nothing was written: '{directory}' holds a report of another kind. Name another folder.");
+    }
+
+    /// <summary>Writes the folder. It appears whole at the end or not at all.</summary>
+    /// <param name="directory">Where to write; parents are made as needed.</param>
+    /// <param name="input">The case.</param>
+    /// <param name="inputs">The files that were played.</param>
+    /// <param name="cancel">Stops the writing; nothing is left behind.</param>
+    /// <exception cref="ArgumentException">The directory is empty, the parts of the case do not belong together, or a name of an input cannot be used.</exception>
+    /// <exception cref="ReportRefusedException">Something else stands there, or the disk refuses.</exception>
+    /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
+    public static void Write(string directory, CaseInput input, IReadOnlyList<ReportInput> inputs, CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        ArgumentNullException.ThrowIfNull(inputs);
+        InputNames.Check(inputs);
+        Check(directory);
+        cancel.ThrowIfCancellationRequested();
+        byte[] pdf = CaseBook.Write(input, inputs);
+        new TargetFolder(directory).Fill(
+            folder =>
+            {
+                var partial = new PartialFolder(folder, cancel);
+                partial.Save(ReportFolder.MarkerName, Encoding.UTF8.GetBytes(ReportFolder.MarkerText + FileName + "\n" + string.Concat(inputs.Select(each => $"inputs/{each.Name}\n"))));
+                foreach (ReportInput each in inputs)
+                    partial.Save("inputs/" + each.Name, each.Bytes.ToArray());
+                partial.Save(FileName, pdf);
+                partial.CheckWhole();
+            },
+            cancel);
+    }
+}

@@ -1,0 +1,52 @@
+using BenchSim.Study.Compare;
+using BenchSim.Study.Invest;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Report.Case;
+
+/// <summary>What a case report is made of: a plan that was played, or a plan with and without one change.</summary>
+public sealed record CaseInput
+{
+    /// <summary>The plan as it is.</summary>
+    public required StudyResult Base { get; init; }
+
+    /// <summary>The plan with the change; null when nothing is compared.</summary>
+    public StudyResult? Changed { get; init; }
+
+    /// <summary>The comparison of both, with this one variant; null when nothing is compared.</summary>
+    public CompareResult? Comparison { get; init; }
+
+    /// <summary>The money case of the variant; null when its terms are not given.</summary>
+    public InvestResult? Money { get; init; }
+
+    /// <summary>Paper.</summary>
+    public CasePaper Paper { get; init; }
+
+    /// <summary>The command that makes the same report from the folder <c>inputs</c> beside it, on one line.</summary>
+    public required string Command { get; init; }
+
+    /// <summary>Version of the program, such as 1.0.0.</summary>
+    public required string Version { get; init; }
+
+    /// <summary>Mark of the build of what decides a season.</summary>
+    public required string Build { get; init; }
+
+    /// <summary>A remark shown with the answer, such as why no more seasons were played; null for none.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>The variant; null when nothing is compared.</summary>
+    internal VariantResult? Variant => Comparison?.Variants[0];
+
+    /// <summary>Refuses parts that do not belong together.</summary>
+    /// <exception cref="ArgumentException">The comparison has no or several variants, or the seasons played differ.</exception>
+    internal static void Check(CaseInput input)
+    {
+        if ((input.Changed is null) != (input.Comparison is null) || (input.Comparison is null && input.Money is not null))
+            throw new ArgumentException("A comparison goes with the plan that has the change, and money with a comparison.", nameof(input));
+        if (input.Comparison is not { } comparison)
+            return;
+        StudyResult study = input.Base;
+        if (comparison.Variants.Length != 1 || comparison.Seasons != study.Seasons || input.Changed!.Seasons != study.Seasons || comparison.Seed != study.Seed)
+            throw new ArgumentException("One variant, on the seasons and the seed of the base.", nameof(input));
+    }
+}
