@@ -11,6 +11,9 @@ internal static class CaseBook
 {
     private const int MostFindings = 9;
 
+    // A little smaller than the other papers, so that it stays within six pages.
+    private const double TextPoints = 9.5;
+
     /// <summary>Writes it.</summary>
     /// <param name="input">The case.</param>
     /// <param name="inputs">The files that were played.</param>
@@ -18,9 +21,9 @@ internal static class CaseBook
     {
         CaseInput.Check(input);
         Scenario scenario = input.Base.Plan.Scenario;
-        string title = $"Case report: {PlainText.Short(scenario.Name, 120)}";
+        string title = $"Case report: {PlainText.Short(scenario.Name, 80)}";
         using var book = new PdfBook(title);
-        var flow = new PdfFlow(book, input.Paper == CasePaper.Letter ? PaperSize.Letter : PaperSize.A4, title);
+        var flow = new PdfFlow(book, input.Paper == CasePaper.Letter ? PaperSize.Letter : PaperSize.A4, title, TextPoints);
         flow.Title(title);
         Front(flow, input);
         CaseMethod.Write(flow, input);
@@ -45,20 +48,21 @@ internal static class CaseBook
             Compared(flow, input, variant);
         else
         {
-            flow.Paragraph("Answer: " + verdict.Headline);
+            flow.Paragraph("Answer: " + verdict.Headline, isBold: true);
             foreach (string sentence in verdict.Sentences.Take(MostFindings))
                 flow.Point(sentence);
         }
 
+        flow.Space(1.5);
         if (input.Note is { } note)
             flow.Small(PlainText.Short(note, 500));
     }
 
     private static void Compared(PdfFlow flow, CaseInput input, VariantResult variant)
     {
-        flow.Paragraph("Answer: " + CaseWords.Fits(variant, input.Base.Seasons));
+        flow.Paragraph("Answer: " + CaseWords.Fits(variant, input.Base.Seasons), isBold: true);
         flow.Point($"Without it the plan fits in {Numbers.OfSeasons(input.Base.Fits)}; with it in {Numbers.OfSeasons(input.Changed!.Fits)}.");
-        foreach (MeasureChange change in variant.Changes.Where(change => change.IsReal).Take(5))
+        foreach (MeasureChange change in variant.Changes.Where(change => change.IsReal && change.Measure.Kind != MeasureKind.MeanHeld).Take(5))
             flow.Point(CaseWords.Real(change));
         if (!variant.Changes.Any(change => change.IsReal))
             flow.Point("No other difference can be told from luck.");
@@ -68,6 +72,7 @@ internal static class CaseBook
             flow.Point(CaseMoneyWords.Chance(money));
         }
 
+        flow.Space(1.5);
         flow.Small($"All differences are means of {Numbers.Count(input.Base.Seasons, "season", "seasons")} of each on the same luck. With 95 % confidence all {Numbers.Whole(input.Comparison!.Comparisons)} intervals "
             + "of differences in this report hold at once (Bonferroni).");
     }

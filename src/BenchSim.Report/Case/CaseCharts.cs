@@ -8,20 +8,24 @@ namespace BenchSim.Report.Case;
 internal static class CaseCharts
 {
     private const int MostSpaces = 5;
-    private const double LeastRowMm = 34;
-    private const double MostRowMm = 48;
-    private const double CaptionMm = 7;
+    private const double LeastRowMm = 33;
+    private const double MostRowMm = 44;
+    private const double CaptionMm = 11;
+
+    // All drawings together are no taller than this, so that the report keeps its length.
+    private const double DrawingsMm = 180;
 
     /// <summary>Writes the section.</summary>
     public static void Write(PdfFlow flow, CaseInput input)
     {
         (SpaceResult? Without, SpaceResult? With)[] all = Pairs(input);
         (SpaceResult? Without, SpaceResult? With)[] shown = [.. all.OrderByDescending(Waited).Take(MostSpaces).OrderBy(pair => Array.IndexOf(all, pair))];
-        flow.KeepTogether(30 + (shown.Length * (LeastRowMm + CaptionMm)));
+        flow.KeepTogether(30 + LeastRowMm + CaptionMm);
         flow.Heading(input.Comparison is null ? "3. The spaces through the season" : "3. With and without: the spaces through the season");
         string side = input.Comparison is null ? "" : $" Left: without; right: with {CaseWords.Name(input.Variant!.Name)}.";
-        flow.Drawing(5, (sheet, left, top) => OccupancyDrawing.Legend(sheet, left, top, flow.WidthMm), $"Trays by day, in places. Wanted is what the plan would take if there were no limit.{side}");
-        double row = Math.Clamp(((flow.LeftMm - 4) / shown.Length) - CaptionMm, LeastRowMm, MostRowMm);
+        flow.Drawing(5, (sheet, left, top) => OccupancyDrawing.Legend(sheet, left, top, flow.WidthMm), 
+            $"Trays by day, in places. Wanted is what the plan would take if there were no limit.{side} Below each: most places there are, and the median of {Numbers.Count(input.Base.Seasons, "season", "seasons")}, eight seasons of ten in brackets.");
+        double row = Math.Clamp((DrawingsMm / shown.Length) - CaptionMm, LeastRowMm, MostRowMm);
         var dates = new Dates(input.Base.Plan);
         foreach ((SpaceResult? without, SpaceResult? with) in shown)
         {
@@ -66,14 +70,16 @@ internal static class CaseCharts
     private static string Reading(CaseInput input, SpaceResult? without, SpaceResult? with)
     {
         if (input.Comparison is null)
-            return Words(without!);
-        return $"Without: {(without is null ? "not there" : Words(without))}. With: {(with is null ? "not there" : Words(with))}.";
+            return $"{Words(without!)}.";
+        if (without is null || with is null)
+            return without is null ? $"Not there without; with: {Words(with!)}." : $"Without: {Words(without)}; with: not there.";
+        return $"Without: {Words(without)}. With: {Places(with)}, {Wanted(with)}, {Spreads.Cell(with.Peak)} and {Spreads.Cell(with.WaitedDays)}.";
     }
 
-    private static string Words(SpaceResult space)
-    {
-        int places = space.Places.Max();
-        int wanted = space.Wanted.Max(day => day.P50);
-        return $"at most {Numbers.Count(places, "place", "places")}, {Numbers.Whole(wanted)} wanted on the fullest day (median); held at the peak {Spreads.Cell(space.Peak)}, waiting {Spreads.Cell(space.WaitedDays)} tray-days a season";
-    }
+    private static string Words(SpaceResult space) =>
+        $"{Numbers.Count(space.Places.Max(), "place", "places")}, {Wanted(space)} wanted on the fullest day, {Spreads.Cell(space.Peak)} held at the peak and {Spreads.Cell(space.WaitedDays)} tray-days waited";
+
+    private static string Places(SpaceResult space) => Numbers.Whole(space.Places.Max());
+
+    private static string Wanted(SpaceResult space) => Numbers.Whole(space.Wanted.Max(day => day.P50));
 }

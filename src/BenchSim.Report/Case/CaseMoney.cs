@@ -23,7 +23,8 @@ internal static class CaseMoney
         flow.Paragraph(CaseMoneyWords.Headline(result));
         flow.Point(CaseMoneyWords.Chance(result));
         flow.Point($"Terms: {InvestNames.Money(result.Terms.Capital, currency)} to build or buy, {Numbers.Count(result.Terms.LifeYears, "year", "years")} of life, discount rate {InvestNames.Percent(result.Terms.DiscountRate)} a year; "
-            + $"a plant more in time is worth {InvestNames.Money(result.Terms.PlantWorth, currency)}.{(result.Terms.Basis.Length == 0 ? " No source of the terms is given." : " Their source, in the words of the variant: " + PlainText.Short(result.Terms.Basis, 300))}");
+            + $"a plant more in time is worth {InvestNames.Money(result.Terms.PlantWorth, currency)}.{(result.Terms.Basis.Length == 0 ? " No source of the terms is given." : $" Their source, in the words of the variant: “{PlainText.Short(result.Terms.Basis, 200)}”.")}");
+        flow.Space(1.5);
         flow.Table(
             [new("A year with it against a year without", 3), new("More or less", 2, TextSide.Right), new("Money", 2, TextSide.Right), new("95 % interval", 3, TextSide.Right)],
             Year(result, currency),
@@ -81,6 +82,7 @@ internal static class CaseMoney
         flow.Heading("What one must believe for it to pay", 2);
         foreach (BreakEven each in result.BreakEvens)
             flow.Point(CaseMoneyWords.Belief(each, currency));
+        flow.Space(1.5);
         flow.Small(InvestCautions.LeavesOut);
     }
 }

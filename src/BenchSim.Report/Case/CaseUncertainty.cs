@@ -1,5 +1,6 @@
 using BenchSim.Report.Pdf;
 using BenchSim.Report.Words;
+using BenchSim.Season.Inputs;
 using BenchSim.Study.Compare;
 using BenchSim.Study.Results;
 
@@ -25,10 +26,7 @@ internal static class CaseUncertainty
                 + "An interval that holds 0 says that no difference can be told.");
         }
 
-        flow.Table(
-            [new($"Season by season, {seasons}{(input.Comparison is null ? "" : " of each")}", 4), new(input.Changed is null ? "Mean" : "", 2), new("Mean and 95 % interval", 4, TextSide.Right), new("8 seasons of 10", 3, TextSide.Right)],
-            Spread(input),
-            isSmall: true);
+        Spread(flow, input, seasons);
         flow.Heading("What the figures leave out", 2);
         foreach (string sentence in Verdict.Of(input.Base).LeavesOut)
             flow.Point(sentence);
@@ -46,7 +44,8 @@ internal static class CaseUncertainty
         foreach (MeasureChange change in variant.Changes)
         {
             Measure measure = change.Measure;
-            string unit = measure.Kind == MeasureKind.EnergyCost || measure.Unit.Length == 0 ? "" : $", {PlainText.Short(measure.Unit, 20)}";
+            bool isSaid = measure.Kind == MeasureKind.EnergyCost || measure.Name.Contains(measure.Unit, StringComparison.Ordinal);
+            string unit = isSaid ? "" : $", {PlainText.Short(measure.Unit, 20)}";
             yield return
             [
                 PlainText.Short(measure.Name, 60) + unit, CaseWords.Amount(measure, change.Base), CaseWords.Amount(measure, change.Variant),
@@ -55,40 +54,51 @@ internal static class CaseUncertainty
         }
     }
 
-    private static IEnumerable<IReadOnlyList<string>> Spread(CaseInput input)
+    private static void Spread(PdfFlow flow, CaseInput input, string seasons)
     {
-        foreach ((string name, Func<StudyResult, Estimate> figure) in Figures(input.Base))
+        string first = $"Mean of {seasons}";
+        if (input.Changed is not { } changed)
         {
-            yield return Row(name, input.Changed is null ? "" : "without", figure(input.Base));
-            if (input.Changed is { } changed)
-                yield return Row("", "with", figure(changed));
+            flow.Table(
+                [new("Figure", 4), new($"{first} (95 % interval)", 4, TextSide.Right), new("8 seasons of 10", 3, TextSide.Right)],
+                Figures(input).Select(row => new[] { row.Name, Mean(row.Figure(input.Base)), Range(row.Figure(input.Base)) }),
+                isSmall: true);
+            return;
         }
 
-        foreach (HouseResult house in input.Base.Houses.Where(house => house.Fuel is not null).Take(MostHouses))
+        flow.Table(
+            [
+                new("Figure", 5), new($"Without: mean of {seasons} (95 % interval)", 5, TextSide.Right), new("8 seasons of 10", 4, TextSide.Right),
+                new($"With: mean of {seasons} (95 % interval)", 5, TextSide.Right), new("8 seasons of 10", 4, TextSide.Right),
+            ],
+            Figures(input).Select(row => new[] { row.Name, Mean(row.Figure(input.Base)), Range(row.Figure(input.Base)), Mean(row.Figure(changed)), Range(row.Figure(changed)) }),
+            isSmall: true);
+    }
+
+    private static IEnumerable<(string Name, Func<StudyResult, Estimate?> Figure)> Figures(CaseInput input)
+    {
+        yield return ($"plants out in time, of {Numbers.Whole(input.Base.PlantsWanted)} wanted", result => result.PlantsInTime);
+        yield return ("plants out late", result => result.PlantsLate);
+        yield return ("plants never out", result => result.PlantsShort);
+        yield return ("late plant-days, every late day counted", result => result.LatePlantDays);
+        yield return ("trays that stood too long", result => result.OverHeld);
+        yield return ("hours of work", result => result.Work.Hours);
+        var houses = input.Base.Houses.Concat(input.Changed?.Houses ?? []).Where(house => house.Fuel is not null).DistinctBy(house => house.House.Id, StringComparer.Ordinal);
+        foreach (House house in houses.Take(MostHouses).Select(result => result.House))
         {
-            var measure = new FuelMeasure(house.House.Heat!.Fuel, input.Base.Plan.Scenario.Units);
-            string name = $"fuel of {CaseWords.Name(house.House.Name)}, {measure.Plural}";
-            yield return Row(name, input.Changed is null ? "" : "without", measure.Of(house.Fuel!.Value));
-            if (input.Changed?.Houses.FirstOrDefault(other => string.Equals(other.House.Id, house.House.Id, StringComparison.Ordinal))?.Fuel is { } fuel)
-                yield return Row("", "with", measure.Of(fuel));
+            var measure = new FuelMeasure(house.Heat!.Fuel, input.Base.Plan.Scenario.Units);
+            yield return (
+                $"fuel of {CaseWords.Name(house.Name)}, {measure.Plural}",
+                result => result.Houses.FirstOrDefault(other => string.Equals(other.House.Id, house.Id, StringComparison.Ordinal))?.Fuel is { } fuel ? measure.Of(fuel) : null);
         }
     }
 
-    private static (string Name, Func<StudyResult, Estimate> Figure)[] Figures(StudyResult study) =>
-    [
-        ($"plants out in time, of {Numbers.Whole(study.PlantsWanted)} wanted", result => result.PlantsInTime),
-        ("plants out late", result => result.PlantsLate),
-        ("plants never out", result => result.PlantsShort),
-        ("late plant-days, every late day counted", result => result.LatePlantDays),
-        ("trays that stood too long", result => result.OverHeld),
-        ("hours of work", result => result.Work.Hours),
-    ];
+    private static string Mean(Estimate? figure) => figure switch
+    {
+        null => "–",
+        { } estimate when double.IsNaN(estimate.HalfWidth) => Numbers.Short(estimate.Mean),
+        { } estimate => $"{Numbers.Short(estimate.Mean)} ({Spreads.MeanRange(estimate, Numbers.Short)})",
+    };
 
-    private static IReadOnlyList<string> Row(string name, string which, Estimate estimate) =>
-    [
-        name,
-        which,
-        double.IsNaN(estimate.HalfWidth) ? Numbers.Short(estimate.Mean) : $"{Numbers.Short(estimate.Mean)} ({Spreads.MeanRange(estimate, Numbers.Short)})",
-        $"{Numbers.Short(estimate.P10)} to {Numbers.Short(estimate.P90)}",
-    ];
+    private static string Range(Estimate? figure) => figure is { } estimate ? $"{Numbers.Short(estimate.P10)} to {Numbers.Short(estimate.P90)}" : "–";
 }

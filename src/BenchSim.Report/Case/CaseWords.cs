@@ -46,13 +46,19 @@ internal static class CaseWords
         string unit = change.Measure.Kind == MeasureKind.EnergyCost ? "" : " " + change.Measure.Unit;
         (double least, double most) = change.Difference > 0 ? (change.Low, change.High) : (-change.High, -change.Low);
         string range = change.HalfWidth == 0 ? "the same in every season" : $"{Amount(change.Measure, least)} to {Amount(change.Measure, most)}";
-        return $"{char.ToUpperInvariant(name[0])}{name[1..]}: {Amount(change.Measure, change.Variant)}{unit} a season instead of {Amount(change.Measure, change.Base)}, "
-            + $"{Amount(change.Measure, Math.Abs(change.Difference))} {(change.Difference > 0 ? "more" : "less")} ({range}).";
+        return $"{char.ToUpperInvariant(name[0])}{name[1..]}: {Amount(change.Measure, change.Variant)}{unit} instead of {Amount(change.Measure, change.Base)}, "
+            + $"{Amount(change.Measure, Math.Abs(change.Difference))} {More(change)} ({range}).";
+    }
+
+    private static string More(MeasureChange change)
+    {
+        bool isAmount = change.Measure.Kind is MeasureKind.LabourHours or MeasureKind.Fuel or MeasureKind.MatPower or MeasureKind.EnergyCost or MeasureKind.MixLitres;
+        return change.Difference > 0 ? "more" : isAmount ? "less" : "fewer";
     }
 
     /// <summary>The interval of a difference for a cell; a dash where one season tells nothing of it.</summary>
     public static string Interval(MeasureChange change) =>
-        double.IsNaN(change.HalfWidth) ? "–" : $"{Signed(change.Measure, change.Low)} to {Signed(change.Measure, change.High)}";
+        CaseMoneyWords.Range(change.Low, change.High, amount => Signed(change.Measure, amount));
 
     /// <summary>An amount in the unit of a measure, money with its sign in front.</summary>
     public static string Amount(Measure measure, double amount) => measure.Kind == MeasureKind.EnergyCost ? InvestNames.Money(amount, measure.Unit) : SavingWords.Signed(amount);

@@ -33,7 +33,7 @@ internal static class ChecklistModel
         yield return new("2.2", "Base model logic",
             "Once each work day, downstream first: throw out what stood too long, set out, bench to table, pot up, mat to bench, sow; a tray moves at most once a round. A tray that is ready and finds no place keeps the one it has (blocking after service). Full logic: docs/model.md, sections 1 to 7.");
         yield return new("2.3", "Scenario logic", input.Variant is { } variant
-            ? "The logic is the same; values differ: " + string.Join(" ", CaseChanges.Of(input.Base.Plan, input.Changed!.Plan)) + $" Sowings that {CaseWords.Name(variant.Name)} does not change keep their planned dates."
+            ? $"The logic is the same; the values that differ stand in section 2, “What {PlainText.Short(variant.Name, 40)} changes”. Sowings that it does not change keep their planned dates."
             : "No scenario beside the base.");
         yield return new("2.4", "Algorithms",
             $"Number of trays to sow: the fewest that bring the wanted plants with a chance of {Numbers.Percent(rules.StandAssurance)} %. Emergence and growth: heat sums, hour by hour. Planned dates: each batch walked by itself through the same rounds. Hardening by forecast of {Numbers.Count(rules.ForecastNights, "night", "nights")}. Formulas: docs/model.md, sections 4 to 7; weather: docs/weather.md.");

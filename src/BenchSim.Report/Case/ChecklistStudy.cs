@@ -24,7 +24,7 @@ internal static class ChecklistStudy
             "Units are converted on reading, successions become batches, weeks to ready become heat sums (docs/model.md, section 5). A recorded year without 29 February takes the 28th's weather. "
             + (scenario.Weather is GeneratedWeather ? "The weather generator is fitted as docs/weather.md says; no outlier is removed." : "No weather value is filled in or removed."));
         yield return new("3.3", "Input parameters", Parameters(input));
-        yield return new("3.4", "Assumptions", $"{Weak(scenario)} {string.Join(" ", Verdict.Of(input.Base).LeavesOut)}");
+        yield return new("3.4", "Assumptions", $"{Weak(scenario)} Emergence and growth by heat sums, one factor of luck a batch; what is left out stands in section 5. No tray moves between rounds, and people do as the plan says.");
     }
 
     /// <summary>Items 4.1 to 4.3.</summary>

@@ -15,7 +15,6 @@ internal sealed class PdfFlow
     private static readonly TextStyle s_title = new(20, IsBold: true);
     private static readonly TextStyle s_heading = new(14, IsBold: true);
     private static readonly TextStyle s_smallHeading = new(11.5, IsBold: true);
-    private static readonly TextStyle s_text = new(10.5);
     private static readonly TextStyle s_small = new(8.5, Ink: Ink.Grey);
     private static readonly TextStyle s_cell = new(9.5);
     private static readonly TextStyle s_cellHeading = new(9.5, IsBold: true);
@@ -26,6 +25,8 @@ internal sealed class PdfFlow
     private readonly PaperSize _size;
     private readonly string _foot;
     private readonly int _firstSheet;
+    private readonly TextStyle _text;
+    private readonly TextStyle _bold;
     private PdfSheet _sheet;
     private double _top;
 
@@ -33,8 +34,11 @@ internal sealed class PdfFlow
     /// <param name="book">Where pages are added.</param>
     /// <param name="size">Paper.</param>
     /// <param name="foot">Words at the left of each page's foot; "page 1 of 3" stands at its right.</param>
-    public PdfFlow(PdfBook book, PaperSize size, string foot)
+    /// <param name="textPoints">Size of ordinary text, points.</param>
+    public PdfFlow(PdfBook book, PaperSize size, string foot, double textPoints = 10.5)
     {
+        _text = new TextStyle(textPoints);
+        _bold = new TextStyle(textPoints, IsBold: true);
         _book = book;
         _size = size;
         _foot = foot;
@@ -66,16 +70,19 @@ internal sealed class PdfFlow
         TextStyle style = level > 1 ? s_smallHeading : s_heading;
         Space(level > 1 ? 2.5 : 5);
         IReadOnlyList<string> lines = PdfLetters.Lines(text, WidthMm, style, 4);
-        Need((lines.Count * style.LineMm) + (3 * s_text.LineMm));
+        Need((lines.Count * style.LineMm) + (3 * _text.LineMm));
         _book.AddToContents(text, _sheet, level);
         Set(lines, MarginMm, style);
         Space(1.5);
     }
 
     /// <summary>A paragraph.</summary>
-    public void Paragraph(string text)
+    /// <param name="text">Text.</param>
+    /// <param name="isBold">True where it must be seen first.</param>
+    public void Paragraph(string text, bool isBold = false)
     {
-        Set(PdfLetters.Lines(text, WidthMm, s_text), MarginMm, s_text);
+        TextStyle style = isBold ? _bold : _text;
+        Set(PdfLetters.Lines(text, WidthMm, style), MarginMm, style);
         Space(2);
     }
 
@@ -90,10 +97,10 @@ internal sealed class PdfFlow
     public void Point(string text)
     {
         const double indent = 5;
-        IReadOnlyList<string> lines = PdfLetters.Lines(text, WidthMm - indent, s_text);
-        Need(s_text.LineMm * Math.Min(2, lines.Count));
-        _sheet.Text("•", MarginMm + 1.5, _top, s_text);
-        Set(lines, MarginMm + indent, s_text);
+        IReadOnlyList<string> lines = PdfLetters.Lines(text, WidthMm - indent, _text);
+        Need(_text.LineMm * Math.Min(2, lines.Count));
+        _sheet.Text("•", MarginMm + 1.5, _top, _text);
+        Set(lines, MarginMm + indent, _text);
         Space(0.8);
     }
 
