@@ -10,6 +10,8 @@ public sealed class HelpTests
     [InlineData("run", "DIR", "benchsim run spring --season 17 --batch broccoli-2")]
     [InlineData("run", "DIR", "benchsim run spring --precision 2%")]
     [InlineData("run", "DIR", "benchsim run spring --seasons 100000 --shard 2/8")]
+    [InlineData("run", "DIR", "benchsim run spring --case")]
+    [InlineData("compare", "DIR", "benchsim compare spring --with second-house --case")]
     [InlineData("merge", "PART", "benchsim merge spring.*-of-8.part")]
     [InlineData("dense", "DIR", "benchsim dense spring --crop tomato --seeds-per-flat 200 --out tomato-dense")]
     [InlineData("invest", "DIR", "benchsim invest spring --with second-house")]

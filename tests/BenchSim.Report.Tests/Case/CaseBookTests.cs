@@ -7,7 +7,7 @@ namespace BenchSim.Report.Tests.Case;
 
 public sealed class CaseBookTests
 {
-    private static readonly string[] s_sections = ["1. Question and answer", "2. Method in plain words", "the spaces through the season", "4. Money", "5. Uncertainty", "6. Cautions", "Appendix: reporting checklist STRESS-DES"];
+    private static readonly string[] s_sections = ["1. Question and answer", "2. Method in plain words", "spaces through the season", "4. Money", "5. Uncertainty", "6. Cautions", "Appendix: reporting checklist STRESS-DES"];
 
     [Fact]
     public void The_answer_has_its_interval_and_its_seasons()

@@ -19,6 +19,8 @@ internal static class CaseSample
         new("site.toml", Encoding.UTF8.GetBytes("name = 'x'\n")),
     ];
 
+    private static readonly Lazy<CaseInput> s_hostile = new(Strange);
+
     /// <summary>A plan by itself.</summary>
     public static CaseInput Run(StudyResult study, CasePaper paper = CasePaper.A4) => new()
     {
@@ -111,10 +113,12 @@ internal static class CaseSample
     }
 
     /// <summary>A season with strange text in every field, and with seven spaces, one of them only with the change.</summary>
-    public static CaseInput Hostile(CasePaper paper)
+    public static CaseInput Hostile(CasePaper paper) => s_hostile.Value with { Paper = paper };
+
+    private static CaseInput Strange()
     {
         string[] names = [.. HostileNames.All.Cast<object[]>().Select(row => (string)row[0])];
-        SeasonPlan Strange(SeasonPlan plan) => plan with
+        SeasonPlan Named(SeasonPlan plan) => plan with
         {
             Scenario = plan.Scenario with
             {
@@ -127,9 +131,9 @@ internal static class CaseSample
             },
             Batches = [.. plan.Batches.Select((batch, at) => batch with { Order = batch.Order with { Id = names[at % names.Length] + at, Grower = names[at % names.Length] } })],
         };
-        SeasonPlan plan = Strange(SyntheticPlan.Large());
+        SeasonPlan plan = Named(SyntheticPlan.Large());
         SeasonPlan more = plan with { Scenario = plan.Scenario with { Spaces = plan.Scenario.Spaces.Add(SyntheticPlan.Space("new", HostileNames.LongWords, SpaceKind.Bench, 500)) } };
-        CaseInput input = WithMoney(Compared(SyntheticStudy.Of(plan, 200), SyntheticStudy.Of(more, 200), HostileNames.Long + HostileNames.Script, paper), HostileNames.LongWords + HostileNames.Emoji);
+        CaseInput input = WithMoney(Compared(SyntheticStudy.Of(plan, 200), SyntheticStudy.Of(more, 200), HostileNames.Long + HostileNames.Script), HostileNames.LongWords + HostileNames.Emoji);
         return input with { Note = HostileNames.Long + HostileNames.LongWords, Command = "benchsim compare inputs --with " + HostileNames.Long };
     }
 
