@@ -73,7 +73,7 @@ internal static class CaseBook
         }
 
         flow.Space(1.5);
-        flow.Small($"All differences are means of {Numbers.Count(input.Base.Seasons, "season", "seasons")} of each on the same luck. With 95 % confidence all {Numbers.Whole(input.Comparison!.Comparisons)} intervals "
-            + "of differences in this report hold at once (Bonferroni).");
+        flow.Small($"All differences are means of {Numbers.Count(input.Base.Seasons, "season", "seasons")} of each on the same luck. With 95 % confidence the intervals "
+            + $"of all {Numbers.Whole(input.Comparison!.Comparisons)} differences compared hold at once (section 5).");
     }
 }

@@ -8,7 +8,7 @@ namespace BenchSim.Report.Case;
 internal static class CaseCharts
 {
     private const int MostSpaces = 5;
-    private const double LeastRowMm = 33;
+    private const double LeastRowMm = 28;
     private const double MostRowMm = 44;
     private const double CaptionMm = 11;
 

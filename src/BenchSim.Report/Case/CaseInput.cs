@@ -38,7 +38,7 @@ public sealed record CaseInput
     internal VariantResult? Variant => Comparison?.Variants[0];
 
     /// <summary>Refuses parts that do not belong together.</summary>
-    /// <exception cref="ArgumentException">The comparison has no or several variants, or the seasons played differ.</exception>
+    /// <exception cref="ArgumentException">The comparison has no or several variants, or the seasons played are not the same.</exception>
     internal static void Check(CaseInput input)
     {
         if ((input.Changed is null) != (input.Comparison is null) || (input.Comparison is null && input.Money is not null))
@@ -46,7 +46,12 @@ public sealed record CaseInput
         if (input.Comparison is not { } comparison)
             return;
         StudyResult study = input.Base;
-        if (comparison.Variants.Length != 1 || comparison.Seasons != study.Seasons || input.Changed!.Seasons != study.Seasons || comparison.Seed != study.Seed)
+        if (comparison.Variants.Length != 1 || comparison.Seasons != study.Seasons || input.Changed!.Seasons != study.Seasons || comparison.Seed != study.Seed || input.Changed.Seed != study.Seed)
             throw new ArgumentException("One variant, on the seasons and the seed of the base.", nameof(input));
+
+        // The same plan on the same luck has the same answer; two answers in one report would be worse than none.
+        FitChange fits = comparison.Variants[0].Fits;
+        if (fits.Base.Hits != study.Fits.Hits || fits.Variant.Hits != input.Changed.Fits.Hits)
+            throw new ArgumentException("The comparison and the plans were not played on the same luck.", nameof(input));
     }
 }

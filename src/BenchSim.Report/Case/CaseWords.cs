@@ -36,7 +36,7 @@ internal static class CaseWords
             return $"No difference can be told in the chance that the plan fits: with {name} it changes by {Points(fits.Low)} to {Points(fits.High)} percentage points ({played}).";
         (double least, double most) = fits.Difference > 0 ? (fits.Low, fits.High) : (-fits.High, -fits.Low);
         return $"With {name} the plan fits in {Numbers.Percent(fits.Variant.Share)} % of seasons instead of {Numbers.Percent(fits.Base.Share)} %: "
-            + $"{Points(Math.Abs(fits.Difference))} percentage points {(fits.Difference > 0 ? "more" : "fewer")} (95 % interval {Points(least)} to {Points(most)}; {played}).";
+            + $"{Points(Math.Abs(fits.Difference))} percentage points {(fits.Difference > 0 ? "more" : "fewer")} (interval {Points(least)} to {Points(most)}; {played}).";
     }
 
     /// <summary>A difference that is real, in a sentence.</summary>

@@ -98,7 +98,9 @@ internal sealed class PdfFlow
     {
         const double indent = 5;
         IReadOnlyList<string> lines = PdfLetters.Lines(text, WidthMm - indent, _text);
-        Need(_text.LineMm * Math.Min(2, lines.Count));
+
+        // As many as a paragraph needs in one piece, so that the mark stands with its words.
+        Need(_text.LineMm * Math.Min(3, lines.Count));
         _sheet.Text("•", MarginMm + 1.5, _top, _text);
         Set(lines, MarginMm + indent, _text);
         Space(0.8);

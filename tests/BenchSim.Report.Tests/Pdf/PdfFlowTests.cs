@@ -89,6 +89,22 @@ public class PdfFlowTests
     }
 
     [Fact]
+    public void The_mark_of_a_point_stands_on_the_page_of_its_first_words()
+    {
+        // Three lines of 10.5 points are 13.9 mm; room for two of them is left.
+        byte[] pdf = Write(flow =>
+        {
+            while (flow.LeftMm > 10)
+                flow.Space(0.5);
+            flow.Point("First " + string.Join(' ', Enumerable.Repeat("words", 40)));
+        });
+
+        string[] pages = PdfReader.Texts(pdf);
+        Assert.DoesNotContain("•", pages[0], StringComparison.Ordinal);
+        Assert.Contains("•First", pages[1].Replace(" ", "", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_row_with_too_few_cells_is_refused() => Assert.Throws<ArgumentException>(() => Write(flow => flow.Table([new("a", 1), new("b", 1)], [["x"]])));
 
     private static byte[] Write(Action<PdfFlow> write)
