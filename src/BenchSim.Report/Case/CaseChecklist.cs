@@ -11,6 +11,7 @@ internal static class CaseChecklist
     /// <summary>Writes the appendix.</summary>
     public static void Write(PdfFlow flow, CaseInput input, IReadOnlyList<ReportInput> inputs)
     {
+        flow.KeepTogether(60);
         flow.Heading("Appendix: reporting checklist STRESS-DES");
         flow.Small("For a reviewer who wants to repeat the study. Items and numbers: T. Monks, C. S. M. Currie, B. S. Onggo, S. Robinson, M. Kunc and S. J. E. Taylor (2019), Strengthening the reporting of empirical simulation studies: "
             + "Introducing the STRESS guidelines, Journal of Simulation 13(1), 55-67, doi 10.1080/17477778.2018.1442155. Pages named docs/ come with the program.");

@@ -10,6 +10,7 @@ internal static class CaseMoney
     /// <summary>Writes the section.</summary>
     public static void Write(PdfFlow flow, CaseInput input)
     {
+        flow.KeepTogether(40);
         flow.Heading("4. Money");
         if (input.Money is not { } result)
         {

@@ -15,6 +15,7 @@ internal static class CaseUncertainty
     public static void Write(PdfFlow flow, CaseInput input)
     {
         string seasons = Numbers.Count(input.Base.Seasons, "season", "seasons");
+        flow.KeepTogether(45);
         flow.Heading("5. Uncertainty");
         if (input.Comparison is { } comparison)
         {
