@@ -48,14 +48,45 @@ public class FuelTests
     public void Fuel_is_shared_by_place_days_in_the_house_that_burnt_it()
     {
         // In the main house (spaces 0 and 1) Zinta holds 30 of 40 place-days; what Ada holds in the annex and on the table burns nothing.
-        SeasonResult season = Season(2, 1);
-        (season.TrayDays[0][0], season.TrayDays[0][1]) = (10, 20);
-        (season.TrayDays[1][1], season.TrayDays[1][2], season.TrayDays[1][3]) = (10, 500, 500);
-        StudyResult result = Play(season);
+        StudyResult result = Shared();
         Assert.Equal(0.75, result.Growers.Single(grower => grower.Grower == "Zinta").FuelShare, 1e-12);
         Assert.Equal(0.25, result.Growers.Single(grower => grower.Grower == "Ada").FuelShare, 1e-12);
         Assert.All(Play(Season(0, 0)).Growers, grower => Assert.Equal(double.NaN, grower.FuelShare));
     }
+
+    [Fact]
+    public void Cost_is_shared_by_place_days_in_each_house_and_on_each_mat()
+    {
+        // As above, the main house burns 3 gallons: at 2.40 each 7.20, of which Zinta bears 3/4 and Ada 1/4. The mats (space 0) draw 72 kWh: at
+        // 0.25 each 18.00, all Zinta's, who alone has trays on them. Zinta: 5.40 + 18.00 = 23.40; Ada: 1.80; together 25.20.
+        StudyResult result = Shared();
+        GrowerCost[] costs = [.. GrowerCost.Of(Priced(result, 2.40, 0.25))];
+        int zinta = result.Growers.Select(grower => grower.Grower).ToList().IndexOf("Zinta");
+        Assert.Equal(23.40, costs[zinta].Amount, 1e-3);
+        Assert.Equal(1.80, costs[1 - zinta].Amount, 1e-3);
+        Assert.Equal(23.40 / 25.20, costs[zinta].Share, 1e-4);
+        Assert.Equal(1.80 / 25.20, costs[1 - zinta].Share, 1e-4);
+    }
+
+    [Theory]
+    [InlineData(null, 0.25)]
+    [InlineData(2.40, null)]
+    public void Without_a_price_there_is_no_share_of_the_cost(double? gallon, double? kilowattHour) =>
+        Assert.All(GrowerCost.Of(Priced(Shared(), gallon, kilowattHour)), cost => Assert.True(double.IsNaN(cost.Share)));
+
+    private static StudyResult Shared()
+    {
+        SeasonResult season = Season(2, 1);
+        (season.TrayDays[0][0], season.TrayDays[0][1]) = (10, 20);
+        (season.TrayDays[1][1], season.TrayDays[1][2], season.TrayDays[1][3]) = (10, 500, 500);
+        return Play(season);
+    }
+
+    private static StudyResult Priced(StudyResult result, double? gallon, double? kilowattHour) => result with
+    {
+        Houses = [.. result.Houses.Select(house => house.House.Heat is null ? house : house with { House = house.House with { Heat = house.House.Heat with { Price = gallon } } })],
+        MatPower = [.. result.MatPower.Select(mats => mats with { Space = mats.Space with { Power = mats.Space.Power! with { Price = kilowattHour } } })],
+    };
 
     private static SeasonPlan Heated(SeasonPlan plan) => plan with
     {

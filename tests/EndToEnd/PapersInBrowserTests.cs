@@ -9,15 +9,6 @@ public sealed class PapersInBrowserTests
     // What 184 mm, the width of A4 between the margins, is at 96 dots an inch.
     private const int PaperWidth = 695;
 
-    private static readonly BrowserTypeLaunchOptions s_launch = new()
-    {
-        ExecutablePath = Environment.GetEnvironmentVariable("CHROMIUM_PATH") ?? "/usr/bin/chromium",
-        Args =
-        [
-            "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
-        ],
-    };
-
     [Theory]
     [InlineData("work-list.html")]
     [InlineData("order.html")]
@@ -31,21 +22,17 @@ public sealed class PapersInBrowserTests
         await File.WriteAllTextAsync(plan, (await File.ReadAllTextAsync(plan)).Replace("Salad crew", hostile, StringComparison.Ordinal));
         Assert.Equal(0, (await Command.RunAsync("print", spring, "--out", folder.In("papers"))).Code);
 
-        using IPlaywright playwright = await Playwright.CreateAsync();
-        await using IBrowser browser = await playwright.Chromium.LaunchAsync(s_launch);
-        IPage page = await browser.NewPageAsync(new BrowserNewPageOptions { ViewportSize = new ViewportSize { Width = PaperWidth, Height = 1000 } });
-        var complaints = new List<string>();
-        page.Console += (_, message) => complaints.Add($"{message.Type}: {message.Text}");
-        page.PageError += (_, failure) => complaints.Add(failure);
-        page.Dialog += (_, dialog) => complaints.Add(dialog.Message);
+        await using OpenBrowser browser = await OpenBrowser.StartAsync();
+        IPage page = await browser.PageAsync(folder.In("papers/" + name), PaperWidth);
         await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
-        await page.GotoAsync(new Uri(folder.In("papers/" + name)).AbsoluteUri);
 
-        Assert.Equal(PaperWidth, await page.EvaluateAsync<int>("document.documentElement.scrollWidth"));
+        Assert.Equal(PaperWidth, await OpenBrowser.WidthAsync(page));
         Assert.Equal(0, await page.Locator("img, script").CountAsync());
         Assert.Equal(1, await page.Locator("h1").CountAsync());
-        Assert.Empty(complaints);
+        Assert.Empty(browser.Complaints);
         foreach (string paper in new[] { "A4", "Letter" })
             Assert.NotEmpty(await page.PdfAsync(new PagePdfOptions { Format = paper, PreferCSSPageSize = false }));
+        IPage telephone = await browser.PageAsync(folder.In("papers/" + name), 390);
+        Assert.Equal(390, await OpenBrowser.WidthAsync(telephone));
     }
 }

@@ -53,12 +53,20 @@ internal static class BatchesSection
 
     private static void Chart(HtmlText html, IReadOnlyList<(string Grower, BatchBar[] Bars)> growers, Dates dates)
     {
+        (string Grower, BatchBar[] Bars)[][] sheets = BatchSheets.Of(growers);
+        string label = "Batches by grower: median dates on mats, benches and hardening table, and the wanted set-out date";
+        for (int sheet = 0; sheet < sheets.Length; sheet++)
+            Sheet(html, sheets[sheet], dates, sheets.Length == 1 ? label : $"{label}, part {sheet + 1} of {sheets.Length}");
+    }
+
+    private static void Sheet(HtmlText html, IReadOnlyList<(string Grower, BatchBar[] Bars)> growers, Dates dates, string label)
+    {
         // A tall chart has its dates at the top as well.
         bool tall = growers.Sum(grower => grower.Bars.Length) > 20;
         double head = tall ? 18 : 0;
         double height = head + 10 + growers.Sum(grower => 24 + (RowHeight * grower.Bars.Length)) + 26;
         var frame = new SvgFrame(dates, 760, height, Left, 4 + head, 24);
-        frame.Open(html, "Batches by grower: median dates on mats, benches and hardening table, and the wanted set-out date");
+        frame.Open(html, label);
         frame.DrawDates(html, tall);
         double y = 6 + head;
         foreach ((string grower, BatchBar[] bars) in growers)

@@ -10,7 +10,7 @@ internal static class ReportPage
     private static readonly (string Id, string Title)[] s_contents =
     [
         ("verdict", "Verdict"), ("glance", "At a glance"), ("spaces", "Spaces"), ("shortage", "Short of room"), ("waits", "Waiting"), ("bottlenecks", "Bottlenecks"), ("batches", "Batches"),
-        ("growers", "Growers"), ("work", "Work"), ("fuel", "Fuel"),
+        ("growers", "Growers"), ("fuel", "Fuel"), ("work", "Work"),
         ("basis", "Basis"), ("cautions", "Cautions"), ("files", "Files"),
     ];
 
@@ -41,8 +41,8 @@ internal static class ReportPage
         BottlenecksSection.Write(html, result);
         BatchesSection.Write(html, result, dates);
         GrowersSection.Write(html, result);
-        WorkSection.Write(html, result, dates);
         FuelSection.Write(html, result, dates);
+        WorkSection.Write(html, result, dates);
         BasisSection.Write(html, result, inputs);
         CautionsSection.Write(html, result);
         html.Add($"</main>\n<footer><p>Written by BenchSim.</p></footer></body></html>\n");

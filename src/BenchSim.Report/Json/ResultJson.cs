@@ -34,7 +34,7 @@ internal static class ResultJson
             JsonParts.Array(writer, "waits", result.Waits, JsonBottlenecks.Wait);
             JsonBottlenecks.Write(writer, result.Bottlenecks);
             JsonParts.Array(writer, "batches", result.Batches, JsonBatch.Write);
-            JsonParts.Array(writer, "growers", result.Growers, Grower);
+            JsonParts.Array(writer, "growers", result.Growers.Zip(GrowerCost.Of(result)), Grower);
             JsonParts.Array(writer, "houses", result.Houses, (at, house) => JsonFuel.House(at, house, result.Plan.Scenario));
             JsonParts.Array(writer, "mats", result.MatPower, JsonFuel.Mats);
             Work(writer, result.Work);
@@ -132,12 +132,15 @@ internal static class ResultJson
         JsonParts.Estimate(writer, "worst_waiting", group.WorstWaiting);
     }
 
-    private static void Grower(Utf8JsonWriter writer, GrowerResult grower)
+    private static void Grower(Utf8JsonWriter writer, (GrowerResult Result, GrowerCost Cost) each)
     {
+        GrowerResult grower = each.Result;
         JsonParts.Text(writer, "grower", grower.Grower);
         writer.WriteNumber("batches", grower.Batches);
         JsonParts.Number(writer, "share", grower.Share);
         JsonParts.Number(writer, "fuel_share", grower.FuelShare);
+        JsonParts.Number(writer, "cost_mean", each.Cost.Amount);
+        JsonParts.Number(writer, "cost_share", each.Cost.Share);
         JsonParts.Estimate(writer, "tray_days", grower.TrayDays);
         JsonParts.Numbers(writer, "tray_days_mean_by_space", grower.TrayDaysBySpace);
         JsonParts.Estimate(writer, "peak", grower.Peak);

@@ -63,13 +63,13 @@ internal static class TableFiles
     {
         string[] header =
         [
-            "grower", "batches", "share", "fuel_share", .. EstimateColumns("tray_days"), .. EstimateColumns("peak"),
+            "grower", "batches", "share", "fuel_share", "cost_mean", "cost_share", .. EstimateColumns("tray_days"), .. EstimateColumns("peak"),
             .. result.Spaces.Select((_, index) => $"tray_days_mean_space_{index + 1}"), "seasons",
         ];
         var table = new CsvTable(header);
-        foreach (GrowerResult grower in result.Growers)
+        foreach ((GrowerResult grower, GrowerCost cost) in result.Growers.Zip(GrowerCost.Of(result)))
         {
-            table.Text(grower.Grower).Number(grower.Batches).Number(grower.Share).Number(grower.FuelShare);
+            table.Text(grower.Grower).Number(grower.Batches).Number(grower.Share).Number(grower.FuelShare).Number(cost.Amount).Number(cost.Share);
             Estimate(table, grower.TrayDays);
             Estimate(table, grower.Peak);
             foreach (double days in grower.TrayDaysBySpace)

@@ -60,6 +60,11 @@ public class ReportPageTests
     }
 
     [Fact]
+    public void The_page_goes_from_the_verdict_by_the_spaces_and_batches_to_the_cautions() => Assert.Equal(
+        "verdict, glance, spaces, shortage, waits, batches, growers, fuel, work, basis, cautions, files",
+        string.Join(", ", Page(SyntheticStudy.Spring()).Descendants("section").Select(section => section.Attribute("id")!.Value)));
+
+    [Fact]
     public void Every_chart_says_what_it_shows_and_has_a_reading_and_a_table()
     {
         XDocument page = Page(SyntheticStudy.Spring());
