@@ -31,18 +31,24 @@ internal static class Spreads
     /// <param name="estimate">The quantity.</param>
     /// <param name="number">Writes a number.</param>
     /// <param name="unit">What follows a number, with its space; may be empty.</param>
-    public static string Mean(Estimate estimate, Func<double, string> number, string unit)
+    /// <param name="finer">Writes the mean and its interval where <paramref name="number"/> would write both ends alike; null to leave it at that.</param>
+    public static string Mean(Estimate estimate, Func<double, string> number, string unit, Func<double, string>? finer = null)
     {
         string mean = number(estimate.Mean) + unit;
         if (estimate.Seasons == 1)
             return $"{mean} in the one season played";
         if (estimate.Least.Equals(estimate.Most))
             return $"{mean} in every season";
-        string average = $"{mean} on average (95 % interval {MeanRange(estimate, number)})";
+        Func<double, string> fine = finer is not null && EndsMeet(estimate, number) ? finer : number;
+        string average = $"{fine(estimate.Mean)}{unit} on average (95 % interval {MeanRange(estimate, fine)})";
         return estimate.Seasons < Numbers.EnoughSeasons
             ? $"{average}, between {number(estimate.Least)} and {number(estimate.Most)}{unit} over {Numbers.Whole(estimate.Seasons)} seasons"
             : $"{average}, between {number(estimate.P10)} and {number(estimate.P90)}{unit} in eight seasons of ten";
     }
+
+    // "63 (63 to 63)" reads as if there were no interval.
+    private static bool EndsMeet(Estimate estimate, Func<double, string> number) =>
+        estimate.HalfWidth > 0 && string.Equals(number(estimate.Mean - estimate.HalfWidth), number(estimate.Mean + estimate.HalfWidth), StringComparison.Ordinal);
 
     /// <summary>The 95 % interval of the mean of a quantity that is never below 0: "405 to 419"; a dash where one season tells nothing of it.</summary>
     public static string MeanRange(Estimate estimate, Func<double, string> number) => double.IsNaN(estimate.HalfWidth)

@@ -192,4 +192,15 @@ public class WordsTests
 
         Assert.EndsWith("64 places more than there are." + end, OccupancySection.Reading(bench, study, new Dates(study.Plan)), StringComparison.Ordinal);
     }
+
+    // 63.1 give or take 0.3 is 62.8 to 63.4: in whole numbers both ends would be 63.
+    [Fact]
+    public void An_interval_narrower_than_the_rounding_is_told_finer()
+    {
+        var narrow = new Estimate(63.1, 0.3, 49, 63, 65, 65, 40, 70, 1000);
+        static string Whole(double value) => value.ToString("0", null);
+        static string Tenths(double value) => value.ToString("0.0", null);
+        Assert.Equal("63.1 tray-days on average (95 % interval 62.8 to 63.4), between 49 and 65 tray-days in eight seasons of ten", Spreads.Mean(narrow, Whole, " tray-days", Tenths));
+        Assert.Equal("63 tray-days on average (95 % interval 62 to 64), between 49 and 65 tray-days in eight seasons of ten", Spreads.Mean(narrow with { HalfWidth = 1 }, Whole, " tray-days", Tenths));
+    }
 }
