@@ -177,9 +177,11 @@ internal sealed class SeasonClimate
         var (law, of) = Math.DivRem(key, layout.Airs);
         var (baseC, capC) = layout.Growths[law];
         var air = AirC(of).AsSpan(from, rates.Length);
-        for (var hour = 0; hour < rates.Length; hour++)
+
+        // A table is filled from midnight on, a day's hours by one light.
+        for (var start = 0; start < rates.Length; start += HourlyClimate.Hours)
         {
-            rates[hour] = lightOfDay[(from + hour) / HourlyClimate.Hours] * Math.Max(0, Math.Min(air[hour], capC) - baseC);
+            GrowthRate.Fill(air.Slice(start, HourlyClimate.Hours), lightOfDay[(from + start) / HourlyClimate.Hours], baseC, capC, rates.Slice(start, HourlyClimate.Hours));
         }
     }
 
