@@ -28,7 +28,7 @@ public static class ReportFolder
     public static void Check(string directory)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(directory);
-        new TargetFolder(directory).CheckCanBeWritten();
+        new OwnFolder(directory).Check();
     }
 
     /// <summary>
@@ -64,32 +64,24 @@ public static class ReportFolder
         ArgumentNullException.ThrowIfNull(inputs);
         InputNames.Check(inputs);
 
-        var target = new TargetFolder(directory);
-        target.Check();
-        cancel.ThrowIfCancellationRequested();
-        target.Fill(folder => WriteFiles(folder, result, inputs, overallNote, caseInput, cancel), cancel);
+        new OwnFolder(directory).Write(inputs, folder => WriteFiles(folder, result, inputs, overallNote, caseInput), cancel);
     }
 
-    private static void WriteFiles(string folder, StudyResult result, IReadOnlyList<ReportInput> inputs, string? overallNote, CaseInput? caseInput, CancellationToken cancel)
+    private static void WriteFiles(PartialFolder folder, StudyResult result, IReadOnlyList<ReportInput> inputs, string? overallNote, CaseInput? caseInput)
     {
-        var partial = new PartialFolder(folder, cancel);
-        partial.Save(MarkerName, Encoding.UTF8.GetBytes(MarkerText + string.Concat(inputs.Select(input => $"inputs/{input.Name}\n"))));
-        foreach (ReportInput input in inputs)
-            partial.Save("inputs/" + input.Name, input.Bytes.ToArray());
-        partial.Save("result.json", ResultJson.Write(result, inputs));
-        partial.Save("tables/daily.csv", TableFiles.Daily(result));
-        partial.Save("tables/batches.csv", BatchTable.Write(result));
-        partial.Save("tables/spaces.csv", TableFiles.Spaces(result));
-        partial.Save("tables/growers.csv", TableFiles.Growers(result));
-        partial.Save("tables/fuel.csv", FuelTable.Write(result));
-        partial.Save("tables/waits.csv", WaitTable.Write(result));
+        folder.Save("result.json", ResultJson.Write(result, inputs));
+        folder.Save("tables/daily.csv", TableFiles.Daily(result));
+        folder.Save("tables/batches.csv", BatchTable.Write(result));
+        folder.Save("tables/spaces.csv", TableFiles.Spaces(result));
+        folder.Save("tables/growers.csv", TableFiles.Growers(result));
+        folder.Save("tables/fuel.csv", FuelTable.Write(result));
+        folder.Save("tables/waits.csv", WaitTable.Write(result));
         if (result.Bottlenecks is { } bottlenecks)
-            partial.Save("tables/bottlenecks.csv", BottleneckTable.Write(bottlenecks));
-        partial.Save("report.html", Encoding.UTF8.GetBytes(ReportPage.Write(result, inputs, overallNote)));
+            folder.Save("tables/bottlenecks.csv", BottleneckTable.Write(bottlenecks));
+        folder.Save("report.html", Encoding.UTF8.GetBytes(ReportPage.Write(result, inputs, overallNote)));
         foreach (ChartFile chart in ChartFiles.Of(result))
-            partial.Save(chart.Name, chart.Draw());
+            folder.Save(chart.Name, chart.Draw());
         if (caseInput is not null)
-            partial.Save(CaseFolder.FileName, CaseBook.Write(caseInput, inputs));
-        partial.CheckWhole();
+            folder.Save(CaseFolder.FileName, CaseBook.Write(caseInput, inputs));
     }
 }

@@ -1,4 +1,3 @@
-using System.Text;
 using BenchSim.Report.Charts;
 using BenchSim.Report.Tables;
 using BenchSim.Study.Sizing;
@@ -14,9 +13,6 @@ public static class SizeFolder
     private const string Chart = "charts/size.png";
     private const string Curve = "tables/size.csv";
 
-    // The marker names the files of the folder, so that a later writing knows them for its own.
-    private static readonly string s_marker = ReportFolder.MarkerText + $"{Chart}\n{Curve}\n";
-
     /// <summary>Refuses a place where something stands that is not such a folder; to be asked before the work.</summary>
     /// <param name="directory">Where the folder is to go.</param>
     /// <exception cref="ArgumentException"><paramref name="directory"/> is empty.</exception>
@@ -24,10 +20,7 @@ public static class SizeFolder
     public static void Check(string directory)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(directory);
-        new TargetFolder(directory).CheckCanBeWritten();
-        string marker = Path.Combine(directory, ReportFolder.MarkerName);
-        if (File.Exists(marker) && !File.ReadAllText(marker).ReplaceLineEndings("\n").Split('\n').Contains(Chart, StringComparer.Ordinal))
-            throw new ReportRefusedException($"Nothing was written: '{directory}' holds another kind of report. Name another folder.");
+        Files(directory).Check();
     }
 
     /// <summary>Writes the folder. It appears whole at the end or not at all.</summary>
@@ -40,23 +33,16 @@ public static class SizeFolder
     public static void Write(string directory, SizeResult result, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(result);
-        Check(directory);
-        cancel.ThrowIfCancellationRequested();
-        new TargetFolder(directory).Fill(
+        ArgumentException.ThrowIfNullOrWhiteSpace(directory);
+        Files(directory).Write(
+            [],
             folder =>
             {
-                Save(folder, ReportFolder.MarkerName, Encoding.UTF8.GetBytes(s_marker), cancel);
-                Save(folder, Curve, SizeTable.Write(result), cancel);
-                Save(folder, Chart, SizeChart.Draw(result), cancel);
+                folder.Save(Curve, SizeTable.Write(result));
+                folder.Save(Chart, SizeChart.Draw(result));
             },
             cancel);
     }
 
-    private static void Save(string folder, string name, byte[] bytes, CancellationToken cancel)
-    {
-        cancel.ThrowIfCancellationRequested();
-        string path = Path.Combine(folder, name);
-        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-        File.WriteAllBytes(path, bytes);
-    }
+    private static OwnFolder Files(string directory) => new(directory, Chart, Curve);
 }

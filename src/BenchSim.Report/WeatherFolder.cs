@@ -1,4 +1,3 @@
-using System.Text;
 using BenchSim.Report.Charts;
 using BenchSim.Report.Tables;
 using BenchSim.Season.Inputs;
@@ -18,9 +17,6 @@ public static class WeatherFolder
     private const string Compared = "tables/weather-months.csv";
     private const string Repairs = "tables/weather-repairs.csv";
 
-    // The marker names the files of the folder, so that a later writing knows them for its own.
-    private static readonly string s_marker = ReportFolder.MarkerText + string.Concat(new[] { Chart, CarryOver, Fitted, Compared, Repairs }.Select(name => name + "\n"));
-
     /// <summary>Refuses a place where something stands that is not such a folder; to be asked before the work.</summary>
     /// <param name="directory">Where the folder is to go.</param>
     /// <exception cref="ArgumentException"><paramref name="directory"/> is empty.</exception>
@@ -28,8 +24,7 @@ public static class WeatherFolder
     public static void Check(string directory)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(directory);
-        new TargetFolder(directory).CheckCanBeWritten();
-        RefuseOtherReport(directory);
+        Files(directory).Check();
     }
 
     /// <summary>Writes the folder. It appears whole at the end or not at all.</summary>
@@ -45,31 +40,19 @@ public static class WeatherFolder
     {
         ArgumentNullException.ThrowIfNull(fitted);
         ArgumentNullException.ThrowIfNull(repairs);
-        Check(directory);
-        cancel.ThrowIfCancellationRequested();
-        new TargetFolder(directory).Fill(
+        ArgumentException.ThrowIfNullOrWhiteSpace(directory);
+        Files(directory).Write(
+            [],
             folder =>
             {
-                var partial = new PartialFolder(folder, cancel);
-                partial.Save(ReportFolder.MarkerName, Encoding.UTF8.GetBytes(s_marker));
-                partial.Save(Fitted, WeatherTables.Fitted(fitted.Model));
-                partial.Save(CarryOver, WeatherTables.CarryOver(fitted.Model.Residuals));
-                partial.Save(Compared, WeatherTables.Compared(fitted.Report));
-                partial.Save(Repairs, WeatherTables.Repairs(repairs));
-                partial.Save(Chart, WeatherFitChart.Draw(fitted.Report, units));
-                partial.CheckWhole();
+                folder.Save(Fitted, WeatherTables.Fitted(fitted.Model));
+                folder.Save(CarryOver, WeatherTables.CarryOver(fitted.Model.Residuals));
+                folder.Save(Compared, WeatherTables.Compared(fitted.Report));
+                folder.Save(Repairs, WeatherTables.Repairs(repairs));
+                folder.Save(Chart, WeatherFitChart.Draw(fitted.Report, units));
             },
             cancel);
     }
 
-    // A report of a run carries the same marker; a fitted generator does not take its place.
-    private static void RefuseOtherReport(string directory)
-    {
-        string marker = Path.Combine(directory, ReportFolder.MarkerName);
-        if (!File.Exists(marker))
-            return;
-        string[] names = File.ReadAllText(marker).ReplaceLineEndings("\n").Split('\n');
-        if (!names.Contains(Chart, StringComparer.Ordinal))
-            throw new ReportRefusedException($"Nothing was written: '{directory}' holds the report of a run. Name another folder.");
-    }
+    private static OwnFolder Files(string directory) => new(directory, Chart, CarryOver, Fitted, Compared, Repairs);
 }

@@ -115,7 +115,7 @@ public sealed class SizeTests
         string[] before = folder.Everything();
         Call size = Call.Run("size", paper, "--space", "table", "--seasons", "1", "--out", folder.In("report"));
         Assert.Equal((2, ""), (size.Code, size.Output));
-        Assert.Contains("another kind of report", size.Error, StringComparison.Ordinal);
+        Assert.Contains("a report of another kind", size.Error, StringComparison.Ordinal);
         Assert.Equal(before, folder.Everything());
     }
 

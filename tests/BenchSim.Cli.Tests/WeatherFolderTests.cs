@@ -65,7 +65,7 @@ public sealed class WeatherFolderTests
         string[] before = folder.Everything();
         Call weather = Call.Run("weather", folder.In("none.csv"), "--out", folder.In("spring-report"));
         Assert.Equal(2, weather.Code);
-        Assert.Equal($"Nothing was written: '{folder.In("spring-report")}' holds the report of a run. Name another folder.\n", weather.Error);
+        Assert.Equal($"Nothing was written: '{folder.In("spring-report")}' holds a report of another kind. Name another folder.\n", weather.Error);
         Assert.Equal(before, folder.Everything());
     }
 

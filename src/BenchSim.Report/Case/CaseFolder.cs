@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace BenchSim.Report.Case;
 
 /// <summary>
@@ -18,10 +16,7 @@ public static class CaseFolder
     public static void Check(string directory)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(directory);
-        new TargetFolder(directory).CheckCanBeWritten();
-        string marker = Path.Combine(directory, ReportFolder.MarkerName);
-        if (File.Exists(marker) && !File.ReadAllText(marker).ReplaceLineEndings("\n").Split('\n').Contains(FileName, StringComparer.Ordinal))
-            throw new ReportRefusedException($"Nothing was written: '{directory}' holds a report of another kind. Name another folder.");
+        Files(directory).Check();
     }
 
     /// <summary>Writes the folder. It appears whole at the end or not at all.</summary>
@@ -37,19 +32,11 @@ public static class CaseFolder
         ArgumentNullException.ThrowIfNull(input);
         ArgumentNullException.ThrowIfNull(inputs);
         InputNames.Check(inputs);
-        Check(directory);
+        ArgumentException.ThrowIfNullOrWhiteSpace(directory);
         cancel.ThrowIfCancellationRequested();
         byte[] pdf = CaseBook.Write(input, inputs);
-        new TargetFolder(directory).Fill(
-            folder =>
-            {
-                var partial = new PartialFolder(folder, cancel);
-                partial.Save(ReportFolder.MarkerName, Encoding.UTF8.GetBytes(ReportFolder.MarkerText + FileName + "\n" + string.Concat(inputs.Select(each => $"inputs/{each.Name}\n"))));
-                foreach (ReportInput each in inputs)
-                    partial.Save("inputs/" + each.Name, each.Bytes.ToArray());
-                partial.Save(FileName, pdf);
-                partial.CheckWhole();
-            },
-            cancel);
+        Files(directory).Write(inputs, folder => folder.Save(FileName, pdf), cancel);
     }
+
+    private static OwnFolder Files(string directory) => new(directory, FileName);
 }

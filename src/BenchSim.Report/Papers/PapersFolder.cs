@@ -24,9 +24,6 @@ public static class PapersFolder
     private static readonly ImmutableArray<string> s_names =
         [WorkListHtml, WorkListCsv, NightsCsv, LabelsPdf, LabelsCsv, OrderHtml, OrderCsv, CalendarIcs, WorkbookXlsx];
 
-    // The marker names every paper, also those that were not asked for, so that a later writing knows them for its own.
-    private static readonly string s_marker = ReportFolder.MarkerText + string.Concat(s_names.Select(name => name + "\n"));
-
     /// <summary>Refuses a place where something stands that is no folder of papers; to be asked before the work.</summary>
     /// <param name="directory">Where the folder is to go.</param>
     /// <exception cref="ArgumentException"><paramref name="directory"/> is empty.</exception>
@@ -34,8 +31,7 @@ public static class PapersFolder
     public static void Check(string directory)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(directory);
-        new TargetFolder(directory).CheckCanBeWritten();
-        RefuseOtherReport(directory);
+        Files(directory).Check();
     }
 
     /// <summary>Writes the folder. It appears whole at the end or not at all; an earlier folder of papers is replaced.</summary>
@@ -65,22 +61,20 @@ public static class PapersFolder
         cancel.ThrowIfCancellationRequested();
 
         var files = new List<string>();
-        new TargetFolder(directory).Fill(folder => WriteFiles(folder, content, settings, sheet, files, cancel), cancel);
+        Files(directory).Write([], folder => WriteFiles(folder, content, settings, sheet, files, cancel), cancel);
         return Summary(content, settings, sheet, files);
     }
 
-    private static void WriteFiles(string folder, PaperContent content, PaperSettings settings, LabelSheet sheet, List<string> files, CancellationToken cancel)
+    private static void WriteFiles(PartialFolder folder, PaperContent content, PaperSettings settings, LabelSheet sheet, List<string> files, CancellationToken cancel)
     {
         void Save(PaperKinds kind, string name, Func<byte[]> write)
         {
             if (!settings.Kinds.HasFlag(kind))
                 return;
-            cancel.ThrowIfCancellationRequested();
-            File.WriteAllBytes(Path.Combine(folder, name), write());
+            folder.Save(name, write());
             files.Add(name);
         }
 
-        File.WriteAllBytes(Path.Combine(folder, ReportFolder.MarkerName), Encoding.UTF8.GetBytes(s_marker));
         Save(PaperKinds.WorkList, WorkListHtml, () => Encoding.UTF8.GetBytes(WorkListPage.Write(content)));
         Save(PaperKinds.WorkList, WorkListCsv, () => WorkTable.Work(content));
         Save(PaperKinds.WorkList, NightsCsv, () => WorkTable.Nights(content));
@@ -112,14 +106,6 @@ public static class PapersFolder
         Cost = content.Needs.MixCost + content.Needs.SeedCost,
     };
 
-    // The report of a run and a fitted weather generator carry the same marker; papers do not take their place.
-    private static void RefuseOtherReport(string directory)
-    {
-        string marker = Path.Combine(directory, ReportFolder.MarkerName);
-        if (!File.Exists(marker))
-            return;
-        string[] names = File.ReadAllText(marker).ReplaceLineEndings("\n").Split('\n');
-        if (!names.Contains(WorkListCsv, StringComparer.Ordinal))
-            throw new ReportRefusedException($"Nothing was written: '{directory}' holds a report of another kind. Name another folder.");
-    }
+    // The marker names every paper, also those that were not asked for, so that a later writing knows them for its own.
+    private static OwnFolder Files(string directory) => new(directory, [.. s_names]);
 }

@@ -1,0 +1,57 @@
+using System.Text;
+
+namespace BenchSim.Report;
+
+/// <summary>
+/// A folder of one kind that a command writes, under the rules of a <see cref="ReportFolder"/>: whole or absent, and nothing that stood there is lost but an
+/// earlier folder of the same kind. Its marker names its own files and the inputs kept in it; the own files tell its kind.
+/// </summary>
+/// <param name="directory">Where it goes.</param>
+/// <param name="names">Its own files, besides those that every report of a run may have; empty for the report of a run.</param>
+internal sealed class OwnFolder(string directory, params string[] names)
+{
+    private const string Inputs = "inputs/";
+
+    private readonly TargetFolder _target = new(directory);
+
+    /// <summary>Refuses a place where something else stands, or that cannot be written; to be asked before the work.</summary>
+    public void Check()
+    {
+        _target.CheckCanBeWritten();
+        RefuseOtherKind();
+    }
+
+    /// <summary>Writes the folder. It appears whole at the end or not at all.</summary>
+    /// <param name="inputs">The files that were played, kept in <c>inputs/</c>.</param>
+    /// <param name="save">Saves the files of its own.</param>
+    /// <param name="cancel">Stops the writing; nothing is left behind.</param>
+    public void Write(IReadOnlyList<ReportInput> inputs, Action<PartialFolder> save, CancellationToken cancel)
+    {
+        _target.Check();
+        RefuseOtherKind();
+        cancel.ThrowIfCancellationRequested();
+        _target.Fill(
+            folder =>
+            {
+                var partial = new PartialFolder(folder, cancel);
+                string[] lines = [.. names, .. inputs.Select(input => Inputs + input.Name)];
+                partial.Save(ReportFolder.MarkerName, Encoding.UTF8.GetBytes(ReportFolder.MarkerText + string.Concat(lines.Select(line => line + "\n"))));
+                foreach (ReportInput input in inputs)
+                    partial.Save(Inputs + input.Name, input.Bytes.ToArray());
+                save(partial);
+                partial.CheckWhole();
+            },
+            cancel);
+    }
+
+    private void RefuseOtherKind()
+    {
+        string marker = Path.Combine(directory, ReportFolder.MarkerName);
+        if (!File.Exists(marker))
+            return;
+        string[] lines = File.ReadAllText(marker).ReplaceLineEndings("\n").Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        IEnumerable<string> own = lines.Skip(1).Where(line => !line.StartsWith(Inputs, StringComparison.Ordinal));
+        if (!own.Order(StringComparer.Ordinal).SequenceEqual(names.Order(StringComparer.Ordinal), StringComparer.Ordinal))
+            throw new ReportRefusedException($"Nothing was written: '{directory}' holds a report of another kind. Name another folder.");
+    }
+}
