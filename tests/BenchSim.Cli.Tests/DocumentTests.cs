@@ -11,6 +11,7 @@ public sealed partial class DocumentTests
     [InlineData("README.md")]
     [InlineData("DEVELOPERS.md")]
     [InlineData("docs/commands.md")]
+    [InlineData("docs/tutorial.md")]
     public void Links_lead_somewhere(string page)
     {
         string path = Path.Combine(Repository.Root(), page);
