@@ -35,13 +35,22 @@ internal sealed partial class TargetFolder
     /// <summary>Refuses a place where something stands that is not a report of ours.</summary>
     public void Check()
     {
-        try
+        for (int tries = 1; ; tries++)
         {
-            CheckWhatStands();
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            throw new ReportRefusedException($"No report was written: '{_shown}' cannot be read. {failure.Message}", failure);
+            try
+            {
+                CheckWhatStands();
+                return;
+            }
+            catch (IOException) when (tries < MostTries)
+            {
+                // Another writer may have taken the folder away between two looks.
+                Thread.Yield();
+            }
+            catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+            {
+                throw new ReportRefusedException($"No report was written: '{_shown}' cannot be read. {failure.Message}", failure);
+            }
         }
     }
 
@@ -97,9 +106,13 @@ internal sealed partial class TargetFolder
         if (folder.LinkTarget is not null)
             throw Refused("is a link to another folder. Name the folder itself");
 
-        string? marker = MarkerText(Path.Combine(_path, ReportFolder.MarkerName));
-        if (marker is null)
+        if (MarkerOf(folder) is not { } marker)
+        {
+            if (!folder.Exists)
+                return;
             throw Refused("exists and BenchSim did not write it. Name another folder, or remove this one yourself");
+        }
+
         if (FirstForeign(folder, InputsOf(marker)) is { } foreign)
             throw Refused($"holds '{foreign}', which is no part of a report. Move it away, or name another folder");
     }
@@ -203,6 +216,19 @@ internal sealed partial class TargetFolder
         for (string? at = folder; at is not null && !Directory.Exists(at); at = Path.GetDirectoryName(at))
             missing = at;
         return missing;
+    }
+
+    // A folder without a marker is looked at again: another writer may just be putting one in the place of another.
+    private static string? MarkerOf(DirectoryInfo folder)
+    {
+        string? marker = null;
+        for (int tries = 1; marker is null && folder.Exists && tries <= MostTries; tries++)
+        {
+            marker = MarkerText(Path.Combine(folder.FullName, ReportFolder.MarkerName));
+            folder.Refresh();
+        }
+
+        return marker;
     }
 
     /// <summary>What the marker holds; null when it is not ours.</summary>
