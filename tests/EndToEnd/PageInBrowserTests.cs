@@ -110,11 +110,56 @@ public sealed class PageInBrowserTests
         Assert.Equal(PaperWidth, await OpenBrowser.WidthAsync(page));
     }
 
+    // The names that the starter folder gives to people, places, batches and growers, each with a text of ill will before it and three hundred letters behind.
+    [Theory]
+    [InlineData("<script>alert(1)</script>")]
+    [InlineData("<img src=x onerror=alert(1)>")]
+    [InlineData("</style></svg><svg onload=alert(1)>")]
+    [InlineData("' onmouseover='alert(1)")]
+    public async Task Names_of_ill_will_run_nothing_and_break_no_line(string hostile)
+    {
+        using var folder = new TemporaryFolder();
+        string spring = folder.In("spring");
+        Assert.Equal(0, (await Command.RunAsync("new", spring)).Code);
+        string name = hostile + string.Concat(Enumerable.Repeat("Wide", 75));
+        await ReplaceAsync(Path.Combine(spring, "site.toml"), name, "Example market garden", "Does the spring plan", "Main house", "Heat mats", "Main benches", "Hardening table");
+        await ReplaceAsync(Path.Combine(spring, "plan.csv"), name, "Salad crew", "Tunnel crew", "onions", "tomatoes");
+        Command run = await Command.RunAsync("run", spring, "--seasons", "10", "--bottlenecks", "--out", folder.In("report"));
+        Assert.True(run.Code == 0, run.Error);
+
+        await using OpenBrowser browser = await OpenBrowser.StartAsync();
+        foreach (int width in new[] { 390, 1280 })
+        {
+            IPage page = await browser.PageAsync(folder.In("report/report.html"), width);
+            await OpenBrowser.UnfoldAsync(page);
+            Assert.Equal(width, await OpenBrowser.WidthAsync(page));
+            Assert.Equal(0, await page.Locator("script, img, [onload], [onerror], [onmouseover]").CountAsync());
+            Assert.Contains(hostile, await page.InnerTextAsync("h1"), StringComparison.Ordinal);
+        }
+
+        IPage printed = await browser.PageAsync(folder.In("report/report.html"), PaperWidth);
+        await printed.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
+        Assert.Equal(PaperWidth, await OpenBrowser.WidthAsync(printed));
+        Assert.Empty(browser.Complaints);
+    }
+
+    private static async Task ReplaceAsync(string file, string name, params string[] words)
+    {
+        string text = await File.ReadAllTextAsync(file);
+        foreach (string word in words)
+        {
+            Assert.Contains(word, text, StringComparison.Ordinal);
+            text = text.Replace(word, $"{name} {word}", StringComparison.Ordinal);
+        }
+
+        await File.WriteAllTextAsync(file, text);
+    }
+
     /// <summary>Letters and digits alone: spaces, line ends and joined letters of a PDF are the printer's.</summary>
     private static string Bare(string text)
     {
         var bare = new StringBuilder();
-        foreach (char letter in text.Normalize(NormalizationForm.FormKC).Where(char.IsLetterOrDigit))
+        foreach (char letter in text.Replace("\uFB01", "fi", StringComparison.Ordinal).Replace("\uFB02", "fl", StringComparison.Ordinal).Where(char.IsLetterOrDigit))
             bare.Append(letter);
         return bare.ToString();
     }
