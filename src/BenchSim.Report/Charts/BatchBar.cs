@@ -17,6 +17,18 @@ internal sealed record BatchBar(BatchResult Batch, (int From, int To)? Mat, (int
     /// <summary>What stands in place of the bars: a batch that most seasons do not sow, or throw out before it goes to the field, has none.</summary>
     public string? Note { get; private init; }
 
+    /// <summary>Mean days that a tray of the batch waited for a place: all its waiting, divided by its trays.</summary>
+    public double WaitDays => WaitDaysOf(Batch);
+
+    /// <summary>Mean days that a tray of the batch was held by the weather alone.</summary>
+    public double HoldDays => HoldDaysOf(Batch);
+
+    /// <summary><see cref="WaitDays"/> of a batch.</summary>
+    public static double WaitDaysOf(BatchResult batch) => batch.BlockedTrayDays.Sum(space => space.Mean) / Math.Max(1, batch.Plan.Trays);
+
+    /// <summary><see cref="HoldDays"/> of a batch.</summary>
+    public static double HoldDaysOf(BatchResult batch) => batch.HoldTrayDays.Mean / Math.Max(1, batch.Plan.Trays);
+
     /// <summary>Works out the bars of one batch.</summary>
     public static BatchBar Of(BatchResult batch, DateOnly firstDay, int lastDay)
     {

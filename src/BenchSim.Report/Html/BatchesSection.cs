@@ -17,7 +17,8 @@ internal static class BatchesSection
         html.Add($"<figcaption><p>{Reading(result)}</p></figcaption>\n");
         html.Add($"<p class=\"key\"><span><i class=\"sw mat\"></i>on the mats</span><span><i class=\"sw bench\"></i>on the benches</span>");
         html.Add($"<span><i class=\"sw table\"></i>on the hardening table</span><span><i class=\"sw pot\"></i>potted up</span><span>");
-        html.Add($"<i class=\"sw diamond\">◆</i>wanted in the field</span></p>\n");
+        html.Add($"<i class=\"sw diamond\">◆</i>wanted in the field</span><span><i class=\"sw wait\"></i>so many days a tray waited for a place, mean</span>");
+        html.Add($"<span><i class=\"sw hold\"></i>so many days a tray held by the weather alone, mean</span></p>\n");
         Chart(html, BatchBar.ByGrower(result), dates);
         Table(html, result, dates);
         html.Add($"</figure>\n");
@@ -91,12 +92,15 @@ internal static class BatchesSection
         BatchPlan plan = bar.Batch.Plan;
         html.Add($"<g><title>");
         html.Add($"{PlainText.Short(plan.Order.Id, 60)}, {PlainText.Short(plan.Crop.Name, 60)}, ");
-        html.Add($"{Numbers.Count(plan.Trays, "tray", "trays")}</title>");
+        html.Add($"{Numbers.Count(plan.Trays, "tray", "trays")}; waited {Days(bar.WaitDays)}, held by the weather {Days(bar.HoldDays)} a tray on average</title>");
         html.Add($"<svg x=\"8\" y=\"{y}\" width=\"{Left - 14}\" height=\"{RowHeight}\"><text x=\"0\" y=\"13\">");
-        html.Add($"{PlainText.Short(plan.Order.Id, 13)} <tspan class=\"faint\">{PlainText.Short(plan.Crop.Name, 13)}</tspan></text></svg>");
+        // The end of an id tells successions apart: the crop gives way to it.
+        string id = PlainText.Short(plan.Order.Id, 17);
+        html.Add($"{id} <tspan class=\"faint\">{PlainText.Short(plan.Crop.Name, Math.Clamp(26 - id.Length, 4, 13))}</tspan></text></svg>");
         Bar(html, frame, "mat", bar.Mat, y);
         Bar(html, frame, "bench", bar.Bench, y);
         Bar(html, frame, "table", bar.Table, y);
+        Lost(html, frame, bar, y);
         if (bar.Note is { } note)
             html.Add($"<text class=\"faint\" x=\"{frame.X(0) + 4}\" y=\"{y + 13}\">{note}</text>");
         if (bar.PottedUp is { } potted)
@@ -105,6 +109,23 @@ internal static class BatchesSection
         double middle = y + (RowHeight / 2) - 0.5;
         html.Add($"<path class=\"diamond\" d=\"M{x} {middle - 5.5}L{x + 5} {middle}L{x} {middle + 5.5}L{x - 5} {middle}Z\"/></g>\n");
     }
+
+    /// <summary>Under the end of the bars: how long a tray waited, and was held by the weather.</summary>
+    private static void Lost(HtmlText html, SvgFrame frame, BatchBar bar, double y)
+    {
+        if ((bar.Table ?? bar.Bench ?? bar.Mat) is not { } last)
+            return;
+        double end = last.To;
+        foreach ((string kind, double days) in new[] { ("hold", bar.HoldDays), ("wait", bar.WaitDays) })
+        {
+            if (days < 0.05)
+                continue;
+            html.Add($"<line class=\"{kind}\" x1=\"{frame.X(end - days)}\" y1=\"{y + RowHeight - 1.5}\" x2=\"{frame.X(end)}\" y2=\"{y + RowHeight - 1.5}\"/>");
+            end -= days;
+        }
+    }
+
+    private static string Days(double days) => days < 0.05 ? "no day" : Numbers.Fine(days) + (Numbers.Fine(days) == "1" ? " day" : " days");
 
     private static void Bar(HtmlText html, SvgFrame frame, string kind, (int From, int To)? days, double y)
     {
@@ -118,12 +139,12 @@ internal static class BatchesSection
     {
         html.Add($"<details><summary>Table of the batches</summary>");
         html.Add($"<p>Planned dates, and what came of them in {Numbers.Count(result.Seasons, "season", "seasons")}: the median, and in ");
-        html.Add($"brackets eight seasons of ten; where not all seasons have a figure, of those that do. Given up unsown: trays, or flats of a batch that is potted up. All figures are in <a href=\"tables/batches.csv\">tables/batches.csv</a>.</p>");
+        html.Add($"brackets eight seasons of ten; where not all seasons have a figure, of those that do. Given up unsown: trays, or flats of a batch that is potted up. Waited for a place and held by the weather alone: means, in days a tray. All figures are in <a href=\"tables/batches.csv\">tables/batches.csv</a>.</p>");
         html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Batches\"><table><thead><tr>");
         html.Add($"<th scope=\"col\">Batch</th><th scope=\"col\" class=\"text\">Crop</th><th scope=\"col\" class=\"text\">Grower</th>");
         html.Add($"<th scope=\"col\">Trays</th><th scope=\"col\">Plants wanted</th><th scope=\"col\">Sow, planned</th>");
         html.Add($"<th scope=\"col\">First sown</th><th scope=\"col\">Given up unsown</th><th scope=\"col\">Out, planned</th><th scope=\"col\">Last out</th>");
-        html.Add($"<th scope=\"col\">Days late</th><th scope=\"col\">Plants in time</th><th scope=\"col\">Complete in time</th></tr>");
+        html.Add($"<th scope=\"col\">Waited</th><th scope=\"col\">Held</th><th scope=\"col\">Days late</th><th scope=\"col\">Plants in time</th><th scope=\"col\">Complete in time</th></tr>");
         html.Add($"</thead><tbody>\n");
         foreach (BatchResult batch in result.Batches)
         {
@@ -132,7 +153,7 @@ internal static class BatchesSection
             html.Add($"{HtmlText.Name(plan.Crop.Name, 30)}</td><td class=\"text\">{HtmlText.Name(plan.Order.Grower, 30)}</td><td>");
             html.Add($"{Numbers.Whole(plan.Trays)}</td><td>{Numbers.Whole(plan.Order.Plants)}</td>");
             html.Add($"<td>{dates.Cell(plan.SowOn)}</td><td>{dates.Cell(batch.SownFirst)}</td><td>{Spreads.Cell(batch.GivenUp)}</td><td>{dates.Cell(plan.SetOutOn)}</td><td>");
-            html.Add($"{dates.Cell(batch.OutLast)}</td><td>{Spreads.Cell(batch.DaysLate, result.Seasons)}</td>");
+            html.Add($"{dates.Cell(batch.OutLast)}</td><td>{Numbers.Fine(BatchBar.WaitDaysOf(batch))}</td><td>{Numbers.Fine(BatchBar.HoldDaysOf(batch))}</td><td>{Spreads.Cell(batch.DaysLate, result.Seasons)}</td>");
             html.Add($"<td>{Spreads.Cell(batch.PlantsInTime)}</td><td>{Numbers.Cell(batch.Complete)}</td></tr>\n");
         }
 
