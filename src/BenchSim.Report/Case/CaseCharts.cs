@@ -23,7 +23,7 @@ internal static class CaseCharts
         flow.KeepTogether(30 + LeastRowMm + CaptionMm);
         flow.Heading(input.Comparison is null ? "3. The spaces through the season" : "3. With and without: the spaces through the season");
         string side = input.Comparison is null ? "" : $" Left: without; right: with {CaseWords.Name(input.Variant!.Name)}.";
-        flow.Drawing(5, (sheet, left, top) => OccupancyDrawing.Legend(sheet, left, top, flow.WidthMm), 
+        flow.Drawing(5, (sheet, left, top) => OccupancyDrawing.Legend(sheet, left, top, flow.WidthMm),
             $"Trays by day, in places. Wanted is what the plan would take if there were no limit.{side} Below each: most places there are, and the median of {Numbers.Count(input.Base.Seasons, "season", "seasons")}, eight seasons of ten in brackets.");
         double row = Math.Clamp((DrawingsMm / shown.Length) - CaptionMm, LeastRowMm, MostRowMm);
         var dates = new Dates(input.Base.Plan);

@@ -9,11 +9,21 @@ internal static class HostileFarm
     /// <summary>Every field of a text or a name: the section of site.toml, or the file, and the key or column. The values are harmless ones.</summary>
     public static readonly IReadOnlyDictionary<string, string> Plain = new Dictionary<string, string>(StringComparer.Ordinal)
     {
-        ["site.name"] = "Farm", ["site.question"] = "Does it fit?",
-        ["house.id"] = "house", ["house.name"] = "House", ["space.id"] = "space", ["space.name"] = "Space",
+        ["site.name"] = "Farm",
+        ["site.question"] = "Does it fit?",
+        ["house.id"] = "house",
+        ["house.name"] = "House",
+        ["space.id"] = "space",
+        ["space.name"] = "Space",
         ["prices.currency"] = "$",
-        ["plan.csv.id"] = "batch", ["plan.csv.grower"] = "Grower", ["plan.csv.packet"] = "packet", ["plan.csv.note"] = "note",
-        ["crops.csv.id"] = "crop", ["crops.csv.name"] = "Crop", ["trays.csv.id"] = "tray", ["trays.csv.name"] = "Tray",
+        ["plan.csv.id"] = "batch",
+        ["plan.csv.grower"] = "Grower",
+        ["plan.csv.packet"] = "packet",
+        ["plan.csv.note"] = "note",
+        ["crops.csv.id"] = "crop",
+        ["crops.csv.name"] = "Crop",
+        ["trays.csv.id"] = "tray",
+        ["trays.csv.name"] = "Tray",
         ["invest.basis"] = "a guess",
     };
 
