@@ -96,7 +96,7 @@ internal static class BatchesSection
         html.Add($"<svg x=\"8\" y=\"{y}\" width=\"{Left - 14}\" height=\"{RowHeight}\"><text x=\"0\" y=\"13\">");
         // The end of an id tells successions apart: the crop gives way to it.
         string id = PlainText.Short(plan.Order.Id, 17);
-        html.Add($"{id} <tspan class=\"faint\">{PlainText.Short(plan.Crop.Name, Math.Clamp(26 - id.Length, 4, 13))}</tspan></text></svg>");
+        html.Add($"{id} <tspan class=\"faint\">{PlainText.Short(plan.Crop.Name, Math.Clamp(24 - id.Length, 4, 13))}</tspan></text></svg>");
         Bar(html, frame, "mat", bar.Mat, y);
         Bar(html, frame, "bench", bar.Bench, y);
         Bar(html, frame, "table", bar.Table, y);
