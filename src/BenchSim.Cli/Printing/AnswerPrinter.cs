@@ -58,8 +58,8 @@ internal static class AnswerPrinter
         json.WriteString("name", result.Plan.Scenario.Name);
         json.WriteNumber("seasons", result.Seasons);
         json.WriteNumber("seed", result.Seed);
-        Write(json, "fits", result.Fits);
-        Write(json, "fits_weather_counted", result.FitsWeatherCounted);
+        StudyJson.Write(json, "fits", result.Fits);
+        StudyJson.Write(json, "fits_weather_counted", result.FitsWeatherCounted);
         if (answer.Required is { } required)
         {
             json.WriteStartObject("require");
@@ -104,16 +104,6 @@ internal static class AnswerPrinter
             desk.Say($"  {mark}{line}");
             mark = "  ";
         }
-    }
-
-    private static void Write(Utf8JsonWriter json, string name, Chance chance)
-    {
-        json.WriteStartObject(name);
-        json.WriteNumber("seasons", chance.Hits);
-        json.WriteNumber("share", chance.Share);
-        json.WriteNumber("low", chance.Low);
-        json.WriteNumber("high", chance.High);
-        json.WriteEndObject();
     }
 
     private static void WriteList(Utf8JsonWriter json, string name, IEnumerable<string> lines)

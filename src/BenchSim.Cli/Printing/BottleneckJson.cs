@@ -96,6 +96,7 @@ internal static class BottleneckJson
             json.WriteString("from", wait.From?.Id);
             json.WriteString("by", wait.By.Id);
             json.WriteNumber("tray_days", wait.TrayDays.Mean);
+            StudyJson.WriteNumber(json, "tray_days_half_width", wait.TrayDays.HalfWidth);
             StudyJson.Write(json, "happens", wait.Happens);
             json.WriteStartArray("weeks");
             for (int week = 0; week < wait.ByWeek.Length; week++)

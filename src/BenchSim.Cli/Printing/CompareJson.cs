@@ -42,8 +42,8 @@ internal static class CompareJson
     private static void Write(Utf8JsonWriter json, FitChange fits)
     {
         json.WriteStartObject("fits");
-        Write(json, "base", fits.Base);
-        Write(json, "variant", fits.Variant);
+        StudyJson.Write(json, "base", fits.Base);
+        StudyJson.Write(json, "variant", fits.Variant);
         json.WriteNumber("both", fits.Both);
         json.WriteNumber("only_base", fits.OnlyBase);
         json.WriteNumber("only_variant", fits.OnlyVariant);
@@ -51,7 +51,7 @@ internal static class CompareJson
         json.WriteNumber("low", fits.Low);
         json.WriteNumber("high", fits.High);
         json.WriteBoolean("real", fits.IsReal);
-        WriteNumber(json, "variance_ratio", fits.VarianceRatio);
+        StudyJson.WriteNumber(json, "variance_ratio", fits.VarianceRatio);
         json.WriteEndObject();
     }
 
@@ -63,30 +63,11 @@ internal static class CompareJson
         json.WriteNumber("base", change.Base);
         json.WriteNumber("variant", change.Variant);
         json.WriteNumber("difference", change.Difference);
-        WriteNumber(json, "low", change.Low);
-        WriteNumber(json, "high", change.High);
+        StudyJson.WriteNumber(json, "low", change.Low);
+        StudyJson.WriteNumber(json, "high", change.High);
         json.WriteBoolean("real", change.IsReal);
         json.WriteNumber("seasons_differing", change.Differing);
-        WriteNumber(json, "variance_ratio", change.VarianceRatio);
+        StudyJson.WriteNumber(json, "variance_ratio", change.VarianceRatio);
         json.WriteEndObject();
-    }
-
-    private static void Write(Utf8JsonWriter json, string name, Chance chance)
-    {
-        json.WriteStartObject(name);
-        json.WriteNumber("seasons", chance.Hits);
-        json.WriteNumber("share", chance.Share);
-        json.WriteNumber("low", chance.Low);
-        json.WriteNumber("high", chance.High);
-        json.WriteEndObject();
-    }
-
-    // A number that cannot be told is null: JSON has no NaN.
-    private static void WriteNumber(Utf8JsonWriter json, string name, double number)
-    {
-        if (double.IsFinite(number))
-            json.WriteNumber(name, number);
-        else
-            json.WriteNull(name);
     }
 }

@@ -46,8 +46,8 @@ internal static class DenseJson
         json.WriteNumber("seeds_per_flat_least", crop.SeedsPerFlat.Least);
         json.WriteNumber("seeds_per_flat_most", crop.SeedsPerFlat.Most);
         json.WriteStartObject("fits");
-        Write(json, "direct", crop.Fits.Base);
-        Write(json, "dense", crop.Fits.Variant);
+        StudyJson.Write(json, "direct", crop.Fits.Base);
+        StudyJson.Write(json, "dense", crop.Fits.Variant);
         json.WriteNumber("difference", crop.Fits.Difference);
         json.WriteNumber("low", crop.Fits.Low);
         json.WriteNumber("high", crop.Fits.High);
@@ -69,8 +69,8 @@ internal static class DenseJson
         json.WriteNumber("direct", change.Base);
         json.WriteNumber("dense", change.Variant);
         json.WriteNumber("difference", change.Difference);
-        WriteNumber(json, "low", change.Low);
-        WriteNumber(json, "high", change.High);
+        StudyJson.WriteNumber(json, "low", change.Low);
+        StudyJson.WriteNumber(json, "high", change.High);
         json.WriteBoolean("real", change.IsReal);
         json.WriteNumber("seasons_differing", change.Differing);
         json.WriteEndObject();
@@ -79,30 +79,12 @@ internal static class DenseJson
     private static void Write(Utf8JsonWriter json, DenseBreakEven even)
     {
         json.WriteStartObject("break_even");
-        WriteNumber(json, "mat_seeds_per_flat", even.MatSeeds);
-        WriteNumber(json, "mat_seeds_per_flat_whole_flats", even.MatSeedsWhole ?? double.NaN);
-        WriteNumber(json, "labour_seeds_per_flat", even.LabourSeeds ?? double.NaN);
-        WriteNumber(json, "labour_seeds_per_flat_whole_flats", even.LabourSeedsWhole ?? double.NaN);
+        StudyJson.WriteNumber(json, "mat_seeds_per_flat", even.MatSeeds);
+        StudyJson.WriteNumber(json, "mat_seeds_per_flat_whole_flats", even.MatSeedsWhole ?? double.NaN);
+        StudyJson.WriteNumber(json, "labour_seeds_per_flat", even.LabourSeeds ?? double.NaN);
+        StudyJson.WriteNumber(json, "labour_seeds_per_flat_whole_flats", even.LabourSeedsWhole ?? double.NaN);
         json.WriteNumber("direct_minutes", even.DirectMinutes);
         json.WriteNumber("potted_minutes", even.PottedMinutes);
         json.WriteEndObject();
-    }
-
-    private static void Write(Utf8JsonWriter json, string name, Chance chance)
-    {
-        json.WriteStartObject(name);
-        json.WriteNumber("seasons", chance.Hits);
-        json.WriteNumber("share", chance.Share);
-        json.WriteNumber("low", chance.Low);
-        json.WriteNumber("high", chance.High);
-        json.WriteEndObject();
-    }
-
-    private static void WriteNumber(Utf8JsonWriter json, string name, double number)
-    {
-        if (double.IsFinite(number))
-            json.WriteNumber(name, number);
-        else
-            json.WriteNull(name);
     }
 }

@@ -83,10 +83,10 @@ internal static class InvestJson
         json.WriteString("part", part.Name);
         json.WriteString("unit", part.Unit);
         json.WriteNumber("quantity", part.Quantity);
-        WriteNumber(json, "quantity_half_width", part.QuantityHalfWidth);
+        StudyJson.WriteNumber(json, "quantity_half_width", part.QuantityHalfWidth);
         json.WriteBoolean("priced", part.IsPriced);
         json.WriteNumber("benefit", part.Benefit);
-        WriteNumber(json, "benefit_half_width", part.BenefitHalfWidth);
+        StudyJson.WriteNumber(json, "benefit_half_width", part.BenefitHalfWidth);
         json.WriteEndObject();
     }
 
@@ -101,7 +101,7 @@ internal static class InvestJson
     private static void WriteRate(Utf8JsonWriter json, RateSpread spread)
     {
         json.WriteStartObject("internal_rate");
-        WriteNumber(json, "of_average_year", spread.OfAverageYear);
+        StudyJson.WriteNumber(json, "of_average_year", spread.OfAverageYear);
         WriteEnds(json, spread.Low, spread.High, spread.P10, spread.P50, spread.P90);
         json.WriteNumber("lives_without", spread.LivesWithout);
         json.WriteNumber("lives_with_several", spread.LivesWithSeveral);
@@ -111,18 +111,18 @@ internal static class InvestJson
     private static void Write(Utf8JsonWriter json, string name, PaybackSpread spread)
     {
         json.WriteStartObject(name);
-        WriteNumber(json, "of_average_year", spread.OfAverageYear);
+        StudyJson.WriteNumber(json, "of_average_year", spread.OfAverageYear);
         WriteEnds(json, spread.Low, spread.High, spread.P10, spread.P50, spread.P90);
         json.WriteEndObject();
     }
 
     private static void WriteEnds(Utf8JsonWriter json, double low, double high, double p10, double p50, double p90)
     {
-        WriteNumber(json, "low", low);
-        WriteNumber(json, "high", high);
-        WriteNumber(json, "p10", p10);
-        WriteNumber(json, "p50", p50);
-        WriteNumber(json, "p90", p90);
+        StudyJson.WriteNumber(json, "low", low);
+        StudyJson.WriteNumber(json, "high", high);
+        StudyJson.WriteNumber(json, "p10", p10);
+        StudyJson.WriteNumber(json, "p50", p50);
+        StudyJson.WriteNumber(json, "p90", p90);
     }
 
     private static void Write(Utf8JsonWriter json, Swing swing, bool decides)
@@ -134,9 +134,9 @@ internal static class InvestJson
         json.WriteNumber("high", swing.High);
         json.WriteBoolean("range_given", swing.IsGiven);
         json.WriteNumber("net_at_low", swing.AtLow);
-        WriteNumber(json, "net_at_low_half_width", swing.AtLowHalfWidth);
+        StudyJson.WriteNumber(json, "net_at_low_half_width", swing.AtLowHalfWidth);
         json.WriteNumber("net_at_high", swing.AtHigh);
-        WriteNumber(json, "net_at_high_half_width", swing.AtHighHalfWidth);
+        StudyJson.WriteNumber(json, "net_at_high_half_width", swing.AtHighHalfWidth);
         json.WriteNumber("swing", swing.Size);
         json.WriteBoolean("decides", decides);
         json.WriteEndObject();
@@ -148,18 +148,10 @@ internal static class InvestJson
         json.WriteString("input", InvestNames.Of(each.Input));
         json.WriteNumber("value", each.Value);
         json.WriteString("must_be", each.IsFloor ? "at least" : "at most");
-        WriteNumber(json, "break_even", each.At);
-        WriteNumber(json, "low", each.Low);
-        WriteNumber(json, "high", each.High);
+        StudyJson.WriteNumber(json, "break_even", each.At);
+        StudyJson.WriteNumber(json, "low", each.Low);
+        StudyJson.WriteNumber(json, "high", each.High);
         json.WriteBoolean("possible", !each.IsHopeless);
         json.WriteEndObject();
-    }
-
-    private static void WriteNumber(Utf8JsonWriter json, string name, double number)
-    {
-        if (double.IsFinite(number))
-            json.WriteNumber(name, number);
-        else
-            json.WriteNull(name);
     }
 }

@@ -79,8 +79,8 @@ internal static class LevelJson
             json.WriteNumber("before", played.Before);
             json.WriteNumber("after", played.After);
             json.WriteNumber("difference", played.Difference);
-            WriteNumber(json, "low", played.Low);
-            WriteNumber(json, "high", played.High);
+            StudyJson.WriteNumber(json, "low", played.Low);
+            StudyJson.WriteNumber(json, "high", played.High);
             json.WriteBoolean("real", played.IsReal);
             json.WriteEndObject();
         }
@@ -115,13 +115,5 @@ internal static class LevelJson
         json.WriteNumber("each_confidence", trial.EachConfidence);
         CompareJson.Write(json, trial.Variants[0]);
         json.WriteEndObject();
-    }
-
-    private static void WriteNumber(Utf8JsonWriter json, string name, double number)
-    {
-        if (double.IsFinite(number))
-            json.WriteNumber(name, number);
-        else
-            json.WriteNull(name);
     }
 }

@@ -32,11 +32,11 @@ internal static class SuccessionJson
         if (result.Figures is { } figures)
         {
             json.WriteString("last_set_out", Figures.Date(figures.LastSetOut));
-            Write(json, "fits", figures.Fits);
+            StudyJson.Write(json, "fits", figures.Fits);
             Write(json, "late_plant_days", figures.LatePlantDays);
             Write(json, "own_late_plant_days", figures.OwnLatePlantDays);
             Write(json, "gap_days", figures.GapDays);
-            Write(json, "without_gap", figures.WithoutGap);
+            StudyJson.Write(json, "without_gap", figures.WithoutGap);
             Write(json, "never_out", figures.NeverOut);
         }
         else
@@ -44,16 +44,6 @@ internal static class SuccessionJson
             json.WriteString("why_not", result.WhyNot);
         }
 
-        json.WriteEndObject();
-    }
-
-    private static void Write(Utf8JsonWriter json, string name, Chance chance)
-    {
-        json.WriteStartObject(name);
-        json.WriteNumber("seasons", chance.Hits);
-        json.WriteNumber("share", chance.Share);
-        json.WriteNumber("low", chance.Low);
-        json.WriteNumber("high", chance.High);
         json.WriteEndObject();
     }
 
