@@ -103,7 +103,7 @@ internal static class ClimatePrinter
     {
         if (scenario.Weather is not GeneratedWeather generated)
             return;
-        foreach (string sentence in generated.Fit?.Warnings ?? generated.Model.Assumptions)
+        foreach (string sentence in generated.Fitted?.Report.Warnings ?? generated.Model.Assumptions)
             desk.SayWrapped(sentence, 2);
     }
 }

@@ -14,13 +14,17 @@ internal static class PlanPrinter
     /// <param name="settings">What was asked for.</param>
     public static void Print(Desk desk, SeasonPlan plan, CheckSettings settings)
     {
+        // Hundreds of years of weather are drawn and counted while the plan is written.
+        Task<ClimateSummary> climate = Task.Run(() => ClimateSummary.Of(plan));
+        Task doubts = Task.Run(() => _ = (plan.Scenario.Weather as GeneratedWeather)?.Fitted?.Report);
         PrintHead(desk, plan);
         PrintBatches(desk, plan);
         if (settings.Stand)
             StandPrinter.Print(desk, plan);
         PrintHouses(desk, plan.Scenario);
         PrintSpaces(desk, plan.Scenario);
-        ClimatePrinter.Print(desk, plan, ClimateSummary.Of(plan));
+        doubts.GetAwaiter().GetResult();
+        ClimatePrinter.Print(desk, plan, climate.GetAwaiter().GetResult());
         RulePrinter.Print(desk, plan.Scenario);
         SourcePrinter.Print(desk, plan.Scenario, settings.Sources);
         PrintWarnings(desk, plan);

@@ -28,7 +28,7 @@ internal static class RecordPrinter
     private static ImmutableArray<RecordMonth> MonthsOf(WeatherInput weather) => weather switch
     {
         RecordedWeather record => [.. record.Days.GroupBy(day => day.Date.Month).OrderBy(month => month.Key).Select(Mean)],
-        GeneratedWeather { Fit: { } fit } => [.. fit.Months.Select(month => new RecordMonth(Name(month.Month), month.Record.TminMeanC, month.Record.TmaxMeanC, month.RecordRainMm))],
+        GeneratedWeather { Fitted.Report: { } fit } => [.. fit.Months.Select(month => new RecordMonth(Name(month.Month), month.Record.TminMeanC, month.Record.TmaxMeanC, month.RecordRainMm))],
         _ => [],
     };
 

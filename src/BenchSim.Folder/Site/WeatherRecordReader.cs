@@ -122,16 +122,16 @@ internal sealed class WeatherRecordReader(CellReader cells)
         }
 
         var fitted = WeatherFit.Fit(days, $"the daily record {name}");
-        if (fitted.Report.Years < WeatherFitReport.ShortRecordYears)
+        if (fitted.Years < WeatherFitReport.ShortRecordYears)
         {
             cells.Faults.Warn(
                 draft.File.Place,
-                $"the record has {fitted.Report.Years.ToString("0.0", CultureInfo.InvariantCulture)} years of days, "
+                $"the record has {fitted.Years.ToString("0.0", CultureInfo.InvariantCulture)} years of days, "
                 + "and a cold spring that comes once in ten years may not be in it",
                 "give ten years or more if you can; with fewer, chances of frost may be off either way");
         }
 
-        return new GeneratedWeather(fitted.Model, fitted.Report);
+        return new GeneratedWeather(fitted.Model, fitted);
     }
 
     private Cell Written(CsvRow row, string column)

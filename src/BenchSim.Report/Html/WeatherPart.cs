@@ -15,7 +15,7 @@ internal static class WeatherPart
             + $"{Temperatures.Words(same.TmaxC, scenario.Units)}, {Numbers.Short(same.RainMm)} mm of rain",
         RecordedWeather { FixedYear: { } year } record => $"the year {year} of {PlainText.Short(record.File, 60)}, in every season",
         RecordedWeather record => $"a year drawn from {PlainText.Short(record.File, 60)} for each season",
-        GeneratedWeather { Fit: { } fit } generated => $"generated anew for each season, by a generator fitted to "
+        GeneratedWeather { Fitted.Report: { } fit } generated => $"generated anew for each season, by a generator fitted to "
             + $"{PlainText.Short(generated.Model.Source, 120)} ({Dates.Iso(fit.First)} to {Dates.Iso(fit.Last)})",
         GeneratedWeather generated => $"generated anew for each season, from {PlainText.Short(generated.Model.Source, 120)}",
         _ => "generated day by day",
@@ -27,7 +27,7 @@ internal static class WeatherPart
         if (scenario.Weather is not GeneratedWeather generated)
             return;
         html.Add($"<h3>The generated weather</h3>\n");
-        if (generated.Fit is not { } fit)
+        if (generated.Fitted?.Report is not { } fit)
         {
             html.Add($"<p>Monthly normals do not say how days differ from one another. What had to be assumed:</p>\n");
             List(html, generated.Model.Assumptions, "Nothing: the site gives it all.");

@@ -29,10 +29,10 @@ internal static class VerdictLimits
             case GeneratedWeather generated:
                 sentences.Add("The weather is generated: its years differ somewhat less from one another than real ones, so very early, late or "
                     + "cold springs are rarer here than in truth.");
-                if (generated.Fit is null)
+                if (generated.Fitted is null)
                     sentences.Add("It is made from monthly normals: how days differ from one another is assumed, not measured at the site.");
-                else if (generated.Fit.Years < WeatherFitReport.ShortRecordYears)
-                    sentences.Add($"It is fitted to {generated.Fit.Years.ToString("0.0", null)} years of record, which is short: chances of frost and of holds may be off either way.");
+                else if (generated.Fitted.Years < WeatherFitReport.ShortRecordYears)
+                    sentences.Add($"It is fitted to {generated.Fitted.Years.ToString("0.0", null)} years of record, which is short: chances of frost and of holds may be off either way.");
                 break;
             default:
                 break;

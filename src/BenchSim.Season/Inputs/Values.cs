@@ -52,5 +52,5 @@ public sealed record RecordedWeather(ImmutableArray<DailyWeather> Days, int? Fix
 
 /// <summary>Weather drawn anew each season by a generator fitted to a record or made from monthly normals.</summary>
 /// <param name="Model">The generator's parameters, with their source and assumptions.</param>
-/// <param name="Fit">How well the generator gives back the record it was fitted to; null when made from normals.</param>
-public sealed record GeneratedWeather(WeatherModel Model, WeatherFitReport? Fit) : WeatherInput;
+/// <param name="Fitted">The fit of the generator to its record; null when made from normals.</param>
+public sealed record GeneratedWeather(WeatherModel Model, FittedWeather? Fitted) : WeatherInput;

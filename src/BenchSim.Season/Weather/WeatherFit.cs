@@ -39,15 +39,11 @@ public static class WeatherFit
         return thin.Count == 0 ? null : $"each month needs {LeastDaysOfMonth} days or more, but {string.Join(", ", thin)}";
     }
 
-    /// <summary>Fits the model and reports how well it reproduces the record.</summary>
+    /// <summary>Fits the model, which can then report how well it reproduces the record.</summary>
     /// <param name="days">The record in order of date, each date once; gaps are allowed.</param>
     /// <param name="source">Where the record comes from, in words.</param>
     /// <exception cref="ArgumentException">The record cannot be fitted: see <see cref="WhyNot"/>.</exception>
-    public static FittedWeather Fit(ImmutableArray<DailyWeather> days, string source = "daily record")
-    {
-        var model = FitModel(days, source);
-        return new FittedWeather(model, WeatherFitReport.Of(model, days));
-    }
+    public static FittedWeather Fit(ImmutableArray<DailyWeather> days, string source = "daily record") => new(FitModel(days, source), days);
 
     /// <summary>Fits the model alone.</summary>
     /// <param name="days">The record in order of date, each date once; gaps are allowed.</param>

@@ -68,7 +68,7 @@ public sealed record WeatherFitReport
             Months = months,
             First = days[0].Date,
             Last = days[^1].Date,
-            Years = days.Length / 365.25,
+            Years = YearsOf(days),
             MissingDays = days[^1].Date.DayNumber - days[0].Date.DayNumber + 1 - days.Length,
             GeneratedYears = YearsToGenerate,
             TminLag1 = (record.TminLag1, drawn.TminLag1),
@@ -80,6 +80,10 @@ public sealed record WeatherFitReport
         report = report with { Warnings = Warn(report, model) };
         return report with { Words = Say(report) };
     }
+
+    /// <summary>Years that a record's days make up (days / 365.25).</summary>
+    /// <param name="days">The record.</param>
+    public static double YearsOf(ImmutableArray<DailyWeather> days) => days.Length / 365.25;
 
     private static DailyWeather[] Generate(WeatherModel model)
     {

@@ -18,7 +18,7 @@ public class NormalsTests
     public void Weather_is_made_whose_months_have_the_normals()
     {
         var weather = Read(Good);
-        Assert.Null(weather.Fit);
+        Assert.Null(weather.Fitted);
         Assert.Equal("the monthly normals in site.toml", weather.Model.Source);
         var april = weather.Model.Months[3];
         Assert.Equal(11 / 30.0, april.WetShare, 9);

@@ -136,7 +136,7 @@ public class WeatherRecordTests
         Assert.Empty(reading.Faults);
         var weather = Assert.IsType<GeneratedWeather>(reading.Scenario!.Weather);
         Assert.Equal("the daily record weather.csv", weather.Model.Source);
-        Assert.Equal((new DateOnly(2014, 1, 1), new DateOnly(2016, 12, 31), 0), (weather.Fit!.First, weather.Fit.Last, weather.Fit.MissingDays));
+        Assert.Equal((new DateOnly(2014, 1, 1), new DateOnly(2016, 12, 31), 0), (weather.Fitted!.Report.First, weather.Fitted.Report.Last, weather.Fitted.Report.MissingDays));
 
         // 1096 days / 365.25 = 3.0 years.
         Assert.Equal(

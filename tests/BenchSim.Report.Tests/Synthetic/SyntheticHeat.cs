@@ -50,7 +50,7 @@ internal static class SyntheticHeat
             [.. Enumerable.Range(0, seasons).Select(season => MatElectricity.KilowattHours(space.Power!.Watts, 24 * (50 + (season * 7 % 21)), space.Power.Duty))])))];
 
     /// <summary>Weather as from a generator fitted to a record; the numbers of the model are nobody's.</summary>
-    public static GeneratedWeather Weather(string source, double years, params string[] warnings) => new(
+    public static GeneratedWeather Weather(string source, double years, params string[] warnings) => Fitted(
         Model(source, []),
         new WeatherFitReport
         {
@@ -69,6 +69,8 @@ internal static class SyntheticHeat
 
     /// <summary>Weather as from monthly normals.</summary>
     public static GeneratedWeather Normals(string source, params string[] assumptions) => new(Model(source, [.. assumptions]), null);
+
+    private static GeneratedWeather Fitted(WeatherModel model, WeatherFitReport report) => new(model, new FittedWeather(model, report));
 
     private static WeatherModel Model(string source, ImmutableArray<string> assumptions) =>
         new() { Months = [], Residuals = ResidualModel.UnitedStatesAverage, LeastRangeC = 0.5, Source = source, Assumptions = assumptions };
