@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace BenchSim.Season.Climate;
 
 /// <summary>
@@ -42,7 +44,13 @@ public sealed class HeatTable
         if (ratesADay.Length < Hours) throw new ArgumentException("There must be one rate for each hour.", nameof(ratesADay));
         rates = null;
         (sum, filled) = (0, 0);
-        Add(ratesADay[..Hours]);
+        Span<double> step = stackalloc double[HoursAStep];
+        while (filled < Hours)
+        {
+            var next = step[..Math.Min(HoursAStep, Hours - filled)];
+            ratesADay.Slice(filled, next.Length).CopyTo(next);
+            Add(next);
+        }
     }
 
     /// <summary>Empties the table; its hours are then filled as far as they are asked for. Not for use by several threads before <see cref="FillAll"/>.</summary>
@@ -67,16 +75,28 @@ public sealed class HeatTable
         }
     }
 
-    private void Add(ReadOnlySpan<double> ratesADay)
+    // Adds up hour after hour, in place, then rounds several hours a step.
+    private void Add(Span<double> ratesADay)
     {
         var table = cumulative.AsSpan(filled + 1, ratesADay.Length);
         var running = sum;
-        for (var hour = 0; hour < table.Length; hour++)
+        foreach (ref var hour in ratesADay)
         {
-            running += ratesADay[hour];
+            running += hour;
+            hour = running;
+        }
 
-            // No season is long or hot enough to leave the range in which this conversion is the same on every machine.
-            table[hour] = double.ConvertToIntegerNative<long>(Math.Round(running * (UnitsADegreeDay / 24)));
+        // No season is long or hot enough to leave the range in which these conversions are the same on every machine.
+        const double Scale = UnitsADegreeDay / 24;
+        var at = 0;
+        for (; at <= table.Length - Vector<double>.Count; at += Vector<double>.Count)
+        {
+            Vector.ConvertToInt64Native(Vector.Round(new Vector<double>(ratesADay[at..]) * Scale)).CopyTo(table[at..]);
+        }
+
+        for (; at < table.Length; at++)
+        {
+            table[at] = double.ConvertToIntegerNative<long>(Math.Round(ratesADay[at] * Scale));
         }
 
         sum = running;

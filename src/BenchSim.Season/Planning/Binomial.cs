@@ -5,6 +5,8 @@ namespace BenchSim.Season.Planning;
 /// <summary>The binomial law: how many of n cells or seeds bring a plant, each with chance p.</summary>
 public static class Binomial
 {
+    private const double Negligible = 1e-20;
+
     /// <summary>Chance that at least k of n succeed: the regularized incomplete beta function I_p(k, n - k + 1).</summary>
     /// <param name="n">Tries, 0 or more.</param>
     /// <param name="p">Chance of each, 0 to 1.</param>
@@ -12,7 +14,10 @@ public static class Binomial
     public static double AtLeast(int n, double p, int k) =>
         k <= 0 ? 1 : k > n || p <= 0 ? 0 : p >= 1 ? 1 : SpecialFunctions.BetaRegularized(k, n - k + 1, p);
 
-    /// <summary>Writes the cumulative chances of 0, 1, ..., n successes.</summary>
+    /// <summary>
+    /// Writes the cumulative chances of 0, 1, ..., n successes. Numbers less likely than 1e-20 of the likeliest are taken as impossible: what they add
+    /// is lost in rounding, and no uniform of 53 bits tells the difference.
+    /// </summary>
     /// <param name="n">Tries, 0 or more.</param>
     /// <param name="p">Chance of each, 0 to 1.</param>
     /// <param name="into">Room for n + 1 values; the last is exactly 1.</param>
@@ -26,31 +31,38 @@ public static class Binomial
             return;
         }
 
-        // Outward from the likeliest number, by the ratio of neighbours, relative to it; then scaled to a sum of one.
+        // Outward from the likeliest number, by the ratio of neighbours, relative to it; then scaled to a sum of one. The ratios do not wait for
+        // one another, only their product does.
         var mode = Math.Min((int)((n + 1) * p), n);
-        var odds = p / (1 - p);
+        var (odds, against) = (p / (1 - p), (1 - p) / p);
         into[mode] = 1;
-        for (var k = mode; k > 0; k--)
+        var low = mode;
+        for (; low > 0 && into[low] > Negligible; low--)
         {
-            into[k - 1] = into[k] * k / ((n - k + 1) * odds);
+            into[low - 1] = into[low] * (low * against / (n - low + 1));
         }
 
-        for (var k = mode; k < n; k++)
+        var high = mode;
+        for (; high < n && into[high] > Negligible; high++)
         {
-            into[k + 1] = into[k] * (n - k) * odds / (k + 1);
+            into[high + 1] = into[high] * ((n - high) * odds / (high + 1));
         }
 
         var sum = 0.0;
-        for (var k = 0; k <= n; k++)
+        foreach (ref var value in into[low..(high + 1)])
         {
-            sum += into[k];
-            into[k] = sum;
+            sum += value;
+            value = sum;
         }
 
-        for (var k = 0; k <= n; k++)
+        var scale = 1 / sum;
+        foreach (ref var value in into[low..high])
         {
-            into[k] /= sum;
+            value *= scale;
         }
+
+        into[..low].Clear();
+        into[high..].Fill(1);
     }
 
     /// <summary>The smallest number whose cumulative chance is at least u.</summary>

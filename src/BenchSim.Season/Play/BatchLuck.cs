@@ -37,6 +37,25 @@ internal sealed class BatchLuck
         return (index & 1) == 0 ? block.Uniform0 : block.Uniform1;
     }
 
+    /// <summary>The uniforms of trays or flats that follow one another, each as <see cref="Fill(int, LuckPurpose, int)"/> gives it; a block of luck serves two.</summary>
+    public void Fill(int season, LuckPurpose purpose, int first, Span<double> into)
+    {
+        for (var at = 0; at < into.Length;)
+        {
+            var index = first + at;
+            var block = Philox.Block(new PhiloxBlock((uint)index >> 1, (uint)season, (uint)purpose, 0), batchKey);
+            if ((index & 1) == 0)
+            {
+                into[at++] = block.Uniform0;
+            }
+
+            if (at < into.Length)
+            {
+                into[at++] = block.Uniform1;
+            }
+        }
+    }
+
     private static PhiloxBlock Draw(PhiloxKey key, int season, LuckPurpose purpose) =>
         Philox.Block(new PhiloxBlock(0, (uint)season, (uint)purpose, 0), key);
 }

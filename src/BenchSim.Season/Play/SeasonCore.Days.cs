@@ -16,14 +16,12 @@ internal sealed partial class SeasonCore
         for (var grower = 0; grower < heldByGrower.Length; grower++)
         {
             result.HeldByGrower[grower][day] = heldByGrower[grower];
-            for (var space = 0; space < held.Length; space++)
-            {
-                result.TrayDays[grower][space] += heldByGrowerSpace[grower][space];
-            }
         }
 
+        daysKept++;
+
         KeepAisle();
-        foreach (var batch in active)
+        foreach (var batch in asked)
         {
             if (batch.SowWaiting > 0)
             {

@@ -10,7 +10,7 @@ internal sealed partial class SeasonCore
             return;
         }
 
-        foreach (var batch in active)
+        foreach (var batch in asked)
         {
             if (batch.IsStanding)
             {
@@ -33,7 +33,7 @@ internal sealed partial class SeasonCore
             return;
         }
 
-        foreach (var batch in active)
+        foreach (var batch in asked)
         {
             for (var index = batch.OnTable.Count - 1; index >= 0; index--)
             {

@@ -23,11 +23,14 @@ internal sealed partial class SeasonCore
 
     private void KeepHeat(int house)
     {
-        var loss = scenario.Houses[house].Heat?.Loss.WattsPerKelvin ?? 0;
+        var place = scenario.Houses[house];
+        var loss = place.Heat?.Loss.WattsPerKelvin ?? 0;
+        var first = DayOf(place.Opening == HouseOpening.FromDate ? place.OpensOn : null) ?? 0;
+        var last = DayOf(scenario.Window.Closes)!.Value;
         var kelvinHours = loss > 0 ? climate.HeatingKelvinHours(house) : null;
         for (var at = 0; at < tables.Days; at++)
         {
-            if (!IsOpen(house, at))
+            if (!IsOpen(house, at, first, last))
             {
                 continue;
             }
@@ -41,17 +44,12 @@ internal sealed partial class SeasonCore
     }
 
     // A house is shut once the season has closed and nothing stands in it. "When needed" is any day with trays in it, and the day before.
-    private bool IsOpen(int house, int at)
-    {
-        var place = scenario.Houses[house];
-        var date = scenario.Window.Opens.AddDays(at);
-        return place.Opening switch
-        {
-            HouseOpening.AllSeason => date <= scenario.Window.Closes || HoldsIn(house, at),
-            HouseOpening.FromDate => date >= place.OpensOn && (date <= scenario.Window.Closes || HoldsIn(house, at)),
-            _ => HoldsIn(house, at) || (at + 1 < tables.Days && HoldsIn(house, at + 1)),
-        };
-    }
+    private bool IsOpen(int house, int at, int first, int last) =>
+        scenario.Houses[house].Opening is HouseOpening.AllSeason or HouseOpening.FromDate
+            ? at >= first && (at <= last || HoldsIn(house, at))
+            : HoldsIn(house, at) || (at + 1 < tables.Days && HoldsIn(house, at + 1));
+
+    private int? DayOf(DateOnly? date) => date?.DayNumber - scenario.Window.Opens.DayNumber;
 
     private bool HoldsIn(int house, int at)
     {

@@ -92,7 +92,7 @@ internal sealed partial class SeasonCore
 
     private bool Waits(SpaceKind kind)
     {
-        foreach (var batch in active)
+        foreach (var batch in asked)
         {
             if (kind == SpaceKind.Mat && batch.SowWaiting > 0 && scenario.Spaces[batch.SowWaitingAt].Kind == SpaceKind.Mat)
             {

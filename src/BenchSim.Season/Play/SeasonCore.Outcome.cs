@@ -6,17 +6,13 @@ namespace BenchSim.Season.Play;
 /// <summary>What became of the batches (docs/model.md section 9).</summary>
 internal sealed partial class SeasonCore
 {
+    private double[] trayDraws = [];
     private (double EmergedHour, double PathMeanC) lastOut;
 
     private void KeepOut(BatchState batch, Lot lot)
     {
         var outcome = result.Batches[batch.Index];
-        var plants = 0;
-        for (var tray = lot.First; tray < lot.First + lot.Count; tray++)
-        {
-            plants += PlantsOf(batch, lot, tray);
-        }
-
+        var plants = PlantsOf(batch, lot);
         witness?.WentOut(batch, lot, plants, now);
         var raw = Math.Max(0, day - batch.SetOutDay);
         var late = Math.Max(0, raw - lot.HoldDays);
@@ -34,25 +30,61 @@ internal sealed partial class SeasonCore
         lastOut = (lot.EmergedHour, PathMeanOf(lot));
     }
 
-    /// <summary>Plants in a tray when it leaves.</summary>
-    public int PlantsOf(BatchState batch, Lot lot, int tray)
+    // Plants in the trays of a lot when it leaves. They share a past, and so the chance of a plant in a cell; each has its own luck.
+    private int PlantsOf(BatchState batch, Lot lot)
     {
-        var kept = 1 - batch.Crop.StandLoss;
-        var u = FillDraw(batch, LuckPurpose.Tray, tray);
+        if (lot.PottedPlants > 0)
+        {
+            return PlantsOfPartTrays(batch, lot);
+        }
+
+        var chance = 1 - batch.Crop.StandLoss;
         if (!batch.IsPotUp)
         {
             var seed = batch.PacketGermination * Stand.RelativeGermination(batch.Crop, PathMeanOf(lot));
-            return batch.Fill.Quantile(Stand.CellChance(seed, batch.Plan.Order.SeedsPerCell) * kept, u);
+            chance *= Stand.CellChance(seed, batch.Plan.Order.SeedsPerCell);
         }
 
-        if (lot.PottedPlants == 0)
+        var plants = 0;
+        foreach (var u in TrayDraws(batch, lot))
         {
-            return batch.Fill.Quantile(kept, u);
+            plants += batch.Fill.Quantile(chance, u);
         }
 
+        return plants;
+    }
+
+    private int PlantsOfPartTrays(BatchState batch, Lot lot)
+    {
         Span<double> cumulative = stackalloc double[lot.PottedPlants + 1];
-        Binomial.Cumulative(lot.PottedPlants, kept, cumulative);
-        return Binomial.Quantile(cumulative, u);
+        Binomial.Cumulative(lot.PottedPlants, 1 - batch.Crop.StandLoss, cumulative);
+        var plants = 0;
+        foreach (var u in TrayDraws(batch, lot))
+        {
+            plants += Binomial.Quantile(cumulative, u);
+        }
+
+        return plants;
+    }
+
+    private ReadOnlySpan<double> TrayDraws(BatchState batch, Lot lot)
+    {
+        if (trayDraws.Length < lot.Count)
+        {
+            trayDraws = new double[2 * lot.Count];
+        }
+
+        var draws = trayDraws.AsSpan(0, lot.Count);
+        if (mode == PlayMode.Planning)
+        {
+            draws.Fill(0.5);
+        }
+        else
+        {
+            batch.Luck.Fill(season, LuckPurpose.Tray, lot.First, draws);
+        }
+
+        return draws;
     }
 
     private void CountOverHeld(BatchState batch, Lot lot)

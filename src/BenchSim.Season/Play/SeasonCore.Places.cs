@@ -32,7 +32,9 @@ internal sealed partial class SeasonCore
     {
         held[space] += places;
         heldByGrower[batch.Grower] += places;
-        heldByGrowerSpace[batch.Grower][space] += places;
+
+        // Held from the next evening on for every day to come, until they are left: cheaper than a count each evening.
+        result.TrayDays[batch.Grower][space] += (long)places * (tables.Days - daysKept);
     }
 
     // After a refusal nobody behind in the order may take what the refused tray was after: no overtaking.

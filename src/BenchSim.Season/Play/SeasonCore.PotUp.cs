@@ -9,15 +9,14 @@ internal sealed partial class SeasonCore
     private void PotUp()
     {
         step++;
-        foreach (var batch in active)
+        foreach (var batch in asked)
         {
             if (!batch.IsPotUp || batch.OnBench.Count == 0 || !IsAwake(batch))
             {
                 continue;
             }
 
-            TakeInHand(batch.OnBench);
-            foreach (var lot in atHand)
+            foreach (var lot in TakeInHand(batch.OnBench))
             {
                 if (batch.Filled == batch.Plan.Trays)
                 {

@@ -6,7 +6,7 @@ internal sealed partial class SeasonCore
     private void Sow()
     {
         step++;
-        foreach (var batch in active)
+        foreach (var batch in asked)
         {
             if (batch.Unsown == 0 || !IsSowDue(batch))
             {
@@ -51,7 +51,7 @@ internal sealed partial class SeasonCore
     // Once the round has tried everything, its reliefs too.
     private void GiveUpSowings()
     {
-        foreach (var batch in active)
+        foreach (var batch in asked)
         {
             if (batch.Unsown > 0 && IsSowDue(batch) && day - batch.SowDay >= rules.SowGiveUpDays && mode == PlayMode.Season)
             {

@@ -5,28 +5,28 @@ namespace BenchSim.Season.Play;
 /// <summary>The steps of the round from the field back to the mats.</summary>
 internal sealed partial class SeasonCore
 {
-    private readonly List<Lot> atHand = [];
+    private Lot[] hand = new Lot[16];
 
     // Step 1. Ready, date, weather hold, labour; the field always has room.
     private void SetOut()
     {
-        foreach (var batch in active)
+        foreach (var batch in asked)
         {
-            if (batch.OnTable.Count == 0)
+            // Before its date the weather is not the only thing that keeps it.
+            if (batch.OnTable.Count == 0 || !IsSetOutDate(batch))
             {
                 continue;
             }
 
-            TakeInHand(batch.OnTable);
-            foreach (var lot in atHand)
+            bool? fieldHolds = null;
+            foreach (var lot in TakeInHand(batch.OnTable))
             {
-                // Before its date the weather is not the only thing that keeps it.
-                if (lot.MovedRound == round || !IsSetOutDate(batch) || !HasHardened(batch, lot))
+                if (lot.MovedRound == round || !HasHardened(batch, lot))
                 {
                     continue;
                 }
 
-                if (FieldHolds(batch))
+                if (fieldHolds ??= FieldHolds(batch))
                 {
                     lot.Hindrance = CanSetOutToday(1) > 0 ? Hindrance.Hold : Hindrance.None;
                     continue;
@@ -79,7 +79,6 @@ internal sealed partial class SeasonCore
 
         setOutToday += count;
         Hold(batch, part.Space, -count * batch.PlacesEach(flat: false));
-        Bank(batch, part);
         result.SetOut[day] += count;
         moves += count;
         KeepOut(batch, part);
@@ -90,25 +89,26 @@ internal sealed partial class SeasonCore
     private void BenchToTable()
     {
         step++;
-        foreach (var batch in active)
+        foreach (var batch in asked)
         {
             if (batch.OnBench.Count == 0 || !IsAwake(batch))
             {
                 continue;
             }
 
-            TakeInHand(batch.OnBench);
-            foreach (var lot in atHand)
+            int[]? open = null;
+            foreach (var lot in TakeInHand(batch.OnBench))
             {
                 if (!lot.IsFlat && lot.MovedRound != round && IsTableReady(batch, lot))
                 {
-                    ToTable(batch, lot);
+                    ToTable(batch, lot, ref open);
                 }
             }
         }
     }
 
-    private void ToTable(BatchState batch, Lot lot)
+    // The tables without a hold are the same for all lots of the batch in a round, and looked up when the first asks.
+    private void ToTable(BatchState batch, Lot lot, ref int[]? open)
     {
         var onDate = mode == PlayMode.Planning || day >= batch.TableFromDay;
         if (!onDate && !IsFull(batch.Benches))
@@ -116,7 +116,7 @@ internal sealed partial class SeasonCore
             return;
         }
 
-        var open = TablesWithoutHold(batch);
+        open ??= TablesWithoutHold(batch);
         if (open.Length == 0)
         {
             lot.Hindrance = AnyFits(batch.Tables, batch.PlacesEach(flat: false)) ? Hindrance.Hold : Hindrance.None;
@@ -168,15 +168,14 @@ internal sealed partial class SeasonCore
     private void MoveBack()
     {
         step++;
-        foreach (var batch in active)
+        foreach (var batch in asked)
         {
             if (batch.OnBench.Count == 0)
             {
                 continue;
             }
 
-            TakeInHand(batch.OnBench);
-            foreach (var lot in atHand)
+            foreach (var lot in TakeInHand(batch.OnBench))
             {
                 var preference = Array.IndexOf(batch.Benches, lot.Space);
                 if (lot.MovedRound == round || preference <= 0)
@@ -197,15 +196,14 @@ internal sealed partial class SeasonCore
     private void MatToBench()
     {
         step++;
-        foreach (var batch in active)
+        foreach (var batch in asked)
         {
             if (batch.OnMat.Count == 0 || !IsAwake(batch))
             {
                 continue;
             }
 
-            TakeInHand(batch.OnMat);
-            foreach (var lot in atHand)
+            foreach (var lot in TakeInHand(batch.OnMat))
             {
                 if (lot.MovedRound != round && MayLeaveMat(batch, lot, out var early))
                 {
@@ -260,9 +258,19 @@ internal sealed partial class SeasonCore
         return false;
     }
 
-    private void TakeInHand(List<Lot> lots)
+    // The lots as they stand before any of them moves.
+    private ReadOnlySpan<Lot> TakeInHand(List<Lot> lots)
     {
-        atHand.Clear();
-        atHand.AddRange(lots);
+        if (hand.Length < lots.Count)
+        {
+            hand = new Lot[2 * lots.Count];
+        }
+
+        for (var at = 0; at < lots.Count; at++)
+        {
+            hand[at] = lots[at];
+        }
+
+        return hand.AsSpan(0, lots.Count);
     }
 }

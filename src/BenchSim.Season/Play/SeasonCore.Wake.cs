@@ -8,6 +8,19 @@ internal sealed partial class SeasonCore
 {
     private bool IsAwake(BatchState batch) => batch.WakeHour <= now;
 
+    // The active batches that this round has anything to ask: no step of it wakes another.
+    private void FindAsked()
+    {
+        asked.Clear();
+        foreach (var batch in active)
+        {
+            if (IsAwake(batch) || batch.Unsown > 0 || batch.OnTable.Count > 0)
+            {
+                asked.Add(batch);
+            }
+        }
+    }
+
     // A lot that waits, for a place, a date or the weather, is past its hour, so a batch with one stays awake.
     private double NextWake(BatchState batch)
     {

@@ -30,10 +30,10 @@ internal sealed partial class SeasonCore
     private readonly BatchState[] latestFirst;
     private readonly List<BatchState> due = [];
     private readonly List<BatchState> active = [];
+    private readonly List<BatchState> asked = [];
     private readonly Stack<Lot> spare = new();
     private readonly int[] held;
     private readonly int[] heldByGrower;
-    private readonly int[][] heldByGrowerSpace;
     private readonly int[] closedInStep;
     private readonly int[] closedInPass;
     private readonly PlayMode mode;
@@ -51,6 +51,7 @@ internal sealed partial class SeasonCore
     private int pass;
     private bool aisleOpen;
     private int moves;
+    private int daysKept;
 
     public SeasonCore(Scenario scenario, BatchState[] batches, SiteTables tables, ClimateLayout layout, PlayMode mode)
     {
@@ -71,7 +72,6 @@ internal sealed partial class SeasonCore
         var growers = batches.Length == 0 ? 0 : batches.Max(batch => batch.Grower) + 1;
         held = new int[scenario.Spaces.Length];
         heldByGrower = new int[growers];
-        heldByGrowerSpace = [.. Enumerable.Range(0, growers).Select(_ => new int[scenario.Spaces.Length])];
         closedInStep = new int[scenario.Spaces.Length];
         closedInPass = new int[scenario.Spaces.Length];
     }
@@ -166,6 +166,7 @@ internal sealed partial class SeasonCore
         earlyTable = false;
         BeginLabour();
         FindActive();
+        FindAsked();
     }
 
     // Batches that stand somewhere or are due to be sown, in rank; no step of a round brings another to life, and one that is over stays so.
@@ -207,7 +208,7 @@ internal sealed partial class SeasonCore
     // What is kept of a day is what hindered in its last pass: a tray that a relief pass no longer asks does not wait.
     private void ClearHindrances()
     {
-        foreach (var batch in active)
+        foreach (var batch in asked)
         {
             batch.SowWaiting = 0;
             if (IsAwake(batch))
@@ -251,11 +252,6 @@ internal sealed partial class SeasonCore
     {
         Array.Clear(held);
         Array.Clear(heldByGrower);
-        foreach (var row in heldByGrowerSpace)
-        {
-            Array.Clear(row);
-        }
-
         foreach (var batch in batches)
         {
             Recycle(batch.OnMat);
@@ -269,8 +265,10 @@ internal sealed partial class SeasonCore
         due.Clear();
         due.AddRange(latestFirst);
         active.Clear();
+        asked.Clear();
         now = -1;
         labourDay = -1;
+        daysKept = 0;
         round = 0;
         step = 0;
         pass = 0;
