@@ -1,6 +1,6 @@
 using System.Globalization;
 using BenchSim.Benchmarks.Engine;
-using BenchSim.Folder;
+using BenchSim.Benchmarks.Examples;
 using BenchSim.Published.OtherEngines;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
@@ -54,12 +54,11 @@ internal static class SideBySidePlay
 
     private static void Rounds()
     {
-        var rows = File.ReadAllLines(Path.Combine(Root, "tests", "Published", "other-engines", "rounds-batches.csv")).Skip(1).Select(line => line.Split(','));
+        var rows = File.ReadAllLines(Checkout.PathTo("tests", "Published", "other-engines", "rounds-batches.csv")).Skip(1).Select(line => line.Split(','));
         Season("rounds", RoundsSite.Plan([.. rows]));
     }
 
-    private static void Spring() =>
-        Season("spring", SeasonPlanner.Make(ScenarioFolder.Read(Path.Combine(Root, "scenarios", "two-house-spring")).Scenario!).Plan!);
+    private static void Spring() => Season("spring", SpringExample.Read().Plan);
 
     private static void Season(string model, SeasonPlan plan)
     {
@@ -73,17 +72,6 @@ internal static class SideBySidePlay
                 Play();
         });
         Print(model, "BenchSim.Season", best[0] / 10, result.Batches.Sum(batch => batch.TraysOut), 0, Stopwatches.Bytes(Play));
-    }
-
-    private static string Root
-    {
-        get
-        {
-            var folder = new DirectoryInfo(AppContext.BaseDirectory);
-            while (!File.Exists(Path.Combine(folder.FullName, "BenchSim.sln")))
-                folder = folder.Parent ?? throw new DirectoryNotFoundException("No BenchSim.sln above the program.");
-            return folder.FullName;
-        }
     }
 
     private static string Exactly(double value) => value.ToString("R", CultureInfo.InvariantCulture);

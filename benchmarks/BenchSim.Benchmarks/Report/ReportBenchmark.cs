@@ -1,0 +1,40 @@
+using BenchmarkDotNet.Attributes;
+using BenchSim.Benchmarks.Examples;
+using BenchSim.Report;
+using BenchSim.Report.Case;
+using BenchSim.Study;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Benchmarks.Report;
+
+/// <summary>Writing the report of the spring example, 200 seasons of it: page, charts, tables and inputs; and the same with the case report.</summary>
+[MemoryDiagnoser]
+public class ReportBenchmark
+{
+    private readonly string folder = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
+    private ReportInput[] inputs = [];
+    private StudyResult result = null!;
+    private CaseInput caseInput = null!;
+
+    /// <summary>Reads and plays the example.</summary>
+    [GlobalSetup]
+    public void Play()
+    {
+        var (plan, files) = SpringExample.Read();
+        inputs = [.. files.Select(file => new ReportInput(file.Name, file.Bytes.AsMemory()))];
+        result = StudyRunner.Play(plan, new StudyOptions { Seasons = 200, Seed = 1, Threads = 2 }, null, CancellationToken.None);
+        caseInput = new CaseInput { Base = result, Command = "benchsim run inputs", Version = "0", Build = "benchmark" };
+    }
+
+    /// <summary>Takes away what was written.</summary>
+    [GlobalCleanup]
+    public void TidyUp() => Directory.Delete(folder, recursive: true);
+
+    /// <summary>The folder without the case report.</summary>
+    [Benchmark]
+    public void Folder() => ReportFolder.Write(folder, result, inputs, null, CancellationToken.None);
+
+    /// <summary>The folder with the case report.</summary>
+    [Benchmark]
+    public void FolderWithCase() => ReportFolder.Write(folder, result, inputs, null, caseInput, CancellationToken.None);
+}
