@@ -13,7 +13,7 @@ internal static class BatchNumbers
         var germination = SeedAge.AtSowing(scenario.Rules, dated);
         if (!packets.TryGetValue(germination, out var packet))
         {
-            packet = new PacketGermination(germination, scenario.Rules.GerminationSample);
+            packet = PacketGermination.Of(germination, scenario.Rules.GerminationSample);
             packets.Add(germination, packet);
         }
 

@@ -22,10 +22,10 @@ internal sealed class BatchLuck
     }
 
     /// <summary>Factor on the heat sum of emergence, mean 1.</summary>
-    public double Emergence(int season) => Lognormal.MeanOne(Draw(batchKey, season, LuckPurpose.Emergence).Uniform0, crop.EmergeCv);
+    public double Emergence(int season) => crop.EmergeCv == 0 ? 1 : Lognormal.MeanOne(Draw(batchKey, season, LuckPurpose.Emergence).Uniform0, crop.EmergeCv);
 
     /// <summary>Factor on growth, mean 1.</summary>
-    public double Growth(int season) => Lognormal.MeanOne(Draw(batchKey, season, LuckPurpose.Growth).Uniform0, crop.GrowthCv);
+    public double Growth(int season) => crop.GrowthCv == 0 ? 1 : Lognormal.MeanOne(Draw(batchKey, season, LuckPurpose.Growth).Uniform0, crop.GrowthCv);
 
     /// <summary>Germination of the packet in this season.</summary>
     public double Packet(int season) => packet.Quantile(Draw(packetKey, season, LuckPurpose.Packet).Uniform0);

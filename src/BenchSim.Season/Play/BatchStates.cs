@@ -1,4 +1,5 @@
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Planning;
 
 namespace BenchSim.Season.Play;
 
@@ -26,20 +27,8 @@ internal static class BatchStates
         return states;
     }
 
-    public static BatchLuck[] Lucks(Scenario scenario, IReadOnlyList<BatchPlan> plans, ulong seed)
-    {
-        var packets = new Dictionary<double, Planning.PacketGermination>();
-        return [.. plans.Select(plan =>
-        {
-            if (!packets.TryGetValue(plan.Germination, out var packet))
-            {
-                packet = new Planning.PacketGermination(plan.Germination, scenario.Rules.GerminationSample);
-                packets.Add(plan.Germination, packet);
-            }
-
-            return new BatchLuck(plan.Order, plan.Crop, packet, seed);
-        })];
-    }
+    public static BatchLuck[] Lucks(Scenario scenario, IReadOnlyList<BatchPlan> plans, ulong seed) =>
+        [.. plans.Select(plan => new BatchLuck(plan.Order, plan.Crop, PacketGermination.Of(plan.Germination, scenario.Rules.GerminationSample), seed))];
 
     private static int CropIndex(Scenario scenario, Crop crop)
     {

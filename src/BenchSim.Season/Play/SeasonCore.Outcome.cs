@@ -45,6 +45,11 @@ internal sealed partial class SeasonCore
             chance *= Stand.CellChance(seed, batch.Plan.Order.SeedsPerCell);
         }
 
+        if (chance >= 1)
+        {
+            return lot.Count * batch.Plan.Tray.Cells;
+        }
+
         var plants = 0;
         foreach (var u in TrayDraws(batch, lot))
         {

@@ -135,6 +135,7 @@ internal sealed partial class SeasonCore
         {
             var before = lot.Count;
             var one = Split(lot, 1);
+            Insert(batch.OnBench, one);
             MoveOrRefuse(batch, one, open, batch.OnBench, batch.OnTable, relief);
             if (one.Hindrance == Hindrance.Place)
             {
@@ -228,16 +229,20 @@ internal sealed partial class SeasonCore
     // Moves what fits; what does not is refused, and nobody behind it may take a place it was after.
     private void MoveOrRefuse(BatchState batch, Lot lot, int[] group, List<Lot> source, List<Lot> target, Relief? relief)
     {
-        var before = lot.Count;
-        source.Remove(lot);
-        var left = MoveInto(batch, lot, group, target);
-        CountRelief(relief, before - left);
-        if (left == 0)
+        if (AnyFits(group, batch.PlacesEach(lot.IsFlat)))
         {
-            return;
+            var before = lot.Count;
+            source.Remove(lot);
+            var left = MoveInto(batch, lot, group, target);
+            CountRelief(relief, before - left);
+            if (left == 0)
+            {
+                return;
+            }
+
+            Insert(source, lot);
         }
 
-        Insert(source, lot);
         if (relief is null)
         {
             Refuse(lot, batch.PlacesEach(lot.IsFlat));

@@ -172,7 +172,14 @@ internal sealed partial class SeasonCore
     // Batches that stand somewhere or are due to be sown, in rank; no step of a round brings another to life, and one that is over stays so.
     private void FindActive()
     {
-        active.RemoveAll(static batch => batch.IsOver);
+        for (var index = active.Count - 1; index >= 0; index--)
+        {
+            if (active[index].IsOver)
+            {
+                active.RemoveAt(index);
+            }
+        }
+
         for (var index = due.Count - 1; index >= 0; index--)
         {
             var batch = due[index];
