@@ -32,11 +32,12 @@ internal static class WhereTimeGoes
         var (given, unlimited) = (new SeasonResult(), new SeasonResult());
         var tally = new SeasonTally(new PlanShape(plan));
         Parts best = Parts.Endless;
-        double study = double.PositiveInfinity;
+        var (alone, together) = (double.PositiveInfinity, double.PositiveInfinity);
         for (int repeat = 0; repeat < Repeats; repeat++)
         {
             best = best.Least(Once(source, weather, player, given, unlimited, tally));
-            study = Math.Min(study, Time(() => StudyRunner.Play(plan, new StudyOptions { Seasons = Seasons, Seed = Seed, Threads = 2 }, null, CancellationToken.None)));
+            alone = Math.Min(alone, Study(plan, 1));
+            together = Math.Min(together, Study(plan, 2));
         }
 
         string[] lines =
@@ -48,11 +49,14 @@ internal static class WhereTimeGoes
             Row("the rounds, without limits", best.Unlimited),
             Row("counting", best.Counting),
             Row("all", best.FirstPlay + best.Unlimited + best.Counting),
-            string.Create(CultureInfo.InvariantCulture, $"{Seasons} seasons, two threads: {study * 1e3:0.0} ms"),
+            string.Create(CultureInfo.InvariantCulture, $"{Seasons} seasons, one thread: {alone * 1e3:0.0} ms; two threads: {together * 1e3:0.0} ms, {alone / together:0.00} times as fast"),
         ];
         foreach (string line in lines)
             output.WriteLine(line);
     }
+
+    private static double Study(SeasonPlan plan, int threads) =>
+        Time(() => StudyRunner.Play(plan, new StudyOptions { Seasons = Seasons, Seed = Seed, Threads = threads }, null, CancellationToken.None));
 
     // The second play of a season finds its weather and heat sums made.
     private static Parts Once(WeatherSource source, SeasonWeather weather, SeasonPlayer player, SeasonResult given, SeasonResult unlimited, SeasonTally tally)
