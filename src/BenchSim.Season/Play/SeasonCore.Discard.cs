@@ -12,15 +12,11 @@ internal sealed partial class SeasonCore
 
         foreach (var batch in asked)
         {
-            if (batch.IsStanding)
+            // What stands on a table is up; when it is too late there comes later in the round.
+            if (IsAwake(batch))
             {
-                if (IsAwake(batch))
-                {
-                    DiscardFrom(batch, batch.OnMat, table: false);
-                    DiscardFrom(batch, batch.OnBench, table: false);
-                }
-
-                DiscardFrom(batch, batch.OnTable, table: true);
+                DiscardFrom(batch, batch.OnMat);
+                DiscardFrom(batch, batch.OnBench);
             }
         }
     }
@@ -45,18 +41,18 @@ internal sealed partial class SeasonCore
         }
     }
 
-    private void DiscardFrom(BatchState batch, List<Lot> lots, bool table)
+    private void DiscardFrom(BatchState batch, List<Lot> lots)
     {
         for (var index = lots.Count - 1; index >= 0; index--)
         {
-            if (ReasonToDiscard(batch, lots[index], table) is { } reason)
+            if (ReasonToDiscard(batch, lots[index]) is { } reason)
             {
                 ThrowOut(batch, lots, index, reason);
             }
         }
     }
 
-    private DiscardReason? ReasonToDiscard(BatchState batch, Lot lot, bool table)
+    private DiscardReason? ReasonToDiscard(BatchState batch, Lot lot)
     {
         if (lot.EmergedHour > now)
         {
@@ -68,10 +64,12 @@ internal sealed partial class SeasonCore
             return lot.PotHour <= now && day - tables.RoundAtOrAfter(lot.PotHour) >= batch.Crop.FlatDiscardDays ? DiscardReason.FlatOverHeld : null;
         }
 
-        return !table && IsTooLate(batch, lot) ? DiscardReason.OverHeld : null;
+        return IsTooLate(batch, lot) ? DiscardReason.OverHeld : null;
     }
 
-    private bool IsTooLate(BatchState batch, Lot lot) => lot.GrownHour <= now && day - DueDay(batch, lot) >= batch.Crop.DiscardAfterDays;
+    // The day it is due is never before the day it was grown: most are told apart by that alone.
+    private bool IsTooLate(BatchState batch, Lot lot) =>
+        lot.GrownHour <= now && day - (int)(lot.GrownHour / 24) >= batch.Crop.DiscardAfterDays && day - DueDay(batch, lot) >= batch.Crop.DiscardAfterDays;
 
     // The first work round at least the hardening nights after it is grown.
     private int DueDay(BatchState batch, Lot lot) => tables.RoundAtOrAfter(lot.GrownHour + (batch.Crop.HardeningNights * 24.0));
