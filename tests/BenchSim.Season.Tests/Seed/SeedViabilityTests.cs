@@ -63,5 +63,30 @@ public class SeedViabilityTests
         Assert.Throws<ArgumentOutOfRangeException>(() => SeedViability.Aged(0.9, 400, 1, 0));
         Assert.Throws<ArgumentOutOfRangeException>(() => ViabilityTable.Species[0].SigmaDays(new SeedStorage(0, 5)));
         Assert.Throws<ArgumentOutOfRangeException>(() => ViabilityTable.Species[0].SigmaDays(new SeedStorage(8, 80)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => SeedViability.Clip(0.9, 0));
+    }
+
+    // Moisture lies above 0 and below 30 %, temperature from -20 to 50 C, both ends of it included.
+    [Theory]
+    [InlineData(8, -20, true)]
+    [InlineData(8, -20.001, false)]
+    [InlineData(8, 50, true)]
+    [InlineData(8, 50.001, false)]
+    [InlineData(29.999, 5, true)]
+    [InlineData(30, 5, false)]
+    [InlineData(0.001, 5, true)]
+    [InlineData(0, 5, false)]
+    public void Storage_is_taken_within_its_range(double moisture, double temperature, bool isTaken)
+    {
+        var species = ViabilityTable.Species[0];
+        var storage = new SeedStorage(moisture, temperature);
+        if (isTaken)
+        {
+            Assert.InRange(species.SigmaDays(storage), double.Epsilon, double.MaxValue);
+        }
+        else
+        {
+            Assert.Throws<ArgumentOutOfRangeException>(() => species.SigmaDays(storage));
+        }
     }
 }
