@@ -46,13 +46,12 @@ internal static class BatchNumbers
     {
         var order = dated.Order;
         var sure = new PacketGermination(1, 1);
-        var (trays, _) = order.Trays is { } given
-            ? (given, 0.0)
-            : Stand.TraysFor(sure, dated.Tray.Cells, _ => 1 - dated.Crop.StandLoss, order.Plants, scenario.Rules.StandAssurance);
-        double PerSeed(double germination) => germination * relative * (1 - dated.Crop.PotUpLoss) * (1 - dated.Crop.StandLoss);
-        var (flats, chance) = order.Flats is { } flatsGiven
-            ? (flatsGiven, Stand.Chance(packet, flatsGiven * order.SeedsPerFlat, PerSeed, order.Plants))
-            : Stand.TraysFor(packet, order.SeedsPerFlat, PerSeed, order.Plants, scenario.Rules.StandAssurance);
-        return dated with { Trays = trays, Flats = flats, Seeds = flats * order.SeedsPerFlat, StandChance = chance };
+        var kept = 1 - dated.Crop.StandLoss;
+        var trays = order.Trays ?? Stand.TraysFor(sure, dated.Tray.Cells, _ => kept, order.Plants, scenario.Rules.StandAssurance).Trays;
+        double Seedling(double germination) => germination * relative * (1 - dated.Crop.PotUpLoss);
+        var flats = order.Flats ?? Stand.TraysFor(packet, order.SeedsPerFlat, germination => Seedling(germination) * kept, order.Plants, scenario.Rules.StandAssurance).Trays;
+        var seeds = flats * order.SeedsPerFlat;
+        var chance = trays < 0 || flats < 0 ? 0 : PotUpStand.Chance(packet, seeds, Seedling, (long)trays * dated.Tray.Cells, kept, order.Plants);
+        return dated with { Trays = trays, Flats = flats, Seeds = seeds, StandChance = chance };
     }
 }

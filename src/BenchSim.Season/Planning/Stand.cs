@@ -49,10 +49,16 @@ public static class Stand
             return 0;
         }
 
+        return Averaged(packet, germination => Binomial.AtLeast(tries, chanceOf(germination), wanted));
+    }
+
+    // The mean of something over the packet's law, at mid-quantiles.
+    internal static double Averaged(PacketGermination packet, Func<double, double> of)
+    {
         var sum = 0.0;
         for (var point = 0; point < Points; point++)
         {
-            sum += Binomial.AtLeast(tries, chanceOf(packet.Quantile((point + 0.5) / Points)), wanted);
+            sum += of(packet.Quantile((point + 0.5) / Points));
         }
 
         return sum / Points;
