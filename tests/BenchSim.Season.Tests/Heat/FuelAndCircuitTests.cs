@@ -22,6 +22,22 @@ public class FuelAndCircuitTests
         Assert.Equal(0.75, AirTightnesses.Find("new-film")!.AirChanges);
         Assert.Null(Fuels.Find("coal"));
         Assert.Null(Coverings.Find("straw"));
+        Assert.Null(AirTightnesses.Find("sieve"));
+    }
+
+    // By definition: a gallon 3.785412 litres; a therm of 105.5056 MJ 29.3071 kWh; a cord of 128 cubic feet 3.624556 cubic metres.
+    [Theory]
+    [InlineData("propane", "L", 3.785412)]
+    [InlineData("oil", "L", 3.785412)]
+    [InlineData("gas", "kWh", 29.3071)]
+    [InlineData("electricity", "kWh", 1)]
+    [InlineData("wood", "stacked m3", 3.624556)]
+    public void Fuels_in_metric_units(string id, string unit, double units)
+    {
+        var fuel = Fuels.Find(id)!;
+        Assert.Equal(unit, fuel.MetricUnit);
+        Assert.Equal(units, fuel.ToMetric(1), 1e-4);
+        Assert.Equal(2 * units, fuel.ToMetric(2), 2e-4);
     }
 
     [Fact]
@@ -54,6 +70,12 @@ public class FuelAndCircuitTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Fuels.Propane.Units(-1));
         Assert.Throws<ArgumentOutOfRangeException>(() => Fuels.Propane.Units(1, 0));
         Assert.Throws<ArgumentOutOfRangeException>(() => MatElectricity.KilowattHours(1, 1, 1.1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => MatElectricity.KilowattHours(1, 1, -0.1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => MatElectricity.KilowattHours(-1, 1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => MatElectricity.KilowattHours(1, -1));
         Assert.Throws<ArgumentOutOfRangeException>(() => CircuitCheck.Of(1, 0, 15));
+        Assert.Throws<ArgumentOutOfRangeException>(() => CircuitCheck.Of(1, 120, 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => CircuitCheck.Of(-1, 120, 15));
+        Assert.Throws<ArgumentOutOfRangeException>(() => CircuitCheck.PlacesOn(0, 120, 15));
     }
 }

@@ -43,6 +43,43 @@ public class HourlyClimateTests
         Assert.Equal([12, 12, 12, 12, 12, 12, 16, 16, 16, 16, 16, 16, 16, 16, 16, 16, 16, 16, 12, 12, 12, 12, 12, 12], inside);
     }
 
+    // 12 C by night, 16 C by day, vents at 24 C, at most 8 K of sun. Outdoors 8 to 24 C: 16 + 8 cos(15 degrees times the hours from 15:00); the root of a half
+    // of 8 is 5.656854. Outdoors 20 to 32 C it is hotter than the vents are set to.
+    [Theory]
+    [InlineData(8, 24, 0, 12)] // 16 - 5.66 = 10.34: heated
+    [InlineData(8, 24, 3, 12)] // 8: heated
+    [InlineData(8, 24, 6, 16)] // 10.34 and no sun yet: heated to the day's set-point
+    [InlineData(8, 24, 9, 16 + 5.656854)] // 16, and 8 sin 45 of sun
+    [InlineData(8, 24, 12, 24)] // 21.66 + 8: vented
+    [InlineData(8, 24, 15, 24)]
+    [InlineData(8, 24, 17, 24)] // 16 + 6.93 + 2.07
+    [InlineData(8, 24, 18, 16 + 5.656854)]
+    [InlineData(8, 24, 21, 16)]
+    [InlineData(20, 32, 15, 32)]
+    [InlineData(20, 32, 9, 26)]
+    [InlineData(20, 32, 3, 20)]
+    public void Air_of_a_house_through_a_day(double tmin, double tmax, int hour, double expected)
+    {
+        Assert.Equal(expected, HourlyClimate.InsideC(Heated, hour, tmin, tmax), 1e-6);
+        var inside = new double[24];
+        HourlyClimate.InsideDay(Heated, tmin, tmax, inside);
+        Assert.Equal(expected, inside[hour], 1e-6);
+    }
+
+    [Fact]
+    public void A_day_at_once_is_the_day_hour_by_hour()
+    {
+        House[] houses = [Heated, Heated with { DayC = null }, Heated with { NightC = null, DayC = null }, Heated with { DayC = 10 }];
+        var (outdoor, inside) = (new double[24], new double[24]);
+        HourlyClimate.OutdoorDay(-2, 18, outdoor);
+        Assert.All(outdoor.Index(), hour => Assert.Equal(8 + (10 * Math.Cos(Math.PI * (hour.Index - 15) / 12)), hour.Item, 1e-12));
+        foreach (var house in houses)
+        {
+            HourlyClimate.InsideDay(house, -2, 18, inside);
+            Assert.All(inside.Index(), hour => Assert.Equal(HourlyClimate.InsideC(house, hour.Index, -2, 18), hour.Item, 1e-12));
+        }
+    }
+
     [Fact]
     public void Day_set_point_defaults_to_night() =>
         Assert.Equal(12, HourlyClimate.InsideC(Heated with { DayC = null, DayLiftK = 0 }, 12, -10, -10));
@@ -54,6 +91,14 @@ public class HourlyClimateTests
         // = 0..11, which is cot(pi / 24) = 7.5957541: 336 - 60.766 = 275.234 kelvin-hours.
         Assert.Equal(275.23397, HourlyClimate.HeatingKelvinHours(Heated, -3, 3), 1e-4);
         Assert.Equal(336, HourlyClimate.HeatingKelvinHours(-3, 3, 0, 12, 16), 1e-9);
+    }
+
+    [Fact]
+    public void Nights_need_heat_that_a_sunny_afternoon_does_not()
+    {
+        // 12 C kept, outdoors 0 to 24 C: too cold by 12 times the cosine's depth at 22:00 to 08:00; the sun, 100 K at noon, makes up for all from 07:00 on. Left are
+        // 22:00 to 06:00: sines of 15, 30, 45, 60, 75, 90, 75, 60 and 45 degrees, together 6.836935.
+        Assert.Equal(12 * 6.836935, HourlyClimate.HeatingKelvinHours(0, 24, 100, 12, 12), 1e-4);
     }
 
     [Fact]

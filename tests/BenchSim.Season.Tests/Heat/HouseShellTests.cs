@@ -26,6 +26,7 @@ public class HouseShellTests
         Assert.Equal(20, shell.SidesM2, 1e-9);
         Assert.Equal((9 * Math.PI) + 12, shell.EndsM2, 1e-9);
         Assert.Equal((45 * Math.PI) + 60, shell.VolumeM3, 1e-9);
+        Assert.Equal((60.0, 32.0), (shell.FloorM2, shell.PerimeterM));
     }
 
     [Fact]
@@ -35,6 +36,9 @@ public class HouseShellTests
         Assert.Throws<ArgumentOutOfRangeException>(() => HouseShell.Hoop(6, double.NaN));
         Assert.Throws<ArgumentOutOfRangeException>(() => HouseShell.Hoop(6, 10, -1));
         Assert.Throws<ArgumentOutOfRangeException>(() => HouseShell.Gable(6, 10, 3, 3));
+        Assert.Throws<ArgumentOutOfRangeException>(() => HouseShell.Gable(0, 10, 2, 3));
+        Assert.Throws<ArgumentOutOfRangeException>(() => HouseShell.Gable(6, 0, 2, 3));
+        Assert.Throws<ArgumentOutOfRangeException>(() => HouseShell.Gable(6, 10, -1, 3));
     }
 
     [Fact]
@@ -48,5 +52,9 @@ public class HouseShellTests
         Assert.Equal(1206.8, loss.WattsPerKelvin, 1e-9);
         Assert.Equal(0, DesignLoad.Of(loss, 10, 20).Watts);
         Assert.Throws<ArgumentOutOfRangeException>(() => HeatLoss.Of([new("roof", -1, 4.5)], 0.5, 560));
+        Assert.Throws<ArgumentOutOfRangeException>(() => HeatLoss.Of([new("roof", 1, -4.5)], 0.5, 560));
+        Assert.Throws<ArgumentOutOfRangeException>(() => HeatLoss.Of([new("roof", 1, 4.5)], -0.5, 560));
+        Assert.Throws<ArgumentOutOfRangeException>(() => HeatLoss.Of([new("roof", 1, 4.5)], 0.5, -560));
+        Assert.Equal(0, HeatLoss.Of([new("no sides", 0, 4.5), new("floor", 20, 0)], 0, 0).WattsPerKelvin);
     }
 }
