@@ -72,9 +72,15 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateSt
     private int Backward(SeasonCore core, BatchOrder order, int field, ImmutableArray<Fault>.Builder faults)
     {
         var wanted = field - scenario.Rules.SlackDays;
-        var first = core.Walk(tables.NextWorkDay[0], normal, scratch);
-        var guess = first is { } dates ? Math.Max(0, wanted - (dates.OutDay - tables.NextWorkDay[0])) : 0;
-        var sow = WorkDayBefore(guess);
+        var first = tables.NextWorkDay[0];
+        if (core.Walk(first, normal, scratch) is not { } earliest)
+        {
+            // What the whole season does not make ready, a longer one would hardly.
+            faults.Add(NeverReady(order, first));
+            return -1;
+        }
+
+        var sow = WorkDayBefore(Math.Max(0, wanted - (earliest.OutDay - first)));
         while (sow >= 0 && !(core.Walk(sow, normal, scratch) is { } ready && ready.OutDay <= wanted))
         {
             sow = WorkDayBefore(sow - 1);

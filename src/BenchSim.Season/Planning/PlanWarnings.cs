@@ -57,8 +57,7 @@ internal static class PlanWarnings
 
     private static void AddDarkDays(Scenario scenario, ImmutableArray<BatchPlan> batches, ImmutableArray<Fault>.Builder warnings)
     {
-        var bright = new DateOnly(scenario.Window.Opens.Year, 3, 15);
-        if (scenario.Rules.Light.All(factor => factor >= 1) && batches.Any(batch => batch.EmergeOn < bright && batch.EmergeOn.Month <= 3))
+        if (scenario.Rules.Light.All(factor => factor >= 1) && batches.Any(batch => batch.EmergeOn is { Month: < 3 } or { Month: 3, Day: < 15 }))
         {
             warnings.Add(new Fault(
                 new SourcePlace("site.toml", 0, 0),

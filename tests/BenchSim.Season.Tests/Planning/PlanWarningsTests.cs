@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Planning;
+using BenchSim.Season.Seed;
+using static BenchSim.Season.Tests.SmallSite;
+
+namespace BenchSim.Season.Tests.Planning;
+
+/// <summary>What is said of a plan that is no fault, each at the edge where it begins.</summary>
+public class PlanWarningsTests
+{
+    // A factor below 1 where it does not matter: the dark days are told of in tests of their own.
+    private static readonly SiteRules Dim = new() { Light = new SiteRules().Light.SetItem(11, 0.5) };
+
+    // Four mat places. A two-place tray of 20 cells; flats of 200 seeds, every one of which comes.
+    [Theory]
+    [InlineData(200, "50", 0)]
+    [InlineData(201, "50", 5)]
+    [InlineData(40, "big", 0)]
+    [InlineData(41, "big", 6)]
+    public void More_trays_than_the_mats_have_places_for(int plants, string tray, int wanted)
+    {
+        var warnings = Warnings([Batch("a", plants, Monday) with { TrayId = tray }]);
+        Assert.Equal(wanted == 0 ? [] : [$"batch \"a\" wants {wanted} mat places and its mats have 4: it cannot be sown in one go"], warnings);
+    }
+
+    [Fact]
+    public void For_a_batch_potted_up_the_flats_count()
+    {
+        // 1,000 plants are 20 trays and, of 200 seeds each, 5 flats.
+        Assert.StartsWith("batch \"a\" wants 5 mat places", Assert.Single(Warnings([PotUpBatch("a", 1000, Monday)])), StringComparison.Ordinal);
+        Assert.Empty(Warnings([PotUpBatch("a", 800, Monday)]));
+    }
+
+    [Fact]
+    public void Without_bottom_heat_no_mat_is_too_small() =>
+        Assert.Empty(Warnings([Batch("a", 300, Monday)], Crop() with { BottomHeat = false }));
+
+    // Sown on 1 March 2027.
+    [Theory]
+    [InlineData("2026-03-01", 0)]
+    [InlineData("2026-02-28", 1)]
+    [InlineData(null, 0)]
+    public void A_test_of_more_than_a_year_ago(string? tested, int warnings)
+    {
+        var order = Batch("a", 50, Monday) with { TestedOn = tested is null ? null : DateOnly.Parse(tested) };
+        Assert.Equal(warnings, Warnings([order]).Length);
+    }
+
+    [Fact]
+    public void An_old_test_is_fine_where_the_seed_is_aged()
+    {
+        var (tomato, order) = (Crop("tomato"), Batch("a", 50, Monday, "tomato") with { TestedOn = new DateOnly(2025, 1, 1), Germination = 0.9 });
+        Assert.Empty(Warnings([order], tomato, Dim with { SeedStorage = new SeedStorage(8, 10) }));
+        Assert.Single(Warnings([order], tomato));
+
+        // No constants are known for this one.
+        Assert.Single(Warnings([order with { CropId = "plain" }], rules: Dim with { SeedStorage = new SeedStorage(8, 10) }));
+    }
+
+    // The season closes on 29 June.
+    [Theory]
+    [InlineData(29, 0)]
+    [InlineData(30, 1)]
+    public void Set_out_after_the_season_closes(int june, int warnings)
+    {
+        var order = Batch("a", 50, null) with { SetOut = new DateOnly(2027, 6, june) };
+        Assert.Equal(warnings, Warnings([order]).Count(warning => warning.Contains("after the season closes on 2027-06-29", StringComparison.Ordinal)));
+    }
+
+    // Up three days after sowing: on Sunday 14 and on Monday 15 March.
+    [Theory]
+    [InlineData(11, 1)]
+    [InlineData(12, 0)]
+    public void Seedlings_before_mid_March(int sow, int warnings)
+    {
+        SiteRules bright = new();
+        Assert.Equal(warnings, Warnings([Batch("a", 50, new DateOnly(2027, 3, sow))], rules: bright).Length);
+        Assert.Empty(Warnings([Batch("a", 50, new DateOnly(2027, 3, sow))], rules: bright with { Light = bright.Light.SetItem(0, 0.9) }));
+    }
+
+    [Fact]
+    public void Seedlings_before_mid_March_in_a_season_that_opened_the_year_before()
+    {
+        var site = Site([Batch("a", 50, new DateOnly(2027, 1, 11))], Crop(), new SiteRules());
+        var plan = Plan(site with { Window = new SeasonWindow(new DateOnly(2026, 10, 1), new DateOnly(2027, 6, 29)) });
+        Assert.Contains("before mid-March", Assert.Single(plan.Warnings).What, StringComparison.Ordinal);
+    }
+
+    private static string[] Warnings(ImmutableArray<BatchOrder> orders, Crop? crop = null, SiteRules? rules = null) =>
+        [.. Plan(Site(orders, crop ?? Crop(), rules ?? Dim)).Warnings.Select(warning => warning.What)];
+
+    private static Scenario Site(ImmutableArray<BatchOrder> orders, Crop crop, SiteRules rules) =>
+        Scenario([Mat(4), Bench(90), Table(90)], orders, rules, crop.Id == "plain" ? [crop] : [crop, Crop()]);
+}

@@ -1,0 +1,186 @@
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Planning;
+using static BenchSim.Season.Tests.SmallSite;
+
+namespace BenchSim.Season.Tests.Planning;
+
+/// <summary>
+/// Planned dates, and what is said where there are none. At the small site a tray comes up 3 days after sowing, is grown 14 days later, hardens 3 nights and
+/// goes out on the next work day: sown on Monday 1 or Tuesday 2 March 2027 it is ready on Monday 22 March, sown from Wednesday 3 to Friday 5 on Thursday 25.
+/// </summary>
+public class PlannedDatesTests
+{
+    [Theory]
+    [InlineData(22, 2)] // the latest work day from which it is ready
+    [InlineData(23, 2)]
+    [InlineData(24, 2)]
+    [InlineData(25, 5)]
+    [InlineData(28, 5)] // a Sunday: wanted on Friday the 26th
+    public void The_sow_date_is_the_latest_from_which_the_wanted_date_is_met(int wanted, int sow)
+    {
+        var batch = Planned(Batch("a", 50, null) with { SetOut = March(wanted) });
+        Assert.Equal(March(sow), batch.SowOn);
+        Assert.Equal(March(wanted == 28 ? 26 : wanted), batch.SetOutOn);
+    }
+
+    [Theory]
+    [InlineData(0, 22, 2)]
+    [InlineData(2, 24, 2)]
+    [InlineData(3, 25, 2)]
+    [InlineData(3, 24, 0)] // ready by the 21st: the season is not open in time
+    [InlineData(7, 31, 2)]
+    public void Slack_is_left_before_the_wanted_date(int slack, int wanted, int sow)
+    {
+        var made = Make(Batch("a", 50, null) with { SetOut = March(wanted) }, new SiteRules { SlackDays = slack });
+        Assert.Equal(sow == 0 ? null : March(sow), made.Plan?.Batches[0].SowOn);
+        Assert.Equal(sow == 0 ? 1 : 0, made.Faults.Length);
+    }
+
+    [Theory]
+    [InlineData(0, 22)]
+    [InlineData(1, 23)]
+    [InlineData(5, 29)] // 27 March is a Saturday
+    public void Slack_is_left_after_the_first_ready_day(int slack, int setOut)
+    {
+        var batch = Make(Batch("a", 50, March(1)), new SiteRules { SlackDays = slack }).Plan!.Batches[0];
+        Assert.Equal((March(22), March(setOut)), (batch.ReadyOn, batch.SetOutOn));
+    }
+
+    [Fact]
+    public void A_sow_date_on_a_day_off_goes_to_the_next_work_day()
+    {
+        Assert.Equal(March(8), Planned(Batch("a", 50, March(6))).SowOn);
+        Assert.Equal(March(8), Planned(Batch("a", 50, March(7))).SowOn);
+    }
+
+    [Fact]
+    public void The_steps_of_a_batch_sown_on_a_bench_fall_on_these_days()
+    {
+        // On the bench from the 1st, up on the 4th, on the table on the 18th; no mat and no potting up.
+        var scenario = Scenario([Bench(9), Table(9)], [Batch("a", 50, Monday)], crops: [Crop() with { BottomHeat = false }]);
+        var batch = Plan(scenario).Batches[0];
+        Assert.Equal((March(4), (DateOnly?)null, (DateOnly?)null, March(18), March(22)), (batch.EmergeOn, batch.OffMatOn, batch.PotUpOn, batch.TableOn, batch.ReadyOn));
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-1)]
+    public void A_date_before_the_first_work_day_is_a_fault(int wanted)
+    {
+        var fault = Assert.Single(Make(Batch("a", 50, null) with { SetOut = March(wanted) }).Faults);
+        Assert.Contains("before the first work day", fault.What, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_date_that_the_season_opens_too_late_for_is_a_fault()
+    {
+        // Ready on the 22nd when sown on the first day.
+        var fault = Assert.Single(Make(Batch("a", 50, null) with { SetOut = March(19) }).Faults);
+        Assert.Contains("before the season opens on 2027-03-01 to be ready by 2027-03-19", fault.What, StringComparison.Ordinal);
+    }
+
+    // The house is at 20 C, and this crop comes up from 25 C on. An earlier season would not help it, whichever date is given.
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_batch_that_is_never_warm_enough_is_said_to_be_never_ready(bool bySowDate)
+    {
+        var order = bySowDate ? Batch("a", 50, Monday) : Batch("a", 50, null) with { SetOut = Monday.AddDays(60) };
+        var site = Scenario([Bench(9), Table(9)], [order], crops: [Crop() with { EmergeBaseC = 25, BottomHeat = false }]);
+        var fault = Assert.Single(SeasonPlanner.Make(site).Faults);
+        Assert.Contains("never ready for the field", fault.What, StringComparison.Ordinal);
+        Assert.Contains("warmer", fault.Instead, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void All_faults_come_in_one_pass()
+    {
+        BatchOrder[] orders = [Batch("a", 50, null) with { SetOut = March(3) }, Batch("b", 50, March(1)), Batch("c", 50, null) with { SetOut = March(4) }];
+        Assert.Equal(2, SeasonPlanner.Make(Scenario([Mat(9), Bench(9), Table(9)], orders)).Faults.Length);
+    }
+
+    // Sown on the 5th it is ready on the 25th. It holds 7 days on the table.
+    [Theory]
+    [InlineData(24, 1, "ready on 2027-03-25 at the earliest, after the wanted 2027-03-24")]
+    [InlineData(25, 0, "")]
+    [InlineData(32, 0, "")]
+    [InlineData(33, 1, "8 days before the wanted 2027-04-02")]
+    public void A_sow_date_too_late_or_too_early_for_the_wanted_date_is_warned_of(int wanted, int warnings, string words)
+    {
+        var plan = Make(Batch("a", 50, March(5)) with { SetOut = March(wanted) }, new SiteRules { Light = DarkDecember }).Plan!;
+        Assert.Equal(warnings, plan.Warnings.Length);
+        Assert.All(plan.Warnings, warning => Assert.Contains(words, warning.What, StringComparison.Ordinal));
+        Assert.Equal((March(5), March(25), March(wanted)), (plan.Batches[0].SowOn, plan.Batches[0].ReadyOn, plan.Batches[0].SetOutOn));
+    }
+
+    // No worry of that kind where the plan itself set the sow date by the wanted one.
+    [Fact]
+    public void A_sow_date_worked_out_is_never_too_early() =>
+        Assert.Empty(Make(Batch("a", 50, null) with { SetOut = March(60) }, new SiteRules { Light = DarkDecember }).Plan!.Warnings);
+
+    [Fact]
+    public void The_season_is_played_on_past_the_last_that_could_be_thrown_out()
+    {
+        // Set out on day 21 and day 28, thrown out at most 21 days later, 14 more: the last day is 63, so 64 days.
+        var site = Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 50, Monday), Batch("b", 50, Monday.AddDays(7))]);
+        Assert.Equal(64, Plan(site).Days);
+    }
+
+    [Fact]
+    public void A_record_without_a_whole_year_is_a_fault()
+    {
+        var record = new RecordedWeather([.. Enumerable.Range(0, 100).Select(day => new DailyWeather(new DateOnly(2021, 3, 1).AddDays(day), 10, 10, 0))], null, "record.csv");
+        var fault = Assert.Single(SeasonPlanner.Make(Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 50, Monday)], weather: record)).Faults);
+        Assert.Equal("record.csv", fault.Place.File);
+        Assert.Contains("no year of this record covers the whole season from 03-01", fault.What, StringComparison.Ordinal);
+    }
+
+    // One seed in 200 at the house's temperature: a hundred times the obvious number of trays or flats is not enough for 199 plants.
+    [Theory]
+    [InlineData(Method.Direct)]
+    [InlineData(Method.PotUp)]
+    public void Seed_that_hardly_comes_up_is_a_fault(Method method)
+    {
+        var crop = Crop() with { GerminationCurve = [new(20, 0.5), new(25, 100)] };
+        var order = method == Method.Direct ? Batch("a", 199, Monday) : PotUpBatch("a", 199, Monday);
+        var fault = Assert.Single(SeasonPlanner.Make(Scenario([Mat(9), Bench(9), Table(9)], [order], crops: [crop])).Faults);
+        Assert.Contains("would hardly come up: 100", fault.What, StringComparison.Ordinal);
+        Assert.Contains("at 20 C", fault.What, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Numbers_of_a_direct_batch_by_hand()
+    {
+        // 50 cells of two seeds, all of them coming: 120 plants are 3 trays, 300 seeds. With the trays given the chance is that of those trays.
+        var worked = Planned(Batch("a", 120, Monday) with { SeedsPerCell = 2 });
+        Assert.Equal((3, 0, 300, 1.0), (worked.Trays, worked.Flats, worked.Seeds, worked.StandChance));
+        var given = Planned(Batch("a", 120, Monday) with { Trays = 2 });
+        Assert.Equal((2, 0, 100, 0.0), (given.Trays, given.Flats, given.Seeds, given.StandChance));
+
+        // Half of the cells lose their plant: 25 of 50 with the chance of at least 25 heads, (1 + C(50, 25) / 2^50) / 2 = 0.5561376.
+        var lossy = Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 25, Monday) with { Trays = 1 }], crops: [Crop() with { StandLoss = 0.5 }]);
+        Assert.Equal(0.5561376, Plan(lossy).Batches[0].StandChance, 1e-6);
+    }
+
+    [Fact]
+    public void Numbers_of_a_batch_potted_up_by_hand()
+    {
+        // 120 plants, none lost: 3 trays of 50, from 200 seeds a flat one flat. 250 plants take 5 trays and two flats.
+        var one = Planned(PotUpBatch("a", 120, Monday));
+        Assert.Equal((3, 1, 200, 1.0), (one.Trays, one.Flats, one.Seeds, one.StandChance));
+        var two = Planned(PotUpBatch("a", 250, Monday));
+        Assert.Equal((5, 2, 400, 1.0), (two.Trays, two.Flats, two.Seeds, two.StandChance));
+        var given = Planned(PotUpBatch("a", 120, Monday) with { Trays = 4, Flats = 3 });
+        Assert.Equal((4, 3, 600, 1.0), (given.Trays, given.Flats, given.Seeds, given.StandChance));
+    }
+
+    // A factor below 1 where it does not matter, so that the dark days are not warned of.
+    private static readonly System.Collections.Immutable.ImmutableArray<double> DarkDecember = new SiteRules().Light.SetItem(11, 0.5);
+
+    private static DateOnly March(int day) => Monday.AddDays(day - 1);
+
+    private static BatchPlan Planned(BatchOrder order) => Make(order).Plan!.Batches[0];
+
+    private static PlanResult Make(BatchOrder order, SiteRules? rules = null) =>
+        SeasonPlanner.Make(Scenario([Mat(9), Bench(9), Table(9)], [order], rules));
+}
