@@ -120,6 +120,107 @@ public class WeatherRecordCheckTests
     }
 
     [Fact]
+    public void Three_days_are_filled_in_even_steps()
+    {
+        // 2 and 10 C on 1 March, 6 and 18 C and 8 mm on the 5th: a quarter, a half and three quarters of the way.
+        var rows = Rows("2024-03-01", 6);
+        rows[4] = rows[4] with { TminC = 6, TmaxC = 18, RainMm = 8 };
+        rows.RemoveRange(1, 3);
+        var findings = WeatherRecordCheck.Check(rows, "weather.csv");
+        Lines.Equal(
+            ["weather.csv:6:0: 3 days are missing, 2024-03-02 to 2024-03-04; filled on a straight line between the days before and after"],
+            findings.Repairs.Select(repair => repair.ToString()));
+        Assert.Equal([(1, 2, 10, 0), (2, 3, 12, 2), (3, 4, 14, 4), (4, 5, 16, 6), (5, 6, 18, 8), (6, 2, 10, 0)], findings.Days.Select(day => (day.Date.Day, day.TminC, day.TmaxC, day.RainMm)));
+    }
+
+    // The hottest, coldest and wettest days on record, rounded outward, are taken; a hair more is not.
+    [Theory]
+    [InlineData(2, 57, 0, true)]
+    [InlineData(2, 57.01, 0, false)]
+    [InlineData(-90, 10, 0, true)]
+    [InlineData(-90.01, 10, 0, false)]
+    [InlineData(2, 10, 1825, true)]
+    [InlineData(2, 10, 1825.01, false)]
+    [InlineData(2, 10, -0.01, false)]
+    [InlineData(2, 2, 0, true)]
+    [InlineData(2, 1.99, 0, false)]
+    [InlineData(2, 10, double.NaN, false)]
+    public void A_day_is_taken_up_to_what_has_been_measured(double tmin, double tmax, double rain, bool isTaken)
+    {
+        var rows = Rows("2024-04-01", 40);
+        rows[7] = rows[7] with { TminC = tmin, TmaxC = tmax, RainMm = rain };
+        var findings = WeatherRecordCheck.Check(rows, "weather.csv");
+        Assert.Equal(isTaken, findings.IsUsable);
+        Assert.Equal(isTaken ? [] : [9], findings.Faults.Select(fault => fault.Place.Line));
+        Assert.Empty(findings.Repairs);
+    }
+
+    // Of 40 rows two above 57 are one in twenty; of 41 they are fewer.
+    [Theory]
+    [InlineData(40, 2, true)]
+    [InlineData(41, 2, false)]
+    [InlineData(40, 1, false)]
+    public void One_row_in_twenty_too_hot_is_a_wrong_unit(int count, int hot, bool isUnit)
+    {
+        var rows = Rows("2024-04-01", count);
+        for (var row = 0; row < hot; row++)
+            rows[row] = rows[row] with { TmaxC = 60 };
+        var faults = WeatherRecordCheck.Check(rows, "weather.csv").Faults;
+        Assert.Equal(isUnit ? 1 : hot, faults.Length);
+        Assert.Equal(isUnit, faults[0].What.Contains("Fahrenheit", StringComparison.Ordinal));
+    }
+
+    // Days of 30 and 50.1 average 40.05 C: no place is that hot. At 40 C it might be one very hot month.
+    [Theory]
+    [InlineData(50.1, true)]
+    [InlineData(50, false)]
+    public void A_mean_that_no_place_has_is_a_wrong_unit(double tmax, bool isUnit) =>
+        Assert.Equal(!isUnit, WeatherRecordCheck.Check([.. Rows("2024-04-01", 30).Select(row => row with { TminC = 30, TmaxC = tmax })], "weather.csv").IsUsable);
+
+    // Six of ten rows with the lowest above the highest are exchanged columns, five are five faults.
+    [Theory]
+    [InlineData(6, 1)]
+    [InlineData(5, 5)]
+    public void More_than_half_the_rows_make_exchanged_columns(int crossed, int faults)
+    {
+        var rows = Rows("2024-03-01", 10);
+        for (var row = 0; row < crossed; row++)
+            rows[row] = rows[row] with { TminC = 12, TmaxC = 3 };
+        Assert.Equal(faults, WeatherRecordCheck.Check(rows, "weather.csv").Faults.Length);
+    }
+
+    [Fact]
+    public void Days_whose_rows_were_refused_are_not_missing_too()
+    {
+        // Four rows with impossible rain are four faults and no gap; with another day beside them missing, the gap is told as well.
+        var rows = Rows("2024-03-01", 20);
+        for (var row = 5; row < 9; row++)
+            rows[row] = rows[row] with { RainMm = -1 };
+        Assert.Equal([7, 8, 9, 10], WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.Place.Line));
+        rows.RemoveAt(9);
+        Assert.Equal([7, 8, 9, 10, 12], WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.Place.Line));
+    }
+
+    [Fact]
+    public void Faults_of_a_line_come_in_the_order_of_its_columns()
+    {
+        var rows = Rows("2024-03-01", 40);
+        rows[3] = rows[3] with { TminC = -95, TmaxC = 60, RainMm = -1, RainColumn = 11, TmaxColumn = 20, TminColumn = 30 };
+        Assert.Equal([11, 20, 30], WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.Place.Column));
+    }
+
+    [Fact]
+    public void Only_rows_before_the_latest_so_far_are_out_of_order()
+    {
+        // The 5th stands first: the 1st to the 4th come after it, the 6th does not.
+        var rows = Rows("2024-03-01", 6);
+        rows = [rows[4], rows[0], rows[1], rows[2], rows[3], rows[5]];
+        var findings = WeatherRecordCheck.Check(rows, "weather.csv");
+        Assert.Equal(4, findings.Repairs.Length);
+        Assert.Equal([1, 2, 3, 4, 5, 6], findings.Days.Select(day => day.Date.Day));
+    }
+
+    [Fact]
     public void An_empty_file_is_a_fault() => Assert.False(WeatherRecordCheck.Check([], "weather.csv").IsUsable);
 
     [Fact]

@@ -37,6 +37,73 @@ public class WeatherSummaryTests
     }
 
     [Fact]
+    public void A_night_at_zero_is_a_frost_and_a_night_at_a_threshold_is_not_below_it()
+    {
+        // One year at 5 C but for 0 C on 15 March, the first day of the second fortnight, and 0.1 C on 29 March, the first of the third.
+        var days = Year(2021, []).Select(day => day.Date switch
+        {
+            { Month: 3, Day: 15 } => day with { TminC = 0 },
+            { Month: 3, Day: 29 } => day with { TminC = 0.1 },
+            _ => day,
+        });
+        var summary = WeatherSummary.Of([.. days], new DateOnly(2026, 3, 1), new DateOnly(2026, 4, 11), 0, [0, 0.1, 5])!;
+        Assert.Equal([1, 1, 0], summary.FrostAfter.Select(frost => frost.Hits));
+        Assert.Equal([0, 0, 0, 0, 1, 0, 0, 1, 1], summary.Nights.Select(nights => nights.Mean));
+        Assert.All(summary.Nights, nights => Assert.Equal((0, 14, 1), (nights.StandardDeviation, nights.Days, nights.Years)));
+        Assert.Equal((new DateOnly(2026, 3, 1), new DateOnly(2026, 4, 11), 0), (summary.First, summary.Last, summary.FrostC));
+    }
+
+    // Six weeks are three fortnights; a day more begins a fourth, of one day.
+    [Theory]
+    [InlineData(11, 3, 14)]
+    [InlineData(12, 4, 1)]
+    [InlineData(25, 4, 14)]
+    public void Fortnights_run_to_the_last_day(int april, int fortnights, int daysOfLast)
+    {
+        var summary = WeatherSummary.Of([.. Year(2021, [])], new DateOnly(2026, 3, 1), new DateOnly(2026, 4, april), 0, [10])!;
+        Assert.Equal((fortnights, fortnights), (summary.FrostAfter.Length, summary.Nights.Length));
+        Assert.Equal((daysOfLast, daysOfLast), (summary.Nights[^1].Days, summary.Nights[^1].Mean));
+    }
+
+    [Fact]
+    public void The_29th_of_February_takes_the_28th_where_the_year_has_none()
+    {
+        // 28 February, 29 February and 1 March 2028 against 2021, with frost on 28 February alone: two nights of frost.
+        ImmutableArray<DailyWeather> days = [new(new DateOnly(2021, 2, 28), -3, 5, 0), new(new DateOnly(2021, 3, 1), 2, 5, 0)];
+        var summary = WeatherSummary.Of(days, new DateOnly(2028, 2, 28), new DateOnly(2028, 3, 1), 0, [0])!;
+        Assert.Equal((2, 1), (summary.Nights[0].Mean, summary.FrostAfter[0].Hits));
+    }
+
+    [Fact]
+    public void A_summary_over_the_turn_of_the_year_takes_the_winters_of_the_record()
+    {
+        // 31 December to 1 January: the winters of 2021 and 2022 are whole, that of 2023 is not.
+        ImmutableArray<DailyWeather> days =
+        [
+            new(new DateOnly(2021, 12, 31), -1, 5, 0), new(new DateOnly(2022, 1, 1), 1, 5, 0),
+            new(new DateOnly(2022, 12, 31), 1, 5, 0), new(new DateOnly(2023, 1, 1), 1, 5, 0), new(new DateOnly(2023, 12, 31), -1, 5, 0),
+        ];
+        var summary = WeatherSummary.Of(days, new DateOnly(2026, 12, 31), new DateOnly(2027, 1, 1), 0, [0])!;
+        Assert.Equal((2, 1), (summary.Years, summary.FrostAfter[0].Hits));
+    }
+
+    [Fact]
+    public void Nonsense_is_refused()
+    {
+        var (first, generator) = (new DateOnly(2026, 3, 1), new WeatherGenerator(WeatherModel.FromNormals(Even)));
+        ImmutableArray<DailyWeather> days = [.. Year(2021, [])];
+        Assert.Throws<ArgumentOutOfRangeException>(() => WeatherSummary.Of(generator, 1, 0, first, first, 0, []));
+        Assert.Throws<ArgumentOutOfRangeException>(() => WeatherSummary.Of(generator, 1, 1, first, first.AddDays(-1), 0, []));
+        Assert.Throws<ArgumentOutOfRangeException>(() => WeatherSummary.Of(days, first, first.AddDays(-1), 0, []));
+        Assert.Throws<ArgumentOutOfRangeException>(() => WeatherSummary.Of(days, first, first.AddDays(366), 0, []));
+        Assert.Null(WeatherSummary.Of(days, first, first.AddDays(365), 0, []));
+        Assert.Equal(1, WeatherSummary.Of(days, first, first, 0, [])!.Years);
+        Assert.Equal(1, WeatherSummary.Of(generator, 1, 1, first, first, 0, []).Years);
+    }
+
+    private static WeatherNormals Even { get; } = new() { Source = "invented", Months = [.. Enumerable.Repeat(new MonthNormals(5, 15, 10, 60), 12)] };
+
+    [Fact]
     public void Generated_years_agree_with_the_distribution_they_are_drawn_from()
     {
         // Lowest temperature normal with mean 5 C and spread 5 C, the same every day: a night is below 0 C with chance 0.15866, so 14
