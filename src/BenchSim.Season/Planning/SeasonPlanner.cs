@@ -25,9 +25,9 @@ public static class SeasonPlanner
         var horizon = HorizonOf(scenario);
         var tables = new SiteTables(scenario, horizon);
         var store = new ClimateStore(scenario, horizon);
-        if (store.Source.Distinct == 0)
+        if (NoYear(scenario, WindowDays(scenario)) is { } uncovered)
         {
-            return NoYear(scenario);
+            return uncovered;
         }
 
         var packets = new Dictionary<double, PacketGermination>();
@@ -50,8 +50,14 @@ public static class SeasonPlanner
         }
 
         var batches = plans.MoveToImmutable();
+        var days = DaysOf(scenario, batches);
+        if (NoYear(scenario, days) is { } tooShort)
+        {
+            return tooShort;
+        }
+
         PlanWarnings.Add(scenario, batches, warnings);
-        return new PlanResult(new SeasonPlan { Scenario = scenario, Batches = batches, Days = DaysOf(scenario, batches), Warnings = warnings.ToImmutable() }, []);
+        return new PlanResult(new SeasonPlan { Scenario = scenario, Batches = batches, Days = days, Warnings = warnings.ToImmutable() }, []);
     }
 
     /// <summary>Days of the clock in which a plan of the scenario is worked out.</summary>
@@ -88,12 +94,17 @@ public static class SeasonPlanner
         };
     }
 
-    private static PlanResult NoYear(Scenario scenario)
+    /// <summary>The fault of a weather record of which no year has every day to be played, the forecast past the last among them; null where there is a year.</summary>
+    internal static PlanResult? NoYear(Scenario scenario, int days)
     {
-        var record = (RecordedWeather)scenario.Weather;
-        return new PlanResult(null, [new Fault(
-            new SourcePlace(record.File, 0, 0),
-            $"no year of this record covers the whole season from {scenario.Window.Opens:MM-dd} to its end",
-            "give a record with every day of at least one such year")]);
+        var needed = days + scenario.Rules.ForecastNights + 1;
+        return scenario.Weather is RecordedWeather record && WeatherSource.Of(scenario, needed).Distinct == 0
+            ? new PlanResult(null, [new Fault(
+                new SourcePlace(record.File, 0, 0),
+                $"no year of this record covers the whole season: {needed} days from {scenario.Window.Opens:MM-dd} on",
+                "give a record with every day of at least one such year")])
+            : null;
     }
+
+    private static int WindowDays(Scenario scenario) => scenario.Window.Closes.DayNumber - scenario.Window.Opens.DayNumber + 1;
 }

@@ -40,6 +40,11 @@ public static class VariantPlanner
             planned = plan.Batches.ToDictionary(batch => batch.Order.Id, StringComparer.Ordinal);
         }
 
+        if (SeasonPlanner.NoYear(variant, days) is { } tooShort)
+        {
+            return tooShort;
+        }
+
         var batches = variant.Batches.Select((order, index) => Joined(frozen[index], planned.GetValueOrDefault(order.Id))).ToImmutableArray();
         var warnings = ImmutableArray.CreateBuilder<Fault>();
         PlanWarnings.Add(variant, batches, warnings);

@@ -162,6 +162,104 @@ public class ClimateSummaryTests
         Assert.Equal([0, 0, 14], summary.Holds.Select(holds => holds.Fortnights[0].Mean));
     }
 
+    [Fact]
+    public void Mats_run_on_the_days_a_tray_is_planned_on_them()
+    {
+        // 100 plants are two trays on the mat from Monday 1 to Thursday 4 March: three days of 24 hours, 400 W on half the time: 14.4 kWh. 400 W on a circuit of 120 V
+        // and 15 A, which may carry 1,440 W.
+        var power = new MatPower(400, 0.5, 120, 15, null);
+        var need = Assert.Single(ClimateSummary.Of(Powered(power, [SmallSite.Batch("a", 100, SmallSite.Monday)])).Mats);
+        Assert.Equal(("mat", 3, 14.4), (need.Space.Id, need.Days, Math.Round(need.KilowattHours, 9)));
+        Assert.Equal((400, 1440, true), (need.Circuit!.Value.LoadWatts, need.Circuit.Value.LimitWatts, need.Circuit.Value.IsWithin));
+
+        // Sown on the Tuesday as well, on mats until Friday: four days with a tray on them.
+        need = Assert.Single(ClimateSummary.Of(Powered(power, [SmallSite.Batch("a", 50, SmallSite.Monday), SmallSite.Batch("b", 50, SmallSite.Monday.AddDays(1))])).Mats);
+        Assert.Equal(4, need.Days);
+    }
+
+    [Theory]
+    [InlineData(null, 15.0)]
+    [InlineData(120.0, null)]
+    public void Without_volts_or_amperes_no_circuit_is_checked(double? volts, double? amperes)
+    {
+        var summary = ClimateSummary.Of(Powered(new MatPower(400, 1, volts, amperes, null), [SmallSite.Batch("a", 100, SmallSite.Monday)]));
+        Assert.Null(Assert.Single(summary.Mats).Circuit);
+    }
+
+    [Fact]
+    public void Only_the_mats_that_trays_stand_on_first_are_on()
+    {
+        // Both mats suit the crop, and its trays stand on the first; the other has no day.
+        var plan = Powered(new MatPower(400, 1, null, null, null), [SmallSite.Batch("a", 100, SmallSite.Monday)]);
+        ImmutableArray<Space> spaces = [.. plan.Scenario.Spaces, SmallSite.Mat(4) with { Id = "spare", Power = new MatPower(100, 1, null, null, null) }];
+        var two = SmallSite.Plan(plan.Scenario with { Spaces = spaces });
+        Assert.Equal([("mat", 3), ("spare", 0)], ClimateSummary.Of(two).Mats.Select(mat => (mat.Space.Id, mat.Days)));
+    }
+
+    [Fact]
+    public void A_house_that_opened_before_the_season_is_heated_from_its_first_day()
+    {
+        // The season opens on 10 March here: 22 days of March at 150 kWh, told from that day.
+        var plan = Plan(house => house with { Heat = Heat, Opening = HouseOpening.FromDate, OpensOn = new(2027, 3, 5) });
+        var later = plan with { Scenario = plan.Scenario with { Window = plan.Scenario.Window with { Opens = new(2027, 3, 10) } } };
+        var months = Assert.Single(ClimateSummary.Of(later).Houses).Months;
+        Assert.Equal((new DateOnly(2027, 3, 10), 22 * 150.0), (months[0].First, Math.Round(months[0].Units, 6)));
+        Assert.Equal((new DateOnly(2027, 4, 1), 30 * 150.0), (months[1].First, Math.Round(months[1].Units, 6)));
+    }
+
+    [Fact]
+    public void Weather_that_is_the_same_every_day_has_no_chances()
+    {
+        var summary = ClimateSummary.Of(Plan(house => house with { Heat = Heat }));
+        Assert.Equal(1, summary.Years);
+        Assert.Null(summary.Frost);
+        Assert.Null(summary.Nights);
+        Assert.Empty(summary.Holds);
+    }
+
+    [Fact]
+    public void A_season_of_more_than_a_year_is_counted_over_its_first_year()
+    {
+        // 1 March 2027 to 30 June 2028: nights are counted to the day before the anniversary.
+        var summary = ClimateSummary.Of(Plan(house => house, Record((2020, 10), (2021, 10), (2022, 10)), closes: new(2028, 6, 30)));
+        Assert.Equal(new DateOnly(2028, 2, 28), summary.Nights!.Last);
+        Assert.Equal(2, summary.Years);
+    }
+
+    [Fact]
+    public void Generated_weather_is_counted_over_two_hundred_years()
+    {
+        var model = BenchSim.Season.Weather.WeatherModel.FromNormals(
+            new() { Source = "invented", Months = [.. Enumerable.Repeat(new BenchSim.Season.Weather.MonthNormals(5, 15, 10, 60), 12)] });
+        var summary = ClimateSummary.Of(Plan(house => house with { Heat = Heat }, new GeneratedWeather(model, null)));
+        Assert.Equal((200, 200, 200), (summary.Years, summary.Frost!.Years, summary.Holds[0].Fortnights[0].Years));
+
+        // 5 to 15 C about the set-point of 20 C: nearly all days are below it by 10 K in the mean, as at 10 C day and night.
+        var need = Assert.Single(summary.Houses);
+        Assert.InRange(need.Mean, 0.97 * 150 * 121, 1.03 * 150 * 121);
+        Assert.True(need.Least < need.Mean && need.Mean < need.Most);
+    }
+
+    [Fact]
+    public void Hold_days_of_two_crops_are_told_by_temperature_coldest_first()
+    {
+        // "a" hardens above 5 and leaves above 3; "b" hardens above 2 and leaves above 3; "c" is as "a". Held at 4 C day and night: "a" and "c" from the table alone.
+        var plan = SmallSite.Plan(SmallSite.Scenario(
+            [SmallSite.Mat(9), SmallSite.Bench(9), SmallSite.Table(9)],
+            [SmallSite.Batch("3", 50, SmallSite.Monday, "c"), SmallSite.Batch("1", 50, SmallSite.Monday, "a"), SmallSite.Batch("2", 50, SmallSite.Monday, "b"), SmallSite.Batch("4", 50, SmallSite.Monday, "a")],
+            crops: [SmallSite.Crop("a"), SmallSite.Crop("b") with { HardenAboveC = 2 }, SmallSite.Crop("c")],
+            weather: Record((2021, 4))));
+        var holds = ClimateSummary.Of(plan).Holds;
+        Assert.Equal(
+            [(HoldKind.Table, 2, "b", 0), (HoldKind.Table, 5, "a c", 14), (HoldKind.WetField, null, "", 0), (HoldKind.Field, 3, "a b c", 0)],
+            holds.Select(hold => (hold.Kind, hold.AboveC, string.Join(' ', hold.Crops), hold.Fortnights[0].Mean)));
+        Assert.All(holds, hold => Assert.Equal((0, 1), (hold.Fortnights[0].StandardDeviation, hold.Fortnights[0].Years)));
+        Assert.Equal(holds[0].Fortnights[0].First.AddDays(14), holds[0].Fortnights[1].First);
+    }
+
+    private static SeasonPlan Powered(MatPower power, ImmutableArray<BatchOrder> orders) =>
+        SmallSite.Plan(SmallSite.Scenario([SmallSite.Mat(4) with { Power = power }, SmallSite.Bench(9), SmallSite.Table(9)], orders));
+
     private static RecordedWeather With(RecordedWeather record, DateOnly date, Func<DailyWeather, DailyWeather> change) =>
         record with { Days = [.. record.Days.Select(day => day.Date == date ? change(day) : day)] };
 

@@ -126,13 +126,31 @@ public class PlannedDatesTests
         Assert.Equal(64, Plan(site).Days);
     }
 
-    [Fact]
-    public void A_record_without_a_whole_year_is_a_fault()
+    // The window has 121 days from 1 March to 29 June, the play 57 days; three nights of forecast and the day after them come on top of the longer one: up to 3 July.
+    [Theory]
+    [InlineData("2021-03-01", "2021-07-03", true)]
+    [InlineData("2021-03-01", "2021-07-02", false)]
+    [InlineData("2021-03-02", "2021-12-31", false)]
+    [InlineData("2021-01-01", "2021-12-31", true)]
+    public void One_year_of_a_record_must_cover_the_season(string first, string last, bool isCovered)
     {
-        var record = new RecordedWeather([.. Enumerable.Range(0, 100).Select(day => new DailyWeather(new DateOnly(2021, 3, 1).AddDays(day), 10, 10, 0))], null, "record.csv");
-        var fault = Assert.Single(SeasonPlanner.Make(Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 50, Monday)], weather: record)).Faults);
-        Assert.Equal("record.csv", fault.Place.File);
-        Assert.Contains("no year of this record covers the whole season from 03-01", fault.What, StringComparison.Ordinal);
+        var made = SeasonPlanner.Make(Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 50, Monday)], new SiteRules { ForecastNights = 3 }, weather: Record(first, last)));
+        Assert.Equal(isCovered, made.Plan is not null);
+        Assert.Equal(
+            isCovered ? "" : "record.csv:0:0: no year of this record covers the whole season: 125 days from 03-01 on; give a record with every day of at least one such year",
+            string.Join(' ', made.Faults));
+    }
+
+    // Sown on Monday 7 June it goes out on the 28th, day 119; thrown out 21 days later at most, 14 more: 155 days are played, and four more of weather: to 6 August.
+    [Theory]
+    [InlineData("2021-08-06", true)]
+    [InlineData("2021-08-05", false)]
+    public void It_must_cover_the_days_played_past_the_closing_of_the_season(string last, bool isCovered)
+    {
+        var made = SeasonPlanner.Make(Scenario(
+            [Mat(9), Bench(9), Table(9)], [Batch("a", 50, new DateOnly(2027, 6, 7))], new SiteRules { ForecastNights = 3 }, weather: Record("2021-03-01", last)));
+        Assert.Equal(isCovered, made.Plan is not null);
+        Assert.Equal(isCovered ? 0 : 1, made.Faults.Length);
     }
 
     // One seed in 200 at the house's temperature: a hundred times the obvious number of trays or flats is not enough for 199 plants.
@@ -176,6 +194,12 @@ public class PlannedDatesTests
 
     // A factor below 1 where it does not matter, so that the dark days are not warned of.
     private static readonly System.Collections.Immutable.ImmutableArray<double> DarkDecember = new SiteRules().Light.SetItem(11, 0.5);
+
+    private static RecordedWeather Record(string first, string last)
+    {
+        var (from, to) = (DateOnly.ParseExact(first, "yyyy-MM-dd"), DateOnly.ParseExact(last, "yyyy-MM-dd"));
+        return new([.. Enumerable.Range(0, to.DayNumber - from.DayNumber + 1).Select(day => new DailyWeather(from.AddDays(day), 10, 10, 0))], null, "record.csv");
+    }
 
     private static DateOnly March(int day) => Monday.AddDays(day - 1);
 

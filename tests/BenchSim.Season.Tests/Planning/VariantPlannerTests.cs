@@ -89,6 +89,82 @@ public class VariantPlannerTests
         Assert.Contains("before the season opens", Assert.Single(made.Faults).What, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_record_of_the_variant_that_covers_no_season_is_a_fault()
+    {
+        // The base plays past the closing of the season on 29 June; its variant, with all of its batches unchanged, brings a record that ends on 1 July.
+        var late = SmallSite.Plan(Site with { Batches = [SmallSite.Batch("a", 100, new DateOnly(2027, 6, 7))] });
+        var variant = late.Scenario with
+        {
+            Weather = new RecordedWeather([.. Enumerable.Range(0, 123).Select(day => new DailyWeather(new DateOnly(2021, 3, 1).AddDays(day), 10, 10, 0))], null, "record.csv"),
+        };
+        var made = VariantPlanner.Make(late, variant);
+        Assert.Null(made.Plan);
+        Assert.Contains("no year of this record covers the whole season", Assert.Single(made.Faults).What, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_variant_opens_its_season_with_the_base() =>
+        Assert.Throws<ArgumentException>(() => VariantPlanner.Make(Base, Site with { Window = Site.Window with { Opens = SmallSite.Monday.AddDays(1) } }));
+
+    // A longer-lived packet, a dearer one, another note, another line of the plan: what plans nothing changes nothing; what plans does.
+    [Fact]
+    public void Only_what_plans_a_batch_makes_it_another_batch()
+    {
+        var colder = Site with { Houses = [Site.Houses[0] with { NightC = 15, DayC = 15, VentC = 15 }] };
+        Assert.True(IsKept(order => order with { Note = "other", Place = new SourcePlace("plan.csv", 9, 9) }, crop => crop, tray => tray));
+        Assert.True(IsKept(order => order, crop => crop with { HarvestAfterDays = 40, HarvestDays = 5, MaxMatC = 30, MinNightC = 5 }, tray => tray));
+        Assert.True(IsKept(order => order, crop => crop with { GerminationCurve = [.. crop.GerminationCurve] }, tray => tray));
+        Assert.False(IsKept(order => order with { SeedsPerCell = 2 }, crop => crop, tray => tray));
+        Assert.False(IsKept(order => order with { Grower = "Ben" }, crop => crop, tray => tray));
+        Assert.False(IsKept(order => order, crop => crop with { GrowthBaseC = 9 }, tray => tray));
+        Assert.False(IsKept(order => order, crop => crop with { GerminationCurve = [new(5, 90), new(20, 90)] }, tray => tray));
+        Assert.False(IsKept(order => order, crop => crop, tray => tray with { MediumLitres = 4 }));
+
+        bool IsKept(Func<BatchOrder, BatchOrder> order, Func<Crop, Crop> crop, Func<TrayType, TrayType> tray)
+        {
+            var plan = Make(colder with
+            {
+                Batches = [order(colder.Batches[0]), colder.Batches[1]],
+                Crops = [crop(colder.Crops[0])],
+                TrayTypes = [tray(colder.TrayTypes[0]), .. colder.TrayTypes.Skip(1)],
+            });
+            return Dates(plan.Batches[0]) == Dates(Base.Batches[0]);
+        }
+    }
+
+    // Of a batch potted up, its flat belongs to it.
+    [Fact]
+    public void Another_flat_makes_another_batch_and_the_same_does_not()
+    {
+        var site = Site with { Batches = [SmallSite.PotUpBatch("p", 120, SmallSite.Monday)] };
+        var plan = SmallSite.Plan(site);
+        var colder = site with { Houses = [site.Houses[0] with { NightC = 15, DayC = 15, VentC = 15 }] };
+        Assert.Equal(Dates(plan.Batches[0]), Dates(VariantPlanner.Make(plan, colder).Plan!.Batches[0]));
+        ImmutableArray<TrayType> trays = [.. colder.TrayTypes.Select(tray => tray.IsFlat ? tray with { PlacesEach = 2 } : tray)];
+        Assert.NotEqual(Dates(plan.Batches[0]), Dates(VariantPlanner.Make(plan, colder with { TrayTypes = trays }).Plan!.Batches[0]));
+    }
+
+    // Each of the rules that the numbers rest on works them out anew and leaves the dates.
+    [Fact]
+    public void Another_test_size_or_storage_changes_numbers_and_no_dates()
+    {
+        var site = Site with
+        {
+            Crops = [SmallSite.Crop("lettuce")],
+            Batches = [SmallSite.Batch("a", 100, SmallSite.Monday, "lettuce") with { Germination = 0.8, TestedOn = SmallSite.Monday.AddDays(-100) }],
+        };
+        var plan = SmallSite.Plan(site);
+        foreach (var rules in new[] { site.Rules with { GerminationSample = 5 }, site.Rules with { SeedStorage = new BenchSim.Season.Seed.SeedStorage(10, 20) } })
+        {
+            var changed = VariantPlanner.Make(plan, site with { Rules = rules, Houses = [site.Houses[0] with { NightC = 15, DayC = 15, VentC = 15 }] }).Plan!;
+            Assert.Equal(Dates(plan.Batches[0]), Dates(changed.Batches[0]));
+            Assert.True(changed.Batches[0].Trays > plan.Batches[0].Trays);
+            Assert.Equal(changed.Batches[0].Trays * 50, changed.Batches[0].Seeds);
+            Assert.NotEqual(plan.Batches[0].StandChance, changed.Batches[0].StandChance);
+        }
+    }
+
     private static SeasonPlan Make(Scenario variant)
     {
         var made = VariantPlanner.Make(Base, variant);
