@@ -43,6 +43,20 @@ public class SowingChoicesTests
     public void No_sowing_is_moved_before_the_test_of_its_seed() =>
         Assert.Equal([3, 4, 5], Choices(Order(sow: 4, earlier: 3, later: 1) with { TestedOn = March(3) }).Select(choice => choice.SowOn.Day));
 
+    // Planned to be sown on the 15th though wanted on the 8th: any earlier day is better, but nothing is sown on the day it is wanted in the field, or after it.
+    [Fact]
+    public void No_sowing_is_moved_to_its_wanted_date_or_past_it() =>
+        Assert.Equal([5, 15], Choices(Order(sow: 15, setOut: 8, earlier: 10, later: 0)).Select(choice => choice.SowOn.Day));
+
+    [Fact]
+    public void Numbers_of_a_choice_that_cannot_be_reckoned_leave_it_out()
+    {
+        // 199 plants of seed of which one in 200 comes, with the trays given by hand: no number is worked out, so no choice is lost.
+        var crop = SmallSite.Crop() with { GerminationCurve = [new(20, 0.5), new(25, 100)] };
+        var site = SmallSite.Scenario([SmallSite.Mat(8), SmallSite.Bench(20), SmallSite.Table(20)], [Order(sow: 1, later: 2) with { Trays = 2 }], crops: [crop]);
+        Assert.Equal([1, 2, 3], SowingChoices.Of(SmallSite.Plan(site))[0].Select(choice => choice.SowOn.Day));
+    }
+
     [Fact]
     public void No_sowing_is_moved_past_the_season()
     {

@@ -95,6 +95,28 @@ public class SpaceGroupsTests
         AssertSpaces([], SpaceGroups.Mats(Site, Plain with { BottomHeat = false }));
     }
 
+    // Limits are compared to half of a tenth of a degree: 15.04 C is 15 C, 15.06 C is not; an unheated house or the open air keeps no night.
+    [Theory]
+    [InlineData(15.04, new[] { 1, 0 })]
+    [InlineData(15.06, new[] { 1 })]
+    [InlineData(-20, new[] { 1, 0 })]
+    public void A_coldest_night_is_met_to_half_a_tenth_of_a_degree(double minNight, int[] expected) =>
+        AssertSpaces(expected, SpaceGroups.Benches(Site, Plain with { MinNightC = minNight }));
+
+    [Fact]
+    public void A_hottest_mat_is_met_to_half_a_tenth_of_a_degree()
+    {
+        AssertSpaces([4], SpaceGroups.Mats(Site, Plain with { MaxMatC = 23.96 }));
+        AssertSpaces([], SpaceGroups.Mats(Site, Plain with { MaxMatC = 23.94 }));
+    }
+
+    [Fact]
+    public void Names_of_other_spaces_in_a_list_are_left_out()
+    {
+        AssertSpaces([1], SpaceGroups.Benches(Site, Plain with { Benches = ["mat-24", "main-bench", "nowhere"] }));
+        AssertSpaces([5, 4], SpaceGroups.Mats(Site, Plain with { Mats = ["mat-30", "main-bench", "mat-24"] }));
+    }
+
     [Fact]
     public void Tables_are_for_every_crop_when_needed_houses_last() => AssertSpaces([7, 6], SpaceGroups.Tables(Site));
 

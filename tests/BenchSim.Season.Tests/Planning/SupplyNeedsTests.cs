@@ -55,6 +55,56 @@ public class SupplyNeedsTests
         Assert.Equal(10.5, needs.MixLitres, 1e-9);
     }
 
+    // A and B are sown on 1 March, P on the 8th and potted up on the 18th: the first and the last day of the time asked for both count.
+    [Theory]
+    [InlineData("03-01", "03-01", 2, 6, 0, 6)]
+    [InlineData("03-02", "03-07", 0, 0, 0, 6)]
+    [InlineData("03-02", "03-08", 1, 0, 1, 6)]
+    [InlineData("03-09", "03-17", 0, 0, 0, 6)]
+    [InlineData("03-09", "03-18", 0, 3, 0, 9)]
+    [InlineData("03-22", "03-31", 0, 0, 0, 3)] // A and B left on the 22nd
+    [InlineData("04-01", "04-30", 0, 0, 0, 0)] // P left on the 1st
+    public void The_first_and_last_day_count(string from, string to, int sowings, int trays, int flats, int carriers)
+    {
+        var needs = SupplyNeeds.Of(Priced(), DateOnly.ParseExact("2027-" + from, "yyyy-MM-dd"), DateOnly.ParseExact("2027-" + to, "yyyy-MM-dd"));
+        Assert.Equal(sowings, needs.Seeds.Sum(seed => seed.Batches));
+        Assert.Equal((trays, flats), (needs.Trays.Where(tray => !tray.Type.IsFlat).Sum(tray => tray.Filled), needs.Trays.Where(tray => tray.Type.IsFlat).Sum(tray => tray.Filled)));
+        Assert.Equal(carriers, needs.Carriers);
+    }
+
+    [Fact]
+    public void Trays_come_before_flats_each_in_order_of_id()
+    {
+        var plan = PlannedWorkTests.Plan(
+            SmallSite.PotUpBatch("P", 120, SmallSite.Monday), SmallSite.Batch("B", 40, SmallSite.Monday) with { TrayId = "big" }, SmallSite.Batch("A", 50, SmallSite.Monday));
+        Assert.Equal("50 big flat", string.Join(' ', SupplyNeeds.Of(plan, First, Last).Trays.Select(tray => tray.Type.Id)));
+    }
+
+    [Fact]
+    public void Seed_is_told_in_order_of_crop_packet_and_price()
+    {
+        var order = SmallSite.Batch("1", 50, SmallSite.Monday);
+        var plan = SmallSite.Plan(SmallSite.Scenario(
+            [SmallSite.Mat(9), SmallSite.Bench(9), SmallSite.Table(9)],
+            [
+                order with { CropId = "z" }, order with { Id = "2", PacketId = "L2" }, order with { Id = "3", PacketId = "L1", ThousandSeeds = 5 },
+                order with { Id = "4", PacketId = "L1", ThousandSeeds = 4 }, order with { Id = "5" },
+            ],
+            crops: [SmallSite.Crop("z"), SmallSite.Crop()]));
+        Assert.Equal(
+            [("plain", null, null), ("plain", "L1", 4.0), ("plain", "L1", 5.0), ("plain", "L2", null), ("z", null, null)],
+            SupplyNeeds.Of(plan, First, Last).Seeds.Select(seed => (seed.Crop.Id, seed.PacketId, seed.ThousandSeeds)));
+    }
+
+    [Fact]
+    public void One_price_that_is_missing_leaves_no_cost_of_all_seed()
+    {
+        var plan = PlannedWorkTests.Plan(SmallSite.Batch("A", 50, SmallSite.Monday) with { ThousandSeeds = 10 }, SmallSite.Batch("B", 50, SmallSite.Monday));
+        var needs = SupplyNeeds.Of(plan, First, Last);
+        Assert.Null(needs.SeedCost);
+        Assert.Equal([null, 0.5], needs.Seeds.Select(seed => seed.Cost));
+    }
+
     [Fact]
     public void Without_prices_there_is_no_cost()
     {

@@ -51,6 +51,61 @@ public class TableNightsTests
         Assert.Equal([(15, "18 19 20 21"), (22, "22 23")], weeks.Select(week => (week.Monday.Day, string.Join(' ', week.Nights.Select(night => night.On.Day)))));
     }
 
+    // A night at 5 C counts and one at 0 C does no damage; a hair colder and they do not, and it does.
+    [Theory]
+    [InlineData(5, 0, 0)]
+    [InlineData(4.99, 1, 0)]
+    [InlineData(0, 1, 0)]
+    [InlineData(-0.01, 1, 1)]
+    public void Nights_at_the_edge(double celsius, int cold, int damaging)
+    {
+        var week = Assert.Single(TableNights.Of(With(Record((2021, 19, celsius)))));
+        Assert.Equal((cold, damaging), (week.YearsWithCold, week.YearsWithDamaging));
+    }
+
+    [Fact]
+    public void An_unheated_house_is_as_cold_as_its_coldest_hour_of_the_night()
+    {
+        // -1 C day and night on the 19th, 10 C else: the night of the 18th ends in it, and that of the 19th begins in it.
+        var plan = With(Record((2021, 19, -1)), table: SmallSite.Table(9) with { HouseId = "main" });
+        var cold = plan with { Scenario = plan.Scenario with { Houses = [plan.Scenario.Houses[0] with { NightC = null, DayC = null, VentC = 40 }] } };
+        Assert.Equal([(18, 1), (19, 1), (20, 0), (21, 0)], Assert.Single(TableNights.Of(cold)).Nights.Select(night => (night.On.Day, night.ColdYears)));
+    }
+
+    [Fact]
+    public void A_house_s_day_set_point_is_no_part_of_its_night()
+    {
+        // 10 C by night and 1 C by day, in the frost of the 19th and 20th.
+        var plan = With(Record((2021, 19, -5), (2021, 20, -5)), table: SmallSite.Table(9) with { HouseId = "main" });
+        var kept = plan with { Scenario = plan.Scenario with { Houses = [plan.Scenario.Houses[0] with { NightC = 10, DayC = 1 }] } };
+        Assert.All(Assert.Single(TableNights.Of(kept)).Nights, night => Assert.Equal(0, night.ColdYears));
+    }
+
+    [Fact]
+    public void Weeks_come_in_order_of_week_and_crop()
+    {
+        // "b" on the table from 18 to 21 March, "a" from Thursday 25 to Sunday 28; "c" beside "b".
+        var plan = SmallSite.Plan(SmallSite.Scenario(
+            [SmallSite.Mat(9), SmallSite.Bench(9), SmallSite.Table(9)],
+            [SmallSite.Batch("1", 50, SmallSite.Monday.AddDays(7), "a"), SmallSite.Batch("2", 50, SmallSite.Monday, "c"), SmallSite.Batch("3", 50, SmallSite.Monday, "b")],
+            crops: [SmallSite.Crop("a"), SmallSite.Crop("b"), SmallSite.Crop("c")]));
+        Assert.Equal([(15, "b"), (15, "c"), (22, "a")], TableNights.Of(plan).Select(week => (week.Monday.Day, week.Crop.Id)));
+    }
+
+    [Theory]
+    [InlineData(14, 8)]
+    [InlineData(15, 15)]
+    [InlineData(21, 15)]
+    [InlineData(22, 22)]
+    public void The_Monday_of_a_week(int march, int monday) => Assert.Equal(new DateOnly(2027, 3, monday), TableNights.MondayOf(new DateOnly(2027, 3, march)));
+
+    [Fact]
+    public void Without_a_table_there_is_no_night()
+    {
+        var plan = With(Record((2021, 19, -5)));
+        Assert.Empty(TableNights.Of(plan with { Batches = [.. plan.Batches.Select(batch => batch with { Tables = [] })] }));
+    }
+
     private static SeasonPlan With(WeatherInput weather, double coverGain = 0, Space? table = null)
     {
         var plan = SmallSite.Plan(SmallSite.Scenario(
