@@ -68,6 +68,38 @@ public class ClimateSummaryTests
         Assert.Equal(0, need.Least);
         Assert.Equal(300 * 121, need.Most, 1e-6);
         Assert.Equal(150 * 121, need.Mean, 1e-6);
+        Assert.Equal([4650, 4500, 4650, 4350], need.Months.Select(month => Math.Round(month.Units, 6)));
+    }
+
+    [Fact]
+    public void A_fixed_year_in_the_middle_of_a_record_is_the_only_one_counted()
+    {
+        // Frost in the years before and after it.
+        var summary = ClimateSummary.Of(Plan(house => house, Record((2021, -5), (2022, 10), (2023, -5)) with { FixedYear = 2022 }));
+        Assert.Equal((1, 0), (summary.Frost!.Years, summary.Frost.FrostAfter[0].Hits));
+    }
+
+    [Fact]
+    public void A_day_holds_where_every_table_holds()
+    {
+        // A table in the open, in frost, and one in the house that is kept at 20 C: there is always one to go to.
+        var plan = Plan(house => house, Record((2021, -2), (2022, -2)));
+        ImmutableArray<Space> spaces = [.. plan.Scenario.Spaces, SmallSite.Table(9) with { Id = "inside", HouseId = "main" }];
+        var both = plan with { Scenario = plan.Scenario with { Spaces = spaces }, Batches = [.. plan.Batches.Select(batch => batch with { Tables = [2, 3] })] };
+        var holds = ClimateSummary.Of(both).Holds[0];
+        Assert.Equal(" main", string.Join(' ', holds.Under));
+        Assert.Equal(0, holds.Fortnights[0].Mean);
+    }
+
+    [Fact]
+    public void Hold_days_of_three_years_have_their_spread()
+    {
+        // Three days held in the first year, as above, and none in two more: mean 1, variance (4 + 1 + 1) / 2 = 3. To 20 June the season has eight whole fortnights.
+        var record = With(Record((2021, 10), (2022, 10), (2023, 10)), new(2021, 3, 10), day => day with { TminC = 4 });
+        var holds = ClimateSummary.Of(Plan(house => house, record, closes: new(2027, 6, 20))).Holds[0];
+        Assert.Equal(1, holds.Fortnights[0].Mean, 1e-12);
+        Assert.Equal(Math.Sqrt(3), holds.Fortnights[0].StandardDeviation, 1e-12);
+        Assert.Equal((8, 14), (holds.Fortnights.Length, holds.Fortnights[^1].Days));
     }
 
     [Fact]

@@ -33,6 +33,18 @@ public class PlanWarningsTests
     }
 
     [Fact]
+    public void The_flats_places_count_and_not_those_of_the_trays_they_fill()
+    {
+        // Five flats of one place each, for trays of two places.
+        var warning = Assert.Single(Warnings([PotUpBatch("a", 1000, Monday) with { TrayId = "big" }]));
+        Assert.StartsWith("batch \"a\" wants 5 mat places", warning, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void One_batch_in_the_dark_is_enough() =>
+        Assert.Single(Warnings([Batch("a", 50, Monday), Batch("b", 50, new DateOnly(2027, 4, 12))], rules: new SiteRules()));
+
+    [Fact]
     public void Without_bottom_heat_no_mat_is_too_small() =>
         Assert.Empty(Warnings([Batch("a", 300, Monday)], Crop() with { BottomHeat = false }));
 

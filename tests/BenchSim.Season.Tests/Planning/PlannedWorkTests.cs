@@ -55,6 +55,31 @@ public class PlannedWorkTests
         Assert.DoesNotContain(PlannedWork.Of(SmallSite.Plan(scenario)), task => task.Kind == WorkKind.Thin);
     }
 
+    [Fact]
+    public void Jobs_of_a_day_come_in_order_of_set_out_sowing_and_id()
+    {
+        // All on the table on 18 March and out on the 22nd: sown on the 2nd after the 1st, and of those of one day "b" after "a"; what is wanted later comes last.
+        var plan = Plan(
+            SmallSite.Batch("0", 50, SmallSite.Monday) with { SetOut = new DateOnly(2027, 3, 24) }, SmallSite.Batch("1", 50, SmallSite.Monday.AddDays(1)),
+            SmallSite.Batch("b", 50, SmallSite.Monday), SmallSite.Batch("a", 50, SmallSite.Monday));
+        Assert.Equal("a b 0", string.Join(' ', PlannedWork.Of(plan).Where(task => task.Kind == WorkKind.Sow).Take(3).Select(task => task.Batch.Order.Id)));
+        Assert.Equal("a b 1 0", string.Join(' ', PlannedWork.Of(plan).Where(task => task.Kind == WorkKind.SetOut).Select(task => task.Batch.Order.Id)));
+    }
+
+    [Fact]
+    public void Trays_are_thinned_when_they_are_off_the_mat_and_not_before()
+    {
+        // Up on Thursday the 4th, and off the mat only when every seedling is up: the spread of emergence keeps them on it past that day.
+        var scenario = SmallSite.Scenario(
+            [SmallSite.Mat(9), SmallSite.Bench(9), SmallSite.Table(9)],
+            [SmallSite.Batch("A", 200, SmallSite.Monday) with { SeedsPerCell = 2 }],
+            crops: [SmallSite.Crop() with { EmergeSigma = 0.3, LeaveMatAt = 0.99 }]);
+        var batch = SmallSite.Plan(scenario).Batches[0];
+        Assert.True(batch.OffMatOn > batch.EmergeOn);
+        var task = Assert.Single(PlannedWork.Of(SmallSite.Plan(scenario)), task => task.Kind == WorkKind.Thin);
+        Assert.Equal((batch.OffMatOn!.Value, false), (task.On, task.AreFlats));
+    }
+
     internal static SeasonPlan Plan(params BatchOrder[] orders)
     {
         if (orders.Length == 0)

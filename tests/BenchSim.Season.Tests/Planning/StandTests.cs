@@ -100,6 +100,21 @@ public class StandTests
         Assert.Equal(Heads(tries, wanted), chance, 1e-9);
     }
 
+    // The same of trays of several cells.
+    [Theory]
+    [InlineData(5, 100, 0.9)]
+    [InlineData(7, 400, 0.99)]
+    [InlineData(50, 400, 0.999)]
+    public void Of_trays_of_coins_the_smallest_number_is_exact(int each, int wanted, double assurance)
+    {
+        var trays = 1;
+        while (Heads(trays * each, wanted) < assurance)
+            trays++;
+        var found = Stand.TraysFor(Sure, each, _ => 0.5, wanted, assurance);
+        Assert.Equal(trays, found.Trays);
+        Assert.Equal(Heads(trays * each, wanted), found.Chance, 1e-9);
+    }
+
     [Fact]
     public void Seed_that_hardly_comes_needs_many_trays_and_at_last_no_number_does()
     {

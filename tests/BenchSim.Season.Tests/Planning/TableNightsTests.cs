@@ -100,6 +100,14 @@ public class TableNightsTests
     public void The_Monday_of_a_week(int march, int monday) => Assert.Equal(new DateOnly(2027, 3, monday), TableNights.MondayOf(new DateOnly(2027, 3, march)));
 
     [Fact]
+    public void Cold_nights_before_the_trays_come_to_the_table_do_not_count()
+    {
+        // Frost on the 17th, the night after the 16th; they come on the 18th of the same week.
+        var week = Assert.Single(TableNights.Of(With(Record((2021, 17, -5)))));
+        Assert.Equal((15, 0, 0), (week.Monday.Day, week.YearsWithCold, week.YearsWithDamaging));
+    }
+
+    [Fact]
     public void Without_a_table_there_is_no_night()
     {
         var plan = With(Record((2021, 19, -5)));
