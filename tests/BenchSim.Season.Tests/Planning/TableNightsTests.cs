@@ -108,6 +108,13 @@ public class TableNightsTests
     }
 
     [Fact]
+    public void The_most_trays_of_a_week_are_those_of_its_fullest_night()
+    {
+        var week = Assert.Single(TableNights.Of(With(Record((2021, 19, 4)))));
+        Assert.Equal(9, (week with { Nights = [week.Nights[0] with { Trays = 3 }, week.Nights[1] with { Trays = 9 }, week.Nights[2]] }).MostTrays);
+    }
+
+    [Fact]
     public void Without_a_table_there_is_no_night()
     {
         var plan = With(Record((2021, 19, -5)));

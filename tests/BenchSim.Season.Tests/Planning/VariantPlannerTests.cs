@@ -104,6 +104,24 @@ public class VariantPlannerTests
     }
 
     [Fact]
+    public void A_batch_that_the_base_has_not_is_planned_and_the_others_are_kept()
+    {
+        // A week after "a" of the base in all its dates.
+        var plan = Make(Site with { Batches = [.. Site.Batches, SmallSite.Batch("c", 100, SmallSite.Monday.AddDays(7))] });
+        Assert.Equal(3, plan.Batches.Length);
+        Assert.Equal(Base.Batches[0].SetOutOn.AddDays(7), plan.Batches[2].SetOutOn);
+        Assert.Equal(Base.Batches.Select(Dates), plan.Batches.Take(2).Select(Dates));
+    }
+
+    [Fact]
+    public void A_variant_is_warned_of_like_a_plan()
+    {
+        // Each batch of two trays, on a single mat place.
+        var plan = Make(Site with { Spaces = Site.Spaces.SetItem(0, SmallSite.Mat(1)) });
+        Assert.Equal(2, plan.Warnings.Count(warning => warning.What.Contains("wants 2 mat places and its mats have 1", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void A_variant_opens_its_season_with_the_base() =>
         Assert.Throws<ArgumentException>(() => VariantPlanner.Make(Base, Site with { Window = Site.Window with { Opens = SmallSite.Monday.AddDays(1) } }));
 
