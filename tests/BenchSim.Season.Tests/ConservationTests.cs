@@ -18,7 +18,7 @@ public class ConservationTests
         }));
 
         // A random site may have no plan at all; those that have one must still be many.
-        Assert.True(plans >= 500, $"only {plans} plans were played");
+        Assert.True(plans >= FixedSample.CasesOf(500), $"only {plans} plans were played");
     }
 
     [Fact]

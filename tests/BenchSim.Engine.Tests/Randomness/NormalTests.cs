@@ -35,6 +35,15 @@ public class NormalTests
     public void Cumulative_agrees_with_40_digit_arithmetic(double z, double expected) =>
         Assert.Equal(0, (Normal.Cumulative(z) / expected) - 1, 2e-15 * Math.Max(1, z * z / 16));
 
+    // Far out the square of z has more digits than a double: they must not be lost before the exponential is taken. Expected: the series of the error
+    // function at the very double of z, in 900-digit arithmetic (python's decimal).
+    [Theory]
+    [InlineData(-33.3, 1.93050550592784e-243)]
+    [InlineData(-21.7, 1.0258139526968736e-104)]
+    [InlineData(-12.34, 2.7577941516989773e-35)]
+    [InlineData(-5.9, 1.8175078630994284e-9)]
+    public void Far_out_no_digit_is_lost(double z, double expected) => Assert.Equal(0, (Normal.Cumulative(z) / expected) - 1, 2e-15);
+
     [Theory]
     [InlineData(5e-324, -38.467405617144346)]
     [InlineData(1e-300, -37.047096299361199)]
@@ -91,6 +100,9 @@ public class NormalTests
     [InlineData(0.3, 0, 1)]
     public void A_lognormal_factor_of_mean_one(double u, double cv, double expected) =>
         Assert.Equal(0, (Lognormal.MeanOne(u, cv) / expected) - 1, 1e-14);
+
+    [Fact]
+    public void Without_spread_the_factor_is_1_whatever_the_chance() => Assert.Equal(1, Lognormal.MeanOne(0, 0));
 
     [Theory]
     [InlineData(-0.1)]

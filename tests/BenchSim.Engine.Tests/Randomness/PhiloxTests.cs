@@ -16,6 +16,9 @@ public class PhiloxTests
                 new PhiloxBlock(0x243f6a88, 0x85a308d3, 0x13198a2e, 0x03707344), new PhiloxKey(0xa4093822, 0x299f31d0)));
     }
 
+    [Fact]
+    public void Fewer_than_one_round_is_refused() => Assert.Throws<ArgumentOutOfRangeException>(() => Philox.Block(default, default, 0));
+
     // Of the words 1 and 0 the number k is (2^32 x high + low) / 2^11, rounded down: 0 for the least block, 2^53 - 1 for the greatest. A double
     // near 1 has no room for the half: 0.5 + 2^-54 rounds to 0.5.
     [Fact]
