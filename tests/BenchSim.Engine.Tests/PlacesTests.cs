@@ -100,6 +100,34 @@ public class PlacesTests
     }
 
     [Fact]
+    public void A_request_refused_in_the_middle_of_the_line_leaves_those_around_it_standing()
+    {
+        // a holds all 5 until day 10. b, c and d wait for 2, 4 and 1; of 3 places c can never have 4. On day 10 b and d have room side by side.
+        var bench = new Places(_simulation, "bench", 5);
+        Hold(bench, "a", 5, 0, 10);
+        Hold(bench, "b", 2, 1, 1);
+        _simulation.Start(Ask(), "c", at: 1.5);
+        Hold(bench, "d", 1, 2, 1);
+        _simulation.Start(Open(bench, 3, 3), "closing");
+        _simulation.Run(5);
+        Assert.Equal(2, bench.InLine);
+        _simulation.Run();
+        Assert.Equal(["a got 5 on 0", "c refused on 3", "b got 2 on 10", "d got 1 on 10"], _log);
+
+        async Process Ask()
+        {
+            try
+            {
+                await bench.Take(4);
+            }
+            catch (PlacesRefusedException)
+            {
+                _log.Add(FormattableString.Invariant($"c refused on {_simulation.Now}"));
+            }
+        }
+    }
+
+    [Fact]
     public void Nobody_is_thrown_out_when_the_capacity_falls_and_none_are_given_until_enough_are_left()
     {
         var bench = new Places(_simulation, "bench", 5);

@@ -210,6 +210,23 @@ public class ProcessTests
         }
     }
 
+    [Fact]
+    public void Parts_that_are_over_leave_their_memory_to_the_next()
+    {
+        _simulation.Start(Whole(2000), "whole");
+        _simulation.Run(1000);
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        _simulation.Run();
+        Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 100);
+
+        async Process Whole(int days)
+        {
+            for (var day = 0; day < days; day++) await Day();
+        }
+
+        async Process Day() => await _simulation.Delay(1);
+    }
+
     private string Fault(Func<Process> story)
     {
         var simulation = _simulation;
