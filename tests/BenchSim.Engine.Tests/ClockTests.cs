@@ -60,6 +60,23 @@ public class ClockTests
         }
     }
 
+    // 40 first turns come, and start 100 others each, when 40 more are still to come: 4,000 stand behind those 40.
+    [Fact]
+    public void However_many_are_due_now_who_came_first_goes_first()
+    {
+        var turns = new List<int>();
+        for (var i = 0; i < 80; i++) _simulation.Start(Turn(i), "early", i);
+        _simulation.Run();
+        Assert.Equal(Enumerable.Range(0, 80 + 4000), turns);
+
+        async Process Turn(int who)
+        {
+            turns.Add(who);
+            for (var i = 0; i < 100 && who < 40; i++) _simulation.Start(Turn(80 + (who * 100) + i), "late");
+            await _simulation.Delay(1);
+        }
+    }
+
     [Fact]
     public void Run_until_includes_what_is_due_then_and_leaves_the_rest_for_later()
     {

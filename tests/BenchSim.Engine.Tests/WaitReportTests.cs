@@ -88,6 +88,33 @@ public class WaitReportTests
     }
 
     [Fact]
+    public void A_ring_of_one_that_others_lead_to_is_named_once()
+    {
+        // As above, but y, behind x in line, was started first and is looked at first.
+        var bench = new Places(_simulation, "bench", 3);
+        _simulation.Start(Ask(bench, 1), "y", at: 2);
+        _simulation.Start(TakeThen(bench, 1, bench, 3), "x");
+        _simulation.Run();
+        Assert.Equal(["x"], Assert.Single(_simulation.WhoWaits().Rings));
+    }
+
+    [Fact]
+    public void Those_in_line_and_those_who_hold_are_told_in_the_order_in_which_they_were_started()
+    {
+        // The first process is over when the others come and go: what it left behind in memory is used by the last one started.
+        var bench = new Places(_simulation, "bench", 2);
+        _simulation.Start(Stay(bench, 2, 1), "first");
+        _simulation.Start(Stay(bench, 1, 10), "second", at: 2);
+        _simulation.Start(Ask(bench, 2), "third", at: 3);
+        _simulation.Run(2.5);
+        _simulation.Start(TakeThen(bench, 1, bench, 1), "last", at: 2.5);
+        _simulation.Run(5);
+        var report = _simulation.WhoWaits();
+        Assert.Equal("third, last", string.Join(", ", report.Lines.Select(line => line.Process)));
+        Assert.Equal("second, last", string.Join(", ", report.Lines[0].Holders.Select(holder => holder.Process)));
+    }
+
+    [Fact]
     public void Waiting_is_no_gridlock_while_something_is_due()
     {
         var bench = new Places(_simulation, "bench", 2);
@@ -120,6 +147,18 @@ public class WaitReportTests
         _simulation.Run(2);
         Assert.Equal(
             "late waits since day 1 for 8 of bench: 8 of 8 held by lot 1 (1), lot 2 (1), lot 3 (1), lot 4 (1), lot 5 (1) and 3 more",
+            Assert.Single(_simulation.WhoWaits().Lines).ToString());
+    }
+
+    [Fact]
+    public void Five_holders_are_all_listed()
+    {
+        var bench = new Places(_simulation, "bench", 5);
+        for (var i = 1; i <= 5; i++) _simulation.Start(Stay(bench, 1, 10), "lot", i);
+        _simulation.Start(Ask(bench, 5), "late", at: 1);
+        _simulation.Run(2);
+        Assert.Equal(
+            "late waits since day 1 for 5 of bench: 5 of 5 held by lot 1 (1), lot 2 (1), lot 3 (1), lot 4 (1), lot 5 (1)",
             Assert.Single(_simulation.WhoWaits().Lines).ToString());
     }
 
