@@ -74,4 +74,81 @@ public class RoundTests
         Assert.Equal(1, result.Waiting[1][21]);
         Assert.Equal(22, result.Batches[0].OnTable);
     }
+
+    // "a" needs two places a tray and finds one: on the mat until Thursday, when it may start on a bench. "b" would fit on the mat from Monday on, but stands
+    // behind it in the order until then.
+    [Fact]
+    public void A_sowing_that_would_fit_does_not_overtake_on_the_mat()
+    {
+        var result = PlayOnce(Scenario([Mat(1), Bench(3), Table(9)], [Batch("a", 20, Monday) with { TrayId = "big" }, Batch("b", 50, Monday)]));
+        Assert.Equal((3, 3), (result.Batches[0].SownFirst, result.Batches[1].SownFirst));
+        Assert.Equal([3, 3, 3, 0], result.Waiting[0][..4]);
+        Assert.Equal([0, 0, 0, 1], Held(result, 0, 0, 3));
+    }
+
+    // The same on a bench: "a" is given up after the round of day 2, and "b" is sown on day 3.
+    [Fact]
+    public void A_sowing_that_would_fit_does_not_overtake_on_the_bench()
+    {
+        var result = PlayOnce(Scenario(
+            [Bench(1), Table(9)],
+            [Batch("a", 20, Monday) with { TrayId = "big" }, Batch("b", 50, Monday.AddDays(1))],
+            new SiteRules { SowWaitDays = 9, SowGiveUpDays = 2 },
+            [Unheated]));
+        Assert.Equal((1, -1), (result.Batches[0].GivenUp, result.Batches[0].SownLast));
+        Assert.Equal((0, 3), (result.Batches[1].GivenUp, result.Batches[1].SownFirst));
+    }
+
+    // On the very day on which "a" has waited its days for a mat it is refused by the benches too, and so keeps "b", which wants no heat, from the one place.
+    [Fact]
+    public void From_the_day_it_tries_the_benches_a_refused_sowing_keeps_them_too()
+    {
+        var result = PlayOnce(Scenario(
+            [Mat(0), Bench(1), Table(9)],
+            [
+                Batch("a", 20, Monday) with { TrayId = "big", SetOut = Monday.AddDays(30) },
+                Batch("b", 50, Monday.AddDays(1), "cool") with { SetOut = Monday.AddDays(35) },
+            ],
+            new SiteRules { SowWaitDays = 1, SowGiveUpDays = 1 },
+            [Crop(), Unheated with { Id = "cool" }]));
+        Assert.Equal((1, 2), (result.Batches[0].GivenUp, result.Batches[1].SownFirst));
+    }
+
+    // Both are hardened on Monday day 21, the planned date, and one tray a day may be set out: the two of "a" take the hands of days 21 and 22. "b" wants nights of
+    // 12 C in the field, which come from the night after day 24 on: of its days of waiting only day 23 is the weather's alone.
+    [Fact]
+    public void A_day_without_hands_left_is_no_hold()
+    {
+        var weather = Nights(day => day < 25 ? 10 : 13);
+        var result = PlayOnce(Scenario(
+            [Mat(9), Bench(9), Table(9)],
+            [Batch("a", 100, Monday), Batch("b", 50, Monday, "tender")],
+            new SiteRules { SetOutTraysADay = 1, ForecastNights = 1 },
+            [Crop(), Crop("tender") with { FieldAboveC = 12 }],
+            weather));
+        Assert.Equal((21, 22, 24), (result.Batches[0].OutFirst, result.Batches[0].OutLast, result.Batches[1].OutLast));
+        Assert.Equal((0, 1), (result.Batches[0].HoldTrayDays, result.Batches[1].HoldTrayDays));
+
+        // Three days after its date, one of them the weather's: 50 plants, 2 days late.
+        Assert.Equal(100, result.Batches[1].LatePlantDays);
+    }
+
+    // Grown on Thursday day 17. The nights before days 18 to 22 are too cold for the table, so the rounds of days 17, 18 and 21 hold it, and the weekend goes on as
+    // Friday did: five days. Where the table has no place, the weather is not all that keeps it, and on day 22 the place is.
+    [Theory]
+    [InlineData(1, 5, 22)]
+    [InlineData(0, 0, -1)]
+    public void A_cold_table_holds_only_while_it_has_a_place(int places, int hold, int onTable)
+    {
+        var result = PlayOnce(Scenario(
+            [Mat(1), Bench(1), Table(places)],
+            [Batch("a", 50, Monday)],
+            new SiteRules { ForecastNights = 1 },
+            weather: Nights(day => day is >= 18 and <= 22 ? 2 : 10)));
+        Assert.Equal((hold, onTable), (result.Batches[0].HoldTrayDays, result.Batches[0].OnTable));
+        Assert.Equal([0, 0, 0, 0, 0, 1 - places], result.Waiting[2][17..23]);
+    }
+
+    private static RecordedWeather Nights(Func<int, double> lowest) => new(
+        [.. Enumerable.Range(-40, 400).Select(day => new DailyWeather(Monday.AddDays(day), lowest(day), 14, 0))], 2027, "weather.csv");
 }

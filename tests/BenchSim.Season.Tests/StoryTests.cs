@@ -52,6 +52,11 @@ public class StoryTests
         Assert.Contains("2027-04-12: trays 1 to 4 thrown out 21 days after they were ready for the field.", Dated(scenario, "a"), StringComparer.Ordinal);
     }
 
+    [Fact]
+    public void A_sowing_given_up_is_told() => Assert.Contains(
+        "2027-03-03: 1 tray given up unsown after 2 days without a place.",
+        Dated(Scenario([Mat(0), Bench(0), Table(1)], [Batch("a", 50, Monday)], new SiteRules { SowWaitDays = 0, SowGiveUpDays = 2 }), "a"), StringComparer.Ordinal);
+
     // The lines with a date: what happened, and when.
     private static string[] Dated(Scenario scenario, string batch) =>
         [.. SeasonStory.Tell(Plan(scenario), 1, 0, batch).Lines.Where(line => line.StartsWith("2027-", StringComparison.Ordinal))];
