@@ -90,6 +90,34 @@ public class PlaceLimitsTests
         Assert.True(waited > FixedSample.CasesOf(1000), $"only {waited} place-days were waited");
     }
 
+    [Fact]
+    public void Each_kind_of_limit_says_which_spaces_it_limits_and_what_it_adds()
+    {
+        Assert.Equal((true, true, 0), Said(PlaceLimits.AsGiven));
+        Assert.Equal((false, false, 0), Said(PlaceLimits.None));
+        Assert.Equal((true, false, 0), Said(PlaceLimits.Without(1)));
+        Assert.Equal((true, true, -2), Said(PlaceLimits.Adding(1, -2)));
+        Assert.Equal(0, PlaceLimits.Adding(1, -2).Added(0));
+
+        static (bool First, bool Second, int Added) Said(PlaceLimits limits) => (limits.IsLimited(0), limits.IsLimited(1), limits.Added(1));
+    }
+
+    // In the crowded season the tray of "a", wanted too late, is thrown out on day 42, and most of "b" waits and is given up. Its result is used again for another plan.
+    [Fact]
+    public void A_result_that_is_used_again_keeps_nothing_of_the_season_before()
+    {
+        var crowded = new SeasonPlayer(
+            Plan(Scenario([Mat(1), Bench(2), Table(2)], [Batch("a", 50, Monday) with { SetOut = Monday.AddDays(49) }, Batch("b", 300, Monday.AddDays(4))])), 1);
+        var roomy = new SeasonPlayer(Plan(Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 50, Monday), Batch("b", 50, Monday)])), 1);
+        var (used, fresh) = (new SeasonResult(), new SeasonResult());
+        crowded.Play(0, PlaceLimits.AsGiven, used);
+        Assert.Equal(1, used.Batches[0].TraysDiscarded);
+        Assert.True(used.Batches[1].GivenUp > 0);
+        roomy.Play(0, PlaceLimits.AsGiven, used);
+        roomy.Play(0, PlaceLimits.AsGiven, fresh);
+        Assert.Equivalent(fresh, used, strict: true);
+    }
+
     // One bench place too few: 2 trays stand up on the mat from Thursday 4 March (day 3), one moves; the other waits for the bench until the first is grown.
     // Grown 14 days after it came up (day 3 at 08:00): on day 17, when the first goes to the table and the other to the bench: 14 days of waiting,
     // 4 of them in the week of day 0 (days 3 to 6), 7 in the next and 3 in the third (days 14 to 16).

@@ -149,6 +149,36 @@ public class RoundTests
         Assert.Equal([0, 0, 0, 0, 0, 1 - places], result.Waiting[2][17..23]);
     }
 
+    // Half of the growth is there on day 10 at 08:00, 7 days after it came up, when "b" finds the bench full: the threshold reached at the instant of the round counts,
+    // and the tray makes room at once, though its own date for the table is day 35 - 3 - 3 = 29.
+    [Fact]
+    public void A_tray_goes_to_the_table_early_at_the_very_hour_of_its_threshold()
+    {
+        var result = PlayOnce(Scenario(
+            [Bench(1), Table(4)],
+            [Batch("a", 50, Monday) with { SetOut = Monday.AddDays(35) }, Batch("b", 50, Monday.AddDays(10))],
+            new SiteRules { Reliefs = [Relief.TableEarly], EarlyTableAt = 0.5 },
+            [Unheated]));
+        Assert.Equal((10, 10), (result.Batches[0].OnTable, result.Batches[1].SownFirst));
+        Assert.Equal([1L], result.ReliefUses);
+    }
+
+    // Half are up on day 3 at 08:00, when "b" finds the mat full. Nine in ten, which it takes to leave the mat, are up at 30 exp(0.2 x 1.2816) = 38.8 degree-days:
+    // on day 4.
+    [Theory]
+    [InlineData(0.5, 3)]
+    [InlineData(0.6, 4)]
+    public void A_tray_leaves_the_mat_early_at_the_very_hour_of_its_threshold(double earlyAt, int day)
+    {
+        var result = PlayOnce(Scenario(
+            [Mat(1), Bench(4), Table(4)],
+            [Batch("a", 50, Monday), Batch("b", 50, Monday.AddDays(3))],
+            new SiteRules { Reliefs = [Relief.OffMatEarly], EarlyOffMatAt = earlyAt },
+            [Crop() with { EmergeSigma = 0.2, LeaveMatAt = 0.9 }]));
+        Assert.Equal((day, day), (result.Batches[0].OffMat, result.Batches[1].SownFirst));
+        Assert.Equal([4L - day], result.ReliefUses);
+    }
+
     private static RecordedWeather Nights(Func<int, double> lowest) => new(
         [.. Enumerable.Range(-40, 400).Select(day => new DailyWeather(Monday.AddDays(day), lowest(day), 14, 0))], 2027, "weather.csv");
 }

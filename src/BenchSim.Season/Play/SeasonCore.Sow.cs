@@ -8,7 +8,8 @@ internal sealed partial class SeasonCore
         step++;
         foreach (var batch in asked)
         {
-            if (batch.Unsown == 0 || !IsSowDue(batch))
+            // What is active and unsown is due.
+            if (batch.Unsown == 0)
             {
                 continue;
             }
@@ -53,7 +54,7 @@ internal sealed partial class SeasonCore
     {
         foreach (var batch in asked)
         {
-            if (batch.Unsown > 0 && IsSowDue(batch) && day - batch.SowDay >= rules.SowGiveUpDays && mode == PlayMode.Season)
+            if (batch.Unsown > 0 && day - batch.SowDay >= rules.SowGiveUpDays && mode == PlayMode.Season)
             {
                 GiveUp(batch);
             }

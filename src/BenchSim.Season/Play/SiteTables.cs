@@ -71,14 +71,9 @@ internal sealed class SiteTables
         return places;
     }
 
-    /// <summary>The first work day whose round is at or after an instant.</summary>
+    /// <summary>The first work day whose round is at or after an instant; the day past the end when there is none.</summary>
     public int RoundAtOrAfter(double hour)
     {
-        if (hour >= (Days * 24.0) + RoundHour)
-        {
-            return Days;
-        }
-
         var day = (int)Math.Max(0, Math.Ceiling((hour - RoundHour) / 24));
         return NextWorkDay[Math.Min(day, Days)];
     }
