@@ -16,7 +16,7 @@ public class GanttTests
         var plan = Plan(scenario).Batches[0];
         Assert.Equal(4, plan.Trays);
         Assert.Equal(Monday, plan.SowOn);
-        Assert.Equal(Monday.AddDays(3), plan.OffMatOn);
+        Assert.Equal((Monday.AddDays(3), Monday.AddDays(3)), (plan.EmergeOn, plan.OffMatOn));
         Assert.Equal(Monday.AddDays(17), plan.TableOn);
         Assert.Equal(Monday.AddDays(21), plan.SetOutOn);
 

@@ -1,0 +1,61 @@
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Play;
+using static BenchSim.Season.Tests.SmallSite;
+
+namespace BenchSim.Season.Tests;
+
+/// <summary>Who holds what, what is filled and what is thrown out, on the site of <see cref="SmallSite"/>, counted by hand.</summary>
+public class LedgerTests
+{
+    // A tray is on the mat on days 0 to 2, on the bench on days 3 to 16 and on the table on days 17 to 20: 3, 14 and 4 tray-days. Ada has 1 + 2 trays, Ben 4.
+    [Fact]
+    public void Trays_are_held_by_their_grower()
+    {
+        var result = PlayOnce(Scenario(
+            [Mat(9), Bench(9), Table(9)],
+            [Batch("a", 50, Monday), Batch("b", 200, Monday, grower: "Ben"), Batch("c", 100, Monday)]));
+        Assert.Equal(2, result.HeldByGrower.Length);
+        Assert.Equal([3, 3], result.HeldByGrower[0][..2]);
+        Assert.Equal([4, 4], result.HeldByGrower[1][..2]);
+        Assert.Equal([9L, 42, 12], result.TrayDays[0]);
+        Assert.Equal([12L, 56, 16], result.TrayDays[1]);
+    }
+
+    // Three flats of 50 seedlings for three trays, but only two find a mat, and the third is given up on day 1. The two that come fill a tray each: the last flat
+    // rounds up to whole trays, and one tray is whole.
+    [Fact]
+    public void The_last_flat_fills_no_tray_more_than_its_seedlings_need()
+    {
+        var batch = PlayOnce(Scenario(
+            [Mat(2), Bench(9), Table(9)],
+            [PotUpBatch("p", 150, Monday, seedsPerFlat: 50)],
+            new SiteRules { SowWaitDays = 9, SowGiveUpDays = 1 })).Batches[0];
+        Assert.Equal((2, 1, 2, 100), (batch.FlatsSown, batch.GivenUp, batch.TraysStarted, batch.PlantsOut));
+    }
+
+    // Three trays a day may be filled. On day 10 the first flat of "p" takes two, its second would take two more and is not potted; the flat of "q" would take the one
+    // that is left, but a flat that is not potted ends the work of the day. On day 11 both are.
+    [Fact]
+    public void A_flat_for_which_the_hands_do_not_suffice_ends_the_potting_of_the_day()
+    {
+        var result = PlayOnce(Scenario(
+            [Mat(9), Bench(9), Table(9)],
+            [PotUpBatch("p", 200, Monday, seedsPerFlat: 100), PotUpBatch("q", 50, Monday, seedsPerFlat: 50)],
+            new SiteRules { PotUpTraysADay = 3 }));
+        Assert.Equal([2, 3, 0], result.Potted[10..13]);
+        Assert.Equal((11, 11), (result.Batches[0].PottedUp, result.Batches[1].PottedUp));
+    }
+
+    // Seed that needs 15 days at 20 C, given up after 14 days, is thrown out in the round of day 14, from the mat as from the bench.
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void What_has_not_come_up_in_its_days_is_thrown_out(bool bottomHeat)
+    {
+        var slow = Crop() with { EmergeHeat = 150, EmergeGiveUpDays = 14, BottomHeat = bottomHeat };
+        var result = PlayOnce(Scenario([Mat(1), Bench(1), Table(1)], [Batch("a", 50, Monday) with { SetOut = Monday.AddDays(40) }], crops: [slow]));
+        Assert.Equal([1, 0, 0], Held(result, bottomHeat ? 0 : 1, 13, 15));
+        Assert.Equal(1, result.Batches[0].Discarded[(int)DiscardReason.NeverCameUp]);
+        Assert.Equal(50, result.Batches[0].PlantsShort);
+    }
+}
