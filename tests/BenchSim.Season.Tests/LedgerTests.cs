@@ -33,6 +33,21 @@ public class LedgerTests
         Assert.Equal((2, 1, 2, 100), (batch.FlatsSown, batch.GivenUp, batch.TraysStarted, batch.PlantsOut));
     }
 
+    // A plan of four flats where the first fills the one planned tray. One flat at a time finds the mat, on days 0, 3 and 7 (day 6 is a Sunday). On day 10 the first is
+    // potted up; the second, on the bench, and the third, still on the mat, are left over, and the fourth is not sown any more.
+    [Fact]
+    public void What_is_left_over_when_the_planned_trays_are_filled_is_thrown_out_wherever_it_stands()
+    {
+        var plan = Plan(Scenario([Mat(1), Bench(9), Table(9)], [PotUpBatch("p", 50, Monday, seedsPerFlat: 50)], new SiteRules { SowWaitDays = 30, SowGiveUpDays = 40 }));
+        var result = new SeasonResult();
+        new SeasonPlayer(plan with { Batches = [plan.Batches[0] with { Flats = 4 }] }, 7).Play(0, PlaceLimits.AsGiven, result);
+        var batch = result.Batches[0];
+        Assert.Equal((3, 1, 2, 2), (batch.FlatsSown, batch.FlatsPotted, batch.FlatsDiscarded, batch.Discarded[(int)DiscardReason.Surplus]));
+        Assert.Equal((1, 0), (batch.TraysStarted, batch.GivenUp));
+        Assert.Equal([1, 0], Held(result, 0, 9, 10));
+        Assert.Equal([2, 1], Held(result, 1, 9, 10));
+    }
+
     // Three trays a day may be filled. On day 10 the first flat of "p" takes two, its second would take two more and is not potted; the flat of "q" would take the one
     // that is left, but a flat that is not potted ends the work of the day. On day 11 both are.
     [Fact]
