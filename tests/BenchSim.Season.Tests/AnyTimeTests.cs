@@ -76,4 +76,22 @@ public class AnyTimeTests
         var result = PlayOnce(Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 250, Monday)], AnyTime with { SowTraysADay = 2 }, [Quick]));
         Assert.Equal([2, 2, 1, 0], result.Sown[..4]);
     }
+
+    // The flat is up on day 2 at 20:00 and at its pot-up stage 7 days later, on day 9 at 20:00.
+    [Fact]
+    public void A_flat_is_potted_up_at_the_hour_at_which_it_is_ready()
+    {
+        var batch = PlayOnce(Scenario([Mat(1), Bench(3), Table(3)], [PotUpBatch("p", 120, Monday, seedsPerFlat: 120)], AnyTime, [Quick])).Batches[0];
+        Assert.Equal((9, 3), (batch.PottedUp, batch.TraysStarted));
+    }
+
+    [Fact]
+    public void Reliefs_and_giving_up_are_as_in_a_work_round()
+    {
+        var unheated = Quick with { BottomHeat = false };
+        var rules = AnyTime with { Reliefs = [Relief.Aisle], SowGiveUpDays = 0 };
+        var result = PlayOnce(Scenario([Bench(1) with { AislePlaces = 1 }, Table(4)], [Batch("a", 150, Monday)], rules, [unheated]));
+        Assert.Equal([2, 0], result.Sown[..2]);
+        Assert.Equal(1, result.Batches[0].GivenUp);
+    }
 }

@@ -61,6 +61,41 @@ public class LedgerTests
         Assert.Equal((11, 11), (result.Batches[0].PottedUp, result.Batches[1].PottedUp));
     }
 
+    // Seed that needs 14 days is up at the very instant of that round, which counts.
+    [Fact]
+    public void What_comes_up_on_its_last_day_stays()
+    {
+        var slow = Crop() with { EmergeHeat = 140, EmergeGiveUpDays = 14 };
+        var result = PlayOnce(Scenario([Mat(1), Bench(1), Table(1)], [Batch("a", 50, Monday) with { SetOut = Monday.AddDays(40) }], crops: [slow]));
+        Assert.Equal(0, result.Batches[0].TraysDiscarded);
+        Assert.Equal([1, 0], Held(result, 0, 13, 14));
+        Assert.Equal(1, result.Held[1][14]);
+    }
+
+    // Without a table the first tray stands on the bench until it is thrown out on day 42, 21 days after it was due, the second on the mat until then; the third, sown
+    // on day 42, is not grown on the last day, 21 + 21 + 14 = 56. A player that has played this plays it again to the same end.
+    [Fact]
+    public void A_player_keeps_nothing_of_the_season_before()
+    {
+        var scenario = Scenario([Mat(1), Bench(1), Table(0)], [Batch("a", 150, Monday)], new SiteRules { SowGiveUpDays = 99 });
+        var player = new SeasonPlayer(Plan(scenario), 7);
+        var (first, second) = (new SeasonResult(), new SeasonResult());
+        player.Play(0, PlaceLimits.AsGiven, first);
+        Assert.Equal((42, 1), (first.Batches[0].SownLast, first.Batches[0].TraysStanding));
+        player.Play(0, PlaceLimits.AsGiven, second);
+        Assert.Equivalent(first, second, strict: true);
+    }
+
+    // Planned dates know no luck: those of the season drawn by hand in GanttTests.
+    [Fact]
+    public void Luck_moves_no_planned_date()
+    {
+        var plan = Plan(Scenario([Mat(4), Bench(4), Table(4)], [Batch("a", 200, Monday)], crops: [Crop() with { EmergeCv = 0.5, GrowthCv = 0.5 }])).Batches[0];
+        Assert.Equal((3, 17, 21), (DayOf(plan.EmergeOn), DayOf(plan.TableOn), DayOf(plan.SetOutOn)));
+
+        static int DayOf(DateOnly date) => date.DayNumber - Monday.DayNumber;
+    }
+
     // Seed that needs 15 days at 20 C, given up after 14 days, is thrown out in the round of day 14, from the mat as from the bench.
     [Theory]
     [InlineData(true)]

@@ -3,6 +3,7 @@ namespace BenchSim.Season.Play;
 /// <summary>Step 0: what is past saving is thrown out, each with its reason.</summary>
 internal sealed partial class SeasonCore
 {
+    // On a table stands only what is up, which can but be too late there.
     private void Discard()
     {
         if (mode == PlayMode.Planning)
