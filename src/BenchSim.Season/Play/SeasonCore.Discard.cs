@@ -13,7 +13,6 @@ internal sealed partial class SeasonCore
 
         foreach (var batch in asked)
         {
-            // What stands on a table is up; when it is too late there comes later in the round.
             if (IsAwake(batch))
             {
                 DiscardFrom(batch, batch.OnMat);
