@@ -71,6 +71,68 @@ public class WeatherNormalsTests
     }
 
     [Fact]
+    public void Wet_and_dry_days_lie_about_the_month_s_mean_and_take_their_part_of_its_spread()
+    {
+        // Every month alike, so the seasonal curve takes nothing. April: 10 wet days of 30. Wet less dry 2 and -4 K: a third of the days lies two thirds of it from the
+        // mean, two thirds a third. Their difference makes up 2/9 of its square of the variance: 9 - 8/9 and 49 - 32/9 are left.
+        var model = WeatherModel.FromNormals(Alike(new MonthNormals(5, 15, 10, 60) { TminSdC = 3, TmaxSdC = 7 }) with { WetLessDryTminC = 2, WetLessDryTmaxC = -4 });
+        var april = model.Months[3];
+        Assert.Equal(5 + (4 / 3.0), april.TminWetC, 1e-9);
+        Assert.Equal(5 - (2 / 3.0), april.TminDryC, 1e-9);
+        Assert.Equal(15 - (8 / 3.0), april.TmaxWetC, 1e-9);
+        Assert.Equal(15 + (4 / 3.0), april.TmaxDryC, 1e-9);
+        Assert.Equal(Math.Sqrt(9 - (8 / 9.0)), april.TminSdC, 1e-6);
+        Assert.Equal(Math.Sqrt(49 - (32 / 9.0)), april.TmaxSdC, 1e-6);
+
+        // Not below half of it, however much the wet days explain.
+        Assert.Equal(1.5, WeatherModel.FromNormals(Alike(new MonthNormals(5, 15, 10, 60) { TminSdC = 3 }) with { WetLessDryTminC = 20 }).Months[3].TminSdC, 1e-9);
+    }
+
+    // One limit of each figure a line: at it, and a hair past it.
+    [Theory]
+    [InlineData(-59.9, 15, 10, 60, null, true)]
+    [InlineData(-60, 15, 10, 60, null, false)]
+    [InlineData(5, 59.9, 10, 60, null, true)]
+    [InlineData(5, 60, 10, 60, null, false)]
+    [InlineData(15, 15, 10, 60, null, true)]
+    [InlineData(15.1, 15, 10, 60, null, false)]
+    [InlineData(5, 15, 28, 60, null, true)]
+    [InlineData(5, 15, 28.1, 60, null, false)]
+    [InlineData(5, 15, -0.1, 0, null, false)]
+    [InlineData(5, 15, 10, 9999, null, true)]
+    [InlineData(5, 15, 10, 10_000, null, false)]
+    [InlineData(5, 15, 10, 60, 0.0, false)]
+    [InlineData(5, 15, 10, 60, 0.1, true)]
+    [InlineData(5, 15, 10, 60, 29.9, true)]
+    [InlineData(5, 15, 10, 60, 30.0, false)]
+    public void Normals_are_taken_within_their_limits(double tmin, double tmax, double rainDays, double rain, double? spread, bool isTaken)
+    {
+        var february = new MonthNormals(tmin, tmax, rainDays, rain);
+        Assert.Equal(isTaken ? 0 : 1, Problems(february with { TminSdC = spread }));
+        Assert.Equal(isTaken ? 0 : 1, Problems(february with { TmaxSdC = spread }));
+
+        static int Problems(MonthNormals month) => (Valley with { Months = Valley.Months.SetItem(1, month) }).Problems().Length;
+    }
+
+    [Fact]
+    public void The_rest_of_the_normals_is_taken_within_its_limits()
+    {
+        Assert.All(
+            [
+                Valley with { RainShape = 0.05 }, Valley with { RainShape = 100 }, Valley with { RainPersistence = 0 }, Valley with { RainPersistence = 0.99 },
+            ],
+            normals => Assert.Empty(normals.Problems()));
+        Assert.All(
+            [
+                Valley with { RainShape = 0.04 }, Valley with { RainShape = 101 }, Valley with { RainPersistence = -0.1 }, Valley with { WetLessDryTminC = double.NaN },
+                Valley with { WetLessDryTmaxC = double.PositiveInfinity }, Valley with { Months = [.. Valley.Months.Take(11)] }, Valley with { Months = default },
+            ],
+            normals => Assert.Single(normals.Problems()));
+    }
+
+    private static WeatherNormals Alike(MonthNormals month) => new() { Source = "invented", Months = [.. Enumerable.Repeat(month, 12)] };
+
+    [Fact]
     public void A_year_without_rain_can_be_given()
     {
         var desert = Valley with { Months = [.. Valley.Months.Select(month => month with { RainDays = 0, RainMm = 0 })] };

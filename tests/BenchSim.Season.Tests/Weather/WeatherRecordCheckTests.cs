@@ -122,15 +122,16 @@ public class WeatherRecordCheckTests
     [Fact]
     public void Three_days_are_filled_in_even_steps()
     {
-        // 2 and 10 C on 1 March, 6 and 18 C and 8 mm on the 5th: a quarter, a half and three quarters of the way.
+        // 2 and 10 C and 4 mm on 1 March, 6 and 18 C and 8 mm on the 5th: a quarter, a half and three quarters of the way.
         var rows = Rows("2024-03-01", 6);
+        rows[0] = rows[0] with { RainMm = 4 };
         rows[4] = rows[4] with { TminC = 6, TmaxC = 18, RainMm = 8 };
         rows.RemoveRange(1, 3);
         var findings = WeatherRecordCheck.Check(rows, "weather.csv");
         Lines.Equal(
             ["weather.csv:6:0: 3 days are missing, 2024-03-02 to 2024-03-04; filled on a straight line between the days before and after"],
             findings.Repairs.Select(repair => repair.ToString()));
-        Assert.Equal([(1, 2, 10, 0), (2, 3, 12, 2), (3, 4, 14, 4), (4, 5, 16, 6), (5, 6, 18, 8), (6, 2, 10, 0)], findings.Days.Select(day => (day.Date.Day, day.TminC, day.TmaxC, day.RainMm)));
+        Assert.Equal([(1, 2, 10, 4), (2, 3, 12, 5), (3, 4, 14, 6), (4, 5, 16, 7), (5, 6, 18, 8), (6, 2, 10, 0)], findings.Days.Select(day => (day.Date.Day, day.TminC, day.TmaxC, day.RainMm)));
     }
 
     // The hottest, coldest and wettest days on record, rounded outward, are taken; a hair more is not.
