@@ -53,6 +53,16 @@ public class WeatherSummaryTests
         Assert.Equal((new DateOnly(2026, 3, 1), new DateOnly(2026, 4, 11), 0), (summary.First, summary.Last, summary.FrostC));
     }
 
+    [Fact]
+    public void Nights_of_three_years_have_their_spread()
+    {
+        // Two frosts in the first fortnight of one year and none in two more: mean 2/3, variance ((4/3)^2 + 2 (2/3)^2) / 2 = 4/3.
+        ImmutableArray<DailyWeather> days = [.. Year(2021, [new(2021, 3, 3), new(2021, 3, 4)]), .. Year(2022, []), .. Year(2023, [])];
+        var nights = WeatherSummary.Of(days, new DateOnly(2026, 3, 1), new DateOnly(2026, 4, 30), 0, [0])!.Nights[0];
+        Assert.Equal(2 / 3.0, nights.Mean, 1e-12);
+        Assert.Equal(Math.Sqrt(4 / 3.0), nights.StandardDeviation, 1e-12);
+    }
+
     // Six weeks are three fortnights; a day more begins a fourth, of one day.
     [Theory]
     [InlineData(11, 3, 14)]
