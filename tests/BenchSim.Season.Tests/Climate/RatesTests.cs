@@ -5,8 +5,8 @@ namespace BenchSim.Season.Tests.Climate;
 /// <summary>The rates of a row of hours, worked out several at a step, are those of each hour by hand; 23 hours leave a rest whatever the step.</summary>
 public class RatesTests
 {
-    // The coldest of every kind first: below, at and above each of the cardinal temperatures.
-    private static readonly double[] Air = [-5, 0, 8, 9.5, 10, 10.5, 12, 15, 20, 22, 25, 27.5, 28, 28.5, 30, 32, 33, 35, 36, 38, 39, 41, 60];
+    // Below, at and above each of the cardinal temperatures; the last ones, which a whole step leaves over, are warm.
+    private static readonly double[] Air = [-5, 0, 8, 9.5, 10, 10.5, 12, 15, 20, 39, 41, 60, 27.5, 28, 28.5, 30, 32, 35, 36, 38, 22, 25, 33];
 
     [Fact]
     public void Emergence_in_a_row_of_hours()
