@@ -7,16 +7,11 @@ namespace BenchSim.Season.Planning;
 internal static class BatchNumbers
 {
     /// <summary>The batch with its numbers; a fault is added when no number of trays would do.</summary>
-    public static BatchPlan Work(Scenario scenario, BatchPlan dated, double pathMeanC, Dictionary<double, PacketGermination> packets, ImmutableArray<Fault>.Builder faults)
+    public static BatchPlan Work(Scenario scenario, BatchPlan dated, double pathMeanC, ImmutableArray<Fault>.Builder faults)
     {
         var order = dated.Order;
         var germination = SeedAge.AtSowing(scenario.Rules, dated);
-        if (!packets.TryGetValue(germination, out var packet))
-        {
-            packet = PacketGermination.Of(germination, scenario.Rules.GerminationSample);
-            packets.Add(germination, packet);
-        }
-
+        var packet = PacketGermination.Of(germination, scenario.Rules.GerminationSample);
         var relative = Stand.RelativeGermination(dated.Crop, pathMeanC);
         dated = dated with { Germination = germination, RelativeGermination = relative };
         var numbers = dated.Flat is null ? Direct(scenario, dated, packet, relative) : PotUp(scenario, dated, packet, relative);

@@ -30,7 +30,6 @@ public static class SeasonPlanner
             return uncovered;
         }
 
-        var packets = new Dictionary<double, PacketGermination>();
         var drafts = scenario.Batches.Select(order => Draft(scenario, order)).ToArray();
         var dater = new BatchDater(scenario, tables, store);
         var faults = ImmutableArray.CreateBuilder<Fault>();
@@ -40,7 +39,7 @@ public static class SeasonPlanner
         {
             if (dater.Date(draft, faults, warnings) is { } dated)
             {
-                plans.Add(BatchNumbers.Work(scenario, dated.Plan, dated.PathMeanC, packets, faults));
+                plans.Add(BatchNumbers.Work(scenario, dated.Plan, dated.PathMeanC, faults));
             }
         }
 

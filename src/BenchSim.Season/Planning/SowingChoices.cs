@@ -61,7 +61,6 @@ public static class SowingChoices
     {
         private readonly SeasonPlan plan;
         private readonly BatchDater dater;
-        private readonly Dictionary<double, PacketGermination> packets = [];
 
         public Redater(SeasonPlan plan)
         {
@@ -82,7 +81,7 @@ public static class SowingChoices
                 return null;
             }
 
-            var moved = BatchNumbers.Work(plan.Scenario, dated.Plan, dated.PathMeanC, packets, faults);
+            var moved = BatchNumbers.Work(plan.Scenario, dated.Plan, dated.PathMeanC, faults);
             return faults.Count == 0 ? moved : null;
         }
 

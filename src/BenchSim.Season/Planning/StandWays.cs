@@ -18,7 +18,7 @@ public static class StandWays
             return [];
         }
 
-        var packet = new PacketGermination(batch.Germination, scenario.Rules.GerminationSample);
+        var packet = PacketGermination.Of(batch.Germination, scenario.Rules.GerminationSample);
         var seeds = batch.Order.SeedsPerCell;
         return
         [

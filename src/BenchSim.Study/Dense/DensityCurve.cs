@@ -26,7 +26,7 @@ internal sealed class DensityCurve
         (_minutes, _assurance) = (rules.Minutes, rules.StandAssurance);
         _dense = [.. dense.Select(batch => (
             batch,
-            new PacketGermination(batch.Germination, rules.GerminationSample),
+            PacketGermination.Of(batch.Germination, rules.GerminationSample),
             MatDays(batch),
             batch.Germination * batch.RelativeGermination * (1 - batch.Crop.PotUpLoss) * (1 - batch.Crop.StandLoss)))];
         _directMat = direct.Sum(batch => batch.Trays * batch.Tray.PlacesEach * MatDays(batch));
