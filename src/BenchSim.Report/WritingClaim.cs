@@ -11,6 +11,9 @@ internal sealed class WritingClaim : IDisposable
 {
     private const string LockStart = ".benchsim-lock-";
 
+    /// <summary>Names that are tried before the disk is taken to refuse.</summary>
+    private const int MostTries = 10;
+
     private readonly string _lock;
     private readonly FileStream _held;
 
@@ -36,15 +39,23 @@ internal sealed class WritingClaim : IDisposable
         string parent = Path.GetDirectoryName(target)!;
         string start = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Path.GetFileName(target))))[..8];
         ClearAway(target, parent, start);
-        string mark = $"{start}-{Guid.NewGuid().ToString("N")[..8]}";
-        string file = Path.Combine(parent, LockStart + mark);
-        try
+        for (int tries = 1; ; tries++)
         {
-            return new WritingClaim(parent, mark, new FileStream(file, FileMode.CreateNew, FileAccess.Write, FileShare.None));
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            throw new IOException(failure.Message.Replace(file, target, StringComparison.Ordinal), failure);
+            string mark = $"{start}-{Guid.NewGuid().ToString("N")[..8]}";
+            string file = Path.Combine(parent, LockStart + mark);
+            try
+            {
+                return new WritingClaim(parent, mark, new FileStream(file, FileMode.CreateNew, FileAccess.Write, FileShare.None));
+            }
+            catch (IOException) when (tries < MostTries)
+            {
+                // A file is made first and held then: another writer may have looked in between whether somebody holds it, and held it to see.
+                Leftovers.Remove(file);
+            }
+            catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+            {
+                throw new IOException(failure.Message.Replace(file, target, StringComparison.Ordinal), failure);
+            }
         }
     }
 
