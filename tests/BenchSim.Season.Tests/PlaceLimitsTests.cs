@@ -118,6 +118,30 @@ public class PlaceLimitsTests
         Assert.Equivalent(fresh, used, strict: true);
     }
 
+    // Flats and trays, luck, a full bench: whatever a season needs it has kept from the seasons before.
+    [Fact]
+    public void A_season_takes_no_new_memory_once_such_seasons_have_been_played()
+    {
+        var crop = Crop() with { StandLoss = 0.1, GrowthCv = 0.2, EmergeCv = 0.2 };
+        var player = new SeasonPlayer(
+            Plan(Scenario([Mat(2), Bench(3), Table(2)], [Batch("a", 200, Monday), PotUpBatch("b", 150, Monday.AddDays(4), seedsPerFlat: 50)], crops: [crop])), 1);
+        var (given, free) = (new SeasonResult(), new SeasonResult());
+        Play(200);
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        Play(200);
+        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+        Assert.True(given.Waiting.Sum(days => days.Sum()) > 0);
+
+        void Play(int seasons)
+        {
+            for (var season = 0; season < seasons; season++)
+            {
+                player.Play(season, PlaceLimits.AsGiven, given);
+                player.Play(season, PlaceLimits.None, free);
+            }
+        }
+    }
+
     // One bench place too few: 2 trays stand up on the mat from Thursday 4 March (day 3), one moves; the other waits for the bench until the first is grown.
     // Grown 14 days after it came up (day 3 at 08:00): on day 17, when the first goes to the table and the other to the bench: 14 days of waiting,
     // 4 of them in the week of day 0 (days 3 to 6), 7 in the next and 3 in the third (days 14 to 16).

@@ -33,7 +33,7 @@ internal sealed class ClimateStore
     {
         if (Source.Distinct is { } distinct && distinct <= MostKept)
         {
-            return kept.GetOrAdd(Source.Which(seed, season), _ => Fill(new SeasonClimate(Layout, days, forecastNights, isShared: true), seed, season));
+            return kept.GetOrAdd(Source.Which(seed, season), static (_, asked) => asked.Store.Shared(asked.Seed, asked.Season), (Store: this, Seed: seed, Season: season));
         }
 
         own ??= new SeasonClimate(Layout, days, forecastNights);
@@ -48,6 +48,8 @@ internal sealed class ClimateStore
         climate.Renew();
         return climate;
     }
+
+    private SeasonClimate Shared(ulong seed, int season) => Fill(new SeasonClimate(Layout, days, forecastNights, isShared: true), seed, season);
 
     private SeasonClimate Fill(SeasonClimate climate, ulong seed, int season)
     {

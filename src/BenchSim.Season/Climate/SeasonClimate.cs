@@ -129,8 +129,7 @@ internal sealed class SeasonClimate
         if (Volatile.Read(ref slot.Version) != wanted)
         {
             var table = isShared || slot.Table is null ? new HeatTable(days * HourlyClimate.Hours) : slot.Table;
-            slot.Rates ??= (from, rates) => fill(this, key, from, rates);
-            table.Start(slot.Rates);
+            table.Start(slot.Rates ??= RatesOf(key, fill));
             if (isShared)
             {
                 table.FillAll();
@@ -142,6 +141,9 @@ internal sealed class SeasonClimate
 
         return slot.Table!;
     }
+
+    // By itself, or every look at a table would make what the lambda captures.
+    private HeatTable.FillHours RatesOf(int key, FillRates fill) => (from, rates) => fill(this, key, from, rates);
 
     private void FillTemperature(int medium, int from, Span<double> rates)
     {

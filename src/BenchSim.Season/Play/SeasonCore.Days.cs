@@ -21,7 +21,7 @@ internal sealed partial class SeasonCore
         daysKept++;
 
         KeepAisle();
-        foreach (var batch in asked)
+        foreach (var batch in Each(asked))
         {
             if (batch.SowWaiting > 0)
             {
@@ -62,7 +62,7 @@ internal sealed partial class SeasonCore
     // Trays on a bench wait for a table; flats wait for room on the benches to be potted up.
     private void KeepBench(BatchState batch)
     {
-        foreach (var lot in batch.OnBench)
+        foreach (var lot in Each(batch.OnBench))
         {
             // A refused flat asks for the places of its trays; the flats behind it are not asked.
             KeepHindrance(batch, lot, lot.IsFlat ? batch.Benches : batch.Tables, lot.IsFlat ? 1 : lot.Count);
@@ -71,7 +71,7 @@ internal sealed partial class SeasonCore
 
     private void KeepHindrances(BatchState batch, List<Lot> lots, int[] group)
     {
-        foreach (var lot in lots)
+        foreach (var lot in Each(lots))
         {
             KeepHindrance(batch, lot, group, lot.Count);
         }
@@ -107,7 +107,7 @@ internal sealed partial class SeasonCore
     // The night after the round: counted when warm enough under cover, carried in when it would do damage.
     private void Night(BatchState batch)
     {
-        foreach (var lot in batch.OnTable)
+        foreach (var lot in Each(batch.OnTable))
         {
             lot.Nights++;
             if (mode == PlayMode.Planning)

@@ -11,7 +11,7 @@ internal sealed partial class SeasonCore
             return;
         }
 
-        foreach (var batch in asked)
+        foreach (var batch in Each(asked))
         {
             if (IsAwake(batch))
             {
@@ -29,7 +29,7 @@ internal sealed partial class SeasonCore
             return;
         }
 
-        foreach (var batch in asked)
+        foreach (var batch in Each(asked))
         {
             for (var index = batch.OnTable.Count - 1; index >= 0; index--)
             {

@@ -55,10 +55,10 @@ internal sealed partial class SeasonCore
             open += TableHolds(batch, table) ? 0 : 1;
         }
 
-        return open == batch.Tables.Length ? batch.Tables
-            : open == 0 ? []
-            : [.. batch.Tables.Where(table => !TableHolds(batch, table))];
+        return open == batch.Tables.Length ? batch.Tables : open == 0 ? [] : SomeTablesWithoutHold(batch);
     }
+
+    private int[] SomeTablesWithoutHold(BatchState batch) => [.. batch.Tables.Where(table => !TableHolds(batch, table))];
 
     private bool TableHolds(BatchState batch, int table) =>
         WeatherHold.FromTable(climate.NightC(layout.AirOf(table)), day, rules, batch.Crop.HardenAboveC);
@@ -92,7 +92,7 @@ internal sealed partial class SeasonCore
 
     private bool Waits(SpaceKind kind)
     {
-        foreach (var batch in asked)
+        foreach (var batch in Each(asked))
         {
             if (kind == SpaceKind.Mat && batch.SowWaiting > 0 && scenario.Spaces[batch.SowWaitingAt].Kind == SpaceKind.Mat)
             {

@@ -9,7 +9,7 @@ internal sealed partial class SeasonCore
     private void PotUp()
     {
         step++;
-        foreach (var batch in asked)
+        foreach (var batch in Each(asked))
         {
             if (!batch.IsPotUp || batch.OnBench.Count == 0 || !IsAwake(batch))
             {
@@ -83,8 +83,23 @@ internal sealed partial class SeasonCore
         return Math.Min(trays, batch.Plan.Trays - batch.Filled);
     }
 
-    private static bool IsLastFlat(BatchState batch, Lot lot) =>
-        lot.Count == 1 && batch.Unsown == 0 && batch.OnMat.Count == 0 && batch.OnBench.TrueForAll(other => !other.IsFlat || ReferenceEquals(other, lot));
+    private static bool IsLastFlat(BatchState batch, Lot lot)
+    {
+        if (lot.Count > 1 || batch.Unsown > 0 || batch.OnMat.Count > 0)
+        {
+            return false;
+        }
+
+        foreach (var other in Each(batch.OnBench))
+        {
+            if (other.IsFlat && !ReferenceEquals(other, lot))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 
     // Its own place is freed first; its trays may stand on several benches.
     private bool TraysFit(BatchState batch, int ownSpace, int trays)

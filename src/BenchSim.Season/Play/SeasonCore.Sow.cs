@@ -6,7 +6,7 @@ internal sealed partial class SeasonCore
     private void Sow()
     {
         step++;
-        foreach (var batch in asked)
+        foreach (var batch in Each(asked))
         {
             // What is active and unsown is due.
             if (batch.Unsown == 0)
@@ -52,7 +52,7 @@ internal sealed partial class SeasonCore
     // Once the round has tried everything, its reliefs too.
     private void GiveUpSowings()
     {
-        foreach (var batch in asked)
+        foreach (var batch in Each(asked))
         {
             if (batch.Unsown > 0 && day - batch.SowDay >= rules.SowGiveUpDays && mode == PlayMode.Season)
             {

@@ -10,7 +10,7 @@ internal sealed partial class SeasonCore
     // Step 1. Ready, date, weather hold, labour; the field always has room.
     private void SetOut()
     {
-        foreach (var batch in asked)
+        foreach (var batch in Each(asked))
         {
             // Before its date the weather is not the only thing that keeps it.
             if (batch.OnTable.Count == 0 || !IsSetOutDate(batch))
@@ -89,7 +89,7 @@ internal sealed partial class SeasonCore
     private void BenchToTable()
     {
         step++;
-        foreach (var batch in asked)
+        foreach (var batch in Each(asked))
         {
             if (batch.OnBench.Count == 0 || !IsAwake(batch))
             {
@@ -169,7 +169,7 @@ internal sealed partial class SeasonCore
     private void MoveBack()
     {
         step++;
-        foreach (var batch in asked)
+        foreach (var batch in Each(asked))
         {
             if (batch.OnBench.Count == 0)
             {
@@ -197,7 +197,7 @@ internal sealed partial class SeasonCore
     private void MatToBench()
     {
         step++;
-        foreach (var batch in asked)
+        foreach (var batch in Each(asked))
         {
             if (batch.OnMat.Count == 0 || !IsAwake(batch))
             {

@@ -30,12 +30,12 @@ internal sealed partial class SeasonCore
         }
 
         var next = double.PositiveInfinity;
-        foreach (var lot in batch.OnMat)
+        foreach (var lot in Each(batch.OnMat))
         {
             next = Math.Min(next, Math.Min(lot.LeaveMatHour, WakeOf(batch, lot)));
         }
 
-        foreach (var lot in batch.OnBench)
+        foreach (var lot in Each(batch.OnBench))
         {
             next = Math.Min(next, WakeOf(batch, lot));
         }

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using BenchSim.Engine;
 using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
@@ -215,7 +216,7 @@ internal sealed partial class SeasonCore
     // What is kept of a day is what hindered in its last pass: a tray that a relief pass no longer asks does not wait.
     private void ClearHindrances()
     {
-        foreach (var batch in asked)
+        foreach (var batch in Each(asked))
         {
             batch.SowWaiting = 0;
             if (IsAwake(batch))
@@ -230,7 +231,7 @@ internal sealed partial class SeasonCore
 
     private static void ClearHindrances(List<Lot> lots)
     {
-        foreach (var lot in lots)
+        foreach (var lot in Each(lots))
         {
             lot.Hindrance = Hindrance.None;
         }
@@ -305,6 +306,9 @@ internal sealed partial class SeasonCore
         batch.PotUpNeed = HeatTable.Units(growth * batch.PotUpDegreeDays);
         batch.PacketGermination = planning ? batch.Plan.Germination : batch.Luck.Packet(season);
     }
+
+    // To go through a list that nothing changes meanwhile, without the checks of its own enumerator.
+    private static ReadOnlySpan<T> Each<T>(List<T> list) => CollectionsMarshal.AsSpan(list);
 
     private Lot NewLot()
     {
