@@ -2,7 +2,9 @@ using System.Diagnostics;
 
 namespace EndToEnd;
 
-/// <summary>The built command, in a process of its own.</summary>
+/// <summary>
+/// The built command, in a process of its own; or another build of it, by its path in BENCHSIM_PROGRAM: a program that starts by itself.
+/// </summary>
 /// <param name="Code">Exit code.</param>
 /// <param name="Output">Standard output.</param>
 /// <param name="Error">Standard error.</param>
@@ -13,19 +15,19 @@ internal sealed record Command(int Code, string Output, string Error)
     /// <summary>Runs it with more in its environment.</summary>
     public static async Task<Command> RunAsync((string Name, string Value)[] environment, params string[] args)
     {
-        using Process process = Start("dotnet", environment, [Program, .. args]);
+        using Process process = Start(environment, [.. Program, .. args]);
         return await EndAsync(process);
     }
 
     /// <summary>Runs it as the last words of a line for the shell, where <c>"$@"</c> stands for it and its arguments.</summary>
     public static async Task<Command> ShellAsync(string line, (string Name, string Value)[] environment, params string[] args)
     {
-        using Process process = Start("/bin/sh", environment, ["-c", line, "sh", "dotnet", Program, .. args]);
+        using Process process = Start(environment, ["/bin/sh", "-c", line, "sh", .. Program, .. args]);
         return await EndAsync(process);
     }
 
     /// <summary>Starts it and does not wait.</summary>
-    public static Process Start(params string[] args) => Start("dotnet", [], [Program, .. args]);
+    public static Process Start(params string[] args) => Start([], [.. Program, .. args]);
 
     /// <summary>Waits for its end.</summary>
     public static async Task<Command> EndAsync(Process process)
@@ -36,11 +38,13 @@ internal sealed record Command(int Code, string Output, string Error)
         return new Command(process.ExitCode, await output, await error);
     }
 
-    private static string Program => Path.Combine(AppContext.BaseDirectory, "benchsim.dll");
+    private static string[] Program => Environment.GetEnvironmentVariable("BENCHSIM_PROGRAM") is { Length: > 0 } other
+        ? [Path.GetFullPath(other, Repository.Root)]
+        : ["dotnet", Path.Combine(AppContext.BaseDirectory, "benchsim.dll")];
 
-    private static Process Start(string program, (string Name, string Value)[] environment, string[] args)
+    private static Process Start((string Name, string Value)[] environment, string[] line)
     {
-        var start = new ProcessStartInfo(program, args)
+        var start = new ProcessStartInfo(line[0], line[1..])
         {
             UseShellExecute = false,
             RedirectStandardOutput = true,
@@ -49,6 +53,6 @@ internal sealed record Command(int Code, string Output, string Error)
         };
         foreach (var (name, value) in environment)
             start.Environment[name] = value;
-        return Process.Start(start) ?? throw new InvalidOperationException($"{program} does not start.");
+        return Process.Start(start) ?? throw new InvalidOperationException($"{line[0]} does not start.");
     }
 }
