@@ -73,8 +73,8 @@ internal static class ClimatePrinter
     private static string Column(HoldDays holds, Scenario scenario) => holds.Kind switch
     {
         HoldKind.WetField => "wet",
-        HoldKind.Field => $"field {Degrees(holds.AboveC!.Value, scenario.Units)}",
-        _ => $"table {Degrees(holds.AboveC!.Value, scenario.Units)}{Where(holds)}",
+        HoldKind.Field => $"field {UnitWords.Temperature(holds.AboveC!.Value, scenario.Units)}",
+        _ => $"table {UnitWords.Temperature(holds.AboveC!.Value, scenario.Units)}{Where(holds)}",
     };
 
     // Tables outdoors go without saying.
@@ -84,15 +84,10 @@ internal static class ClimatePrinter
     private static void PrintCrops(Desk desk, Scenario scenario, HoldDays[] holds)
     {
         foreach (HoldDays kind in holds.Where(kind => kind.Kind != HoldKind.WetField))
-            desk.SayWrapped($"{Degrees(kind.AboveC!.Value, scenario.Units)}{Where(kind)}: {Names(kind.Crops)}.", 4);
+            desk.SayWrapped($"{UnitWords.Temperature(kind.AboveC!.Value, scenario.Units)}{Where(kind)}: {Names(kind.Crops)}.", 4);
     }
 
     private static string Nights(Scenario scenario) => Figures.Count(scenario.Rules.ForecastNights, "night", "nights");
-
-    // To a tenth: thresholds are often round in the other unit.
-    private static string Degrees(double celsius, UnitSystem units) => units == UnitSystem.Imperial
-        ? $"{Figures.Plain(Math.Round((celsius * 1.8) + 32, 1))} F"
-        : $"{Figures.Plain(Math.Round(celsius, 1))} C";
 
     private static string Years(Scenario scenario, int years) =>
         scenario.Weather is GeneratedWeather ? Figures.Count(years, "generated year", "generated years") : Figures.Count(years, "year of the record", "years of the record");

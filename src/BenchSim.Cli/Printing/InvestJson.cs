@@ -18,9 +18,9 @@ internal static class InvestJson
         json.WriteNumber("confidence", result.Confidence);
         json.WriteString("currency", result.Base.Scenario.Rules.Prices.Currency);
         WriteTerms(json, result);
-        Write(json, "base_fits", result.BaseFits);
-        Write(json, "variant_fits", result.VariantFits);
-        Write(json, "pays", result.Pays);
+        StudyJson.Write(json, "base_fits", result.BaseFits);
+        StudyJson.Write(json, "variant_fits", result.VariantFits);
+        StudyJson.Write(json, "pays", result.Pays);
         json.WriteStartArray("parts");
         foreach (MoneyPart part in result.Parts)
             Write(json, part);
@@ -63,17 +63,6 @@ internal static class InvestJson
         json.WriteNumber("upkeep", result.Terms.Upkeep);
         json.WriteNumber("residual", result.Terms.Residual);
         json.WriteString("basis", result.Terms.Basis);
-        json.WriteEndObject();
-    }
-
-    private static void Write(Utf8JsonWriter json, string name, Chance chance)
-    {
-        json.WriteStartObject(name);
-        json.WriteNumber("hits", chance.Hits);
-        json.WriteNumber("of", chance.Seasons);
-        json.WriteNumber("share", chance.Share);
-        json.WriteNumber("low", chance.Low);
-        json.WriteNumber("high", chance.High);
         json.WriteEndObject();
     }
 

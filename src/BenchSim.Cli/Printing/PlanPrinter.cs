@@ -64,7 +64,7 @@ internal static class PlanPrinter
         int growers = plan.Batches.Select(batch => batch.Order.Grower).Distinct(StringComparer.Ordinal).Count();
         Heading(desk, $"Plan: {Figures.Count(plan.Batches.Length, "batch", "batches")}, {Figures.Count(growers, "grower", "growers")}, "
             + $"{Figures.Count(plan.Batches.Sum(batch => (long)batch.Order.Plants), "plant", "plants")}, {Figures.Count(plan.Batches.Sum(batch => (long)batch.Trays), "tray", "trays")}, "
-            + $"{Figures.Count(plan.Batches.Sum(batch => (long)batch.Flats), "flat", "flats")}, {Figures.Count(plan.Batches.Sum(batch => (long)batch.Seeds), "seed", "seeds")}");
+            + $"{Figures.Count(plan.Batches.Sum(batch => (long)batch.Flats), "flat", "flats")}, {Figures.Count(plan.Batches.Sum(batch => batch.Seeds), "seed", "seeds")}");
         bool anyAged = plan.Batches.Any(batch => SeedAge.IsAged(plan.Scenario.Rules, batch));
         string[] columns = ["batch", "crop", "grower", "sow", "off mat", "pot up", "to table", "set out", ">plants", "tray", ">trays", ">flats", ">seeds", ">chance of the stand"];
         var table = new TextTable(anyAged ? [.. columns, ">germination"] : columns);

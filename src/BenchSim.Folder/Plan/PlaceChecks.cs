@@ -51,7 +51,7 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
             {
                 { Benches.Length: > 0 } => ($"the benches that crops.csv lists for {Words.Quote(crop.Id)} have no places", "list other benches, or give these their places"),
                 { MinNightC: { } night } => (
-                    $"no bench is warm enough for {Words.Quote(crop.Id)}, which wants nights of {Words.Number(night)} C or warmer",
+                    $"no bench is warm enough for {Words.Quote(crop.Id)}, which wants nights of {Words.Temperature(night, scenario.Units)} or warmer",
                     "heat a house with a bench to that, or change min_night in crops.csv"),
                 _ => ($"there is no bench for {Words.Quote(crop.Id)}", "add a [[space]] with kind = \"bench\" and its places to site.toml"),
             };

@@ -44,10 +44,10 @@ internal sealed partial class CropReader
             return;
         }
 
-        var unit = isDays ? " days" : " C";
+        string Told(double value) => isDays ? $"{Words.Number(value)} days" : Words.Temperature(value, site.Units);
         cells.Faults.Add(
             Written(row, highColumn, lowColumn),
-            $"{highColumn} is {Words.Number(high)}{unit}, {(mayBeEqual ? "below" : "not above")} {lowColumn}, which is {Words.Number(low)}{unit}",
+            $"{highColumn} is {Told(high)}, {(mayBeEqual ? "below" : "not above")} {lowColumn}, which is {Told(low)}",
             $"write {highColumn} {(mayBeEqual ? "at or above" : "above")} {lowColumn}");
     }
 
@@ -60,8 +60,8 @@ internal sealed partial class CropReader
             var cell = Written(row, "germinate_at", "emerge_base", "emerge_ceiling");
             cells.Faults.Add(
                 cell,
-                $"nothing comes up at germinate_at, which is {Words.Number(crop.GerminateAtC)} C",
-                $"write a temperature between emerge_base ({Words.Number(crop.EmergeBaseC)} C) and emerge_ceiling ({Words.Number(crop.EmergeCeilingC)} C)");
+                $"nothing comes up at germinate_at, which is {Words.Temperature(crop.GerminateAtC, site.Units)}",
+                $"write a temperature between emerge_base ({Words.Temperature(crop.EmergeBaseC, site.Units)}) and emerge_ceiling ({Words.Temperature(crop.EmergeCeilingC, site.Units)})");
             return;
         }
 

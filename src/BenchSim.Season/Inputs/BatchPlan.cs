@@ -45,7 +45,7 @@ public sealed record BatchPlan
     public required int Flats { get; init; }
 
     /// <summary>Seeds sown in all.</summary>
-    public required int Seeds { get; init; }
+    public required long Seeds { get; init; }
 
     /// <summary>Germination of the packet at sowing, fraction 0 to 1: the packet value, aged where the storage and the crop's constants are known.</summary>
     public required double Germination { get; init; }

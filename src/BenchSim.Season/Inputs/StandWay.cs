@@ -7,4 +7,4 @@ namespace BenchSim.Season.Inputs;
 /// <param name="Seeds">Seeds in all.</param>
 /// <param name="Chance">Chance of the wanted plants.</param>
 /// <param name="Cost">Cost of seed, mix and the work of sowing, in the user's money; null when a price is missing.</param>
-public sealed record StandWay(string What, int Trays, int SeedsPerCell, int Seeds, double Chance, double? Cost);
+public sealed record StandWay(string What, int Trays, int SeedsPerCell, long Seeds, double Chance, double? Cost);

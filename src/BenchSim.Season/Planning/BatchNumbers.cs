@@ -19,7 +19,7 @@ internal static class BatchNumbers
         {
             faults.Add(new Fault(
                 order.Place,
-                $"batch \"{order.Id}\" would hardly come up: {germination:P0} of the seed at its best, and {relative:P0} of that at {pathMeanC:0.#} C",
+                $"batch \"{order.Id}\" would hardly come up: {germination:P0} of the seed at its best, and {relative:P0} of that at {UnitWords.Temperature(pathMeanC, scenario.Units)}",
                 "sow it warmer or cooler, or use better seed"));
         }
 
@@ -33,7 +33,7 @@ internal static class BatchNumbers
         var (trays, chance) = order.Trays is { } given
             ? (given, Stand.Chance(packet, given * dated.Tray.Cells, PerCell, order.Plants))
             : Stand.TraysFor(packet, dated.Tray.Cells, PerCell, order.Plants, scenario.Rules.StandAssurance);
-        return dated with { Trays = trays, Flats = 0, Seeds = trays * dated.Tray.Cells * order.SeedsPerCell, StandChance = chance };
+        return dated with { Trays = trays, Flats = 0, Seeds = (long)trays * dated.Tray.Cells * order.SeedsPerCell, StandChance = chance };
     }
 
     // Trays that are potted up are full: they only make good the losses after it. The flats make good the rest.
@@ -45,7 +45,7 @@ internal static class BatchNumbers
         var trays = order.Trays ?? Stand.TraysFor(sure, dated.Tray.Cells, _ => kept, order.Plants, scenario.Rules.StandAssurance).Trays;
         double Seedling(double germination) => germination * relative * (1 - dated.Crop.PotUpLoss);
         var flats = order.Flats ?? Stand.TraysFor(packet, order.SeedsPerFlat, germination => Seedling(germination) * kept, order.Plants, scenario.Rules.StandAssurance).Trays;
-        var seeds = flats * order.SeedsPerFlat;
+        var seeds = (long)flats * order.SeedsPerFlat;
         var chance = trays < 0 || flats < 0 ? 0 : PotUpStand.Chance(packet, seeds, Seedling, (long)trays * dated.Tray.Cells, kept, order.Plants);
         return dated with { Trays = trays, Flats = flats, Seeds = seeds, StandChance = chance };
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Planning;
@@ -17,6 +18,39 @@ internal static class PlanWarnings
         }
 
         AddDarkDays(scenario, batches, warnings);
+        if (scenario.Weather is ConstantWeather same)
+        {
+            AddHeldForEver(scenario, same, batches, warnings);
+        }
+    }
+
+    // Where every day is alike, what the weather keeps back on one day it keeps back for ever.
+    private static void AddHeldForEver(Scenario scenario, ConstantWeather same, ImmutableArray<BatchPlan> batches, ImmutableArray<Fault>.Builder warnings)
+    {
+        const int AnyDay = 2;
+        var climates = new ClimateStore(scenario, AnyDay + 1);
+        var every = climates.Normal();
+        foreach (var batch in batches.DistinctBy(batch => batch.Crop.Id, StringComparer.Ordinal))
+        {
+            var crop = batch.Crop;
+            if (batch.Tables.All(table => WeatherHold.FromTable(every.NightC(climates.Layout.AirOf(table)), AnyDay, scenario.Rules, crop.HardenAboveC)))
+            {
+                Held($"every night on the hardening table is colder than the {Degrees(crop.HardenAboveC)} that \"{crop.Id}\" wants there");
+            }
+            else if (WeatherHold.IsWet(every.Weather, AnyDay, scenario.Rules))
+            {
+                Held("the field is too wet every day");
+            }
+            else if (WeatherHold.FromField(every.Weather, AnyDay, scenario.Rules, crop.FieldAboveC))
+            {
+                Held($"every night has {Degrees(same.TminC)}, and \"{crop.Id}\" goes to the field only where nights have {Degrees(crop.FieldAboveC)} or more");
+            }
+
+            void Held(string why) => warnings.Add(new Fault(
+                batch.Order.Place, $"no tray of batch \"{batch.Order.Id}\" ever goes out: {why}", "give warmer or drier weather, or a record of the site's own"));
+        }
+
+        string Degrees(double celsius) => UnitWords.Temperature(celsius, scenario.Units);
     }
 
     private static void AddLargerThanMats(Scenario scenario, BatchPlan batch, ImmutableArray<Fault>.Builder warnings)

@@ -16,23 +16,24 @@ public static class PotUpStand
     /// as the trays have cells, and the plants are binomial of what is potted.
     /// </summary>
     /// <param name="packet">Law of the packet's germination.</param>
-    /// <param name="seeds">Seeds sown, 0 or more.</param>
+    /// <param name="seeds">Seeds sown, 0 or more; beyond 2,147,483,647 a seed more changes nothing.</param>
     /// <param name="seedlingOf">Chance that a seed brings a seedling that can be potted, given the packet's germination.</param>
     /// <param name="cells">Cells of the trays that are filled, 0 or more.</param>
     /// <param name="kept">Share of potted plants that reaches the field, above 0, at most 1.</param>
     /// <param name="wanted">Plants wanted, 1 or more.</param>
-    public static double Chance(PacketGermination packet, int seeds, Func<double, double> seedlingOf, long cells, double kept, int wanted)
+    public static double Chance(PacketGermination packet, long seeds, Func<double, double> seedlingOf, long cells, double kept, int wanted)
     {
         ArgumentNullException.ThrowIfNull(packet);
         ArgumentNullException.ThrowIfNull(seedlingOf);
-        var most = (int)Math.Min(cells, seeds);
+        var sown = (int)Math.Min(seeds, int.MaxValue);
+        var most = (int)Math.Min(cells, sown);
         if (wanted > most)
         {
             return 0;
         }
 
         var gains = Gains(most, kept, wanted);
-        return Stand.Averaged(packet, germination => Reached(gains, seeds, seedlingOf(germination), wanted));
+        return Stand.Averaged(packet, germination => Reached(gains, sown, seedlingOf(germination), wanted));
     }
 
     // By how much the chance of the wanted plants grows with each potted plant from the wanted number on: the chance that just this plant is the last of the

@@ -43,11 +43,11 @@ public static class StandWays
 
     private static StandWay Way(Scenario scenario, BatchPlan batch, string what, int trays, int seedsPerCell, double chance)
     {
-        var seeds = Math.Max(trays, 0) * batch.Tray.Cells * seedsPerCell;
+        var seeds = (long)Math.Max(trays, 0) * batch.Tray.Cells * seedsPerCell;
         return new StandWay(what, trays, seedsPerCell, seeds, chance, trays < 0 ? null : Cost(scenario, batch, trays, seeds));
     }
 
-    private static double? Cost(Scenario scenario, BatchPlan batch, int trays, int seeds)
+    private static double? Cost(Scenario scenario, BatchPlan batch, int trays, long seeds)
     {
         var prices = scenario.Rules.Prices;
         var thousand = batch.Order.ThousandSeeds ?? prices.ThousandSeeds;

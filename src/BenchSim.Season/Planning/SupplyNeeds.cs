@@ -67,7 +67,7 @@ public sealed record SupplyNeeds
             .OrderBy(group => group.Key.Id, StringComparer.Ordinal)
             .ThenBy(group => group.Key.PacketId ?? "", StringComparer.Ordinal)
             .ThenBy(group => group.Key.Price)
-            .Select(group => new SeedNeed(group.First().Crop, group.Key.PacketId, group.Count(), group.Sum(batch => (long)batch.Seeds), group.Key.Price)),
+            .Select(group => new SeedNeed(group.First().Crop, group.Key.PacketId, group.Count(), group.Sum(batch => batch.Seeds), group.Key.Price)),
     ];
 
     // The flats of a batch that is potted up are free again on that day, its trays from then on until they are set out.

@@ -84,7 +84,7 @@ public class PaperPagesTests
         Assert.NotEmpty(content.Tasks);
         Assert.All(content.Tasks, task => Assert.InRange(task.On.DayNumber, day.DayNumber, day.DayNumber + 6));
         Assert.Equal(
-            plan.Batches.Where(batch => batch.SowOn >= day && batch.SowOn <= day.AddDays(6)).Sum(batch => (long)batch.Seeds),
+            plan.Batches.Where(batch => batch.SowOn >= day && batch.SowOn <= day.AddDays(6)).Sum(batch => batch.Seeds),
             content.Needs.Seeds.Sum(seed => seed.Seeds));
     }
 

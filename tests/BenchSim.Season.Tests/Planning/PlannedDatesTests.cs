@@ -190,6 +190,9 @@ public class PlannedDatesTests
         Assert.Equal((5, 2, 400, 1.0), (two.Trays, two.Flats, two.Seeds, two.StandChance));
         var given = Planned(PotUpBatch("a", 120, Monday) with { Trays = 4, Flats = 3 });
         Assert.Equal((4, 3, 600, 1.0), (given.Trays, given.Flats, given.Seeds, given.StandChance));
+
+        // As many as a plan may ask for: 100,000 flats of 100,000 seeds.
+        Assert.Equal(10_000_000_000, Planned(PotUpBatch("a", 120, Monday, seedsPerFlat: 100_000) with { Trays = 4, Flats = 100_000 }).Seeds);
     }
 
     [Fact]
