@@ -134,6 +134,9 @@ internal sealed partial class TargetFolder
             write(claim.Partial);
             cancel.ThrowIfCancellationRequested();
             PutInPlace(claim);
+
+            // Without a look at the target: another writer may just be taking ours away again to put its own there.
+            Leftovers.Remove(claim.Former);
             done = true;
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
