@@ -10,12 +10,21 @@ namespace EndToEnd;
 /// <param name="Error">Standard error.</param>
 internal sealed record Command(int Code, string Output, string Error)
 {
+    private static readonly string[] s_built = ["dotnet", Path.Combine(AppContext.BaseDirectory, "benchsim.dll")];
+
     public static Task<Command> RunAsync(params string[] args) => RunAsync([], args);
 
     /// <summary>Runs it with more in its environment.</summary>
     public static async Task<Command> RunAsync((string Name, string Value)[] environment, params string[] args)
     {
         using Process process = Start(environment, [.. Program, .. args]);
+        return await EndAsync(process);
+    }
+
+    /// <summary>Runs the command as these tests were built with it, whatever BENCHSIM_PROGRAM says.</summary>
+    public static async Task<Command> RunBuiltAsync(params string[] args)
+    {
+        using Process process = Start([], [.. s_built, .. args]);
         return await EndAsync(process);
     }
 
@@ -40,7 +49,7 @@ internal sealed record Command(int Code, string Output, string Error)
 
     private static string[] Program => Environment.GetEnvironmentVariable("BENCHSIM_PROGRAM") is { Length: > 0 } other
         ? [Path.GetFullPath(other, Repository.Root)]
-        : ["dotnet", Path.Combine(AppContext.BaseDirectory, "benchsim.dll")];
+        : s_built;
 
     private static Process Start((string Name, string Value)[] environment, string[] line)
     {
