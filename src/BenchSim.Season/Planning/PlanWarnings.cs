@@ -35,7 +35,7 @@ internal static class PlanWarnings
             var crop = batch.Crop;
             if (batch.Tables.All(table => WeatherHold.FromTable(every.NightC(climates.Layout.AirOf(table)), AnyDay, scenario.Rules, crop.HardenAboveC)))
             {
-                Held($"every night on the hardening table is colder than the {Degrees(crop.HardenAboveC)} that \"{crop.Id}\" wants there");
+                Held($"every night on the hardening table is colder than the {Degrees(crop.HardenAboveC)} that it wants there");
             }
             else if (WeatherHold.IsWet(every.Weather, AnyDay, scenario.Rules))
             {
@@ -43,11 +43,11 @@ internal static class PlanWarnings
             }
             else if (WeatherHold.FromField(every.Weather, AnyDay, scenario.Rules, crop.FieldAboveC))
             {
-                Held($"every night has {Degrees(same.TminC)}, and \"{crop.Id}\" goes to the field only where nights have {Degrees(crop.FieldAboveC)} or more");
+                Held($"every night has {Degrees(same.TminC)}, and it goes to the field only where nights have {Degrees(crop.FieldAboveC)} or more");
             }
 
             void Held(string why) => warnings.Add(new Fault(
-                batch.Order.Place, $"no tray of batch \"{batch.Order.Id}\" ever goes out: {why}", "give warmer or drier weather, or a record of the site's own"));
+                batch.Order.Place, $"no tray of \"{crop.Id}\" ever goes out: {why}", "give warmer or drier weather, or a record of the site's own"));
         }
 
         string Degrees(double celsius) => UnitWords.Temperature(celsius, scenario.Units);

@@ -102,10 +102,10 @@ public class PlanWarningsTests
     // Every day is alike. "plain" wants nights of 5 C on the table and, here, 6 C for the field; more than 25 mm of rain in two days is too wet.
     [Theory]
     [InlineData(6, 12.5, 0, null)]
-    [InlineData(5, 12.5, 0, "every night has 5 C, and \"plain\" goes to the field only where nights have 6 C or more")]
+    [InlineData(5, 12.5, 0, "every night has 5 C, and it goes to the field only where nights have 6 C or more")]
     [InlineData(5, 12.6, 0, "the field is too wet every day")]
-    [InlineData(4, 12.6, 0, "every night on the hardening table is colder than the 5 C that \"plain\" wants there")]
-    [InlineData(4, 0, 1, "every night has 4 C, and \"plain\" goes to the field only where nights have 6 C or more")]
+    [InlineData(4, 12.6, 0, "every night on the hardening table is colder than the 5 C that it wants there")]
+    [InlineData(4, 0, 1, "every night has 4 C, and it goes to the field only where nights have 6 C or more")]
     public void What_the_same_weather_every_day_keeps_back_it_keeps_back_for_ever(double nights, double rain, double cover, string? why)
     {
         var site = Scenario(
@@ -114,7 +114,7 @@ public class PlanWarningsTests
             Dim with { CoverGainK = cover },
             [Crop() with { FieldAboveC = 6 }],
             new ConstantWeather(nights, 20, rain));
-        string[] said = why is null ? [] : [$"no tray of batch \"a\" ever goes out: {why}"];
+        string[] said = why is null ? [] : [$"no tray of \"plain\" ever goes out: {why}"];
         Assert.Equal(said, Plan(site).Warnings.Select(warning => warning.What).ToArray());
     }
 
