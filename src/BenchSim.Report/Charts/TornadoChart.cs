@@ -24,13 +24,17 @@ internal static class TornadoChart
         using Plot plot = Picture.Blank($"{Picture.InDrawingOrder(PlainText.Short(result.Name, 40))}: net present value with one input lower or higher");
         double middle = result.NetPresentValue.Mean;
         for (int at = 0; at < swings.Length; at++)
-            Bars(plot, swings[at], -at, middle, currency);
+            Bars(plot, swings[at], -at, middle);
 
         double[] ends = [.. swings.SelectMany(swing => new[] { swing.AtLow, swing.AtHigh }), middle, 0];
         double air = Math.Max(1, (ends.Max() - ends.Min()) * 0.16);
         plot.Axes.SetLimits(ends.Min() - air, ends.Max() + air, -Math.Max(1, swings.Length) + 0.4, 0.6);
         Line(plot, 0, Palette.Wanted, LinePattern.Dashed, "breaks even");
         Line(plot, middle, Palette.Ink, LinePattern.Solid, $"as given: {InvestNames.Money(middle, currency)}");
+
+        // Last, so that no line runs through a figure.
+        for (int at = 0; at < swings.Length; at++)
+            Labels(plot, swings[at], -at, currency);
         plot.Axes.Left.SetTicks([.. swings.Select((_, at) => (double)-at)], [.. swings.Select(swing => InvestNames.Of(swing.Input))]);
         plot.Axes.Left.TickLabelStyle.FontSize = 12;
         plot.Axes.Left.TickLabelStyle.OffsetY = Picture.LabelDrop;
@@ -43,10 +47,14 @@ internal static class TornadoChart
         return Picture.Png(plot, Width, 130 + (RowHeight * Math.Max(1, swings.Length)));
     }
 
-    private static void Bars(Plot plot, Swing swing, double y, double middle, string currency)
+    private static void Bars(Plot plot, Swing swing, double y, double middle)
     {
         Bar(plot, middle, swing.AtLow, y, Palette.Table, y == 0 ? "at the lower value" : "");
         Bar(plot, middle, swing.AtHigh, y, Palette.Held, y == 0 ? "at the higher value" : "");
+    }
+
+    private static void Labels(Plot plot, Swing swing, double y, string currency)
+    {
         Label(plot, InvestNames.Value(swing.Input, swing.Low, currency), swing.AtLow, y, swing.AtLow < swing.AtHigh);
         Label(plot, InvestNames.Value(swing.Input, swing.High, currency), swing.AtHigh, y, swing.AtHigh < swing.AtLow);
     }
@@ -65,6 +73,8 @@ internal static class TornadoChart
         Text text = plot.Add.Text(label, x, y);
         text.LabelFontSize = 11;
         text.LabelFontColor = Palette.Ink;
+        text.LabelBackgroundColor = Colors.White;
+        text.LabelPadding = 1;
         text.LabelAlignment = isLeft ? Alignment.MiddleRight : Alignment.MiddleLeft;
         text.OffsetX = isLeft ? -5 : 5;
     }
