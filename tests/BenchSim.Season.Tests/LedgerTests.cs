@@ -108,4 +108,38 @@ public class LedgerTests
         Assert.Equal(1, result.Batches[0].Discarded[(int)DiscardReason.NeverCameUp]);
         Assert.Equal(50, result.Batches[0].PlantsShort);
     }
+
+    // One tray is sown each work day: on days 0 to 4, 7 to 11, 14 to 18, 21 to 25, 28 and 29. It is grown 17 days later and due three nights after that, on a work day. With no
+    // table at all it is thrown out 21 days after it was due. The play ends on day 56, 35 after the planned date: thrown out are those sown up to day 15, twelve, and ten stand.
+    // Those sown up to day 25 were due on day 45 or before and are past their 7 days; those of days 28 and 29 were due on day 49, just 7 days ago.
+    [Fact]
+    public void Trays_that_still_stand_on_the_last_day_may_be_past_their_best_too()
+    {
+        var batch = PlayOnce(Scenario([Mat(30), Bench(30), Table(0)], [Batch("a", 22 * 50, Monday)], new SiteRules { SowTraysADay = 1, SowGiveUpDays = 60 })).Batches[0];
+        Assert.Equal((12, 10), (batch.TraysDiscarded, batch.TraysStanding));
+        Assert.Equal((20, 20), (batch.OverHeld, batch.OverHeldForPlace));
+    }
+
+    // Thirty flats, one sown each work day, from day 0 to day 39. Ready to pot up ten days after, each would fill six trays of two places, and there are eleven: it is thrown out
+    // 14 days later. On the last day, 35 after the planned day 24, those sown on days 36 to 39 still stand.
+    [Fact]
+    public void Flats_that_still_stand_on_the_last_day_are_counted()
+    {
+        var batch = PlayOnce(Scenario(
+            [Mat(40), Bench(11), Table(40)],
+            [PotUpBatch("p", 120, Monday, seedsPerFlat: 120) with { TrayId = "big", Flats = 30 }],
+            new SiteRules { SowTraysADay = 1, SowWaitDays = 60, SowGiveUpDays = 60 })).Batches[0];
+        Assert.Equal((30, 0, 26, 4), (batch.FlatsSown, batch.FlatsPotted, batch.FlatsDiscarded, batch.FlatsStanding));
+    }
+
+    // On the table from day 17; the night after day 20, a Sunday, is the last there.
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(-0.1, 2)]
+    public void Trays_are_carried_in_from_a_night_colder_than_does_damage(double night, int carried)
+    {
+        var weather = new RecordedWeather([.. Enumerable.Range(-7, 200).Select(day => new DailyWeather(Monday.AddDays(day), day == 21 ? night : 10, 12, 0))], null, "record.csv");
+        var result = PlayOnce(Scenario([Mat(2), Bench(2), Table(2)], [Batch("a", 100, Monday)], new SiteRules { ForecastNights = 1 }, weather: weather));
+        Assert.Equal([0, carried, 0], result.CarriedIn[19..22]);
+    }
 }

@@ -99,7 +99,24 @@ public class PlaceLimitsTests
         Assert.Equal((true, true, -2), Said(PlaceLimits.Adding(1, -2)));
         Assert.Equal(0, PlaceLimits.Adding(1, -2).Added(0));
 
+        Assert.Equal(
+            ["as given", "no limits", "without 1,2", "space 0 +2", "space 1 -3"],
+            new[] { PlaceLimits.AsGiven, PlaceLimits.None, PlaceLimits.Without(1, 2), PlaceLimits.Adding(0, 2), PlaceLimits.Adding(1, -3) }.Select(limits => limits.ToString()!),
+            StringComparer.Ordinal);
+
         static (bool First, bool Second, int Added) Said(PlaceLimits limits) => (limits.IsLimited(0), limits.IsLimited(1), limits.Added(1));
+    }
+
+    // The only bench stands in a house that opens on day 20: sown on day 0, the tray waits on the mat until then, however many places are added.
+    [Fact]
+    public void Nothing_is_added_while_a_house_is_shut()
+    {
+        var scenario = Scenario([Mat(1), Bench(1, house: "late"), Table(1)], [Batch("a", 50, Monday)]);
+        scenario = scenario with
+        {
+            Houses = scenario.Houses.Add(new House { Id = "late", Name = "Late", NightC = 20, DayC = 20, VentC = 20, DayLiftK = 0, Opening = HouseOpening.FromDate, OpensOn = Monday.AddDays(20) }),
+        };
+        Assert.Equal([0, 0, 1], Held(PlayOnce(scenario, PlaceLimits.Adding(1, 5)), 1, 19, 21));
     }
 
     // In the crowded season the tray of "a", wanted too late, is thrown out on day 42, and most of "b" waits and is given up. Its result is used again for another plan.

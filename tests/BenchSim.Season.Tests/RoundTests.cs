@@ -181,4 +181,12 @@ public class RoundTests
 
     private static RecordedWeather Nights(Func<int, double> lowest) => new(
         [.. Enumerable.Range(-40, 400).Select(day => new DailyWeather(Monday.AddDays(day), lowest(day), 14, 0))], 2027, "weather.csv");
+
+    // Alike in both dates, they are asked by name, whatever their order in the plan.
+    [Fact]
+    public void Of_two_batches_with_the_same_dates_the_first_by_name_goes_first()
+    {
+        var result = PlayOnce(Scenario([Mat(1), Bench(9), Table(9)], [Batch("b", 50, Monday), Batch("a", 50, Monday)]));
+        Assert.Equal([3, 0], result.Batches.Select(batch => batch.SownFirst));
+    }
 }

@@ -122,7 +122,7 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
             + (outcome.PlantsShort > 0 ? $"; {outcome.PlantsShort} never went out." : "."));
         if (outcome.TraysStanding + outcome.FlatsStanding > 0)
         {
-            lines.Add($"Still standing on the last day: {outcome.TraysStanding} trays, {outcome.FlatsStanding} flats.");
+            lines.Add($"Still standing on the last day: {outcome.TraysStanding} {TrayRuns.Noun(flat: false, outcome.TraysStanding)}, {outcome.FlatsStanding} {TrayRuns.Noun(flat: true, outcome.FlatsStanding)}.");
         }
 
         return lines.ToImmutable();
@@ -238,6 +238,5 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
 
     private static string Percent(double share) => (100 * share).ToString("0.#", CultureInfo.InvariantCulture) + " %";
 
-    private static string Factor(long units, double usual) =>
-        usual > 0 ? (units / HeatTable.UnitsADegreeDay / usual).ToString("0.00", CultureInfo.InvariantCulture) : "1.00";
+    private static string Factor(long units, double usual) => (units / HeatTable.UnitsADegreeDay / usual).ToString("0.00", CultureInfo.InvariantCulture);
 }

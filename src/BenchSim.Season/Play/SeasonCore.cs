@@ -199,11 +199,6 @@ internal sealed partial class SeasonCore
 
     private void Activate(BatchState batch)
     {
-        if (batch.IsOver)
-        {
-            return;
-        }
-
         var at = active.Count;
         while (at > 0 && active[at - 1].Rank > batch.Rank)
         {
