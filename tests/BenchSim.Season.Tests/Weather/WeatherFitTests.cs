@@ -104,6 +104,90 @@ public class WeatherFitTests
         Assert.Throws<ArgumentException>(() => WeatherFit.Fit([]));
     }
 
+    [Fact]
+    public void A_day_that_is_none_says_which()
+    {
+        var record = Draw(WeatherModel.FromNormals(Truth), 1);
+        DailyWeather[] wrong =
+        [
+            record[9] with { TminC = double.NaN }, record[9] with { TmaxC = double.PositiveInfinity }, record[9] with { RainMm = -0.1 }, record[9] with { RainMm = double.NaN },
+            record[9] with { TminC = record[9].TmaxC + 0.1 },
+        ];
+        Assert.All(wrong, day => Assert.Equal("the values of 2001-01-10 are not a day's weather", WeatherFit.WhyNot(record.SetItem(9, day))));
+        Assert.Null(WeatherFit.WhyNot(record.SetItem(9, record[9] with { TminC = record[9].TmaxC })));
+        Assert.Equal("2001-01-10 stands after 2001-01-10", WeatherFit.WhyNot(record.Insert(9, record[9])));
+        Assert.Null(WeatherFit.WhyNot([.. record.Where(day => day.Date.Month != 2 || day.Date.Day <= 20)]));
+        Assert.Throws<ArgumentException>(() => WeatherFitReport.Of(WeatherModel.FromNormals(Truth), []));
+    }
+
+    // Twelve years of 4 and 16 C, 10 mm on the first of January and of July, -1 C on 10 March, and three days of October missing. The model knows no luck of temperature: its February is
+    // 9 C too cold at night, its September 2 C too cool by day, its July rains each day, 1000 x 0.01 = 10 mm of it, 310 in all (0.09 either way).
+    [Fact]
+    public void A_model_that_misses_its_record_is_said_to()
+    {
+        var first = new DateOnly(2001, 1, 1);
+        var record = Enumerable.Range(0, first.AddYears(12).DayNumber - first.DayNumber).Select(first.AddDays)
+            .Where(date => date.Year != 2005 || date.Month != 10 || date.Day is < 10 or > 12)
+            .Select(date => new DailyWeather(date, date is { Month: 3, Day: 10 } ? -1 : 4, 16, date is { Month: 1 or 7, Day: 1 } ? 10 : 0)).ToImmutableArray();
+        var dry = new MonthWeather
+        {
+            WetAfterDry = 0,
+            WetAfterWet = 0,
+            RainShape = 1000,
+            RainScaleMm = 0.01,
+            TminWetC = 4,
+            TminDryC = 4,
+            TmaxWetC = 16,
+            TmaxDryC = 16,
+            TminSdC = 1e-9,
+            TmaxSdC = 1e-9,
+        };
+        var months = Enumerable.Repeat(dry, 12).ToArray();
+        months[1] = dry with { TminDryC = -5 };
+        months[6] = dry with { WetAfterDry = 1, WetAfterWet = 1 };
+        months[8] = dry with { TmaxDryC = 14 };
+        var model = new WeatherModel { Months = [.. months], Residuals = ResidualModel.UnitedStatesAverage, LeastRangeC = 0, Source = "invented", Assumptions = ["Something was assumed."] };
+        var report = WeatherFitReport.Of(model, record);
+
+        Assert.Equal((new DateOnly(2001, 1, 1), new DateOnly(2012, 12, 31), 3), (report.First, report.Last, report.MissingDays));
+        string[] warnings =
+        [
+            "3 days are missing between the first and the last day; the fit uses the days there are.",
+            "January: the generated share of wet days misses the record by -3.2 percentage points.",
+            "February: generated mean temperatures miss the record by -9.0 C (lowest) and +0.0 C (highest).",
+            "July: the generated share of wet days misses the record by +96.8 percentage points.",
+            "September: generated mean temperatures miss the record by +0.0 C (lowest) and -2.0 C (highest).",
+            "Something was assumed.",
+        ];
+        Lines.Equal(warnings, report.Warnings);
+        Lines.Equal(
+            [
+                "Fitted to 12.0 years of days, 2001-01-01 to 2012-12-31, and compared with 400 generated years.",
+                "Mean lowest temperature: the worst month, February, misses by 9.0 C.",
+                "Mean highest temperature: the worst month, September, misses by 2.0 C.",
+                "Share of wet days: the worst month, July, misses by 96.8 percentage points.",
+            ],
+            report.Words[..4]);
+        Lines.Contain("Rain of a year: 20 mm in the record, 310 mm generated.", report.Words);
+        Assert.Contains(report.Words, line => line.StartsWith("Nights below 4.4 C in April, a year: 30.0 in the record, ", StringComparison.Ordinal));
+
+        // The generated frosts end where the curve through the months comes up through 0 C.
+        var curve = MeanPreservingCurve.Daily([.. months.Select(month => month.TminDryC)]);
+        var last = Enumerable.Range(0, 181).Select(first.AddDays).Last(date => curve[MeanPreservingCurve.PlaceOf(date)] <= 0);
+        Lines.Contain($"Last night at or below 0 C, on average: 10 March in the record, {last.Day} {(last.Month == 2 ? "February" : "March")} generated.", report.Words);
+        Lines.Equal(warnings, report.Words[^6..]);
+    }
+
+    [Fact]
+    public void Without_a_frost_in_each_spring_of_the_record_none_is_told()
+    {
+        var model = WeatherModel.FromNormals(Truth);
+        var drawn = Draw(model, 3);
+        Assert.NotNull(WeatherFitReport.Of(model, drawn).LastFrostDay);
+        Assert.Null(WeatherFitReport.Of(model, [.. drawn.Select(day => day.Date.Year == 2002 ? day with { TminC = 5, TmaxC = 15 } : day)]).LastFrostDay);
+        Assert.Null(WeatherFitReport.Of(model, [.. drawn.Skip(5).Take(365)]).LastFrostDay);
+    }
+
     private static ImmutableArray<DailyWeather> Draw(WeatherModel model, int years)
     {
         var first = new DateOnly(2001, 1, 1);

@@ -148,6 +148,82 @@ public class WeatherGeneratorTests
         Assert.Equal(0.69, (model.A21 * 0.58) + model.A22, 1e-10);
     }
 
+    // Each entry of A and B by itself: M = A M A' + B B' is then a row of quotients.
+    [Fact]
+    public void Long_run_variances_by_hand()
+    {
+        Equal((0.25 / 0.75, 0.5 * 0.3 / (1 - (0.5 * 0.8)), (0.09 + 0.16) / (1 - 0.64)), Carry(0.5, 0, 0, 0.8).LongRun());
+        Equal((0.25 + (0.36 * 0.25), 0.15, 0.25), Carry(0, 0.6, 0, 0).LongRun());
+        Equal((0.25, 0.15, 0.25 + (0.36 * 0.25)), Carry(0, 0, 0.6, 0).LongRun());
+
+        // A11 and A21: m11 = 0.25 / 0.75, m12 = 0.5 x 0.6 m11 + 0.15, m22 = 0.36 m11 + 0.25.
+        Equal((1 / 3.0, 0.1 + 0.15, 0.12 + 0.25), Carry(0.5, 0, 0.6, 0).LongRun());
+
+        // A12 and A22: m22 = 0.25 / 0.75, m12 = 0.6 x 0.5 m22 + 0.15, m11 = 0.36 m22 + 0.25.
+        Equal((0.12 + 0.25, 0.1 + 0.15, 1 / 3.0), Carry(0, 0.6, 0, 0.5).LongRun());
+
+        static void Equal((double Max, double Both, double Min) wanted, (double Max, double Both, double Min) found)
+        {
+            Assert.Equal(wanted.Max, found.Max, 1e-10);
+            Assert.Equal(wanted.Both, found.Both, 1e-10);
+            Assert.Equal(wanted.Min, found.Min, 1e-10);
+        }
+    }
+
+    // Eigenvalues: 0.5 and 0.9; 1 and 0.5; 1.05 and 0.9; 1.1 and -0.1; a turn with a stretch of 1.2; one of 0.9; 1 and -1.
+    [Theory]
+    [InlineData(0.5, 0, 0, 0.9, true)]
+    [InlineData(1, 0, 0, 0.5, false)]
+    [InlineData(1.05, 0, 0, 0.9, false)]
+    [InlineData(0.5, 0.6, 0.6, 0.5, false)]
+    [InlineData(0, 1.2, -1.2, 0, false)]
+    [InlineData(0, 0.9, -0.9, 0, true)]
+    [InlineData(0, 1, -1, 0, false)]
+    public void Residuals_that_grow_without_bound_are_told_and_refused(double a11, double a12, double a21, double a22, bool isStable)
+    {
+        var model = Carry(a11, a12, a21, a22);
+        Assert.Equal(isStable, model.IsStable);
+        if (!isStable)
+            Assert.Throws<InvalidOperationException>(() => model.LongRun());
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(-1)]
+    [InlineData(double.NaN)]
+    public void A_correlation_that_leaves_no_luck_is_refused(double cross) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => ResidualModel.FromCorrelations(cross, 0.5, 0.3, 0.3, 0.5));
+
+    // A third of the days is wet: 4 + 2/3 and 15 - 1 C.
+    [Fact]
+    public void Mean_temperatures_of_a_date_are_those_of_wet_and_dry_days_in_their_shares()
+    {
+        var mean = new WeatherGenerator(Every(Mild)).MeanOf(First);
+        Assert.Equal(4 + (2 / 3.0), mean.TminC, 1e-12);
+        Assert.Equal(14, mean.TmaxC, 1e-12);
+    }
+
+    [Fact]
+    public void A_model_out_of_range_is_refused()
+    {
+        MonthWeather[] wrong =
+        [
+            Mild with { WetAfterDry = -0.1 }, Mild with { WetAfterDry = 1.1 }, Mild with { WetAfterWet = -0.1 }, Mild with { WetAfterWet = 1.1 }, Mild with { RainScaleMm = 0 },
+            Mild with { TminSdC = 0 }, Mild with { TmaxSdC = 0 }, Mild with { TminSdC = double.NaN },
+        ];
+        Assert.All(wrong, month => Assert.Throws<ArgumentException>(() => new WeatherGenerator(Every(Mild) with { Months = [.. Enumerable.Repeat(Mild, 11), month] })));
+        Assert.Throws<ArgumentException>(() => new WeatherGenerator(Every(Mild) with { Months = [.. Enumerable.Repeat(Mild, 11)] }));
+        Assert.Throws<ArgumentException>(() => new WeatherGenerator(Every(Mild) with { LeastRangeC = -0.1 }));
+        Assert.ThrowsAny<ArgumentException>(() => new WeatherGenerator(Every(Mild with { RainShape = 0.009 })));
+        Assert.ThrowsAny<ArgumentException>(() => new WeatherGenerator(Every(Mild with { RainShape = 1000.1 })));
+        _ = new WeatherGenerator(Every(Mild with { RainShape = 0.01 }));
+        _ = new WeatherGenerator(Every(Mild with { RainShape = 1000 }));
+    }
+
+    // B is 0.5, 0.3 and 0.4: B B' is 0.25, 0.15 and 0.25.
+    private static ResidualModel Carry(double a11, double a12, double a21, double a22) =>
+        new() { A11 = a11, A12 = a12, A21 = a21, A22 = a22, B11 = 0.5, B21 = 0.3, B22 = 0.4 };
+
     [Fact]
     public void Spans_of_different_length_are_refused() =>
         Assert.Throws<ArgumentException>(() => new WeatherGenerator(Every(Mild)).Draw(1, 0, First, new double[3], new double[3], new double[2]));
