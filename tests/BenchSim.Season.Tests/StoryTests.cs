@@ -101,17 +101,19 @@ public class StoryTests
             SeasonStory.Tell(plan, 1, 5, "a").Lines[2]);
     }
 
-    // 30 mm on Sunday day 20 keep the field too wet on the two days after it.
-    [Fact]
-    public void What_the_weather_holds_is_told_when_it_begins_and_when_it_is_over()
+    // 30 mm keep the field too wet on the two days after: on Saturday day 19 to Monday, on Sunday to Tuesday.
+    [Theory]
+    [InlineData(19, "2027-03-23", "1 day")]
+    [InlineData(20, "2027-03-24", "2 days")]
+    public void What_the_weather_holds_is_told_when_it_begins_and_when_it_is_over(int rain, string over, string held)
     {
         var weather = new RecordedWeather(
-            [.. Enumerable.Range(-7, 200).Select(day => new DailyWeather(Monday.AddDays(day), 10, 10, day == 20 ? 30 : 0))], null, "record.csv");
+            [.. Enumerable.Range(-7, 200).Select(day => new DailyWeather(Monday.AddDays(day), 10, 10, day == rain ? 30 : 0))], null, "record.csv");
         Assert.Equal<string[]>(
             [
                 "2027-03-22: 2 trays on Table held by the weather.",
-                "2027-03-24: that wait has lasted 2 days.",
-                "2027-03-24: trays 1 to 2 set out from Table with 100 plants, 2 days after the planned date; held 2 days by the weather alone.",
+                $"{over}: that wait has lasted {held}.",
+                $"{over}: trays 1 to 2 set out from Table with 100 plants, {held} after the planned date; held {held} by the weather alone.",
             ],
             Dated(Scenario([Mat(2), Bench(2), Table(2)], [Batch("a", 100, Monday)], weather: weather), "a")[^3..]);
     }
@@ -171,22 +173,42 @@ public class StoryTests
         Assert.Contains("2027-03-02: 1 tray unsown, waiting for room on Mat (9 of 9 places held by b 2, d 2, a 1, c 1, e 1, others 2).", Dated(scenario, "z"), StringComparer.Ordinal);
     }
 
-    // Each bench has a free place that the flat's three trays need: batch a holds the others to day 17.
+    // The flat's five trays find its own place, one of the first bench and two of the second; batch a holds two to day 17.
     [Fact]
     public void A_flat_keeps_the_free_places_of_all_its_benches()
     {
         var scenario = Scenario(
-            [Mat(9), Bench(3), Bench(2, "second"), Table(9)],
-            [Batch("a", 100, Monday), PotUpBatch("p", 200, Monday, seedsPerFlat: 200), Batch("z", 50, Monday.AddDays(8))],
-            crops: [Crop()]);
+            [Mat(9), Bench(4), Bench(2, "second"), Table(9)], [Batch("a", 100, Monday), PotUpBatch("p", 250, Monday, seedsPerFlat: 250), Batch("z", 50, Monday.AddDays(8))]);
         Assert.Contains(
-            "2027-03-11: 1 flat on bench ready, waiting for room on bench (3 of 3 places held by a 2, p 1); "
-            + "one flat needs 4 places for its trays at once, its own among them, and keeps the 2 free places of its benches until then.",
+            "2027-03-11: 1 flat on bench ready, waiting for room on bench (3 of 4 places held by a 2, p 1); "
+            + "one flat needs 5 places for its trays at once, its own among them, and keeps the 3 free places of its benches until then.",
             Dated(scenario, "p"), StringComparer.Ordinal);
         Assert.Contains(
-            "2027-03-12: 1 tray on Mat ready, waiting for room on bench (3 of 3 places held by a 2, p 1); what is free is kept for a flat of p, which needs 4 places for its trays at once.",
+            "2027-03-12: 1 tray on Mat ready, waiting for room on bench (3 of 4 places held by a 2, p 1); what is free is kept for a flat of p, which needs 5 places for its trays at once.",
             Dated(scenario, "z"), StringComparer.Ordinal);
     }
+
+    [Fact]
+    public void A_flat_that_keeps_nothing_says_nothing_of_it() => Assert.Contains(
+        "2027-03-11: 1 flat on bench ready, waiting for room on bench (1 of 1 places held by p 1); one flat needs 3 places for its trays at once, its own among them.",
+        Dated(Scenario([Mat(9), Bench(1), Table(9)], [PotUpBatch("p", 120, Monday, seedsPerFlat: 120)]), "p"), StringComparer.Ordinal);
+
+    // The tray of b takes two places and there is one: it is refused, and nobody overtakes it, not even when those on the bench wait for a table from day 17 on.
+    [Fact]
+    public void A_place_kept_for_a_larger_tray_is_said_to_be()
+    {
+        var told = Dated(
+            Scenario([Mat(9), Bench(3), Table(0)], [Batch("a", 100, Monday), Batch("b", 20, Monday) with { TrayId = "big" }, Batch("z", 50, Monday.AddDays(1))]), "z");
+        Assert.Contains(
+            "2027-03-05: 1 tray on Mat ready, waiting for room on bench (2 of 3 places held by a 2); what is free is kept for trays before these in the order of work.",
+            told, StringComparer.Ordinal);
+        Assert.DoesNotContain(told, line => line.Contains("flat of", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_space_that_nobody_holds_names_nobody() => Assert.Contains(
+        "2027-03-01: 1 tray unsown, waiting for room on Mat (0 of 0 places held).",
+        Dated(Scenario([Mat(0), Bench(0), Table(1)], [Batch("a", 50, Monday)]), "a"), StringComparer.Ordinal);
 
     // Four flats of 30 seedlings for two trays of 50: 30, 60, 40 and 70 plants, the rest passed on each time.
     [Fact]
@@ -260,6 +282,17 @@ public class StoryTests
                 all.Add(first, count);
             return all.ToString();
         }
+    }
+
+    // Thirty flats, one sown each work day, none of which ever finds the places for its trays: those of the last four days stand at the end (LedgerTests).
+    [Fact]
+    public void Flats_that_still_stand_are_told_too()
+    {
+        var scenario = Scenario(
+            [Mat(40), Bench(11), Table(40)],
+            [PotUpBatch("p", 120, Monday, seedsPerFlat: 120) with { TrayId = "big", Flats = 30 }],
+            new SiteRules { SowTraysADay = 1, SowWaitDays = 60, SowGiveUpDays = 60 });
+        Assert.Equal("Still standing on the last day: 0 trays, 4 flats.", Told(scenario, "p")[^1]);
     }
 
     [Fact]

@@ -17,13 +17,13 @@ internal sealed class RoomWords(SeasonCore core, SeasonPlan plan, int[] group)
         return group.Any(other => Free(other) >= placesEach) ? $"{words}; {Keeper()}" : words;
     }
 
-    /// <summary>Room for all the trays of a flat, which is potted up whole or not at all.</summary>
+    /// <summary>Room for all the trays of a flat, which is potted up whole or not at all. Its own place is among them, so that a refused flat needs two or more.</summary>
     /// <param name="flat">The flat that was refused.</param>
     /// <param name="space">The bench it asked for first.</param>
     public string ForTheTraysOf(Lot flat, int space)
     {
         var free = group.Sum(Free);
-        return $"room on {Holders(space)}; one flat needs {Places(flat.PlacesRefused)} for its trays at once, its own among them"
+        return $"room on {Holders(space)}; one flat needs {flat.PlacesRefused} places for its trays at once, its own among them"
             + (free > 0 ? $", and keeps the {(free == 1 ? "free place" : $"{free} free places")} of its benches until then" : "");
     }
 
@@ -35,7 +35,7 @@ internal sealed class RoomWords(SeasonCore core, SeasonPlan plan, int[] group)
             var flat = state.OnBench.Find(lot => lot.IsFlat && lot.Hindrance == Hindrance.Place);
             if (flat is not null && state.Benches.Intersect(group).Any())
             {
-                return $"what is free is kept for a flat of {state.Plan.Order.Id}, which needs {Places(flat.PlacesRefused)} for its trays at once";
+                return $"what is free is kept for a flat of {state.Plan.Order.Id}, which needs {flat.PlacesRefused} places for its trays at once";
             }
         }
 
@@ -60,6 +60,4 @@ internal sealed class RoomWords(SeasonCore core, SeasonPlan plan, int[] group)
 
     private static int PlacesIn(BatchState state, int space) =>
         state.OnMat.Concat(state.OnBench).Concat(state.OnTable).Where(lot => lot.Space == space).Sum(lot => lot.Count * state.PlacesEach(lot.IsFlat));
-
-    private static string Places(int count) => count == 1 ? "1 place" : $"{count} places";
 }
