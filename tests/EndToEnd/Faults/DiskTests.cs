@@ -93,7 +93,7 @@ public sealed class DiskTests
         Task<Command> ends = Command.EndAsync(run);
         string? partial = await Moment.WhenAsync(run, () => Moment.PartialOf(farm.Report, files: 3));
         Assert.NotNull(partial);
-        Directory.Delete(partial, recursive: true);
+        Moment.Remove(partial);
 
         Command ended = await ends;
 

@@ -20,6 +20,23 @@ internal static class Moment
         return null;
     });
 
+    /// <summary>Removes a folder into which another process may still write: what comes in between is removed as well.</summary>
+    public static void Remove(string folder)
+    {
+        while (Directory.Exists(folder))
+        {
+            try
+            {
+                Directory.Delete(folder, recursive: true);
+            }
+            catch (IOException)
+            {
+                // A file came into it after its files were taken away, or it was taken away by its writer.
+                Thread.Yield();
+            }
+        }
+    }
+
     /// <summary>The folder in which a report is being written, once it has so many files.</summary>
     public static string? PartialOf(string report, int files)
     {
