@@ -15,7 +15,8 @@ import tempfile
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 ROOT = os.path.dirname(os.path.dirname(HERE))
-ENGINE, SEASON, LOOP, CPP, SIMPY = "BenchSim.Engine", "BenchSim.Season", "hand-written loop in C#", "loop in C++", "SimPy 3"
+ENGINE, SWEPT, SEASON = "BenchSim.Engine", "BenchSim.Engine swept", "BenchSim.Season"
+LOOP, CPP, SIMPY = "hand-written loop in C#", "loop in C++", "SimPy 3"
 
 
 def run(*command):
@@ -50,14 +51,14 @@ def main():
     agree(found)
     print(f"{'model':<8} {'program':<26} {'ms a call':>10} {'against BenchSim':>17} {'bytes an event':>15}")
     for model, ours in (("tandem", ENGINE), ("M/M/1", ENGINE), ("rounds", SEASON), ("spring", SEASON)):
-        for name in (ours, LOOP, CPP, SIMPY):
+        for name in (ours, SWEPT, LOOP, CPP, SIMPY):
             if (model, name) not in found:
                 continue
             seconds, _, *rest = found[model, name]
             each = f"{rest[1] / rest[0]:.3f}" if rest and rest[0] else ""
             print(f"{model:<8} {name:<26} {1000 * seconds:>10.3f} {seconds / found[model, ours][0]:>17.3f} {each:>15}")
-    for model in ("tandem", "M/M/1"):
-        print(f"BenchSim.Engine takes {found[model, ENGINE][0] / found[model, LOOP][0]:.2f} times as long as the hand-written loop on {model}.")
+    for model, ours in (("tandem", ENGINE), ("M/M/1", ENGINE), ("M/M/1", SWEPT)):
+        print(f"{ours} takes {found[model, ours][0] / found[model, LOOP][0]:.2f} times as long as the hand-written loop on {model}.")
     for model in ("rounds", "spring"):
         print(f"BenchSim.Season is {found[model, SIMPY][0] / found[model, SEASON][0]:.0f} times as fast as SimPy on {model}.")
 

@@ -47,9 +47,10 @@ internal static class SideBySidePlay
             Path.Combine(folder, "single-server.txt"),
             Enumerable.Range(0, SingleServerBenchmark.CustomersEach).Select(_ => $"{Exactly(gaps.Next())} {Exactly(services.Next())}"));
         server.Agree();
-        var best = Stopwatches.Best(() => server.Loop(), () => server.Processes());
+        var best = Stopwatches.Best(() => server.Loop(), () => server.Processes(), () => server.Swept());
         Print("M/M/1", "hand-written loop in C#", best[0], server.Loop(), 0, 0);
         Print("M/M/1", "BenchSim.Engine", best[1], server.Processes(), server.Events, Stopwatches.Bytes(() => server.Processes()));
+        Print("M/M/1", "BenchSim.Engine swept", best[2], server.Swept(), server.Events, Stopwatches.Bytes(() => server.Swept()));
     }
 
     private static void Rounds()

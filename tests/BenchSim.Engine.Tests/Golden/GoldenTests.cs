@@ -27,6 +27,10 @@ public class GoldenTests
         Assert.Equal(0, (new SingleServerModel().MeanSojourn(1_000_000) / 5.027806836083637) - 1, 1e-9);
 
     [Fact]
+    public void The_same_server_as_a_process_that_works_off_its_line() =>
+        Assert.Equal(0, (new SweepingServerModel().MeanSojourn(1_000_000) / 5.027806836083637) - 1, 1e-9);
+
+    [Fact]
     public void A_warm_tandem_allocates_nothing()
     {
         var model = new TandemModel(8, 60, 30, 40);
