@@ -118,6 +118,15 @@ internal sealed class FolderReader
             return null;
         }
 
+        if (!PlainNames.IsPlain(path))
+        {
+            _faults.Add(
+                new SourcePlace(path, 0, 0),
+                $"{Words.Quote(name)} is no plain name of a file",
+                "rename it without any of \\ : * ? \" < > |, without a dot at the end and without blanks at either end");
+            return null;
+        }
+
         return _files.Read(path, new SourcePlace(path, 0, 0)) is { } file ? new VariantReader(_faults, names).Read(file) : null;
     }
 

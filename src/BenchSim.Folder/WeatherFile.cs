@@ -39,10 +39,13 @@ public static class WeatherFile
                 rows.Add(day);
         }
 
-        var findings = Merge(faults, WeatherRecordCheck.Check(rows, file.Name, "give --temperature-unit F, or degrees Celsius"), allDated: rows.Count == table.Rows.Count, table);
-        if (!findings.Faults.IsEmpty || RainUnit.Problem(findings.Days, rain) is not { } problem)
+        var findings = Merge(faults, WeatherRecordCheck.Check(rows, file.Name, "give --temperature-unit F, or degrees Celsius", temperature, rain), allDated: rows.Count == table.Rows.Count, table);
+        if (!findings.Faults.IsEmpty)
             return findings;
-        faults.Add(table.Rows[0]["rain"].Place, problem, $"give --rain-unit {(rain == UnitSystem.Imperial ? "mm" : "in")}");
+        if (TemperatureUnit.Problem(findings.Days, temperature) is { } cold)
+            faults.Add(table.Rows[0]["tmin"].Place, cold, "give --temperature-unit C");
+        if (RainUnit.Problem(findings.Days, rain) is { } problem)
+            faults.Add(table.Rows[0]["rain"].Place, problem, $"give --rain-unit {(rain == UnitSystem.Imperial ? "mm" : "in")}");
         return findings with { Faults = faults.Faults };
     }
 

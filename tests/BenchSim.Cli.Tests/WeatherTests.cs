@@ -56,8 +56,8 @@ public sealed class WeatherTests
         Assert.Equal(
             [
                 $"{record}:11:16: tmax is \"warm\", which is not a number",
-                $"{record}:21:12: the lowest temperature 9 is above the highest 3",
-                $"{record}:31:17: rain of -4 mm in a day is not possible",
+                $"{record}:21:12: the lowest temperature 9 C is above the highest 3 C",
+                $"{record}:31:17: a day's rain of -4 mm is not possible",
                 $"{record}:41:14: tmax is empty",
                 "4 faults found. Mend them and try again.",
             ],
@@ -74,6 +74,32 @@ public sealed class WeatherTests
         Assert.Equal(2, weather.Code);
         Assert.Contains(":2:12: the temperatures are too high for degrees Celsius and look like Fahrenheit; give --temperature-unit F, or degrees Celsius\n", weather.Error, StringComparison.Ordinal);
         Assert.Contains("1 fault found.", weather.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_record_in_Celsius_read_as_Fahrenheit_is_a_fault_too()
+    {
+        // The warmest day is in December, whose lows are 11 and 13 and whose highs are 10 more.
+        using var folder = new TemporaryFolder();
+        Call weather = Call.Run("weather", Write(folder, Record.Years(2)), "--temperature-unit", "F");
+        Assert.Equal(2, weather.Code);
+        Assert.Contains(":2:12: read as Fahrenheit, the warmest day of this record has 23 F; it looks like Celsius; give --temperature-unit C\n", weather.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Faults_are_told_in_the_units_of_the_file()
+    {
+        using var folder = new TemporaryFolder();
+        string[] lines = Record.Years(2, low: (_, usual) => usual + 50).Split('\n');
+        lines[20] = "2021-01-20,52,41,0";
+        lines[30] = "2021-01-30,445,446,500";
+        Call weather = Call.Run("weather", Write(folder, string.Join('\n', lines)), "--temperature-unit", "F", "--rain-unit", "in");
+        Assert.Equal(2, weather.Code);
+        Assert.Contains(":21:12: the lowest temperature 52 F is above the highest 41 F; ", weather.Error, StringComparison.Ordinal);
+        Assert.Contains(":31:12: a lowest temperature of 445 F has never been measured on earth; between -130 F and 134.6 F\n", weather.Error, StringComparison.Ordinal);
+
+        // 1,825 mm are 71.85 inches.
+        Assert.Contains(":31:20: a day's rain of 500 in is not possible; 0 or more, at most 71.85 in\n", weather.Error, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -90,7 +90,7 @@ internal static class AnswerPrinter
     private static string Requirement(Answer answer, double required)
     {
         Chance fits = answer.Result.Fits;
-        string asked = $"Asked for: the plan fits in at least {Figures.Percent(required)} of seasons. It fits in {Figures.Percent(fits.Share)}: {(answer.IsRequirementMissed ? "not met" : "met")}.";
+        string asked = $"Asked for: the plan fits in at least {Figures.Setting(required)} of seasons. It fits in {Figures.Percent(fits.Share)}: {(answer.IsRequirementMissed ? "not met" : "met")}.";
         return answer.IsRequirementClose
             ? $"{asked} The 95 % interval is {Figures.Interval(fits)}, so more seasons could turn the answer."
             : asked;

@@ -43,7 +43,9 @@ internal static class ClimatePrinter
             + $"at or below {Figures.Temperature(frost.FrostC, scenario.Units)}. Small is safe. Out of {Years(scenario, frost.Years)}.", 2);
         if (table.Length > 0)
         {
-            desk.SayWrapped($"Table: mean number of days in the fortnight on which ready trays may not go to the hardening table, as one of the next {Nights(scenario)} there is below the temperature"
+            desk.SayWrapped(scenario.Rules.ForecastNights == 0
+                ? "Table: no night ahead is looked at, so no day holds ready trays back from the hardening table."
+                : $"Table: mean number of days in the fortnight on which ready trays may not go to the hardening table, as {Nights(scenario)} there is below the temperature"
                 + (scenario.Rules.CoverGainK > 0 ? ", row cover counted in" : "") + ":", 2);
             PrintCrops(desk, scenario, table);
         }
@@ -51,7 +53,7 @@ internal static class ClimatePrinter
         desk.Say("");
         PrintTable(desk, scenario, nights, null, field);
         desk.SayWrapped($"Wet: mean number of days on which nothing may go to the field, as more than {Figures.Rain(scenario.Rules.WetLimitMm, scenario.Units)} of rain fell in the two days before. "
-            + $"Field: mean number of days on which hardened trays may not go to the field, as it is wet or one of the next {Nights(scenario)} is below the temperature:", 2);
+            + $"Field: mean number of days on which hardened trays may not go to the field, as it is wet{(scenario.Rules.ForecastNights == 0 ? "" : $" or {Nights(scenario)} is below the temperature")}:", 2);
         PrintCrops(desk, scenario, field);
         desk.SayWrapped("These are days of weather, worked or not, whether or not a tray is ready then; the run plays what they do to the plan.", 2);
         PrintDoubts(desk, scenario);
@@ -87,7 +89,11 @@ internal static class ClimatePrinter
             desk.SayWrapped($"{UnitWords.Temperature(kind.AboveC!.Value, scenario.Units)}{Where(kind)}: {Names(kind.Crops)}.", 4);
     }
 
-    private static string Nights(Scenario scenario) => Figures.Count(scenario.Rules.ForecastNights, "night", "nights");
+    private static string Nights(Scenario scenario) => scenario.Rules.ForecastNights switch
+    {
+        1 => "the next night",
+        var nights => $"one of the next {nights} nights",
+    };
 
     private static string Years(Scenario scenario, int years) =>
         scenario.Weather is GeneratedWeather ? Figures.Count(years, "generated year", "generated years") : Figures.Count(years, "year of the record", "years of the record");
@@ -98,7 +104,7 @@ internal static class ClimatePrinter
     {
         if (scenario.Weather is not GeneratedWeather generated)
             return;
-        foreach (string sentence in generated.Fitted?.Report.Warnings ?? generated.Model.Assumptions)
+        foreach (string sentence in generated.Fitted is { } fitted ? WeatherFitWords.Warnings(fitted.Report, scenario.Units) : generated.Model.Assumptions)
             desk.SayWrapped(sentence, 2);
     }
 }

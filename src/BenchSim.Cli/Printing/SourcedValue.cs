@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BenchSim.Cli.Words;
 using BenchSim.Report.Html;
 using BenchSim.Season.Inputs;
 
@@ -36,17 +35,6 @@ internal sealed record SourcedValue(string Owner, string File, string Column, st
         .. scenario.TrayTypes.SelectMany(tray => tray.Sources.Select(pair =>
             new SourcedValue(tray.Name, "trays.csv", pair.Key, CropValues.Of(tray, pair.Key), pair.Value))),
         .. scenario.Houses.Where(house => house.Heat is not null).SelectMany(house => house.Heat!.Sources.Select(pair =>
-            new SourcedValue(house.Name, "site.toml", pair.Key, OfHouse(house.Heat, pair.Key), pair.Value))),
+            new SourcedValue(house.Name, "site.toml", pair.Key, HouseValues.Of(house.Heat, pair.Key, scenario.Units), pair.Value))),
     ];
-
-    // The dimensions stand in the user's own file and have no default.
-    private static string OfHouse(HouseHeat heat, string key) => key switch
-    {
-        "covering" => heat.Covering,
-        "u_value" => $"{Figures.Plain(heat.UValue)} W/m2K",
-        "air_changes" => $"{Figures.Plain(heat.AirChanges)} an hour",
-        "fuel" => heat.Fuel.Name,
-        "efficiency" => Figures.Percent(heat.Efficiency),
-        _ => "",
-    };
 }

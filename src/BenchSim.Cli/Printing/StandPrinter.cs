@@ -39,7 +39,7 @@ internal static class StandPrinter
         }
 
         table.Print(desk);
-        desk.SayWrapped($"\"One seed a cell\" and \"two seeds a cell and thin\" take the fewest trays that bring the plants wanted with a chance of {Figures.Percent(plan.Scenario.Rules.StandAssurance)} "
+        desk.SayWrapped($"\"One seed a cell\" and \"two seeds a cell and thin\" take the fewest trays that bring the plants wanted with a chance of {Figures.Setting(plan.Scenario.Rules.StandAssurance)} "
             + "or more. The cost is that of seed, potting mix and the work of sowing; thinning is not in it.", 2);
         if (isCostMissing)
             desk.SayWrapped("A cost needs the prices of a thousand seeds, a litre of potting mix and an hour of work.", 2);

@@ -28,8 +28,8 @@ internal static class WeatherJson
         foreach (MonthFit month in report.Months)
             Write(json, month);
         json.WriteEndArray();
-        WriteSentences(json, "words", report.Words.Take(report.Words.Length - report.Warnings.Length));
-        WriteSentences(json, "warnings", report.Warnings);
+        WriteSentences(json, "words", WeatherFitWords.Sentences(report, UnitSystem.Metric, UnitSystem.Metric));
+        WriteSentences(json, "warnings", WeatherFitWords.Warnings(report, UnitSystem.Metric));
         FaultList.Write(json, "repairs", repairs);
         FaultList.Write(json, "faults", []);
         json.WriteString("folder", settings.Out);

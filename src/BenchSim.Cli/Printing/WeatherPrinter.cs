@@ -25,14 +25,13 @@ internal static class WeatherPrinter
         PrintCompared(desk, settings, fitted.Report);
         PlanPrinter.Heading(desk, "How well it does");
         WeatherFitReport report = fitted.Report;
-        foreach (string sentence in report.Words.Take(report.Words.Length - report.Warnings.Length))
+        foreach (string sentence in WeatherFitWords.Sentences(report, settings.Temperature, settings.Rain))
             desk.SayWrapped(sentence, 2);
-        if (settings.Temperature == UnitSystem.Imperial || settings.Rain == UnitSystem.Imperial)
-            desk.SayWrapped("These sentences, and those below, count in degrees Celsius and millimetres.", 2);
-        PlanPrinter.Heading(desk, report.Warnings.IsEmpty
+        ImmutableArray<string> warnings = WeatherFitWords.Warnings(report, settings.Temperature);
+        PlanPrinter.Heading(desk, warnings.IsEmpty
             ? "Nothing else to know."
-            : $"{Figures.Count(report.Warnings.Length, "thing", "things")} you should know:");
-        foreach (string warning in report.Warnings)
+            : $"{Figures.Count(warnings.Length, "thing", "things")} you should know:");
+        foreach (string warning in warnings)
             desk.SayWrapped(warning, 2);
         if (settings.Out is not null)
         {

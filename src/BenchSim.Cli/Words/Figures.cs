@@ -49,6 +49,9 @@ internal static class Figures
         _ => Math.Round(share * 100, 1).ToString("0.#", null) + " %",
     };
 
+    /// <summary>A share that somebody set, in percent, as exact as it was written: 92.25 %.</summary>
+    public static string Setting(double share) => (share * 100).ToString("0.####", null) + " %";
+
     /// <summary>The 95 % interval of a chance: 88.2 to 93.1 %.</summary>
     public static string Interval(Chance chance) =>
         $"{Math.Round(chance.Low * 100, 1).ToString("0.#", null)} to {Math.Round(chance.High * 100, 1).ToString("0.#", null)} %";

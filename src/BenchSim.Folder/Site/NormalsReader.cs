@@ -45,7 +45,7 @@ internal sealed class NormalsReader(CellReader cells, Section section)
 
         if (rainDays is not null && rain is not null)
         {
-            CheckRain(rainDays, rain);
+            CheckRain(rainDays, rain, rainUnits);
         }
 
         if (cells.Faults.Count > before || low is null || high is null || rainDays is null || rain is null)
@@ -140,12 +140,12 @@ internal sealed class NormalsReader(CellReader cells, Section section)
         {
             cells.Faults.Add(
                 section.PlaceOf("high"),
-                $"read as Fahrenheit, the warmest month has {Words.Number(Math.Round(high.Max(), 1))} C; the normals look like Celsius",
+                $"read as Fahrenheit, the warmest month has {Words.Temperature(high.Max(), UnitSystem.Imperial)}; the normals look like Celsius",
                 "write temperature_unit = \"C\"");
         }
     }
 
-    private void CheckRain(double[] rainDays, double[] rain)
+    private void CheckRain(double[] rainDays, double[] rain, UnitSystem units)
     {
         var (writtenDays, writtenRain) = (section.List("rain_days"), section.List("rain"));
         for (var month = 0; month < Months; month++)
@@ -154,7 +154,7 @@ internal sealed class NormalsReader(CellReader cells, Section section)
             {
                 cells.Refuse(
                     writtenDays[month],
-                    $"is 0 in {MonthNames[month]}, which has {Words.Number(rain[month])} mm of rain",
+                    $"is 0 in {MonthNames[month]}, which has {Quantity.Written(rain[month], QuantityKind.Rain, units)} of rain",
                     "write the days on which it falls, or no rain");
             }
             else if (rain[month] == 0 && rainDays[month] > 0)

@@ -15,11 +15,6 @@ internal sealed class WeatherRecordReader(CellReader cells)
     // Three centuries, the span of the dates that are read.
     private const int MostDays = 110_000;
 
-    // No place with a plan for the field has a year without a day this warm; a Celsius record read as Fahrenheit stays below it up to 59 C.
-    private const double ColdestSummerC = 15;
-
-    private const int DaysOfYear = 365;
-
     // A file in reverse order would say so on every line.
     private const int MostRepairsShown = 20;
 
@@ -39,13 +34,10 @@ internal sealed class WeatherRecordReader(CellReader cells)
             }
         }
 
-        var days = isWholeTable && rows.Count > 0 ? Check(rows, file.Name, table, cells.Faults.Count > before) : [];
-        if (cells.Faults.Count == before && LooksCelsius(days, draft))
+        var days = isWholeTable && rows.Count > 0 ? Check(rows, draft, file.Name, table, cells.Faults.Count > before) : [];
+        if (cells.Faults.Count == before && TemperatureUnit.Problem(days, draft.TemperatureUnits) is { } cold)
         {
-            cells.Faults.Add(
-                table.Rows[0]["tmin"].Place,
-                $"read as Fahrenheit, the warmest day of this record has {Words.Number(Math.Round(days.Max(day => day.TmaxC), 1))} C; it looks like Celsius",
-                "write temperature_unit = \"C\" in [weather]");
+            cells.Faults.Add(table.Rows[0]["tmin"].Place, cold, "write temperature_unit = \"C\" in [weather]");
         }
 
         if (cells.Faults.Count == before && RainUnit.Problem(days, draft.RainUnits) is { } problem)
@@ -61,10 +53,6 @@ internal sealed class WeatherRecordReader(CellReader cells)
 
         return draft.IsGenerated ? Fit(days, file.Name, table, draft) : Record(days, file.Name, table, draft);
     }
-
-    // Degrees Celsius taken for Fahrenheit make a summer of 5 C.
-    private static bool LooksCelsius(ImmutableArray<DailyWeather> days, WeatherDraft draft) =>
-        draft.TemperatureUnits == UnitSystem.Imperial && days.Length >= DaysOfYear && days.Max(day => day.TmaxC) < ColdestSummerC;
 
     // A row with a value that had a fault stands in for its date with values that cannot have another: its day is not missing.
     private WeatherRow? ReadRow(CsvRow row, WeatherDraft draft)
@@ -83,9 +71,9 @@ internal sealed class WeatherRecordReader(CellReader cells)
     }
 
     // What is mended is said, but not while other faults may be the reason.
-    private ImmutableArray<DailyWeather> Check(List<WeatherRow> rows, string name, CsvTable table, bool hasFaults)
+    private ImmutableArray<DailyWeather> Check(List<WeatherRow> rows, WeatherDraft draft, string name, CsvTable table, bool hasFaults)
     {
-        var findings = WeatherRecordCheck.Check(rows, name, "write temperature_unit = \"F\" in [weather], or degrees Celsius");
+        var findings = WeatherRecordCheck.Check(rows, name, "write temperature_unit = \"F\" in [weather], or degrees Celsius", draft.TemperatureUnits, draft.RainUnits);
         foreach (var fault in findings.Faults)
         {
             cells.Faults.Add(fault.Place, fault.What, fault.Instead);

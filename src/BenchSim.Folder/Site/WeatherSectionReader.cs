@@ -96,21 +96,16 @@ internal sealed class WeatherSectionReader(CellReader cells)
             return null;
         }
 
-        if (!IsInside(file.Text))
+        // A report carries the inputs it ran, under their names.
+        if (!PlainNames.IsPlain(file.Text))
         {
             cells.Refuse(
                 file,
-                $"is {Words.Quote(file.Text)}, which is not inside the scenario folder",
-                "put the file into the folder and write its name, such as \"weather.csv\"");
+                $"is {Words.Quote(file.Text)}, which is no plain name of a file inside the scenario folder",
+                "put the file into the folder and write its name, such as \"weather.csv\", without any of \\ : * ? \" < > |");
             return null;
         }
 
         return new WeatherDraft(null, file, isGenerated, year, yearCell, temperatureUnits, rainUnits);
     }
-
-    // A report carries the inputs it ran, so all of them lie inside the folder. Backslashes and colons mean another disk on some systems.
-    private static bool IsInside(string name) =>
-        !Words.HasControlCharacter(name)
-        && !name.Contains('\\', StringComparison.Ordinal) && !name.Contains(':', StringComparison.Ordinal)
-        && name.Split('/').All(part => part is not ("" or "." or ".."));
 }

@@ -5,9 +5,12 @@ using BenchSim.Season.Inputs;
 namespace BenchSim.Report.Html;
 
 /// <summary>Values of a house's shell and heater as text, under the keys of [[house]] in site.toml, and the heat content of its fuel.</summary>
-internal static class HouseValues
+public static class HouseValues
 {
     /// <summary>The value of a key in the user's units; nothing for a key that holds no single value, such as a dimension.</summary>
+    /// <param name="heat">Shell and heater.</param>
+    /// <param name="key">Key of site.toml; "shape" for the whole shell, "heat_content" for that of the fuel.</param>
+    /// <param name="units">Units of the site.</param>
     public static string Of(HouseHeat heat, string key, UnitSystem units) => key switch
     {
         "shape" => Shell(heat.Shell, units),

@@ -12,7 +12,7 @@ internal static class WeatherPart
     public static string Words(Scenario scenario) => scenario.Weather switch
     {
         ConstantWeather same => $"the same every day: {Temperatures.Words(same.TminC, scenario.Units)} to "
-            + $"{Temperatures.Words(same.TmaxC, scenario.Units)}, {Numbers.Short(same.RainMm)} mm of rain",
+            + $"{Temperatures.Words(same.TmaxC, scenario.Units)}, {Rain(same.RainMm, scenario.Units)} of rain",
         RecordedWeather { FixedYear: { } year } record => $"the year {year} of {PlainText.Short(record.File, 60)}, in every season",
         RecordedWeather record => $"a year drawn from {PlainText.Short(record.File, 60)} for each season",
         GeneratedWeather { Fitted.Report: { } fit } generated => $"generated anew for each season, by a generator fitted to "
@@ -34,14 +34,17 @@ internal static class WeatherPart
             return;
         }
 
-        // The warnings end the words of a fit; they stand apart here, where they are seen.
-        if (!fit.Warnings.IsDefaultOrEmpty)
+        ImmutableArray<string> warnings = WeatherFitWords.Warnings(fit, scenario.Units);
+        if (!warnings.IsEmpty)
             html.Add($"<p>To know before you trust it:</p>\n");
-        List(html, fit.Warnings, "The fit to the record gives no warning.");
+        List(html, warnings, "The fit to the record gives no warning.");
         html.Add($"<details><summary>How well the generator gives back its record</summary>");
-        List(html, [.. fit.Words.Except(fit.Warnings, StringComparer.Ordinal)], "Nothing is said.");
+        List(html, WeatherFitWords.Sentences(fit, scenario.Units, scenario.Units), "Nothing is said.");
         html.Add($"</details>\n");
     }
+
+    private static string Rain(double millimetres, UnitSystem units) =>
+        units == UnitSystem.Imperial ? $"{Numbers.Short(Math.Round(millimetres / 25.4, 2))} in" : $"{Numbers.Short(millimetres)} mm";
 
     private static void List(HtmlText html, ImmutableArray<string> sentences, string none)
     {

@@ -10,6 +10,27 @@ public static class UnitWords
         ? FormattableString.Invariant($"{Tenths((celsius * 1.8) + 32)} F")
         : FormattableString.Invariant($"{Tenths(celsius)} C");
 
+    /// <summary>A difference of temperatures without its sign, such as "0.4 F".</summary>
+    /// <param name="kelvin">Difference, kelvin, 0 or more.</param>
+    /// <param name="units">Units of the site.</param>
+    public static string Difference(double kelvin, UnitSystem units) => units == UnitSystem.Imperial
+        ? FormattableString.Invariant($"{kelvin * 1.8:0.0} F")
+        : FormattableString.Invariant($"{kelvin:0.0} C");
+
+    /// <summary>A difference of temperatures with its sign, such as "+0.4 F".</summary>
+    /// <param name="kelvin">Difference, kelvin.</param>
+    /// <param name="units">Units of the site.</param>
+    public static string Change(double kelvin, UnitSystem units) => units == UnitSystem.Imperial
+        ? FormattableString.Invariant($"{kelvin * 1.8:+0.0;-0.0} F")
+        : FormattableString.Invariant($"{kelvin:+0.0;-0.0} C");
+
+    /// <summary>Rain of a year: "820 mm", or "32.3 inches".</summary>
+    /// <param name="millimetres">Rain, millimetres.</param>
+    /// <param name="units">Units of the site.</param>
+    public static string YearsRain(double millimetres, UnitSystem units) => units == UnitSystem.Imperial
+        ? FormattableString.Invariant($"{millimetres / 25.4:0.0} inches")
+        : FormattableString.Invariant($"{millimetres:0} mm");
+
     // Nothing is ever -0.
     private static double Tenths(double value) => Math.Round(value, 1) + 0.0;
 }

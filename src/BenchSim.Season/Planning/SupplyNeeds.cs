@@ -70,13 +70,14 @@ public sealed record SupplyNeeds
             .Select(group => new SeedNeed(group.First().Crop, group.Key.PacketId, group.Count(), group.Sum(batch => batch.Seeds), group.Key.Price)),
     ];
 
-    // The flats of a batch that is potted up are free again on that day, its trays from then on until they are set out.
+    // The flats of a batch that is potted up are free again on that day, its trays from then on until they are set out: for a day at least
+    // where the plan's own set-out date lies before the potting.
     private static IEnumerable<Stay> StaysOf(BatchPlan batch)
     {
         if (batch.Flat is { } flat && batch.PotUpOn is { } potUp)
         {
             yield return new Stay(flat, batch.Flats, batch.SowOn, potUp);
-            yield return new Stay(batch.Tray, batch.Trays, potUp, batch.SetOutOn);
+            yield return new Stay(batch.Tray, batch.Trays, potUp, batch.SetOutOn > potUp ? batch.SetOutOn : potUp.AddDays(1));
         }
         else
         {

@@ -59,6 +59,12 @@ public static class WeatherFit
         var chances = RainChances(statistics, assumptions);
         var amounts = RainAmounts(days, assumptions);
         var temperatures = TemperatureFit.Of(days, LeastDaysOfKind, assumptions);
+        if (temperatures.Residuals == ResidualModel.UnitedStatesAverage)
+        {
+            assumptions.Add("How temperatures carry over from day to day is not to be had from this record: it is taken as in the average of United States stations "
+                + "(Richardson and Wright 1984).");
+        }
+
         var months = ImmutableArray.CreateBuilder<MonthWeather>(12);
         for (var month = 0; month < 12; month++)
         {

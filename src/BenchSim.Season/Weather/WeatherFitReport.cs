@@ -3,7 +3,7 @@ using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Weather;
 
-/// <summary>How well a weather model reproduces the record it was fitted to: numbers by month, and the same in words.</summary>
+/// <summary>How well a weather model reproduces the record it was fitted to, in numbers; <see cref="WeatherFitWords"/> says it in words.</summary>
 public sealed record WeatherFitReport
 {
     /// <summary>Years of record below which a warning is given.</summary>
@@ -42,11 +42,8 @@ public sealed record WeatherFitReport
     /// record has no whole spring, or a spring without one.</summary>
     public required (double Record, double Generated)? LastFrostDay { get; init; }
 
-    /// <summary>What the user should know before trusting the fit, a sentence each.</summary>
-    public required ImmutableArray<string> Warnings { get; init; }
-
-    /// <summary>The report in words, a sentence a line: what was fitted, how well it does, and the warnings.</summary>
-    public required ImmutableArray<string> Words { get; init; }
+    /// <summary>What the model had to assume, a sentence each: see <see cref="WeatherModel.Assumptions"/>.</summary>
+    public required ImmutableArray<string> Assumptions { get; init; }
 
     /// <summary>Compares a model with a record over 400 generated years. Same model and record, same report.</summary>
     /// <param name="model">The model.</param>
@@ -63,7 +60,7 @@ public sealed record WeatherFitReport
         var drawn = WeatherStatistics.Of(generated);
         var months = ImmutableArray.CreateRange(Enumerable.Range(0, 12).Select(month => new MonthFit(
             month + 1, record.Months[month], drawn.Months[month], record.Months[month].Days / (double)MonthDays[month], YearsToGenerate)));
-        var report = new WeatherFitReport
+        return new WeatherFitReport
         {
             Months = months,
             First = days[0].Date,
@@ -74,11 +71,8 @@ public sealed record WeatherFitReport
             TminLag1 = (record.TminLag1, drawn.TminLag1),
             TmaxLag1 = (record.TmaxLag1, drawn.TmaxLag1),
             LastFrostDay = LastFrost(days, generated),
-            Warnings = [],
-            Words = [],
+            Assumptions = model.Assumptions,
         };
-        report = report with { Warnings = Warn(report, model) };
-        return report with { Words = Say(report) };
     }
 
     /// <summary>Years that a record's days make up (days / 365.25).</summary>
@@ -104,68 +98,5 @@ public sealed record WeatherFitReport
             return null;
         var drawn = WeatherStatistics.LastSpringNight(generated, WeatherStatistics.FrostC).Where(day => day > 0).ToList();
         return drawn.Count == 0 ? null : (record.Average(), drawn.Average());
-    }
-
-    private static ImmutableArray<string> Warn(WeatherFitReport report, WeatherModel model)
-    {
-        var warnings = ImmutableArray.CreateBuilder<string>();
-        if (report.Years < ShortRecordYears)
-        {
-            warnings.Add($"The record is short: {report.Years:0.0} years, and {ShortRecordYears:0} or more are wanted. "
-                + "A cold spring that comes once in ten years may not be in it, so chances of frost and of holds may be off either way.");
-        }
-
-        if (report.MissingDays > 0)
-            warnings.Add($"{report.MissingDays} days are missing between the first and the last day; the fit uses the days there are.");
-        foreach (var month in report.Months)
-        {
-            if (Math.Abs(month.TminMissC) > 0.5 || Math.Abs(month.TmaxMissC) > 0.5)
-            {
-                warnings.Add($"{MonthNames.Of(month.Month - 1)}: generated mean temperatures miss the record by "
-                    + $"{month.TminMissC:+0.0;-0.0} C (lowest) and {month.TmaxMissC:+0.0;-0.0} C (highest).");
-            }
-
-            if (Math.Abs(month.WetShareMiss) > 0.03)
-            {
-                warnings.Add($"{MonthNames.Of(month.Month - 1)}: the generated share of wet days misses the record by "
-                    + $"{100 * month.WetShareMiss:+0.0;-0.0} percentage points.");
-            }
-        }
-
-        warnings.AddRange(model.Assumptions);
-        return warnings.ToImmutable();
-    }
-
-    private static ImmutableArray<string> Say(WeatherFitReport report)
-    {
-        var words = ImmutableArray.CreateBuilder<string>();
-        words.Add($"Fitted to {report.Years:0.0} years of days, {report.First:yyyy-MM-dd} to {report.Last:yyyy-MM-dd}, "
-            + $"and compared with {report.GeneratedYears} generated years.");
-        var tmin = report.Months.MaxBy(month => Math.Abs(month.TminMissC))!;
-        var tmax = report.Months.MaxBy(month => Math.Abs(month.TmaxMissC))!;
-        var wet = report.Months.MaxBy(month => Math.Abs(month.WetShareMiss))!;
-        words.Add($"Mean lowest temperature: the worst month, {MonthNames.Of(tmin.Month - 1)}, misses by {Math.Abs(tmin.TminMissC):0.0} C.");
-        words.Add($"Mean highest temperature: the worst month, {MonthNames.Of(tmax.Month - 1)}, misses by {Math.Abs(tmax.TmaxMissC):0.0} C.");
-        words.Add($"Share of wet days: the worst month, {MonthNames.Of(wet.Month - 1)}, misses by {100 * Math.Abs(wet.WetShareMiss):0.0} percentage points.");
-        words.Add($"Day-to-day persistence (correlation, record and generated): lowest {report.TminLag1.Record:0.00} and {report.TminLag1.Generated:0.00}, "
-            + $"highest {report.TmaxLag1.Record:0.00} and {report.TmaxLag1.Generated:0.00}.");
-        words.Add($"Rain of a year: {report.Months.Sum(month => month.RecordRainMm):0} mm in the record, "
-            + $"{report.Months.Sum(month => month.GeneratedRainMm):0} mm generated.");
-        foreach (var month in report.Months.Where(month => month.Month is 4 or 5))
-        {
-            words.Add($"Nights below 4.4 C in {MonthNames.Of(month.Month - 1)}, a year: {month.RecordColdNights:0.0} in the record, "
-                + $"{month.GeneratedColdNights:0.0} generated.");
-        }
-
-        if (report.LastFrostDay is { } frost)
-            words.Add($"Last night at or below 0 C, on average: {DayName(frost.Record)} in the record, {DayName(frost.Generated)} generated.");
-        words.AddRange(report.Warnings);
-        return words.ToImmutable();
-    }
-
-    private static string DayName(double dayOfYear)
-    {
-        var date = new DateOnly(2001, 1, 1).AddDays((int)Math.Round(dayOfYear) - 1);
-        return $"{date.Day} {MonthNames.Of(date.Month - 1)}";
     }
 }

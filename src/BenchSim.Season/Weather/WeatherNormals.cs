@@ -160,13 +160,15 @@ public sealed record WeatherNormals
         return variance;
     }
 
+    private static string InBoth(double kelvin) => $"{kelvin} C ({kelvin * 1.8:0.0} F)";
+
     private ImmutableArray<string> Assume()
     {
         var said = ImmutableArray.CreateBuilder<string>();
         if (Months.Any(month => month.TminSdC is null || month.TmaxSdC is null))
         {
-            said.Add($"Where the spread of daily temperatures is not given: {DefaultTminSdC} K for the lowest "
-                + $"and {DefaultTmaxSdC} K for the highest, the average of two cities' record.");
+            said.Add($"Where the spread of daily temperatures is not given: {InBoth(DefaultTminSdC)} for the lowest "
+                + $"and {InBoth(DefaultTmaxSdC)} for the highest, the average of two cities' record.");
         }
 
         if (RainPersistence == DefaultRainPersistence)
@@ -175,7 +177,7 @@ public sealed record WeatherNormals
             said.Add($"Rain amounts have a gamma shape of {DefaultRainShape}, the average of two cities' record.");
         if (WetLessDryTminC == DefaultWetLessDryTminC && WetLessDryTmaxC == DefaultWetLessDryTmaxC)
         {
-            said.Add($"Wet days are {DefaultWetLessDryTminC} K milder by night and {-DefaultWetLessDryTmaxC} K cooler by day, "
+            said.Add($"Wet days are {InBoth(DefaultWetLessDryTminC)} milder by night and {InBoth(-DefaultWetLessDryTmaxC)} cooler by day, "
                 + "the average of two cities' record.");
         }
 

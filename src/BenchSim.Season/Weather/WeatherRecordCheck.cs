@@ -30,15 +30,21 @@ public static class WeatherRecordCheck
     /// <param name="rows">Rows in the order of the file.</param>
     /// <param name="file">Name of the file, for the places of faults.</param>
     /// <param name="ofFahrenheit">What would be right where the temperatures look like Fahrenheit: how a unit is stated in this file.</param>
+    /// <param name="temperature">Units in which the file writes temperatures; faults are told in them.</param>
+    /// <param name="rain">Units in which the file writes rain.</param>
     public static WeatherRecordFindings Check(
-        IReadOnlyList<WeatherRow> rows, string file, string ofFahrenheit = "degrees Celsius, or the unit F stated in the column's name")
+        IReadOnlyList<WeatherRow> rows,
+        string file,
+        string ofFahrenheit = "degrees Celsius, or the unit F stated in the column's name",
+        UnitSystem temperature = UnitSystem.Metric,
+        UnitSystem rain = UnitSystem.Metric)
     {
         ArgumentNullException.ThrowIfNull(rows);
         var faults = new List<Fault>();
         var repairs = new List<Fault>();
         if (rows.Count == 0)
             faults.Add(new Fault(new SourcePlace(file, 0, 0), "there is no day in the file", "one row a day, a year or more"));
-        var valued = CheckValues(rows, file, ofFahrenheit, faults);
+        var valued = CheckValues(rows, new RecordFile(file, temperature, rain), ofFahrenheit, faults);
         var ordered = Order(valued, file, repairs);
         var single = DropRepeats(ordered, file, faults, repairs);
         var refused = rows.Select(row => row.Date).Except(single.Select(row => row.Date)).ToHashSet();
@@ -49,15 +55,15 @@ public static class WeatherRecordCheck
     private static ImmutableArray<Fault> ByLine(List<Fault> faults) =>
         [.. faults.OrderBy(fault => fault.Place.Line).ThenBy(fault => fault.Place.Column)];
 
-    private static List<WeatherRow> CheckValues(IReadOnlyList<WeatherRow> rows, string file, string ofFahrenheit, List<Fault> faults)
+    private static List<WeatherRow> CheckValues(IReadOnlyList<WeatherRow> rows, RecordFile record, string ofFahrenheit, List<Fault> faults)
     {
         var crossed = rows.Count(row => row.TminC > row.TmaxC);
         var columnsCrossed = crossed * 2 > rows.Count;
-        var fahrenheit = LooksFahrenheit(rows, columnsCrossed);
+        var fahrenheit = record.Temperature == UnitSystem.Metric && LooksFahrenheit(rows, columnsCrossed);
         if (columnsCrossed)
         {
             faults.Add(new Fault(
-                new SourcePlace(file, rows[0].Line, rows[0].TminColumn),
+                new SourcePlace(record.Name, rows[0].Line, rows[0].TminColumn),
                 $"the lowest temperature is above the highest in {crossed} of {rows.Count} rows",
                 "the two columns are exchanged: name the lower one tmin and the higher one tmax"));
         }
@@ -65,7 +71,7 @@ public static class WeatherRecordCheck
         if (fahrenheit)
         {
             faults.Add(new Fault(
-                new SourcePlace(file, rows[0].Line, rows[0].TminColumn),
+                new SourcePlace(record.Name, rows[0].Line, rows[0].TminColumn),
                 "the temperatures are too high for degrees Celsius and look like Fahrenheit",
                 ofFahrenheit));
         }
@@ -74,7 +80,7 @@ public static class WeatherRecordCheck
         foreach (var row in rows)
         {
             var before = faults.Count;
-            CheckRow(row, file, columnsCrossed, fahrenheit, faults);
+            CheckRow(row, record, columnsCrossed, fahrenheit, faults);
             if (faults.Count == before && !columnsCrossed && !fahrenheit)
                 good.Add(row);
         }
@@ -94,7 +100,7 @@ public static class WeatherRecordCheck
         return (tooHot * 20 >= numbers.Count && lowest > ColdestC) || numbers.Average(row => (row.TminC + row.TmaxC) / 2) > HottestMeanC;
     }
 
-    private static void CheckRow(in WeatherRow row, string file, bool columnsCrossed, bool fahrenheit, List<Fault> faults)
+    private static void CheckRow(in WeatherRow row, RecordFile record, bool columnsCrossed, bool fahrenheit, List<Fault> faults)
     {
         var line = row.Line;
         CheckTemperature(row.TminC, row.TminColumn, "lowest");
@@ -102,15 +108,17 @@ public static class WeatherRecordCheck
         if (row.TminC > row.TmaxC && !columnsCrossed)
         {
             faults.Add(new Fault(
-                new SourcePlace(file, line, row.TminColumn),
-                $"the lowest temperature {row.TminC:0.##} is above the highest {row.TmaxC:0.##}",
+                new SourcePlace(record.Name, line, row.TminColumn),
+                $"the lowest temperature {record.Degrees(row.TminC)} is above the highest {record.Degrees(row.TmaxC)}",
                 "the lowest first; exchange the two if they are swapped"));
         }
 
         if (!(row.RainMm is >= 0 and <= MostRainMm))
         {
             faults.Add(new Fault(
-                new SourcePlace(file, line, row.RainColumn), $"rain of {row.RainMm:0.##} mm in a day is not possible", "0 or more millimetres, at most 1825"));
+                new SourcePlace(record.Name, line, row.RainColumn),
+                $"a day's rain of {record.Depth(row.RainMm)} is not possible",
+                $"0 or more, at most {record.Depth(MostRainMm)}"));
         }
 
         void CheckTemperature(double value, int column, string which)
@@ -118,9 +126,9 @@ public static class WeatherRecordCheck
             if (!fahrenheit && !(value is >= ColdestC and <= HottestC))
             {
                 faults.Add(new Fault(
-                    new SourcePlace(file, line, column),
-                    $"a {which} temperature of {value:0.##} C has never been measured on earth",
-                    $"degrees Celsius between {ColdestC} and {HottestC}"));
+                    new SourcePlace(record.Name, line, column),
+                    $"a {which} temperature of {record.Degrees(value)} has never been measured on earth",
+                    $"between {record.Degrees(ColdestC)} and {record.Degrees(HottestC)}"));
             }
         }
     }
@@ -227,5 +235,12 @@ public static class WeatherRecordCheck
         }
 
         repairs.Add(new Fault(place, which, "filled on a straight line between the days before and after"));
+    }
+
+    private readonly record struct RecordFile(string Name, UnitSystem Temperature, UnitSystem Rain)
+    {
+        public string Degrees(double celsius) => Temperature == UnitSystem.Imperial ? $"{(celsius * 1.8) + 32:0.##} F" : $"{celsius:0.##} C";
+
+        public string Depth(double millimetres) => Rain == UnitSystem.Imperial ? $"{millimetres / 25.4:0.##} in" : $"{millimetres:0.##} mm";
     }
 }

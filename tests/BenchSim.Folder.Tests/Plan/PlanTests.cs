@@ -145,6 +145,16 @@ public class PlanTests
         Assert.Empty(TestFolder.Faults(plan: Head + rows));
     }
 
+    [Fact]
+    public void A_plan_of_more_than_a_thousand_million_plants_is_refused()
+    {
+        // 100 rows of 10,000,000 plants, and one plant more.
+        var rows = string.Concat(Enumerable.Range(0, 100).Select(index => $"r{index},tomato,10000000,2027-02-01,,,\n"));
+        Assert.Equal(
+            "plan.csv:2:1: the plan wants 1,000,000,001 plants in all, the most of them here; a plan may want up to 1,000,000,000: check the columns plants and times",
+            Assert.Single(TestFolder.Faults(plan: Head + rows + "a,tomato,1,2027-03-01,,,\n")));
+    }
+
     // 365 x 999 = 364,635 days after 1 March 2027.
     [Fact]
     public void The_widest_succession_is_a_fault_and_no_overflow() => Assert.Equal(

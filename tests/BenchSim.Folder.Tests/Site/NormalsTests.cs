@@ -52,7 +52,7 @@ public class NormalsTests
     [Theory]
     [InlineData(Low, "low = [-5, -4, 0]", "site.toml:26:1: low has 3 numbers; write 12, one for each month, January first")]
     [InlineData(Low, "low = 4", "site.toml:26:7: low is not a list; write 12 numbers between square brackets, one for each month, January first")]
-    [InlineData(Low, "temperature_unit = \"F\"\n" + Low, "site.toml:28:1: read as Fahrenheit, the warmest month has -1.7 C; the normals look like Celsius; write temperature_unit = \"C\"")] // 29 F
+    [InlineData(Low, "temperature_unit = \"F\"\n" + Low, "site.toml:28:1: read as Fahrenheit, the warmest month has 29 F; the normals look like Celsius; write temperature_unit = \"C\"")] // 29 F
     [InlineData(Low, "", "site.toml:24:1: [weather] has no low; add a line low = [...] with 12 numbers, one for each month, January first")]
     [InlineData("[3, 4, 9,", "[3, -5, 9,", "site.toml:27:12: high is -5 C in February, below low, which is -4 C; write the mean lowest temperature of a day in low and the mean highest in high")]
     [InlineData("[10, 9, 10,", "[10, 29, 10,", "site.toml:28:18: rain_days is \"29\"; write a value from 0 to 28")]

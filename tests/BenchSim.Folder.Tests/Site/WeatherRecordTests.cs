@@ -26,10 +26,10 @@ public class WeatherRecordTests
     [Fact]
     public void Bad_days_are_all_named() => FaultMessageTests.AssertFaults(
         TestFolder.Faults(Site(""), others: ("weather.csv", "date,tmin,tmax,rain\n2015-01-01,1,9,0\n2015-01-03,1,9,0\n2015-01-03,9,1,\n2015-01-04,x,9,-1\n")),
-        "weather.csv:4:12: the lowest temperature 9 is above the highest 1; the lowest first; exchange the two if they are swapped",
+        "weather.csv:4:12: the lowest temperature 9 C is above the highest 1 C; the lowest first; exchange the two if they are swapped",
         "weather.csv:4:16: rain is empty; fill in every day of the record",
         "weather.csv:5:12: tmin is \"x\", which is not a number; write a temperature such as 60 F or 15.5 C",
-        "weather.csv:5:16: rain of -1 mm in a day is not possible; 0 or more millimetres, at most 1825");
+        "weather.csv:5:16: a day's rain of -1 mm is not possible; 0 or more, at most 1825 mm");
 
     [Theory]
     [InlineData("year = 2014", "site.toml:27:8: year is 2014, which the record does not hold from January to December; the whole years in it are: 2015")]
@@ -50,10 +50,12 @@ public class WeatherRecordTests
     [InlineData("/etc/hostname")]
     [InlineData("a\\\\b.csv")]
     [InlineData("C:weather.csv")]
-    public void A_record_outside_the_folder_is_refused(string file)
+    [InlineData("spring?.csv")]
+    [InlineData("data./weather.csv")]
+    public void A_record_outside_the_folder_or_under_a_name_that_no_report_can_keep_is_refused(string file)
     {
         var fault = Assert.Single(TestFolder.Faults(TestFolder.Site(Constant, $"kind = \"record\"\nfile = \"{file}\"")));
-        Assert.Contains("which is not inside the scenario folder", fault, StringComparison.Ordinal);
+        Assert.Contains("which is no plain name of a file inside the scenario folder", fault, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -82,8 +84,8 @@ public class WeatherRecordTests
     [Theory]
     [InlineData("2016-01-02,1,9,0\n2016-01-03,1,9,0\n2016-01-04,1,9,0\n2016-01-05,1,9,0\n", "", "weather.csv:3:1: 4 days are missing, 2016-01-02 to 2016-01-05; a row for each day; gaps of up to 3 days are filled")]
     [InlineData("2016-01-02,1,9,0\n", "2016-01-02,1,9,0\n2016-01-02,2,9,0\n", "weather.csv:4:1: 2016-01-02 is in line 3 too, with other values; one row a date")]
-    [InlineData("2016-01-02,1,9,0\n", "2016-01-02,9,1,0\n", "weather.csv:3:12: the lowest temperature 9 is above the highest 1; the lowest first; exchange the two if they are swapped")]
-    [InlineData("2016-01-02,1,9,0\n", "2016-01-02,1,90,0\n", "weather.csv:3:14: a highest temperature of 90 C has never been measured on earth; degrees Celsius between -90 and 57")]
+    [InlineData("2016-01-02,1,9,0\n", "2016-01-02,9,1,0\n", "weather.csv:3:12: the lowest temperature 9 C is above the highest 1 C; the lowest first; exchange the two if they are swapped")]
+    [InlineData("2016-01-02,1,9,0\n", "2016-01-02,1,90,0\n", "weather.csv:3:14: a highest temperature of 90 C has never been measured on earth; between -90 C and 57 C")]
     [InlineData("2016-02-29,1,9,0\n", "2016-02-29,1,9,0\n2016-02-30,1,9,0\n", "weather.csv:62:1: date is 2016-02-30, which is not in the calendar; February 2016 has 29 days")]
     [InlineData(",1,9,0", ",9,1,0", "weather.csv:2:12: the lowest temperature is above the highest in 366 of 366 rows; the two columns are exchanged: name the lower one tmin and the higher one tmax")]
     [InlineData(",1,9,0", ",45,68,0", "weather.csv:2:12: the temperatures are too high for degrees Celsius and look like Fahrenheit; write temperature_unit = \"F\" in [weather], or degrees Celsius")]
@@ -94,7 +96,7 @@ public class WeatherRecordTests
     // 31 F = -0.56 C: a summer of 31 C that is read as Fahrenheit.
     [Fact]
     public void Celsius_that_is_read_as_Fahrenheit_is_a_fault() => Assert.Equal(
-        "weather.csv:2:12: read as Fahrenheit, the warmest day of this record has -0.6 C; it looks like Celsius; write temperature_unit = \"C\" in [weather]",
+        "weather.csv:2:12: read as Fahrenheit, the warmest day of this record has 31 F; it looks like Celsius; write temperature_unit = \"C\" in [weather]",
         Assert.Single(TestFolder.Faults(
             Site("temperature_unit = \"F\""), others: ("weather.csv", Leap().Replace("2016-07-15,1,9,0", "2016-07-15,18,31,0", StringComparison.Ordinal)))));
 

@@ -21,6 +21,15 @@ public class VariantTests
     }
 
     [Fact]
+    public void A_variant_under_a_name_that_no_report_can_keep_is_refused()
+    {
+        using var folder = Folder("# nothing\n");
+        folder.Write("variants/ blank.toml", "# nothing\n");
+        var fault = Assert.Single(ScenarioFolder.ReadVariant(folder.Path, " blank").Faults).ToString();
+        Assert.StartsWith("variants/ blank.toml:0:0: \" blank\" is no plain name of a file; rename it", fault, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_variant_may_give_tolerances()
     {
         var scenario = Read("[[plan]]\nbatch = \"early\"\nearlier = 4\nlater = 2\n");

@@ -50,11 +50,11 @@ internal static class SyntheticHeat
             [.. Enumerable.Range(0, seasons).Select(season => MatElectricity.KilowattHours(space.Power!.Watts, 24 * (50 + (season * 7 % 21)), space.Power.Duty))])))];
 
     /// <summary>Weather as from a generator fitted to a record; the numbers of the model are nobody's.</summary>
-    public static GeneratedWeather Weather(string source, double years, params string[] warnings) => Fitted(
+    public static GeneratedWeather Weather(string source, double years, params string[] assumptions) => Fitted(
         Model(source, []),
         new WeatherFitReport
         {
-            Months = [],
+            Months = [.. Enumerable.Range(1, 12).Select(month => new MonthFit(month, Month(10), Month(month == 7 ? 10.2 : 10), 4, 400))],
             First = new DateOnly(2012, 1, 1),
             Last = new DateOnly(2015, 12, 31),
             Years = years,
@@ -63,12 +63,29 @@ internal static class SyntheticHeat
             TminLag1 = (0.69, 0.7),
             TmaxLag1 = (0.67, 0.68),
             LastFrostDay = null,
-            Warnings = [.. warnings],
-            Words = ["Fitted to years of days.", "The worst month misses by 0.2 C.", .. warnings],
+            Assumptions = [.. assumptions],
         });
 
     /// <summary>Weather as from monthly normals.</summary>
     public static GeneratedWeather Normals(string source, params string[] assumptions) => new(Model(source, [.. assumptions]), null);
+
+    // A month of ten days, all dry.
+    private static MonthStatistics Month(double tminC) => new()
+    {
+        Days = 10,
+        TminMeanC = tminC,
+        TmaxMeanC = 20,
+        TminSdC = 1,
+        TmaxSdC = 1,
+        WetDays = 0,
+        AfterDry = 9,
+        WetAfterDry = 0,
+        AfterWet = 0,
+        WetAfterWet = 0,
+        RainMm = 0,
+        ColdNights = 0,
+        FrostNights = 0,
+    };
 
     private static GeneratedWeather Fitted(WeatherModel model, WeatherFitReport report) => new(model, new FittedWeather(model, report));
 

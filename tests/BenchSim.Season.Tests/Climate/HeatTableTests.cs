@@ -92,6 +92,11 @@ public class HeatTableTests
             Assert.Equal(Hours, asked);
         }
 
+        // Hour after hour, so that each is asked for as the first that is not there yet, and past the end.
+        asked = 0;
+        lazy.Start(Fill);
+        Assert.All(Enumerable.Range(0, Hours + 2), hour => Assert.Equal(whole.At(hour + 0.5), lazy.At(hour + 0.5)));
+
         void Fill(int from, Span<double> into)
         {
             Assert.Equal(asked, from);

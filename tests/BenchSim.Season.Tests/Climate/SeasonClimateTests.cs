@@ -28,16 +28,16 @@ public class SeasonClimateTests
         ],
     };
 
-    private static readonly ClimateLayout Layout = new(Site);
+    private readonly ClimateLayout _layout = new(Site);
 
     [Fact]
     public void Every_space_has_its_own_air_and_medium()
     {
-        Assert.Equal([1, 1, 1, 2, 0], Enumerable.Range(0, 5).Select(Layout.AirOf));
+        Assert.Equal([1, 1, 1, 2, 0], Enumerable.Range(0, 5).Select(_layout.AirOf));
         var climate = Made();
 
         // Degree-days above -100 C in the first day: the mats at 25 and 22, the media of the benches at 18 and 8, of the table at 8.
-        Assert.Equal([125, 122, 118, 108, 108], Enumerable.Range(0, 5).Select(space => Math.Round(climate.TemperatureSum(Layout.MediumOf(space)).At(24) / 1e6, 3)));
+        Assert.Equal([125, 122, 118, 108, 108], Enumerable.Range(0, 5).Select(space => Math.Round(climate.TemperatureSum(_layout.MediumOf(space)).At(24) / 1e6, 3)));
     }
 
     [Fact]
@@ -45,10 +45,10 @@ public class SeasonClimateTests
     {
         // Base 10, optimum 30: 15, 12, 8, 0 and 0 a day. Base 5, optimum 20, ceiling 35: 15 (35 - T) / 15 above 20 C is 10 and 13; 13, 3 and 3 below.
         var climate = Made();
-        Assert.Equal([15, 12, 8, 0, 0], Enumerable.Range(0, 5).Select(space => Sum(Layout.EmergenceOf(0), space)));
-        Assert.Equal([10, 13, 13, 3, 3], Enumerable.Range(0, 5).Select(space => Sum(Layout.EmergenceOf(1), space)));
+        Assert.Equal([15, 12, 8, 0, 0], Enumerable.Range(0, 5).Select(space => Sum(_layout.EmergenceOf(0), space)));
+        Assert.Equal([10, 13, 13, 3, 3], Enumerable.Range(0, 5).Select(space => Sum(_layout.EmergenceOf(1), space)));
 
-        double Sum(int law, int space) => Math.Round(climate.EmergenceSum(law, Layout.MediumOf(space)).At(24) / 1e6, 3);
+        double Sum(int law, int space) => Math.Round(climate.EmergenceSum(law, _layout.MediumOf(space)).At(24) / 1e6, 3);
     }
 
     [Fact]
@@ -56,10 +56,10 @@ public class SeasonClimateTests
     {
         // 20 C: 10 above the one base; 6 up to the cap of the other. Half of it on 31 March, all of it from 1 April on. 10 C outdoors and in the cold house: nothing.
         var climate = Made();
-        Assert.Equal([5, 0, 0], new[] { 1, 2, 0 }.Select(air => climate.GrowthSum(Layout.GrowthOf(0), air).At(24) / 1e6));
-        Assert.Equal([3, 0, 0], new[] { 1, 2, 0 }.Select(air => climate.GrowthSum(Layout.GrowthOf(1), air).At(24) / 1e6));
-        Assert.Equal(45, climate.GrowthSum(Layout.GrowthOf(0), 1).At(24 * Days) / 1e6, 1e-9);
-        Assert.Equal(27, climate.GrowthSum(Layout.GrowthOf(1), 1).At(24 * Days) / 1e6, 1e-9);
+        Assert.Equal([5, 0, 0], new[] { 1, 2, 0 }.Select(air => climate.GrowthSum(_layout.GrowthOf(0), air).At(24) / 1e6));
+        Assert.Equal([3, 0, 0], new[] { 1, 2, 0 }.Select(air => climate.GrowthSum(_layout.GrowthOf(1), air).At(24) / 1e6));
+        Assert.Equal(45, climate.GrowthSum(_layout.GrowthOf(0), 1).At(24 * Days) / 1e6, 1e-9);
+        Assert.Equal(27, climate.GrowthSum(_layout.GrowthOf(1), 1).At(24 * Days) / 1e6, 1e-9);
     }
 
     [Fact]
@@ -187,9 +187,9 @@ public class SeasonClimateTests
         null,
         "record.csv");
 
-    private static SeasonClimate Made(Func<int, (double, double)>? ofDay = null, bool isShared = false)
+    private SeasonClimate Made(Func<int, (double, double)>? ofDay = null, bool isShared = false)
     {
-        var climate = new SeasonClimate(Layout, Days, ForecastNights, isShared);
+        var climate = new SeasonClimate(_layout, Days, ForecastNights, isShared);
         Fill(climate, ofDay ?? (_ => (10, 10)));
         return climate;
     }

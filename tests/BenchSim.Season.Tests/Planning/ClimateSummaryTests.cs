@@ -142,6 +142,10 @@ public class ClimateSummaryTests
         Assert.Equal(0, summary.Frost.FrostAfter[0].Share);
         Assert.Equal(new DateOnly(2027, 11, 30), summary.Nights!.Last);
         Assert.Equal(1, summary.Nights.FrostAfter[0].Share);
+
+        // A season that closes within 45 days of the warmest is spring to its end.
+        var brief = ClimateSummary.Of(Plan(house => house, record with { Days = days }, closes: new(2027, 7, 31)));
+        Assert.Equal(new DateOnly(2027, 7, 31), brief.Frost!.Last);
     }
 
     [Fact]
@@ -275,18 +279,36 @@ public class ClimateSummaryTests
     [Fact]
     public void Hold_days_of_two_crops_are_told_by_temperature_coldest_first()
     {
-        // "a" hardens above 5 and leaves above 3; "b" hardens above 2 and leaves above 3; "c" is as "a". Held at 4 C day and night: "a" and "c" from the table alone.
+        // "a" hardens above 5 and leaves above 3; "b" hardens above 2 and leaves above 1; "c" is as "a". Held at 4 C day and night: "a" and "c" from the table alone.
         var plan = SmallSite.Plan(SmallSite.Scenario(
             [SmallSite.Mat(9), SmallSite.Bench(9), SmallSite.Table(9)],
             [SmallSite.Batch("3", 50, SmallSite.Monday, "c"), SmallSite.Batch("1", 50, SmallSite.Monday, "a"), SmallSite.Batch("2", 50, SmallSite.Monday, "b"), SmallSite.Batch("4", 50, SmallSite.Monday, "a")],
-            crops: [SmallSite.Crop("a"), SmallSite.Crop("b") with { HardenAboveC = 2 }, SmallSite.Crop("c")],
+            crops: [SmallSite.Crop("a"), SmallSite.Crop("b") with { HardenAboveC = 2, FieldAboveC = 1 }, SmallSite.Crop("c")],
             weather: Record((2021, 4))));
         var holds = ClimateSummary.Of(plan).Holds;
         Assert.Equal(
-            [(HoldKind.Table, 2, "b", 0), (HoldKind.Table, 5, "a c", 14), (HoldKind.WetField, null, "", 0), (HoldKind.Field, 3, "a b c", 0)],
+            [(HoldKind.Table, 2, "b", 0), (HoldKind.Table, 5, "a c", 14), (HoldKind.WetField, null, "", 0), (HoldKind.Field, 1, "b", 0), (HoldKind.Field, 3, "a c", 0)],
             holds.Select(hold => (hold.Kind, hold.AboveC, string.Join(' ', hold.Crops), hold.Fortnights[0].Mean)));
         Assert.All(holds, hold => Assert.Equal((0, 1), (hold.Fortnights[0].StandardDeviation, hold.Fortnights[0].Years)));
         Assert.Equal(holds[0].Fortnights[0].First.AddDays(14), holds[0].Fortnights[1].First);
+        Assert.Equal(
+            [(1, "", "b"), (2, "b", ""), (3, "", "a c"), (5, "a c", "")],
+            ClimateSummary.Of(plan).Thresholds.Select(each => (each.TemperatureC, string.Join(' ', each.ToTable), string.Join(' ', each.ToField))));
+    }
+
+    [Fact]
+    public void Hold_days_of_one_temperature_are_told_by_table_the_open_one_first()
+    {
+        // In frost: "a" hardens in the house at 20 C, "b" in the open.
+        var plan = SmallSite.Plan(SmallSite.Scenario(
+            [SmallSite.Mat(9), SmallSite.Bench(9), SmallSite.Table(9), SmallSite.Table(9) with { Id = "inside", HouseId = "main" }],
+            [SmallSite.Batch("1", 50, SmallSite.Monday, "a"), SmallSite.Batch("2", 50, SmallSite.Monday, "b")],
+            crops: [SmallSite.Crop("a"), SmallSite.Crop("b")],
+            weather: Record((2021, -2), (2022, -2))));
+        var apart = plan with { Batches = [plan.Batches[0] with { Tables = [3] }, plan.Batches[1] with { Tables = [2] }] };
+        Assert.Equal(
+            [("", "b", 14), ("main", "a", 0)],
+            ClimateSummary.Of(apart).Holds[..2].Select(hold => (string.Join(' ', hold.Under), string.Join(' ', hold.Crops), hold.Fortnights[0].Mean)));
     }
 
     private static SeasonPlan Powered(MatPower power, ImmutableArray<BatchOrder> orders) =>

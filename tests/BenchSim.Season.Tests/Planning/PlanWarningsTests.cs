@@ -118,6 +118,19 @@ public class PlanWarningsTests
         Assert.Equal(said, Plan(site).Warnings.Select(warning => warning.What).ToArray());
     }
 
+    [Fact]
+    public void One_table_that_is_warm_enough_lets_trays_out_of_the_house()
+    {
+        // 4 C in the open, 20 C on a table in the house: only the field, at 6 C, keeps them.
+        var site = Scenario(
+            [Mat(4), Bench(90), Table(90), Table(90) with { Id = "inside", HouseId = "main" }],
+            [Batch("a", 50, Monday)],
+            Dim,
+            [Crop() with { FieldAboveC = 6 }],
+            new ConstantWeather(4, 20, 0));
+        Assert.Contains("it goes to the field only where nights have 6 C or more", Assert.Single(Plan(site).Warnings).What, StringComparison.Ordinal);
+    }
+
     private static string[] Warnings(ImmutableArray<BatchOrder> orders, Crop? crop = null, SiteRules? rules = null) =>
         [.. Plan(Site(orders, crop ?? Crop(), rules ?? Dim)).Warnings.Select(warning => warning.What)];
 

@@ -71,12 +71,22 @@ public class PlannedDatesTests
         Assert.Contains("before the first work day", fault.What, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void A_date_that_the_season_opens_too_late_for_is_a_fault()
+    // Ready on the 22nd when sown on the first day.
+    [Theory]
+    [InlineData(1, "2027-03-01")]
+    [InlineData(19, "2027-03-19")]
+    public void A_date_that_the_season_opens_too_late_for_is_a_fault(int wanted, string date)
     {
-        // Ready on the 22nd when sown on the first day.
-        var fault = Assert.Single(Make(Batch("a", 50, null) with { SetOut = March(19) }).Faults);
-        Assert.Contains("before the season opens on 2027-03-01 to be ready by 2027-03-19", fault.What, StringComparison.Ordinal);
+        var fault = Assert.Single(Make(Batch("a", 50, null) with { SetOut = March(wanted) }).Faults);
+        Assert.Contains($"before the season opens on 2027-03-01 to be ready by {date}", fault.What, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_season_that_opens_on_a_day_off_has_no_work_day_then()
+    {
+        var site = Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 50, null) with { SetOut = new(2027, 2, 28) }]);
+        var fault = Assert.Single(SeasonPlanner.Make(site with { Window = new SeasonWindow(new(2027, 2, 28), new(2027, 6, 29)) }).Faults);
+        Assert.Contains("before the first work day", fault.What, StringComparison.Ordinal);
     }
 
     // The house is at 20 C, and this crop comes up from 25 C on. An earlier season would not help it, whichever date is given.
@@ -124,6 +134,11 @@ public class PlannedDatesTests
         // Set out on day 21 and day 28, thrown out at most 21 days later, 14 more: the last day is 63, so 64 days.
         var site = Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 50, Monday), Batch("b", 50, Monday.AddDays(7))]);
         Assert.Equal(64, Plan(site).Days);
+
+        // One crop that may stand for 30 days keeps the season going for all.
+        Crop[] crops = [Crop("short"), Crop("long") with { DiscardAfterDays = 30 }];
+        var two = Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 50, Monday, "long"), Batch("b", 50, Monday.AddDays(7), "short")], crops: crops);
+        Assert.Equal(28 + 30 + 14 + 1, Plan(two).Days);
     }
 
     // The window has 121 days from 1 March to 29 June, the play 57 days; three nights of forecast and the day after them come on top of the longer one: up to 3 July.

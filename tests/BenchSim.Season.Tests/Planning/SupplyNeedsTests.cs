@@ -34,6 +34,16 @@ public class SupplyNeedsTests
     }
 
     [Fact]
+    public void Trays_that_are_potted_up_after_the_date_they_were_wanted_stand_too()
+    {
+        // P is potted up on 18 March and was wanted on the 15th: its three trays stand beside A's four.
+        var plan = PlannedWorkTests.Plan(
+            SmallSite.Batch("A", 200, SmallSite.Monday), SmallSite.PotUpBatch("P", 150, SmallSite.Monday.AddDays(7)) with { SetOut = new DateOnly(2027, 3, 15) });
+        Assert.Equal((new DateOnly(2027, 3, 18), new DateOnly(2027, 3, 15)), (plan.Batches[1].PotUpOn, plan.Batches[1].SetOutOn));
+        Assert.Equal((7, 7), (SupplyNeeds.Of(plan, First, Last).Trays[0].Filled, SupplyNeeds.Of(plan, First, Last).Trays[0].MostAtOnce));
+    }
+
+    [Fact]
     public void Seed_is_counted_by_crop_packet_and_price()
     {
         var needs = SupplyNeeds.Of(Priced(), First, Last);

@@ -54,6 +54,7 @@ public class TemperatureFitTests
                 .. thinWet.Select(month => $"{month} wet days: its rain amounts are those of the whole year."),
                 .. thinWet.Select(month => $"{month} wet days: their temperatures are those of its dry days and the year's usual difference."),
                 "October has only 3 dry days: their temperatures are those of its wet days and the year's usual difference.",
+                "How temperatures carry over from day to day is not to be had from this record: it is taken as in the average of United States stations (Richardson and Wright 1984).",
             ],
             Fitted().Assumptions);
     }

@@ -43,14 +43,14 @@ public class WeatherFitTests
     {
         var model = WeatherModel.FromNormals(Truth);
         var brief = WeatherFit.Fit(Draw(model, 4));
-        Assert.StartsWith("The record is short: 4.0 years, and 10 or more are wanted.", brief.Report.Warnings[0], StringComparison.Ordinal);
-        Assert.DoesNotContain(WeatherFit.Fit(Draw(model, 12)).Report.Warnings, warning => warning.StartsWith("The record is short", StringComparison.Ordinal));
+        Assert.StartsWith("The record is short: 4.0 years, and 10 or more are wanted.", Warnings(brief.Report)[0], StringComparison.Ordinal);
+        Assert.DoesNotContain(Warnings(WeatherFit.Fit(Draw(model, 12)).Report), warning => warning.StartsWith("The record is short", StringComparison.Ordinal));
     }
 
     [Fact]
     public void The_report_says_in_words_how_well_the_record_is_reproduced()
     {
-        var words = WeatherFit.Fit(Draw(WeatherModel.FromNormals(Truth), 12)).Report.Words;
+        var words = Sentences(WeatherFit.Fit(Draw(WeatherModel.FromNormals(Truth), 12)).Report);
         Assert.StartsWith("Fitted to 12.0 years of days, 2001-01-01 to 2012-12-31, and compared with 400 generated years.", words[0], StringComparison.Ordinal);
         Assert.StartsWith("Mean lowest temperature: the worst month, ", words[1], StringComparison.Ordinal);
         Assert.Contains(words, line => line.StartsWith("Nights below 4.4 C in April, a year: ", StringComparison.Ordinal));
@@ -61,7 +61,7 @@ public class WeatherFitTests
     public void Same_record_same_report()
     {
         var record = Draw(WeatherModel.FromNormals(Truth), 3);
-        Lines.Equal(WeatherFit.Fit(record).Report.Words, WeatherFit.Fit(record).Report.Words);
+        Lines.Equal(Sentences(WeatherFit.Fit(record).Report), Sentences(WeatherFit.Fit(record).Report));
     }
 
     [Fact]
@@ -159,7 +159,7 @@ public class WeatherFitTests
             "September: generated mean temperatures miss the record by +0.0 C (lowest) and -2.0 C (highest).",
             "Something was assumed.",
         ];
-        Lines.Equal(warnings, report.Warnings);
+        Lines.Equal(warnings, Warnings(report));
         Lines.Equal(
             [
                 "Fitted to 12.0 years of days, 2001-01-01 to 2012-12-31, and compared with 400 generated years.",
@@ -167,15 +167,22 @@ public class WeatherFitTests
                 "Mean highest temperature: the worst month, September, misses by 2.0 C.",
                 "Share of wet days: the worst month, July, misses by 96.8 percentage points.",
             ],
-            report.Words[..4]);
-        Lines.Contain("Rain of a year: 20 mm in the record, 310 mm generated.", report.Words);
-        Assert.Contains(report.Words, line => line.StartsWith("Nights below 4.4 C in April, a year: 30.0 in the record, ", StringComparison.Ordinal));
+            Sentences(report)[..4]);
+        Lines.Contain("Rain of a year: 20 mm in the record, 310 mm generated.", Sentences(report));
+        Assert.Contains(Sentences(report), line => line.StartsWith("Nights below 4.4 C in April, a year: 30.0 in the record, ", StringComparison.Ordinal));
 
         // The generated frosts end where the curve through the months comes up through 0 C.
         var curve = MeanPreservingCurve.Daily([.. months.Select(month => month.TminDryC)]);
         var last = Enumerable.Range(0, 181).Select(first.AddDays).Last(date => curve[MeanPreservingCurve.PlaceOf(date)] <= 0);
-        Lines.Contain($"Last night at or below 0 C, on average: 10 March in the record, {last.Day} {(last.Month == 2 ? "February" : "March")} generated.", report.Words);
-        Lines.Equal(warnings, report.Words[^6..]);
+        Lines.Contain($"Last night at or below 0 C, on average: 10 March in the record, {last.Day} {(last.Month == 2 ? "February" : "March")} generated.", Sentences(report));
+
+        // The same in Fahrenheit and inches: 9 K are 16.2 F and 2 K are 3.6 F; 20 mm are 0.8 inches, 310 mm 12.2; 4.4 C is 39.9 F.
+        Lines.Contain("February: generated mean temperatures miss the record by -16.2 F (lowest) and +0.0 F (highest).", WeatherFitWords.Warnings(report, UnitSystem.Imperial));
+        var imperial = WeatherFitWords.Sentences(report, UnitSystem.Imperial, UnitSystem.Imperial);
+        Lines.Contain("Mean highest temperature: the worst month, September, misses by 3.6 F.", imperial);
+        Lines.Contain("Rain of a year: 0.8 inches in the record, 12.2 inches generated.", imperial);
+        Assert.Contains(imperial, line => line.StartsWith("Nights below 39.9 F in April, a year: ", StringComparison.Ordinal));
+        Assert.Contains(imperial, line => line.StartsWith("Last night at or below 32 F, on average: ", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -196,4 +203,8 @@ public class WeatherFitTests
         new WeatherGenerator(model).Draw(11, 0, first, tmin, tmax, rain);
         return [.. Enumerable.Range(0, count).Select(day => new DailyWeather(first.AddDays(day), tmin[day], tmax[day], rain[day]))];
     }
+
+    private static ImmutableArray<string> Warnings(WeatherFitReport report) => WeatherFitWords.Warnings(report, UnitSystem.Metric);
+
+    private static ImmutableArray<string> Sentences(WeatherFitReport report) => WeatherFitWords.Sentences(report, UnitSystem.Metric, UnitSystem.Metric);
 }

@@ -41,6 +41,24 @@ public class WeatherNormalsTests
         Assert.Equal(5, model.Assumptions.Length);
         Lines.Contain("Rain follows rain as in Geng and others 1986: the chance after a dry day is 0.75 times the share of wet days.", model.Assumptions);
         Assert.DoesNotContain(WeatherModel.FromNormals(Valley with { RainPersistence = 0.4 }).Assumptions, said => said.StartsWith("Rain follows", StringComparison.Ordinal));
+
+        // In both units: 1.43 K are 2.6 F, 1.02 K 1.8 F.
+        const string wet = "Wet days are 1.43 C (2.6 F) milder by night and 1.02 C (1.8 F) cooler by day, the average of two cities' record.";
+        Lines.Contain(wet, model.Assumptions);
+        Assert.DoesNotContain(wet, WeatherModel.FromNormals(Valley with { WetLessDryTminC = 1 }).Assumptions, StringComparer.Ordinal);
+        Assert.DoesNotContain(wet, WeatherModel.FromNormals(Valley with { WetLessDryTmaxC = -1 }).Assumptions, StringComparer.Ordinal);
+    }
+
+    // Each month has both spreads, or one of one month is missing.
+    [Theory]
+    [InlineData(3, 3, false)]
+    [InlineData(null, 3, true)]
+    [InlineData(3, null, true)]
+    public void A_spread_that_is_missing_in_one_month_is_assumed_there(int? low, int? high, bool isSaid)
+    {
+        var given = Valley.Months.Select(month => month with { TminSdC = 4, TmaxSdC = 4 }).ToImmutableArray();
+        var normals = Valley with { Months = given.SetItem(6, given[6] with { TminSdC = low, TmaxSdC = high }) };
+        Assert.Equal(isSaid, WeatherModel.FromNormals(normals).Assumptions.Any(said => said.StartsWith("Where the spread of daily temperatures is not given: 3.15 C (5.7 F) for the lowest", StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -126,6 +144,7 @@ public class WeatherNormalsTests
             [
                 Valley with { RainShape = 0.04 }, Valley with { RainShape = 101 }, Valley with { RainPersistence = -0.1 }, Valley with { WetLessDryTminC = double.NaN },
                 Valley with { WetLessDryTmaxC = double.PositiveInfinity }, Valley with { Months = [.. Valley.Months.Take(11)] }, Valley with { Months = default },
+                Valley with { Residuals = ResidualModel.UnitedStatesAverage with { A11 = 1.2 } },
             ],
             normals => Assert.Single(normals.Problems()));
     }
@@ -137,7 +156,7 @@ public class WeatherNormalsTests
     {
         var desert = Valley with { Months = [.. Valley.Months.Select(month => month with { RainDays = 0, RainMm = 0 })] };
         Assert.Empty(desert.Problems());
-        Assert.All(WeatherModel.FromNormals(desert).Months, month => Assert.Equal(0, month.WetShare));
+        Assert.All(WeatherModel.FromNormals(desert).Months, month => Assert.Equal((0, true), (month.WetShare, double.IsFinite(month.RainScaleMm))));
     }
 
     private static DailyWeather[] Years(int years)

@@ -20,7 +20,7 @@ public class WeatherRecordCheckTests
         rows[4] = rows[4] with { TminC = 12, TmaxC = 3, TminColumn = 12 };
         var findings = WeatherRecordCheck.Check(rows, "weather.csv");
         Lines.Equal(
-            ["weather.csv:6:12: the lowest temperature 12 is above the highest 3; the lowest first; exchange the two if they are swapped"],
+            ["weather.csv:6:12: the lowest temperature 12 C is above the highest 3 C; the lowest first; exchange the two if they are swapped"],
             findings.Faults.Select(fault => fault.ToString()));
         Assert.Empty(findings.Repairs);
     }
@@ -46,14 +46,40 @@ public class WeatherRecordCheckTests
     }
 
     [Fact]
+    public void A_mild_place_in_Fahrenheit_is_known_by_its_mean()
+    {
+        // 30 to 40 and 50 to 56 by turns: never above 57, but no place has a mean of 44 C.
+        var rows = Rows("2024-01-01", 30).Select((row, index) => index % 2 == 0 ? row with { TminC = 30, TmaxC = 40 } : row with { TminC = 50, TmaxC = 56 }).ToList();
+        Assert.Contains("look like Fahrenheit", Assert.Single(WeatherRecordCheck.Check(rows, "weather.csv").Faults).What, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Numbers_that_stand_for_missing_days_are_faults_of_their_lines()
+    {
+        // Two days in 20 of 99.9 and one of -99.9: no unit makes weather of them.
+        var rows = Rows("2024-04-01", 20);
+        rows[3] = rows[3] with { TmaxC = 99.9 };
+        rows[7] = rows[7] with { TmaxC = 99.9 };
+        rows[9] = rows[9] with { TminC = -99.9 };
+        Assert.Equal([5, 9, 11], WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.Place.Line));
+    }
+
+    [Fact]
+    public void Days_of_one_temperature_are_not_crossed()
+    {
+        var rows = Rows("2024-04-01", 20).Select(row => row with { TminC = 7, TmaxC = 7 }).ToList();
+        Assert.Empty(WeatherRecordCheck.Check(rows, "weather.csv").Faults);
+    }
+
+    [Fact]
     public void One_impossible_value_is_a_fault_of_its_line()
     {
         var rows = Rows("2024-04-01", 40);
         rows[1] = rows[1] with { TmaxC = 151, RainMm = -1 };
         Lines.Equal(
             [
-                "weather.csv:3:0: a highest temperature of 151 C has never been measured on earth; degrees Celsius between -90 and 57",
-                "weather.csv:3:0: rain of -1 mm in a day is not possible; 0 or more millimetres, at most 1825",
+                "weather.csv:3:0: a highest temperature of 151 C has never been measured on earth; between -90 C and 57 C",
+                "weather.csv:3:0: a day's rain of -1 mm is not possible; 0 or more, at most 1825 mm",
             ],
             WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.ToString()));
     }
