@@ -22,7 +22,7 @@ public static class BottleneckSentences
             Headline(result),
             .. result.Pairs.Where(pair => pair.HelpsTogether).Select(pair => Pair(result, pair)),
             .. result.Larger.Select(trial => $"{SavingWords.Unit(trial.Space, trial.PlacesAdded ?? 0)} {SavingWords.Effect(trial.LatePlantDays, result.Seasons)}{SavingWords.Fits(trial.Fits)}."),
-            .. result.Unlimited.Where(trial => !IsBottleneck(result, trial)).Select(trial => $"{SavingWords.Name(trial.Space)} without limit, alone, {SavingWords.Effect(trial.LatePlantDays, result.Seasons)}{SavingWords.Fits(trial.Fits)}."),
+            .. result.Unlimited.Where(trial => trial != BottleneckOf(result)).Select(trial => $"{SavingWords.Name(trial.Space)} without limit, alone, {SavingWords.Effect(trial.LatePlantDays, result.Seasons)}{SavingWords.Fits(trial.Fits)}."),
         ];
     }
 
@@ -36,16 +36,15 @@ public static class BottleneckSentences
             + "Everything is played on the same luck, with the planned dates as they are.";
     }
 
-    private static bool IsBottleneck(BottleneckResult result, BottleneckTrial trial) =>
-        trial == result.Unlimited[0] && SavingWords.IsSaving(trial.LatePlantDays);
+    // The trials come with the greatest mean saving first; one that is unsure may stand before one that is not.
+    private static BottleneckTrial? BottleneckOf(BottleneckResult result) => result.Unlimited.FirstOrDefault(trial => SavingWords.IsSaving(trial.LatePlantDays));
 
     private static string Headline(BottleneckResult result)
     {
-        BottleneckTrial first = result.Unlimited[0];
         if (result.LatePlantDays == 0)
             return $"No plant is late in any of {Numbers.Count(result.Seasons, "season", "seasons")}: room holds nothing back.";
-        if (!IsBottleneck(result, first))
-            return $"No space is a bottleneck by itself: none of them, without limit, alone, makes a difference that can be told to the {SavingWords.Amount(result.LatePlantDays)} late plant-days a season.";
+        if (BottleneckOf(result) is not { } first)
+            return $"No space is a bottleneck by itself: none of them, without limit, alone, saves any of the {SavingWords.Amount(result.LatePlantDays)} late plant-days a season that can be told from luck.";
         MeasureChange late = first.LatePlantDays;
         return $"The bottleneck is {SavingWords.Name(first.Space)}: without a limit there, {SavingWords.Amount(late.Difference)} of {SavingWords.Amount(late.Base)} late plant-days a season "
             + $"would be saved ({SavingWords.Range(late)}){SavingWords.Fits(first.Fits)}.";

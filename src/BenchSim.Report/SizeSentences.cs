@@ -99,10 +99,10 @@ public static class SizeSentences
 
     private static string Verb(int places, string one, string many) => places == 1 ? one : many;
 
-    private static string Goal(SizeResult result) => Numbers.Percent(result.Goal.Share) + " %";
+    private static string Goal(SizeResult result) => Numbers.Setting(result.Goal.Share) + " %";
 
     private static string Fits(SizeResult result, SizePoint point) =>
-        $"{Percent(point.Fits.Share)} % of {Numbers.Count(result.Seasons, "season", "seasons")} ({Percent(result.Goal.Confidence)} % interval {Percent(point.Fits.Low)} to {Percent(point.Fits.High)} %)";
+        $"{Percent(point.Fits.Share)} % of {Numbers.Count(result.Seasons, "season", "seasons")} ({Numbers.Setting(result.Goal.Confidence)} % interval {Percent(point.Fits.Low)} to {Percent(point.Fits.High)} %)";
 
     // One decimal: whole percentages could put both ends of a narrow interval on the goal.
     private static string Percent(double share) => (share * 100).ToString("0.#", null);

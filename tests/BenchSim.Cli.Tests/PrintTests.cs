@@ -43,6 +43,20 @@ public sealed class PrintTests
     }
 
     [Fact]
+    public void Work_after_the_last_date_that_is_wanted_is_printed_too()
+    {
+        // P is wanted on 15 March, before it can be potted up: its later jobs come after the last set-out of the plan, A's and B's.
+        using var folder = new TemporaryFolder();
+        string farm = PaperFarm.In(folder);
+        string plan = Path.Combine(farm, "plan.csv");
+        string[] lines = [.. File.ReadAllLines(plan).Select((line, index) => line + (index == 0 ? ",set_out" : line.StartsWith('P') ? ",2027-03-15" : ","))];
+        File.WriteAllLines(plan, lines);
+        using var json = JsonDocument.Parse(Call.Run("print", farm, "--json").Output);
+        Assert.Equal("13", json.RootElement.GetProperty("jobs").GetRawText());
+        Assert.Equal("10", json.RootElement.GetProperty("labels").GetProperty("labels").GetRawText());
+    }
+
+    [Fact]
     public void The_label_file_has_one_line_a_tray_of_each_batch()
     {
         using var folder = new TemporaryFolder();
@@ -92,6 +106,8 @@ public sealed class PrintTests
     [InlineData("--used=21", "--used 21 cannot be used; a sheet a4-21 has 21 labels, so write a number below that.")]
     [InlineData("--used=-1", "--used \"-1\" cannot be used")]
     [InlineData("--week=2030-01-01", "the plan has nothing to do from 2029-12-31 to 2030-01-06. Choose other dates.")]
+    [InlineData("--from=2099-01-01", "the plan has nothing to do from 2099-01-01 on. Choose other dates.")]
+    [InlineData("--to=2000-01-01", "the plan has nothing to do up to 2000-01-01. Choose other dates.")]
     public void A_fault_says_what_would_be_right_and_nothing_is_written(string option, string fault)
     {
         using var folder = new TemporaryFolder();

@@ -72,6 +72,18 @@ public sealed class SizeTests
         Assert.Equal((0, ""), (size.Code, size.Error));
         Assert.Contains("- 6 places on \"Heat mats\" are enough, 2 more than there are: the plan then fits in 100 % of 40 seasons (95 % interval 91.2 to 100 %), so in at least the 90 % asked for.", size.Sentences, StringComparison.Ordinal);
         Assert.Contains("- With 5 places it fits in 0 % of 40 seasons (95 % interval 0 to 8.8 %): that is too few.", size.Sentences, StringComparison.Ordinal);
+        Assert.DoesNotContain("A house more", size.Sentences, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_space_is_found_however_its_accents_are_written()
+    {
+        // The e with an acute accent as one character in the site, and as two on the command line.
+        using var folder = new TemporaryFolder();
+        string paper = PaperFarm.In(folder);
+        string site = Path.Combine(paper, "site.toml");
+        File.WriteAllText(site, File.ReadAllText(site).Replace("id = \"table\"", "id = \"t\u00e9\"", StringComparison.Ordinal));
+        Assert.Equal((0, ""), (Call.Run("size", paper, "--space", "te\u0301", "--seasons", "2").Code, Call.Run("size", paper, "--space", "te\u0301", "--seasons", "2").Error));
     }
 
     [Fact]

@@ -14,6 +14,9 @@ public sealed class UsageFaultTests
     [InlineData("--season and --batch go together; write both to read the story of one batch in one season.", "run", "x", "--batch", "kale")]
     [InlineData("--out and --no-report contradict each other; leave one out.", "run", "x", "--out", "y", "--no-report")]
     [InlineData("--out does not go with --season and --batch: a story plays one season and writes no report; leave it out.", "run", "x", "--season", "1", "--batch", "b", "--out", "y")]
+    [InlineData("--threads does not go with --season and --batch: a story plays one season and writes no report; leave it out.", "run", "x", "--season", "1", "--batch", "b", "--threads", "2")]
+    [InlineData("--from \"rubbish\" cannot be used; write a date from 1900 to 2199 as year-month-day, such as 2027-03-15.", "print", "x", "--from", "rubbish", "--to", "2027-05-01")]
+    [InlineData("--to \"soon\" cannot be used; write a date from 1900 to 2199 as year-month-day, such as 2027-03-15.", "print", "x", "--from", "2027-05-01", "--to", "soon")]
     [InlineData("DIR is empty; write a name.", "check", "")]
     [InlineData("FILE is empty; write a name.", "weather", " ")]
     [InlineData("--temperature-unit \"K\" cannot be used; write C or F.", "weather", "x", "--temperature-unit", "K")]
@@ -27,6 +30,27 @@ public sealed class UsageFaultTests
         Assert.Equal(2, call.Code);
         Assert.Empty(call.Output);
         Assert.Contains(sentence + "\n", call.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("run")]
+    [InlineData("compare")]
+    public void A_switch_that_is_given_a_word_is_a_fault_of_the_command_line(string command)
+    {
+        Call call = Call.Run(command, "x", "--case=maybe");
+        Assert.Equal(2, call.Code);
+        Assert.Contains("maybe", call.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("fault of its own", call.Error, StringComparison.Ordinal);
+    }
+
+    // 99.9 % of 1,000 seasons are 999: the share that was asked for must be the very number that 999 / 1000 is.
+    [Fact]
+    public void A_percentage_is_the_share_that_so_many_of_a_thousand_are()
+    {
+        System.CommandLine.Option<double?> option = Commands.CommonOptions.Share("--require", "P", "A share.");
+        var command = new System.CommandLine.RootCommand { option };
+        Assert.All(Enumerable.Range(0, 1001), tenths =>
+            Assert.Equal(tenths / 1000.0, command.Parse(["--require", FormattableString.Invariant($"{tenths / 10}.{tenths % 10}%")]).GetValue(option)));
     }
 
     [Fact]

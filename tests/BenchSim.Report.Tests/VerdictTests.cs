@@ -188,8 +188,8 @@ public partial class VerdictTests
         Scenario scenario = result.Plan.Scenario with { Rules = new SiteRules { Reliefs = [Relief.TableEarly, Relief.Aisle] } };
         var verdict = Verdict.Of(result with { Plan = result.Plan with { Scenario = scenario } });
 
-        Assert.Equal("Ways of making room in force, in this order: take trays to the table early, stand trays in the aisle. Each use is "
-            + "counted below.", verdict.LeavesOut[0]);
+        Assert.Equal("Ways of making room in force, in this order: take trays to the table early, stand trays in the aisle. The report "
+            + "counts each use.", verdict.LeavesOut[0]);
     }
 
     [Fact]

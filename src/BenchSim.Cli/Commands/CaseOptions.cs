@@ -46,7 +46,7 @@ internal sealed class CaseOptions(string what)
     }
 
     /// <summary>True where a case report is asked for.</summary>
-    public bool IsAsked(CommandResult result) => result.GetValue(_case);
+    public bool IsAsked(CommandResult result) => result.GetResult(_case) is { } given && !given.Errors.Any() && result.GetValue(_case);
 
     /// <summary>True where a case report is asked for.</summary>
     public bool IsAsked(ParseResult parsed) => parsed.GetValue(_case);

@@ -98,9 +98,10 @@ internal static class CommonOptions
             string text = result.Tokens[0].Value.Trim();
             bool percent = text.EndsWith('%');
             string digits = percent ? text[..^1].TrimEnd() : text;
-            if (double.TryParse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double number))
+            if (decimal.TryParse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal number))
             {
-                double share = percent ? number / 100 : number;
+                // In decimals: 99.9 % is the double nearest 0.999, as 999 of 1,000 seasons are.
+                double share = (double)(percent ? number / 100 : number);
                 if (endsOut ? share is > 0 and < 1 : share <= 1)
                     return share;
             }

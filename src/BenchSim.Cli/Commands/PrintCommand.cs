@@ -59,12 +59,18 @@ internal static class PrintCommand
         bool Given(Option option) => result.GetResult(option) is { Implicit: false };
         if (Given(week) && (Given(from) || Given(to)))
             result.AddError("--week does not go with --from and --to; leave one or the other out.");
-        if (Given(from) && Given(to) && result.GetValue(from) is { } first && result.GetValue(to) is { } last && last < first)
-            result.AddError($"--to {Figures.Date(last)} is before --from {Figures.Date(first)}; write them the other way round.");
+    }
+
+    // Not among the contradictions above: a date that cannot be read has no value to compare there.
+    private static void RefuseReversed(PaperSettings papers)
+    {
+        if (papers is { From: { } first, To: { } last } && last < first)
+            throw new RefusedException($"--to {Figures.Date(last)} is before --from {Figures.Date(first)}; write them the other way round.");
     }
 
     private static int Print(PrintSettings settings, Desk desk)
     {
+        RefuseReversed(settings.Papers);
         OpenedScenario opened = OpenedScenario.Open(settings.Directory);
         if (opened.Plan is not { } plan)
             return FaultList.Print(desk, settings.Json, opened.Faults);

@@ -52,7 +52,7 @@ internal static class RunCommand
         };
         precision.AddTo(command);
         cases.AddTo(command);
-        command.Validators.Add(result => RefuseContradictions(result, season, batch, noReport, [place, require, bottlenecks, .. cases.All]));
+        command.Validators.Add(result => RefuseContradictions(result, season, batch, noReport, [place, threads, require, bottlenecks, .. cases.All]));
         command.Validators.Add(result => cases.RefuseWithout(result));
         command.Validators.Add(result => PartOptions.RefuseContradictions(result, shard, [season, batch, require, noReport, bottlenecks, .. precision.All, .. cases.All]));
         command.Validators.Add(result => precision.RefuseContradictions(result, [seasons, season, batch]));

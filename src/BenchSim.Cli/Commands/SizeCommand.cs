@@ -1,6 +1,7 @@
 using System.CommandLine;
 using BenchSim.Cli.Printing;
 using BenchSim.Cli.Words;
+using BenchSim.Engine.Randomness;
 using BenchSim.Report;
 using BenchSim.Season.Inputs;
 using BenchSim.Study;
@@ -63,6 +64,7 @@ internal static class SizeCommand
         if (opened.Plan is not { } plan)
             return FaultList.Print(desk, settings.Json, opened.Faults);
 
+        Scenario given = plan.Scenario;
         if (settings.With is { } variant)
         {
             OpenedVariants variants = OpenedVariants.Open(settings.Directory, plan, [variant]);
@@ -79,14 +81,15 @@ internal static class SizeCommand
         if (settings.Json)
             SizeJson.Print(desk, settings, result);
         else
-            SizePrinter.Print(desk, settings, result);
+            SizePrinter.Print(desk, settings, result, plan.Scenario.Houses.Length > given.Houses.Length);
         return ExitCode.Done;
     }
 
     private static int SpaceOf(Scenario scenario, SizeSettings settings)
     {
         string[] ids = [.. scenario.Spaces.Select(space => space.Id)];
-        int at = Array.IndexOf(ids, settings.Space.Normalize());
+        string wanted = LatinAccents.Join(settings.Space);
+        int at = Array.FindIndex(ids, id => string.Equals(LatinAccents.Join(id), wanted, StringComparison.Ordinal));
         if (at >= 0)
             return at;
         string near = string.Join(" or ", NearNames.Of(settings.Space, ids).Select(SafeText.Quote));

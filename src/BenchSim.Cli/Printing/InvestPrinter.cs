@@ -79,7 +79,7 @@ internal static class InvestPrinter
         desk.Say();
         if (rate.LivesWithout + rate.LivesWithSeveral > 0)
         {
-            desk.SayWrapped($"{Figures.Whole(rate.LivesWithout)} of the lives have no internal rate (the money never comes back, or nothing is ever lost), and {Figures.Whole(rate.LivesWithSeveral)} have several; of these the greatest counts.");
+            desk.SayWrapped($"{Figures.Count(rate.LivesWithout, "life has", "lives have")} no internal rate (the money never comes back, or nothing is ever lost), and {Figures.Count(rate.LivesWithSeveral, "life has", "lives have")} several; of these the greatest counts.");
             desk.Say();
         }
 

@@ -14,7 +14,7 @@ internal static class PaperPrinter
             desk.Say($"  {Path.Combine(place, file)}");
         desk.Say();
         desk.SayWrapped($"{Figures.Count(summary.Tasks, "job", "jobs")} in {Figures.Count(summary.Weeks, "week", "weeks")}, "
-            + $"{Figures.Plain(Math.Round(summary.Hours, 1))} hours of work, thinning not counted.");
+            + $"{Figures.Plain(Math.Round(summary.Hours, 1))} {(Math.Round(summary.Hours, 1) == 1 ? "hour" : "hours")} of work, thinning not counted.");
         desk.SayWrapped($"To order: {Figures.Count(summary.Seeds, "seed", "seeds")}, {Figures.Count(summary.Trays, "tray", "trays")}, "
             + $"{Figures.Count(summary.Flats, "flat", "flats")}, {Figures.Tenths(summary.MixLitres)} litres of mix ({Figures.Tenths(summary.MixCubicFeet)} cubic feet)"
             + (summary.Cost is { } cost ? $"; seed and mix cost {Figures.Money(cost, plan.Scenario.Rules.Prices.Currency)}." : "."));

@@ -41,9 +41,9 @@ internal static class RulePrinter
         yield return ("rules", "sow_trays_a_day", Limit(rules.SowTraysADay));
         yield return ("rules", "pot_up_trays_a_day", Limit(rules.PotUpTraysADay));
         yield return ("rules", "set_out_trays_a_day", Limit(rules.SetOutTraysADay));
-        yield return ("rules", "service_goal", Figures.Percent(rules.ServiceGoal));
+        yield return ("rules", "service_goal", Figures.Setting(rules.ServiceGoal));
         yield return ("rules", "late_days", Days(rules.LateDays));
-        yield return ("rules", "stand_assurance", Figures.Percent(rules.StandAssurance));
+        yield return ("rules", "stand_assurance", Figures.Setting(rules.StandAssurance));
         yield return ("rules", "medium_offset", Figures.Difference(rules.MediumOffsetK, scenario.Units));
         yield return ("rules", "forecast_nights", Figures.Count(rules.ForecastNights, "night", "nights"));
         yield return ("rules", "wet_limit", Figures.Rain(rules.WetLimitMm, scenario.Units));
@@ -54,9 +54,9 @@ internal static class RulePrinter
             yield return rule;
         yield return ("relief", "order", Figures.List([.. rules.Reliefs.Select(Words)]));
         if (rules.Reliefs.Contains(Relief.OffMatEarly))
-            yield return ("relief", "early_off_mat_at", Figures.Percent(rules.EarlyOffMatAt));
+            yield return ("relief", "early_off_mat_at", Figures.Setting(rules.EarlyOffMatAt));
         if (rules.Reliefs.Contains(Relief.TableEarly))
-            yield return ("relief", "early_table_at", Figures.Percent(rules.EarlyTableAt));
+            yield return ("relief", "early_table_at", Figures.Setting(rules.EarlyTableAt));
         yield return ("work_minutes", "sow", Minutes(rules.Minutes.Sow));
         yield return ("work_minutes", "pot_up", Minutes(rules.Minutes.PotUp));
         yield return ("work_minutes", "move", Minutes(rules.Minutes.Move));

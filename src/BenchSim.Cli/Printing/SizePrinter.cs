@@ -10,11 +10,11 @@ namespace BenchSim.Cli.Printing;
 /// <summary>Prints how large a space has to be: the answer, the curve, and what it took.</summary>
 internal static class SizePrinter
 {
-    public static void Print(Desk desk, SizeSettings settings, SizeResult result)
+    public static void Print(Desk desk, SizeSettings settings, SizeResult result, bool hasNewHouse)
     {
         string variant = settings.With is { } name ? $" with {SafeText.Quote(name)}" : "";
-        desk.SayWrapped($"{SafeText.Short(result.Plan.Scenario.Name, 60)}{variant}: how many places {SafeText.Quote(result.Space.Name)} needs for the plan to fit in {Figures.Percent(result.Goal.Share)} of seasons, "
-            + $"at {Figures.Percent(result.Goal.Confidence)} confidence; seed {result.Seed}.");
+        desk.SayWrapped($"{SafeText.Short(result.Plan.Scenario.Name, 60)}{variant}: how many places {SafeText.Quote(result.Space.Name)} needs for the plan to fit in {Figures.Setting(result.Goal.Share)} of seasons, "
+            + $"at {Figures.Setting(result.Goal.Confidence)} confidence; seed {result.Seed}.");
         desk.Say();
         foreach (string sentence in SizeSentences.Of(result))
             Bullet(desk, sentence);
@@ -31,7 +31,7 @@ internal static class SizePrinter
             desk.SayWrapped("Places are those of the first day; the later numbers of this space move by as many.");
         if (result.Space.Kind == SpaceKind.Mat)
             desk.SayWrapped("Heat mats: " + HeatCautions.Mats);
-        if (result.Plan.Scenario.Houses.Any(house => string.Equals(house.Id, result.Space.HouseId, StringComparison.Ordinal)) && settings.With is not null)
+        if (hasNewHouse)
             desk.SayWrapped("A house more: " + HeatCautions.Structure);
         if (settings.Out is { } place)
         {

@@ -17,13 +17,13 @@ internal static class SuccessionPrinter
             [">every", ">times", ">plants", "last set-out", ">plan fits", "95 % interval", ">late plant-days", ">its own", ">gap days", ">no gap", "95 % interval", ">never out"], longestCell: 60);
         foreach (ScheduleResult each in result.Schedules)
         {
-            string[] head = [$"{each.Schedule.Every} days", Figures.Whole(each.Schedule.Times), Figures.Whole((long)plants * each.Schedule.Times)];
+            string[] head = [Figures.Count(each.Schedule.Every, "day", "days"), Figures.Whole(each.Schedule.Times), Figures.Whole((long)plants * each.Schedule.Times)];
             table.Add(each.Figures is { } figures ? [.. head, .. Cells(figures)] : [.. head, "not played", "-", "-", "-", "-", "-", "-", "-", "-"]);
         }
 
         table.Print(desk);
         foreach (ScheduleResult each in result.Schedules.Where(each => each.Figures is null))
-            desk.SayWrapped($"Every {each.Schedule.Every} days, {each.Schedule.Times} times, was not played: {each.WhyNot}.", 2);
+            desk.SayWrapped($"Every {Figures.Count(each.Schedule.Every, "day", "days")}, {Figures.Count(each.Schedule.Times, "time", "times")}, was not played: {each.WhyNot}.", 2);
         desk.Say();
         desk.SayWrapped("Plan fits: the chance that the whole plan fits with these successions in it. Late plant-days are those of the whole plan, and of the successions alone, a season.");
         desk.SayWrapped(Supply(result.Supply) + " Gap days are days without supply between the first and the last set-out, a season; no gap is the chance of a season without one in which every succession goes out. "

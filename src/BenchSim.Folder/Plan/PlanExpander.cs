@@ -12,6 +12,9 @@ internal sealed class PlanExpander(FaultList faults)
     /// <summary>Most batches of a plan, successions counted.</summary>
     public const int MostBatches = 10_000;
 
+    /// <summary>Most plants of a plan, successions counted.</summary>
+    public const long MostPlants = 1_000_000_000;
+
     private readonly Dictionary<string, SourcePlace> _ids = new(StringComparer.Ordinal);
     private readonly Dictionary<ulong, string> _hashes = [];
 
@@ -26,6 +29,16 @@ internal sealed class PlanExpander(FaultList faults)
                 widest.Times > 1 ? widest.Row["times"].Place : rows[MostBatches].Place,
                 $"the plan has {total.ToString(CultureInfo.InvariantCulture)} batches with its successions",
                 "a plan may have up to 10,000: check the column times, or split the plan");
+            return [];
+        }
+
+        var wanted = rows.Sum(row => (long)(row.Plants ?? 0) * row.Times);
+        if (wanted > MostPlants)
+        {
+            faults.Add(
+                rows.MaxBy(row => (long)(row.Plants ?? 0) * row.Times)!.Place,
+                $"the plan wants {wanted.ToString("#,##0", CultureInfo.InvariantCulture)} plants in all, the most of them here",
+                "a plan may want up to 1,000,000,000: check the columns plants and times");
             return [];
         }
 

@@ -65,7 +65,7 @@ internal static class RuleKeyList
         new("work_minutes", "carry_in", "number", "minutes a tray", "1", Assumed, "Carrying one tray in for a cold night and out again."),
 
         new("seed", "moisture", "share", "% or 0 to 1", "packet values do not age", Ours,
-            "Moisture of the stored seed by fresh weight, above 0 % and below 30 %; together with storage. Seed with a tested_on date then ages until it is sown."),
+            "Moisture of the stored seed by fresh weight, above 0 % and below 30 %; together with storage. Seed with a tested_on date then ages until it is sown, where the constants of its crop are known (docs/sources.md)."),
         new("seed", "storage", "temperature", Temperature, "packet values do not age", Ours,
             "Temperature the seed is stored at, -20 C to 50 C; together with moisture."),
 

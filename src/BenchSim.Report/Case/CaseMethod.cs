@@ -13,7 +13,7 @@ internal static class CaseMethod
     {
         string sown = rules.SowWaitDays == 0 ? "one work day" : $"{Numbers.Count(rules.SowWaitDays, "day", "days")} and one work day";
         string late = rules.LateDays == 0 ? "in time" : $"at most {Numbers.Count(rules.LateDays, "day", "days")} late";
-        return $"A season fits when each batch is sown at most {sown} after its date, no tray stands too long for want of a place, and {Numbers.Percent(rules.ServiceGoal)} % of the wanted plants "
+        return $"A season fits when each batch is sown at most {sown} after its date, no tray stands too long for want of a place, and {Numbers.Setting(rules.ServiceGoal)} % of the wanted plants "
             + $"are out {late}, days on which only the weather held them back not counted.";
     }
 

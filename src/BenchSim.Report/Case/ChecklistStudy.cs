@@ -11,6 +11,7 @@ internal static class ChecklistStudy
 {
     private const int MostFiles = 10;
     private const int HashLength = 12;
+    private const string Mended = "In the weather record, gaps of up to three days are filled on a straight line and rows that repeat a day with the same values are left out.";
 
     /// <summary>Items 3.1 to 3.4.</summary>
     public static IEnumerable<ChecklistItem> Data(CaseInput input, IReadOnlyList<ReportInput> inputs)
@@ -22,7 +23,13 @@ internal static class ChecklistStudy
             $"The user's files, kept in the folder inputs beside this report: {(inputs.Count == 0 ? "none were kept" : files + more)}. Weather: {WeatherPart.Words(scenario)}. The source of each crop, tray and house value stands with it in the files or in the library of the program (docs/sources.md).");
         yield return new("3.2", "Pre-processing",
             "Units are converted on reading, successions become batches, weeks to ready become heat sums (docs/model.md, section 5). A recorded year without 29 February takes the 28th's weather. "
-            + (scenario.Weather is GeneratedWeather ? "The weather generator is fitted as docs/weather.md says; no outlier is removed." : "No weather value is filled in or removed."));
+            + scenario.Weather switch
+            {
+                GeneratedWeather { Fitted: not null } => $"{Mended} The weather generator is fitted to the record as docs/weather.md says; no outlier is removed.",
+                GeneratedWeather => "The weather generator is made from the normals as docs/weather.md says.",
+                RecordedWeather => $"{Mended} No other value is filled in or removed.",
+                _ => "The weather is the same every day.",
+            });
         yield return new("3.3", "Input parameters", Parameters(input));
         yield return new("3.4", "Assumptions", $"{Weak(scenario)} Emergence and growth by heat sums, one factor of luck a batch; what is left out stands in section 5. No tray moves between rounds, and people do as the plan says.");
     }

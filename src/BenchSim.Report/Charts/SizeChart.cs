@@ -24,13 +24,13 @@ internal static class SizeChart
         FillY band = plot.Add.FillY(places, [.. result.Curve.Select(point => 100 * point.Fits.Low)], [.. result.Curve.Select(point => 100 * point.Fits.High)]);
         band.FillColor = Palette.Held.WithAlpha(0.25);
         band.LineWidth = 0;
-        band.LegendText = $"{Numbers.Percent(result.Goal.Confidence)} % interval";
+        band.LegendText = $"{Numbers.Setting(result.Goal.Confidence)} % interval";
         Scatter line = plot.Add.Scatter(places, shares, Palette.Held);
         line.LineWidth = 2;
         line.MarkerSize = 6;
         line.LegendText = "number of places played";
         HorizontalLine goal = plot.Add.HorizontalLine(100 * result.Goal.Share, 2, Palette.Wanted, LinePattern.Dashed);
-        goal.LegendText = $"goal: {Numbers.Percent(result.Goal.Share)} %";
+        goal.LegendText = $"goal: {Numbers.Setting(result.Goal.Share)} %";
         Mark(plot, result.Curve.FirstOrDefault(point => point.Places == result.Space.Places), MarkerShape.OpenSquare, Palette.Ink, $"as it is: {Numbers.Whole(result.Space.Places)}");
         Mark(plot, result.Answer, MarkerShape.OpenCircle, Palette.Mat, $"enough: {Numbers.Whole(result.Answer?.Places ?? 0)}");
         plot.Axes.SetLimits(-0.02 * result.Largest, Math.Max(1, result.Largest) * 1.02, 0, 104);

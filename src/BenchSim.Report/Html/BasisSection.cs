@@ -28,7 +28,7 @@ internal static class BasisSection
         string sown = rules.SowWaitDays == 0 ? "one work day" : $"{Numbers.Count(rules.SowWaitDays, "day", "days")} and one work day";
         string late = rules.LateDays == 0 ? "in time" : $"at most {Numbers.Count(rules.LateDays, "day", "days")} late";
         html.Add($"<div><dt>A season fits when</dt><dd>each batch is sown at most {sown} after its date, no tray stands too long for want ");
-        html.Add($"of a place, and {Numbers.Percent(rules.ServiceGoal)} % of the wanted plants are out {late}, days on which only the weather ");
+        html.Add($"of a place, and {Numbers.Setting(rules.ServiceGoal)} % of the wanted plants are out {late}, days on which only the weather ");
         html.Add($"held them back not counted</dd></div></dl>\n");
     }
 

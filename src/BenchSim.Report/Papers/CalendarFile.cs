@@ -56,7 +56,7 @@ internal static class CalendarFile
             week.Nights[0].On,
             week.Nights[^1].On,
             $"Watch the nights: {crop} on {PlainText.Short(week.Table.Name, 60)}",
-            $"A cover is expected on {Numbers.Short(week.ColdNights)} of {week.Nights.Length} nights (below {limit}); on at least one with a chance of "
+            $"A cover is expected on {Numbers.Short(week.ColdNights)} of {Numbers.Count(week.Nights.Length, "night", "nights")} (below {limit}); on at least one with a chance of "
                 + $"{Numbers.Percent((double)week.YearsWithCold / week.Years)} %.\n{PaperWords.Nights(content.Plan, week.Years)}",
             "Cover",
             stamp);

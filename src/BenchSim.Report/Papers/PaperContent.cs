@@ -41,14 +41,17 @@ internal sealed record PaperContent
     /// <summary>Works the content out.</summary>
     public static PaperContent Of(SeasonPlan plan, DateOnly? from, DateOnly? to)
     {
+        ImmutableArray<WorkTask> work = PlannedWork.Of(plan);
         DateOnly first = from ?? plan.FirstDay;
-        DateOnly last = to ?? plan.Batches.Select(batch => batch.SetOutOn).DefaultIfEmpty(plan.LastDay).Max();
+
+        // Not the last set-out: where both dates of a batch are given, its trays may be ready for the table or for potting up only after it.
+        DateOnly last = to ?? work.Select(task => task.On).DefaultIfEmpty(plan.LastDay).Max();
         return new PaperContent
         {
             Plan = plan,
             From = first,
             To = last,
-            Tasks = [.. PlannedWork.Of(plan).Where(task => task.On >= first && task.On <= last)],
+            Tasks = [.. work.Where(task => task.On >= first && task.On <= last)],
             Nights = [.. TableNights.Of(plan).Where(week => week.Monday >= TableNights.MondayOf(first) && week.Monday <= last)],
             Needs = SupplyNeeds.Of(plan, first, last),
             Labels = TrayLabel.All(plan, first, last),

@@ -54,16 +54,24 @@ public static class PapersFolder
             throw new ArgumentException($"A sheet has {sheet.Count} labels; {settings.LabelsUsed} cannot be used already.", nameof(settings));
 
         PaperContent content = PaperContent.Of(plan, settings.From, settings.To);
-        if (content.From > content.To)
+        if (settings.From > settings.To)
             throw new ArgumentException("The last date is before the first.", nameof(settings));
         if (content.Tasks.IsEmpty && content.Nights.IsEmpty)
-            throw new ReportRefusedException($"No papers were written: the plan has nothing to do from {Words.Dates.Iso(content.From)} to {Words.Dates.Iso(content.To)}. Choose other dates.");
+            throw new ReportRefusedException($"No papers were written: the plan has nothing to do {When(content, settings)}. Choose other dates.");
         cancel.ThrowIfCancellationRequested();
 
         var files = new List<string>();
         Files(directory).Write([], folder => WriteFiles(folder, content, settings, sheet, files, cancel), cancel);
         return Summary(content, settings, sheet, files);
     }
+
+    // The other end of a range that is given by one date may lie on its wrong side.
+    private static string When(PaperContent content, PaperSettings settings) => (settings.From, settings.To) switch
+    {
+        ({ } from, null) => $"from {Words.Dates.Iso(from)} on",
+        (null, { } to) => $"up to {Words.Dates.Iso(to)}",
+        _ => $"from {Words.Dates.Iso(content.From)} to {Words.Dates.Iso(content.To)}",
+    };
 
     private static void WriteFiles(PartialFolder folder, PaperContent content, PaperSettings settings, LabelSheet sheet, List<string> files, CancellationToken cancel)
     {

@@ -54,6 +54,9 @@ internal static class Numbers
         };
     }
 
+    /// <summary>A share that somebody set, in percent without the sign: as exact as it was written, 92.5.</summary>
+    public static string Setting(double share) => (share * 100).ToString("0.####", null);
+
     /// <summary>The 95 % interval: "95 % interval 31 to 37 %".</summary>
     public static string Interval(Chance chance) => $"95 % interval {Range(chance)} %";
 

@@ -56,11 +56,16 @@ internal static class SavingWords
             : "; no difference can be told in the chance that the plan fits";
     }
 
-    /// <summary>What one unit more of a space is: "One mat more for "Heat mats" (8 places)"; "A tenth more room on "Main benches" (24 places)".</summary>
+    /// <summary>What one unit more of a space is: "One mat more for "Heat mats" (8 places)"; "About a tenth more room on "Main benches" (24 places)"; "One place more on "Table"".</summary>
     public static string Unit(Space space, int places)
     {
         string many = Numbers.Count(places, "place", "places");
-        return space.UnitPlaces is null ? $"A tenth more room on {Name(space)} ({many})" : $"One {Noun(space.Kind)} more for {Name(space)} ({many})";
+        return (space.UnitPlaces, places) switch
+        {
+            ({ }, _) => $"One {Noun(space.Kind)} more for {Name(space)} ({many})",
+            (null, 1) => $"One place more on {Name(space)}",
+            _ => $"About a tenth more room on {Name(space)} ({many})",
+        };
     }
 
     private static string Noun(SpaceKind kind) => kind switch

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using BenchSim.Report.Case;
 using BenchSim.Report.Tests.Synthetic;
+using BenchSim.Season.Inputs;
 
 namespace BenchSim.Report.Tests.Case;
 
@@ -51,5 +52,21 @@ public sealed class CaseChecklistTests
         Assert.Contains("BenchSim 1.2.3, build of the model 0123456789abcdef", answers["5.1"], StringComparison.Ordinal);
         Assert.Contains("seed 20270401", answers["5.2"], StringComparison.Ordinal);
         Assert.EndsWith("benchsim compare inputs --with more-mats --case", answers["6.1"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_mended_in_a_weather_record_is_told()
+    {
+        CaseInput input = CaseSample.Run(SyntheticStudy.Tiny());
+        string Told(WeatherInput weather)
+        {
+            SeasonPlan plan = input.Base.Plan with { Scenario = input.Base.Plan.Scenario with { Weather = weather } };
+            return CaseChecklist.Items(input with { Base = input.Base with { Plan = plan } }, CaseSample.Inputs).Single(item => item.Number == "3.2").Answer;
+        }
+
+        const string mended = "gaps of up to three days are filled on a straight line";
+        Assert.Contains(mended, Told(new RecordedWeather([], null, "weather.csv")), StringComparison.Ordinal);
+        Assert.Contains(mended, Told(SyntheticHeat.Weather("weather.csv", 12)), StringComparison.Ordinal);
+        Assert.DoesNotContain(mended, Told(SyntheticHeat.Normals("site.toml")), StringComparison.Ordinal);
     }
 }

@@ -59,9 +59,19 @@ public class RoomSectionTests
             + "more than each alone adds up to (610 to 690); the plan would fit in 70 % of seasons instead of 50 %.",
             sentences[1]);
         Assert.Equal("One mat more for \"Heat mats\" (8 places) would save 121 late plant-days a season (111 to 131); no difference can be told in the chance that the plan fits.", sentences[2]);
-        Assert.Equal("A tenth more room on \"Main house\" (24 places) makes no difference that can be told: -9 to 15 late plant-days saved a season.", sentences[3]);
+        Assert.Equal("About a tenth more room on \"Main house\" (24 places) makes no difference that can be told: -9 to 15 late plant-days saved a season.", sentences[3]);
         Assert.Equal("\"Main house\" without limit, alone, changes no late plant-day in any of 200 seasons.", sentences[5]);
         Assert.StartsWith("\"Table\" without limit, alone, makes it worse: 50 more late plant-days a season (40 to 60); what moves on sooner can crowd ", sentences[6], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_trial_that_is_unsure_does_not_hide_the_bottleneck_behind_it()
+    {
+        BottleneckResult found = s_result.Bottlenecks!;
+        string[] sentences = [.. BottleneckSentences.Of(found with { Unlimited = [found.Unlimited[1], found.Unlimited[0], .. found.Unlimited[2..]] })];
+
+        Assert.StartsWith("The bottleneck is \"Heat mats\": ", sentences[0], StringComparison.Ordinal);
+        Assert.Equal("\"Main house\" without limit, alone, changes no late plant-day in any of 200 seasons.", sentences[5]);
     }
 
     [Fact]

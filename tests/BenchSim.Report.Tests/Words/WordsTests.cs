@@ -31,6 +31,14 @@ public class WordsTests
     [InlineData(1234, "1,234 trays")]
     public void Nouns_agree_with_their_number(double value, string text) => Assert.Equal(text, Numbers.Count(value, "tray", "trays"));
 
+    // A percentage that somebody wrote is given back as it was written, not rounded as a measured one.
+    [Theory]
+    [InlineData(0.29, "29")]
+    [InlineData(0.9, "90")]
+    [InlineData(0.925, "92.5")]
+    [InlineData(0.9999, "99.99")]
+    public void Settings_keep_their_decimals(double share, string text) => Assert.Equal(text, Numbers.Setting(share));
+
     [Theory]
     [InlineData(0, "0")]
     [InlineData(1, "100")]
