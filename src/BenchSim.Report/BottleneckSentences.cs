@@ -23,6 +23,7 @@ public static class BottleneckSentences
             .. result.Pairs.Where(pair => pair.HelpsTogether).Select(pair => Pair(result, pair)),
             .. result.Larger.Select(trial => $"{SavingWords.Unit(trial.Space, trial.PlacesAdded ?? 0)} {SavingWords.Effect(trial.LatePlantDays, result.Seasons)}{SavingWords.Fits(trial.Fits)}."),
             .. result.Unlimited.Where(trial => trial != BottleneckOf(result)).Select(trial => $"{SavingWords.Name(trial.Space)} without limit, alone, {SavingWords.Effect(trial.LatePlantDays, result.Seasons)}{SavingWords.Fits(trial.Fits)}."),
+            .. NoPair(result),
         ];
     }
 
@@ -48,6 +49,12 @@ public static class BottleneckSentences
         MeasureChange late = first.LatePlantDays;
         return $"The bottleneck is {SavingWords.Name(first.Space)}: without a limit there, {SavingWords.Amount(late.Difference)} of {SavingWords.Amount(late.Base)} late plant-days a season "
             + $"would be saved ({SavingWords.Range(late)}){SavingWords.Fits(first.Fits)}.";
+    }
+
+    private static IEnumerable<string> NoPair(BottleneckResult result)
+    {
+        if (result.LatePlantDays > 0 && !result.Pairs.IsEmpty && !result.Pairs.Any(pair => pair.HelpsTogether))
+            yield return $"No two spaces together save more than each alone adds up to, as far as can be told ({Numbers.Count(result.Pairs.Length, "pair was", "pairs were")} tried).";
     }
 
     private static string Pair(BottleneckResult result, BottleneckPair pair)

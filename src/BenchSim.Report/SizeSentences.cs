@@ -29,7 +29,7 @@ public static class SizeSentences
         {
             (true, _) => $"It stopped because every number {range}, was tried.",
             (_, { Places: 0 }) => "It stopped because no places at all meet the goal.",
-            (_, { Places: { } places }) => $"It stopped because {Numbers.Count(places, "place meets", "places meet")} the goal and the next smaller numbers, which were tried too, do not.",
+            (_, { Places: { } places }) => $"It stopped because {Numbers.Count(places, "place meets", "places meet")} the goal and the next smaller numbers, which were tried too, are not shown to.",
             _ => $"It stopped because none of the numbers tried {range}, meets the goal.",
         };
         return $"{played} {stopped}";

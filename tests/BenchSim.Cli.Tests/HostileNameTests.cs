@@ -90,7 +90,7 @@ public sealed class HostileNameTests
         Call call = Call.Run("check", PaperFarm.In(folder, house: PaperFarm.HoopHouse, sections: "[prices]\ncurrency = \"[red]$\"\nlabour_hour = 30\n"));
         Assert.Equal(0, call.Code);
         AssertHarmless(call);
-        Assert.Contains("[red]$ 30.00", call.Output, StringComparison.Ordinal);
+        Assert.Contains("[red]$30.00", call.Output, StringComparison.Ordinal);
     }
 
     private static void AssertHarmless(Call call)

@@ -51,8 +51,8 @@ public partial class VerdictTests
     }
 
     [Theory]
-    [InlineData(660, 0, 0, "Of the 660 seasons that do not fit, in all of them trays stood too long for want of a place.")]
-    [InlineData(0, 600, 60, "Of the 660 seasons that do not fit, in 600 fewer than 95 % of the plants were in time, in 60 a batch was sown too late or not in full.")]
+    [InlineData(660, 0, 0, "Of the 660 seasons that do not fit, all had trays that stood too long for want of a place.")]
+    [InlineData(0, 600, 60, "Of the 660 seasons that do not fit, 600 had fewer than 95 % of the plants in time and 60 had a batch that was sown too late or not in full.")]
     public void Conditions_that_fail_are_told_the_most_frequent_first(int overHeld, int tooFew, int late, string sentence) => Assert.Equal(
         sentence,
         Verdict.Of(Short() with
@@ -69,7 +69,7 @@ public partial class VerdictTests
         StudyResult result = Short() with { Fits = Figures.Chance(999, 1000), FitsWeatherCounted = Figures.Chance(999, 1000), Causes = Causes(1) };
 
         Assert.Equal(
-            "In the one season that does not fit, trays stood too long for want of a place, and fewer than 95 % of the plants were in time.",
+            "The one season that does not fit had trays that stood too long for want of a place, and fewer than 95 % of the plants in time.",
             Verdict.Of(result with { OverHeldForPlace = one, TooFewInTime = one, SownTooLate = Figures.Chance(0, 1000) }).Sentences[1]);
     }
 

@@ -54,7 +54,7 @@ public class StoryTests
 
     [Fact]
     public void A_sowing_given_up_is_told() => Assert.Contains(
-        "2027-03-03: 1 tray given up unsown after 2 days without a place.",
+        "2027-03-03: 1 tray given up unsown, more than 2 days after the planned date.",
         Dated(Scenario([Mat(0), Bench(0), Table(1)], [Batch("a", 50, Monday)], new SiteRules { SowWaitDays = 0, SowGiveUpDays = 2 }), "a"), StringComparer.Ordinal);
 
     // Sown on day 0, up on day 3, grown on day 17, on the table for 3 nights to day 20, a Sunday.

@@ -75,7 +75,7 @@ internal sealed partial class TwinSeason
 
         for (var space = 0; space < scenario.Spaces.Length && rules.Reliefs.Contains(Relief.Aisle); space++)
         {
-            Result.ReliefUses[Relief.Aisle] += limits.IsLimited(space) ? Math.Max(0, Math.Min(scenario.Spaces[space].AislePlaces, HeldIn(space) - Places(space))) : 0;
+            Result.ReliefUses[Relief.Aisle] += limits.IsLimited(space) && Places(space) > 0 ? Math.Max(0, Math.Min(scenario.Spaces[space].AislePlaces, HeldIn(space) - Places(space))) : 0;
         }
 
         foreach (var tray in Standing().Where(tray => Kind(tray) == SpaceKind.Table))

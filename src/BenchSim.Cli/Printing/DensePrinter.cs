@@ -35,7 +35,7 @@ internal static class DensePrinter
         [
             MeasureKind.MatTrayDays, MeasureKind.BenchTrayDays, MeasureKind.Flats, MeasureKind.Trays, MeasureKind.LabourHours, MeasureKind.MixLitres, MeasureKind.Seeds, MeasureKind.PlantsLate,
         ];
-        var table = new TextTable(["crop", ">seeds a flat", ">mat tray-days", ">bench tray-days", ">flats", ">trays", ">hours", ">litres of mix", ">seeds", ">plants late"]);
+        var table = new TextTable(["crop", ">seeds a flat", ">mat tray-days", ">bench tray-days", ">flats", ">trays", ">hours", ">litres of mix", ">seeds", ">not in time"]);
         foreach (DenseCrop crop in result.Crops)
             table.Add([SafeText.Short(crop.Crop.Name, 24), DenseWords.Density(crop), .. kinds.Select(kind => DenseWords.Cell(crop.Of(kind)))]);
         table.Print(desk);
@@ -63,7 +63,7 @@ internal static class DensePrinter
     {
         desk.SayWrapped(
             $"Each interval allows for all {Figures.Whole(result.Comparisons)} comparisons made here (Bonferroni): with 95 % confidence every one of them holds at once. "
-            + "Mats, benches, hours and plants late are those of the whole site; flats, trays, mix and seeds those of the crop. The field wants a crop on the same day either way.");
+            + "Mats, benches, hours and plants not in time are those of the whole site; flats, trays, mix and seeds those of the crop. The field wants a crop on the same day either way.");
         desk.SayWrapped("Where it breaks even is worked out from planned dates and numbers, not played; docs/dense.md has the formulas.");
         desk.SayWrapped("Whether a crop stands being potted up is for you to judge: melons, cucumbers and squashes dislike it. What it loses and how long it stands still are pot_up_loss and pot_up_check_days of its row.");
         desk.SayWrapped("Minutes of each job are those of [work_minutes]; time your own before you decide on hours.");

@@ -8,6 +8,8 @@ namespace BenchSim.Cli.Printing;
 /// <summary>Prints a plan as it was understood.</summary>
 internal static class PlanPrinter
 {
+    private const double PoorGermination = 0.7;
+
     /// <summary>Prints the plan.</summary>
     /// <param name="desk">Where to.</param>
     /// <param name="plan">The plan.</param>
@@ -92,8 +94,22 @@ internal static class PlanPrinter
 
         table.Print(desk);
         desk.SayWrapped("The chance of the stand is the chance that the trays sown bring the plants wanted. Dates are those of normal weather with room for every tray.", 2);
+        if (plan.Batches.Any(batch => batch.Flats > 0))
+            desk.SayWrapped("Trays and flats of a batch that is potted up are each the fewest with that chance; both together may have a little less.", 2);
+        PrintPoorPlaces(desk, plan);
         if (anyAged)
             desk.SayWrapped("Germination is that of the packet and, where the seed has aged since its test, what is left of it at sowing.", 2);
+    }
+
+    // Where much of the seed does not come up for want of warmth, or for too much of it, another place saves seed and trays.
+    private static void PrintPoorPlaces(Desk desk, SeasonPlan plan)
+    {
+        foreach (var crop in plan.Batches.Where(batch => batch.RelativeGermination < PoorGermination).GroupBy(batch => batch.Crop.Name, StringComparer.Ordinal))
+        {
+            double least = crop.Min(batch => batch.RelativeGermination);
+            desk.SayWrapped($"{SafeText.Short(crop.Key, 40)} comes up at {Figures.Percent(least)} of its best where it is to stand: with {Figures.Percent(crop.Min(batch => batch.RelativeGermination * batch.Germination))} of the seed. "
+                + "A warmer place, or a cooler one, would take less seed; \"check --sources\" has its curve.", 2);
+        }
     }
 
     private static string Germination(SiteRules rules, BatchPlan batch) => SeedAge.IsAged(rules, batch)

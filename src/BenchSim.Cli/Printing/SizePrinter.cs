@@ -21,9 +21,9 @@ internal static class SizePrinter
         desk.Say();
         var table = new TextTable([">places", ">plan fits", ">interval", ">late plant-days", ">interval", "goal", ""]);
         foreach (SizePoint point in result.Curve)
-            Add(table, Figures.Whole(point.Places ?? 0), point, Note(result, point));
-        Add(table, "no limit", result.Unlimited, "");
-        Add(table, "no limit", result.Everywhere, "on any space");
+            Add(table, Figures.Whole(point.Places ?? 0), point, result.Goal.Share, Note(result, point));
+        Add(table, "no limit", result.Unlimited, result.Goal.Share, "");
+        Add(table, "no limit", result.Everywhere, result.Goal.Share, "on any space");
         table.Print(desk);
         desk.Say();
         desk.SayWrapped(SizeSentences.Effort(result));
@@ -48,13 +48,13 @@ internal static class SizePrinter
         _ => "",
     };
 
-    private static void Add(TextTable table, string places, SizePoint point, string note) => table.Add(
+    private static void Add(TextTable table, string places, SizePoint point, double goal, string note) => table.Add(
         places,
         Figures.Percent(point.Fits.Share),
         Figures.Interval(point.Fits),
         Figures.Short(point.LatePlantDays),
         double.IsNaN(point.HalfWidth) ? "-" : $"{Figures.Short(Math.Max(0, point.LatePlantDays - point.HalfWidth))} to {Figures.Short(point.LatePlantDays + point.HalfWidth)}",
-        point.IsMet ? "met" : "-",
+        point.IsMet ? "met" : point.Fits.High < goal ? "missed" : "cannot be told",
         note);
 
     private static void Bullet(Desk desk, string sentence)

@@ -14,7 +14,7 @@ internal static class SuccessionPrinter
             + $"{Figures.Count(result.Seasons, "season", "seasons")} of each schedule on the same luck, seed {result.Seed}.");
         desk.Say();
         var table = new TextTable(
-            [">every", ">times", ">plants", "last set-out", ">plan fits", "95 % interval", ">late plant-days", ">its own", ">gap days", ">no gap", "95 % interval", ">never out"], longestCell: 60);
+            [">every", ">times", ">plants", "last set-out", ">plan fits", "95 % interval", ">late plant-days", ">of these alone", ">gap days", ">no gap", "95 % interval", ">never out"], longestCell: 60);
         foreach (ScheduleResult each in result.Schedules)
         {
             string[] head = [Figures.Count(each.Schedule.Every, "day", "days"), Figures.Whole(each.Schedule.Times), Figures.Whole((long)plants * each.Schedule.Times)];
@@ -46,7 +46,7 @@ internal static class SuccessionPrinter
 
     private static string Amount(Estimate estimate) => double.IsNaN(estimate.HalfWidth) || estimate.HalfWidth == 0
         ? Figures.Short(estimate.Mean)
-        : $"{Figures.Short(estimate.Mean)} ± {Figures.Short(estimate.HalfWidth)}";
+        : $"{Figures.Short(estimate.Mean)} ({Figures.Short(Math.Max(0, estimate.Mean - estimate.HalfWidth))} to {Figures.Short(estimate.Mean + estimate.HalfWidth)})";
 
     private static string Supply(SupplyRule supply) => supply.AfterDays == 0
         ? $"One set-out supplies for {Figures.Count(supply.Days, "day", "days")} from the day on which half of its trays are out."

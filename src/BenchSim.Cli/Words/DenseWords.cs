@@ -37,13 +37,17 @@ internal static class DenseWords
     {
         MeasureChange late = crop.Of(MeasureKind.PlantsLate);
         string plants = late.IsReal
-            ? $"{Span(late)} {(late.Difference > 0 ? "more plants are" : "fewer plants are")} not out in time, of all crops together"
-            : late.Differing == 0 ? "the same plants are out in time in every season" : $"no difference can be told in the plants out in time ({CompareWords.Interval(late)} not in time)";
+            ? $"{Span(late)} {(late.Difference > 0 ? "fewer plants are" : "more plants are")} out in time, of all crops together"
+            : late.Differing == 0 ? "the same plants are out in time in every season" : $"no difference can be told in the plants out in time ({InTime(late)})";
         string fits = crop.Fits.IsReal
             ? $"the plan fits in {Figures.Percent(crop.Fits.Variant.Share)} of seasons instead of {Figures.Percent(crop.Fits.Base.Share)}"
             : $"no difference can be told in the chance that the plan fits ({CompareWords.SignedPoints(crop.Fits.Low)} to {CompareWords.SignedPoints(crop.Fits.High)} percentage points)";
         return $"{char.ToUpperInvariant(plants[0])}{plants[1..]}; {fits}.";
     }
+
+    private static string InTime(MeasureChange late) => double.IsNaN(late.HalfWidth)
+        ? "one season says nothing of luck"
+        : $"{CompareWords.Signed(late.Measure, -late.High, CompareWords.Decimals(late))} to {CompareWords.Signed(late.Measure, -late.Low, CompareWords.Decimals(late))}";
 
     /// <summary>From which density on it frees mats.</summary>
     public static string MatBreakEven(DenseBreakEven even)

@@ -35,11 +35,14 @@ internal static class Figures
     public static string Hundredths(double number) => number.ToString("#,##0.00", null);
 
     /// <summary>Whole from 10 on, one decimal below.</summary>
-    public static string Short(double number) => Math.Abs(number) >= 9.95 ? Whole((long)Math.Round(number)) : Tenths(number);
+    public static string Short(double number) => Math.Abs(number) >= 9.95 ? Whole((long)Math.Round(number, MidpointRounding.AwayFromZero)) : Tenths(number);
 
-    /// <summary>An amount of the user's money: "$ 12.50", or "12.50" without a sign.</summary>
-    public static string Money(double amount, string currency) =>
-        currency.Length == 0 ? Hundredths(amount) : $"{SafeText.Short(currency, 10)} {Hundredths(amount)}";
+    /// <summary>An amount of the user's money: "$12.50", "EUR 12.50", or "12.50" without a sign. A code is set apart from its number, a sign is not.</summary>
+    public static string Money(double amount, string currency)
+    {
+        string front = SafeText.Short(currency, 10);
+        return front.Length > 0 && char.IsLetter(front[^1]) ? $"{front} {Hundredths(amount)}" : front + Hundredths(amount);
+    }
 
     /// <summary>A share in percent: 91.5 %. Never 0 or 100 unless it is.</summary>
     public static string Percent(double share) => share switch

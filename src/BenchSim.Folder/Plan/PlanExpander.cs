@@ -56,6 +56,7 @@ internal sealed class PlanExpander(FaultList faults)
             }
         }
 
+        CheckPacketsAgainst(rows, batches);
         return batches.ToImmutable();
     }
 
@@ -99,6 +100,19 @@ internal sealed class PlanExpander(FaultList faults)
         _ids.Add(id, row.Place);
         CheckHash(id, row.Place);
         return true;
+    }
+
+    // A batch without a packet draws its seed by its own name.
+    private void CheckPacketsAgainst(IEnumerable<PlanRow> rows, IEnumerable<BatchOrder> batches)
+    {
+        var alone = batches.Where(batch => batch.PacketId is null).Select(batch => batch.Id).ToHashSet(StringComparer.Ordinal);
+        foreach (var row in rows.Where(row => row.Packet is { } packet && alone.Contains(packet)))
+        {
+            faults.Add(
+                row.Row["packet"].Place,
+                $"the packet {Words.Quote(row.Packet!)} has the name of a batch that names no packet, and would share its seed's luck",
+                "give the packet another name, or write it for that batch too");
+        }
     }
 
     private void CheckPacket(PlanRow row)

@@ -16,7 +16,7 @@ internal static class RuleKeyList
     public static readonly ImmutableArray<FieldDescription> Rules =
     [
         new("rules", "work_days", "list of days", None, "Mon to Fri", Practice,
-            "Days of the week that are worked: Mon, Tue, Wed, Thu, Fri, Sat, Sun."),
+            "Days of the week that are worked, any of Mon, Tue, Wed, Thu, Fri, Sat, Sun."),
         new("rules", "days_off", "list of dates", None, "none", None, "Single dates that are not worked."),
         new("rules", "round_at", "time", "hours and minutes", "08:00", Practice, "Time of the work round."),
         new("rules", "rounds", "work round or any time", None, "work round", Ours,

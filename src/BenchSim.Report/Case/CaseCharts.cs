@@ -77,7 +77,7 @@ internal static class CaseCharts
     }
 
     private static string Words(SpaceResult space) =>
-        $"{Numbers.Count(space.Places.Max(), "place", "places")}, {Wanted(space)} wanted on the fullest day, {Spreads.Cell(space.Peak)} held at the peak and {Spreads.Cell(space.WaitedDays)} tray-days waited";
+        $"{Numbers.Count(space.Places.Max(), "place", "places")}, {Wanted(space)} wanted on the fullest date, {Spreads.Cell(space.Peak)} held at the peak and {Spreads.Cell(space.WaitedDays)} tray-days waited";
 
     private static string Places(SpaceResult space) => Numbers.Whole(space.Places.Max());
 

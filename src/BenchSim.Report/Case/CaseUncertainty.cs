@@ -82,7 +82,7 @@ internal static class CaseUncertainty
         yield return ("plants out late", result => result.PlantsLate);
         yield return ("plants never out", result => result.PlantsShort);
         yield return ("late plant-days, every late day counted", result => result.LatePlantDays);
-        yield return ("trays that stood too long", result => result.OverHeld);
+        yield return ("trays past their best, for whatever reason", result => result.OverHeld);
         yield return ("hours of work", result => result.Work.Hours);
         var houses = input.Base.Houses.Concat(input.Changed?.Houses ?? []).Where(house => house.Fuel is not null).DistinctBy(house => house.House.Id, StringComparer.Ordinal);
         foreach (House house in houses.Take(MostHouses).Select(result => result.House))

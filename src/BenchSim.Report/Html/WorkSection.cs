@@ -42,7 +42,10 @@ internal static class WorkSection
     private static string Reading(StudyResult result, Dates dates)
     {
         ImmutableArray<double> hours = result.Work.HoursByWeek;
-        string all = $"Sowing, potting up, moving, loading and carrying in take {Spreads.Amount(result.Work.Hours, "hour", "hours")} in the season.";
+        Estimate work = result.Work.Hours;
+        string all = work.Least.Equals(work.Most)
+            ? $"Sowing, potting up, moving, loading and carrying in take {Numbers.Short(work.P50)} {(work.P50 == 1 ? "hour" : "hours")} in every season played."
+            : $"Sowing, potting up, moving, loading and carrying in take {Spreads.Amount(work, "hour", "hours")}.";
         if (hours.IsEmpty || hours.Max() <= 0)
             return all;
         int busiest = hours.IndexOf(hours.Max());

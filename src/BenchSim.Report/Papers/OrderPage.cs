@@ -34,11 +34,11 @@ internal static class OrderPage
             return;
         }
 
-        html.Add($"<table><thead><tr><th scope=\"col\">Crop</th><th scope=\"col\">Packet</th><th scope=\"col\" class=\"amount number\">Sowings</th>");
+        html.Add($"<table><thead><tr><th scope=\"col\">Crop</th><th scope=\"col\">Packet, or sowing</th><th scope=\"col\" class=\"amount number\">Sowings</th>");
         html.Add($"<th scope=\"col\" class=\"amount number\">Seeds</th><th scope=\"col\" class=\"amount number\">A thousand</th><th scope=\"col\" class=\"amount number\">Cost</th></tr></thead><tbody>\n");
         foreach (SeedNeed seed in needs.Seeds)
         {
-            html.Add($"<tr><th scope=\"row\">{HtmlText.Name(seed.Crop.Name, LongestName)}</th><td>{HtmlText.Name(seed.PacketId ?? "–", LongestName)}</td>");
+            html.Add($"<tr><th scope=\"row\">{HtmlText.Name(seed.Crop.Name, LongestName)}</th><td>{HtmlText.Name(seed.PacketId ?? seed.Sowing ?? "–", LongestName)}</td>");
             html.Add($"<td class=\"number\">{Numbers.Whole(seed.Batches)}</td><td class=\"number\">{Numbers.Whole(seed.Seeds)}</td>");
             html.Add($"<td class=\"number\">{(seed.ThousandSeeds is { } price ? money.Price(price) : "–")}</td><td class=\"number\">{Amount(money, seed.Cost)}</td></tr>\n");
         }

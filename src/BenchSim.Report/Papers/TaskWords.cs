@@ -32,13 +32,13 @@ internal static class TaskWords
         return task.Kind switch
         {
             WorkKind.Sow when batch.Flat is { } flat =>
-                $"{Name(flat)}, {Numbers.Count(batch.Order.SeedsPerFlat, "seed", "seeds")} a flat: {Numbers.Count(batch.Seeds, "seed", "seeds")}; to {Where(plan, batch, sown: true)}",
+                $"{Name(flat)}, {Numbers.Count(batch.Order.SeedsPerFlat, "seed", "seeds")} a flat: {Numbers.Count(batch.Seeds, "seed", "seeds")}; to {Where(plan, task, sown: true)}",
             WorkKind.Sow =>
-                $"{Name(batch.Tray)}, {Numbers.Count(batch.Order.SeedsPerCell, "seed", "seeds")} a cell: {Numbers.Count(batch.Seeds, "seed", "seeds")}; to {Where(plan, batch, sown: true)}",
-            WorkKind.OffMat => $"to {Where(plan, batch, sown: false)}",
+                $"{Name(batch.Tray)}, {Numbers.Count(batch.Order.SeedsPerCell, "seed", "seeds")} a cell: {Numbers.Count(batch.Seeds, "seed", "seeds")}; to {Where(plan, task, sown: true)}",
+            WorkKind.OffMat => $"to {Where(plan, task, sown: false)}",
             WorkKind.Thin => $"from {batch.Order.SeedsPerCell} to {batch.Crop.KeepPerCell} a cell, from this day on",
             WorkKind.PotUp => $"{Name(batch.Tray)}, from {Numbers.Count(batch.Flats, "flat", "flats")}",
-            WorkKind.ToTable => $"to {Table(plan, batch)}; {Numbers.Count(batch.Crop.HardeningNights, "night", "nights")} to harden",
+            WorkKind.ToTable => $"to {Table(plan, task)}; {Numbers.Count(batch.Crop.HardeningNights, "night", "nights")} to harden",
             WorkKind.SetOut => $"{Numbers.Count(batch.Order.Plants, "plant", "plants")} wanted",
             _ => throw new ArgumentOutOfRangeException(nameof(task)),
         };
@@ -47,19 +47,20 @@ internal static class TaskWords
     /// <summary>"Mon 1 March".</summary>
     public static string Day(DateOnly date) => $"{date.DayOfWeek.ToString()[..3]} {date.Day} {Dates.ShortMonth(date)}";
 
-    private static string Where(SeasonPlan plan, BatchPlan batch, bool sown)
+    private static string Where(SeasonPlan plan, WorkTask task, bool sown)
     {
-        var group = sown && !batch.Mats.IsEmpty ? batch.Mats : batch.Benches;
-        return group.IsEmpty ? "its place" : Named(plan, group);
+        var group = sown && !task.Batch.Mats.IsEmpty ? task.Batch.Mats : task.Batch.Benches;
+        return group.IsEmpty ? "its place" : Named(plan, group, task.On);
     }
 
-    private static string Table(SeasonPlan plan, BatchPlan batch) => batch.Tables.IsEmpty ? "the hardening table" : Named(plan, batch.Tables);
+    private static string Table(SeasonPlan plan, WorkTask task) => task.Batch.Tables.IsEmpty ? "the hardening table" : Named(plan, task.Batch.Tables, task.On);
 
     private static string Name(TrayType tray) => PlainText.Short(tray.Name, LongestName);
 
-    // In order of preference.
-    private static string Named(SeasonPlan plan, ImmutableArray<int> group)
+    // In order of preference, those that can be used on the day; all of them where none can.
+    private static string Named(SeasonPlan plan, ImmutableArray<int> all, DateOnly on)
     {
+        ImmutableArray<int> group = SpacePlaces.Open(plan.Scenario, all, on);
         string Name(int at) => PlainText.Short(plan.Scenario.Spaces[group[at]].Name, LongestName);
         return group.Length switch
         {

@@ -1,4 +1,5 @@
 using BenchSim.Report.Tables;
+using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 
 namespace BenchSim.Report.Papers;
@@ -24,13 +25,16 @@ internal static class WorkTable
     /// <summary>One line a crop, table and night.</summary>
     public static byte[] Nights(PaperContent content)
     {
-        var table = new CsvTable("week_from", "evening", "crop", "table", "trays", "cold_below_c", "years", "cold_years", "cold_share", "carry_in_below_c", "carry_in_years");
+        UnitSystem units = content.Plan.Scenario.Units;
+        string unit = units == UnitSystem.Imperial ? "f" : "c";
+        double Degrees(double celsius) => units == UnitSystem.Imperial ? Math.Round((celsius * 1.8) + 32, 1) : celsius;
+        var table = new CsvTable("week_from", "evening", "crop", "table", "trays", $"cold_below_{unit}", "years", "cold_years", "cold_share", $"carry_in_below_{unit}", "carry_in_years");
         foreach (TableWeek week in content.Nights)
         {
             foreach (TableNight night in week.Nights)
             {
-                table.Date(week.Monday).Date(night.On).Text(week.Crop.Name).Text(week.Table.Name).Number(night.Trays).Number(week.Crop.HardenAboveC)
-                    .Number(week.Years).Number(night.ColdYears).Number((double)night.ColdYears / week.Years).Number(week.Crop.DamageBelowC).Number(night.DamagingYears);
+                table.Date(week.Monday).Date(night.On).Text(week.Crop.Name).Text(week.Table.Name).Number(night.Trays).Number(Degrees(week.Crop.HardenAboveC))
+                    .Number(week.Years).Number(night.ColdYears).Number((double)night.ColdYears / week.Years).Number(Degrees(week.Crop.DamageBelowC)).Number(night.DamagingYears);
             }
         }
 

@@ -93,19 +93,20 @@ internal static class Workbook
     private static IEnumerable<Dictionary<string, object?>> Order(SupplyNeeds needs)
     {
         foreach (SeedNeed seed in needs.Seeds)
-            yield return Item("seed", seed.Crop.Name, seed.PacketId ?? "", seed.Seeds, "seeds", null, seed.ThousandSeeds, "1000 seeds", seed.Cost);
+            yield return Item("seed", seed.Crop.Name, seed.PacketId ?? "", seed.Sowing ?? "", seed.Seeds, "seeds", null, seed.ThousandSeeds, "1000 seeds", seed.Cost);
         foreach (TrayNeed tray in needs.Trays)
-            yield return Item(tray.Type.IsFlat ? "flat" : "tray", tray.Type.Name, "", tray.Filled, tray.Type.IsFlat ? "flats" : "trays", tray.MostAtOnce, null, "", null);
-        yield return Item("carrier", "carrier for a cell tray", "", needs.Carriers, "carriers", needs.Carriers, null, "", null);
+            yield return Item(tray.Type.IsFlat ? "flat" : "tray", tray.Type.Name, "", "", tray.Filled, tray.Type.IsFlat ? "flats" : "trays", tray.MostAtOnce, null, "", null);
+        yield return Item("carrier", "carrier for a cell tray", "", "", needs.Carriers, "carriers", needs.Carriers, null, "", null);
         double? cubicFoot = needs.Prices.MixLitre * SupplyNeeds.LitresACubicFoot;
-        yield return Item("mix", "potting mix", "", Math.Round(needs.MixLitres, 6), "litres", null, needs.Prices.MixLitre, "litre", needs.MixCost);
-        yield return Item("mix", "potting mix", "", Math.Round(needs.MixCubicFeet, 6), "cubic feet", null, cubicFoot, "cubic foot", needs.MixCost);
+        yield return Item("mix", "potting mix", "", "", Math.Round(needs.MixLitres, 6), "litres", null, needs.Prices.MixLitre, "litre", needs.MixCost);
+        yield return Item("mix", "potting mix", "", "", Math.Round(needs.MixCubicFeet, 6), "cubic feet", null, cubicFoot, "cubic foot", null);
     }
 
-    private static Dictionary<string, object?> Item(string item, string name, string packet, object amount, string unit, int? most, double? price, string priceFor, double? cost) => Row(
+    private static Dictionary<string, object?> Item(string item, string name, string packet, string sowing, object amount, string unit, int? most, double? price, string priceFor, double? cost) => Row(
         ("Item", item),
         ("Name", Text(name)),
         ("Packet", Text(packet)),
+        ("Sowing", Text(sowing)),
         ("Amount", amount),
         ("Unit", unit),
         ("Most at once", most),

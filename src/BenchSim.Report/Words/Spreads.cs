@@ -81,7 +81,10 @@ internal static class Spreads
         ? Cell(estimate)
         : $"{Cell(estimate)}, in {OfAll(estimate.Seasons, seasons)}";
 
-    /// <summary>The middle and the spread for a table cell: "12 (8 to 17)", "0 (at most 23)"; one number where all seasons agree.</summary>
+    /// <summary>
+    /// The middle and the spread for a table cell: "12 (8 to 17)"; where at least eight seasons of ten agree, the ends of all: "0 (at most 23)",
+    /// "450 (0 to 450 over all)"; one number where all seasons agree.
+    /// </summary>
     public static string Cell(Estimate estimate)
     {
         if (estimate.Seasons == 0)
@@ -89,8 +92,10 @@ internal static class Spreads
         string middle = Numbers.Short(estimate.P50);
         if (estimate.Least.Equals(estimate.Most))
             return middle;
-        return estimate.P10.Equals(estimate.P90)
+        if (!estimate.P10.Equals(estimate.P90))
+            return $"{middle} ({Numbers.Short(estimate.P10)} to {Numbers.Short(estimate.P90)})";
+        return estimate.Least.Equals(estimate.P50)
             ? $"{middle} (at most {Numbers.Short(estimate.Most)})"
-            : $"{middle} ({Numbers.Short(estimate.P10)} to {Numbers.Short(estimate.P90)})";
+            : $"{middle} ({Numbers.Short(estimate.Least)} to {Numbers.Short(estimate.Most)} over all)";
     }
 }

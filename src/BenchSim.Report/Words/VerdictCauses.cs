@@ -18,7 +18,7 @@ internal static class VerdictCauses
 
     private static int Misses(StudyResult result) => result.Fits.Seasons - result.Fits.Hits;
 
-    /// <summary>"Of the 455 seasons that do not fit, in 200 trays stood too long for want of a place, ...".</summary>
+    /// <summary>"Of the 455 seasons that do not fit, 200 had trays that stood too long for want of a place, ...".</summary>
     private static string? Conditions(StudyResult result)
     {
         int misses = Misses(result);
@@ -27,17 +27,17 @@ internal static class VerdictCauses
         [
             .. new (int Seasons, string What)[]
             {
-                (result.OverHeldForPlace.Hits, "trays stood too long for want of a place"),
-                (result.TooFewInTime.Hits, $"fewer than {goal} % of the plants were in time"),
-                (result.SownTooLate.Hits, "a batch was sown too late or not in full"),
+                (result.OverHeldForPlace.Hits, "trays that stood too long for want of a place"),
+                (result.TooFewInTime.Hits, $"fewer than {goal} % of the plants in time"),
+                (result.SownTooLate.Hits, "a batch that was sown too late or not in full"),
             }.Where(condition => condition.Seasons > 0).OrderByDescending(condition => condition.Seasons),
         ];
         if (misses == 0 || failed.Length == 0)
             return null;
         if (misses == 1)
-            return $"In the one season that does not fit, {string.Join(", and ", failed.Select(condition => condition.What))}.";
-        string list = string.Join(", ", failed.Select(condition =>
-            $"in {(condition.Seasons == misses ? "all of them" : Numbers.Whole(condition.Seasons))} {condition.What}"));
+            return $"The one season that does not fit had {string.Join(", and ", failed.Select(condition => condition.What))}.";
+        string[] had = [.. failed.Select(condition => $"{(condition.Seasons == misses ? "all" : Numbers.Whole(condition.Seasons))} had {condition.What}")];
+        string list = had.Length == 1 ? had[0] : $"{string.Join(", ", had[..^1])} and {had[^1]}";
         string more = failed.Sum(condition => condition.Seasons) > misses ? "; a season can fail in more than one way" : "";
         return $"Of the {Numbers.Whole(misses)} seasons that do not fit, {list}{more}.";
     }

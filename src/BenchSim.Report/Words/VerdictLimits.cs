@@ -12,11 +12,17 @@ internal static class VerdictLimits
     {
         Scenario scenario = result.Plan.Scenario;
         var sentences = ImmutableArray.CreateBuilder<string>();
-        sentences.Add(scenario.Rules.Reliefs.IsEmpty
-            ? "No way of making room is in force: a tray that finds no place stays where it is and blocks others. A grower would squeeze "
-                + "trays in somewhere, so the figures overstate how often the plan fails."
-            : $"Ways of making room in force, in this order: {string.Join(", ", scenario.Rules.Reliefs.Select(Trade.Words))}. The "
+        if (!scenario.Rules.Reliefs.IsEmpty)
+        {
+            sentences.Add($"Ways of making room in force, in this order: {string.Join(", ", scenario.Rules.Reliefs.Select(Trade.Words))}. The "
                 + "report counts each use.");
+        }
+        else if (result.Groups.Any(group => group.RunsOut.Hits > 0))
+        {
+            sentences.Add("No way of making room is in force: a tray that finds no place stays where it is and blocks others. A grower would squeeze "
+                + "trays in somewhere, so the figures overstate how often the plan fails.");
+        }
+
         sentences.Add("The weather forecast is taken as perfect for the nights it covers; a real one is not.");
         switch (scenario.Weather)
         {

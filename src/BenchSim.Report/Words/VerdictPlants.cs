@@ -11,11 +11,11 @@ internal static class VerdictPlants
         if (result.PlantsLate.Most == 0 && result.PlantsShort.Most == 0)
         {
             string seasons = result.Seasons == 1 ? "the one season played" : $"every one of {Numbers.Whole(result.Seasons)} seasons";
-            yield return $"{wanted} wanted: none is late and none is lost in {seasons}.";
+            yield return $"{wanted} wanted: all are out in time in {seasons}. {InTime(result)}";
         }
         else
         {
-            yield return $"{wanted} wanted. In time: {Spreads.Amount(result.PlantsInTime, "plant", "plants")}.";
+            yield return $"{wanted} wanted. In time: {Spreads.Amount(result.PlantsInTime, "plant", "plants")}. {InTime(result)}";
             yield return $"Out, but late: {Spreads.Amount(result.PlantsLate, "plant", "plants")}.";
             yield return $"Never out: {Spreads.Amount(result.PlantsShort, "plant", "plants")}.";
         }
@@ -24,5 +24,12 @@ internal static class VerdictPlants
             yield return $"Thrown out: {Spreads.Amount(result.Discarded, "tray or flat", "trays or flats")}.";
         if (result.StillStanding.Most > 0)
             yield return $"Still standing on the last day: {Spreads.Amount(result.StillStanding, "tray or flat", "trays or flats")}.";
+    }
+
+    private static string InTime(StudyResult result)
+    {
+        int days = result.Plan.Scenario.Rules.LateDays;
+        string when = days == 0 ? "on the planned day or before" : $"at most {Numbers.Count(days, "day", "days")} after the planned day";
+        return $"(In time is {when}, days on which only the weather held them back not counted.)";
     }
 }

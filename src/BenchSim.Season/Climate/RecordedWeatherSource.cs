@@ -24,10 +24,10 @@ internal sealed class RecordedWeatherSource : WeatherSource
             byDate[day.Date] = day;
         }
 
-        Years = record.FixedYear is { } year ? [year] : WholeYears(days);
+        Years = record.FixedYear is { } year ? [.. WholeYears(days).Where(whole => whole == year)] : WholeYears(days);
     }
 
-    /// <summary>Years of the record that cover the season from its first day to its last, oldest first.</summary>
+    /// <summary>Years of the record, or the fixed one alone, that cover the season from its first day to its last, oldest first.</summary>
     public ImmutableArray<int> Years { get; }
 
     public override int? Distinct => Years.Length;

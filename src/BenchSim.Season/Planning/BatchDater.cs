@@ -51,9 +51,10 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateSt
     }
 
     // The first work day that leaves the slack after the day it could go out. The season's days may end sooner, so the rules are asked, not the tables.
-    private int AfterSlack(int ready)
+    private int AfterSlack(int ready) => WorkDayFrom(ready + scenario.Rules.SlackDays);
+
+    private int WorkDayFrom(int day)
     {
-        var day = ready + scenario.Rules.SlackDays;
         while (!scenario.Rules.IsWorkDay(opens.AddDays(day)))
         {
             day++;
@@ -61,6 +62,10 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateSt
 
         return day;
     }
+
+    // A tray that is grown stays on its bench until so many days before its set-out date, as in the play.
+    private int TableDay(BatchPlan draft, int grown, int setOut) =>
+        Math.Max(grown, WorkDayFrom(Math.Max(0, setOut - draft.Crop.HardeningNights - scenario.Rules.TableLeadDays)));
 
     private Fault ReadyLongBefore(BatchPlan draft, int sow, int ready, int wanted) => new(
         draft.Order.Place,
@@ -72,6 +77,11 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateSt
     private int Backward(SeasonCore core, BatchOrder order, int field, ImmutableArray<Fault>.Builder faults)
     {
         var wanted = field - scenario.Rules.SlackDays;
+        if (OpensLater(core.Batches[0].Plan))
+        {
+            return BackwardFromTheEnd(core, order, wanted, faults);
+        }
+
         var first = tables.NextWorkDay[0];
         if (core.Walk(first, normal, scratch) is not { } earliest)
         {
@@ -88,7 +98,7 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateSt
 
         if (sow < 0)
         {
-            faults.Add(new Fault(order.Place, $"batch \"{order.Id}\" would have to be sown before the season opens on {opens:yyyy-MM-dd} to be ready by {DateOf(wanted)}", "open the season earlier, or want it later"));
+            faults.Add(TooEarly(order, wanted));
             return -1;
         }
 
@@ -105,13 +115,43 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateSt
         return sow;
     }
 
+    // Where a space opens on a date, a later sowing may come into a better house and be ready sooner: every day is tried, from the last.
+    private int BackwardFromTheEnd(SeasonCore core, BatchOrder order, int wanted, ImmutableArray<Fault>.Builder faults)
+    {
+        var isEverReady = false;
+        for (var sow = WorkDayBefore(wanted); sow >= 0; sow = WorkDayBefore(sow - 1))
+        {
+            if (core.Walk(sow, normal, scratch) is not { } ready)
+            {
+                continue;
+            }
+
+            isEverReady = true;
+            if (ready.OutDay <= wanted)
+            {
+                return sow;
+            }
+        }
+
+        faults.Add(isEverReady ? TooEarly(order, wanted) : NeverReady(order, tables.NextWorkDay[0]));
+        return -1;
+    }
+
+    private bool OpensLater(BatchPlan draft) => draft.Mats.Concat(draft.Benches).Concat(draft.Tables)
+        .Any(space => scenario.Houses.Any(house => house.Opening == HouseOpening.FromDate && string.Equals(house.Id, scenario.Spaces[space].HouseId, StringComparison.Ordinal)));
+
+    private Fault TooEarly(BatchOrder order, int wanted) => new(
+        order.Place,
+        $"batch \"{order.Id}\" would have to be sown before the season opens on {opens:yyyy-MM-dd} to be ready by {DateOf(wanted)}",
+        "open the season earlier, or want it later");
+
     private BatchPlan Dated(BatchPlan draft, int sow, WalkDates dates, int setOut) => draft with
     {
         SowOn = opens.AddDays(sow),
         EmergeOn = opens.AddDays(dates.EmergeDay),
         OffMatOn = dates.OffMatDay < 0 ? null : opens.AddDays(dates.OffMatDay),
         PotUpOn = dates.PotUpDay < 0 ? null : opens.AddDays(dates.PotUpDay),
-        TableOn = opens.AddDays(dates.TableDay),
+        TableOn = opens.AddDays(TableDay(draft, dates.TableDay, setOut)),
         ReadyOn = opens.AddDays(dates.OutDay),
         SetOutOn = opens.AddDays(setOut),
     };

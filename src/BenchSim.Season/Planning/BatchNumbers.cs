@@ -9,17 +9,26 @@ internal static class BatchNumbers
     /// <summary>The batch with its numbers; a fault is added when no number of trays would do.</summary>
     public static BatchPlan Work(Scenario scenario, BatchPlan dated, double pathMeanC, ImmutableArray<Fault>.Builder faults)
     {
+        var at = $"at {UnitWords.Temperature(pathMeanC, scenario.Units)}";
+        return Work(scenario, dated with { RelativeGermination = Stand.RelativeGermination(dated.Crop, pathMeanC) }, at, faults);
+    }
+
+    /// <summary>The batch with its numbers by the rules of a scenario, its dates and what comes up where it stands kept; a fault is added when no number of trays would do.</summary>
+    public static BatchPlan Again(Scenario scenario, BatchPlan kept, ImmutableArray<Fault>.Builder faults) => Work(scenario, kept, "where it stands", faults);
+
+    private static BatchPlan Work(Scenario scenario, BatchPlan dated, string at, ImmutableArray<Fault>.Builder faults)
+    {
         var order = dated.Order;
+        var relative = dated.RelativeGermination;
         var germination = SeedAge.AtSowing(scenario.Rules, dated);
         var packet = PacketGermination.Of(germination, scenario.Rules.GerminationSample);
-        var relative = Stand.RelativeGermination(dated.Crop, pathMeanC);
-        dated = dated with { Germination = germination, RelativeGermination = relative };
+        dated = dated with { Germination = germination };
         var numbers = dated.Flat is null ? Direct(scenario, dated, packet, relative) : PotUp(scenario, dated, packet, relative);
         if (numbers.Trays < 0 || numbers.Flats < 0)
         {
             faults.Add(new Fault(
                 order.Place,
-                $"batch \"{order.Id}\" would hardly come up: {germination:P0} of the seed at its best, and {relative:P0} of that at {UnitWords.Temperature(pathMeanC, scenario.Units)}",
+                $"batch \"{order.Id}\" would hardly come up: {germination:P0} of the seed at its best, and {relative:P0} of that {at}",
                 "sow it warmer or cooler, or use better seed"));
         }
 

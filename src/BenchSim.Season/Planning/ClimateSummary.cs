@@ -15,7 +15,7 @@ public sealed record ClimateSummary
     // A season that closes longer than this past the warmest day of the year runs towards the frosts of autumn.
     private const int LongestPastWarmest = 45;
 
-    /// <summary>Years of weather the fuel rests on: all that may be played, or <see cref="GeneratedYears"/>.</summary>
+    /// <summary>Years of weather the fuel rests on: those of the record that cover the season and all that is played, or <see cref="GeneratedYears"/>.</summary>
     public required int Years { get; init; }
 
     /// <summary>
@@ -115,7 +115,7 @@ public sealed record ClimateSummary
         if (space.Power is not { } power)
             return null;
         var days = new HashSet<DateOnly>();
-        foreach (var batch in plan.Batches.Where(batch => !batch.Mats.IsEmpty && batch.Mats[0] == at))
+        foreach (var batch in plan.Batches.Where(batch => !batch.Mats.IsEmpty && SpacePlaces.Open(plan.Scenario, batch.Mats, batch.SowOn)[0] == at))
         {
             for (var day = batch.SowOn; day < batch.OffMatOn; day = day.AddDays(1))
                 days.Add(day);

@@ -30,10 +30,13 @@ internal static class PlanWarnings
         const int AnyDay = 2;
         var climates = new ClimateStore(scenario, AnyDay + 1);
         var every = climates.Normal();
+
+        // A night that is not looked at beforehand hardens nothing all the same.
+        var looking = scenario.Rules with { ForecastNights = Math.Max(1, scenario.Rules.ForecastNights) };
         foreach (var batch in batches.DistinctBy(batch => batch.Crop.Id, StringComparer.Ordinal))
         {
             var crop = batch.Crop;
-            if (batch.Tables.All(table => WeatherHold.FromTable(every.NightC(climates.Layout.AirOf(table)), AnyDay, scenario.Rules, crop.HardenAboveC)))
+            if (batch.Tables.All(table => WeatherHold.FromTable(every.NightC(climates.Layout.AirOf(table)), AnyDay, looking, crop.HardenAboveC)) && (crop.HardeningNights > 0 || scenario.Rules.ForecastNights > 0))
             {
                 Held($"every night on the hardening table is colder than the {Degrees(crop.HardenAboveC)} that it wants there");
             }
@@ -57,7 +60,7 @@ internal static class PlanWarnings
     {
         var trays = batch.Flat is null ? batch.Trays : batch.Flats;
         var each = (batch.Flat ?? batch.Tray).PlacesEach;
-        var places = batch.Mats.Sum(mat => scenario.Spaces[mat].Places);
+        var places = batch.Mats.Sum(mat => (long)SpacePlaces.On(scenario, mat, batch.SowOn));
         if (batch.Mats.Length > 0 && (long)trays * each > places)
         {
             warnings.Add(new Fault(

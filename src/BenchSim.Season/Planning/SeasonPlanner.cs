@@ -62,7 +62,8 @@ public static class SeasonPlanner
     /// <summary>Days of the clock in which a plan of the scenario is worked out.</summary>
     internal static int HorizonOf(Scenario scenario) => scenario.Window.Closes.DayNumber - scenario.Window.Opens.DayNumber + SlackDays;
 
-    private static int DaysOf(Scenario scenario, ImmutableArray<BatchPlan> batches)
+    /// <summary>Days that are played: to the last set-out, the longest that trays may stand after it, and a fortnight.</summary>
+    internal static int DaysOf(Scenario scenario, ImmutableArray<BatchPlan> batches)
     {
         var last = batches.Max(batch => batch.SetOutOn.DayNumber) - scenario.Window.Opens.DayNumber;
         return last + batches.Max(batch => batch.Crop.DiscardAfterDays) + TailDays + 1;
@@ -100,7 +101,8 @@ public static class SeasonPlanner
         return scenario.Weather is RecordedWeather record && WeatherSource.Of(scenario, needed).Distinct == 0
             ? new PlanResult(null, [new Fault(
                 new SourcePlace(record.File, 0, 0),
-                $"no year of this record covers the whole season: {needed} days from {scenario.Window.Opens:MM-dd} on",
+                (record.FixedYear is { } year ? $"the season that begins in {year} is not covered by this record" : "no year of this record covers the whole season")
+                + $": {needed} days from {scenario.Window.Opens:MM-dd} on",
                 "give a record with every day of at least one such year")])
             : null;
     }

@@ -20,11 +20,15 @@ public static class StandWays
 
         var packet = PacketGermination.Of(batch.Germination, scenario.Rules.GerminationSample);
         var seeds = batch.Order.SeedsPerCell;
+
+        // Of a crop that is grown in clusters one plant a cell would be another product.
+        StandWay[] single = batch.Crop.KeepPerCell > 1
+            ? []
+            : [Reach(scenario, batch, packet, "one seed a cell", 1), Reach(scenario, batch, packet, "two seeds a cell and thin", 2)];
         return
         [
             Way(scenario, batch, "as planned", batch.Trays, seeds, batch.StandChance),
-            Reach(scenario, batch, packet, "one seed a cell", 1),
-            Reach(scenario, batch, packet, "two seeds a cell and thin", 2),
+            .. single,
             Way(scenario, batch, "an extra tray", batch.Trays + 1, seeds, ChanceOf(batch, packet, batch.Trays + 1, seeds)),
         ];
     }

@@ -63,12 +63,22 @@ public sealed record SupplyNeeds
     private static ImmutableArray<SeedNeed> SeedsOf(SeasonPlan plan, DateOnly from, DateOnly to) =>
     [
         .. plan.Batches.Where(batch => batch.SowOn >= from && batch.SowOn <= to)
-            .GroupBy(batch => (batch.Crop.Id, batch.Order.PacketId, Price: batch.Order.ThousandSeeds ?? plan.Scenario.Rules.Prices.ThousandSeeds))
+            .GroupBy(batch => (batch.Crop.Id, batch.Order.PacketId, Price: batch.Order.ThousandSeeds ?? plan.Scenario.Rules.Prices.ThousandSeeds, Line: batch.Order.PacketId is null ? batch.Order.Place : default))
             .OrderBy(group => group.Key.Id, StringComparer.Ordinal)
             .ThenBy(group => group.Key.PacketId ?? "", StringComparer.Ordinal)
             .ThenBy(group => group.Key.Price)
-            .Select(group => new SeedNeed(group.First().Crop, group.Key.PacketId, group.Count(), group.Sum(batch => batch.Seeds), group.Key.Price)),
+            .ThenBy(group => group.Key.Line.Line)
+            .Select(group => new SeedNeed(group.First().Crop, group.Key.PacketId, group.Count(), group.Sum(batch => batch.Seeds), group.Key.Price, SowingOf(group.Key.Line, [.. group]))),
     ];
+
+    // Successions carry the id of their line with a number behind it.
+    private static string? SowingOf(SourcePlace line, ImmutableArray<BatchPlan> batches)
+    {
+        if (line.Line == 0)
+            return null;
+        var first = batches[0].Order.Id;
+        return batches.Length == 1 ? first : first[..first.LastIndexOf('-')];
+    }
 
     // The flats of a batch that is potted up are free again on that day, its trays from then on until they are set out: for a day at least
     // where the plan's own set-out date lies before the potting.

@@ -50,12 +50,13 @@ public static class TableNights
         var found = new Dictionary<(DateOnly Monday, string Crop, int Table), Week>();
         foreach (var batch in plan.Batches.Where(batch => !batch.Tables.IsEmpty))
         {
+            var table = SpacePlaces.Open(plan.Scenario, batch.Tables, batch.TableOn)[0];
             for (var night = batch.TableOn; night < batch.SetOutOn; night = night.AddDays(1))
             {
-                var key = (MondayOf(night), batch.Crop.Id, batch.Tables[0]);
+                var key = (MondayOf(night), batch.Crop.Id, table);
                 if (!found.TryGetValue(key, out var week))
                 {
-                    found.Add(key, week = new Week(plan, batch.Crop, batch.Tables[0], key.Item1));
+                    found.Add(key, week = new Week(plan, batch.Crop, table, key.Item1));
                 }
 
                 week.Trays[night.DayNumber - key.Item1.DayNumber] += batch.Trays;

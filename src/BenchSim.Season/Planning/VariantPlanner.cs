@@ -24,10 +24,20 @@ public static class VariantPlanner
         }
 
         var frozen = variant.Batches.Select(order => Frozen(basePlan, variant, order)).ToArray();
-        var isStandChanged = IsStandChanged(basePlan.Scenario.Rules, variant.Rules);
-        var changed = variant.Batches.Where((_, index) => frozen[index] is null || isStandChanged).ToImmutableArray();
-        var days = basePlan.Days;
+        var faults = ImmutableArray.CreateBuilder<Fault>();
+        if (IsStandChanged(basePlan.Scenario.Rules, variant.Rules))
+        {
+            frozen = [.. frozen.Select(kept => kept is null ? null : BatchNumbers.Again(variant, kept, faults))];
+        }
+
+        if (faults.Count > 0)
+        {
+            return new PlanResult(null, faults.ToImmutable());
+        }
+
+        var changed = variant.Batches.Where((_, index) => frozen[index] is null).ToImmutableArray();
         var planned = new Dictionary<string, BatchPlan>(StringComparer.Ordinal);
+        ImmutableArray<Fault> ofDates = [];
         if (changed.Length > 0)
         {
             var made = SeasonPlanner.Make(variant with { Batches = changed });
@@ -36,37 +46,22 @@ public static class VariantPlanner
                 return made;
             }
 
-            days = Math.Max(days, plan.Days);
+            ofDates = plan.Warnings;
             planned = plan.Batches.ToDictionary(batch => batch.Order.Id, StringComparer.Ordinal);
         }
 
+        var batches = variant.Batches.Select((order, index) => frozen[index] ?? planned[order.Id]).ToImmutableArray();
+        var days = Math.Max(basePlan.Days, SeasonPlanner.DaysOf(variant, batches));
         if (SeasonPlanner.NoYear(variant, days) is { } tooShort)
         {
             return tooShort;
         }
 
-        var batches = variant.Batches.Select((order, index) => Joined(frozen[index], planned.GetValueOrDefault(order.Id))).ToImmutableArray();
+        // What is said of the dates of changed sowings, and what is said of the plan as a whole, once.
         var warnings = ImmutableArray.CreateBuilder<Fault>();
         PlanWarnings.Add(variant, batches, warnings);
-        return new PlanResult(new SeasonPlan { Scenario = variant, Batches = batches, Days = days, Warnings = warnings.ToImmutable() }, []);
+        return new PlanResult(new SeasonPlan { Scenario = variant, Batches = batches, Days = days, Warnings = [.. ofDates.Union(warnings)] }, []);
     }
-
-    // Dates of the base, with numbers worked out anew where the variant has other rules for them.
-    private static BatchPlan Joined(BatchPlan? frozen, BatchPlan? planned) => (frozen, planned) switch
-    {
-        (null, { } own) => own,
-        ({ } kept, null) => kept,
-        ({ } kept, { } own) => kept with
-        {
-            Trays = own.Trays,
-            Flats = own.Flats,
-            Seeds = own.Seeds,
-            Germination = own.Germination,
-            RelativeGermination = own.RelativeGermination,
-            StandChance = own.StandChance,
-        },
-        _ => throw new InvalidOperationException("A batch is frozen or planned."),
-    };
 
     // The batch as the base planned it, in the spaces of the variant; null when the base has none like it.
     private static BatchPlan? Frozen(SeasonPlan basePlan, Scenario variant, BatchOrder order)

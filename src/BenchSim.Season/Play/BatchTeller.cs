@@ -83,7 +83,7 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
         if (moved.Index == index)
         {
             EndWait(hour);
-            today.Add($"{Day(hour)}: {count} {TrayRuns.Noun(batch.Flat is not null, count)} given up unsown after {plan.Scenario.Rules.SowGiveUpDays} days without a place.");
+            today.Add($"{Day(hour)}: {count} {TrayRuns.Noun(batch.Flat is not null, count)} given up unsown, more than {Days(plan.Scenario.Rules.SowGiveUpDays)} after the planned date.");
         }
     }
 

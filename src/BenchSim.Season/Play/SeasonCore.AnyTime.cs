@@ -4,7 +4,7 @@ namespace BenchSim.Season.Play;
 internal sealed partial class SeasonCore
 {
     private bool IsSowDue(BatchState batch) =>
-        Stays is not null ? Stays.SowHour(batch) <= now : day >= batch.SowDay;
+        (Stays?.SowHour(batch) ?? ((batch.SowDay * 24) + tables.RoundHour)) <= now;
 
     private void SettleAt(double hour, int onDay)
     {

@@ -52,11 +52,14 @@ internal sealed partial class SeasonCore
         }
     }
 
+    // A millionth of an hour: whole days apart, two rounds differ by the last bit of a number where the round is at ten past the hour.
+    private const double Instant = 1e-6;
+
     private DiscardReason? ReasonToDiscard(BatchState batch, Lot lot)
     {
         if (lot.EmergedHour > now)
         {
-            return now - lot.SowHour >= batch.Crop.EmergeGiveUpDays * 24.0 ? DiscardReason.NeverCameUp : null;
+            return now - lot.SowHour + Instant >= batch.Crop.EmergeGiveUpDays * 24.0 ? DiscardReason.NeverCameUp : null;
         }
 
         if (lot.IsFlat)

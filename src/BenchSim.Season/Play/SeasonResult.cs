@@ -81,7 +81,7 @@ public sealed class SeasonResult
     /// <summary>True when the season fits with every late day counted.</summary>
     public bool FitsWeatherCounted { get; internal set; }
 
-    /// <summary>Trays and flats that wait for a place on the last day with nothing left that could free one.</summary>
+    /// <summary>True when a tray or flat still waits for a place on the last day.</summary>
     public bool Gridlock { get; internal set; }
 
     /// <summary>Row of <see cref="Refused"/>.</summary>

@@ -74,7 +74,9 @@ internal sealed class SiteTables
     /// <summary>The first work day whose round is at or after an instant; the day past the end when there is none.</summary>
     public int RoundAtOrAfter(double hour)
     {
-        var day = (int)Math.Max(0, Math.Ceiling((hour - RoundHour) / 24));
+        // A round is not missed for the last bit of a number: a ten-thousandth of a second, in days.
+        const double LastBit = 1e-9;
+        var day = (int)Math.Max(0, Math.Ceiling(((hour - RoundHour) / 24) - LastBit));
         return NextWorkDay[Math.Min(day, Days)];
     }
 

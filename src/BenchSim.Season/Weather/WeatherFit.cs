@@ -126,7 +126,9 @@ public static class WeatherFit
     private static (double AfterDry, double AfterWet)[] RainChances(WeatherStatistics statistics, ImmutableArray<string>.Builder assumptions)
     {
         var months = statistics.Months;
-        var yearDry = Share(months.Sum(month => month.WetAfterDry), months.Sum(month => month.AfterDry), 0);
+
+        // A record without a dry day has no chance of rain after one; then it is that of any day.
+        var yearDry = Share(months.Sum(month => month.WetAfterDry), months.Sum(month => month.AfterDry), Share(months.Sum(month => month.WetDays), statistics.Days, 0));
         var yearWet = Share(months.Sum(month => month.WetAfterWet), months.Sum(month => month.AfterWet), yearDry);
         var chances = new (double, double)[12];
         for (var month = 0; month < 12; month++)

@@ -134,6 +134,13 @@ public class PlanTests
             Assert.Single(TestFolder.Faults(plan: Head + $"{first},tomato,10,2027-03-01,,,\n{second},tomato,10,2027-03-01,,,\n")));
     }
 
+    // The batch "tomato" draws its seed by its own name; a packet of that name would draw the same.
+    [Theory]
+    [InlineData("tomato,tomato,10,2027-03-01,\nlate,tomato,10,2027-03-01,tomato\n", "plan.csv:3:27: the packet \"tomato\" has the name of a batch that names no packet, and would share its seed's luck; give the packet another name, or write it for that batch too")]
+    [InlineData("tomato,tomato,10,2027-03-01,tomato\nlate,tomato,10,2027-03-01,tomato\n", null)]
+    public void A_packet_named_like_a_batch_without_one(string rows, string? fault) =>
+        Assert.Equal(fault, TestFolder.Faults(plan: "id,crop,plants,sow,packet\n" + rows).SingleOrDefault());
+
     [Fact]
     public void A_plan_of_more_than_ten_thousand_batches_is_refused()
     {

@@ -71,8 +71,8 @@ public class PaperPagesTests
         Assert.Contains("Seed and mix together: <b>$28.20</b>", html, StringComparison.Ordinal);
         Assert.Contains("no spare seed", html, StringComparison.Ordinal);
         string csv = Encoding.UTF8.GetString(OrderTable.Write(content.Needs));
-        Assert.Contains("seed,Tomato,,720,seeds,,25,1000 seeds,18\r\n", csv, StringComparison.Ordinal);
-        Assert.Contains("mix,potting mix,,34,litres,,0.3,litre,10.2\r\n", csv, StringComparison.Ordinal);
+        Assert.Contains("seed,Tomato,,,720,seeds,,25,1000 seeds,18\r\n", csv, StringComparison.Ordinal);
+        Assert.Contains("mix,potting mix,,,34,litres,,0.3,litre,10.2\r\n", csv, StringComparison.Ordinal);
     }
 
     [Fact]

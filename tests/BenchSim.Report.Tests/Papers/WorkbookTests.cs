@@ -57,10 +57,10 @@ public class WorkbookTests
         }
 
         Assert.Equal(plan.Batches.Sum(batch => batch.Trays + batch.Flats), book.Rows("Labels").Length - 1);
-        object?[] mix = book.Rows("Order").Single(row => row[0] is "mix" && row[4] is "litres");
+        object?[] mix = book.Rows("Order").Single(row => row[0] is "mix" && row[5] is "litres");
 
         // The synthetic tray and flat take 3.4 litres each.
-        Assert.Equal(plan.Batches.Sum(batch => batch.Trays + batch.Flats) * 3.4, (double)mix[3]!, 1e-6);
+        Assert.Equal(plan.Batches.Sum(batch => batch.Trays + batch.Flats) * 3.4, (double)mix[4]!, 1e-6);
     }
 
     [Fact]
@@ -100,6 +100,6 @@ public class WorkbookTests
         plan = plan with { Scenario = plan.Scenario with { Rules = new SiteRules() }, Batches = [.. plan.Batches.Select(batch => batch with { Tables = [] })] };
         var book = new SmallWorkbook(Workbook.Write(PaperSample.Of(plan)));
         Assert.Equal(5, book.Sheets.Count);
-        Assert.All(book.Rows("Order")[1..], row => Assert.Null(row[8]));
+        Assert.All(book.Rows("Order")[1..], row => Assert.Null(row[9]));
     }
 }

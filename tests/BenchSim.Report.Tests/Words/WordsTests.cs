@@ -31,6 +31,16 @@ public class WordsTests
     [InlineData(1234, "1,234 trays")]
     public void Nouns_agree_with_their_number(double value, string text) => Assert.Equal(text, Numbers.Count(value, "tray", "trays"));
 
+    // Where at least eight seasons of ten agree, the ends of all of them show what the ninth and tenth may be.
+    [Theory]
+    [InlineData(8, 12, 17, 3, 20, "12 (8 to 17)")]
+    [InlineData(0, 0, 0, 0, 23, "0 (at most 23)")]
+    [InlineData(450, 450, 450, 0, 450, "450 (0 to 450 over all)")]
+    [InlineData(12, 12, 12, 3, 15, "12 (3 to 15 over all)")]
+    [InlineData(12, 12, 12, 12, 12, "12")]
+    public void Cells_show_both_ends(double p10, double p50, double p90, double least, double most, string text) =>
+        Assert.Equal(text, Spreads.Cell(new Estimate(p50, 1, p10, p50, p90, p90, least, most, 100)));
+
     // A percentage that somebody wrote is given back as it was written, not rounded as a measured one.
     [Theory]
     [InlineData(0.29, "29")]

@@ -311,6 +311,18 @@ public class ClimateSummaryTests
             ClimateSummary.Of(apart).Holds[..2].Select(hold => (string.Join(' ', hold.Under), string.Join(' ', hold.Crops), hold.Fortnights[0].Mean)));
     }
 
+    [Fact]
+    public void Electricity_goes_to_the_mat_on_which_trays_can_stand()
+    {
+        // Sown on 1 March: the first mat's house opens in April, so the second is on, for the three days to the 4th.
+        var power = new MatPower(100, 1, null, null, null);
+        var site = SmallSite.Scenario(
+            [SmallSite.Mat(4) with { Id = "shut", HouseId = "late", Power = power }, SmallSite.Mat(4) with { Power = power }, SmallSite.Bench(9), SmallSite.Table(9)],
+            [SmallSite.Batch("a", 100, SmallSite.Monday)]);
+        site = site with { Houses = [.. site.Houses, site.Houses[0] with { Id = "late", Opening = HouseOpening.FromDate, OpensOn = new(2027, 4, 1) }] };
+        Assert.Equal([0, 3], ClimateSummary.Of(SmallSite.Plan(site)).Mats.Select(mat => mat.Days));
+    }
+
     private static SeasonPlan Powered(MatPower power, ImmutableArray<BatchOrder> orders) =>
         SmallSite.Plan(SmallSite.Scenario([SmallSite.Mat(4) with { Power = power }, SmallSite.Bench(9), SmallSite.Table(9)], orders));
 

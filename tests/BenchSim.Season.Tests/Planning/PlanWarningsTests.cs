@@ -24,6 +24,21 @@ public class PlanWarningsTests
         Assert.Equal(wanted == 0 ? [] : [$"batch \"a\" wants {wanted} mat places and its mats have 4: it cannot be sown in one go"], warnings);
     }
 
+    // Five trays sown on 8 March: mats of 4 places that have 60 from the 1st on, of 60 that have 4 from then on, or of 60 in a house that opens later.
+    [Theory]
+    [InlineData(4, 60, false, null)]
+    [InlineData(60, 4, false, 4)]
+    [InlineData(60, 60, true, 0)]
+    public void The_places_are_those_of_the_day_of_sowing(int places, int later, bool opensLate, int? said)
+    {
+        var mat = Mat(places) with { Changes = [new PlacesFrom(Monday, later)] };
+        var site = Scenario([mat, Bench(90), Table(90)], [Batch("a", 250, Monday.AddDays(7))], Dim);
+        var plan = Plan(opensLate ? site with { Houses = [site.Houses[0] with { Opening = HouseOpening.FromDate, OpensOn = Monday.AddDays(30) }] } : site);
+        Assert.Equal(
+            said is null ? null : $"batch \"a\" wants 5 mat places and its mats have {said}: it cannot be sown in one go",
+            plan.Warnings.Select(warning => warning.What).SingleOrDefault(what => what.Contains("mat places", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void For_a_batch_potted_up_the_flats_count()
     {
@@ -116,6 +131,21 @@ public class PlanWarningsTests
             new ConstantWeather(nights, 20, rain));
         string[] said = why is null ? [] : [$"no tray of \"plain\" ever goes out: {why}"];
         Assert.Equal(said, Plan(site).Warnings.Select(warning => warning.What).ToArray());
+    }
+
+    // Where no night ahead is looked at, trays do go to the table; but no night there hardens them.
+    [Theory]
+    [InlineData(3, 1)]
+    [InlineData(0, 0)]
+    public void Nights_that_are_not_looked_at_harden_nothing_all_the_same(int hardeningNights, int warnings)
+    {
+        var site = Scenario(
+            [Mat(4), Bench(90), Table(90)],
+            [Batch("a", 50, Monday)],
+            Dim with { ForecastNights = 0 },
+            [Crop() with { HardeningNights = hardeningNights }],
+            new ConstantWeather(4, 20, 0));
+        Assert.Equal(warnings, Plan(site).Warnings.Count(warning => warning.What.Contains("every night on the hardening table is colder", StringComparison.Ordinal)));
     }
 
     [Fact]

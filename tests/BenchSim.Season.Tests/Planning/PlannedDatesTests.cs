@@ -62,6 +62,36 @@ public class PlannedDatesTests
         Assert.Equal((March(4), (DateOnly?)null, (DateOnly?)null, March(18), March(22)), (batch.EmergeOn, batch.OffMatOn, batch.PotUpOn, batch.TableOn, batch.ReadyOn));
     }
 
+    // Three nights and three days' lead before Friday, 2 April: 27 March is a Saturday, so its trays stay on the bench, grown since the 22nd, until Monday.
+    [Fact]
+    public void Trays_that_are_grown_early_go_to_the_table_when_its_date_comes()
+    {
+        var batch = Planned(Batch("a", 50, March(5)) with { SetOut = March(33) });
+        Assert.Equal((March(25), March(29), March(33)), (batch.ReadyOn, batch.TableOn, batch.SetOutOn));
+    }
+
+    // The house of the first bench opens on 1 April at 20 C; the other stands at 12 C, where a tray takes 15 days to come up and 70 to grow. Sown in March it goes there and
+    // is late; in April three weeks are enough. A batch wanted on Monday, 10 May, is sown on Tuesday, 20 April.
+    [Fact]
+    public void A_later_sowing_may_come_into_a_house_that_opens_on_a_date()
+    {
+        var site = Scenario([Bench(9, "warm", "late"), Bench(9), Table(9)], [Batch("a", 50, null) with { SetOut = new(2027, 5, 10) }], crops: [Crop() with { BottomHeat = false, Benches = ["warm", "bench"] }]) with
+        {
+            Houses =
+            [
+                new House { Id = "main", Name = "Main", NightC = 12, DayC = 12, VentC = 12, DayLiftK = 0 },
+                new House { Id = "late", Name = "Late", NightC = 20, DayC = 20, VentC = 20, DayLiftK = 0, Opening = HouseOpening.FromDate, OpensOn = new(2027, 4, 1) },
+            ],
+        };
+        Assert.Equal(new DateOnly(2027, 4, 20), Plan(site).Batches[0].SowOn);
+
+        // Wanted on 5 April nothing is ready in time, and nothing grows at 10 C.
+        Assert.Contains("before the season opens", Wanted(site, new(2027, 4, 5)), StringComparison.Ordinal);
+        Assert.Contains("never ready for the field", Wanted(site with { Crops = [site.Crops[0] with { EmergeBaseC = 25 }] }, new(2027, 5, 10)), StringComparison.Ordinal);
+
+        static string Wanted(Scenario site, DateOnly on) => Assert.Single(SeasonPlanner.Make(site with { Batches = [site.Batches[0] with { SetOut = on }] }).Faults).What;
+    }
+
     [Theory]
     [InlineData(0)]
     [InlineData(-1)]
@@ -153,6 +183,24 @@ public class PlannedDatesTests
         Assert.Equal(isCovered, made.Plan is not null);
         Assert.Equal(
             isCovered ? "" : "record.csv:0:0: no year of this record covers the whole season: 125 days from 03-01 on; give a record with every day of at least one such year",
+            string.Join(' ', made.Faults));
+    }
+
+    // A season from 1 October on, over New Year: the year 2021 of a record that ends with it does not cover it; the year before does.
+    [Theory]
+    [InlineData(2021, false)]
+    [InlineData(2020, true)]
+    public void A_fixed_year_must_cover_the_season_too(int year, bool isCovered)
+    {
+        var october = new DateOnly(2026, 10, 1);
+        var site = Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 50, october.AddDays(4))], weather: Record("2020-01-01", "2021-12-31") with { FixedYear = year }) with
+        {
+            Window = new SeasonWindow(october, october.AddDays(120)),
+        };
+        var made = SeasonPlanner.Make(site);
+        Assert.Equal(isCovered, made.Plan is not null);
+        Assert.Equal(
+            isCovered ? "" : "record.csv:0:0: the season that begins in 2021 is not covered by this record: 125 days from 10-01 on; give a record with every day of at least one such year",
             string.Join(' ', made.Faults));
     }
 

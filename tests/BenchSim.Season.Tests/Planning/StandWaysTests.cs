@@ -29,6 +29,13 @@ public class StandWaysTests
     }
 
     [Fact]
+    public void A_crop_grown_in_clusters_has_no_way_to_single_plants()
+    {
+        var site = Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 100, Monday) with { SeedsPerCell = 4 }], Rules, [Crop() with { KeepPerCell = 4 }]);
+        Assert.Equal("as planned, an extra tray", string.Join(", ", StandWays.Of(site, Plan(site).Batches[0]).Select(way => way.What)));
+    }
+
+    [Fact]
     public void Chances_of_seed_that_comes_by_halves()
     {
         // A test of two seeds with one up: every germination is as likely, and every number of plants from 0 to n of n cells. 10 of 50 or more: 41 in 51; of 100,

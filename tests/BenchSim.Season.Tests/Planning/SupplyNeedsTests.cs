@@ -33,13 +33,15 @@ public class SupplyNeedsTests
         Assert.Equal((7, 4), (SupplyNeeds.Of(plan, First, Last).Trays[0].Filled, SupplyNeeds.Of(plan, First, Last).Trays[0].MostAtOnce));
     }
 
-    [Fact]
-    public void Trays_that_are_potted_up_after_the_date_they_were_wanted_stand_too()
+    // P is potted up on 18 March and was wanted before or on that day: its three trays stand beside A's four.
+    [Theory]
+    [InlineData(15)]
+    [InlineData(18)]
+    public void Trays_that_are_potted_up_after_the_date_they_were_wanted_stand_too(int wanted)
     {
-        // P is potted up on 18 March and was wanted on the 15th: its three trays stand beside A's four.
         var plan = PlannedWorkTests.Plan(
-            SmallSite.Batch("A", 200, SmallSite.Monday), SmallSite.PotUpBatch("P", 150, SmallSite.Monday.AddDays(7)) with { SetOut = new DateOnly(2027, 3, 15) });
-        Assert.Equal((new DateOnly(2027, 3, 18), new DateOnly(2027, 3, 15)), (plan.Batches[1].PotUpOn, plan.Batches[1].SetOutOn));
+            SmallSite.Batch("A", 200, SmallSite.Monday), SmallSite.PotUpBatch("P", 150, SmallSite.Monday.AddDays(7)) with { SetOut = new DateOnly(2027, 3, wanted) });
+        Assert.Equal((new DateOnly(2027, 3, 18), new DateOnly(2027, 3, wanted)), (plan.Batches[1].PotUpOn, plan.Batches[1].SetOutOn));
         Assert.Equal((7, 7), (SupplyNeeds.Of(plan, First, Last).Trays[0].Filled, SupplyNeeds.Of(plan, First, Last).Trays[0].MostAtOnce));
     }
 
@@ -53,6 +55,18 @@ public class SupplyNeedsTests
             [(null, 2, 300L, 3.0), ("L1", 1, 200L, 6.0)],
             needs.Seeds.Select(seed => (seed.PacketId, seed.Batches, seed.Seeds, Math.Round(seed.Cost!.Value, 9))));
         Assert.Equal(9, needs.SeedCost!.Value, 1e-9);
+    }
+
+    [Fact]
+    public void Seed_without_a_packet_is_told_by_line_of_the_plan()
+    {
+        // Line 2 sows three successions of 50 seeds, line 3 one batch of 100 that may be another variety; line 4 and 5 share a packet.
+        static BatchOrder Of(string id, int plants, int line, string? packet = null) =>
+            SmallSite.Batch(id, plants, SmallSite.Monday) with { Place = new SourcePlace("plan.csv", line, 1), PacketId = packet };
+        var plan = PlannedWorkTests.Plan(Of("mini-1", 50, 2), Of("mini-2", 50, 2), Of("mini-3", 50, 2), Of("big", 100, 3), Of("x", 50, 4, "L1"), Of("y", 50, 5, "L1"));
+        Assert.Equal(
+            [("mini", null, 3, 150L), ("big", null, 1, 100L), (null, "L1", 2, 100L)],
+            SupplyNeeds.Of(plan, First, Last).Seeds.Select(seed => (seed.Sowing, seed.PacketId, seed.Batches, seed.Seeds)));
     }
 
     [Fact]

@@ -37,6 +37,48 @@ public class VariantPlannerTests
     }
 
     [Fact]
+    public void New_numbers_keep_the_dates_of_the_base_where_the_variant_could_not_date_them()
+    {
+        // At 9 C nothing comes up or grows. More assurance takes more trays of seed that comes by halves, on the dates of the base.
+        var halves = Site with { Batches = [.. Site.Batches.Select(order => order with { Germination = 0.5 })] };
+        var below = SmallSite.Plan(halves);
+        var colder = halves with
+        {
+            Houses = [Site.Houses[0] with { NightC = 9, DayC = 9, VentC = 9 }],
+            Spaces = [.. Site.Spaces.Select(space => space.Kind == SpaceKind.Mat ? space with { MatC = 9 } : space)],
+            Rules = Site.Rules with { StandAssurance = 0.999999 },
+        };
+        Assert.Null(SeasonPlanner.Make(colder).Plan);
+        var made = VariantPlanner.Make(below, colder);
+        Assert.Empty(made.Faults);
+        Assert.Equal(below.Batches.Select(Dates), made.Plan!.Batches.Select(Dates));
+        Assert.Equal(below.Batches.Select(batch => batch.RelativeGermination), made.Plan.Batches.Select(batch => batch.RelativeGermination));
+        Assert.All(made.Plan.Batches.Zip(below.Batches), pair => Assert.True(pair.First.Trays > pair.Second.Trays));
+    }
+
+    [Fact]
+    public void The_play_goes_on_for_the_longest_stand_after_the_last_date()
+    {
+        // "a" goes out last, on day 28; the crop of "b" may stand for 60 days in the variant: 28 + 60 + 14 + 1.
+        var two = SmallSite.Scenario(
+            [SmallSite.Mat(4), SmallSite.Bench(20), SmallSite.Table(20)],
+            [SmallSite.Batch("a", 100, SmallSite.Monday.AddDays(7), "one"), SmallSite.Batch("b", 100, SmallSite.Monday, "two")],
+            crops: [SmallSite.Crop("one"), SmallSite.Crop("two")]);
+        var made = VariantPlanner.Make(SmallSite.Plan(two), two with { Crops = [two.Crops[0], two.Crops[1] with { DiscardAfterDays = 60 }] });
+        Assert.Equal(28 + 60 + 14 + 1, made.Plan!.Days);
+    }
+
+    [Fact]
+    public void What_is_said_of_the_dates_of_a_changed_sowing_is_said_in_the_variant()
+    {
+        // Sown on the 5th, wanted on the 24th: ready on the 25th at the earliest.
+        var late = Site with { Batches = [Site.Batches[0] with { Sow = new(2027, 3, 5), SetOut = new(2027, 3, 24) }, Site.Batches[1]] };
+        var warnings = VariantPlanner.Make(Base, late).Plan!.Warnings.Select(warning => warning.What).ToArray();
+        Assert.Contains("ready on 2027-03-25 at the earliest, after the wanted 2027-03-24", Assert.Single(warnings, what => what.Contains("at the earliest", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Equal(warnings.Length, warnings.Distinct(StringComparer.Ordinal).Count());
+    }
+
+    [Fact]
     public void A_slower_crop_changes_its_dates_and_another_bench_does_not()
     {
         var crop = Site.Crops[0];

@@ -42,6 +42,14 @@ public class TemperatureFitTests
     }
 
     [Fact]
+    public void A_place_without_a_dry_day_has_rain_every_day()
+    {
+        var first = new DateOnly(2001, 1, 1);
+        var record = Enumerable.Range(0, 730).Select(day => new DailyWeather(first.AddDays(day), 5 + (day % 3), 12 + (day % 5), 0.1 + (day % 2))).ToImmutableArray();
+        Assert.All(WeatherFit.FitModel(record).Months, month => Assert.Equal((1, 1, 1), (month.WetAfterDry, month.WetAfterWet, month.WetShare)));
+    }
+
+    [Fact]
     public void What_a_fit_leans_on_is_said()
     {
         string[] thinAfterWet = ["January has only 0", "February has only 0", "March has only 0", "April has only 0", "May has only 5", "June has only 4", "July has only 6", "September has only 0"];
