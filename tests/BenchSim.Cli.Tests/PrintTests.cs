@@ -94,7 +94,7 @@ public sealed class PrintTests
         Assert.Empty(print.Error);
         Assert.Contains("paper-papers" + Path.DirectorySeparatorChar + "labels.pdf\n", print.Output, StringComparison.Ordinal);
         Assert.Contains("13 jobs in 5 weeks, 1.3 hours of work, thinning not counted.", print.Sentences, StringComparison.Ordinal);
-        Assert.Contains("To order: 420 seeds, 9 trays, 1 flat, 37.2 litres of mix (1.3 cubic feet).", print.Sentences, StringComparison.Ordinal);
+        Assert.Contains("Needed: 420 seeds, 9 trays, 1 flat, 37.2 litres of mix (1.3 cubic feet).", print.Sentences, StringComparison.Ordinal);
         Assert.Contains("10 labels, one a tray or flat, on 1 sheet (A4, 3 x 7 labels of 63.5 x 38.1 mm).", print.Sentences, StringComparison.Ordinal);
         Assert.Contains("The dates are those of the plan: normal weather, and a place for every tray.", print.Sentences, StringComparison.Ordinal);
     }

@@ -15,8 +15,8 @@ internal static class PaperPrinter
         desk.Say();
         desk.SayWrapped($"{Figures.Count(summary.Tasks, "job", "jobs")} in {Figures.Count(summary.Weeks, "week", "weeks")}, "
             + $"{Figures.Plain(Math.Round(summary.Hours, 1))} {(Math.Round(summary.Hours, 1) == 1 ? "hour" : "hours")} of work, thinning not counted.");
-        desk.SayWrapped($"To order: {Figures.Count(summary.Seeds, "seed", "seeds")}, {Figures.Count(summary.Trays, "tray", "trays")}, "
-            + $"{Figures.Count(summary.Flats, "flat", "flats")}, {Figures.Tenths(summary.MixLitres)} litres of mix ({Figures.Tenths(summary.MixCubicFeet)} cubic feet)"
+        desk.SayWrapped($"Needed: {Figures.Count(summary.Seeds, "seed", "seeds")}, {Figures.Count(summary.Trays, "tray", "trays")}, "
+            + $"{Figures.Count(summary.Flats, "flat", "flats")}, {Mix(summary, plan.Scenario.Units)}"
             + (summary.Cost is { } cost ? $"; seed and mix cost {Figures.Money(cost, plan.Scenario.Rules.Prices.Currency)}." : "."));
         if (summary.LabelSheets > 0)
         {
@@ -27,6 +27,13 @@ internal static class PaperPrinter
         desk.Say();
         desk.SayWrapped("The dates are those of the plan: normal weather, and a place for every tray. Where the plan does not fit, trays will mostly be later; "
             + "\"benchsim run\" tells how much.");
+    }
+
+    private static string Mix(PaperSummary summary, UnitSystem units)
+    {
+        string litres = $"{Figures.Tenths(summary.MixLitres)} litres";
+        string feet = $"{Figures.Tenths(summary.MixCubicFeet)} cubic feet";
+        return units == UnitSystem.Imperial ? $"{feet} of mix ({litres})" : $"{litres} of mix ({feet})";
     }
 
     public static void PrintJson(Desk desk, SeasonPlan plan, string place, PaperSummary summary) => desk.SayJson(json =>

@@ -78,7 +78,7 @@ internal static class BatchesPicture
             text.OffsetX = 4;
         }
 
-        Marker wanted = plot.Add.Marker(bar.Wanted + 0.5, y, MarkerShape.FilledDiamond, 11, Palette.Ink);
+        Marker wanted = plot.Add.Marker(bar.Wanted, y, MarkerShape.FilledDiamond, 11, Palette.Ink);
         wanted.MarkerStyle.OutlineColor = Palette.Paper;
         wanted.MarkerStyle.OutlineWidth = 1;
     }

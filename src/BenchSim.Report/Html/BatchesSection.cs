@@ -105,7 +105,7 @@ internal static class BatchesSection
             html.Add($"<text class=\"faint\" x=\"{frame.X(0) + 4}\" y=\"{y + 13}\">{note}</text>");
         if (bar.PottedUp is { } potted)
             html.Add($"<rect class=\"pot\" x=\"{frame.X(potted) - 1.5}\" y=\"{y + 1}\" width=\"3\" height=\"{RowHeight - 3}\"/>");
-        double x = frame.X(bar.Wanted + 0.5);
+        double x = frame.X(bar.Wanted);
         double middle = y + (RowHeight / 2) - 0.5;
         html.Add($"<path class=\"diamond\" d=\"M{x} {middle - 5.5}L{x + 5} {middle}L{x} {middle + 5.5}L{x - 5} {middle}Z\"/></g>\n");
     }
