@@ -107,7 +107,7 @@ internal static class PlanPrinter
         foreach (var crop in plan.Batches.Where(batch => batch.RelativeGermination < PoorGermination).GroupBy(batch => batch.Crop.Name, StringComparer.Ordinal))
         {
             double least = crop.Min(batch => batch.RelativeGermination);
-            desk.SayWrapped($"{SafeText.Short(crop.Key, 40)} comes up at {Figures.Percent(least)} of its best where it is to stand: with {Figures.Percent(crop.Min(batch => batch.RelativeGermination * batch.Germination))} of the seed. "
+            desk.SayWrapped($"{SafeText.Short(crop.Key, 40)} comes up at {Figures.Percent(least)} of its best where it is to stand, so {Figures.Percent(crop.Min(batch => batch.RelativeGermination * batch.Germination))} of the seed is expected. "
                 + "A warmer place, or a cooler one, would take less seed; \"check --sources\" has its curve.", 2);
         }
     }

@@ -22,7 +22,7 @@ internal static class Words
                 break;
             }
 
-            if (IsVisible(rune))
+            if (PlainNames.IsVisible(rune))
             {
                 quoted.Append(rune.ToString());
             }
@@ -54,9 +54,5 @@ internal static class Words
         ? $"{Number(Math.Round((celsius * 9 / 5) + 32, 1))} F"
         : $"{Number(celsius)} C";
 
-    public static bool HasControlCharacter(string text) => text.EnumerateRunes().Any(rune => !IsVisible(rune));
-
-    private static bool IsVisible(Rune rune) => Rune.GetUnicodeCategory(rune) is not (
-        UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator
-        or UnicodeCategory.Surrogate or UnicodeCategory.PrivateUse or UnicodeCategory.OtherNotAssigned);
+    public static bool HasControlCharacter(string text) => PlainNames.HasHiddenCharacter(text);
 }

@@ -133,7 +133,8 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateSt
             }
         }
 
-        faults.Add(isEverReady ? TooEarly(order, wanted) : NeverReady(order, tables.NextWorkDay[0]));
+        var first = tables.NextWorkDay[0];
+        faults.Add(isEverReady || core.Walk(first, normal, scratch) is not null ? TooEarly(order, wanted) : NeverReady(order, first));
         return -1;
     }
 

@@ -77,7 +77,7 @@ public sealed record SupplyNeeds
         if (line.Line == 0)
             return null;
         var first = batches[0].Order.Id;
-        return batches.Length == 1 ? first : first[..first.LastIndexOf('-')];
+        return batches.Length > 1 && first.LastIndexOf('-') is > 0 and var end ? first[..end] : first;
     }
 
     // The flats of a batch that is potted up are free again on that day, its trays from then on until they are set out: for a day at least

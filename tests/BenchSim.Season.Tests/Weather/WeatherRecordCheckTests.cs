@@ -1,3 +1,4 @@
+using BenchSim.Season.Inputs;
 using BenchSim.Season.Weather;
 
 namespace BenchSim.Season.Tests.Weather;
@@ -82,6 +83,25 @@ public class WeatherRecordCheckTests
                 "weather.csv:3:0: a day's rain of -1 mm is not possible; 0 or more, at most 1825 mm",
             ],
             WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.ToString()));
+    }
+
+    // 11.1 C above 5 C, and 1,830 mm: 51.98 F, 41 F and 72.05 inches. A day of 57.1 C is 134.78 F, a little above what has been measured, and no reason to think of another unit.
+    [Fact]
+    public void Faults_are_told_in_the_units_of_the_file()
+    {
+        var rows = Rows("2024-04-01", 40);
+        rows[1] = rows[1] with { TminC = 11.1, TmaxC = 5, RainMm = 1830 };
+        for (var row = 2; row < 10; row++)
+            rows[row] = rows[row] with { TmaxC = 57.1 };
+        var faults = WeatherRecordCheck.Check(rows, "weather.csv", temperature: UnitSystem.Imperial, rain: UnitSystem.Imperial).Faults.Select(fault => fault.ToString()).ToArray();
+        Lines.Equal(
+            [
+                "weather.csv:3:0: the lowest temperature 51.98 F is above the highest 41 F; the lowest first; exchange the two if they are swapped",
+                "weather.csv:3:0: a day's rain of 72.05 in is not possible; 0 or more, at most 71.85 in",
+                "weather.csv:4:0: a highest temperature of 134.78 F has never been measured on earth; between -130 F and 134.6 F",
+            ],
+            faults[..3]);
+        Assert.Equal(10, faults.Length);
     }
 
     [Fact]
