@@ -23,6 +23,9 @@ internal sealed record PaperContent
     /// <summary>Nights on the table in the weeks of those dates.</summary>
     public required ImmutableArray<TableWeek> Nights { get; init; }
 
+    /// <summary>Days of those dates on which the plan itself wants more places than there are.</summary>
+    public required ImmutableArray<PlannedShortage> Shortages { get; init; }
+
     /// <summary>Seed, trays and mix for what is sown and potted on those dates.</summary>
     public required SupplyNeeds Needs { get; init; }
 
@@ -53,6 +56,7 @@ internal sealed record PaperContent
             To = last,
             Tasks = [.. work.Where(task => task.On >= first && task.On <= last)],
             Nights = [.. TableNights.Of(plan).Where(week => week.Monday >= TableNights.MondayOf(first) && week.Monday <= last)],
+            Shortages = [.. PlannedRoom.Shortages(plan).Where(shortage => shortage.On >= first && shortage.On <= last)],
             Needs = SupplyNeeds.Of(plan, first, last),
             Labels = TrayLabel.All(plan, first, last),
         };

@@ -65,12 +65,28 @@ internal static class WorkListPage
         string id = Dates.Iso(monday);
         html.Add($"<section class=\"week\" aria-labelledby=\"w{id}\"><h2 id=\"w{id}\">Week of Monday {Dates.Full(monday)}</h2>\n");
         html.Add($"<p>Week {ISOWeek.GetWeekOfYear(monday.ToDateTime(TimeOnly.MinValue))}. {Summary(tasks)}</p>\n");
+        foreach (string shortage in Shortages(content, monday))
+            html.Add($"<p><b>Too many for the places.</b> {shortage}</p>\n");
         foreach (IGrouping<WorkKind, WorkTask> job in tasks.GroupBy(task => task.Kind).OrderBy(group => group.Key))
             Job(html, content, job);
         if (nights.Length > 0)
             Harden(html, content, nights);
         html.Add($"</section>\n");
     }
+
+    // One sentence a kind: the days, and the worst of them.
+    private static IEnumerable<string> Shortages(PaperContent content, DateOnly monday)
+    {
+        foreach (IGrouping<SpaceKind, PlannedShortage> kind in content.Shortages.Where(shortage => TableNights.MondayOf(shortage.On) == monday).GroupBy(shortage => shortage.Kind).OrderBy(group => group.Key))
+        {
+            PlannedShortage worst = kind.MaxBy(shortage => shortage.Wanted - shortage.Places)!;
+            string days = string.Join(", ", kind.Select(shortage => TaskWords.Day(shortage.On)));
+            yield return $"{days}: the plan wants up to {Numbers.Count(worst.Wanted, "place", "places")} on the {Of(content.Plan.Scenario, worst.Kind)}, and there are {Numbers.Whole(worst.Places)}. What finds no place waits.";
+        }
+    }
+
+    private static string Of(Scenario scenario, SpaceKind kind) =>
+        kind == SpaceKind.Table && scenario.Spaces.Count(space => space.Kind == kind) == 1 ? "hardening table" : Trade.Plural(kind);
 
     private static string Summary(WorkTask[] tasks) => tasks.Length == 0
         ? "No job is planned; trays stand on the table."

@@ -22,6 +22,19 @@ public class PaperPagesTests
     }
 
     [Fact]
+    public void A_week_that_plans_more_than_fits_says_so()
+    {
+        // No place of any kind: every week with trays in it says so, once for each kind that is short.
+        SeasonPlan plan = SyntheticPlan.Spring();
+        PaperContent content = PaperSample.Of(plan with { Scenario = plan.Scenario with { Spaces = [.. plan.Scenario.Spaces.Select(space => space with { Places = 0, Changes = [] })] } });
+        string html = WorkListPage.Write(content);
+        int sentences = content.Shortages.Select(shortage => (BenchSim.Season.Planning.TableNights.MondayOf(shortage.On), shortage.Kind)).Where(each => content.Mondays.Contains(each.Item1)).Distinct().Count();
+        Assert.True(sentences > 10);
+        Assert.Equal(sentences, Count(html, "<b>Too many for the places.</b>"));
+        Assert.Contains("on the heat mats, and there are 0. What finds no place waits.", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_chance_of_a_cold_night_is_in_the_list()
     {
         // 4 C every night under crops that are covered below 7 C (45 F): a hundred in a hundred, on the grey ground of what comes often.
