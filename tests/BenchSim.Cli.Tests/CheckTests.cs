@@ -20,14 +20,17 @@ public sealed class CheckTests
     }
 
     [Fact]
-    public void Names_every_rule_that_site_toml_knows()
+    public void Names_every_rule_that_site_toml_knows_and_says_all_of_what_it_means()
     {
         using var folder = new TemporaryFolder();
         string output = Call.Run("check", folder.Scenario()).Output;
 
         // The two thresholds of reliefs are shown only where their relief is in force.
         foreach (var key in BenchSim.Folder.FolderReference.SiteKeys.Where(key => key.Section is "rules" or "work_minutes" or "relief" or "seed" or "prices" && !key.Name.StartsWith("early_", StringComparison.Ordinal)))
-            Assert.Contains($"{key.Section}.{key.Name} ", output, StringComparison.Ordinal);
+        {
+            string line = Assert.Single(output.Split('\n'), line => line.TrimStart().StartsWith($"{key.Section}.{key.Name} ", StringComparison.Ordinal));
+            Assert.EndsWith(key.Meaning, line.TrimEnd(), StringComparison.Ordinal);
+        }
     }
 
     [Fact]

@@ -9,12 +9,14 @@ namespace BenchSim.Cli.Printing;
 internal static class RulePrinter
 {
     private const string NoLimit = "no limit";
+    // Longer than any meaning: a test prints them all.
+    private const int LongestMeaning = 400;
     private const string NotGiven = "not given";
 
     public static void Print(Desk desk, Scenario scenario)
     {
         PlanPrinter.Heading(desk, "Rules in force");
-        var table = new TextTable(["rule", "in force", "what it means"], longestCell: 160);
+        var table = new TextTable(["rule", "in force", "what it means"], longestCell: LongestMeaning);
         foreach ((string section, string key, string value) in InForce(scenario))
         {
             string meaning = FolderReference.SiteKeys

@@ -30,7 +30,7 @@ internal static class SiteKeyList
         new("house", "day", "temperature", Temperature, "as night", Ours, "Heating set-point from 06:00 to 18:00."),
         new("house", "vent", "temperature", Temperature, "24 C", Assumed,
             "Vent set-point: the air is not let rise above it unless it is hotter outdoors."),
-        new("house", "day_lift", "difference", "C or F", "8 C", Assumed, "Greatest warming by the sun, at noon, 0 to 30 C."),
+        new("house", "day_lift", "difference", "C or F", "8 C", Assumed, "Greatest warming by the sun, at noon, 0 to 30 C (54 F)."),
         new("house", "open", "all season, when needed or a date", None, "all season", Ours,
             "When the house is open: all season; from a date on; or \"when needed\": last in every crop's preference, heated only while it holds trays."),
 
