@@ -47,8 +47,8 @@ internal static class BottleneckPrinter
         Signed(-late.Difference),
         double.IsNaN(late.HalfWidth) ? "-" : $"{Signed(-late.High)} to {Signed(-late.Low)}",
         Figures.Percent(fits.Variant.Share),
-        CompareWords.SignedPoints(fits.Difference),
-        $"{CompareWords.SignedPoints(fits.Low)} to {CompareWords.SignedPoints(fits.High)}");
+        CompareFigures.SignedPoints(fits.Difference),
+        $"{CompareFigures.SignedPoints(fits.Low)} to {CompareFigures.SignedPoints(fits.High)}");
 
     private static string Signed(double amount)
     {

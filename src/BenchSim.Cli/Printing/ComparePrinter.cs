@@ -1,4 +1,5 @@
 using BenchSim.Cli.Words;
+using BenchSim.Report;
 using BenchSim.Season.Heat;
 using BenchSim.Study.Compare;
 
@@ -50,29 +51,29 @@ internal static class ComparePrinter
             "chance that the plan fits",
             Figures.Percent(fits.Base.Share),
             Figures.Percent(fits.Variant.Share),
-            CompareWords.SignedPoints(fits.Difference),
-            $"{CompareWords.SignedPoints(fits.Low)} to {CompareWords.SignedPoints(fits.High)}",
+            CompareFigures.SignedPoints(fits.Difference),
+            $"{CompareFigures.SignedPoints(fits.Low)} to {CompareFigures.SignedPoints(fits.High)}",
             "percentage points");
         foreach (MeasureChange change in variant.Changes)
         {
             Measure measure = change.Measure;
-            int decimals = CompareWords.Decimals(change);
+            int decimals = CompareFigures.Decimals(change);
             table.Add(
                 measure.Name,
-                CompareWords.Amount(measure, change.Base, decimals),
-                CompareWords.Amount(measure, change.Variant, decimals),
-                CompareWords.Signed(measure, change.Difference, decimals),
-                CompareWords.Interval(change),
-                measure.Kind == MeasureKind.EnergyCost ? "" : measure.Unit);
+                CompareFigures.Amount(measure, change.Base, decimals),
+                CompareFigures.Amount(measure, change.Variant, decimals),
+                CompareFigures.Signed(measure, change.Difference, decimals),
+                CompareFigures.Interval(change) ?? "-",
+                CompareFigures.Unit(measure));
         }
 
         table.Print(desk);
         desk.Say();
-        Bullet(desk, fits.IsReal, CompareWords.Fits(variant.Name, fits, result.Seasons));
+        Bullet(desk, fits.IsReal, CompareSentences.Fits(variant.Name, fits, result.Seasons));
         foreach (MeasureChange change in variant.Changes.Where(change => change.IsReal))
-            Bullet(desk, true, CompareWords.Real(variant.Name, change));
+            Bullet(desk, true, CompareSentences.Real(variant.Name, change));
         foreach (MeasureChange change in variant.Changes.Where(change => !change.IsReal))
-            Bullet(desk, false, CompareWords.NotReal(change, result.Seasons));
+            Bullet(desk, false, CompareSentences.NotReal(change, result.Seasons));
     }
 
     private static void Bullet(Desk desk, bool isReal, string sentence)

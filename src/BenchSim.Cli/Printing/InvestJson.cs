@@ -16,7 +16,7 @@ internal static class InvestJson
         json.WriteNumber("seed", result.Seed);
         json.WriteNumber("lives", result.Lives);
         json.WriteNumber("confidence", result.Confidence);
-        json.WriteString("currency", result.Base.Scenario.Rules.Prices.Currency);
+        json.WriteString("currency", result.Currency);
         WriteTerms(json, result);
         StudyJson.Write(json, "base_fits", result.BaseFits);
         StudyJson.Write(json, "variant_fits", result.VariantFits);

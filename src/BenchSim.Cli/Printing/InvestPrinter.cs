@@ -8,6 +8,9 @@ namespace BenchSim.Cli.Printing;
 /// <summary>Prints a money case.</summary>
 internal static class InvestPrinter
 {
+    // What one season cannot tell.
+    private const string Untold = "-";
+
     public static void Print(Desk desk, InvestResult result, string? folder)
     {
         desk.SayWrapped(
@@ -16,9 +19,9 @@ internal static class InvestPrinter
         if (result.Terms.Basis.Length > 0)
             desk.SayWrapped($"Where the terms come from, in the words of the variant: {SafeText.Short(result.Terms.Basis, 300)}");
         desk.Say();
-        Bullet(desk, InvestWords.Headline(result));
-        Bullet(desk, InvestWords.Chance(result));
-        Bullet(desk, InvestWords.Deciding(result));
+        Bullet(desk, InvestSentences.Headline(result));
+        Bullet(desk, InvestSentences.Chance(result));
+        Bullet(desk, InvestSentences.Deciding(result));
         Bullet(desk, $"The plan fits in {Figures.Percent(result.VariantFits.Share)} of seasons ({Figures.Interval(result.VariantFits)}) instead of {Figures.Percent(result.BaseFits.Share)} ({Figures.Interval(result.BaseFits)}).");
         desk.Say();
         PrintYear(desk, result);
@@ -27,7 +30,7 @@ internal static class InvestPrinter
         desk.SayWrapped("What one must believe for it to pay (on average, at the net present value of 0 or more):");
         desk.Say();
         foreach (BreakEven each in result.BreakEvens)
-            Bullet(desk, InvestWords.BreakEven(each, InvestWords.Currency(result)));
+            Bullet(desk, InvestSentences.Belief(each, result.Currency));
         desk.Say();
         foreach (string caution in Cautions(result))
             desk.SayWrapped(caution);
@@ -37,7 +40,7 @@ internal static class InvestPrinter
 
     private static void PrintYear(Desk desk, InvestResult result)
     {
-        string currency = InvestWords.Currency(result);
+        string currency = result.Currency;
         desk.SayWrapped("A year of the variant against the base, means of the seasons:");
         desk.Say();
         var table = new TextTable(["", ">more or less", "unit", ">money", ">interval"]);
@@ -63,7 +66,7 @@ internal static class InvestPrinter
 
     private static void PrintLife(Desk desk, InvestResult result)
     {
-        string currency = InvestWords.Currency(result);
+        string currency = result.Currency;
         desk.SayWrapped(
             $"Over a life of {Figures.Count(result.Terms.LifeYears, "year", "years")} at {InvestNames.Percent(result.Terms.DiscountRate)} a year, capital {InvestNames.Money(result.Terms.Capital, currency)}. "
             + $"Average: every year as the mean of the seasons. Spread: {Figures.Whole(result.Lives)} lives, every year of each a season drawn from those played (net benefit: the seasons themselves).");
@@ -72,7 +75,7 @@ internal static class InvestPrinter
         MoneyRow("yearly net benefit", result.YearlyBenefit, "a year");
         MoneyRow("net present value", result.NetPresentValue, "");
         RateSpread rate = result.InternalRate;
-        table.Add("internal rate of return", InvestWords.Rate(rate.OfAverageYear), Range(InvestWords.Rate, rate.Low, rate.High), InvestWords.Rate(rate.P10), InvestWords.Rate(rate.P50), InvestWords.Rate(rate.P90), "a year");
+        AddRow(table, "internal rate of return", [rate.OfAverageYear, rate.P10, rate.P50, rate.P90], InvestSentences.Range(rate.Low, rate.High, InvestSentences.Rate), InvestSentences.Rate, "a year");
         YearsRow("payback", result.SimplePayback);
         YearsRow("payback, discounted", result.DiscountedPayback);
         table.Print(desk);
@@ -85,13 +88,13 @@ internal static class InvestPrinter
 
         void MoneyRow(string name, MoneySpread spread, string unit) => table.Add(
             name, InvestNames.Money(spread.Mean, currency), Interval(spread.Mean, spread.HalfWidth, currency), InvestNames.Money(spread.P10, currency), InvestNames.Money(spread.P50, currency), InvestNames.Money(spread.P90, currency), unit);
-        void YearsRow(string name, PaybackSpread spread) => table.Add(
-            name, InvestWords.Years(spread.OfAverageYear), Range(InvestWords.Years, spread.Low, spread.High), InvestWords.Years(spread.P10), InvestWords.Years(spread.P50), InvestWords.Years(spread.P90), "years");
+        void YearsRow(string name, PaybackSpread spread) => AddRow(
+            table, name, [spread.OfAverageYear, spread.P10, spread.P50, spread.P90], InvestSentences.Range(spread.Low, spread.High, InvestSentences.Years), InvestSentences.Years, "years");
     }
 
     private static void PrintTornado(Desk desk, InvestResult result)
     {
-        string currency = InvestWords.Currency(result);
+        string currency = result.Currency;
         desk.SayWrapped("The net present value with one input lower or higher, all else as given (a quarter less and more unless the variant gives a range, marked +):");
         desk.Say();
         var table = new TextTable(["", ">given", ">lower", ">then", ">higher", ">then", ">swing"]);
@@ -126,9 +129,10 @@ internal static class InvestPrinter
         InvestNames.Money(amount, currency) + (double.IsNaN(halfWidth) ? "" : $" (± {InvestNames.HalfWidth(amount, halfWidth, currency)})");
 
     private static string Interval(double mean, double halfWidth, string currency) =>
-        double.IsNaN(halfWidth) ? "-" : $"{InvestNames.Money(mean - halfWidth, currency)} to {InvestNames.Money(mean + halfWidth, currency)}";
+        InvestSentences.Range(mean - halfWidth, mean + halfWidth, amount => InvestNames.Money(amount, currency)) ?? Untold;
 
-    private static string Range(Func<double, string> word, double low, double high) => double.IsNaN(low) ? "-" : word(low) == word(high) ? word(low) : $"{word(low)} to {word(high)}";
+    private static void AddRow(TextTable table, string name, double[] values, string? interval, Func<double, string?> word, string unit) =>
+        table.Add(name, word(values[0]) ?? Untold, interval ?? Untold, word(values[1]) ?? Untold, word(values[2]) ?? Untold, word(values[3]) ?? Untold, unit);
 
     private static string Signed(double amount)
     {

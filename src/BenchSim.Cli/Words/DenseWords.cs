@@ -1,3 +1,4 @@
+using BenchSim.Report;
 using BenchSim.Study.Compare;
 using BenchSim.Study.Dense;
 
@@ -14,9 +15,9 @@ internal static class DenseWords
     /// <summary>A difference with half its interval: "-320 (± 12)".</summary>
     public static string Cell(MeasureChange change)
     {
-        int decimals = CompareWords.Decimals(change);
-        string number = CompareWords.Signed(change.Measure, change.Difference, decimals);
-        return double.IsNaN(change.HalfWidth) || change.HalfWidth == 0 ? number : $"{number} (± {CompareWords.Amount(change.Measure, change.HalfWidth, decimals)})";
+        int decimals = CompareFigures.Decimals(change);
+        string number = CompareFigures.Signed(change.Measure, change.Difference, decimals);
+        return double.IsNaN(change.HalfWidth) || change.HalfWidth == 0 ? number : $"{number} (± {CompareFigures.Amount(change.Measure, change.HalfWidth, decimals)})";
     }
 
     /// <summary>What is gained and what is paid.</summary>
@@ -41,13 +42,13 @@ internal static class DenseWords
             : late.Differing == 0 ? "the same plants are out in time in every season" : $"no difference can be told in the plants out in time ({InTime(late)})";
         string fits = crop.Fits.IsReal
             ? $"the plan fits in {Figures.Percent(crop.Fits.Variant.Share)} of seasons instead of {Figures.Percent(crop.Fits.Base.Share)}"
-            : $"no difference can be told in the chance that the plan fits ({CompareWords.SignedPoints(crop.Fits.Low)} to {CompareWords.SignedPoints(crop.Fits.High)} percentage points)";
+            : $"no difference can be told in the chance that the plan fits ({CompareFigures.SignedPoints(crop.Fits.Low)} to {CompareFigures.SignedPoints(crop.Fits.High)} percentage points)";
         return $"{char.ToUpperInvariant(plants[0])}{plants[1..]}; {fits}.";
     }
 
     private static string InTime(MeasureChange late) => double.IsNaN(late.HalfWidth)
         ? "one season says nothing of luck"
-        : $"{CompareWords.Signed(late.Measure, -late.High, CompareWords.Decimals(late))} to {CompareWords.Signed(late.Measure, -late.Low, CompareWords.Decimals(late))}";
+        : $"{CompareFigures.Signed(late.Measure, -late.High, CompareFigures.Decimals(late))} to {CompareFigures.Signed(late.Measure, -late.Low, CompareFigures.Decimals(late))}";
 
     /// <summary>From which density on it frees mats.</summary>
     public static string MatBreakEven(DenseBreakEven even)
@@ -69,11 +70,11 @@ internal static class DenseWords
 
     private static string Span(MeasureChange change)
     {
-        int decimals = CompareWords.Decimals(change);
-        string amount = CompareWords.Amount(change.Measure, change.Difference, decimals);
+        int decimals = CompareFigures.Decimals(change);
+        string amount = CompareFigures.Amount(change.Measure, Math.Abs(change.Difference), decimals);
         if (double.IsNaN(change.HalfWidth) || change.HalfWidth == 0)
             return amount;
         (double least, double most) = change.Difference < 0 ? (-change.High, -change.Low) : (change.Low, change.High);
-        return $"{amount} ({CompareWords.Amount(change.Measure, least, decimals)} to {CompareWords.Amount(change.Measure, most, decimals)})";
+        return $"{amount} ({CompareFigures.Amount(change.Measure, least, decimals)} to {CompareFigures.Amount(change.Measure, most, decimals)})";
     }
 }

@@ -1,3 +1,4 @@
+using BenchSim.Report;
 using BenchSim.Level;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Compare;
@@ -62,9 +63,9 @@ internal static class LevelWords
         var reasons = new List<string>();
         if (late.IsReal && late.Difference < 0)
         {
-            int decimals = CompareWords.Decimals(late);
-            reasons.Add($"there are {CompareWords.Amount(late.Measure, late.Difference, decimals)} fewer late plant-days a season "
-                + $"({CompareWords.Amount(late.Measure, late.High, decimals)} to {CompareWords.Amount(late.Measure, late.Low, decimals)})");
+            int decimals = CompareFigures.Decimals(late);
+            reasons.Add($"there are {CompareFigures.Amount(late.Measure, -late.Difference, decimals)} fewer late plant-days a season "
+                + $"({CompareFigures.Amount(late.Measure, -late.High, decimals)} to {CompareFigures.Amount(late.Measure, -late.Low, decimals)})");
         }
 
         if (trial.Fits.IsReal && trial.Fits.Difference > 0)

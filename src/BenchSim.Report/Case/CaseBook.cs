@@ -60,7 +60,7 @@ internal static class CaseBook
 
     private static void Compared(PdfFlow flow, CaseInput input, VariantResult variant)
     {
-        flow.Paragraph("Answer: " + CaseWords.Fits(variant, input.Base.Seasons), isBold: true);
+        flow.Paragraph("Answer: " + CompareSentences.Fits(variant.Name, variant.Fits, input.Base.Seasons), isBold: true);
         flow.Point($"Without it the plan fits in {Numbers.OfSeasons(input.Base.Fits)}; with it in {Numbers.OfSeasons(input.Changed!.Fits)}.");
         foreach (MeasureChange change in variant.Changes.Where(change => change.IsReal && change.Measure.Kind != MeasureKind.MeanHeld).Take(5))
             flow.Point(CaseWords.Real(change));
@@ -68,8 +68,8 @@ internal static class CaseBook
             flow.Point("No other difference can be told from luck.");
         if (input.Money is { } money)
         {
-            flow.Point(CaseMoneyWords.Headline(money));
-            flow.Point(CaseMoneyWords.Chance(money));
+            flow.Point(InvestSentences.Headline(money));
+            flow.Point(InvestSentences.Chance(money));
         }
 
         flow.Space(1.5);

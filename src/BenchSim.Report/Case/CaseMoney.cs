@@ -7,6 +7,9 @@ namespace BenchSim.Report.Case;
 /// <summary>The money of a case, where its terms are given.</summary>
 internal static class CaseMoney
 {
+    // What one season cannot tell.
+    private const string Untold = "–";
+
     /// <summary>Writes the section.</summary>
     public static void Write(PdfFlow flow, CaseInput input)
     {
@@ -20,9 +23,9 @@ internal static class CaseMoney
             return;
         }
 
-        string currency = CaseMoneyWords.Currency(result);
-        flow.Paragraph(CaseMoneyWords.Headline(result));
-        flow.Point(CaseMoneyWords.Chance(result));
+        string currency = result.Currency;
+        flow.Paragraph(InvestSentences.Headline(result));
+        flow.Point(InvestSentences.Chance(result));
         flow.Point($"Terms: {InvestNames.Money(result.Terms.Capital, currency)} to build or buy, {Numbers.Count(result.Terms.LifeYears, "year", "years")} of life, discount rate {InvestNames.Percent(result.Terms.DiscountRate)} a year; "
             + $"a plant more in time is worth {InvestNames.Money(result.Terms.PlantWorth, currency)}.{(result.Terms.Basis.Length == 0 ? " No source of the terms is given." : $" Their source, in the words of the variant: “{PlainText.Short(result.Terms.Basis, 200)}”.")}");
         flow.Space(1.5);
@@ -44,13 +47,13 @@ internal static class CaseMoney
         {
             string quantity = $"{SavingWords.Signed(part.Quantity)} {PlainText.Short(part.Unit, 20)}";
             yield return part.IsPriced
-                ? [PlainText.Short(part.Name, 60), quantity, Money(part.Benefit), CaseMoneyWords.Range(part.Benefit - part.BenefitHalfWidth, part.Benefit + part.BenefitHalfWidth, Money)]
+                ? [PlainText.Short(part.Name, 60), quantity, Money(part.Benefit), Range(part.Benefit - part.BenefitHalfWidth, part.Benefit + part.BenefitHalfWidth, Money)]
                 : [PlainText.Short(part.Name, 60), quantity, "no price", "–"];
         }
 
         yield return ["upkeep", "", Money(0 - result.Terms.Upkeep), ""];
         MoneySpread year = result.YearlyBenefit;
-        yield return ["net benefit of a year", "", Money(year.Mean), CaseMoneyWords.Range(year.Low, year.High, Money)];
+        yield return ["net benefit of a year", "", Money(year.Mean), Range(year.Low, year.High, Money)];
     }
 
     private static IEnumerable<IReadOnlyList<string>> Life(InvestResult result, string currency)
@@ -59,15 +62,17 @@ internal static class CaseMoney
         MoneySpread year = result.YearlyBenefit;
         MoneySpread net = result.NetPresentValue;
         RateSpread rate = result.InternalRate;
-        yield return ["net benefit of a year (8 of 10 seasons)", Money(year.Mean), CaseMoneyWords.Range(year.Low, year.High, Money), CaseMoneyWords.Range(year.P10, year.P90, Money)];
-        yield return ["net present value", Money(net.Mean), CaseMoneyWords.Range(net.Low, net.High, Money), CaseMoneyWords.Range(net.P10, net.P90, Money)];
-        yield return ["internal rate of return, a year", CaseMoneyWords.Rate(rate.OfAverageYear), CaseMoneyWords.Range(rate.Low, rate.High, CaseMoneyWords.Rate), CaseMoneyWords.Range(rate.P10, rate.P90, CaseMoneyWords.Rate)];
+        yield return ["net benefit of a year (8 of 10 seasons)", Money(year.Mean), Range(year.Low, year.High, Money), Range(year.P10, year.P90, Money)];
+        yield return ["net present value", Money(net.Mean), Range(net.Low, net.High, Money), Range(net.P10, net.P90, Money)];
+        yield return ["internal rate of return, a year", InvestSentences.Rate(rate.OfAverageYear) ?? Untold, Range(rate.Low, rate.High, InvestSentences.Rate), Range(rate.P10, rate.P90, InvestSentences.Rate)];
         yield return Payback("payback, years", result.SimplePayback);
         yield return Payback("payback, discounted, years", result.DiscountedPayback);
     }
 
     private static IReadOnlyList<string> Payback(string name, PaybackSpread spread) =>
-        [name, CaseMoneyWords.Years(spread.OfAverageYear), CaseMoneyWords.Range(spread.Low, spread.High, CaseMoneyWords.Years), CaseMoneyWords.Range(spread.P10, spread.P90, CaseMoneyWords.Years)];
+        [name, InvestSentences.Years(spread.OfAverageYear) ?? Untold, Range(spread.Low, spread.High, InvestSentences.Years), Range(spread.P10, spread.P90, InvestSentences.Years)];
+
+    private static string Range(double low, double high, Func<double, string?> word) => InvestSentences.Range(low, high, word) ?? Untold;
 
     private static void Deciding(PdfFlow flow, InvestResult result, string currency)
     {
@@ -82,7 +87,7 @@ internal static class CaseMoney
 
         flow.Heading("What one must believe for it to pay", 2);
         foreach (BreakEven each in result.BreakEvens)
-            flow.Point(CaseMoneyWords.Belief(each, currency));
+            flow.Point(InvestSentences.Belief(each, currency));
         flow.Space(1.5);
         flow.Small(InvestCautions.LeavesOut);
     }

@@ -39,18 +39,19 @@ internal static class CaseUncertainty
         FitChange fits = variant.Fits;
         yield return
         [
-            "chance that the plan fits, %", CaseWords.Points(fits.Base.Share), CaseWords.Points(fits.Variant.Share), CaseWords.SignedPoints(fits.Difference),
-            $"{CaseWords.SignedPoints(fits.Low)} to {CaseWords.SignedPoints(fits.High)}",
+            "chance that the plan fits, %", CompareFigures.Points(fits.Base.Share), CompareFigures.Points(fits.Variant.Share), CompareFigures.SignedPoints(fits.Difference),
+            $"{CompareFigures.SignedPoints(fits.Low)} to {CompareFigures.SignedPoints(fits.High)}",
         ];
         foreach (MeasureChange change in variant.Changes)
         {
             Measure measure = change.Measure;
+            int decimals = CompareFigures.Decimals(change);
             bool isSaid = measure.Kind == MeasureKind.EnergyCost || measure.Name.Contains(measure.Unit, StringComparison.Ordinal);
             string unit = isSaid ? "" : $", {PlainText.Short(measure.Unit, 20)}";
             yield return
             [
-                PlainText.Short(measure.Name, 60) + unit, CaseWords.Amount(measure, change.Base), CaseWords.Amount(measure, change.Variant),
-                CaseWords.Signed(measure, change.Difference), CaseWords.Interval(change),
+                PlainText.Short(measure.Name, 60) + unit, CompareFigures.Amount(measure, change.Base, decimals), CompareFigures.Amount(measure, change.Variant, decimals),
+                CompareFigures.Signed(measure, change.Difference, decimals), CompareFigures.Interval(change) ?? "–",
             ];
         }
     }

@@ -41,7 +41,7 @@ internal static class ChecklistStudy
         yield return new("4.1", "Initialisation", $"Terminating. Every season begins empty on {Dates.Full(plan.FirstDay)}, always the same; no warm-up. It stops after {Dates.Full(plan.LastDay)}.");
         yield return new("4.2", "Run length", $"{Numbers.Count(plan.Days, "day", "days")}; the unit of time is the day, heat is summed by the hour.");
         Chance fits = input.Base.Fits;
-        string halfWidth = CaseWords.Points((fits.High - fits.Low) / 2);
+        string halfWidth = CompareFigures.Points((fits.High - fits.Low) / 2);
         yield return new("4.3", "Estimation approach",
             $"Independent replications: {Numbers.Count(input.Base.Seasons, "season", "seasons")}{(input.Comparison is null ? "" : " of each scenario, paired by common random numbers")}. Seasons start empty, so batch means do not arise. With this number the 95 % interval of the chance of fit reaches {halfWidth} percentage points to either side, half its width"
             + $"{(input.Base.Seasons < Numbers.EnoughSeasons ? "; that is too few to decide anything" : "")}.");

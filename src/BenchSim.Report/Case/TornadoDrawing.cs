@@ -23,7 +23,7 @@ internal static class TornadoDrawing
     public static void Draw(PdfSheet sheet, InvestResult result, double left, double top, double width)
     {
         Swing[] swings = Bars(result);
-        string currency = result.Base.Scenario.Rules.Prices.Currency;
+        string currency = result.Currency;
         double middle = result.NetPresentValue.Mean;
         double[] ends = [.. swings.SelectMany(swing => new[] { swing.AtLow, swing.AtHigh }), middle, 0];
         double from = left + NameMm + LabelMm;

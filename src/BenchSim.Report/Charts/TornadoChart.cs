@@ -19,7 +19,7 @@ internal static class TornadoChart
     /// <param name="result">The case.</param>
     public static byte[] Draw(InvestResult result)
     {
-        string currency = result.Base.Scenario.Rules.Prices.Currency;
+        string currency = result.Currency;
         Swing[] swings = [.. result.Tornado.Where(swing => swing.Size > 0).Take(MostBars)];
         using Plot plot = Picture.Blank($"{Picture.InDrawingOrder(PlainText.Short(result.Name, 40))}: net present value with one input lower or higher");
         double middle = result.NetPresentValue.Mean;

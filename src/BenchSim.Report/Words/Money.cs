@@ -11,6 +11,9 @@ internal sealed class Money(string currency)
     /// <summary>An amount, whole.</summary>
     public string Whole(double value) => _front + Numbers.Whole(value);
 
+    /// <summary>The sign or code before a number that is written already.</summary>
+    public string Before(string number) => _front + number;
+
     /// <summary>A price: two decimals, up to four where it has them.</summary>
     public string Price(double value) => _front + value.ToString("#,##0.00##", null);
 

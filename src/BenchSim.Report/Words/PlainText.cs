@@ -62,6 +62,10 @@ internal static class PlainText
         return line;
     }
 
+    /// <summary>a, b and c.</summary>
+    public static string List(IReadOnlyList<string> words) =>
+        words.Count == 1 ? words[0] : $"{string.Join(", ", words.Take(words.Count - 1))} and {words[^1]}";
+
     /// <summary>A part of a file name: lower case letters a to z, digits and hyphens; "space" when nothing is left.</summary>
     public static string FilePart(string text)
     {

@@ -37,9 +37,8 @@ internal static class VerdictCauses
         if (misses == 1)
             return $"The one season that does not fit had {string.Join(", and ", failed.Select(condition => condition.What))}.";
         string[] had = [.. failed.Select(condition => $"{(condition.Seasons == misses ? "all" : Numbers.Whole(condition.Seasons))} had {condition.What}")];
-        string list = had.Length == 1 ? had[0] : $"{string.Join(", ", had[..^1])} and {had[^1]}";
         string more = failed.Sum(condition => condition.Seasons) > misses ? "; a season can fail in more than one way" : "";
-        return $"Of the {Numbers.Whole(misses)} seasons that do not fit, {list}{more}.";
+        return $"Of the {Numbers.Whole(misses)} seasons that do not fit, {PlainText.List(had)}{more}.";
     }
 
     /// <summary>

@@ -32,6 +32,6 @@ internal static class VerdictSowing
         ImmutableArray<string> names = [.. batches.Take(MostNamed).Select(batch => PlainText.Short(batch.Plan.Order.Id, 30) + after(batch))];
         if (batches.Count > MostNamed)
             return $"{string.Join(", ", names)} and {Numbers.Whole(batches.Count - MostNamed)} more";
-        return names.Length == 1 ? names[0] : $"{string.Join(", ", names[..^1])} and {names[^1]}";
+        return PlainText.List(names);
     }
 }

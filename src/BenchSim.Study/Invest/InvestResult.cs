@@ -19,6 +19,9 @@ public sealed record InvestResult
     /// <summary>The terms, from the variant.</summary>
     public required InvestTerms Terms { get; init; }
 
+    /// <summary>Sign or code before amounts of money, as the base has it; may be empty.</summary>
+    public string Currency => Base.Scenario.Rules.Prices.Currency;
+
     /// <summary>Seasons played of each, on the same luck.</summary>
     public required int Seasons { get; init; }
 

@@ -37,7 +37,7 @@ public sealed class CaseChecklistTests
         var answers = CaseChecklist.Items(input, CaseSample.Inputs).ToDictionary(item => item.Number, item => item.Answer, StringComparer.Ordinal);
 
         Assert.Contains("Do the mats carry us through April?", answers["1.1"], StringComparison.Ordinal);
-        Assert.Contains("Scenario “more-mats”", answers["1.3"], StringComparison.Ordinal);
+        Assert.Contains("Scenario \"more-mats\"", answers["1.3"], StringComparison.Ordinal);
         Assert.Contains("12 batches", answers["2.5.1"], StringComparison.Ordinal);
         Assert.Contains("Heat mats (mat, 38)", answers["2.5.3"], StringComparison.Ordinal);
 

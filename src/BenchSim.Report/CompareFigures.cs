@@ -1,0 +1,101 @@
+using BenchSim.Report.Words;
+using BenchSim.Study.Compare;
+
+namespace BenchSim.Report;
+
+/// <summary>The figures of what a variant changes, as people read them: one way for the terminal and for the case report.</summary>
+public static class CompareFigures
+{
+    private const int LongestUnit = 20;
+
+    /// <summary>An amount with so many decimals, money with its sign in front; a minus where it is below 0.</summary>
+    /// <param name="measure">What is measured.</param>
+    /// <param name="amount">Amount, in the unit of the measure.</param>
+    /// <param name="decimals">Decimals, 0 to 4, so that figures of one measure stand under one another; whole 0 is just 0.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="measure"/> is null.</exception>
+    public static string Amount(Measure measure, double amount, int decimals)
+    {
+        ArgumentNullException.ThrowIfNull(measure);
+        double rounded = Math.Round(amount, decimals, MidpointRounding.AwayFromZero);
+        return (rounded < 0 ? "-" : "") + Size(measure, Math.Abs(rounded), decimals);
+    }
+
+    /// <summary>With a sign: +1,230, -12, 0.</summary>
+    /// <param name="measure">What is measured.</param>
+    /// <param name="amount">Amount, in the unit of the measure.</param>
+    /// <param name="decimals">Decimals, 0 to 4.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="measure"/> is null.</exception>
+    public static string Signed(Measure measure, double amount, int decimals)
+    {
+        string text = Amount(measure, amount, decimals);
+        return amount > 0 && text.Any(character => character is >= '1' and <= '9') ? "+" + text : text;
+    }
+
+    /// <summary>
+    /// Decimals that show the first figure of half the interval, and an end of a real difference as something other than 0; two where the
+    /// difference never varies but is not whole.
+    /// </summary>
+    /// <param name="change">What the variant changes.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="change"/> is null.</exception>
+    public static int Decimals(MeasureChange change)
+    {
+        ArgumentNullException.ThrowIfNull(change);
+        if (double.IsNaN(change.HalfWidth) || change.HalfWidth == 0)
+            return change.Difference == Math.Round(change.Difference) ? 0 : 2;
+        int decimals = (int)Math.Clamp(-Math.Floor(Math.Log10(change.HalfWidth)), 0, 3);
+        double nearest = Math.Min(Math.Abs(change.Low), Math.Abs(change.High));
+        while (change.IsReal && decimals < 4 && Math.Round(nearest, decimals, MidpointRounding.AwayFromZero) == 0)
+            decimals++;
+        return decimals;
+    }
+
+    /// <summary>The interval of a difference, with signs: "-3 to +12"; null where one season tells nothing of it.</summary>
+    /// <param name="change">What the variant changes.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="change"/> is null.</exception>
+    public static string? Interval(MeasureChange change)
+    {
+        ArgumentNullException.ThrowIfNull(change);
+        int decimals = Decimals(change);
+        return double.IsNaN(change.HalfWidth) ? null : $"{Signed(change.Measure, change.Low, decimals)} to {Signed(change.Measure, change.High, decimals)}";
+    }
+
+    /// <summary>The unit of a measure, to stand beside a figure; nothing for money, which carries its sign.</summary>
+    /// <param name="measure">What is measured.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="measure"/> is null.</exception>
+    public static string Unit(Measure measure)
+    {
+        ArgumentNullException.ThrowIfNull(measure);
+        return measure.Kind == MeasureKind.EnergyCost ? "" : PlainText.Short(measure.Unit, LongestUnit);
+    }
+
+    /// <summary>A share in percent with one decimal, without the sign; never 0 or 100 unless it is: 55.4.</summary>
+    /// <param name="share">Share, 0 to 1.</param>
+    public static string Percent(double share) => share switch
+    {
+        > 0 and < 0.001 => "under 0.1",
+        > 0.999 and < 1 => "over 99.9",
+        _ => Points(share),
+    };
+
+    /// <summary>Percentage points, one decimal at most: 4.2, -4.2, 0.</summary>
+    /// <param name="share">A difference of shares; 1 is a hundred points.</param>
+    public static string Points(double share)
+    {
+        double points = Math.Round(share * 100, 1, MidpointRounding.AwayFromZero);
+        return points == 0 ? "0" : points.ToString("0.#", null);
+    }
+
+    /// <summary>Percentage points with a sign: +4.2, -4.2, 0.</summary>
+    /// <param name="share">A difference of shares; 1 is a hundred points.</param>
+    public static string SignedPoints(double share)
+    {
+        string text = Points(share);
+        return share > 0 && text is not "0" ? "+" + text : text;
+    }
+
+    private static string Size(Measure measure, double size, int decimals)
+    {
+        string number = size == 0 ? "0" : size.ToString(decimals == 0 ? "#,##0" : "#,##0." + new string('0', decimals), null);
+        return measure.Kind == MeasureKind.EnergyCost ? new Money(measure.Unit).Before(number) : number;
+    }
+}

@@ -1,0 +1,102 @@
+using BenchSim.Report.Words;
+using BenchSim.Study.Compare;
+
+namespace BenchSim.Report;
+
+/// <summary>
+/// What a variant changes, in plain words: one wording for the terminal and for the case report. Safe to show anywhere, as the names in it
+/// are shortened, on one line and without control characters.
+/// </summary>
+public static class CompareSentences
+{
+    private const int LongestName = 60;
+
+    /// <summary>What becomes of the chance of fit.</summary>
+    /// <param name="variant">Name of the variant.</param>
+    /// <param name="fits">What it changes.</param>
+    /// <param name="seasons">Seasons played of each.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static string Fits(string variant, FitChange fits, int seasons)
+    {
+        ArgumentNullException.ThrowIfNull(variant);
+        ArgumentNullException.ThrowIfNull(fits);
+        string counts = $"{Numbers.Whole(fits.OnlyVariant)} of {Numbers.Count(seasons, "season", "seasons")} fit only with it, {Numbers.Whole(fits.OnlyBase)} only without";
+        if (fits.Differing == 0)
+            return $"The chance that the plan fits: the same seasons fit, {Numbers.Whole(fits.Both)} of {Numbers.Whole(seasons)}.";
+        if (!fits.IsReal)
+            return $"No difference can be told in the chance that the plan fits: {CompareFigures.SignedPoints(fits.Low)} to {CompareFigures.SignedPoints(fits.High)} percentage points; {counts}.";
+        (double least, double most) = fits.Difference > 0 ? (fits.Low, fits.High) : (-fits.High, -fits.Low);
+        return $"With {Name(variant)} the plan fits in {CompareFigures.Percent(fits.Variant.Share)} % of seasons instead of {CompareFigures.Percent(fits.Base.Share)} %: "
+            + $"{CompareFigures.Points(Math.Abs(fits.Difference))} percentage points {(fits.Difference > 0 ? "more" : "fewer")} ({CompareFigures.Points(least)} to {CompareFigures.Points(most)}); {counts}.";
+    }
+
+    /// <summary>What a real difference of a measure means.</summary>
+    /// <param name="variant">Name of the variant.</param>
+    /// <param name="change">What it changes.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="InvalidOperationException">A measure that no comparison has.</exception>
+    public static string Real(string variant, MeasureChange change)
+    {
+        ArgumentNullException.ThrowIfNull(variant);
+        ArgumentNullException.ThrowIfNull(change);
+        bool isMore = change.Difference > 0;
+        int decimals = CompareFigures.Decimals(change);
+        string amount = CompareFigures.Amount(change.Measure, Math.Abs(change.Difference), decimals);
+        (double least, double most) = isMore ? (change.Low, change.High) : (-change.High, -change.Low);
+        string range = change.HalfWidth == 0
+            ? "(in every season)"
+            : $"({CompareFigures.Amount(change.Measure, least, decimals)} to {CompareFigures.Amount(change.Measure, most, decimals)})";
+        string more = $"{amount} {(isMore ? "more" : "fewer")}";
+        string moreOrLess = isMore ? "more" : "less";
+        string be = amount is "1" ? "is" : "are";
+        string s = amount is "1" ? "" : "s";
+        string what = change.Measure.Kind switch
+        {
+            MeasureKind.PlantsInTime => $"{more} plant{s} {be} out in time {range}",
+            MeasureKind.LatePlantDays => $"there {be} {more} late plant-day{s} {range}",
+            MeasureKind.MatPeak => $"{more} place{s} {be} held on the heat mats at their peak {range}",
+            MeasureKind.BenchPeak => $"{more} place{s} {be} held on the benches at their peak {range}",
+            MeasureKind.TablePeak => $"{more} place{s} {be} held on the hardening tables at their peak {range}",
+            MeasureKind.MatTrayDays => $"trays spend {more} tray-day{s} on the heat mats {range}",
+            MeasureKind.BenchTrayDays => $"trays spend {more} tray-day{s} on the benches {range}",
+            MeasureKind.MeanHeld => $"{more} place{s} {be} held on an average day {range}",
+            MeasureKind.LabourHours => $"the work takes {more} hour{s} {range}",
+            MeasureKind.Fuel => $"the houses burn {amount} {CompareFigures.Unit(change.Measure)} {moreOrLess} of {Fuel(change.Measure)} {range}",
+            MeasureKind.MatPower => $"the heat mats use {amount} kWh {moreOrLess} {range}",
+            MeasureKind.EnergyCost => $"fuel and mat electricity cost {amount} {moreOrLess} {range}",
+            _ => throw new InvalidOperationException("A measure that no comparison has."),
+        };
+        return $"With {Name(variant)} {what}.";
+    }
+
+    /// <summary>That a difference of a measure is not real.</summary>
+    /// <param name="change">What the variant changes.</param>
+    /// <param name="seasons">Seasons played of each.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="change"/> is null.</exception>
+    public static string NotReal(MeasureChange change, int seasons)
+    {
+        ArgumentNullException.ThrowIfNull(change);
+        string name = Subject(change.Measure);
+        string played = Numbers.Count(seasons, "season", "seasons");
+        if (change.Differing == 0)
+            return $"{char.ToUpperInvariant(name[0])}{name[1..]}: the same in every one of {played}.";
+        string unit = CompareFigures.Unit(change.Measure);
+        return CompareFigures.Interval(change) is { } interval
+            ? $"No difference can be told in {name}: {interval}{(unit.Length > 0 ? " " + unit : "")}, {played}."
+            : $"No difference can be told in {name}: one season says nothing of luck.";
+    }
+
+    private static string Name(string variant) => $"\"{PlainText.Short(variant, LongestName)}\"";
+
+    private static string Fuel(Measure measure) => PlainText.Short(measure.Name["fuel: ".Length..], LongestName);
+
+    private static string Subject(Measure measure) => measure.Kind switch
+    {
+        MeasureKind.Fuel => "the use of " + Fuel(measure),
+        MeasureKind.PlantsInTime => "the plants out in time",
+        MeasureKind.LatePlantDays => "the late plant-days",
+        MeasureKind.MeanHeld => "the places held on an average day",
+        MeasureKind.LabourHours => "the hours of work",
+        _ => "the " + measure.Name,
+    };
+}
