@@ -103,7 +103,9 @@ public sealed class ClimateTests
         Assert.Contains("House electricity season 9,652 kWh 9,652 to 9,652 EUR 4,825.81", lines, StringComparer.Ordinal);
 
         // 659.263 W/K x (20 - -10) K = 19.8 kW.
-        Assert.Contains(lines, line => line.StartsWith("House 20 C -10 C 19.8 ", StringComparison.Ordinal));
+        Assert.Contains("House 20 C -10 C 19.8", lines, StringComparer.Ordinal);
+        Assert.Contains("House: electricity at EUR 0.50 per kWh, as given.", check.Sentences, StringComparison.Ordinal);
+
         // What the user did not give is among the values to check: the air of the hall is given, the efficiency of its heater is not.
         Assert.Contains(Call.Run("check", folder.In("paper"), "--sources").Output.Split('\n').Select(Squeeze), line => line.StartsWith("House efficiency 100 % seen in the source ", StringComparison.Ordinal));
         foreach (string caution in new[] { "Caution: This is an estimate for planning. Burners need fresh air", "Caution: This is heat lost on one cold night", "Caution: Dimensions here serve to reckon heat and room." })

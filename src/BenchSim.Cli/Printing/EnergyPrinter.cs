@@ -22,6 +22,12 @@ internal static class EnergyPrinter
             AddRows(table, scenario, need, priced);
         table.Print(desk);
         desk.SayWrapped("Houses are reckoned open from the first day of the season, or from their opening date, to its closing.", 2);
+        foreach (HouseNeed need in climate.Houses)
+        {
+            if (need.House.Heat is { Price: { } price, Fuel: var fuel })
+                desk.SayWrapped($"{SafeText.Short(need.House.Name, 40)}: {fuel.Name} at {PriceOfUnit(scenario, fuel, price)}, as given.", 2);
+        }
+
         foreach (HouseNeed need in climate.Houses.Where(need => need.House.Opening == HouseOpening.WhenNeeded))
             desk.SayWrapped($"{SafeText.Short(need.House.Name, 40)} is heated only when it is needed: the figure is for every day, and so the most it can take.", 2);
         Caution(desk, HeatCautions.Fuel);
@@ -77,16 +83,20 @@ internal static class EnergyPrinter
         if (known.Length == 0)
             return;
         PlanPrinter.Heading(desk, "Heat lost on the coldest night the heater must stand up to");
-        var table = new TextTable(["house", ">inside", ">outdoors", ">kW", ">Btu an hour"]);
+        bool isMetric = scenario.Units == UnitSystem.Metric;
+        string[] columns = ["house", ">inside", ">outdoors", ">kW"];
+        var table = new TextTable(isMetric ? columns : [.. columns, ">Btu an hour"]);
         foreach (HouseNeed need in known)
         {
             DesignLoad load = need.Load!.Value;
-            table.Add(
+            string[] cells =
+            [
                 need.House.Name,
                 Figures.Temperature(load.InsideC, scenario.Units),
                 Figures.Temperature(load.OutdoorC, scenario.Units),
                 Figures.Tenths(load.Watts / WattsAKilowatt),
-                Figures.Whole((long)Math.Round(load.BtuPerHour)));
+            ];
+            table.Add(isMetric ? cells : [.. cells, Figures.Whole((long)Math.Round(load.BtuPerHour))]);
         }
 
         table.Print(desk);
@@ -99,6 +109,9 @@ internal static class EnergyPrinter
         Figures.Short(scenario.Units == UnitSystem.Metric ? fuel.ToMetric(units) : units);
 
     private static string Unit(Scenario scenario, Fuel fuel) => scenario.Units == UnitSystem.Metric ? fuel.MetricUnit : fuel.Unit;
+
+    private static string PriceOfUnit(Scenario scenario, Fuel fuel, double price) =>
+        $"{Figures.Money(scenario.Units == UnitSystem.Metric ? price / fuel.MetricPerUnit : price, scenario.Rules.Prices.Currency)} per {Unit(scenario, fuel)}";
 
     private static string Cost(Scenario scenario, double units, double? price) =>
         price is { } each ? Figures.Money(units * each, scenario.Rules.Prices.Currency) : "-";

@@ -30,7 +30,7 @@ internal static class HeatKeyList
             "How often an hour leaks change the air of the closed house, 0 to 20."),
         new("house", "fuel", "electricity, gas, oil, propane or wood", None, NoFuel, None, "What heats it."),
         new("house", "efficiency", "share", "% or 0 to 1; a heat pump up to 8", "that of the fuel", Table, "Useful heat over heat content of the fuel, above 0."),
-        new("house", "fuel_price", "number", "money a gallon (oil, propane), therm (gas), kWh or cord (wood)", NoCost, None, "Price of the fuel."),
+        new("house", "fuel_price", "number", "money a gallon (oil, propane), therm (gas), kWh or cord (wood); in a metric site a litre, kWh (gas too) or stacked m³", NoCost, None, "Price of the fuel, by the unit in which `check` prints how much is needed."),
         new("house", "design_low", "temperature", Temperature, "no load is worked out", None,
             "Outdoor temperature of the coldest night the heater must stand up to, below the night set-point."),
 

@@ -56,6 +56,13 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
         var (covering, uValue, airChanges) = ReadCover();
         var (fuel, efficiency) = ReadFuel();
         var price = cells.Number(section.Scalar("fuel_price"), 0, HighestPrice);
+
+        // A metric farm buys by the metric unit; the season counts in the other.
+        if (price is { } each && fuel is not null && section.Scalar("fuel_price").Units == UnitSystem.Metric)
+        {
+            price = each * fuel.MetricPerUnit;
+        }
+
         var designLow = ReadDesignLow(nightC);
         return cells.Faults.Count > before || shell is null || covering is null || uValue is null || fuel is null
             ? null
@@ -86,7 +93,7 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
             cells.Faults.Add(
                 section.PlaceOf(key),
                 $"{key} is given but the house is not heated: it has no night",
-                $"add a line such as night = \"60 F\", or leave out {Words.List(given)}");
+                $"add a line such as night = \"{(section.Scalar(key).Units == UnitSystem.Metric ? "16 C" : "60 F")}\", or leave out {Words.List(given)}");
             return;
         }
 

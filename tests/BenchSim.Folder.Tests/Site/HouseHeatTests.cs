@@ -58,8 +58,24 @@ public class HouseHeatTests
         var heat = Read("shape = \"gable\"\nlength = \"20 m\"\nwidth = \"10 m\"\neave = \"2 m\"\nridge = \"4 m\"\ncovering = \"glass\"\nfuel = \"gas\"\nefficiency = \"95 %\"\nfuel_price = 1.40");
         Assert.Equal(355.4066, heat.Shell.CoverM2, 4);
         Assert.Equal(600, heat.Shell.VolumeM3, 9);
-        Assert.Equal((0.95, 1.4), (heat.Efficiency, heat.Price));
+        Assert.Equal(0.95, heat.Efficiency);
         Assert.Equal(Provenance.User, heat.Sources["efficiency"]);
+    }
+
+    // A gallon is 3.785411784 litres, a therm 105.5056 MJ, which is 29.3071 kWh, a cord 3.624556 stacked cubic metres: 128 cubic feet.
+    [Theory]
+    [InlineData("metric", "propane", 3.785411784)]
+    [InlineData("metric", "gas", 29.307111)]
+    [InlineData("metric", "electricity", 1)]
+    [InlineData("metric", "wood", 3.624556)]
+    [InlineData("imperial", "propane", 1)]
+    [InlineData("imperial", "gas", 1)]
+    [InlineData("imperial", "wood", 1)]
+    public void A_price_is_that_of_the_unit_in_which_the_site_counts_its_fuel(string units, string fuel, double metricInOne)
+    {
+        var site = TestFolder.Site(Night, $"{Night}\n{Hoop}\nfuel_price = 0.95").Replace("name = \"Test farm\"", $"name = \"Test farm\"\nunits = \"{units}\"", StringComparison.Ordinal);
+        using var folder = new TestFolder(System.Text.RegularExpressions.Regex.Replace(site, "fuel = \"[a-z]+\"", $"fuel = \"{fuel}\"", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1)));
+        Assert.Equal(0.95 * metricInOne, folder.Read().Scenario!.Houses[0].Heat!.Price!.Value, 5);
     }
 
     // Sides of 1.5 m on a hoop of 6 x 10 m: 9 pi = 28.274 m2 of ends and 30 pi = 94.248 m2 of roof, and 2 x 1.5 x (10 + 6) = 48 m2 of wall.
@@ -119,7 +135,7 @@ public class HouseHeatTests
 
     [Fact]
     public void A_fuel_in_an_unheated_house() => Assert.Equal(
-        "site.toml:12:1: fuel is given but the house is not heated: it has no night; add a line such as night = \"60 F\", or leave out shape, length, width, covering and fuel",
+        "site.toml:12:1: fuel is given but the house is not heated: it has no night; add a line such as night = \"16 C\", or leave out shape, length, width, covering and fuel",
         Assert.Single(TestFolder.Faults(TestFolder.Site(Night, Hoop))));
 
     private static HouseHeat Read(string lines)
