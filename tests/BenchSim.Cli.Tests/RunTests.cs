@@ -35,6 +35,57 @@ public sealed class RunTests
         Assert.Equal(result, File.ReadAllBytes(folder.In("spring-report/result.json")));
     }
 
+    // 2,000 plants of celeriac in trays of 200 cells are more than 10 trays, and it wants 10 C at night: the cold bench's 100 places are of no use to it.
+    [Fact]
+    public void A_full_bench_beside_an_empty_one_that_is_too_cold_is_named()
+    {
+        using var folder = new TemporaryFolder();
+        string farm = Directory.CreateDirectory(folder.In("farm")).FullName;
+        File.WriteAllText(Path.Combine(farm, "plan.csv"), "id,crop,plants,set_out,tray\nceleriac,celeriac,2000,2027-06-01,200-cell\n");
+        File.WriteAllText(
+            Path.Combine(farm, "site.toml"),
+            """
+            [site]
+            name = "Two benches"
+            units = "metric"
+            [season]
+            opens = 2027-02-01
+            closes = 2027-06-15
+            [[house]]
+            id = "warm"
+            night = 18
+            [[house]]
+            id = "cold"
+            night = 8
+            [[space]]
+            id = "warm-bench"
+            kind = "bench"
+            house = "warm"
+            places = 10
+            [[space]]
+            id = "cold-bench"
+            kind = "bench"
+            house = "cold"
+            places = 100
+            [[space]]
+            id = "table"
+            kind = "table"
+            places = 100
+            [weather]
+            kind = "constant"
+            low = 12
+            high = 20
+            """);
+        Call run = Call.Run("run", farm, Few);
+        Assert.Equal((0, ""), (run.Code, run.Error));
+        Assert.Contains("The benches run out:", run.Sentences, StringComparison.Ordinal);
+        Assert.Contains("All benches together have places enough: what waits is meant for \"warm-bench\", and finds the spaces it may stand in full or shut, though others have room", run.Sentences, StringComparison.Ordinal);
+        string page = File.ReadAllText(folder.In("farm-report/report.html"));
+        Assert.DoesNotContain("There are places enough of every kind in all seasons played", page, StringComparison.Ordinal);
+        Assert.Contains("Counted together, the spaces of each kind have places enough in all seasons played, and yet trays are refused a place.", page, StringComparison.Ordinal);
+        Assert.Contains("all benches together have places enough that day, and yet trays meant for this space are refused a place", page, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void No_report_writes_nothing()
     {

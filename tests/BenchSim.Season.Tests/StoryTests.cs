@@ -159,6 +159,14 @@ public class StoryTests
         Assert.Contains("2027-03-01: 1 tray unsown, waiting for room on second (1 of 1 places held by a 1).", Dated(scenario, "a"), StringComparer.Ordinal);
     }
 
+    // The first choice has no place, so what is full is the other bench.
+    [Fact]
+    public void A_bench_without_a_place_is_not_called_full()
+    {
+        var scenario = Scenario([Mat(9), Bench(1), Bench(0, "second"), Table(9)], [Batch("a", 100, Monday)], crops: [Crop() with { BottomHeat = false, Benches = ["second", "bench"] }]);
+        Assert.Contains("2027-03-01: 1 tray unsown, waiting for room on bench (1 of 1 places held by a 1); second has no place open.", Dated(scenario, "a"), StringComparer.Ordinal);
+    }
+
     // Seven batches for seven mats, one of two trays and one of a tray of two places: by places, then by name, five by name.
     [Fact]
     public void Those_who_hold_a_space_are_named_by_their_places_and_the_rest_are_counted()
@@ -207,7 +215,7 @@ public class StoryTests
 
     [Fact]
     public void A_space_that_nobody_holds_names_nobody() => Assert.Contains(
-        "2027-03-01: 1 tray unsown, waiting for room on Mat (0 of 0 places held).",
+        "2027-03-01: 1 tray unsown, waiting for room; Mat has no place open.",
         Dated(Scenario([Mat(0), Bench(0), Table(1)], [Batch("a", 50, Monday)]), "a"), StringComparer.Ordinal);
 
     // Four flats of 30 seedlings for two trays of 50: 30, 60, 40 and 70 plants, the rest passed on each time.

@@ -17,9 +17,9 @@ internal static class ShortageSection
         foreach (GroupResult group in result.Groups)
         {
             html.Add($"<tr><th scope=\"row\">{VerdictSpaces.Name(result, group.Kind)}</th><td>");
-            html.Add($"{Numbers.Whole(group.Places.DefaultIfEmpty(0).Max())}</td><td>{Numbers.Cell(group.RunsOut)}</td><td>");
+            html.Add($"{Numbers.Whole(group.Places.DefaultIfEmpty(0).Max())}</td><td>{Numbers.Cell(group.RunsOut)}</td><td class=\"long\">");
             html.Add($"{dates.Cell(group.RunsOutOn)}</td>");
-            html.Add($"<td>{Spreads.Cell(group.Shortage)}</td><td>{dates.Cell(group.ShortageOn)}</td><td>");
+            html.Add($"<td>{Spreads.Cell(group.Shortage)}</td><td class=\"long\">{dates.Cell(group.ShortageOn)}</td><td>");
             html.Add($"{Spreads.Cell(group.WorstWaiting)}</td></tr>\n");
         }
 
@@ -35,9 +35,13 @@ internal static class ShortageSection
         GroupResult? worst = result.Groups.Where(group => group.Shortage.P50 > 0).MaxBy(group => group.Shortage.P50);
         if (worst is null)
         {
-            return result.Groups.Any(group => group.Shortage.Most > 0)
-                ? "In most seasons there are places enough of every kind; in some there are not."
-                : "There are places enough of every kind in all seasons played.";
+            string seasons = result.Groups.Any(group => group.Shortage.Most > 0) ? "in most seasons" : "in all seasons played";
+            GroupResult[] refusing = [.. result.Groups.Where(group => group.RunsOut.Hits > 0)];
+            if (refusing.Length == 0)
+                return seasons is "in most seasons" ? "In most seasons there are places enough of every kind; in some there are not." : "There are places enough of every kind in all seasons played.";
+            string reasons = string.Join(" ", refusing.Select(group => VerdictSpaces.Elsewhere(result, group)).OfType<string>());
+            return $"Counted together, the spaces of each kind have places enough {seasons}, and yet trays are refused a place. "
+                + (reasons.Length > 0 ? reasons : "The trays that stand there cannot go on in time.");
         }
 
         return $"The largest shortage is of {Trade.Place(worst.Kind)}s: {Spreads.Amount(worst.Shortage, "place", "places")} on the worst day.";

@@ -6,6 +6,9 @@ namespace BenchSim.Report.Words;
 /// <summary>The part of the verdict that says which space runs out first, when, and by how much.</summary>
 internal static class VerdictSpaces
 {
+    // Spaces named in a sentence.
+    private const int MostSpaces = 3;
+
     public static IEnumerable<string> Sentences(StudyResult result)
     {
         GroupResult? first = FirstToRunOut(result);
@@ -19,8 +22,15 @@ internal static class VerdictSpaces
         GroupResult[] others = [.. result.Groups.Where(group => group != first && group.RunsOut.Hits > 0)];
         GroupResult[] shortToo = [.. others.Where(group => !IsOnlyBlocked(result, group))];
         yield return IsOnlyBlocked(result, first) ? Blocked(result, first) : RunsOut(result, first, shortToo.Length > 0);
+        if (Elsewhere(result, first) is { } room)
+            yield return room;
         foreach (GroupResult other in shortToo)
+        {
             yield return RunsOutToo(result, other);
+            if (Elsewhere(result, other) is { } more)
+                yield return more;
+        }
+
         foreach (GroupResult other in others.Except(shortToo))
             yield return Blocked(result, other);
     }
@@ -33,6 +43,21 @@ internal static class VerdictSpaces
         group.RunsOut.Hits > 0
         && group.Shortage.Most == 0
         && result.Spaces.Where(space => space.Space.Kind == group.Kind).All(space => space.Wanted.Zip(space.Places).All(day => day.First.Most <= day.Second));
+
+    /// <summary>
+    /// Which space of a kind is full while the kind as a whole has places enough in most seasons: what waits may not stand where there is room.
+    /// Null where the whole kind is short, or none of its spaces is.
+    /// </summary>
+    public static string? Elsewhere(StudyResult result, GroupResult group)
+    {
+        SpaceResult[] spaces = [.. result.Spaces.Where(space => space.Space.Kind == group.Kind)];
+        SpaceResult[] full = [.. spaces.Where(space => space.WaitedDays.Mean > 0).OrderByDescending(space => space.WaitedDays.Mean)];
+        if (group.RunsOut.Hits == 0 || group.Shortage.P50 > 0 || spaces.Length < 2 || full.Length == 0 || IsOnlyBlocked(result, group))
+            return null;
+        string names = PlainText.List([.. full.Take(MostSpaces).Select(space => SavingWords.Name(space.Space))]);
+        return $"All {Trade.Plural(group.Kind)} together have places enough{(group.Shortage.Most > 0 ? " in most seasons" : "")}: what waits is meant for {names}, "
+            + "and finds the spaces it may stand in full or shut, though others have room (too cold for it, shut that day, or not on its list).";
+    }
 
     /// <summary>
     /// The group that runs out first: of those that run out in at least half as many seasons as the one that runs out most often, the

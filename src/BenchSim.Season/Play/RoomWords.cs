@@ -13,7 +13,7 @@ internal sealed class RoomWords(SeasonCore core, SeasonPlan plan, int[] group)
     /// <param name="placesEach">Places it takes.</param>
     public string Of(int space, int placesEach)
     {
-        var words = $"room on {Holders(space)}";
+        var words = RoomOn(space);
         return group.Any(other => Free(other) >= placesEach) ? $"{words}; {Keeper()}" : words;
     }
 
@@ -23,7 +23,7 @@ internal sealed class RoomWords(SeasonCore core, SeasonPlan plan, int[] group)
     public string ForTheTraysOf(Lot flat, int space)
     {
         var free = group.Sum(Free);
-        return $"room on {Holders(space)}; one flat needs {flat.PlacesRefused} places for its trays at once, its own among them"
+        return $"{RoomOn(space)}; one flat needs {flat.PlacesRefused} places for its trays at once, its own among them"
             + (free > 0 ? $", and keeps the {(free == 1 ? "free place" : $"{free} free places")} of its benches until then" : "");
     }
 
@@ -40,6 +40,19 @@ internal sealed class RoomWords(SeasonCore core, SeasonPlan plan, int[] group)
         }
 
         return "what is free is kept for trays before these in the order of work";
+    }
+
+    // A shut house is not full: what is full is the space that is asked for next, if any is open.
+    private string RoomOn(int space)
+    {
+        if (core.PlacesOf(space) > 0)
+        {
+            return $"room on {Holders(space)}";
+        }
+
+        var open = group.Where(other => core.PlacesOf(other) > 0).DefaultIfEmpty(-1).First();
+        var shut = $"{plan.Scenario.Spaces[space].Name} has no place open";
+        return open >= 0 ? $"room on {Holders(open)}; {shut}" : $"room; {shut}";
     }
 
     // The space that was full, and who stands in it.
