@@ -43,9 +43,11 @@ public static class BottleneckSentences
     private static string Headline(BottleneckResult result)
     {
         if (result.LatePlantDays == 0)
-            return $"No plant is late in any of {Numbers.Count(result.Seasons, "season", "seasons")}: room holds nothing back.";
+            return $"No plant is late in {SavingWords.Any(result.Seasons)}: room holds nothing back.";
+        if (result.Seasons == 1)
+            return $"One season cannot tell a bottleneck from luck. In it, one space alone without limit saves at most {Saved(result.Unlimited.Select(trial => trial.LatePlantDays))} of {SavingWords.Amount(result.LatePlantDays)} late plant-days.";
         if (BottleneckOf(result) is not { } first)
-            return $"No space is a bottleneck by itself: none of them, without limit, alone, saves any of the {SavingWords.Amount(result.LatePlantDays)} late plant-days a season that can be told from luck.";
+            return $"No space is a bottleneck by itself: none of them, without limit, alone, saves more of the {SavingWords.Amount(result.LatePlantDays)} late plant-days a season than luck can.";
         MeasureChange late = first.LatePlantDays;
         return $"The bottleneck is {SavingWords.Name(first.Space)}: without a limit there, {SavingWords.Amount(late.Difference)} of {SavingWords.Amount(late.Base)} late plant-days a season "
             + $"would be saved ({SavingWords.Range(late)}){SavingWords.Fits(first.Fits)}.";
@@ -53,9 +55,17 @@ public static class BottleneckSentences
 
     private static IEnumerable<string> NoPair(BottleneckResult result)
     {
-        if (result.LatePlantDays > 0 && !result.Pairs.IsEmpty && !result.Pairs.Any(pair => pair.HelpsTogether))
+        if (result.LatePlantDays == 0 || result.Pairs.IsEmpty || result.Pairs.Any(pair => pair.HelpsTogether))
+            yield break;
+        BottleneckPair best = result.Pairs.MinBy(pair => pair.LatePlantDays.Difference)!;
+        if (result.Seasons == 1 && best.LatePlantDays.Difference < 0)
+            yield return $"Of two spaces together without limit, {SavingWords.Name(best.First)} and {SavingWords.Name(best.Second)} save most: {SavingWords.Amount(best.LatePlantDays.Difference)} late plant-days in that season.";
+        else
             yield return $"No two spaces together save more than each alone adds up to, as far as can be told ({Numbers.Count(result.Pairs.Length, "pair was", "pairs were")} tried).";
     }
+
+    // The most that one of several trials saves; 0 where none saves any.
+    private static string Saved(IEnumerable<MeasureChange> changes) => SavingWords.Amount(changes.Select(change => Math.Min(0, change.Difference)).DefaultIfEmpty(0).Min());
 
     private static string Pair(BottleneckResult result, BottleneckPair pair)
     {

@@ -81,7 +81,7 @@ public static class CompareSentences
         if (change.Differing == 0)
             return $"{char.ToUpperInvariant(name[0])}{name[1..]}: the same in every one of {played}.";
         string unit = CompareFigures.Unit(change.Measure);
-        return CompareFigures.Interval(change) is { } interval
+        return CompareFigures.Interval(change, CompareFigures.Decimals(change)) is { } interval
             ? $"No difference can be told in {name}: {interval}{(unit.Length > 0 ? " " + unit : "")}, {played}."
             : $"No difference can be told in {name}: one season says nothing of luck.";
     }

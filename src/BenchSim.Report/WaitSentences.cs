@@ -23,8 +23,9 @@ public static class WaitSentences
         var dates = new Dates(plan);
         double all = waits.Sum(wait => wait.TrayDays.Mean);
         string share = most.TrayDays.Mean < all ? $", {Numbers.Percent(most.TrayDays.Mean / all)} % of all waiting" : "";
+        string mean = most.Happens.Seasons == 1 ? "" : $" on average ({Numbers.Count(most.Happens.Seasons, "season", "seasons")} played)";
         return $"Most of the waiting is that of {From(most)} for {SavingWords.Name(most.By)}: {Spreads.Mean(most.TrayDays, Numbers.Fine, " tray-days", finer: value => value.ToString("#,##0.0", null))}{share}; "
-            + $"the worst week begins on {dates.Plain(dates.Day(7 * worst))}, with {Numbers.Fine(weeks[worst])} on average ({Numbers.Count(most.Happens.Seasons, "season", "seasons")} played).";
+            + $"the worst week begins on {dates.Plain(dates.Day(7 * worst))}, with {Numbers.Fine(weeks[worst])}{mean}.";
     }
 
     /// <summary>Who waits: "trays on "Main benches"", "trays not sown yet".</summary>

@@ -15,7 +15,7 @@ internal static class BottleneckPrinter
     public static void Print(Desk desk, BottleneckResult result)
     {
         desk.SayWrapped($"{SafeText.Short(result.Plan.Scenario.Name, 60)}: what more room would save, {Figures.Count(result.Seasons, "season", "seasons")} of each trial on the same luck, seed {result.Seed}. "
-            + $"As it is, the plan fits in {Figures.Percent(result.Fits.Share)} of seasons (95 % interval {Figures.Interval(result.Fits)}) and has {Figures.Short(result.LatePlantDays)} late plant-days a season.");
+            + AsItIs(result));
         desk.Say();
         PrintFindings(desk, result);
         desk.Say();
@@ -41,6 +41,10 @@ internal static class BottleneckPrinter
         desk.SayWrapped(BottleneckSentences.Basis(result));
     }
 
+    private static string AsItIs(BottleneckResult result) => result.Seasons == 1
+        ? $"As it is, the plan {(result.Fits.Hits == 1 ? "fits in that season" : "does not fit in that season")}, which has {Figures.Short(result.LatePlantDays)} late plant-days."
+        : $"As it is, the plan fits in {Figures.Percent(result.Fits.Share)} of seasons (95 % interval {Figures.Interval(result.Fits)}) and has {Figures.Short(result.LatePlantDays)} late plant-days a season.";
+
     private static void Add(TextTable table, string name, string room, MeasureChange late, FitChange fits) => table.Add(
         name,
         room,
@@ -48,7 +52,7 @@ internal static class BottleneckPrinter
         double.IsNaN(late.HalfWidth) ? "-" : $"{Signed(-late.High)} to {Signed(-late.Low)}",
         Figures.Percent(fits.Variant.Share),
         CompareFigures.SignedPoints(fits.Difference),
-        $"{CompareFigures.SignedPoints(fits.Low)} to {CompareFigures.SignedPoints(fits.High)}");
+        double.IsNaN(late.HalfWidth) ? "-" : $"{CompareFigures.SignedPoints(fits.Low)} to {CompareFigures.SignedPoints(fits.High)}");
 
     private static string Signed(double amount)
     {

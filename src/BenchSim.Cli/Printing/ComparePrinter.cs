@@ -57,13 +57,13 @@ internal static class ComparePrinter
         foreach (MeasureChange change in variant.Changes)
         {
             Measure measure = change.Measure;
-            int decimals = CompareFigures.Decimals(change);
+            int decimals = CompareFigures.DecimalsOfAll(change);
             table.Add(
                 measure.Name,
                 CompareFigures.Amount(measure, change.Base, decimals),
                 CompareFigures.Amount(measure, change.Variant, decimals),
                 CompareFigures.Signed(measure, change.Difference, decimals),
-                CompareFigures.Interval(change) ?? "-",
+                CompareFigures.Interval(change, decimals) ?? "-",
                 CompareFigures.Unit(measure));
         }
 

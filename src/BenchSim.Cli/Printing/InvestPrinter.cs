@@ -136,8 +136,9 @@ internal static class InvestPrinter
 
     private static string Signed(double amount)
     {
-        string text = Figures.Short(Math.Abs(amount));
-        return text is "0.0" ? "0" : (amount < 0 ? "-" : "+") + text;
+        double size = Math.Abs(amount);
+        string text = size < 0.995 ? Math.Round(size, 2, MidpointRounding.AwayFromZero).ToString("0.##", null) : Figures.Short(size);
+        return text is "0" ? "0" : (amount < 0 ? "-" : "+") + text;
     }
 
     private static void Bullet(Desk desk, string sentence)

@@ -60,8 +60,7 @@ internal static class Figures
         $"{Math.Round(chance.Low * 100, 1).ToString("0.#", null)} to {Math.Round(chance.High * 100, 1).ToString("0.#", null)} %";
 
     /// <summary>A temperature in the user's units.</summary>
-    public static string Temperature(double celsius, UnitSystem units) =>
-        units == UnitSystem.Imperial ? $"{Plain((celsius * 1.8) + 32)} F" : $"{Plain(celsius)} C";
+    public static string Temperature(double celsius, UnitSystem units) => UnitWords.Temperature(celsius, units);
 
     /// <summary>A difference of temperatures in the user's units.</summary>
     public static string Difference(double kelvin, UnitSystem units) =>

@@ -18,7 +18,7 @@ internal static class BatchesSection
         html.Add($"<p class=\"key\"><span><i class=\"sw mat\"></i>on the mats</span><span><i class=\"sw bench\"></i>on the benches</span>");
         html.Add($"<span><i class=\"sw table\"></i>on the hardening table</span><span><i class=\"sw pot\"></i>potted up</span><span>");
         html.Add($"<i class=\"sw diamond\">◆</i>wanted in the field</span><span><i class=\"sw wait\"></i>so many days a tray waited for a place, mean</span>");
-        html.Add($"<span><i class=\"sw hold\"></i>so many days a tray held by the weather alone, mean</span></p>\n");
+        html.Add($"<span><i class=\"sw hold\"></i>so many days a tray was held by the weather alone, mean</span></p>\n");
         Chart(html, BatchBar.ByGrower(result), dates);
         Table(html, result, dates);
         html.Add($"</figure>\n");

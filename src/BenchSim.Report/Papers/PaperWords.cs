@@ -21,12 +21,12 @@ internal static class PaperWords
         string from = plan.Scenario.Weather switch
         {
             ConstantWeather => "the scenario has the same weather every day, so that each night is cold for certain or never",
-            _ when years == 1 => "from the one year of weather that is played",
-            RecordedWeather => $"from the {years} years of the weather record that are played",
-            _ => $"from {years} generated years of weather",
+            _ when years == 1 => "counted over the one year of weather that is played",
+            RecordedWeather => $"counted over the {years} years of the weather record that are played",
+            _ => $"counted over {years} generated years of weather",
         };
         string cover = plan.Scenario.Rules.CoverGainK > 0 ? "" : " The site's rules name no cover (cover_gain is 0).";
-        return $"The chance that a night is colder than the crop's trays are left uncovered, {from}. It is the climate, not a forecast: before each evening look at "
+        return $"The chance that a night is too cold for the crop to stand uncovered: {from}. It is the climate, not a forecast: before each evening look at "
             + $"the forecast.{cover}";
     }
 

@@ -27,7 +27,7 @@ internal static class WorkTable
     {
         UnitSystem units = content.Plan.Scenario.Units;
         string unit = units == UnitSystem.Imperial ? "f" : "c";
-        double Degrees(double celsius) => units == UnitSystem.Imperial ? Math.Round((celsius * 1.8) + 32, 1) : celsius;
+        double Degrees(double celsius) => UnitWords.Degrees(celsius, units);
         var table = new CsvTable("week_from", "evening", "crop", "table", "trays", $"cold_below_{unit}", "years", "cold_years", "cold_share", $"carry_in_below_{unit}", "carry_in_years");
         foreach (TableWeek week in content.Nights)
         {

@@ -57,17 +57,23 @@ internal static class Workbook
         ("Hours", task.Hours is { } hours ? Math.Round(hours, 4) : null),
         ("What", Text(TaskWords.Detail(content.Plan, task)))));
 
-    private static IEnumerable<Dictionary<string, object?>> Nights(PaperContent content) => content.Nights.SelectMany(week => week.Nights.Select(night => Row(
+    private static IEnumerable<Dictionary<string, object?>> Nights(PaperContent content)
+    {
+        bool isImperial = content.Plan.Scenario.Units == UnitSystem.Imperial;
+        string unit = isImperial ? "F" : "C";
+        double Degrees(double celsius) => UnitWords.Degrees(celsius, content.Plan.Scenario.Units);
+        return content.Nights.SelectMany(week => week.Nights.Select(night => Row(
         ("Week from", Date(week.Monday)),
         ("Evening", Date(night.On)),
         ("Crop", Text(week.Crop.Name)),
         ("Table", Text(week.Table.Name)),
         ("Trays", night.Trays),
-        ("Cold below, C", week.Crop.HardenAboveC),
+        ($"Cold below, {unit}", Degrees(week.Crop.HardenAboveC)),
         ("Years", week.Years),
         ("Cold years", night.ColdYears),
-        ("Carry in below, C", week.Crop.DamageBelowC),
+        ($"Carry in below, {unit}", Degrees(week.Crop.DamageBelowC)),
         ("Carry-in years", night.DamagingYears))));
+    }
 
     private static IEnumerable<Dictionary<string, object?>> Batches(PaperContent content) => content.Plan.Batches.Select(batch => Row(
         ("Batch", Text(batch.Order.Id)),

@@ -61,7 +61,12 @@ internal static class Numbers
     public static string Interval(Chance chance) => $"95 % interval {Range(chance)} %";
 
     /// <summary>The ends of the interval in percent: "31 to 37".</summary>
-    public static string Range(Chance chance) => $"{Bound(chance.Low)} to {Bound(chance.High)}";
+    public static string Range(Chance chance)
+    {
+        // Near nothing and near all a whole percent is too coarse, and both ends have as many decimals.
+        bool isFine = chance.Low < 0.01 || chance.High > 0.99;
+        return $"{Bound(chance.Low, isFine)} to {Bound(chance.High, isFine)}";
+    }
 
     /// <summary>A chance for a table cell: "34 % (31 to 37)"; seasons counted where they are few.</summary>
     public static string Cell(Chance chance) => chance.Seasons < EnoughSeasons
@@ -82,11 +87,11 @@ internal static class Numbers
         return chance.Seasons < EnoughSeasons ? $"{chance.Hits} of {seasons}" : $"{Percent(chance.Share)} % of {seasons}";
     }
 
-    private static string Bound(double share) => share switch
+    private static string Bound(double share, bool isFine) => share switch
     {
         < 0.0005 => "0",
         > 0.9995 => "100",
-        < 0.01 or > 0.99 => (share * 100).ToString("0.#", null),
+        _ when isFine => Math.Round(share * 100, 1, MidpointRounding.AwayFromZero).ToString("0.#", null),
         _ => Math.Round(share * 100, MidpointRounding.AwayFromZero).ToString("0", null),
     };
 }

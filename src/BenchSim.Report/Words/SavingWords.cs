@@ -36,10 +36,13 @@ internal static class SavingWords
         return text.Any(character => character is >= '1' and <= '9') ? text : "0";
     }
 
+    /// <summary>"the one season played", or "any of 1,000 seasons".</summary>
+    public static string Any(int seasons) => seasons == 1 ? "the one season played" : $"any of {Numbers.Whole(seasons)} seasons";
+
     /// <summary>What becomes of the late plant-days: "would save 1,234 late plant-days a season (1,100 to 1,370)".</summary>
     public static string Effect(MeasureChange late, int seasons) => late switch
     {
-        { Differing: 0 } => $"changes no late plant-day in any of {Numbers.Count(seasons, "season", "seasons")}",
+        { Differing: 0 } => $"changes no late plant-day in {Any(seasons)}",
         _ when IsSaving(late) => $"would save {Amount(late.Difference)} late plant-days a season ({Range(late)})",
         { IsReal: true } => $"makes it worse: {Amount(late.Difference)} more late plant-days a season ({Range(late)}); what moves on sooner can crowd the next space",
         _ when double.IsNaN(late.HalfWidth) => "makes no difference that can be told: one season says nothing of luck",

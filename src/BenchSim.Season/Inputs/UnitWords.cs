@@ -7,8 +7,27 @@ public static class UnitWords
     /// <param name="celsius">Temperature, degrees Celsius.</param>
     /// <param name="units">Units of the site.</param>
     public static string Temperature(double celsius, UnitSystem units) => units == UnitSystem.Imperial
-        ? FormattableString.Invariant($"{Tenths((celsius * 1.8) + 32)} F")
-        : FormattableString.Invariant($"{Tenths(celsius)} C");
+        ? FormattableString.Invariant($"{Degrees(celsius, units)} F")
+        : FormattableString.Invariant($"{Degrees(celsius, units)} C");
+
+    /// <summary>
+    /// A temperature to a tenth of a degree, as a number. What is a whole degree Fahrenheit, written in tenths of a degree Celsius, is that whole degree
+    /// again: 40 F is 4.4 C, and 4.4 C is 40 F, not 39.9.
+    /// </summary>
+    /// <param name="celsius">Temperature, degrees Celsius.</param>
+    /// <param name="units">Units of the site.</param>
+    public static double Degrees(double celsius, UnitSystem units)
+    {
+        if (units != UnitSystem.Imperial)
+        {
+            return Tenths(celsius);
+        }
+
+        // Half a tenth of a degree Celsius is 0.09 F.
+        var fahrenheit = (celsius * 1.8) + 32;
+        var whole = Math.Round(fahrenheit);
+        return Math.Abs(fahrenheit - whole) < 0.095 ? whole + 0.0 : Tenths(fahrenheit);
+    }
 
     /// <summary>A difference of temperatures without its sign, such as "0.4 F".</summary>
     /// <param name="kelvin">Difference, kelvin, 0 or more.</param>

@@ -10,6 +10,11 @@ public class UnitWordsTests
     [InlineData(15.26, UnitSystem.Imperial, "59.5 F")]
     [InlineData(-0.01, UnitSystem.Metric, "0 C")]
     [InlineData(-18, UnitSystem.Imperial, "-0.4 F")]
+    [InlineData(4.4, UnitSystem.Imperial, "40 F")]
+    [InlineData(-2.2, UnitSystem.Imperial, "28 F")]
+    [InlineData(12.8, UnitSystem.Imperial, "55 F")]
+    [InlineData(4.3888889, UnitSystem.Imperial, "39.9 F")]
+    [InlineData(18.333, UnitSystem.Metric, "18.3 C")]
     public void Temperatures(double celsius, UnitSystem units, string words) => Assert.Equal(words, UnitWords.Temperature(celsius, units));
 
     [Theory]

@@ -176,12 +176,12 @@ public class WeatherFitTests
         var last = Enumerable.Range(0, 181).Select(first.AddDays).Last(date => curve[MeanPreservingCurve.PlaceOf(date)] <= 0);
         Lines.Contain($"Last night at or below 0 C, on average: 10 March in the record, {last.Day} {(last.Month == 2 ? "February" : "March")} generated.", Sentences(report));
 
-        // The same in Fahrenheit and inches: 9 K are 16.2 F and 2 K are 3.6 F; 20 mm are 0.8 inches, 310 mm 12.2; 4.4 C is 39.9 F.
+        // The same in Fahrenheit and inches: 9 K are 16.2 F and 2 K are 3.6 F; 20 mm are 0.8 inches, 310 mm 12.2; 4.4 C is 40 F in tenths of a degree Celsius.
         Lines.Contain("February: generated mean temperatures miss the record by -16.2 F (lowest) and +0.0 F (highest).", WeatherFitWords.Warnings(report, UnitSystem.Imperial));
         var imperial = WeatherFitWords.Sentences(report, UnitSystem.Imperial, UnitSystem.Imperial);
         Lines.Contain("Mean highest temperature: the worst month, September, misses by 3.6 F.", imperial);
         Lines.Contain("Rain of a year: 0.8 inches in the record, 12.2 inches generated.", imperial);
-        Assert.Contains(imperial, line => line.StartsWith("Nights below 39.9 F in April, a year: ", StringComparison.Ordinal));
+        Assert.Contains(imperial, line => line.StartsWith("Nights below 40 F in April, a year: ", StringComparison.Ordinal));
         Assert.Contains(imperial, line => line.StartsWith("Last night at or below 32 F, on average: ", StringComparison.Ordinal));
     }
 
