@@ -235,13 +235,22 @@ internal sealed partial class TargetFolder
     }
 
     /// <summary>What the marker holds; null when it is not ours.</summary>
-    private static string? MarkerText(string marker)
+    internal static string? MarkerText(string marker)
     {
+        // An empty one is none of ours, and a named pipe, which seems empty, would hold up whoever opens it.
         var file = new FileInfo(marker);
-        if (!file.Exists || file.LinkTarget is not null || file.Length > 1_000_000)
+        if (!file.Exists || file.LinkTarget is not null || file.Length is 0 or > 1_000_000)
             return null;
-        string text = File.ReadAllText(marker).ReplaceLineEndings("\n");
-        return text.StartsWith(ReportFolder.MarkerText, StringComparison.Ordinal) ? text : null;
+        try
+        {
+            string text = File.ReadAllText(marker).ReplaceLineEndings("\n");
+            return text.StartsWith(ReportFolder.MarkerText, StringComparison.Ordinal) ? text : null;
+        }
+        catch (Exception failure) when (failure is FileNotFoundException or DirectoryNotFoundException)
+        {
+            // Another writer has just taken it away.
+            return null;
+        }
     }
 
     private static HashSet<string> InputsOf(string marker) =>

@@ -67,17 +67,77 @@ public class FaultMessageTests
         "plan.csv:2:50: one flat of 800 seeds may fill 16 trays of 50 cells, and the benches for \"tomato\" hold 15; "
         + "sow fewer seeds in a flat, or give the crop more bench places");
 
-    // 600 plants in 50 cells: at least 12 trays, and the mats have 10 places.
+    // 600 plants in 50 cells: at least 12 trays, and the mats have 10 places. The planner says so, which knows how many trays there are.
     [Fact]
-    public void A_batch_larger_than_the_mats_is_a_warning()
+    public void Of_a_batch_larger_than_the_mats_the_reader_says_nothing()
     {
         using var folder = new TestFolder(plan: "id,crop,plants,sow,tray\na,tomato,600,2027-03-01,50-cell\n");
-        var reading = folder.Read();
-        Assert.NotNull(reading.Scenario);
+        Assert.Empty(folder.Read().Warnings);
+    }
+
+    [Theory]
+    [InlineData("work_days = [\"\"]", "site.toml:25:14: work_days has an empty text in its list; write a value between the quotation marks, or take them out")]
+    [InlineData("days_off = [2027-03-01, \" \"]", "site.toml:25:25: days_off has an empty text in its list; write a value between the quotation marks, or take them out")]
+    [InlineData("light = [1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, \"\"]", "site.toml:25:43: light has an empty text in its list; write a value between the quotation marks, or take them out")]
+    [InlineData("round_at = 08:59:59", "site.toml:25:12: round_at is \"08:59:59\", which is not a time of the day; write hours and minutes such as 08:00")]
+    [InlineData("round_at = 08:59:00", null)]
+    public void Rules_that_would_be_read_for_less_than_they_say(string line, string? message) => AssertFaults(
+        TestFolder.Faults(TestFolder.Site("[weather]", $"[rules]\n{line}\n[weather]")), message is null ? [] : [message]);
+
+    // 1000 m hold 1855 trays of 539 mm and 3584 of 279 mm the other way round; more than 100,000 in any case.
+    [Fact]
+    public void A_bench_as_large_as_a_village()
+    {
+        var fault = Assert.Single(TestFolder.Faults(TestFolder.Site("places = 60", "length = 1000\nwidth = 1000")));
+        Assert.StartsWith("site.toml:19:10: length and width make ", fault, StringComparison.Ordinal);
+        Assert.EndsWith(" places; write the sizes of one space, of at most 100000 places", fault, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_side_without_a_unit_is_told_with_that_of_the_site()
+    {
+        using var folder = new TestFolder(TestFolder.Site("places = 60", "length = 9\nwidth = \"170 cm\""));
+        Assert.StartsWith("9 m by 170 cm: ", folder.Read().Scenario!.Spaces[1].PlacesNote, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_weather_record_with_the_name_of_another_input_but_for_its_case() => AssertFaults(
+        TestFolder.Faults(TestFolder.Site("kind = \"constant\"\nlow = \"12 C\"\nhigh = \"20 C\"", "kind = \"record\"\nfile = \"Plan.csv\"")),
+        "site.toml:26:8: file is \"Plan.csv\", and plan.csv is another file of the scenario; give the weather record a name of its own, such as \"weather.csv\"");
+
+    // 10,000,000 plants, a plant a tray, 2 places a tray.
+    [Fact]
+    public void Trays_that_want_more_places_than_there_can_be()
+    {
+        using var folder = new TestFolder();
+        folder.Write("plan.csv", "id,crop,plants,sow,tray\na,tomato,10000000,2027-03-01,big\n").Write("trays.csv", "id,cells,medium_litres,places_each\nbig,1,10,2\n");
         Assert.Equal(
-            "plan.csv:2:1: this batch takes at least 12 mat places, and the mats for \"tomato\" have 10; "
-            + "expect part of it to wait or to start on a bench, or split it",
-            Assert.Single(reading.Warnings).ToString());
+            "plan.csv:2:1: the trays of the plan want 20,000,000 places at least, the most of them here; "
+            + "a plan may want up to 10,000,000: check the columns plants, trays and times, and cells and places_each of the tray",
+            Assert.Single(folder.Read().Faults).ToString());
+    }
+
+    // c0 borrows from the library, c1 from c0 and so on: c4 borrows through four others and the library's, c5 would through six.
+    [Theory]
+    [InlineData(5, false)]
+    [InlineData(5, true)]
+    [InlineData(6, false)]
+    [InlineData(6, true)]
+    public void A_long_line_of_crops_that_borrow_from_each_other(int crops, bool isBackward)
+    {
+        var lines = Enumerable.Range(0, crops).Select(number => $"c{number},{(number == 0 ? "tomato" : $"c{number - 1}")}");
+        using var folder = new TestFolder();
+        folder.Write("crops.csv", "id,like\n" + string.Join('\n', isBackward ? lines.Reverse() : lines) + "\n");
+        var faults = folder.Read().Faults;
+        if (crops == 5)
+        {
+            Assert.Empty(faults);
+            return;
+        }
+
+        Assert.Equal(
+            $"crops.csv:{(isBackward ? 2 : 7)}:4: like makes \"c5\" borrow through more than 5 others; name the one that the values come from",
+            Assert.Single(faults).ToString());
     }
 
     [Fact]

@@ -29,7 +29,7 @@ internal sealed class LevelledPlanFile(string path, ImmutableArray<byte> plan)
         if (string.Equals(Path.GetFileName(path), Folder.FolderReference.PlanFile, StringComparison.OrdinalIgnoreCase))
             throw new RefusedException($"{SafeText.Quote(path)} is a plan in use and stays as it is. Name another file with --out.");
         var file = new FileInfo(path);
-        if (file.LinkTarget is not null || file.Length > 2L * plan.Length + 1_000_000 || !MovedPlan.IsFormOf(plan, [.. File.ReadAllBytes(path)]))
+        if (file.LinkTarget is not null || !Folder.PlainFile.IsRegular(path) || file.Length > 2L * plan.Length + 1_000_000 || !MovedPlan.IsFormOf(plan, [.. File.ReadAllBytes(path)]))
             throw new RefusedException($"{SafeText.Quote(path)} is not a levelled form of this plan and stays as it is. Take it away, or name another file with --out.");
     }
 

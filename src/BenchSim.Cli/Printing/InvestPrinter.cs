@@ -95,7 +95,7 @@ internal static class InvestPrinter
     private static void PrintTornado(Desk desk, InvestResult result)
     {
         string currency = result.Currency;
-        desk.SayWrapped("The net present value with one input lower or higher, all else as given (a quarter less and more unless the variant gives a range, marked +):");
+        desk.SayWrapped("The net present value with one input lower or higher, all else as given (a quarter less and more, a life to whole years outwards, unless the variant gives a range, marked +):");
         desk.Say();
         var table = new TextTable(["", ">given", ">lower", ">then", ">higher", ">then", ">swing"]);
         foreach (Swing swing in result.Tornado)

@@ -65,7 +65,7 @@ internal sealed class CsvText
     private static char SeparatorOf(ReadOnlySpan<char> text)
     {
         var (commas, semicolons, tabs, isQuoted) = (0, 0, 0, false);
-        foreach (var character in text.TrimStart("\r\n"))
+        foreach (var character in text.TrimStart("\r\n \t"))
         {
             if (!isQuoted && character is '\r' or '\n')
             {

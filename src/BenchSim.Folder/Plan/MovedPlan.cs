@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using BenchSim.Folder.Csv;
+using BenchSim.Folder.Text;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
 
@@ -137,7 +138,7 @@ public static class MovedPlan
 
         private Dictionary<string, string> Succession(List<CsvField> record, string id, int index, IReadOnlyDictionary<string, DateOnly> sowDates)
         {
-            var days = index * (Number(record, "every_days") ?? 0);
+            var days = index * (Number(record, "every_days", PlanReader.MostEveryDays) ?? 0);
             return new(StringComparer.Ordinal)
             {
                 ["id"] = id,
@@ -148,10 +149,11 @@ public static class MovedPlan
             };
         }
 
-        private int Times(List<CsvField> record) => Number(record, "times") is > 1 and { } times && Number(record, "every_days") is not null ? times : 1;
+        private int Times(List<CsvField> record) => Number(record, "times", PlanReader.MostTimes) is > 1 and { } times && Number(record, "every_days", PlanReader.MostEveryDays) is not null ? times : 1;
 
-        private int? Number(List<CsvField> record, string name) =>
-            decimal.TryParse(Cell(record, name), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && number < int.MaxValue ? (int)number : null;
+        // As the plan is read: what it would refuse is no number here, in a file of anybody's that merely stands where the plan is to go.
+        private int? Number(List<CsvField> record, string name, int most) =>
+            Quantity.TryNumber(Cell(record, name), out var number) && number >= 0 && number <= most ? (int)number : null;
 
         private string Cell(List<CsvField> record, string name) =>
             names.IndexOf(name) is >= 0 and var at && at < record.Count ? record[at].Text : "";

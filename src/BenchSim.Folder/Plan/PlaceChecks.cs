@@ -121,7 +121,8 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
             return;
         }
 
-        var (benches, mats) = (Places(SpaceGroups.Benches(scenario, crop)), Places(SpaceGroups.Mats(scenario, crop)));
+        // Of mats the planner warns, which knows how much is sown.
+        var benches = Places(SpaceGroups.Benches(scenario, crop));
         var trays = (long)(row.Trays ?? DivideUp(plants, tray.Cells)) * tray.PlacesEach;
         if (trays > benches)
         {
@@ -129,15 +130,6 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
                 row.Place,
                 $"this batch takes at least {trays} places, and the benches for {Words.Quote(crop.Id)} have {benches}",
                 "expect part of it to wait, or split it");
-        }
-
-        var onMat = row.Flat is { } flat ? (long)(row.Flats ?? DivideUp(plants, Math.Max(1, row.SeedsPerFlat))) * flat.PlacesEach : trays;
-        if (mats > 0 && onMat > mats)
-        {
-            faults.Warn(
-                row.Place,
-                $"this batch takes at least {onMat} mat places, and the mats for {Words.Quote(crop.Id)} have {mats}",
-                "expect part of it to wait or to start on a bench, or split it");
         }
     }
 

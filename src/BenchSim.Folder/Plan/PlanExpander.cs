@@ -15,6 +15,9 @@ internal sealed class PlanExpander(FaultList faults)
     /// <summary>Most plants of a plan, successions counted.</summary>
     public const long MostPlants = 1_000_000_000;
 
+    /// <summary>Most places that the trays of a plan may want, counted before any seed fails.</summary>
+    public const long MostPlaces = 10_000_000;
+
     private readonly Dictionary<string, SourcePlace> _ids = new(StringComparer.Ordinal);
     private readonly Dictionary<ulong, string> _hashes = [];
 
@@ -42,6 +45,16 @@ internal sealed class PlanExpander(FaultList faults)
             return [];
         }
 
+        var places = rows.Sum(PlacesOf);
+        if (places > MostPlaces)
+        {
+            faults.Add(
+                rows.MaxBy(PlacesOf)!.Place,
+                $"the trays of the plan want {places.ToString("#,##0", CultureInfo.InvariantCulture)} places at least, the most of them here",
+                "a plan may want up to 10,000,000: check the columns plants, trays and times, and cells and places_each of the tray");
+            return [];
+        }
+
         var batches = ImmutableArray.CreateBuilder<BatchOrder>();
         foreach (var row in rows)
         {
@@ -59,6 +72,9 @@ internal sealed class PlanExpander(FaultList faults)
         CheckPacketsAgainst(rows, batches);
         return batches.ToImmutable();
     }
+
+    private static long PlacesOf(PlanRow row) =>
+        row is { Tray: { } tray, Plants: { } plants } ? Math.Max(row.Trays ?? 0, ((long)plants + tray.Cells - 1) / tray.Cells) * tray.PlacesEach * row.Times : 0;
 
     private static BatchOrder ToBatch(PlanRow row, string id, Crop crop, TrayType tray, int plants, int days) => new()
     {

@@ -23,7 +23,12 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
     private const int MostTolerance = 60;
 
     // A thousand successions a year apart still end within the calendar.
-    private const int MostSuccessions = 1000;
+    /// <summary>Most sowings of a row.</summary>
+    public const int MostTimes = 1000;
+
+    /// <summary>Most days from a sowing of a row to the next.</summary>
+    public const int MostEveryDays = 365;
+
 
     private static readonly string[] PotUpColumns = ["flat", "flats", "seeds_per_flat"];
 
@@ -153,8 +158,8 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
 
     private (int EveryDays, int Times) ReadSuccession(CsvRow row)
     {
-        var every = cells.Whole(row["every_days"], 1, 365);
-        var times = cells.Whole(row["times"], 1, MostSuccessions);
+        var every = cells.Whole(row["every_days"], 1, MostEveryDays);
+        var times = cells.Whole(row["times"], 1, MostTimes);
         if (times > 1 && row["every_days"].IsBlank)
         {
             cells.Refuse(
@@ -199,13 +204,6 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
                 row["tested_on"],
                 $"is {Words.Date(read.TestedOn.Value)}, after {name}, which is {Words.Date(sown.Value)}",
                 "write the date of a test made before sowing");
-        }
-        else if (read.TestedOn is { } tested && sown > tested.AddYears(1))
-        {
-            cells.Faults.Warn(
-                row["tested_on"].Place,
-                $"the germination test of {Words.Date(tested)} is more than a year old at {Words.Date(sown.Value)}",
-                "test again, or expect fewer seedlings");
         }
     }
 

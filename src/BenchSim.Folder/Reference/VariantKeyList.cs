@@ -43,7 +43,7 @@ internal static class VariantKeyList
         new(Invest, "residual", "number", "money", "0", Ours, "What it is still worth at the end of its life."),
         new(Invest, "basis", "text", None, "empty", None, "Where these figures come from: a quotation, last year's books, a guess; printed beside the answer."),
         new(Invest, "capital_range", Range, "money", Quarter, Assumed, "Lowest and highest capital to try."),
-        new(Invest, "life_years_range", Range, "years", Quarter, Assumed, "Shortest and longest life to try, whole years."),
+        new(Invest, "life_years_range", Range, "years", Quarter + ", to whole years outwards", Assumed, "Shortest and longest life to try, whole years."),
         new(Invest, "discount_rate_range", Range, "% or 0 to 1", Quarter, Assumed, "Lowest and highest discount rate to try."),
         new(Invest, "plant_on_time_range", Range, "money a plant", Quarter, Assumed, "Lowest and highest value of a plant on time to try."),
         new(Invest, "bought_in_share_range", Range, "% or 0 to 1", Quarter, Assumed, "Lowest and highest share bought in to try; a quarter more is at most 100 %."),

@@ -13,6 +13,12 @@ namespace BenchSim.Folder.Shelves;
 /// </summary>
 internal sealed class Shelf
 {
+    /// <summary>Through how many others a row may borrow.</summary>
+    public const int MostLenders = 5;
+
+    // Rows that wait for each other to be finished: each takes room on the stack.
+    private const int DeepestChain = 500;
+
     private readonly CellReader _cells;
     private readonly string _thing;
     private readonly Dictionary<string, ShelfRow> _rows = new(StringComparer.Ordinal);
@@ -104,7 +110,7 @@ internal sealed class Shelf
 
         var filled = below is null ? new Dictionary<string, ShelfCell>(StringComparer.Ordinal) : new(below.Cells, StringComparer.Ordinal);
         _beingLent.Add(id);
-        var hasLender = Borrow(id, row["like"], below is not null, filled);
+        var hasLender = Borrow(id, row["like"], below is not null, filled, out var lenders);
         _beingLent.Remove(id);
         foreach (var (column, cell) in row.Cells)
         {
@@ -114,12 +120,13 @@ internal sealed class Shelf
             }
         }
 
-        return _rows[id] = new ShelfRow(id, row["id"].Place, filled) { HasNoLender = !hasLender };
+        return _rows[id] = new ShelfRow(id, row["id"].Place, filled) { HasNoLender = !hasLender, Lenders = lenders };
     }
 
     // False when the row names a lender that cannot lend.
-    private bool Borrow(string id, Cell like, bool isInLibrary, Dictionary<string, ShelfCell> filled)
+    private bool Borrow(string id, Cell like, bool isInLibrary, Dictionary<string, ShelfCell> filled, out int lenders)
     {
+        lenders = 0;
         if (_cells.Name(like) is not { } lender)
         {
             return like.IsBlank;
@@ -140,7 +147,19 @@ internal sealed class Shelf
             return false;
         }
 
+        if (_beingLent.Count > DeepestChain)
+        {
+            TooLong(like, id);
+            return false;
+        }
+
         var row = _users.ContainsKey(lender) ? Finish(lender) : Find(lender);
+        if (row?.Lenders >= MostLenders)
+        {
+            TooLong(like, id);
+            return false;
+        }
+
         if (row is null)
         {
             var near = Spelling.Nearest(lender, Rows.Select(each => each.Id).Concat(_users.Keys).Where(each => !string.Equals(each, id, StringComparison.Ordinal)));
@@ -156,8 +175,12 @@ internal sealed class Shelf
             filled[column] = new ShelfCell(cell.Cell, BorrowedFrom(row, cell.Source));
         }
 
+        lenders = row.Lenders + 1;
         return !row.HasNoLender;
     }
+
+    private void TooLong(Cell like, string id) => _cells.Refuse(
+        like, $"makes {Words.Quote(id)} borrow through more than {MostLenders} others", "name the one that the values come from");
 
     private static Provenance BorrowedFrom(ShelfRow row, Provenance source)
     {

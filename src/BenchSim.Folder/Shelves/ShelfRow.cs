@@ -12,6 +12,9 @@ internal sealed record ShelfRow(string Id, SourcePlace Place, Dictionary<string,
     /// <summary>Whether it was to borrow from a crop that cannot lend, so that its blank cells say nothing more.</summary>
     public bool HasNoLender { get; init; }
 
+    /// <summary>Through how many others its blank cells come; 0 for one that does not borrow.</summary>
+    public int Lenders { get; init; }
+
     /// <summary>Whether the user wrote the row.</summary>
     public bool IsUsers => Place.File is not null;
 

@@ -185,14 +185,21 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
         var cell = section.Scalar("efficiency");
 
         // More heat than current comes only from a heat pump.
-        var isHeatPump = ReferenceEquals(fuel, Fuels.Electricity) && Quantity.TryNumber(cell.Text, out var number) && number is > 1 and <= BestHeatPump;
-        var efficiency = isHeatPump ? cells.Number(cell, 0, BestHeatPump) : cells.Fraction(cell, aboveNone: true);
+        double? heatPump = ReferenceEquals(fuel, Fuels.Electricity) && HeatPump(cell.Text) is > 1 and <= BestHeatPump and var share ? share : null;
+        var efficiency = heatPump ?? cells.Fraction(cell, aboveNone: true);
         if (efficiency is null && fuel is not null)
         {
             _sources["efficiency"] = fuel.EfficiencySource;
         }
 
         return (fuel, efficiency ?? fuel?.Efficiency ?? 1);
+    }
+
+    // "3" or "300 %".
+    private static double? HeatPump(string text)
+    {
+        var isPercent = text.EndsWith('%');
+        return Quantity.TryNumber(isPercent ? text[..^1].TrimEnd() : text, out var number) ? number / (isPercent ? 100 : 1) : null;
     }
 
     private double? ReadDesignLow(double? nightC)

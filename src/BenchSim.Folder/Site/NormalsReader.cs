@@ -105,18 +105,8 @@ internal sealed class NormalsReader(CellReader cells, Section section)
             return null;
         }
 
-        double[] values = [.. listed.Select((cell, month) => Value(cell, month, read)).OfType<double>()];
+        double[] values = [.. listed.Select(read).OfType<double>()];
         return values.Length == Months ? values : null;
-    }
-
-    private double? Value(Cell cell, int month, Func<Cell, int, double?> read)
-    {
-        if (cell.IsBlank)
-        {
-            cells.Refuse(cell, $"is empty for {MonthNames[month]}", "write a number for each month");
-        }
-
-        return read(cell, month);
     }
 
     private void CheckOrder(double[] low, double[] high)

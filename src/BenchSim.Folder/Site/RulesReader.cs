@@ -94,8 +94,9 @@ internal sealed class RulesReader(CellReader cells)
             return normal.WorkDays;
         }
 
+        var before = cells.Faults.Count;
         var listed = section.List("work_days");
-        if (listed.Count == 0)
+        if (listed.Count == 0 && cells.Faults.Count == before)
         {
             cells.Faults.Add(
                 section.PlaceOf("work_days"),
@@ -114,9 +115,11 @@ internal sealed class RulesReader(CellReader cells)
             return normal.Light;
         }
 
+        var before = cells.Faults.Count;
         var listed = section.List("light");
+        var isWhole = cells.Faults.Count == before;
         var light = listed.Select(cell => cells.Fraction(cell, aboveNone: true)).OfType<double>().ToImmutableArray();
-        if (listed.Count != 12)
+        if (listed.Count != 12 && isWhole)
         {
             cells.Faults.Add(section.PlaceOf("light"), $"light has {listed.Count} numbers", "write 12, one for each month, January first");
         }

@@ -260,8 +260,18 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
         var whole = BenchPlaces.Of(length.Value, width.Value);
         var share = usable ?? 0.95;
         var places = BenchPlaces.Usable(length.Value, width.Value, share);
-        return (places, $"{lengthCell.Text} by {widthCell.Text}: {whole} whole trays, {Words.Number(share * 100)} % of them used");
+        if (places > MostPlaces)
+        {
+            cells.Refuse(lengthCell, $"and width make {places} places", $"write the sizes of one space, of at most {MostPlaces} places");
+            return (null, "");
+        }
+
+        return (places, $"{Side(lengthCell, length.Value)} by {Side(widthCell, width.Value)}: {whole} whole trays, {Words.Number(share * 100)} % of them used");
     }
+
+    // As it is written, with the unit that a bare number has.
+    private static string Side(Cell cell, double metres) =>
+        Quantity.TryNumber(cell.Text, out _) ? Quantity.Written(metres, QuantityKind.Length, cell.Units) : cell.Text;
 
     private double? ReadMatTemperature(Section section, SpaceKind? kind)
     {

@@ -13,6 +13,8 @@ internal sealed class WeatherSectionReader(CellReader cells)
         ("constant", WeatherKind.Constant), ("record", WeatherKind.Record), ("generated", WeatherKind.Generated), ("normals", WeatherKind.Normals),
     ];
 
+    private static readonly string[] OtherFiles = [FolderReference.SiteFile, FolderReference.PlanFile, FolderReference.CropFile, FolderReference.TrayFile];
+
     private static readonly (string Word, UnitSystem Value)[] TemperatureWords = [("C", UnitSystem.Metric), ("F", UnitSystem.Imperial)];
     private static readonly (string Word, UnitSystem Value)[] RainWords = [("mm", UnitSystem.Metric), ("in", UnitSystem.Imperial)];
 
@@ -103,6 +105,13 @@ internal sealed class WeatherSectionReader(CellReader cells)
                 file,
                 $"is {Words.Quote(file.Text)}, which is no plain name of a file inside the scenario folder",
                 "put the file into the folder and write its name, such as \"weather.csv\", without any of \\ : * ? \" < > |");
+            return null;
+        }
+
+        // Names that differ in case alone are one file on some systems, and in a report.
+        if (OtherFiles.FirstOrDefault(name => string.Equals(name, file.Text, StringComparison.OrdinalIgnoreCase)) is { } taken)
+        {
+            cells.Refuse(file, $"is {Words.Quote(file.Text)}, and {taken} is another file of the scenario", "give the weather record a name of its own, such as \"weather.csv\"");
             return null;
         }
 

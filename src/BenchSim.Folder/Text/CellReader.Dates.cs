@@ -39,7 +39,7 @@ internal sealed partial class CellReader
             return null;
         }
 
-        if (TimeOnly.TryParseExact(cell.Text, ["HH:mm", "H:mm", "HH:mm:ss"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var time))
+        if (TimeOnly.TryParseExact(cell.Text, ["HH:mm", "H:mm", "HH:mm:ss"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var time) && time.Second == 0)
         {
             return time;
         }

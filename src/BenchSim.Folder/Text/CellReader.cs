@@ -22,8 +22,9 @@ internal sealed partial class CellReader(FaultList faults)
     public void Refuse(Cell cell, string what, string instead) => faults.Add(cell.Place, $"{cell.Name} {what}", instead);
 
     /// <summary>
-    /// A name, without invisible characters. Names are compared and hashed character by character, so each must have one spelling (Unicode
-    /// normal form C). The program runs without the system's Unicode tables and cannot compose letters and accents itself: it asks for it.
+    /// A name, without invisible characters. Names are compared character by character, so each must have one spelling (Unicode normal form C).
+    /// The program runs without the system's Unicode tables: where luck is drawn it joins the accents of Latin letters, but it cannot compose every script,
+    /// and so it asks for letters with their accents.
     /// </summary>
     public string? Name(Cell cell)
     {

@@ -95,7 +95,11 @@ internal sealed class Section
         var cells = new List<Cell>();
         foreach (var item in Items(key, form))
         {
-            if (item is TomlScalar scalar)
+            if (item is TomlScalar { Text: var text } && string.IsNullOrWhiteSpace(text))
+            {
+                _faults.Add(item.Place, $"{key} has an empty text in its list", "write a value between the quotation marks, or take them out");
+            }
+            else if (item is TomlScalar scalar)
             {
                 cells.Add(new Cell(scalar.Text, scalar.Place, key, _units));
             }

@@ -26,7 +26,7 @@ internal static class Workbook
             ["Nights"] = Nights(content),
             ["Batches"] = Batches(content),
             ["Order"] = Order(content.Needs),
-            ["Labels"] = Labels(content),
+            ["Labels"] = content.Labels.Length > MostRows ? [Row(("Labels", (object?)"There are more labels than a sheet has rows: see labels.csv."))] : Labels(content),
         };
         var settings = new OpenXmlConfiguration
         {
@@ -42,6 +42,9 @@ internal static class Workbook
         stream.SaveAs(sheets, configuration: settings);
         return ZipIdentity.Fixed(stream.ToArray());
     }
+
+    // Rows of a sheet less the heading (ECMA-376).
+    private const int MostRows = 1_048_575;
 
     private static readonly ImmutableArray<string> s_dates = ["Week from", "Date", "Evening", "Filled", "Sow", "Half up", "Off the mat", "Pot up", "To the table", "Ready", "Set out"];
 

@@ -50,7 +50,7 @@ internal static class Numbers
             < 0.1 => "under 0.1",
             > 99.9 => "over 99.9",
             < 1 or > 99 => percent.ToString("0.#", null),
-            _ => Math.Round(percent, MidpointRounding.AwayFromZero).ToString("0", null),
+            _ => Math.Round(Math.Round(percent, 9), MidpointRounding.AwayFromZero).ToString("0", null),
         };
     }
 

@@ -29,10 +29,6 @@ public sealed record WeatherSummary
     /// <summary>Nights below each threshold by fortnight; thresholds in the order given, fortnights in order within each.</summary>
     public required ImmutableArray<FortnightNights> Nights { get; init; }
 
-    /// <summary>What the frost chances mean, for the head of the table.</summary>
-    public string FrostSense =>
-        $"Chance that at least one night from the date on, up to {Last:yyyy-MM-dd}, is at or below {FrostC} C. Small is safe. Out of {Years} years.";
-
     /// <summary>Counts generated years.</summary>
     /// <param name="generator">The generator.</param>
     /// <param name="seed">Seed of all luck.</param>

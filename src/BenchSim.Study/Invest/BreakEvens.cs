@@ -13,7 +13,8 @@ internal static class BreakEvens
     public static bool IsFloor(InvestInput input, CaseInputs inputs, ReadOnlySpan<double> saved) => input switch
     {
         InvestInput.Capital or InvestInput.DiscountRate or InvestInput.Upkeep => false,
-        InvestInput.Life or InvestInput.Residual => true,
+        InvestInput.Residual => true,
+        InvestInput.Life => LongerHelps(inputs, inputs.Benefit(saved)),
         _ => Slope(input, inputs, saved) >= 0,
     };
 
@@ -25,7 +26,7 @@ internal static class BreakEvens
     public static double At(InvestInput input, CaseInputs inputs, ReadOnlySpan<double> saved, bool isFloor) => input switch
     {
         InvestInput.DiscountRate => Rate(inputs.Flows(inputs.Benefit(saved))),
-        InvestInput.Life => Life(inputs, inputs.Benefit(saved)),
+        InvestInput.Life => Life(inputs, inputs.Benefit(saved), isFloor),
         _ => Linear(input, inputs, saved, isFloor),
     };
 
@@ -46,15 +47,16 @@ internal static class BreakEvens
         return PresentValue.Net(0, flows) < 0 ? double.NegativeInfinity : rate;
     }
 
-    private static double Life(CaseInputs inputs, double benefit)
-    {
-        for (int life = 1; life <= LongestLife; life++)
-        {
-            if ((inputs with { Life = life }).Net(benefit) >= 0)
-                return life;
-        }
+    // A year more adds its benefit and puts the worth at the end off by a year. The sign of that is the same for every year, so the first tells it.
+    private static bool LongerHelps(CaseInputs inputs, double benefit) =>
+        (inputs with { Life = 2 }).Net(benefit) >= (inputs with { Life = 1 }).Net(benefit);
 
-        return double.PositiveInfinity;
+    private static double Life(CaseInputs inputs, double benefit, bool isFloor)
+    {
+        int[] paying = [.. Enumerable.Range(1, LongestLife).Where(life => (inputs with { Life = life }).Net(benefit) >= 0)];
+        if (isFloor)
+            return paying.Length > 0 ? paying[0] : double.PositiveInfinity;
+        return paying.Length == 0 ? double.NegativeInfinity : paying.Length == LongestLife ? double.PositiveInfinity : paying[^1];
     }
 
     // The net present value is a straight line in each of these inputs, so two points of it are enough.

@@ -17,7 +17,6 @@ public class WeatherSummaryTests
         Assert.Equal([2, 1, 1, 1, 0], summary.FrostAfter.Select(frost => frost.Hits));
         Assert.Equal(new DateOnly(2026, 3, 29), summary.FrostAfter[2].From);
         Assert.Equal(0.5, summary.FrostAfter[3].Share);
-        Assert.Equal("Chance that at least one night from the date on, up to 2026-04-30, is at or below 0 C. Small is safe. Out of 2 years.", summary.FrostSense);
 
         // Nights below 4.4 C: one in each year's first fortnight; one in the fourth of one year, so mean 0.5 and deviation sqrt(1/2).
         Assert.Equal([1, 0, 0, 0.5, 0], summary.Nights.Where(nights => nights.ThresholdC == 4.4).Select(nights => nights.Mean));

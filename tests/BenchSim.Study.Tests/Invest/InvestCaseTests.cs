@@ -106,6 +106,20 @@ public class InvestCaseTests
         Assert.Equal(0, result.BreakEvens.Single(each => each.Input == InvestInput.Capital).At);
     }
 
+    // The worth at the end is above the capital and the years bring nothing: 180 / 1.03^n is 100 or more to n = ln 1.8 / ln 1.03 = 19.9. With 70 to pay a year only the first
+    // will do: -100 + (180 - 70) / 1.03 = 6.8, and after two years -100 - 70 / 1.03 + 110 / 1.03^2 = -64.3. With 90 none: -100 + 90 / 1.03 = -12.6.
+    [Theory]
+    [InlineData(0, 19)]
+    [InlineData(70, 1)]
+    [InlineData(90, double.NegativeInfinity)]
+    public void A_worth_at_the_end_above_the_capital_pays_the_sooner_the_better(double upkeep, double most)
+    {
+        InvestResult result = Case(Terms with { Capital = 100, LifeYears = 5, DiscountRate = 0.03, Upkeep = upkeep, Residual = 180 }, Same(20, 0, 0));
+        BreakEven life = result.BreakEvens.Single(each => each.Input == InvestInput.Life);
+        Assert.Equal((false, most), (life.IsFloor, life.At));
+        Assert.Equal(double.IsInfinity(most), life.IsHopeless);
+    }
+
     [Fact]
     public void Luck_from_year_to_year_spreads_a_life_as_the_binomial_law_says()
     {
