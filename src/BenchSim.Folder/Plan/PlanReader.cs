@@ -239,7 +239,7 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
         cells.Faults.Add(
             cell.Place,
             $"there is no crop {Words.Quote(id)}",
-            near is null ? "name one of the built-in library, or add it to crops.csv with a related crop in the column like" : $"did you mean {Words.Quote(near)}");
+            near is null ? "name one of the built-in library (docs/library.md lists them), or add it to crops.csv with a related crop in the column like" : $"did you mean {Words.Quote(near)}");
         return null;
     }
 
@@ -254,7 +254,7 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
         cells.Faults.Add(
             cell.Place.File is null ? place : cell.Place,
             $"there is no tray type {Words.Quote(id)}",
-            near is null ? "name one of the built-in library, or add it to trays.csv" : $"did you mean {Words.Quote(near)}");
+            near is null ? "name one of the built-in library (docs/library.md lists them), or add it to trays.csv" : $"did you mean {Words.Quote(near)}");
         return null;
     }
 

@@ -65,12 +65,12 @@ internal sealed partial class CropReader
             return;
         }
 
-        var days = GrowthDays(row, crop);
+        var days = GrowthDays(crop);
         if (days <= 0)
         {
             cells.Faults.Add(
                 Written(row, "days_to_ready", "counted_from", "includes_hardening", "hardening_nights", "emerge_heat", "germinate_at"),
-                $"days_to_ready is {Words.Number(crop.GrowthDays)}, and the days to emergence and the hardening it counts leave {Words.Number(days)} days to grow",
+                $"days_to_ready is {Words.Number(crop.DaysToReady!.Days)}, and the days to emergence and the hardening it counts leave {Words.Number(days)} days to grow",
                 "write more days, or say otherwise in counted_from and includes_hardening");
         }
     }

@@ -46,7 +46,7 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
             CheckGrowth(row, draft);
         }
 
-        return cells.Faults.Count > before || missing.Length > 0 ? null : draft with { GrowthDays = GrowthDays(row, draft) };
+        return cells.Faults.Count > before || missing.Length > 0 ? null : draft with { GrowthDays = GrowthDays(draft) };
     }
 
     // Values that could not be read are 0 here; the crop is then thrown away.
@@ -74,7 +74,9 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
         GrowthBaseC = Temperature(row, "growth_base"),
         GrowthCapC = Temperature(row, "growth_cap"),
         ReferenceC = Temperature(row, "reference"),
-        GrowthDays = cells.Number(row["days_to_ready"], 0.1, 365) ?? 0,
+        DaysToReady = new(
+            cells.Number(row["days_to_ready"], 0.1, 365) ?? 0, cells.Choice(row["counted_from"], CountWords) ?? false, cells.YesNo(row["includes_hardening"]) ?? false),
+        GrowthDays = 0,
         GrowthCv = cells.Number(row["growth_cv"], 0, 2) ?? 0,
         PotUpDays = cells.Number(row["pot_up_days"], 0, 365) ?? 0,
         PotUpCheckDays = cells.Number(row["pot_up_check_days"], 0, 100) ?? 0,
@@ -159,11 +161,10 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
     /// Days from emergence to field size at the reference temperature, without hardening: what is left of days_to_ready when the days to
     /// median emergence at germinate_at (docs/model.md section 4) and the nights of hardening are taken off where it counts them.
     /// </summary>
-    private double GrowthDays(ShelfRow row, Crop crop)
+    private static double GrowthDays(Crop crop)
     {
-        var isFromSowing = cells.Choice(row["counted_from"], CountWords) ?? false;
-        var hasHardening = cells.YesNo(row["includes_hardening"]) ?? false;
-        var emergence = isFromSowing ? crop.EmergeHeat / EmergenceRate.At(crop.GerminateAtC, crop.EmergeBaseC, crop.EmergeOptimumC, crop.EmergeCeilingC) : 0;
-        return crop.GrowthDays - emergence - (hasHardening ? crop.HardeningNights : 0);
+        var written = crop.DaysToReady!;
+        var emergence = written.FromSowing ? crop.EmergeHeat / EmergenceRate.At(crop.GerminateAtC, crop.EmergeBaseC, crop.EmergeOptimumC, crop.EmergeCeilingC) : 0;
+        return written.Days - emergence - (written.WithHardening ? crop.HardeningNights : 0);
     }
 }

@@ -34,7 +34,10 @@ public static class CropValues
             "growth_base" => Temperature(crop.GrowthBaseC),
             "growth_cap" => Temperature(crop.GrowthCapC),
             "reference" => Temperature(crop.ReferenceC),
-            "growth_days" or "days_to_ready" => $"{Plain(crop.GrowthDays)} days from emergence, hardening not included",
+            "days_to_ready" when crop.DaysToReady is { FromSowing: true } or { WithHardening: true } => $"{Written(crop.DaysToReady)}; {Plain(crop.GrowthDays)} of growth",
+            "growth_days" or "days_to_ready" => Grown(crop),
+            "counted_from" => crop.DaysToReady is { } written ? written.FromSowing ? "sowing" : "emergence" : "",
+            "includes_hardening" => crop.DaysToReady is { } days ? days.WithHardening ? "yes" : "no" : "",
             "growth_cv" => Plain(crop.GrowthCv),
             "pot_up_days" => $"{Plain(crop.PotUpDays)} days",
             "pot_up_check_days" => $"{Plain(crop.PotUpCheckDays)} days",
@@ -51,7 +54,7 @@ public static class CropValues
             "flat_hold_days" => Plain(crop.FlatHoldDays),
             "flat_discard_days" => Plain(crop.FlatDiscardDays),
             "harvest_after_days" => crop.HarvestAfterDays is { } after ? Plain(after) : "",
-            "harvest_days" => crop.HarvestDays is { } days ? Plain(days) : "",
+            "harvest_days" => crop.HarvestDays is { } harvest ? Plain(harvest) : "",
             "tray" => crop.TrayId,
             _ => "",
         };
@@ -66,6 +69,12 @@ public static class CropValues
         "places_each" => Plain(tray.PlacesEach),
         _ => "",
     };
+
+    // As it stands in the file, so that it can be copied there.
+    private static string Written(WrittenDays days) =>
+        $"{Plain(days.Days)} days from {(days.FromSowing ? "sowing" : "emergence")}{(days.WithHardening ? " with hardening" : "")}";
+
+    private static string Grown(Crop crop) => $"{Plain(crop.GrowthDays)} days from emergence, hardening not included";
 
     private static string List(ImmutableArray<string> ids) => ids.IsEmpty ? "worked out" : string.Join(", ", ids.Select(id => PlainText.Short(id, 30)));
 

@@ -99,6 +99,9 @@ public sealed record Crop
     /// <summary>Days from emergence to field size at the reference temperature, hardening not included (converted on reading).</summary>
     public required double GrowthDays { get; init; }
 
+    /// <summary>What <see cref="GrowthDays"/> was worked out from; null where it was not read from a table.</summary>
+    public WrittenDays? DaysToReady { get; init; }
+
     /// <summary>Coefficient of variation of the batch's own factor on growth, 0 or more.</summary>
     public required double GrowthCv { get; init; }
 

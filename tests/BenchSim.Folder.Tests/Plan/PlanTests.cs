@@ -90,7 +90,7 @@ public class PlanTests
     [InlineData("x,tomato,,2027-03-01,,,", "2:10: plants is empty; write how many plants the field wants")]
     [InlineData(",tomato,100,2027-03-01,,,", "2:1: id is empty; give the batch a name of its own")]
     [InlineData("x,Brussels sprouts,100,2027-03-01,,,", "2:3: there is no crop \"Brussels sprouts\"; did you mean \"brussels-sprouts\"")]
-    [InlineData("x,zzzzzzz,100,2027-03-01,,,", "2:3: there is no crop \"zzzzzzz\"; name one of the built-in library, or add it to crops.csv with a related crop in the column like")]
+    [InlineData("x,zzzzzzz,100,2027-03-01,,,", "2:3: there is no crop \"zzzzzzz\"; name one of the built-in library (docs/library.md lists them), or add it to crops.csv with a related crop in the column like")]
     [InlineData("x,tomato,100,2027-3-1,,,", "2:14: sow is \"2027-3-1\", which is not a date in full; write 2027-03-01")]
     [InlineData("x,tomato,100,2027-13-01,,,", "2:14: sow is 2027-13-01, and there is no month 13; write year-month-day such as 2027-03-15")]
     [InlineData("x,tomato,100,3/1/2027,,,", "2:14: sow is \"3/1/2027\", which is not a date; write year-month-day such as 2027-03-15")]
