@@ -90,7 +90,7 @@ public static class LevelRunner
     {
         long[] loads = [.. Enumerable.Range(0, problem.Room[group].Length).Select(day => problem.Load(chosen, group, day))];
         long[] over = [.. loads.Select((load, day) => Math.Max(0, load - problem.Room[group][day]))];
-        return new ExpectedPeak(loads.Max() / seasons, plan.FirstDay.AddDays(Array.IndexOf(loads, loads.Max())), over.Sum() / seasons, over.Count(each => each > 0));
+        return new ExpectedPeak(loads.Max() / seasons, plan.FirstDay.AddDays(Array.IndexOf(loads, loads.Max())), over.Sum() / seasons, over.Count(each => each > 0), over.Max() > 0 ? plan.FirstDay.AddDays(Array.IndexOf(over, over.Max())) : null);
     }
 
     private static LevelResult Tried(LevelResult result, SeasonPlan levelled, ExpectedLoads loads, Share share, CancellationToken cancel)

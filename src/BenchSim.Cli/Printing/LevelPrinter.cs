@@ -47,8 +47,8 @@ internal static class LevelPrinter
     {
         bool hasMoves = !result.Moves.IsEmpty;
         PlanPrinter.Heading(desk, $"Expected places wanted: the mean of {Figures.Count(result.Options.ExpectedSeasons, "season", "seasons")} without limits of place");
-        string[] columns = [">peak as planned", "on", ">place-days over"];
-        string[] levelled = [">peak levelled", "on", ">place-days over"];
+        string[] columns = [">peak as planned", "on", ">place-days over", "most over on"];
+        string[] levelled = [">peak levelled", "on", ">place-days over", "most over on"];
         var table = new TextTable(["", ">places", .. columns, .. hasMoves ? levelled : []]);
         foreach (LevelledGroup group in result.Groups)
         {
@@ -62,7 +62,7 @@ internal static class LevelPrinter
             + (hasMoves ? $", {Figures.Tenths(result.OverAfter)} levelled. " : ". ") + (result.Movable > 0 && result.OverBefore > 0 ? LevelWords.Proof(result) : ""), 2);
     }
 
-    private static string[] Cells(ExpectedPeak peak) => [Figures.Tenths(peak.Places), Figures.Date(peak.On), Figures.Tenths(peak.OverPlaceDays)];
+    private static string[] Cells(ExpectedPeak peak) => [Figures.Tenths(peak.Places), Figures.Date(peak.On), Figures.Tenths(peak.OverPlaceDays), Figures.Date(peak.WorstOn)];
 
     private static void PrintTrial(Desk desk, LevelResult result, CompareResult trial)
     {

@@ -56,7 +56,7 @@ internal static class LabelPages
         foreach ((Line line, int at) in lines.Select((line, at) => (line, at)))
         {
             TextStyle style = Fitting(line, width, points);
-            page.TextWithin(line.Text, x + padding, y + padding + (at * each) + ((each - style.LineMm) / 2), width, style);
+            page.TextWithin(Cut(line, width, style), x + padding, y + padding + (at * each) + ((each - style.LineMm) / 2), width, style);
         }
     }
 
@@ -79,6 +79,18 @@ internal static class LabelPages
         return wanted <= width ? style : style with { Points = points * Math.Max(least, width / wanted * 0.999) };
     }
 
+    // A crop with a long name leaves its grower room: at most half of the line.
+    private static string Cut(Line line, double width, TextStyle style)
+    {
+        if (line.Tail.Length == 0 || WidthOf(line.Text, line, style) <= width)
+            return line.Text;
+        string tail = " · " + PdfLetters.Shortened(PdfLetters.Settable(line.Tail, line.IsBold), width / 2, style);
+        string head = line.Text[..^(line.Tail.Length + " · ".Length)];
+        return PdfLetters.Shortened(PdfLetters.Settable(head, line.IsBold), width - WidthOf(tail, line, style), style) + tail;
+    }
+
+    private static double WidthOf(string text, Line line, TextStyle style) => PdfLetters.WidthMm(PdfLetters.Settable(text, line.IsBold), style);
+
     /// <summary>The fields of a label: each on a line of its own, or side by side where the label is wide and low.</summary>
     private static Line[][] Ways(TrayLabel label)
     {
@@ -88,11 +100,12 @@ internal static class LabelPages
         string sow = "sow " + Dates.Iso(label.Batch.SowOn);
         string potUp = label.Batch.PotUpOn is { } on ? "pot up " + Dates.Iso(on) : "";
         string setOut = "set out " + Dates.Iso(label.Batch.SetOutOn);
+        var who = new Line(Joined(crop, grower), Tail: grower);
         return
         [
             Kept(new(batch, IsBold: true), new(crop), new(label.Count, IsBold: true, IsWhole: true), new(grower), new(sow, IsWhole: true), new(potUp, IsWhole: true), new(setOut, IsWhole: true)),
-            Kept(new(batch, IsBold: true), new(Joined(crop, grower)), new(label.Count, IsBold: true, IsWhole: true), new(Joined(sow, potUp), IsWhole: true), new(setOut, IsWhole: true)),
-            Kept(new(Joined(label.Count, batch), IsBold: true), new(Joined(crop, grower)), new(Joined(sow, potUp, setOut), IsWhole: true)),
+            Kept(new(batch, IsBold: true), who, new(label.Count, IsBold: true, IsWhole: true), new(Joined(sow, potUp), IsWhole: true), new(setOut, IsWhole: true)),
+            Kept(new(Joined(label.Count, batch), IsBold: true), who, new(Joined(sow, potUp, setOut), IsWhole: true)),
         ];
     }
 
@@ -100,5 +113,10 @@ internal static class LabelPages
 
     private static string Joined(params IEnumerable<string> parts) => string.Join(" · ", parts.Where(part => part.Length > 0));
 
-    private readonly record struct Line(string Text, bool IsBold = false, bool IsWhole = false);
+    /// <summary>A line of a label.</summary>
+    /// <param name="Text">What the line says.</param>
+    /// <param name="IsBold">Whether it is set in bold letters.</param>
+    /// <param name="IsWhole">Whether it must be read whole.</param>
+    /// <param name="Tail">Its last field, where that must not fall victim to a long one before it; may be empty.</param>
+    private readonly record struct Line(string Text, bool IsBold = false, bool IsWhole = false, string Tail = "");
 }

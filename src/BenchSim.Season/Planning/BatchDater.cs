@@ -98,7 +98,7 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateSt
 
         if (sow < 0)
         {
-            faults.Add(TooEarly(order, wanted));
+            faults.Add(TooEarly(order, wanted, earliest));
             return -1;
         }
 
@@ -134,17 +134,24 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateSt
         }
 
         var first = tables.NextWorkDay[0];
-        faults.Add(isEverReady || core.Walk(first, normal, scratch) is not null ? TooEarly(order, wanted) : NeverReady(order, first));
+        var soonest = core.Walk(first, normal, scratch);
+        faults.Add(isEverReady || soonest is not null ? TooEarly(order, wanted, soonest) : NeverReady(order, first));
         return -1;
     }
 
     private bool OpensLater(BatchPlan draft) => draft.Mats.Concat(draft.Benches).Concat(draft.Tables)
         .Any(space => scenario.Houses.Any(house => house.Opening == HouseOpening.FromDate && string.Equals(house.Id, scenario.Spaces[space].HouseId, StringComparison.Ordinal)));
 
-    private Fault TooEarly(BatchOrder order, int wanted) => new(
-        order.Place,
-        $"batch \"{order.Id}\" would have to be sown before the season opens on {opens:yyyy-MM-dd} to be ready by {DateOf(wanted)}",
-        "open the season earlier, or want it later");
+    private Fault TooEarly(BatchOrder order, int wanted, WalkDates? soonest)
+    {
+        var slack = scenario.Rules.SlackDays;
+        var why = slack > 0 ? $", {slack} {(slack == 1 ? "day" : "days")} of slack (slack_days) before it is wanted" : "";
+        var then = soonest is { } dates ? $"; sown on the first work day it is ready on {DateOf(dates.OutDay)}" : "";
+        return new Fault(
+            order.Place,
+            $"batch \"{order.Id}\" would have to be sown before the season opens on {opens:yyyy-MM-dd} to be ready by {DateOf(wanted)}{why}{then}",
+            "open the season earlier, or want it later");
+    }
 
     private BatchPlan Dated(BatchPlan draft, int sow, WalkDates dates, int setOut) => draft with
     {

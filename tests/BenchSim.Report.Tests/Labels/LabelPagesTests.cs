@@ -81,6 +81,16 @@ public class LabelPagesTests
             AssertWithin(pdf, page, sheet);
     }
 
+    [Theory]
+    [MemberData(nameof(Sheets))]
+    public void A_crop_with_a_long_name_leaves_room_for_its_grower(string name)
+    {
+        BatchPlan batch = s_plan.Batches[0];
+        batch = batch with { Order = batch.Order with { Grower = "Ines" }, Crop = batch.Crop with { Name = "A butterhead lettuce with a very long name, early and late" } };
+        LabelSheet sheet = LabelSheets.Parse(name, out _)!;
+        Assert.Contains("Ines", Squeezed(PdfReader.Texts(LabelPages.Draw("labels", [new TrayLabel(batch, false, 1, 1)], sheet, 0, CancellationToken.None))[0]), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_code_of_each_label_is_read_by_another_reader()
     {

@@ -108,7 +108,15 @@ public class PlannedDatesTests
     public void A_date_that_the_season_opens_too_late_for_is_a_fault(int wanted, string date)
     {
         var fault = Assert.Single(Make(Batch("a", 50, null) with { SetOut = March(wanted) }).Faults);
-        Assert.Contains($"before the season opens on 2027-03-01 to be ready by {date}", fault.What, StringComparison.Ordinal);
+        Assert.EndsWith($"before the season opens on 2027-03-01 to be ready by {date}; sown on the first work day it is ready on 2027-03-22", fault.What, StringComparison.Ordinal);
+    }
+
+    // Wanted on Wednesday the 24th with three days of slack, it must be ready by the 21st.
+    [Fact]
+    public void The_slack_is_named_where_the_season_opens_too_late()
+    {
+        var plan = SeasonPlanner.Make(Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 50, null) with { SetOut = March(24) }], new SiteRules { SlackDays = 3 }));
+        Assert.EndsWith("to be ready by 2027-03-21, 3 days of slack (slack_days) before it is wanted; sown on the first work day it is ready on 2027-03-22", Assert.Single(plan.Faults).What, StringComparison.Ordinal);
     }
 
     [Fact]
