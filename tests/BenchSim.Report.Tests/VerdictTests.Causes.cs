@@ -135,6 +135,24 @@ public partial class VerdictTests
             StringComparer.Ordinal);
     }
 
+    // Three days of waiting are allowed: sown on Friday 9 April what is planned for Monday 5 is in time, a day later it is not.
+    [Theory]
+    [InlineData(9, false)]
+    [InlineData(10, true)]
+    public void A_batch_that_is_mostly_sown_too_late_is_named(int last, bool isNamed)
+    {
+        StudyResult result = Short();
+        DateSpread first = new(s_fifth, s_fifth, s_fifth, 1000, 1000);
+        DateOnly end = new(2027, 4, last);
+        BatchResult batch = result.Batches[0] with
+        {
+            Plan = result.Batches[0].Plan with { SowOn = s_fifth }, SownFirst = first, SownLast = first with { P50 = end, P90 = end },
+        };
+
+        string said = $"Sown later than the plan allows in most seasons: {batch.Plan.Order.Id} (the last on {last} April, planned for 5 April).";
+        Assert.Equal(isNamed, Verdict.Of(result with { Batches = [batch] }).Sentences.Contains(said, StringComparer.Ordinal));
+    }
+
     /// <summary>The same, but no space is ever asked for more places than it has.</summary>
     private static StudyResult Roomy(StudyResult result) => result with
     {

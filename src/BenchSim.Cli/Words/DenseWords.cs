@@ -28,9 +28,9 @@ internal static class DenseWords
         MeasureChange work = crop.Of(MeasureKind.LabourHours);
         string way = $"{SafeText.Short(crop.Crop.Name, 40)} sown dense, {Density(crop)} seeds a flat, instead of directly";
         string first = mats.IsReal ? $"{(mats.Difference < 0 ? "frees" : "takes")} {Span(mats)} tray-days {(mats.Difference < 0 ? "on" : "more of")} the heat mats" : "makes no difference on the heat mats that can be told";
-        string second = benches.IsReal ? $"{(benches.Difference < 0 ? "frees" : "adds")} {Span(benches)} tray-days on the benches" : "none on the benches";
+        string second = benches.IsReal ? $"{(benches.Difference < 0 ? "frees" : "adds")} {Span(benches)} tray-days on the benches" : "makes no difference on the benches that can be told";
         string third = work.IsReal ? $"takes {Span(work)} hours {(work.Difference < 0 ? "less" : "more")} work" : "takes no more or less work that can be told";
-        return $"{way}: it {first}, {(benches.IsReal ? "" : "makes ")}{second} and {third}.";
+        return $"{way}: it {first}, {second} and {third}.";
     }
 
     /// <summary>What it does to the stand in time.</summary>

@@ -73,7 +73,7 @@ internal static class CaseCharts
             return $"{Words(without!)}.";
         if (without is null || with is null)
             return without is null ? $"Not there without; with: {Words(with!)}." : $"Without: {Words(without)}; with: not there.";
-        return $"Without: {Words(without)}. With: {Places(with)}, {Wanted(with)}, {Spreads.Cell(with.Peak)} and {Spreads.Cell(with.WaitedDays)}.";
+        return $"Without: {Words(without)}. With: {Places(with)} places, {Wanted(with)} wanted, {Spreads.Cell(with.Peak)} held at the peak, {Spreads.Cell(with.WaitedDays)} tray-days waited.";
     }
 
     private static string Words(SpaceResult space) =>

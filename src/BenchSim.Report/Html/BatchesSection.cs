@@ -139,7 +139,7 @@ internal static class BatchesSection
     {
         html.Add($"<details><summary>Table of the batches</summary>");
         html.Add($"<p>Planned dates, and what came of them in {Numbers.Count(result.Seasons, "season", "seasons")}: the median, and in ");
-        html.Add($"brackets eight seasons of ten; where not all seasons have a figure, of those that do. Given up unsown: trays, or flats of a batch that is potted up. Waited for a place and held by the weather alone: means, in days a tray. All figures are in <a href=\"tables/batches.csv\">tables/batches.csv</a>.</p>");
+        html.Add($"brackets eight seasons of ten; where not all seasons have a figure, of those that do. Given up unsown: trays, or flats of a batch that is potted up. Waited for a place and held by the weather alone: means, in days a tray. Days late count every day, and so days on which only the weather held trays back; in time does not count those. All figures are in <a href=\"tables/batches.csv\">tables/batches.csv</a>.</p>");
         html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Batches\"><table><thead><tr>");
         html.Add($"<th scope=\"col\">Batch</th><th scope=\"col\" class=\"text\">Crop</th><th scope=\"col\" class=\"text\">Grower</th>");
         html.Add($"<th scope=\"col\">Trays</th><th scope=\"col\">Plants wanted</th><th scope=\"col\">Sow, planned</th>");

@@ -25,7 +25,7 @@ internal static class BottlenecksSection
         foreach (BottleneckPair pair in found.Pairs.Where(pair => pair.HelpsTogether))
             Row(html, HtmlText.Name($"{PlainText.Short(pair.First.Name, 30)} and {PlainText.Short(pair.Second.Name, 30)}", 80), "no limit on both", pair.LatePlantDays, pair.Fits);
         html.Add($"</tbody></table></div>\n<p class=\"small\">As it is, the plan fits in {Numbers.OfSeasons(found.Fits)} and has {SavingWords.Amount(found.LatePlantDays)} ");
-        html.Add($"late plant-days a season on average. {BottleneckSentences.Basis(found)} All figures are in <a href=\"tables/bottlenecks.csv\">");
+        html.Add($"late plant-days a season on average: a plant that goes out ten days after its date makes ten. {BottleneckSentences.Basis(found)} All figures are in <a href=\"tables/bottlenecks.csv\">");
         html.Add($"tables/bottlenecks.csv</a>.</p></section>\n");
     }
 

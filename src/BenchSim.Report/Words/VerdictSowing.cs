@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Words;
 
-/// <summary>The part of the verdict about sowings that are given up unsown.</summary>
+/// <summary>The part of the verdict about sowings that are late or given up unsown.</summary>
 internal static class VerdictSowing
 {
     private const int MostNamed = 3;
@@ -13,6 +14,14 @@ internal static class VerdictSowing
         BatchResult[] unsown = [.. result.Batches.Where(batch => !batch.SownFirst.IsUsual()).OrderBy(batch => batch.SownFirst.Happened)];
         if (unsown.Length > 0)
             yield return $"Hardly or never sown: {Names(unsown, batch => $" (in {Spreads.OfAll(batch.SownFirst.Happened, result.Seasons)})")}.";
+
+        SiteRules rules = result.Plan.Scenario.Rules;
+        BatchResult[] late = [.. result.Batches.Where(batch => batch.SownFirst.IsUsual() && batch.SownLast.P50 > rules.WorkDayFrom(batch.Plan.SowOn.AddDays(rules.SowWaitDays + 1)))];
+        if (late.Length > 0)
+        {
+            var dates = new Dates(result.Plan);
+            yield return $"Sown later than the plan allows{(result.Seasons == 1 ? "" : " in most seasons")}: {Names(late, batch => $" (the last on {dates.Plain(batch.SownLast.P50!.Value)}, planned for {dates.Plain(batch.Plan.SowOn)})")}.";
+        }
 
         int mostly = result.Batches.Count(batch => batch.GivenUp.P50 > 0);
         int ever = result.Batches.Count(batch => batch.GivenUp.Most > 0);

@@ -117,6 +117,18 @@ public sealed record SiteRules
     /// <summary>Whether a date is worked.</summary>
     /// <param name="date">Any date.</param>
     public bool IsWorkDay(DateOnly date) => WorkDays.Contains(date.DayOfWeek) && !DaysOff.Contains(date);
+
+    /// <summary>The first work day that is not before a date. There must be one: some day of the week is worked.</summary>
+    /// <param name="date">The date.</param>
+    public DateOnly WorkDayFrom(DateOnly date)
+    {
+        while (!IsWorkDay(date))
+        {
+            date = date.AddDays(1);
+        }
+
+        return date;
+    }
 }
 
 /// <summary>Work minutes a tray of each job.</summary>

@@ -53,15 +53,7 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateSt
     // The first work day that leaves the slack after the day it could go out. The season's days may end sooner, so the rules are asked, not the tables.
     private int AfterSlack(int ready) => WorkDayFrom(ready + scenario.Rules.SlackDays);
 
-    private int WorkDayFrom(int day)
-    {
-        while (!scenario.Rules.IsWorkDay(opens.AddDays(day)))
-        {
-            day++;
-        }
-
-        return day;
-    }
+    private int WorkDayFrom(int day) => scenario.Rules.WorkDayFrom(opens.AddDays(day)).DayNumber - opens.DayNumber;
 
     // A tray that is grown stays on its bench until so many days before its set-out date, as in the play.
     private int TableDay(BatchPlan draft, int grown, int setOut) =>

@@ -42,13 +42,7 @@ public static class PlannedWork
             return null;
         }
 
-        var day = batch.OffMatOn ?? batch.EmergeOn;
-        while (!rules.IsWorkDay(day))
-        {
-            day = day.AddDays(1);
-        }
-
-        return day;
+        return rules.WorkDayFrom(batch.OffMatOn ?? batch.EmergeOn);
     }
 
     private static IEnumerable<WorkTask> Of(SiteRules rules, BatchPlan batch)

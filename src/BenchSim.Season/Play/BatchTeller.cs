@@ -217,13 +217,8 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
     private int RoundAtOrAfter(double hour)
     {
         var rules = plan.Scenario.Rules;
-        var day = (int)Math.Ceiling((hour - rules.RoundAt.Hour - (rules.RoundAt.Minute / 60.0)) / 24);
-        while (!rules.IsWorkDay(plan.FirstDay.AddDays(day)))
-        {
-            day++;
-        }
-
-        return day;
+        var day = SiteTables.DayAtOrAfter(hour, rules.RoundAt.Hour + (rules.RoundAt.Minute / 60.0));
+        return rules.WorkDayFrom(plan.FirstDay.AddDays(day)).DayNumber - plan.FirstDay.DayNumber;
     }
 
     private static string Days(int count) => count == 1 ? "1 day" : $"{count} days";

@@ -72,12 +72,14 @@ internal sealed class SiteTables
     }
 
     /// <summary>The first work day whose round is at or after an instant; the day past the end when there is none.</summary>
-    public int RoundAtOrAfter(double hour)
+    public int RoundAtOrAfter(double hour) => NextWorkDay[Math.Min(DayAtOrAfter(hour, RoundHour), Days)];
+
+    /// <summary>The first day, worked or not, whose round would be at or after an instant.</summary>
+    public static int DayAtOrAfter(double hour, double roundHour)
     {
         // A round is not missed for the last bit of a number: a ten-thousandth of a second, in days.
         const double LastBit = 1e-9;
-        var day = (int)Math.Max(0, Math.Ceiling(((hour - RoundHour) / 24) - LastBit));
-        return NextWorkDay[Math.Min(day, Days)];
+        return (int)Math.Max(0, Math.Ceiling(((hour - roundHour) / 24) - LastBit));
     }
 
     private int[][] Under(PlaceLimits limits) => [.. Places.Select((places, space) =>
