@@ -146,7 +146,9 @@ public partial class VerdictTests
         DateOnly end = new(2027, 4, last);
         BatchResult batch = result.Batches[0] with
         {
-            Plan = result.Batches[0].Plan with { SowOn = s_fifth }, SownFirst = first, SownLast = first with { P50 = end, P90 = end },
+            Plan = result.Batches[0].Plan with { SowOn = s_fifth },
+            SownFirst = first,
+            SownLast = first with { P50 = end, P90 = end },
         };
 
         string said = $"Sown later than the plan allows in most seasons: {batch.Plan.Order.Id} (the last on {last} April, planned for 5 April).";

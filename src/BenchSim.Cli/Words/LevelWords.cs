@@ -1,5 +1,5 @@
-using BenchSim.Report;
 using BenchSim.Level;
+using BenchSim.Report;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Compare;
 

@@ -2,9 +2,9 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using BenchSim.Folder.Csv;
-using BenchSim.Folder.Text;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
+using BenchSim.Folder.Text;
 
 namespace BenchSim.Folder.Plan;
 
