@@ -19,11 +19,6 @@ internal sealed class NormalsReader(CellReader cells, Section section)
     // No place with a plan for the field has a warmest month this cold; Celsius read as Fahrenheit stays below it up to 50 C.
     private const double ColdestSummerC = 10;
 
-    private static readonly string[] MonthNames =
-    [
-        "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December",
-    ];
-
     // 29 February is left out, as in the normals themselves.
     private static readonly int[] MonthDays = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
@@ -118,7 +113,7 @@ internal sealed class NormalsReader(CellReader cells, Section section)
             {
                 cells.Refuse(
                     written[month],
-                    $"is {Words.Temperature(high[month], written[month].Units)} in {MonthNames[month]}, below low, which is {Words.Temperature(low[month], written[month].Units)}",
+                    $"is {Words.Temperature(high[month], written[month].Units)} in {MonthNames.Of(month)}, below low, which is {Words.Temperature(low[month], written[month].Units)}",
                     "write the mean lowest temperature of a day in low and the mean highest in high");
             }
         }
@@ -144,14 +139,14 @@ internal sealed class NormalsReader(CellReader cells, Section section)
             {
                 cells.Refuse(
                     writtenDays[month],
-                    $"is 0 in {MonthNames[month]}, which has {Quantity.Written(rain[month], QuantityKind.Rain, units)} of rain",
+                    $"is 0 in {MonthNames.Of(month)}, which has {Quantity.Written(rain[month], QuantityKind.Rain, units)} of rain",
                     "write the days on which it falls, or no rain");
             }
             else if (rain[month] == 0 && rainDays[month] > 0)
             {
                 cells.Refuse(
                     writtenRain[month],
-                    $"is 0 in {MonthNames[month]}, which has {Words.Number(rainDays[month])} rain days",
+                    $"is 0 in {MonthNames.Of(month)}, which has {Words.Number(rainDays[month])} rain days",
                     "write the rain of the whole month, or no rain days");
             }
         }

@@ -82,7 +82,7 @@ internal static class CaseMoney
             flow.Drawing(
                 height,
                 (sheet, left, top) => TornadoDrawing.Draw(sheet, result, left, top, flow.WidthMm),
-                "Figure 2. Net present value with one input lower (light) or higher (dark), all else as given: a quarter less and more, a life to whole years outwards, unless the variant gives a range. Broken line: it breaks even; black line: as given.");
+                $"Figure 2. Net present value over {Numbers.Count(result.Terms.LifeYears, "year", "years")}, mean of {Numbers.Count(result.Seasons, "season", "seasons")}, with one input lower (light) or higher (dark), all else as given: a quarter less and more, a life to whole years outwards, unless the variant gives a range. Broken line: it breaks even; black line: as given.");
         }
 
         flow.Heading("What one must believe for it to pay", 2);

@@ -38,12 +38,19 @@ internal static class TornadoDrawing
             sheet.TextWithin(InvestNames.Of(swing.Input), left, y + 0.6, NameMm - 1, s_text);
             Bar(sheet, Across(middle), Across(swing.AtLow), y, s_lower);
             Bar(sheet, Across(middle), Across(swing.AtHigh), y, s_higher);
-            Label(sheet, InvestNames.Value(swing.Input, swing.Low, currency), Across(swing.AtLow), y, swing.AtLow < swing.AtHigh);
-            Label(sheet, InvestNames.Value(swing.Input, swing.High, currency), Across(swing.AtHigh), y, swing.AtHigh < swing.AtLow);
         }
 
         sheet.Curve([(Across(0), top), (Across(0), bottom)], 0.4, s_even, 1.4);
         sheet.Curve([(Across(middle), top), (Across(middle), bottom)], 0.4, Ink.Black);
+
+        // Last, so that no line runs through a figure.
+        foreach ((Swing swing, int at) in swings.Select((swing, at) => (swing, at)))
+        {
+            double y = top + (at * RowMm);
+            Label(sheet, InvestNames.Value(swing.Input, swing.Low, currency), Across(swing.AtLow), y, swing.AtLow < swing.AtHigh);
+            Label(sheet, InvestNames.Value(swing.Input, swing.High, currency), Across(swing.AtHigh), y, swing.AtHigh < swing.AtLow);
+        }
+
         sheet.TextWithin(InvestNames.Money(ends.Min(), currency), from - 30, bottom + 0.8, 60, s_text, TextSide.Middle);
         sheet.TextWithin(InvestNames.Money(ends.Max(), currency), from + wide - 30, bottom + 0.8, 30 + LabelMm, s_text, TextSide.Middle);
     }

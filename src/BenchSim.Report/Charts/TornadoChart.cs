@@ -21,7 +21,7 @@ internal static class TornadoChart
     {
         string currency = result.Currency;
         Swing[] swings = [.. result.Tornado.Where(swing => swing.Size > 0).Take(MostBars)];
-        using Plot plot = Picture.Blank($"{Picture.InDrawingOrder(PlainText.Short(result.Name, 40))}: net present value with one input lower or higher");
+        using Plot plot = Picture.Blank($"{Picture.InDrawingOrder(PlainText.Short(result.Name, 30))}: net present value over {Numbers.Count(result.Terms.LifeYears, "year", "years")}, one input lower or higher (mean of {Numbers.Count(result.Seasons, "season", "seasons")})");
         double middle = result.NetPresentValue.Mean;
         for (int at = 0; at < swings.Length; at++)
             Bars(plot, swings[at], -at, middle);

@@ -11,6 +11,11 @@ internal static class PaperWords
         "These are the dates of the plan: normal weather, and a place for every tray. Weather, seed and full benches move them, and where the plan does not fit, "
         + "the trays will mostly be later than this. The run command plays the season many times and tells how much later.";
 
+    /// <summary>That moves from bench to bench are missing, where the rules have them; begins with a blank.</summary>
+    public static string MovesBack(SiteRules rules) => rules.MoveBack
+        ? " Moves from one bench to another as room appears (move_back) are not listed: when they come depends on the season."
+        : "";
+
     /// <summary>Where thinning comes from.</summary>
     public const string Thinning =
         "Thinning is listed for the first work day on which it can begin; wait until the first true leaves show. Its hours are not counted, for the site gives no minutes for it.";

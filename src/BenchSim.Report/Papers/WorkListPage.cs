@@ -18,7 +18,7 @@ internal static class WorkListPage
         PaperPage.Open(html, $"Work list: {content.SiteName}");
         html.Add($"<h1>Work list: {HtmlText.Name(content.SiteName, LongestName)}</h1>\n");
         html.Add($"<p>{Dates.Full(content.From)} to {Dates.Full(content.To)}. {Numbers.Count(content.Mondays.Length, "week", "weeks")} with work: ");
-        html.Add($"{Numbers.Count(content.Tasks.Length, "job", "jobs")}, {Hours(content.Tasks)} of work.</p>\n<p>{PaperWords.Dates}</p>\n");
+        html.Add($"{Numbers.Count(content.Tasks.Length, "job", "jobs")}, {Hours(content.Tasks)} of work.</p>\n<p>{PaperWords.Dates}{PaperWords.MovesBack(content.Plan.Scenario.Rules)}</p>\n");
         if (content.Tasks.Any(task => task.Kind == WorkKind.Thin))
             html.Add($"<p>{PaperWords.Thinning}</p>\n");
         if (content.Nights.Length > 0)

@@ -209,22 +209,11 @@ internal sealed class SeasonClimate
     {
         for (var day = 0; day < values.Length; day++)
         {
-            values[day] = air == 0 ? Weather.TminOf(day + 1) : LowestIndoors(air, day);
+            values[day] = air == 0 ? Weather.TminOf(day + 1) : HourlyClimate.LowestOfNightC(layout.Scenario.Houses[air - 1], Outdoors(day), Outdoors(day + 1));
         }
     }
 
-    private double LowestIndoors(int air, int day)
-    {
-        var house = layout.Scenario.Houses[air - 1];
-        var lowest = double.PositiveInfinity;
-        for (var hour = 18; hour < 30; hour++)
-        {
-            var of = day + (hour / 24);
-            lowest = Math.Min(lowest, HourlyClimate.InsideC(house, hour % 24, Weather.TminOf(of), Weather.TmaxOf(of)));
-        }
-
-        return lowest;
-    }
+    private (double TminC, double TmaxC) Outdoors(int day) => (Weather.TminOf(day), Weather.TmaxOf(day));
 
     private delegate void FillRates(SeasonClimate climate, int key, int from, Span<double> rates);
 

@@ -59,6 +59,22 @@ public static class HourlyClimate
         return InsideC(OutdoorC(hour, tminC, tmaxC), LiftK(hour, house.DayLiftK), heating, house.VentC);
     }
 
+    /// <summary>The lowest air of a house in the night after a day's round, from 18:00 to 05:00, degrees Celsius.</summary>
+    /// <param name="house">House.</param>
+    /// <param name="evening">Lowest and highest outdoor temperature of the day, degrees Celsius.</param>
+    /// <param name="morning">The same of the next day.</param>
+    public static double LowestOfNightC(House house, (double TminC, double TmaxC) evening, (double TminC, double TmaxC) morning)
+    {
+        var lowest = double.PositiveInfinity;
+        for (var hour = NightStarts; hour < Hours + DayStarts; hour++)
+        {
+            var (tmin, tmax) = hour < Hours ? evening : morning;
+            lowest = Math.Min(lowest, InsideC(house, hour % Hours, tmin, tmax));
+        }
+
+        return lowest;
+    }
+
     /// <summary>Outdoor air through a day, degrees Celsius: the 24 hours at once.</summary>
     /// <param name="tminC">Lowest temperature of the day, degrees Celsius.</param>
     /// <param name="tmaxC">Highest temperature of the day, degrees Celsius.</param>

@@ -11,9 +11,6 @@ namespace BenchSim.Season.Planning;
 /// </summary>
 public static class TableNights
 {
-    private const int FirstHour = 18;
-    private const int LastHour = 29;
-
     /// <summary>The weeks in which a crop stands on a table, in order of week, crop and table.</summary>
     /// <param name="plan">Plan.</param>
     public static ImmutableArray<TableWeek> Of(SeasonPlan plan)
@@ -135,14 +132,7 @@ public static class TableNights
             }
 
             var house = plan.Scenario.Houses.First(house => string.Equals(house.Id, space.HouseId, StringComparison.Ordinal));
-            var lowest = double.PositiveInfinity;
-            for (var hour = FirstHour; hour <= LastHour; hour++)
-            {
-                var of = day + (hour / 24);
-                lowest = Math.Min(lowest, HourlyClimate.InsideC(house, hour % 24, weather.TminOf(of), weather.TmaxOf(of)));
-            }
-
-            return lowest;
+            return HourlyClimate.LowestOfNightC(house, (weather.TminOf(day), weather.TmaxOf(day)), (weather.TminOf(day + 1), weather.TmaxOf(day + 1)));
         }
     }
 }

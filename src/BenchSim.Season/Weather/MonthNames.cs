@@ -1,7 +1,7 @@
 namespace BenchSim.Season.Weather;
 
 /// <summary>English month names: reports do not depend on the culture of the machine.</summary>
-internal static class MonthNames
+public static class MonthNames
 {
     private static readonly string[] Names =
     [
