@@ -61,7 +61,7 @@ public static class InvestSentences
         return $"{(deciding.Length == 1 ? "What decides it is" : "What decides it most are")} {PlainText.List([.. deciding.Select(Named)])}. {turns}";
     }
 
-    /// <summary>What one must believe of one input for it to pay.</summary>
+    /// <summary>What one must believe of one input for it to pay, all else as given; in brackets the 95 % interval.</summary>
     /// <param name="each">The input and where it breaks even.</param>
     /// <param name="currency">Currency sign or code; may be empty.</param>
     /// <exception cref="ArgumentNullException"><paramref name="each"/> is null.</exception>
@@ -71,12 +71,12 @@ public static class InvestSentences
         string subject = "the " + InvestNames.Of(each.Input);
         string given = $"; {InvestNames.Value(each.Input, each.Value, currency)} is given";
         if (each.IsHopeless)
-            return $"No {Whatever(each.Input)} makes it pay, all else as given{Doubt(each)}.";
+            return $"No {Whatever(each.Input)} makes it pay{Doubt(each)}.";
         if (each.IsFloor ? each.At <= 0 : double.IsPositiveInfinity(each.At))
-            return $"It pays whatever {subject}, all else as given{given}.";
+            return $"It pays whatever {subject}{given}.";
         string bound = each.IsFloor ? "at least" : "at most";
         return $"It pays if {subject} is {bound} {InvestNames.Value(each.Input, each.At, currency)} "
-            + $"(95 % interval {End(each, each.Low, currency)} to {End(each, each.High, currency)}), all else as given{given}.";
+            + $"({End(each, each.Low, currency)} to {End(each, each.High, currency)}){given}.";
     }
 
     /// <summary>A rate in percent, or that there is none; null where it cannot be told.</summary>

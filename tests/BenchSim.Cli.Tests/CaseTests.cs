@@ -1,4 +1,6 @@
+using System.Text;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 
 namespace BenchSim.Cli.Tests;
 
@@ -34,6 +36,19 @@ public sealed class CaseTests
         // An ordinary run takes its place, case and all.
         Assert.Equal(0, Call.Run("run", folder.In("paper"), "--seasons", "3").Code);
         Assert.False(File.Exists(folder.In("paper-report/case.pdf")));
+    }
+
+    // docs/case.md promises two to six pages. Each page is an object of its own in the file.
+    [Theory]
+    [InlineData("longer-table")]
+    [InlineData("second-house")]
+    public void The_case_of_the_example_has_no_more_than_six_pages(string variant)
+    {
+        using var folder = new TemporaryFolder();
+        string spring = Path.Combine(Repository.Root(), "scenarios", "two-house-spring");
+        Assert.Equal(0, Call.Run("compare", spring, "--with", variant, "--seasons", "40", "--case", "--out", folder.In("case")).Code);
+        string pdf = Encoding.Latin1.GetString(File.ReadAllBytes(folder.In("case/case.pdf")));
+        Assert.InRange(Regex.Count(pdf, @"/Type\s*/Page\b", RegexOptions.None, TimeSpan.FromSeconds(10)), 2, 6);
     }
 
     [Fact]

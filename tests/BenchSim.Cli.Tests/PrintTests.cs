@@ -9,6 +9,20 @@ namespace BenchSim.Cli.Tests;
 public sealed class PrintTests
 {
     [Fact]
+    public void Moves_back_that_are_not_listed_are_said_to_be_missing()
+    {
+        const string Missing = "Moves from one bench to another as room appears (move_back) are not listed";
+        using var folder = new TemporaryFolder();
+        string farm = folder.Scenario();
+        Assert.Equal(0, Call.Run("print", farm).Code);
+        Assert.DoesNotContain(Missing, File.ReadAllText(folder.In("spring-papers/work-list.html")), StringComparison.Ordinal);
+        string site = Path.Combine(farm, "site.toml");
+        File.WriteAllText(site, File.ReadAllText(site).Replace("[rules]", "[rules]\nmove_back = true", StringComparison.Ordinal));
+        Assert.Equal(0, Call.Run("print", farm).Code);
+        Assert.Contains(Missing, File.ReadAllText(folder.In("spring-papers/work-list.html")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_paper_farm_needs_what_the_pencil_says()
     {
         using var folder = new TemporaryFolder();

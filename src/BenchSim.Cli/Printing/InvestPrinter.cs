@@ -27,7 +27,7 @@ internal static class InvestPrinter
         PrintYear(desk, result);
         PrintLife(desk, result);
         PrintTornado(desk, result);
-        desk.SayWrapped("What one must believe for it to pay (on average, at the net present value of 0 or more):");
+        desk.SayWrapped("What one must believe of one input, all else as given, for it to pay (on average, at the net present value of 0 or more; in brackets the 95 % interval):");
         desk.Say();
         foreach (BreakEven each in result.BreakEvens)
             Bullet(desk, InvestSentences.Belief(each, result.Currency));

@@ -85,7 +85,7 @@ internal static class CaseMoney
                 $"Figure 2. Net present value over {Numbers.Count(result.Terms.LifeYears, "year", "years")}, mean of {Numbers.Count(result.Seasons, "season", "seasons")}, with one input lower (light) or higher (dark), all else as given: a quarter less and more, a life to whole years outwards, unless the variant gives a range. Broken line: it breaks even; black line: as given.");
         }
 
-        flow.Heading("What one must believe for it to pay", 2);
+        flow.Heading("What one must believe of one input, all else as given, for it to pay (95 % interval)", 2);
         foreach (BreakEven each in result.BreakEvens)
             flow.Point(InvestSentences.Belief(each, currency));
         flow.Space(1.5);

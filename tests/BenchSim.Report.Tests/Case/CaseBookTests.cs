@@ -50,9 +50,9 @@ public sealed class CaseBookTests
         AssertSays(text, "With the figures given it pays on average: over 10 years the net present value is $622 (95 % interval $313 to $930, 200 seasons). Not counted, for want of a price: labour.");
         AssertSays(text, "It pays in 97 % of 10,000 lives drawn from the 200 seasons played (95 % interval 93 to 99 %).");
         AssertSays(text, "net benefit of a year$210$170 to $250");
-        AssertSays(text, "It pays if the value of a plant on time is at least $1.33 (95 % interval $1.10 to $1.70), all else as given; $2.00 is given.");
-        AssertSays(text, "No life up to 60 years makes it pay, all else as given, though other seasons might have said otherwise.");
-        AssertSays(text, "It pays whatever the discount rate, all else as given; 5 % is given.");
+        AssertSays(text, "It pays if the value of a plant on time is at least $1.33 ($1.10 to $1.70); $2.00 is given.");
+        AssertSays(text, "No life up to 60 years makes it pay, though other seasons might have said otherwise.");
+        AssertSays(text, "It pays whatever the discount rate; 5 % is given.");
         AssertSays(text, "a plant more in time is worth $2.00. Their source, in the words of the variant: “made up”.");
         AssertSays(text, "This is reckoning for planning and no financial advice.");
         AssertSays(text, "Ask about permits first. Whether a structure stands up to snow and wind is for a licensed engineer and the local codes; gas and electrical work is for licensed people.");
