@@ -39,13 +39,18 @@ internal static class TornadoChart
         plot.Axes.Left.TickLabelStyle.FontSize = 12;
         plot.Axes.Left.TickLabelStyle.OffsetY = Picture.LabelDrop;
         plot.Axes.Left.MajorTickStyle.Length = 0;
-        plot.Axes.Bottom.TickGenerator = new ScottPlot.TickGenerators.NumericAutomatic { LabelFormatter = value => InvestNames.Money(value, currency) };
+        plot.Axes.Bottom.TickGenerator = new ScottPlot.TickGenerators.NumericAutomatic { LabelFormatter = value => Tick(value, currency) };
         plot.Axes.Bottom.TickLabelStyle.FontSize = 12;
         plot.Axes.Bottom.TickLabelStyle.ForeColor = Palette.Ink;
         plot.Grid.YAxisStyle.IsVisible = false;
         Picture.Legend(plot);
         return Picture.Png(plot, Width, 130 + (RowHeight * Math.Max(1, swings.Length)));
     }
+
+    // A whole amount has no decimals, whatever its size.
+    private static string Tick(double amount, string currency) => Math.Abs(amount - Math.Round(amount)) < 1e-6
+        ? (amount <= -0.5 ? "-" : "") + new Money(currency).Whole(Math.Abs(amount))
+        : InvestNames.Money(amount, currency);
 
     private static void Bars(Plot plot, Swing swing, double y, double middle)
     {
