@@ -37,13 +37,11 @@ internal static class CompareCommand
             if (result.Tokens.Count > MostVariants)
                 result.AddError($"--with takes up to {MostVariants} variants; compare them in parts.");
         });
-        Option<int?> seasons = CommonOptions.Whole("--seasons", "N", 1, 1_000_000, "Seasons to play of each. Default: what site.toml says.");
-        Option<ulong?> seed = CommonOptions.Seed("--seed", "S", "Seed of all luck: the same seed gives the same answer. Default: what site.toml says.");
-        Option<int?> threads = CommonOptions.Whole("--threads", "T", 1, 1024, "Threads to play on; the answer does not depend on it. Default: one a core.");
+        var play = new PlayOptions();
         var cases = new CaseOptions("Also write a case report of the variant for a grant or an investment, case.pdf, into a folder with the files played.");
         Option<string?> place = CommonOptions.Text("--out", "DIR", "With --case: folder for the case report. Default: the scenario folder's name with \"-VARIANT-case\", beside it.");
         Option<bool> json = CommonOptions.ForMachines("the differences");
-        var command = new Command("compare", "Plays the base and its variants on the same luck and says which differences are real and which cannot be told.") { folder, with, seasons, seed, threads, place, json };
+        var command = new Command("compare", "Plays the base and its variants on the same luck and says which differences are real and which cannot be told.") { folder, with, play.Seasons, play.Seed, play.Threads, place, json };
         cases.AddTo(command);
         command.Validators.Add(result => cases.RefuseWithout(result, place));
         command.Validators.Add(result =>
@@ -55,12 +53,7 @@ internal static class CompareCommand
             parsed.GetRequiredValue(folder),
             [.. parsed.GetRequiredValue(with).Distinct(StringComparer.Ordinal)],
             cases.IsAsked(parsed) ? new CaseWish(parsed.GetValue(place), cases.PaperOf(parsed)) : null,
-            plan => new StudyOptions
-            {
-                Seasons = parsed.GetValue(seasons) ?? plan.Scenario.Play.Seasons,
-                Seed = parsed.GetValue(seed) ?? plan.Scenario.Play.Seed,
-                Threads = parsed.GetValue(threads) ?? 0,
-            },
+            play.Of(parsed),
             parsed.GetValue(json),
             desk));
         return command;

@@ -24,25 +24,18 @@ internal static class DenseCommand
         Option<string?> crop = CommonOptions.Text("--crop", "CROP", "The one crop to look at. Default: every crop that stands on a heat mat.");
         Option<string?> flat = CommonOptions.Text("--flat", "FLAT", "Open flat for sowings that the plan sows directly. Default: the first open flat by id.");
         Option<int?> density = CommonOptions.Whole("--seeds-per-flat", "N", 1, DenseBreakEven.MostSeeds, "Seeds a flat. Default: what the plan says of sowings it pots up, and the flat of the others.");
-        Option<int?> seasons = CommonOptions.Whole("--seasons", "N", 1, 1_000_000, "Seasons to play of each way. Default: what site.toml says.");
-        Option<ulong?> seed = CommonOptions.Seed("--seed", "S", "Seed of all luck: the same seed gives the same answer. Default: what site.toml says.");
-        Option<int?> threads = CommonOptions.Whole("--threads", "T", 1, 1024, "Threads to play on; the answer does not depend on it. Default: one a core.");
+        var play = new PlayOptions("Seasons to play of each way.");
         Option<string?> place = CommonOptions.Text("--out", "DIR", "Folder for a chart and tables. Default: none is written.");
         Option<bool> json = CommonOptions.ForMachines("the differences");
         var command = new Command("dense", "Plays each crop of the heat mats sown directly, and sown dense and potted up later, and says what mats that frees, what benches and work it takes, and from which density on.")
         {
-            folder, crop, flat, density, seasons, seed, threads, place, json,
+            folder, crop, flat, density, play.Seasons, play.Seed, play.Threads, place, json,
         };
         command.SetAction(parsed => Dense(
             parsed.GetRequiredValue(folder),
             opened => new DenseSettings(
                 CropOf(opened.Plan!, parsed.GetValue(crop)), FlatOf(opened.OpenFlats, parsed.GetValue(flat)), parsed.GetValue(density)),
-            plan => new StudyOptions
-            {
-                Seasons = parsed.GetValue(seasons) ?? plan.Scenario.Play.Seasons,
-                Seed = parsed.GetValue(seed) ?? plan.Scenario.Play.Seed,
-                Threads = parsed.GetValue(threads) ?? 0,
-            },
+            play.Of(parsed),
             parsed.GetValue(place),
             parsed.GetValue(json),
             desk));

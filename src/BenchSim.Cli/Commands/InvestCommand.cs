@@ -22,24 +22,17 @@ internal static class InvestCommand
         Argument<string> folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv, with the variant in its folder \"variants\".");
         Option<string?> with = CommonOptions.Text("--with", "VARIANT", "The variant: the name of a file variants/VARIANT.toml with a table [invest], without the ending.");
         with.Required = true;
-        Option<int?> seasons = CommonOptions.Whole("--seasons", "N", 1, 1_000_000, "Seasons to play of each. Default: what site.toml says.");
-        Option<ulong?> seed = CommonOptions.Seed("--seed", "S", "Seed of all luck: the same seed gives the same answer. Default: what site.toml says.");
-        Option<int?> threads = CommonOptions.Whole("--threads", "T", 1, 1024, "Threads to play on; the answer does not depend on it. Default: one a core.");
+        var play = new PlayOptions();
         Option<string?> place = CommonOptions.Text("--out", "DIR", "Folder for a chart and tables. Default: none is written.");
         Option<bool> json = CommonOptions.ForMachines("the case");
         var command = new Command("invest", "Says whether a variant pays: what it saves and costs a year, its net present value, internal rate and payback with their spread, and what one must believe for it to pay.")
         {
-            folder, with, seasons, seed, threads, place, json,
+            folder, with, play.Seasons, play.Seed, play.Threads, place, json,
         };
         command.SetAction(parsed => Invest(
             parsed.GetRequiredValue(folder),
             parsed.GetRequiredValue(with)!,
-            plan => new StudyOptions
-            {
-                Seasons = parsed.GetValue(seasons) ?? plan.Scenario.Play.Seasons,
-                Seed = parsed.GetValue(seed) ?? plan.Scenario.Play.Seed,
-                Threads = parsed.GetValue(threads) ?? 0,
-            },
+            play.Of(parsed),
             parsed.GetValue(place),
             parsed.GetValue(json),
             desk));

@@ -3,6 +3,7 @@ using BenchSim.Cli.Printing;
 using BenchSim.Folder;
 using BenchSim.Level;
 using BenchSim.Season.Inputs;
+using BenchSim.Study;
 
 namespace BenchSim.Cli.Commands;
 
@@ -15,9 +16,7 @@ internal static class LevelCommand
     {
         Argument<string> folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv, with the columns earlier and later in the plan.");
         Option<string?> to = CommonOptions.Text("--out", "FILE", "File for the levelled plan, written whatever the verdict. Default: plan-levelled.csv in the scenario folder, written when it is to be adopted.");
-        Option<int?> seasons = CommonOptions.Whole("--seasons", "N", 1, 1_000_000, "Seasons in which both plans are played. Default: what site.toml says.");
-        Option<ulong?> seed = CommonOptions.Seed("--seed", "S", "Seed of all luck: the same seed gives the same answer. Default: what site.toml says.");
-        Option<int?> threads = CommonOptions.Whole("--threads", "T", 1, 1024, "Threads to play on; the answer does not depend on it. Default: one a core.");
+        var play = new PlayOptions("Seasons in which both plans are played.");
         Option<double?> fill = CommonOptions.Share("--fill", "SHARE", "Share of the places that the expected trays may fill, such as 90%: the rest is left for luck. Default: all of them.");
         fill.Validators.Add(result =>
         {
@@ -27,15 +26,16 @@ internal static class LevelCommand
         Option<bool> json = CommonOptions.ForMachines("the moves and what came of them");
         var command = new Command("level", "Moves sowings within the days that the plan allows (its columns earlier and later), so that the fewest trays are expected to be without a place; plays the levelled plan against the first on the same luck, and says whether to adopt it.")
         {
-            folder, to, seasons, seed, threads, fill, json,
+            folder, to, play.Seasons, play.Seed, play.Threads, fill, json,
         };
         command.SetAction(parsed => Level(
-            new LevelSettings(parsed.GetRequiredValue(folder), parsed.GetValue(to), parsed.GetValue(seasons), parsed.GetValue(seed), parsed.GetValue(threads), parsed.GetValue(fill), parsed.GetValue(json)),
+            new LevelSettings(parsed.GetRequiredValue(folder), parsed.GetValue(to), parsed.GetValue(fill), parsed.GetValue(json)),
+            play.Of(parsed),
             desk));
         return command;
     }
 
-    private static int Level(LevelSettings settings, Desk desk)
+    private static int Level(LevelSettings settings, Func<SeasonPlan, StudyOptions> optionsOf, Desk desk)
     {
         OpenedScenario opened = OpenedScenario.Open(settings.Directory);
         if (opened.Plan is not { } plan)
@@ -44,7 +44,7 @@ internal static class LevelCommand
         InputFile planFile = opened.Inputs.First(input => string.Equals(input.Name, FolderReference.PlanFile, StringComparison.Ordinal));
         var target = new LevelledPlanFile(settings.Out ?? Path.Combine(settings.Directory, LevelledPlanFile.UsualName), planFile.Bytes);
         target.Check();
-        LevelResult result = PlayProgress.Draw(desk, 100, progress => LevelRunner.Run(plan, OptionsOf(plan, settings), progress, desk.Cancel));
+        LevelResult result = PlayProgress.Draw(desk, 100, progress => LevelRunner.Run(plan, OptionsOf(optionsOf(plan), settings), progress, desk.Cancel));
         bool isWritten = result.Levelled is not null && (result.Verdict == LevelVerdict.Adopt || settings.Out is not null);
         if (isWritten)
             target.Write(result.Moves, desk.Cancel);
@@ -56,11 +56,6 @@ internal static class LevelCommand
         return ExitCode.Done;
     }
 
-    private static LevelOptions OptionsOf(SeasonPlan plan, LevelSettings settings) => new()
-    {
-        Seasons = settings.Seasons ?? plan.Scenario.Play.Seasons,
-        Seed = settings.Seed ?? plan.Scenario.Play.Seed,
-        Threads = settings.Threads ?? 0,
-        Fill = settings.Fill ?? 1,
-    };
+    private static LevelOptions OptionsOf(StudyOptions play, LevelSettings settings) =>
+        new() { Seasons = play.Seasons, Seed = play.Seed, Threads = play.Threads, Fill = settings.Fill ?? 1 };
 }

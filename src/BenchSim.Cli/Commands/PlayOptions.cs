@@ -5,24 +5,38 @@ using BenchSim.Study;
 namespace BenchSim.Cli.Commands;
 
 /// <summary>The options that say how a study is played, alike in every command that plays one.</summary>
-internal sealed class PlayOptions
+/// <param name="what">What the number of seasons is, a sentence.</param>
+internal sealed class PlayOptions(string what = "Seasons to play of each.")
 {
-    private readonly Option<int?> _seasons = CommonOptions.Whole("--seasons", "N", 1, 1_000_000, "Seasons to play of each. Default: what site.toml says.");
-    private readonly Option<ulong?> _seed = CommonOptions.Seed("--seed", "S", "Seed of all luck: the same seed gives the same answer. Default: what site.toml says.");
-    private readonly Option<int?> _threads = CommonOptions.Whole("--threads", "T", 1, 1024, "Threads to play on; the answer does not depend on it. Default: one a core.");
+    /// <summary>Most seasons that may be asked for.</summary>
+    public const int MostSeasons = 1_000_000;
+
+    private const int MostThreads = 1024;
+
+    /// <summary>How many seasons.</summary>
+    public Option<int?> Seasons { get; } = CommonOptions.Whole("--seasons", "N", 1, MostSeasons, what + " Default: what site.toml says.");
+
+    /// <summary>Seed of all luck.</summary>
+    public Option<ulong?> Seed { get; } = CommonOptions.Seed("--seed", "S", "Seed of all luck: the same seed gives the same answer. Default: what site.toml says.");
+
+    /// <summary>On how many threads.</summary>
+    public Option<int?> Threads { get; } = CommonOptions.Whole("--threads", "T", 1, MostThreads, "Threads to play on; the answer does not depend on it. Default: one a core.");
 
     public void AddTo(Command command)
     {
-        command.Add(_seasons);
-        command.Add(_seed);
-        command.Add(_threads);
+        command.Add(Seasons);
+        command.Add(Seed);
+        command.Add(Threads);
     }
+
+    /// <summary>What was asked, for a plan that is not read yet.</summary>
+    public Func<SeasonPlan, StudyOptions> Of(ParseResult parsed) => plan => Of(parsed, plan);
 
     /// <summary>What was asked, and the plan's own settings for the rest.</summary>
     public StudyOptions Of(ParseResult parsed, SeasonPlan plan) => new()
     {
-        Seasons = parsed.GetValue(_seasons) ?? plan.Scenario.Play.Seasons,
-        Seed = parsed.GetValue(_seed) ?? plan.Scenario.Play.Seed,
-        Threads = parsed.GetValue(_threads) ?? 0,
+        Seasons = parsed.GetValue(Seasons) ?? plan.Scenario.Play.Seasons,
+        Seed = parsed.GetValue(Seed) ?? plan.Scenario.Play.Seed,
+        Threads = parsed.GetValue(Threads) ?? 0,
     };
 }

@@ -17,9 +17,6 @@ namespace BenchSim.Cli.Commands;
 /// <summary><c>run DIR</c>: plays the seasons, prints the verdict and writes the report; or tells the story of one batch.</summary>
 internal static class RunCommand
 {
-    private const int MostSeasons = 1_000_000;
-    private const int MostThreads = 1024;
-
     public static readonly string[] Examples =
     [
         "benchsim run spring",
@@ -34,11 +31,9 @@ internal static class RunCommand
     {
         Argument<string> folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv.");
         Option<string?> place = CommonOptions.Text("--out", "DIR", "Report folder, or with --shard the file of the part. Default: the scenario folder's name with \"-report\", or with \".K-of-N.part\", beside it.");
-        Option<int?> seasons = CommonOptions.Whole("--seasons", "N", 1, MostSeasons, "Seasons to play. Default: what site.toml says.");
-        Option<ulong?> seed = CommonOptions.Seed("--seed", "S", "Seed of all luck: the same seed gives the same answer. Default: what site.toml says.");
-        Option<int?> threads = CommonOptions.Whole("--threads", "T", 1, MostThreads, "Threads to play on; the answer does not depend on it. Default: one a core.");
+        var play = new PlayOptions("Seasons to play.");
         Option<double?> require = CommonOptions.Share("--require", "P", "Share of seasons that must fit, such as 0.9; exit code 1 when fewer do.");
-        Option<int?> season = CommonOptions.Whole("--season", "N", 1, MostSeasons, "With --batch: tell the story of that batch in season N instead, N counting from 1.");
+        Option<int?> season = CommonOptions.Whole("--season", "N", 1, PlayOptions.MostSeasons, "With --batch: tell the story of that batch in season N instead, N counting from 1.");
         Option<string?> batch = CommonOptions.Text("--batch", "ID", "With --season: the batch whose story is told.");
         Option<bool> bottlenecks = new("--bottlenecks") { Description = "Also play each space with more room, and say what that saves." };
         Option<Share?> shard = PartOptions.Shard();
@@ -48,22 +43,19 @@ internal static class RunCommand
         Option<bool> noReport = new("--no-report") { Description = "Write no report folder." };
         var command = new Command("run", "Plays the seasons, prints the verdict and writes the report folder. Every season draws its own luck: how seed comes up, how plants grow, which weather comes.")
         {
-            folder, place, seasons, seed, threads, require, season, batch, shard, bottlenecks, json, noReport,
+            folder, place, play.Seasons, play.Seed, play.Threads, require, season, batch, shard, bottlenecks, json, noReport,
         };
         precision.AddTo(command);
         cases.AddTo(command);
-        command.Validators.Add(result => RefuseContradictions(result, season, batch, noReport, [place, threads, require, bottlenecks, .. cases.All]));
+        command.Validators.Add(result => RefuseContradictions(result, season, batch, noReport, [place, play.Threads, require, bottlenecks, .. cases.All]));
         command.Validators.Add(result => cases.RefuseWithout(result));
         command.Validators.Add(result => PartOptions.RefuseContradictions(result, shard, [season, batch, require, noReport, bottlenecks, .. precision.All, .. cases.All]));
-        command.Validators.Add(result => precision.RefuseContradictions(result, [seasons, season, batch]));
+        command.Validators.Add(result => precision.RefuseContradictions(result, [play.Seasons, season, batch]));
         command.SetAction(parsed => Run(
             new RunSettings
             {
                 Directory = parsed.GetRequiredValue(folder),
                 Out = parsed.GetValue(place),
-                Seasons = parsed.GetValue(seasons),
-                Seed = parsed.GetValue(seed),
-                Threads = parsed.GetValue(threads) ?? 0,
                 Require = parsed.GetValue(require),
                 Shard = parsed.GetValue(shard),
                 Precision = precision.GoalOf(parsed),
@@ -75,6 +67,7 @@ internal static class RunCommand
                 Json = parsed.GetValue(json),
                 NoReport = parsed.GetValue(noReport),
             },
+            play.Of(parsed),
             desk));
         return command;
     }
@@ -93,18 +86,13 @@ internal static class RunCommand
         }
     }
 
-    private static int Run(RunSettings settings, Desk desk)
+    private static int Run(RunSettings settings, Func<SeasonPlan, StudyOptions> optionsOf, Desk desk)
     {
         OpenedScenario opened = OpenedScenario.Open(settings.Directory);
         if (opened.Plan is not { } plan)
             return FaultList.Print(desk, settings.Json, opened.Faults);
 
-        var options = new StudyOptions
-        {
-            Seasons = settings.Seasons ?? plan.Scenario.Play.Seasons,
-            Seed = settings.Seed ?? plan.Scenario.Play.Seed,
-            Threads = settings.Threads,
-        };
+        StudyOptions options = optionsOf(plan);
         return settings is { Season: { } season, Batch: { } batch }
             ? BatchStory.Print(desk, settings.Json, plan, options, season, batch)
             : Play(settings, opened, plan, options, desk);

@@ -14,15 +14,6 @@ internal sealed record RunSettings
     /// <summary>Report folder; null for the scenario folder's name with "-report", beside it.</summary>
     public string? Out { get; init; }
 
-    /// <summary>Seasons to play; null for what the scenario says.</summary>
-    public int? Seasons { get; init; }
-
-    /// <summary>Seed; null for what the scenario says.</summary>
-    public ulong? Seed { get; init; }
-
-    /// <summary>Threads; 0 for one a core.</summary>
-    public int Threads { get; init; }
-
     /// <summary>Share of seasons that must fit, 0 to 1; null for no gate.</summary>
     public double? Require { get; init; }
 

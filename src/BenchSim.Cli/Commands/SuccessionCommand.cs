@@ -28,13 +28,11 @@ internal static class SuccessionCommand
         Option<int[]> every = Numbers("--every", 1, 120, "Days from one sowing to the next; one number or more.");
         Option<int[]> times = Numbers("--times", 2, 100, "Sowings in all; one number or more.");
         Option<int?> gap = CommonOptions.Whole("--gap", "DAYS", 1, 365, "Days that one set-out supplies: longer between two is a gap. Default: what crops.csv says of the crop's harvest.");
-        Option<int?> seasons = CommonOptions.Whole("--seasons", "N", 1, 1_000_000, "Seasons to play of each schedule. Default: what site.toml says.");
-        Option<ulong?> seed = CommonOptions.Seed("--seed", "S", "Seed of all luck: the same seed gives the same answer. Default: what site.toml says.");
-        Option<int?> threads = CommonOptions.Whole("--threads", "T", 1, 1024, "Threads to play on; the answer does not depend on it. Default: one a core.");
+        var play = new PlayOptions("Seasons to play of each schedule.");
         Option<bool> json = CommonOptions.ForMachines("the schedules");
         var command = new Command("succession", "Tries a crop sown every so many days, so many times, each schedule on the same luck: whether the plan still fits, how late plants are, and the gaps in supply.")
         {
-            folder, batch, every, times, gap, seasons, seed, threads, json,
+            folder, batch, every, times, gap, play.Seasons, play.Seed, play.Threads, json,
         };
         command.Validators.Add(result =>
         {
@@ -49,10 +47,8 @@ internal static class SuccessionCommand
                 [.. parsed.GetRequiredValue(every).Distinct().Order()],
                 [.. parsed.GetRequiredValue(times).Distinct().Order()],
                 parsed.GetValue(gap),
-                parsed.GetValue(seasons),
-                parsed.GetValue(seed),
-                parsed.GetValue(threads),
                 parsed.GetValue(json)),
+            play.Of(parsed),
             desk));
         return command;
     }
@@ -78,7 +74,7 @@ internal static class SuccessionCommand
         },
     };
 
-    private static int Try(SuccessionSettings settings, Desk desk)
+    private static int Try(SuccessionSettings settings, Func<SeasonPlan, StudyOptions> optionsOf, Desk desk)
     {
         OpenedScenario opened = OpenedScenario.Open(settings.Directory);
         if (opened.Plan is not { } plan)
@@ -87,12 +83,7 @@ internal static class SuccessionCommand
         SuccessionLine line = LineOf(plan, settings);
         SupplyRule supply = SupplyOf(plan, line, settings);
         Schedule[] schedules = [.. settings.Every.SelectMany(every => settings.Times.Select(times => new Schedule(every, times)))];
-        var options = new StudyOptions
-        {
-            Seasons = settings.Seasons ?? plan.Scenario.Play.Seasons,
-            Seed = settings.Seed ?? plan.Scenario.Play.Seed,
-            Threads = settings.Threads ?? 0,
-        };
+        StudyOptions options = optionsOf(plan);
         int seasons = (int)Math.Min(int.MaxValue, (long)options.Seasons * schedules.Length);
         SuccessionResult result = PlayProgress.Draw(desk, seasons, progress => SuccessionRunner.Play(plan, line, schedules, supply, options, progress, desk.Cancel));
         if (settings.Json)
