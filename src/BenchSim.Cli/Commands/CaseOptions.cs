@@ -41,7 +41,7 @@ internal sealed class CaseOptions(string what)
     {
         if (IsAsked(result))
             return;
-        foreach (Option option in others.Prepend(_paper).Where(option => IsGiven(result, option)))
+        foreach (Option option in others.Prepend(_paper).Where(option => result.IsGiven(option)))
             result.AddError($"{option.Name} goes with --case; write --case too, or leave it out.");
     }
 
@@ -56,6 +56,4 @@ internal sealed class CaseOptions(string what)
 
     /// <summary>The paper that is usual where a site has these units.</summary>
     public static CasePaper Usual(UnitSystem units) => units == UnitSystem.Imperial ? CasePaper.Letter : CasePaper.A4;
-
-    private static bool IsGiven(CommandResult result, Option option) => result.GetResult(option) is { Implicit: false };
 }

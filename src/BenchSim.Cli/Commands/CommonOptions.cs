@@ -12,6 +12,9 @@ internal static class CommonOptions
     /// <summary>Name of the option for output that machines read.</summary>
     public const string Json = "--json";
 
+    /// <summary>Whether the user wrote an option, so that it is not there by its default alone.</summary>
+    public static bool IsGiven(this CommandResult result, Option option) => result.GetResult(option) is { Implicit: false };
+
     public static Option<bool> ForMachines(string what) => new(Json) { Description = $"Print {what} as JSON." };
 
     public static Argument<string> Folder(string what)

@@ -29,7 +29,7 @@ internal static class MergeCommand
         var command = new Command("merge", "Adds the parts of a run that \"run --shard\" wrote: the same answer and report, to the last byte, as one run of all seasons.") { files, place, require, noReport, json };
         command.Validators.Add(result =>
         {
-            if (result.GetResult(place) is { Implicit: false } && result.GetResult(noReport) is { Implicit: false })
+            if (result.IsGiven(place) && result.IsGiven(noReport))
                 result.AddError("--out and --no-report contradict each other; leave one out.");
         });
         command.SetAction(parsed => Merge(

@@ -24,11 +24,9 @@ internal static class PartOptions
     /// <summary>Refuses what a part cannot do.</summary>
     public static void RefuseContradictions(CommandResult result, Option shard, IEnumerable<Option> others)
     {
-        if (!IsGiven(result, shard))
+        if (!result.IsGiven(shard))
             return;
-        foreach (Option option in others.Where(option => IsGiven(result, option)))
+        foreach (Option option in others.Where(option => result.IsGiven(option)))
             result.AddError($"{option.Name} does not go with --shard: a part has no answer of its own; leave it out{(option.Name is "--require" or "--no-report" ? ", and give it to \"benchsim merge\"" : "")}.");
     }
-
-    private static bool IsGiven(CommandResult result, Option option) => result.GetResult(option) is { Implicit: false };
 }

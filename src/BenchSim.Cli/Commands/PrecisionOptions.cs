@@ -48,9 +48,9 @@ internal sealed class PrecisionOptions
     /// <summary>Refuses options that leave nothing to find out.</summary>
     public void RefuseContradictions(CommandResult result, IEnumerable<Option> others)
     {
-        if (IsGiven(result, _chance) || IsGiven(result, _late))
+        if (result.IsGiven(_chance) || result.IsGiven(_late))
         {
-            foreach (Option option in others.Where(option => IsGiven(result, option)))
+            foreach (Option option in others.Where(option => result.IsGiven(option)))
             {
                 string instead = string.Equals(option.Name, "--seasons", StringComparison.Ordinal) ? "; --least and --most set bounds" : "";
                 result.AddError($"{option.Name} does not go with --precision and --precision-late, which find the number of seasons themselves; leave it out{instead}.");
@@ -58,7 +58,7 @@ internal sealed class PrecisionOptions
         }
         else
         {
-            foreach (Option option in new Option[] { _least, _most }.Where(option => IsGiven(result, option)))
+            foreach (Option option in new Option[] { _least, _most }.Where(option => result.IsGiven(option)))
                 result.AddError($"{option.Name} goes with --precision or --precision-late; write one of them, or leave it out.");
         }
     }
@@ -83,8 +83,6 @@ internal sealed class PrecisionOptions
             Most = most ?? Math.Max(PrecisionGoal.UsualMost, least ?? 0),
         };
     }
-
-    private static bool IsGiven(CommandResult result, Option option) => result.GetResult(option) is { Implicit: false };
 
     private static double? Read(ArgumentResult result, double least, double most, string instead, bool isShare = true)
     {

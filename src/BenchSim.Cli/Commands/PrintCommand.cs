@@ -56,8 +56,7 @@ internal static class PrintCommand
 
     private static void RefuseContradictions(CommandResult result, Option<DateOnly?> from, Option<DateOnly?> to, Option<DateOnly?> week)
     {
-        bool Given(Option option) => result.GetResult(option) is { Implicit: false };
-        if (Given(week) && (Given(from) || Given(to)))
+        if (result.IsGiven(week) && (result.IsGiven(from) || result.IsGiven(to)))
             result.AddError("--week does not go with --from and --to; leave one or the other out.");
     }
 

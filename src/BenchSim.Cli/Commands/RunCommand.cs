@@ -74,14 +74,13 @@ internal static class RunCommand
 
     private static void RefuseContradictions(CommandResult result, Option season, Option batch, Option noReport, Option[] ofReports)
     {
-        bool Given(Option option) => result.GetResult(option) is { Implicit: false };
-        if (Given(season) != Given(batch))
+        if (result.IsGiven(season) != result.IsGiven(batch))
             result.AddError("--season and --batch go together; write both to read the story of one batch in one season.");
-        foreach (Option option in ofReports.Where(option => option.Name is "--out" or "--case" && Given(option) && Given(noReport)))
+        foreach (Option option in ofReports.Where(option => option.Name is "--out" or "--case" && result.IsGiven(option) && result.IsGiven(noReport)))
             result.AddError($"{option.Name} and --no-report contradict each other; leave one out.");
         foreach (Option option in ofReports)
         {
-            if ((Given(season) || Given(batch)) && Given(option))
+            if ((result.IsGiven(season) || result.IsGiven(batch)) && result.IsGiven(option))
                 result.AddError($"{option.Name} does not go with --season and --batch: a story plays one season and writes no report; leave it out.");
         }
     }
