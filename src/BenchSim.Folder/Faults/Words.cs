@@ -51,7 +51,7 @@ internal static class Words
 
     /// <summary>A temperature in the units of the site.</summary>
     public static string Temperature(double celsius, UnitSystem units) => units == UnitSystem.Imperial
-        ? $"{Number(Math.Round((celsius * 9 / 5) + 32, 1))} F"
+        ? UnitWords.Temperature(celsius, units)
         : $"{Number(celsius)} C";
 
     public static bool HasControlCharacter(string text) => PlainNames.HasHiddenCharacter(text);

@@ -10,7 +10,7 @@ public static class CropValues
     /// <summary>The value of a crop's column in the user's units; nothing for a column that holds no single value.</summary>
     public static string Of(Crop crop, string column, UnitSystem units)
     {
-        string Temperature(double celsius) => units == UnitSystem.Imperial ? $"{Plain(Math.Round((celsius * 1.8) + 32, 1))} °F" : $"{Plain(celsius)} °C";
+        string Temperature(double celsius) => units == UnitSystem.Imperial ? $"{Plain(UnitWords.Degrees(celsius, units))} °F" : $"{Plain(celsius)} °C";
         string TemperatureOrAny(double? celsius) => celsius is { } known ? Temperature(known) : "any";
         return column switch
         {
