@@ -23,6 +23,21 @@ internal sealed record BatchBar(BatchResult Batch, (int From, int To)? Mat, (int
     /// <summary>Mean days that a tray of the batch was held by the weather alone.</summary>
     public double HoldDays => HoldDaysOf(Batch);
 
+    /// <summary>The two as stretches that end where the bars do, the weather's last; none shorter than a twentieth of a day.</summary>
+    public IEnumerable<(bool IsHold, double From, double To)> Lost()
+    {
+        if ((Table ?? Bench ?? Mat) is not { } last)
+            yield break;
+        double end = last.To;
+        foreach ((bool isHold, double days) in new[] { (true, HoldDays), (false, WaitDays) })
+        {
+            if (days < 0.05)
+                continue;
+            yield return (isHold, end - days, end);
+            end -= days;
+        }
+    }
+
     /// <summary><see cref="WaitDays"/> of a batch.</summary>
     public static double WaitDaysOf(BatchResult batch) => batch.BlockedTrayDays.Sum(space => space.Mean) / Math.Max(1, batch.Plan.Trays);
 

@@ -69,6 +69,8 @@ internal static class BatchesPicture
         Phase(plot, bar.Table, y, Palette.Table);
         if (bar.PottedUp is { } potted)
             plot.Add.Line(potted, y - 0.42, potted, y + 0.42).LineStyle = new LineStyle(3, Palette.Ink);
+        foreach ((bool isHold, double from, double to) in bar.Lost())
+            plot.Add.Line(from, y - 0.4, to, y - 0.4).LineStyle = new LineStyle(2, isHold ? Palette.Hold : Palette.Ink);
         if (bar.Note is { } note)
         {
             Text text = plot.Add.Text(note, 0, y);
@@ -99,6 +101,8 @@ internal static class BatchesPicture
         plot.Legend.ManualItems.Add(new LegendItem { LabelText = "on the benches", FillColor = Palette.Bench });
         plot.Legend.ManualItems.Add(new LegendItem { LabelText = "on the hardening table", FillColor = Palette.Table });
         plot.Legend.ManualItems.Add(new LegendItem { LabelText = "potted up", LineColor = Palette.Ink, LineWidth = 3 });
+        plot.Legend.ManualItems.Add(new LegendItem { LabelText = "days waited for a place, mean", LineColor = Palette.Ink, LineWidth = 2 });
+        plot.Legend.ManualItems.Add(new LegendItem { LabelText = "days held by the weather, mean", LineColor = Palette.Hold, LineWidth = 2 });
         plot.Legend.ManualItems.Add(new LegendItem { LabelText = "wanted in the field", MarkerShape = MarkerShape.FilledDiamond, MarkerSize = 11, MarkerColor = Palette.Ink });
     }
 }

@@ -17,4 +17,5 @@ internal static class Palette
     public static readonly Color Mat = Color.FromHex("#d55e00");
     public static readonly Color Bench = Color.FromHex("#009e73");
     public static readonly Color Table = Color.FromHex("#56b4e9");
+    public static readonly Color Hold = Color.FromHex("#b3508a");
 }

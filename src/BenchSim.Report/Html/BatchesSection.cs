@@ -113,16 +113,8 @@ internal static class BatchesSection
     /// <summary>Under the end of the bars: how long a tray waited, and was held by the weather.</summary>
     private static void Lost(HtmlText html, SvgFrame frame, BatchBar bar, double y)
     {
-        if ((bar.Table ?? bar.Bench ?? bar.Mat) is not { } last)
-            return;
-        double end = last.To;
-        foreach ((string kind, double days) in new[] { ("hold", bar.HoldDays), ("wait", bar.WaitDays) })
-        {
-            if (days < 0.05)
-                continue;
-            html.Add($"<line class=\"{kind}\" x1=\"{frame.X(end - days)}\" y1=\"{y + RowHeight - 1.5}\" x2=\"{frame.X(end)}\" y2=\"{y + RowHeight - 1.5}\"/>");
-            end -= days;
-        }
+        foreach ((bool isHold, double from, double to) in bar.Lost())
+            html.Add($"<line class=\"{(isHold ? "hold" : "wait")}\" x1=\"{frame.X(from)}\" y1=\"{y + RowHeight - 1.5}\" x2=\"{frame.X(to)}\" y2=\"{y + RowHeight - 1.5}\"/>");
     }
 
     private static string Days(double days) => days < 0.05 ? "no day" : Numbers.Fine(days) + (Numbers.Fine(days) == "1" ? " day" : " days");
