@@ -76,9 +76,11 @@ internal sealed class OccupancyDrawing
         (double X, double Y)[] Steps(Func<int, int> value) =>
             [.. Enumerable.Range(0, _dates.Days).SelectMany(day => new[] { (Across(day), Down(value(day))), (Across(day + 1), Down(value(day))) })];
         sheet.Area([.. Steps(day => space.Held[day].P90), .. Steps(day => space.Held[day].P10).Reverse()], s_band);
-        sheet.Curve(Steps(day => space.Held[day].P50), 0.4, s_held);
-        sheet.Curve(Steps(day => space.Wanted[day].P50), 0.4, s_wanted, 1.4);
+
+        // What is held lies over the places there are, so that it is seen where the space is full.
         sheet.Curve(Steps(day => space.Places[day]), 0.55, Ink.Black);
+        sheet.Curve(Steps(day => space.Wanted[day].P50), 0.4, s_wanted, 1.4);
+        sheet.Curve(Steps(day => space.Held[day].P50), 0.4, s_held);
     }
 
     private void Marks(PdfSheet sheet, double x, double y, double wide, double high, Func<double, double> across, Func<double, double> down)

@@ -29,9 +29,11 @@ internal static class OccupancyPicture
         band.FillColor = Palette.Held.WithAlpha(0.25);
         band.LineWidth = 0;
         band.LegendText = "held, eight seasons of ten";
-        Line(plot, days, day => space.Held[day].P50, Palette.Held, 2, LinePattern.Solid, "held, median");
-        Line(plot, days, day => space.Wanted[day].P50, Palette.Wanted, 2, LinePattern.Dashed, "wanted without limit, median");
+
+        // What is held lies over the places there are, so that it is seen where the space is full.
         Line(plot, days, day => space.Places[day], Palette.Ink, 2.5f, LinePattern.Solid, "places there are");
+        Line(plot, days, day => space.Wanted[day].P50, Palette.Wanted, 2, LinePattern.Dashed, "wanted without limit, median");
+        Line(plot, days, day => space.Held[day].P50, Palette.Held, 2, LinePattern.Solid, "held, median");
 
         Picture.DateAxis(plot, dates);
         int[] marks = [.. scale.Marks];

@@ -120,9 +120,11 @@ internal static class OccupancySection
         frame.DrawScale(html, scale);
         frame.DrawDates(html);
         html.Add($"<path class=\"band\" d=\"{Band(frame, scale, space)}\"/>\n");
+
+        // What is held lies over the places there are, so that it is seen where the space is full.
+        html.Add($"<path class=\"capacity\" d=\"{Line(frame, scale, dates.Days, day => space.Places[day])}\"/>\n");
         html.Add($"<path class=\"wanted\" d=\"{Line(frame, scale, dates.Days, day => space.Wanted[day].P50)}\"/>\n");
         html.Add($"<path class=\"held\" d=\"{Line(frame, scale, dates.Days, day => space.Held[day].P50)}\"/>\n");
-        html.Add($"<path class=\"capacity\" d=\"{Line(frame, scale, dates.Days, day => space.Places[day])}\"/>\n");
         SvgFrame.Close(html);
     }
 

@@ -64,7 +64,7 @@ public sealed record SupplyNeeds
     [
         .. plan.Batches.Where(batch => batch.SowOn >= from && batch.SowOn <= to)
             .GroupBy(batch => (batch.Crop.Id, batch.Order.PacketId, Price: batch.Order.ThousandSeeds ?? plan.Scenario.Rules.Prices.ThousandSeeds, Line: batch.Order.PacketId is null ? batch.Order.Place : default))
-            .OrderBy(group => group.Key.Id, StringComparer.Ordinal)
+            .OrderBy(group => group.First().Crop.Name, StringComparer.Ordinal).ThenBy(group => group.Key.Id, StringComparer.Ordinal)
             .ThenBy(group => group.Key.PacketId ?? "", StringComparer.Ordinal)
             .ThenBy(group => group.Key.Price)
             .ThenBy(group => group.Key.Line.Line)
