@@ -46,27 +46,15 @@ public static class CompareFigures
         double nearest = Math.Min(Math.Abs(change.Low), Math.Abs(change.High));
         while (change.IsReal && decimals < 4 && Math.Round(nearest, decimals, MidpointRounding.AwayFromZero) == 0)
             decimals++;
-        return decimals == 1 && change.Measure.Kind == MeasureKind.EnergyCost ? 2 : decimals;
-    }
-
-    /// <summary>Decimals for a line that shows base, variant and difference: as <see cref="Decimals"/>, and up to two where the three as rounded would not add up.</summary>
-    /// <param name="change">What the variant changes.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="change"/> is null.</exception>
-    public static int DecimalsOfAll(MeasureChange change)
-    {
-        int decimals = Decimals(change);
-        while (decimals < 2 && !AddsUp(change, decimals))
-            decimals += change.Measure.Kind == MeasureKind.EnergyCost ? 2 : 1;
-        return decimals;
+        return decimals > 0 && change.Measure.Kind == MeasureKind.EnergyCost ? 2 : decimals;
     }
 
     /// <summary>The interval of a difference, with signs: "-3 to +12"; null where one season tells nothing of it.</summary>
     /// <param name="change">What the variant changes.</param>
-    /// <param name="decimals">Decimals, 0 to 4.</param>
     /// <exception cref="ArgumentNullException"><paramref name="change"/> is null.</exception>
-    public static string? Interval(MeasureChange change, int decimals)
+    public static string? Interval(MeasureChange change)
     {
-        ArgumentNullException.ThrowIfNull(change);
+        int decimals = Decimals(change);
         return double.IsNaN(change.HalfWidth) ? null : $"{Signed(change.Measure, change.Low, decimals)} to {Signed(change.Measure, change.High, decimals)}";
     }
 
@@ -102,13 +90,6 @@ public static class CompareFigures
     {
         string text = Points(share);
         return share > 0 && text is not "0" ? "+" + text : text;
-    }
-
-    private static bool AddsUp(MeasureChange change, int decimals)
-    {
-        double Rounded(double amount) => Math.Round(amount, decimals, MidpointRounding.AwayFromZero);
-        double off = Rounded(change.Variant) - Rounded(change.Base) - Rounded(change.Difference);
-        return Math.Abs(off) < 0.5 * Math.Pow(10, -decimals);
     }
 
     private static string Size(Measure measure, double size, int decimals)

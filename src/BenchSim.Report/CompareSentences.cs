@@ -22,7 +22,7 @@ public static class CompareSentences
         ArgumentNullException.ThrowIfNull(fits);
         string counts = $"{Numbers.Whole(fits.OnlyVariant)} of {Numbers.Count(seasons, "season", "seasons")} fit only with it, {Numbers.Whole(fits.OnlyBase)} only without";
         if (fits.Differing == 0)
-            return $"The chance that the plan fits: the same seasons fit, {Numbers.Whole(fits.Both)} of {Numbers.Whole(seasons)}.";
+            return $"The same seasons fit with and without {Name(variant)}: {Numbers.Whole(fits.Both)} of {Numbers.Whole(seasons)}.";
         if (!fits.IsReal)
             return $"No difference can be told in the chance that the plan fits: {CompareFigures.SignedPoints(fits.Low)} to {CompareFigures.SignedPoints(fits.High)} percentage points; {counts}.";
         (double least, double most) = fits.Difference > 0 ? (fits.Low, fits.High) : (-fits.High, -fits.Low);
@@ -81,7 +81,7 @@ public static class CompareSentences
         if (change.Differing == 0)
             return $"{char.ToUpperInvariant(name[0])}{name[1..]}: the same in every one of {played}.";
         string unit = CompareFigures.Unit(change.Measure);
-        return CompareFigures.Interval(change, CompareFigures.Decimals(change)) is { } interval
+        return CompareFigures.Interval(change) is { } interval
             ? $"No difference can be told in {name}: {interval}{(unit.Length > 0 ? " " + unit : "")}, {played}."
             : $"No difference can be told in {name}: one season says nothing of luck.";
     }

@@ -75,8 +75,8 @@ public static class InvestSentences
         if (each.IsFloor ? each.At <= 0 : double.IsPositiveInfinity(each.At))
             return $"It pays whatever {subject}{given}.";
         string bound = each.IsFloor ? "at least" : "at most";
-        return $"It pays if {subject} is {bound} {InvestNames.Value(each.Input, each.At, currency)} "
-            + $"({End(each, each.Low, currency)} to {End(each, each.High, currency)}){given}.";
+        return $"It pays if {subject} is {bound} {InvestNames.Value(each.Input, each.At, currency)}"
+            + $"{Span(each, currency)}{given}.";
     }
 
     /// <summary>A rate in percent, or that there is none; null where it cannot be told.</summary>
@@ -120,6 +120,10 @@ public static class InvestSentences
 
     private static string Doubt(BreakEven each) =>
         double.IsInfinity(each.Low) == double.IsInfinity(each.High) ? "" : ", though other seasons might have said otherwise";
+
+    // Where all seasons are alike, or there is one only, there is nothing between the ends.
+    private static string Span(BreakEven each, string currency) =>
+        each.Low.Equals(each.High) ? "" : $" ({End(each, each.Low, currency)} to {End(each, each.High, currency)})";
 
     private static string End(BreakEven each, double value, string currency)
     {

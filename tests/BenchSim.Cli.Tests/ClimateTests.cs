@@ -112,6 +112,15 @@ public sealed class ClimateTests
             Assert.Contains(caution, check.Sentences, StringComparison.Ordinal);
     }
 
+    // A price of a kilowatt-hour has more than two decimals as often as not.
+    [Fact]
+    public void A_price_of_fuel_is_printed_as_it_was_given()
+    {
+        using var folder = new TemporaryFolder();
+        Call check = Call.Run("check", PaperFarm.In(folder, house: PaperFarm.HoopHouse.Replace("fuel_price = 0.5", "fuel_price = 0.085", StringComparison.Ordinal), sections: "[prices]\ncurrency = \"EUR\"\n"));
+        Assert.Contains("House: electricity at EUR 0.085 per kWh, as given.", check.Sentences, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Mats_stand_with_their_electricity_and_the_check_of_their_circuit()
     {

@@ -16,7 +16,7 @@ public sealed class CompareTests
         Assert.Empty(compare.Error);
         Assert.Contains("* With \"slow\" the work takes ", compare.Sentences, StringComparison.Ordinal);
         Assert.Contains("- The plants out in time: the same in every one of 20 seasons.", compare.Sentences, StringComparison.Ordinal);
-        Assert.Contains("the same seasons fit, ", compare.Sentences, StringComparison.Ordinal);
+        Assert.Contains("The same seasons fit with and without ", compare.Sentences, StringComparison.Ordinal);
         Assert.Contains("comparisons made here (Bonferroni)", compare.Sentences, StringComparison.Ordinal);
         Assert.Equal(before, folder.Everything());
     }

@@ -75,7 +75,7 @@ public sealed class InvestTests
         {
             "With the figures given it pays on average: over 4 years the net present value is 457 (95 % interval 457 to 457, 3 seasons).",
             "in the words of the variant: made up",
-            "It pays if the value of a plant on time is at least 3.71 (3.71 to 3.71); 5.00 is given.",
+            "It pays if the value of a plant on time is at least 3.71; 5.00 is given.",
             "What decides it most are the value of a plant on time",
             "no financial advice",
             "gas and electrical work is for licensed people",

@@ -78,7 +78,7 @@ public class FaultMessageTests
     [Theory]
     [InlineData("work_days = [\"\"]", "site.toml:25:14: work_days has an empty text in its list; write a value between the quotation marks, or take them out")]
     [InlineData("days_off = [2027-03-01, \" \"]", "site.toml:25:25: days_off has an empty text in its list; write a value between the quotation marks, or take them out")]
-    [InlineData("light = [1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, \"\"]", "site.toml:25:43: light has an empty text in its list; write a value between the quotation marks, or take them out")]
+    [InlineData("light = [1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, \"\"]", "site.toml:25:43: light has an empty text in its list; write 12, one for each month, January first")]
     [InlineData("round_at = 08:59:59", "site.toml:25:12: round_at is \"08:59:59\", which is not a time of the day; write hours and minutes such as 08:00")]
     [InlineData("round_at = 08:59:00", null)]
     public void Rules_that_would_be_read_for_less_than_they_say(string line, string? message) => AssertFaults(

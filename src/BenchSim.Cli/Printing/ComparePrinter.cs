@@ -23,6 +23,7 @@ internal static class ComparePrinter
         desk.SayWrapped(
             $"Each interval allows for all {Figures.Whole(result.Comparisons)} comparisons made here (Bonferroni): with 95 % confidence every one of them holds at once. "
             + "Chances: Newcombe's paired interval; the rest: Student's interval of the mean difference, season by season.");
+        desk.SayWrapped("Each figure is rounded by itself, so that a difference may seem one off.");
         desk.SayWrapped("Sowings that a variant does not change keep the planned dates of the base, so that late means the same in both.");
         foreach (string caution in Cautions(result))
             desk.SayWrapped(caution);
@@ -57,13 +58,13 @@ internal static class ComparePrinter
         foreach (MeasureChange change in variant.Changes)
         {
             Measure measure = change.Measure;
-            int decimals = CompareFigures.DecimalsOfAll(change);
+            int decimals = CompareFigures.Decimals(change);
             table.Add(
                 measure.Name,
                 CompareFigures.Amount(measure, change.Base, decimals),
                 CompareFigures.Amount(measure, change.Variant, decimals),
                 CompareFigures.Signed(measure, change.Difference, decimals),
-                CompareFigures.Interval(change, decimals) ?? "-",
+                CompareFigures.Interval(change) ?? "-",
                 CompareFigures.Unit(measure));
         }
 

@@ -111,7 +111,7 @@ internal static class EnergyPrinter
     private static string Unit(Scenario scenario, Fuel fuel) => scenario.Units == UnitSystem.Metric ? fuel.MetricUnit : fuel.Unit;
 
     private static string PriceOfUnit(Scenario scenario, Fuel fuel, double price) =>
-        $"{Figures.Money(scenario.Units == UnitSystem.Metric ? price / fuel.MetricPerUnit : price, scenario.Rules.Prices.Currency)} per {Unit(scenario, fuel)}";
+        $"{Figures.Price(scenario.Units == UnitSystem.Metric ? price / fuel.MetricPerUnit : price, scenario.Rules.Prices.Currency)} per {Unit(scenario, fuel)}";
 
     private static string Cost(Scenario scenario, double units, double? price) =>
         price is { } each ? Figures.Money(units * each, scenario.Rules.Prices.Currency) : "-";

@@ -44,6 +44,13 @@ internal static class Figures
         return front.Length > 0 && char.IsLetter(front[^1]) ? $"{front} {Hundredths(amount)}" : front + Hundredths(amount);
     }
 
+    /// <summary>A price as it was given: two decimals, up to four where it has them.</summary>
+    public static string Price(double amount, string currency)
+    {
+        string front = SafeText.Short(currency, 10);
+        return front + (front.Length > 0 && char.IsLetter(front[^1]) ? " " : "") + amount.ToString("#,##0.00##", null);
+    }
+
     /// <summary>A share in percent: 91.5 %. Never 0 or 100 unless it is.</summary>
     public static string Percent(double share) => share switch
     {
@@ -60,7 +67,8 @@ internal static class Figures
         $"{Math.Round(chance.Low * 100, 1).ToString("0.#", null)} to {Math.Round(chance.High * 100, 1).ToString("0.#", null)} %";
 
     /// <summary>A temperature in the user's units.</summary>
-    public static string Temperature(double celsius, UnitSystem units) => UnitWords.Temperature(celsius, units);
+    public static string Temperature(double celsius, UnitSystem units) =>
+        units == UnitSystem.Imperial ? UnitWords.Temperature(celsius, units) : $"{Plain(celsius)} C";
 
     /// <summary>A difference of temperatures in the user's units.</summary>
     public static string Difference(double kelvin, UnitSystem units) =>

@@ -17,7 +17,7 @@ internal static class CropColumnList
         new(File, "id", "name", None, FieldDescription.Required, None,
             "Crop. An id of the built-in library overrides just the cells that are filled."),
         new(File, "name", "text", None, "the id", None, "Name shown to people."),
-        new(File, "like", "crop id", None, "none", None, "For a new crop: the relative that lends the cells left blank; it may borrow itself, from up to five one after another."),
+        new(File, "like", "crop id", None, "none", None, "For a new crop: the relative that lends the cells left blank; that relative may borrow too, at most five in a row."),
         Value("hardiness", "hardy, half-hardy, tender or very tender", None, "How it stands cold."),
         Value("emerge_base", "temperature", Temperature, "Medium temperature at and below which nothing comes up."),
         Value("emerge_optimum", "temperature", Temperature, "Medium temperature at which it comes up fastest; above the base."),

@@ -88,7 +88,7 @@ internal sealed class NormalsReader(CellReader cells, Section section)
         }
 
         var before = cells.Faults.Count;
-        var listed = section.List(key, "12 numbers between square brackets, one for each month, January first");
+        var listed = section.List(key, "12 numbers between square brackets, one for each month, January first", "write 12, one for each month, January first");
         if (cells.Faults.Count > before)
         {
             return null;

@@ -116,7 +116,7 @@ internal sealed class RulesReader(CellReader cells)
         }
 
         var before = cells.Faults.Count;
-        var listed = section.List("light");
+        var listed = section.List("light", instead: "write 12, one for each month, January first");
         var isWhole = cells.Faults.Count == before;
         var light = listed.Select(cell => cells.Fraction(cell, aboveNone: true)).OfType<double>().ToImmutableArray();
         if (listed.Count != 12 && isWhole)

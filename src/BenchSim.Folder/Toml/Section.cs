@@ -90,14 +90,15 @@ internal sealed class Section
     /// <summary>The values of a list; empty when it is not written.</summary>
     /// <param name="key">Key.</param>
     /// <param name="form">What a list of this key looks like, for the message where it is none.</param>
-    public IReadOnlyList<Cell> List(string key, string form = "a list such as [\"Mon\", \"Tue\"]")
+    /// <param name="instead">What to do about an empty text in it.</param>
+    public IReadOnlyList<Cell> List(string key, string form = "a list such as [\"Mon\", \"Tue\"]", string instead = "write a value between the quotation marks, or take them out")
     {
         var cells = new List<Cell>();
         foreach (var item in Items(key, form))
         {
             if (item is TomlScalar { Text: var text } && string.IsNullOrWhiteSpace(text))
             {
-                _faults.Add(item.Place, $"{key} has an empty text in its list", "write a value between the quotation marks, or take them out");
+                _faults.Add(item.Place, $"{key} has an empty text in its list", instead);
             }
             else if (item is TomlScalar scalar)
             {

@@ -45,13 +45,13 @@ internal static class CaseUncertainty
         foreach (MeasureChange change in variant.Changes)
         {
             Measure measure = change.Measure;
-            int decimals = CompareFigures.DecimalsOfAll(change);
+            int decimals = CompareFigures.Decimals(change);
             bool isSaid = measure.Kind == MeasureKind.EnergyCost || measure.Name.Contains(measure.Unit, StringComparison.Ordinal);
             string unit = isSaid ? "" : $", {PlainText.Short(measure.Unit, 20)}";
             yield return
             [
                 PlainText.Short(measure.Name, 60) + unit, CompareFigures.Amount(measure, change.Base, decimals), CompareFigures.Amount(measure, change.Variant, decimals),
-                CompareFigures.Signed(measure, change.Difference, decimals), CompareFigures.Interval(change, decimals) ?? "–",
+                CompareFigures.Signed(measure, change.Difference, decimals), CompareFigures.Interval(change) ?? "–",
             ];
         }
     }

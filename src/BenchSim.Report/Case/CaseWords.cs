@@ -27,7 +27,7 @@ internal static class CaseWords
     /// <summary>A difference that is real, with what it is a difference of, in a sentence.</summary>
     public static string Real(MeasureChange change)
     {
-        int decimals = CompareFigures.DecimalsOfAll(change);
+        int decimals = CompareFigures.Decimals(change);
         string Amount(double amount) => CompareFigures.Amount(change.Measure, amount, decimals);
         string name = change.Measure.Name;
         string unit = CompareFigures.Unit(change.Measure);

@@ -34,7 +34,7 @@ public static class CropValues
             "growth_base" => Temperature(crop.GrowthBaseC),
             "growth_cap" => Temperature(crop.GrowthCapC),
             "reference" => Temperature(crop.ReferenceC),
-            "days_to_ready" when crop.DaysToReady is { FromSowing: true } or { WithHardening: true } => $"{Written(crop.DaysToReady)}; {Plain(crop.GrowthDays)} of growth",
+            "days_to_ready" when crop.DaysToReady is { FromSowing: true } or { WithHardening: true } => $"{Written(crop.DaysToReady)} ({Plain(Math.Round(crop.GrowthDays, 1))} days of growth)",
             "growth_days" or "days_to_ready" => Grown(crop),
             "counted_from" => crop.DaysToReady is { } written ? written.FromSowing ? "sowing" : "emergence" : "",
             "includes_hardening" => crop.DaysToReady is { } days ? days.WithHardening ? "yes" : "no" : "",

@@ -104,7 +104,7 @@ internal static class OccupancySection
         if (ofAll >= lacking)
             return "";
         return ofAll == 0
-            ? $" Where a crop may stand elsewhere, others take the rest: {all} have places enough that day{(space.WaitedDays.Mean > 0 ? ", and yet trays meant for this space are refused a place, as not every crop may stand in the others" : "")}."
+            ? $" Where a crop may stand elsewhere, others take the rest: {all} have places enough that day.{(VerdictSpaces.Elsewhere(result, group) is null ? "" : " Yet trays are refused a place in some seasons, as not every crop may stand in every space.")}"
             : $" Where a crop may stand elsewhere, others take a part: {all} lack {Numbers.Count(ofAll, "place", "places")} that day.";
     }
 

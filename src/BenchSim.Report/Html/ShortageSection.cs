@@ -35,12 +35,13 @@ internal static class ShortageSection
         GroupResult? worst = result.Groups.Where(group => group.Shortage.P50 > 0).MaxBy(group => group.Shortage.P50);
         if (worst is null)
         {
-            string seasons = result.Groups.Any(group => group.Shortage.Most > 0) ? "in most seasons" : "in all seasons played";
+            if (result.Groups.Any(group => group.Shortage.Most > 0))
+                return "In most seasons there are places enough of every kind; in some there are not.";
             GroupResult[] refusing = [.. result.Groups.Where(group => group.RunsOut.Hits > 0)];
             if (refusing.Length == 0)
-                return seasons is "in most seasons" ? "In most seasons there are places enough of every kind; in some there are not." : "There are places enough of every kind in all seasons played.";
+                return "There are places enough of every kind in all seasons played.";
             string reasons = string.Join(" ", refusing.Select(group => VerdictSpaces.Elsewhere(result, group)).OfType<string>());
-            return $"Counted together, the spaces of each kind have places enough {seasons}, and yet trays are refused a place. "
+            return "Counted together, the spaces of each kind have places enough in all seasons played, and yet trays are refused a place. "
                 + (reasons.Length > 0 ? reasons : "The trays that stand there cannot go on in time.");
         }
 

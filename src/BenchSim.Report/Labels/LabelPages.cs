@@ -79,13 +79,14 @@ internal static class LabelPages
         return wanted <= width ? style : style with { Points = points * Math.Max(least, width / wanted * 0.999) };
     }
 
-    // A crop with a long name leaves its grower room: at most half of the line.
+    // A crop with a long name leaves its grower room: half of the line, or what it does not need.
     private static string Cut(Line line, double width, TextStyle style)
     {
         if (line.Tail.Length == 0 || WidthOf(line.Text, line, style) <= width)
             return line.Text;
-        string tail = " · " + PdfLetters.Shortened(PdfLetters.Settable(line.Tail, line.IsBold), width / 2, style);
         string head = line.Text[..^(line.Tail.Length + " · ".Length)];
+        double room = Math.Max(width / 2, width - WidthOf(head + " · ", line, style));
+        string tail = " · " + PdfLetters.Shortened(PdfLetters.Settable(line.Tail, line.IsBold), room, style);
         return PdfLetters.Shortened(PdfLetters.Settable(head, line.IsBold), width - WidthOf(tail, line, style), style) + tail;
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Results;
 
@@ -45,19 +46,39 @@ internal static class VerdictSpaces
         && result.Spaces.Where(space => space.Space.Kind == group.Kind).All(space => space.Wanted.Zip(space.Places).All(day => day.First.Most <= day.Second));
 
     /// <summary>
-    /// Which space of a kind is full while the kind as a whole has places enough in most seasons: what waits may not stand where there is room.
-    /// Null where the whole kind is short, or none of its spaces is.
+    /// Which space of a kind is full while the kind as a whole has places enough in all seasons: what waits may not stand where there is room.
+    /// Null where the whole kind is ever short, where none of its spaces is, and where whatever waits for one may stand in all the others too.
     /// </summary>
     public static string? Elsewhere(StudyResult result, GroupResult group)
     {
-        SpaceResult[] spaces = [.. result.Spaces.Where(space => space.Space.Kind == group.Kind)];
-        SpaceResult[] full = [.. spaces.Where(space => space.WaitedDays.Mean > 0).OrderByDescending(space => space.WaitedDays.Mean)];
-        if (group.RunsOut.Hits == 0 || group.Shortage.P50 > 0 || spaces.Length < 2 || full.Length == 0 || IsOnlyBlocked(result, group))
+        if (group.RunsOut.Hits == 0 || group.Shortage.Most > 0 || IsOnlyBlocked(result, group))
+            return null;
+        SpaceResult[] full =
+        [
+            .. result.Spaces.Where(space => space.Space.Kind == group.Kind && space.WaitedDays.Mean > 0 && IsKeptFromOthers(result, space))
+                .OrderByDescending(space => space.WaitedDays.Mean),
+        ];
+        if (full.Length == 0)
             return null;
         string names = PlainText.List([.. full.Take(MostSpaces).Select(space => SavingWords.Name(space.Space))]);
-        return $"All {Trade.Plural(group.Kind)} together have places enough{(group.Shortage.Most > 0 ? " in most seasons" : "")}: what waits is meant for {names}, "
-            + "and finds the spaces it may stand in full or shut, though others have room (too cold for it, shut that day, or not on its list).";
+        return $"All {Trade.Plural(group.Kind)} together have places enough: what waits is meant for {names}, and may not stand in every other space (too cold for it, not on its list, or shut for a time).";
     }
+
+    // Whether some batch that may stand in a space may not stand in another of its kind, or finds another shut for a time.
+    private static bool IsKeptFromOthers(StudyResult result, SpaceResult space)
+    {
+        int at = result.Plan.Scenario.Spaces.IndexOf(space.Space);
+        int[] others = [.. result.Plan.Scenario.Spaces.Select((each, index) => (each, index)).Where(each => each.each.Kind == space.Space.Kind && each.index != at).Select(each => each.index)];
+        bool isOneShut = result.Spaces.Any(other => other.Space.Kind == space.Space.Kind && other != space && other.Places.Contains(0) && other.Places.Any(places => places > 0));
+        return isOneShut || result.Plan.Batches.Select(batch => ListOf(batch, space.Space.Kind)).Any(list => list.Contains(at) && others.Any(other => !list.Contains(other)));
+    }
+
+    private static ImmutableArray<int> ListOf(BatchPlan batch, SpaceKind kind) => kind switch
+    {
+        SpaceKind.Mat => batch.Mats,
+        SpaceKind.Bench => batch.Benches,
+        _ => batch.Tables,
+    };
 
     /// <summary>
     /// The group that runs out first: of those that run out in at least half as many seasons as the one that runs out most often, the

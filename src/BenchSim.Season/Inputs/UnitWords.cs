@@ -51,5 +51,5 @@ public static class UnitWords
         : FormattableString.Invariant($"{millimetres:0} mm");
 
     // Nothing is ever -0.
-    private static double Tenths(double value) => Math.Round(value, 1) + 0.0;
+    private static double Tenths(double value) => Math.Round(value, 1, MidpointRounding.AwayFromZero) + 0.0;
 }

@@ -51,12 +51,14 @@ internal static class BreakEvens
     private static bool LongerHelps(CaseInputs inputs, double benefit) =>
         (inputs with { Life = 2 }).Net(benefit) >= (inputs with { Life = 1 }).Net(benefit);
 
+    // Where a longer life does the opposite of what it does on average, all lives will do or none does that could be named in the same words.
     private static double Life(CaseInputs inputs, double benefit, bool isFloor)
     {
         int[] paying = [.. Enumerable.Range(1, LongestLife).Where(life => (inputs with { Life = life }).Net(benefit) >= 0)];
-        if (isFloor)
-            return paying.Length > 0 ? paying[0] : double.PositiveInfinity;
-        return paying.Length == 0 ? double.NegativeInfinity : paying.Length == LongestLife ? double.PositiveInfinity : paying[^1];
+        bool isEvery = paying.Length == LongestLife;
+        if (paying.Length == 0 || (!isEvery && LongerHelps(inputs, benefit) != isFloor))
+            return isFloor ? double.PositiveInfinity : double.NegativeInfinity;
+        return isFloor ? (isEvery ? 0 : paying[0]) : isEvery ? double.PositiveInfinity : paying[^1];
     }
 
     // The net present value is a straight line in each of these inputs, so two points of it are enough.

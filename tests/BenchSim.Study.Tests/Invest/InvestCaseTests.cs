@@ -120,6 +120,17 @@ public class InvestCaseTests
         Assert.Equal(double.IsInfinity(most), life.IsHopeless);
     }
 
+    // Half the seasons bring 175 plants, worth 140, half none: 70 a year on average, above the 66 that a year's delay of the 1,100 at the end costs at 6 %, so that a longer life helps
+    // and every life pays: -1000 + (70 + 1100) / 1.06 = 103.8 after one year. With other seasons, 40 a year say, it pays for a few years only: no shortest life could be named.
+    [Fact]
+    public void Where_other_seasons_turn_what_a_longer_life_does_the_interval_is_open()
+    {
+        InvestResult result = Case(
+            Terms with { Capital = 1000, LifeYears = 10, DiscountRate = 0.06, Upkeep = 0, Residual = 1100 }, (season, kind) => kind == MoneyKind.Plants && season % 2 == 0 ? (175, 0) : (0, 0), 20);
+        BreakEven life = result.BreakEvens.Single(each => each.Input == InvestInput.Life);
+        Assert.Equal((true, 0.0, 0.0, double.PositiveInfinity), (life.IsFloor, life.At, life.Low, life.High));
+    }
+
     [Fact]
     public void Luck_from_year_to_year_spreads_a_life_as_the_binomial_law_says()
     {
