@@ -105,6 +105,10 @@ public class FaultMessageTests
         TestFolder.Faults(TestFolder.Site("kind = \"constant\"\nlow = \"12 C\"\nhigh = \"20 C\"", "kind = \"record\"\nfile = \"Plan.csv\"")),
         "site.toml:26:8: file is \"Plan.csv\", and plan.csv is another file of the scenario; give the weather record a name of its own, such as \"weather.csv\"");
 
+    [Fact]
+    public void A_line_of_blanks_before_the_heading_does_not_decide_what_separates_the_cells() => AssertFaults(
+        TestFolder.Faults(plan: "   \nid;crop;plants;sow\na;tomato;100;2027-03-01\n"));
+
     // 10,000,000 plants, a plant a tray, 2 places a tray.
     [Fact]
     public void Trays_that_want_more_places_than_there_can_be()

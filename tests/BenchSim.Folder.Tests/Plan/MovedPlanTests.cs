@@ -38,12 +38,12 @@ public class MovedPlanTests
         Assert.Equal(plan, MovedPlan.Write([.. plan], ImmutableDictionary<string, DateOnly>.Empty).ToArray());
     }
 
-    // Read back, the new plan has the new sow dates and is otherwise the old one, batch by batch.
+    // A sign before a number is read as the plan reads it. Read back, the new plan has the new sow dates and is otherwise the old one, batch by batch.
     [Fact]
     public void What_is_written_reads_as_the_plan_with_other_sow_dates()
     {
         const string Plan = "Set out,id,crop,plants,Every-days,times,earlier,later,packet,sow\n"
-            + "2027-05-20,t,tomato,100,7,3,2,3,p,\n,u,lettuce,50,10,2,,,,2027-03-08\n2027-05-25,v,tomato,70,,,,,,2027-03-15\n";
+            + "2027-05-20,t,tomato,100,7,+3,2,3,p,\n,u,lettuce,50,10,2,,,,2027-03-08\n2027-05-25,v,tomato,70,,,,,,2027-03-15\n";
         var moves = new Dictionary<string, DateOnly>(StringComparer.Ordinal) { ["t-1"] = Monday, ["t-3"] = Monday.AddDays(9), ["u-2"] = Monday.AddDays(16), ["v"] = Monday.AddDays(10) };
         using var before = new TestFolder(plan: Plan);
         using var after = new TestFolder(plan: Encoding.UTF8.GetString(MovedPlan.Write([.. Encoding.UTF8.GetBytes(Plan)], moves).AsSpan()));
@@ -59,6 +59,7 @@ public class MovedPlanTests
     [InlineData("id,crop,plants,sow,earlier,note\nx-1,tomato,100,2027-02-27,3,n\nx-2,tomato,100,2027-03-08,,n\n", true)]
     [InlineData("id,crop,plants,sow,note\nx-1,tomato,100,2027-02-27,n\nx-2,tomato,100,2027-03-08,my own\n", false)]
     [InlineData("id,crop,plants,sow,note\nx-1,tomato,100,2027-02-27,n\n", false)]
+    [InlineData("id,crop,plants,sow,times,every_days,note\nx,tomato,100,2027-03-01,2,2000000000,n\n", false)]
     [InlineData("dear diary", false)]
     [InlineData("", false)]
     [InlineData("\"", false)]
