@@ -58,8 +58,8 @@ public static class BottleneckSentences
         if (result.LatePlantDays == 0 || result.Pairs.IsEmpty || result.Pairs.Any(pair => pair.HelpsTogether))
             yield break;
         BottleneckPair best = result.Pairs.MinBy(pair => pair.BeyondSum.Difference)!;
-        if (result.Seasons == 1 && best.BeyondSum.Difference < 0)
-            yield return $"{SavingWords.Name(best.First)} and {SavingWords.Name(best.Second)} together, without limit on both, save {SavingWords.Amount(best.LatePlantDays.Difference)} late plant-days in that season, {SavingWords.Amount(best.BeyondSum.Difference)} more than each alone adds up to.";
+        if (result.Seasons == 1 && best is { BeyondSum.Difference: < 0, LatePlantDays.Difference: < 0 })
+            yield return $"{SavingWords.Name(best.First)} and {SavingWords.Name(best.Second)} together, without limit on both, save {SavingWords.Amount(best.LatePlantDays.Difference)} late plant-days in that season, {SavingWords.Amount(best.BeyondSum.Difference)} more than the two save apart.";
         else
             yield return $"No two spaces together save more than each alone adds up to, as far as can be told ({Numbers.Count(result.Pairs.Length, "pair was", "pairs were")} tried).";
     }

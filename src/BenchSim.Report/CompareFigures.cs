@@ -33,7 +33,7 @@ public static class CompareFigures
 
     /// <summary>
     /// Decimals that show the first figure of half the interval, and an end of a real difference as something other than 0; two where the
-    /// difference never varies but is not whole. Money has none or two.
+    /// difference never varies but is not whole. Money never has one alone.
     /// </summary>
     /// <param name="change">What the variant changes.</param>
     /// <exception cref="ArgumentNullException"><paramref name="change"/> is null.</exception>
@@ -46,7 +46,7 @@ public static class CompareFigures
         double nearest = Math.Min(Math.Abs(change.Low), Math.Abs(change.High));
         while (change.IsReal && decimals < 4 && Math.Round(nearest, decimals, MidpointRounding.AwayFromZero) == 0)
             decimals++;
-        return decimals > 0 && change.Measure.Kind == MeasureKind.EnergyCost ? 2 : decimals;
+        return decimals == 1 && change.Measure.Kind == MeasureKind.EnergyCost ? 2 : decimals;
     }
 
     /// <summary>The interval of a difference, with signs: "-3 to +12"; null where one season tells nothing of it.</summary>

@@ -79,7 +79,7 @@ public static class CompareSentences
         string name = Subject(change.Measure);
         string played = Numbers.Count(seasons, "season", "seasons");
         if (change.Differing == 0)
-            return $"{char.ToUpperInvariant(name[0])}{name[1..]}: the same in every one of {played}.";
+            return $"{char.ToUpperInvariant(name[0])}{name[1..]}: the same in {(seasons == 1 ? "the one season played" : "every one of " + played)}.";
         string unit = CompareFigures.Unit(change.Measure);
         return CompareFigures.Interval(change) is { } interval
             ? $"No difference can be told in {name}: {interval}{(unit.Length > 0 ? " " + unit : "")}, {played}."

@@ -10,6 +10,7 @@ namespace BenchSim.Report;
 public static class InvestSentences
 {
     private const int LongestName = 60;
+    private const string OtherSeasons = ", though other seasons might have said otherwise";
 
     /// <summary>Whether it pays on average.</summary>
     /// <param name="result">The case.</param>
@@ -73,7 +74,7 @@ public static class InvestSentences
         if (each.IsHopeless)
             return $"No {Whatever(each.Input)} makes it pay{Doubt(each)}.";
         if (each.IsFloor ? each.At <= 0 : double.IsPositiveInfinity(each.At))
-            return $"It pays whatever {subject}{given}.";
+            return $"It pays whatever {subject}{(IsSureOfAny(each) ? "" : OtherSeasons)}{given}.";
         string bound = each.IsFloor ? "at least" : "at most";
         return $"It pays if {subject} is {bound} {InvestNames.Value(each.Input, each.At, currency)}"
             + $"{Span(each, currency)}{given}.";
@@ -119,7 +120,10 @@ public static class InvestSentences
     };
 
     private static string Doubt(BreakEven each) =>
-        double.IsInfinity(each.Low) == double.IsInfinity(each.High) ? "" : ", though other seasons might have said otherwise";
+        double.IsInfinity(each.Low) == double.IsInfinity(each.High) ? "" : OtherSeasons;
+
+    // Whether any value would do in all of the interval too.
+    private static bool IsSureOfAny(BreakEven each) => each.IsFloor ? each.High <= 0 : double.IsPositiveInfinity(each.Low);
 
     // Where all seasons are alike, or there is one only, there is nothing between the ends.
     private static string Span(BreakEven each, string currency) =>
@@ -127,6 +131,8 @@ public static class InvestSentences
 
     private static string End(BreakEven each, double value, string currency)
     {
+        if (each.Input == InvestInput.Life && value == 0)
+            return "any value";
         if (double.IsFinite(value))
             return InvestNames.Value(each.Input, value, currency);
         return each.IsFloor == double.IsPositiveInfinity(value) ? "no value that would do" : "any value";

@@ -46,11 +46,24 @@ internal sealed class OwnFolder(string directory, params string[] names)
 
     private void RefuseOtherKind()
     {
-        if (TargetFolder.MarkerText(Path.Combine(directory, ReportFolder.MarkerName)) is not { } marker)
+        if (Marker() is not { } marker)
             return;
         string[] lines = marker.Split('\n', StringSplitOptions.RemoveEmptyEntries);
         IEnumerable<string> own = lines.Skip(1).Where(line => !line.StartsWith(Inputs, StringComparison.Ordinal));
         if (!own.Order(StringComparer.Ordinal).SequenceEqual(names.Order(StringComparer.Ordinal), StringComparer.Ordinal))
             throw new ReportRefusedException($"Nothing was written: '{directory}' holds a report of another kind. Name another folder.");
+    }
+
+    // None stands there, or another writer has just taken it away.
+    private string? Marker()
+    {
+        try
+        {
+            return TargetFolder.MarkerText(Path.Combine(directory, ReportFolder.MarkerName));
+        }
+        catch (Exception failure) when (failure is FileNotFoundException or DirectoryNotFoundException)
+        {
+            return null;
+        }
     }
 }

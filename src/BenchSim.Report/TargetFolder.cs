@@ -235,22 +235,15 @@ internal sealed partial class TargetFolder
     }
 
     /// <summary>What the marker holds; null when it is not ours.</summary>
+    /// <exception cref="IOException">Another writer takes it away in this moment: what stands must be looked at again.</exception>
     internal static string? MarkerText(string marker)
     {
         // An empty one is none of ours, and a named pipe, which seems empty, would hold up whoever opens it.
         var file = new FileInfo(marker);
         if (!file.Exists || file.LinkTarget is not null || file.Length is 0 or > 1_000_000)
             return null;
-        try
-        {
-            string text = File.ReadAllText(marker).ReplaceLineEndings("\n");
-            return text.StartsWith(ReportFolder.MarkerText, StringComparison.Ordinal) ? text : null;
-        }
-        catch (Exception failure) when (failure is FileNotFoundException or DirectoryNotFoundException)
-        {
-            // Another writer has just taken it away.
-            return null;
-        }
+        string text = File.ReadAllText(marker).ReplaceLineEndings("\n");
+        return text.StartsWith(ReportFolder.MarkerText, StringComparison.Ordinal) ? text : null;
     }
 
     private static HashSet<string> InputsOf(string marker) =>

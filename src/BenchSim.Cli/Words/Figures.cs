@@ -44,11 +44,11 @@ internal static class Figures
         return front.Length > 0 && char.IsLetter(front[^1]) ? $"{front} {Hundredths(amount)}" : front + Hundredths(amount);
     }
 
-    /// <summary>A price as it was given: two decimals, up to four where it has them.</summary>
+    /// <summary>A price as it was given: two decimals, up to eight where it has them.</summary>
     public static string Price(double amount, string currency)
     {
         string front = SafeText.Short(currency, 10);
-        return front + (front.Length > 0 && char.IsLetter(front[^1]) ? " " : "") + amount.ToString("#,##0.00##", null);
+        return front + (front.Length > 0 && char.IsLetter(front[^1]) ? " " : "") + amount.ToString("#,##0.00######", null);
     }
 
     /// <summary>A share in percent: 91.5 %. Never 0 or 100 unless it is.</summary>

@@ -93,7 +93,7 @@ internal static class OccupancySection
             : $" On the worst day of each season, whichever date that is, the places lacking are {Spreads.Amount(group.Shortage, "place", "places")}.";
     }
 
-    // With no limit every crop goes to its first preference: one space may lack places that others of its kind have.
+    // With no limit every crop goes to its first preference: one space may lack places that others of its kind have. Where trays wait for it all the same, others do not help.
     private static string OthersTakeTheRest(SpaceResult space, StudyResult result, int day, int lacking)
     {
         GroupResult? group = result.Groups.FirstOrDefault(group => group.Kind == space.Space.Kind);
@@ -101,10 +101,10 @@ internal static class OccupancySection
             return "";
         int ofAll = Math.Max(0, group.Wanted[day].P50 - group.Places[day]);
         string all = $"all {Trade.Plural(group.Kind)} together";
-        if (ofAll >= lacking)
+        if (ofAll >= lacking || (ofAll == 0 && space.WaitedDays.Mean > 0))
             return "";
         return ofAll == 0
-            ? $" Where a crop may stand elsewhere, others take the rest: {all} have places enough that day.{(VerdictSpaces.Elsewhere(result, group) is null ? "" : " Yet trays are refused a place in some seasons, as not every crop may stand in every space.")}"
+            ? $" Where a crop may stand elsewhere, others take the rest: {all} have places enough that day."
             : $" Where a crop may stand elsewhere, others take a part: {all} lack {Numbers.Count(ofAll, "place", "places")} that day.";
     }
 

@@ -41,8 +41,9 @@ internal static class ShortageSection
             if (refusing.Length == 0)
                 return "There are places enough of every kind in all seasons played.";
             string reasons = string.Join(" ", refusing.Select(group => VerdictSpaces.Elsewhere(result, group)).OfType<string>());
-            return "Counted together, the spaces of each kind have places enough in all seasons played, and yet trays are refused a place. "
-                + (reasons.Length > 0 ? reasons : "The trays that stand there cannot go on in time.");
+            if (reasons.Length == 0 && refusing.All(group => VerdictSpaces.IsOnlyBlocked(result, group)))
+                reasons = "The trays that stand there cannot go on in time.";
+            return $"Counted together, the spaces of each kind have places enough in all seasons played, and yet trays are refused a place.{(reasons.Length > 0 ? " " : "")}{reasons}";
         }
 
         return $"The largest shortage is of {Trade.Place(worst.Kind)}s: {Spreads.Amount(worst.Shortage, "place", "places")} on the worst day.";

@@ -16,11 +16,12 @@ internal static class VerdictSowing
             yield return $"Hardly or never sown: {Names(unsown, batch => $" (in {Spreads.OfAll(batch.SownFirst.Happened, result.Seasons)})")}.";
 
         SiteRules rules = result.Plan.Scenario.Rules;
-        BatchResult[] late = [.. result.Batches.Where(batch => batch.SownFirst.IsUsual() && batch.SownLast.P50 > rules.WorkDayFrom(batch.Plan.SowOn.AddDays(rules.SowWaitDays + 1)))];
+        BatchResult[] late = [.. result.Batches.Where(batch => batch.SownLast.IsUsual() && batch.SownLast.P50 > rules.WorkDayFrom(batch.Plan.SowOn.AddDays(rules.SowWaitDays + 1)))];
         if (late.Length > 0)
         {
             var dates = new Dates(result.Plan);
-            yield return $"Sown later than the plan allows{(result.Seasons == 1 ? "" : " in most seasons")}: {Names(late, batch => $" (the last on {dates.Plain(batch.SownLast.P50!.Value)}, planned for {dates.Plain(batch.Plan.SowOn)})")}.";
+            string typically = result.Seasons == 1 ? "" : "typically ";
+            yield return $"Sown later than the plan allows: {Names(late, batch => $" (the last {typically}on {dates.Plain(batch.SownLast.P50!.Value)}, planned for {dates.Plain(batch.Plan.SowOn)})")}.";
         }
 
         int mostly = result.Batches.Count(batch => batch.GivenUp.P50 > 0);

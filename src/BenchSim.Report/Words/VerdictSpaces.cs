@@ -55,7 +55,7 @@ internal static class VerdictSpaces
             return null;
         SpaceResult[] full =
         [
-            .. result.Spaces.Where(space => space.Space.Kind == group.Kind && space.WaitedDays.Mean > 0 && IsKeptFromOthers(result, space))
+            .. result.Spaces.Where(space => space.Space.Kind == group.Kind && space.WaitedDays.Mean > 0 && IsKeptFromOthers(result, group, space))
                 .OrderByDescending(space => space.WaitedDays.Mean),
         ];
         if (full.Length == 0)
@@ -64,13 +64,14 @@ internal static class VerdictSpaces
         return $"All {Trade.Plural(group.Kind)} together have places enough: what waits is meant for {names}, and may not stand in every other space (too cold for it, not on its list, or shut for a time).";
     }
 
-    // Whether some batch that may stand in a space may not stand in another of its kind, or finds another shut for a time.
-    private static bool IsKeptFromOthers(StudyResult result, SpaceResult space)
+    // Whether a batch that waits for a space may not stand in another of its kind, or another is shut on a day on which trays wait.
+    private static bool IsKeptFromOthers(StudyResult result, GroupResult group, SpaceResult space)
     {
         int at = result.Plan.Scenario.Spaces.IndexOf(space.Space);
-        int[] others = [.. result.Plan.Scenario.Spaces.Select((each, index) => (each, index)).Where(each => each.each.Kind == space.Space.Kind && each.index != at).Select(each => each.index)];
-        bool isOneShut = result.Spaces.Any(other => other.Space.Kind == space.Space.Kind && other != space && other.Places.Contains(0) && other.Places.Any(places => places > 0));
-        return isOneShut || result.Plan.Batches.Select(batch => ListOf(batch, space.Space.Kind)).Any(list => list.Contains(at) && others.Any(other => !list.Contains(other)));
+        SpaceResult[] others = [.. result.Spaces.Where(other => other.Space.Kind == group.Kind && other != space)];
+        return others.Any(other => other.Places.Zip(group.Waiting).Any(day => day.First == 0 && day.Second.Most > 0))
+            || result.Batches.Where(batch => batch.BlockedTrayDays[at].Mean > 0)
+                .Any(batch => others.Any(other => !ListOf(batch.Plan, group.Kind).Contains(result.Plan.Scenario.Spaces.IndexOf(other.Space))));
     }
 
     private static ImmutableArray<int> ListOf(BatchPlan batch, SpaceKind kind) => kind switch

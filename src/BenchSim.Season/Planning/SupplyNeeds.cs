@@ -9,7 +9,7 @@ public sealed record SupplyNeeds
     /// <summary>Litres in a cubic foot: 0.3048 metres cubed, exactly.</summary>
     public const double LitresACubicFoot = 28.316846592;
 
-    /// <summary>Seed by crop and packet, in order of crop and packet.</summary>
+    /// <summary>Seed by crop and packet, in order of the name of the crop, then of packet.</summary>
     public required ImmutableArray<SeedNeed> Seeds { get; init; }
 
     /// <summary>Trays and flats by type, trays first, in order of id.</summary>
@@ -64,7 +64,7 @@ public sealed record SupplyNeeds
     [
         .. plan.Batches.Where(batch => batch.SowOn >= from && batch.SowOn <= to)
             .GroupBy(batch => (batch.Crop.Id, batch.Order.PacketId, Price: batch.Order.ThousandSeeds ?? plan.Scenario.Rules.Prices.ThousandSeeds, Line: batch.Order.PacketId is null ? batch.Order.Place : default))
-            .OrderBy(group => group.First().Crop.Name, StringComparer.Ordinal).ThenBy(group => group.Key.Id, StringComparer.Ordinal)
+            .OrderBy(group => group.First().Crop.Name, StringComparer.OrdinalIgnoreCase).ThenBy(group => group.Key.Id, StringComparer.Ordinal)
             .ThenBy(group => group.Key.PacketId ?? "", StringComparer.Ordinal)
             .ThenBy(group => group.Key.Price)
             .ThenBy(group => group.Key.Line.Line)
