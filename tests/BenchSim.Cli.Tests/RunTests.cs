@@ -8,6 +8,12 @@ public sealed class RunTests
 {
     private const string Few = "--seasons=20";
 
+    private const string AlwaysMild = """
+        kind = "constant"
+        low = 12
+        high = 20
+        """;
+
     [Fact]
     public void Prints_the_verdict_and_writes_the_report_beside_the_folder()
     {
@@ -40,42 +46,8 @@ public sealed class RunTests
     public void A_full_bench_beside_an_empty_one_that_is_too_cold_is_named()
     {
         using var folder = new TemporaryFolder();
-        string farm = Directory.CreateDirectory(folder.In("farm")).FullName;
-        File.WriteAllText(Path.Combine(farm, "plan.csv"), "id,crop,plants,set_out,tray\nceleriac,celeriac,2000,2027-06-01,200-cell\n");
-        File.WriteAllText(
-            Path.Combine(farm, "site.toml"),
-            """
-            [site]
-            name = "Two benches"
-            units = "metric"
-            [season]
-            opens = 2027-02-01
-            closes = 2027-06-15
-            [[house]]
-            id = "warm"
-            night = 18
-            [[house]]
-            id = "cold"
-            night = 8
-            [[space]]
-            id = "warm-bench"
-            kind = "bench"
-            house = "warm"
-            places = 10
-            [[space]]
-            id = "cold-bench"
-            kind = "bench"
-            house = "cold"
-            places = 100
-            [[space]]
-            id = "table"
-            kind = "table"
-            places = 100
-            [weather]
-            kind = "constant"
-            low = 12
-            high = 20
-            """);
+        string farm = Farm(
+            folder, "celeriac,celeriac,2000,2027-04-01,200-cell", Space("bench", "warm", 10) + Space("bench", "cold", 100) + Space("table", "", 100), AlwaysMild);
         Call run = Call.Run("run", farm, Few);
         Assert.Equal((0, ""), (run.Code, run.Error));
         Assert.Contains("The benches run out:", run.Sentences, StringComparison.Ordinal);
@@ -91,44 +63,11 @@ public sealed class RunTests
     public void What_may_stand_everywhere_is_not_said_to_be_kept_out()
     {
         using var folder = new TemporaryFolder();
-        string farm = Directory.CreateDirectory(folder.In("farm")).FullName;
-        File.WriteAllText(
-            Path.Combine(farm, "plan.csv"),
-            "id,crop,plants,sow,tray\ne,basil,60,2027-03-01,128-cell\na,lettuce,3000,2027-03-08,128-cell\nb,lettuce,3000,2027-04-12,128-cell\nc,lettuce,3000,2027-05-10,128-cell\n");
-        File.WriteAllText(
-            Path.Combine(farm, "site.toml"),
-            """
-            [site]
-            name = "Blocked by the table"
-            units = "metric"
-            [season]
-            opens = 2027-03-01
-            closes = 2027-07-31
-            [[house]]
-            id = "warm"
-            night = 18
-            [[house]]
-            id = "cool"
-            night = 8
-            [[space]]
-            id = "warm-bench"
-            kind = "bench"
-            house = "warm"
-            places = 20
-            [[space]]
-            id = "cool-bench"
-            kind = "bench"
-            house = "cool"
-            places = 20
-            [[space]]
-            id = "table"
-            kind = "table"
-            places = 4
-            [weather]
-            kind = "constant"
-            low = 12
-            high = 20
-            """);
+        string farm = Farm(
+            folder,
+            "e,basil,60,2027-03-01,128-cell\na,lettuce,3000,2027-03-08,128-cell\nb,lettuce,3000,2027-04-12,128-cell\nc,lettuce,3000,2027-05-10,128-cell",
+            Space("bench", "warm", 20) + Space("bench", "cold", 20) + Space("table", "", 4),
+            AlwaysMild);
         Call run = Call.Run("run", farm, Few, "--no-report");
         Assert.Equal((0, ""), (run.Code, run.Error));
         Assert.Contains("The benches run out too: in all seasons", run.Sentences, StringComparison.Ordinal);
@@ -137,48 +76,17 @@ public sealed class RunTests
 
     // Twenty places of benches, in one or two, that every crop may use: late celeriac and the lettuce want 22 in a few seasons.
     [Theory]
-    [InlineData("""
-        [[space]]
-        id = "bench"
-        kind = "bench"
-        house = "warm"
-        places = 20
-        """)]
-    [InlineData("""
-        [[space]]
-        id = "bench"
-        kind = "bench"
-        house = "warm"
-        places = 10
-        [[space]]
-        id = "bench2"
-        kind = "bench"
-        house = "warm"
-        places = 10
-        """)]
-    public void Benches_that_are_short_in_a_few_seasons_are_called_short_and_not_forbidden(string benches)
+    [InlineData(20, 0)]
+    [InlineData(10, 10)]
+    public void Benches_that_are_short_in_a_few_seasons_are_called_short_and_not_forbidden(int first, int second)
     {
         using var folder = new TemporaryFolder();
-        string farm = Directory.CreateDirectory(folder.In("farm")).FullName;
-        File.WriteAllText(Path.Combine(farm, "plan.csv"), "id,crop,plants,sow,tray\na,celeriac,2000,2027-02-15,200-cell\nb,lettuce,1500,2027-05-15,128-cell\n");
-        File.WriteAllText(
-            Path.Combine(farm, "site.toml"),
-            $"""
-            [site]
-            name = "Enough for most"
-            units = "metric"
-            [season]
-            opens = 2027-02-01
-            closes = 2027-07-15
-            [[house]]
-            id = "warm"
-            night = 18
-            [[space]]
-            id = "table"
-            kind = "table"
-            places = 200
-            {benches}
-            [weather]
+        string more = second > 0 ? Space("bench", "warm", second).Replace("warm-bench", "second", StringComparison.Ordinal) : "";
+        string farm = Farm(
+            folder,
+            "a,celeriac,2000,2027-02-15,200-cell\nb,lettuce,1500,2027-05-15,128-cell",
+            Space("bench", "warm", first) + more + Space("table", "", 200),
+            """
             kind = "normals"
             low = [-5, -4, 0, 5, 9, 13, 15, 14, 10, 5, 1, -3]
             high = [2, 4, 9, 15, 20, 24, 26, 25, 20, 14, 8, 3]
@@ -344,4 +252,34 @@ public sealed class RunTests
     {
         public override void Write(string? value) => throw new IOException("No space left on device");
     }
+
+    /// <summary>A farm with a warm house of 18 C and a cold one of 8 C at night.</summary>
+    private static string Farm(TemporaryFolder folder, string sowings, string spaces, string weather)
+    {
+        string farm = Directory.CreateDirectory(folder.In("farm")).FullName;
+        File.WriteAllText(Path.Combine(farm, "plan.csv"), $"id,crop,plants,sow,tray\n{sowings}\n");
+        File.WriteAllText(
+            Path.Combine(farm, "site.toml"),
+            $"""
+            [site]
+            name = "Two houses"
+            units = "metric"
+            [season]
+            opens = 2027-02-01
+            closes = 2027-07-31
+            [[house]]
+            id = "warm"
+            night = 18
+            [[house]]
+            id = "cold"
+            night = 8
+            {spaces}
+            [weather]
+            {weather}
+            """);
+        return farm;
+    }
+
+    private static string Space(string kind, string house, int places) =>
+        $"[[space]]\nid = \"{house}-{kind}\"\nkind = \"{kind}\"\n{(house.Length > 0 ? $"house = \"{house}\"\n" : "")}places = {places}\n";
 }
