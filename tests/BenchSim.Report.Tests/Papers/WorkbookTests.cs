@@ -42,6 +42,24 @@ public class WorkbookTests
         }
     }
 
+    // 45 F is 7.2 C, and in Celsius it is told as what it is.
+    [Theory]
+    [InlineData(UnitSystem.Imperial, "Cold below, F", "Carry in below, F", 45.0)]
+    [InlineData(UnitSystem.Metric, "Cold below, C", "Carry in below, C", 7.2)]
+    public void Nights_are_told_in_the_units_of_the_site(UnitSystem units, string cold, string carryIn, double degrees)
+    {
+        SeasonPlan plan = SyntheticPlan.Spring();
+        plan = plan with
+        {
+            Scenario = plan.Scenario with { Units = units },
+            Batches = [.. plan.Batches.Select(batch => batch with { Crop = batch.Crop with { HardenAboveC = 7.2 } })],
+        };
+        object?[][] rows = new SmallWorkbook(Workbook.Write(PaperSample.Of(plan))).Rows("Nights");
+        Assert.Equal((cold, carryIn), (rows[0][5], rows[0][8]));
+        Assert.All(rows[1..], row => Assert.Equal(degrees, (double)row[5]!, 9));
+        Assert.True(rows.Length > 1);
+    }
+
     [Fact]
     public void Batches_labels_and_order_agree_with_the_plan()
     {

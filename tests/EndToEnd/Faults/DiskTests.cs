@@ -35,6 +35,21 @@ public sealed class DiskTests
         Assert.Equal(before, FolderText.Of(farm.Report));
     }
 
+    // A named pipe holds up whoever opens it, until somebody writes into it: whoever is held up is ended after a minute.
+    [LinuxFact]
+    public async Task A_named_pipe_in_the_place_of_a_file_of_ours_is_refused_and_not_waited_for()
+    {
+        using SmallFarm farm = await SmallFarm.MakeAsync();
+        Command run = await Command.ShellAsync("mkdir \"$REPORT\" && mkfifo \"$REPORT/.benchsim-report\" && exec timeout -s KILL 60 \"$@\"", [("REPORT", farm.Report)], farm.Run());
+        Assert.Equal(2, run.Code);
+        Assert.Contains("exists and BenchSim did not write it", run.Error, StringComparison.Ordinal);
+
+        string plan = Path.Combine(farm.Scenario, "plan-levelled.csv");
+        Command level = await Command.ShellAsync("mkfifo \"$PLAN\" && exec timeout -s KILL 60 \"$@\"", [("PLAN", plan)], "level", farm.Scenario, "--seasons", "3");
+        Assert.Equal(2, level.Code);
+        Assert.Contains("is not a levelled form of this plan", level.Error, StringComparison.Ordinal);
+    }
+
     // /dev/full is a device on which every write finds the disk full.
     [LinuxFact]
     public async Task An_answer_that_finds_the_disk_full_ends_with_exit_code_2_and_no_trace()
