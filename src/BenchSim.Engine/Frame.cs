@@ -8,7 +8,7 @@ namespace BenchSim.Engine;
 /// </summary>
 internal abstract class Frame
 {
-    /// <summary>The process that this call is part of; null before it starts.</summary>
+    /// <summary>The process that this call is part of; null before it starts, and when the process has ended.</summary>
     public Story? Story;
 
     /// <summary>The call that awaits this one; null for the outermost.</summary>
@@ -48,24 +48,20 @@ internal sealed class Frame<TMachine> : Frame
     private const int MostKept = 16_384;
 
     [ThreadStatic]
-    private static Frame<TMachine>? s_kept;
+    private static Stack? s_kept;
 
-    private Frame<TMachine>? _nextKept;
-    private int _keptBelow;
     private TMachine _machine = default!;
 
-    public static Frame<TMachine> Rent()
-    {
-        ref var top = ref s_kept;
-        var frame = top;
-        if (frame is null) return new Frame<TMachine>();
-        top = frame._nextKept;
-        return frame;
-    }
+    public static Frame<TMachine> Rent() => (s_kept ??= new Stack()).Pop() ?? new Frame<TMachine>();
 
     public void Hold(ref TMachine machine) => _machine = machine;
 
-    public override void MoveNext() => _machine.MoveNext();
+    // A process that ended in this turn has left the frame: it is given back here, where the type of the machine is known.
+    public override void MoveNext()
+    {
+        _machine.MoveNext();
+        if (Story is null) GiveBack();
+    }
 
     public override void GiveBack()
     {
@@ -74,10 +70,36 @@ internal sealed class Frame<TMachine> : Frame
         Story = null;
         Caller = null;
         Failure = null;
-        ref var top = ref s_kept;
-        _keptBelow = top is null ? 0 : top._keptBelow + 1;
-        if (_keptBelow >= MostKept) return;
-        _nextKept = top;
-        top = this;
+        (s_kept ??= new Stack()).Push(this);
+    }
+
+    /// <summary>The frames kept, the last one first.</summary>
+    private sealed class Stack
+    {
+        private Frame<TMachine>[] _frames = new Frame<TMachine>[16];
+        private int _count;
+
+        // A frame that is taken is let go: it knows its simulation, which nothing here may keep from the garbage collector.
+        public Frame<TMachine>? Pop()
+        {
+            if (_count == 0) return null;
+            ref var top = ref _frames[--_count];
+            var frame = top;
+            top = null!;
+            return frame;
+        }
+
+        public void Push(Frame<TMachine> frame)
+        {
+            var frames = _frames;
+            if ((uint)_count < (uint)frames.Length) frames[_count++] = frame;
+            else if (_count < MostKept) Widen(frame);
+        }
+
+        private void Widen(Frame<TMachine> frame)
+        {
+            Array.Resize(ref _frames, 2 * _count);
+            _frames[_count++] = frame;
+        }
     }
 }

@@ -15,7 +15,7 @@ public sealed class Places
     private readonly int _firstCapacity;
     private readonly int _declaredMost;
     private Story? _first;
-    private Story? _last;
+    private Story? _last; // says something only while somebody stands in line
     private bool _refusedSome;
 
     /// <summary>Makes places in a simulation.</summary>
@@ -113,8 +113,7 @@ public sealed class Places
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
         var story = Simulation.Current();
-        if (!story.RemoveHolding(_index, count))
-            throw new InvalidOperationException($"{story.Name} cannot leave {count} of {Name}: it holds {story.HeldOf(_index)}.");
+        if (!story.Holdings.Remove(_index, count)) ThrowHoldsFewer(story, count);
         Held -= count;
         HeldLevel?.Set(Simulation.Now, Held);
         if (Simulation.Trace is not null) Note(story, TraceAct.Leaves, count);
@@ -136,20 +135,21 @@ public sealed class Places
         ServeLine();
     }
 
-    internal bool TakeAtOnce(int count)
-    {
-        var story = Simulation.Current();
-        if ((_first is not null && !MayOvertake) || count > Capacity - Held) return false;
-        Hand(story, count);
-        Waits?.Add(0);
-        return true;
-    }
+    internal bool TakeAtOnce(int count) => TryHand(Simulation.Current(), count);
 
+    /// <summary>Puts a process at the end of the line.</summary>
     internal void StandInLine(Story story, int count, int order)
     {
+        story.WakeOrder = order;
+        if (IsTooMuch(count))
+        {
+            // The capacity was lowered between asking and waiting.
+            Refuse(story, count);
+            return;
+        }
+
         story.WaitsFor = this;
         story.Wanted = count;
-        story.WakeOrder = order;
         story.WaitsSince = Simulation.Now;
         if (_first is null) _first = story;
         else _last!.NextInLine = story;
@@ -174,7 +174,7 @@ public sealed class Places
         for (var story = _first; story?.NextInLine is { } next; story = next) ahead.Add(next, story);
     }
 
-    internal int HeldBy(Story story) => story.HeldOf(_index);
+    internal int HeldBy(Story story) => story.Holdings.Of(_index);
 
     internal void Restart()
     {
@@ -186,14 +186,33 @@ public sealed class Places
         if (HeldLevel is not null) Watch();
     }
 
+    // Texts are put together in methods of their own: in one that runs millions of times they would take room, to be cleared at each call.
+    private void ThrowHoldsFewer(Story story, int count) =>
+        throw new InvalidOperationException($"{story.Name} cannot leave {count} of {Name}: it holds {story.Holdings.Of(_index)}.");
+
     private bool IsTooMuch(int count) => count > Capacity && count > _declaredMost;
 
     private PlacesRefusedException Refusal(Story story, int count) => new(story.Name, Name, count, Math.Max(Capacity, _declaredMost));
 
+    private void Refuse(Story story, int count)
+    {
+        story.Refusal = Refusal(story, count);
+        _refusedSome = true;
+        Simulation.Wake(story);
+    }
+
+    private bool TryHand(Story story, int count)
+    {
+        if (count > Capacity - Held || (_first is not null && !MayOvertake)) return false;
+        Hand(story, count);
+        Waits?.Add(0);
+        return true;
+    }
+
     private void Hand(Story story, int count)
     {
         Held += count;
-        story.AddHolding(_index, count);
+        story.Holdings.Add(_index, count);
         HeldLevel?.Set(Simulation.Now, Held);
         if (Simulation.Trace is not null) Note(story, TraceAct.Takes, count);
     }
@@ -202,7 +221,7 @@ public sealed class Places
     {
         Story? before = null;
         var story = _first;
-        while (story is not null)
+        while (Held < Capacity && story is not null)
         {
             var next = story.NextInLine;
             if (story.Wanted <= Capacity - Held)
@@ -212,7 +231,7 @@ public sealed class Places
                 Waits?.Add(Simulation.Now - story.WaitsSince);
                 Simulation.Wake(story);
             }
-            else if (MayOvertake && Capacity > Held)
+            else if (MayOvertake)
             {
                 before = story;
             }
@@ -235,9 +254,7 @@ public sealed class Places
             if (IsTooMuch(story.Wanted))
             {
                 Unlink(story, before);
-                story.Refusal = Refusal(story, story.Wanted);
-                _refusedSome = true;
-                Simulation.Wake(story);
+                Refuse(story, story.Wanted);
             }
             else
             {
@@ -250,9 +267,16 @@ public sealed class Places
 
     private void Unlink(Story story, Story? before)
     {
-        if (before is null) _first = story.NextInLine;
-        else before.NextInLine = story.NextInLine;
-        if (ReferenceEquals(_last, story)) _last = before;
+        if (before is null)
+        {
+            _first = story.NextInLine;
+        }
+        else
+        {
+            before.NextInLine = story.NextInLine;
+            if (ReferenceEquals(_last, story)) _last = before;
+        }
+
         story.NextInLine = null;
         story.WaitsFor = null;
         InLine--;

@@ -2,19 +2,20 @@ namespace BenchSim.Engine;
 
 /// <summary>
 /// Processes that are due at this very instant with order 0, first come first. They carry the same running numbers as calendar entries, so
-/// taking the lower number of the two gives the order that the calendar alone would give, without the cost of a heap.
+/// taking the lower number of the two gives the order that the calendar alone would give, without the cost of a heap. A
+/// structure for the reason given at <see cref="Calendar"/>.
 /// </summary>
-internal sealed class ReadyLine
+internal struct ReadyLine()
 {
     private (long Rank, int Slot)[] _ring = new (long, int)[64];
     private int _first;
     private int _count;
 
-    public bool IsEmpty => _count == 0;
+    public readonly bool IsEmpty => _count == 0;
 
-    public int Count => _count;
+    public readonly int Count => _count;
 
-    public long FirstRank => _ring[_first].Rank;
+    public readonly long FirstRank => _ring[_first].Rank;
 
     public void Add(long rank, int slot)
     {

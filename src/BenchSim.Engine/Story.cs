@@ -10,8 +10,7 @@ internal sealed class Story(Simulation simulation, int slot)
 {
     private string _name = "";
     private int _number = -1;
-    private Holding[] _holdings = new Holding[4];
-    private int _holdingCount;
+    private Holdings _holdings = new();
     private bool _goOn;
 
     public Simulation Simulation { get; } = simulation;
@@ -42,7 +41,8 @@ internal sealed class Story(Simulation simulation, int slot)
 
     public string Name => _number < 0 ? _name : string.Create(CultureInfo.InvariantCulture, $"{_name} {_number}");
 
-    public ReadOnlySpan<Holding> Holdings => _holdings.AsSpan(0, _holdingCount);
+    /// <summary>What it holds.</summary>
+    public ref Holdings Holdings => ref _holdings;
 
     public void Begin(Frame frame, string name, int number, long startNumber)
     {
@@ -56,12 +56,12 @@ internal sealed class Story(Simulation simulation, int slot)
     /// <summary>Runs until it has to wait or ends. Calls of other processes run here in turn, so that no call nests on the machine's stack.</summary>
     public void Run()
     {
-        do
+        Top!.MoveNext();
+        while (_goOn)
         {
             _goOn = false;
             Top!.MoveNext();
         }
-        while (_goOn);
     }
 
     public void Call(Frame callee, Frame caller)
@@ -80,11 +80,10 @@ internal sealed class Story(Simulation simulation, int slot)
 
     public void End()
     {
-        if (_holdingCount > 0) ThrowStillHolds();
+        if (!_holdings.IsEmpty) ThrowStillHolds();
         Simulation.NoteEnd(this);
-        var frame = Top!;
+        Top!.Story = null;
         Top = null;
-        frame.GiveBack();
         Simulation.FreeSlot(this);
     }
 
@@ -102,62 +101,16 @@ internal sealed class Story(Simulation simulation, int slot)
             frame = caller;
         }
 
-        _holdingCount = 0;
+        _holdings.Clear();
         WaitsFor = null;
         NextInLine = null;
         Refusal = null;
     }
 
-    public void AddHolding(int placesIndex, int count)
-    {
-        var holdings = _holdings;
-        for (var i = 0; i < _holdingCount; i++)
-        {
-            if (holdings[i].PlacesIndex != placesIndex) continue;
-            holdings[i].Count += count;
-            return;
-        }
-
-        if (_holdingCount == holdings.Length) Array.Resize(ref _holdings, 2 * _holdingCount);
-        _holdings[_holdingCount++] = new Holding { PlacesIndex = placesIndex, Count = count };
-    }
-
-    /// <summary>Takes places off what it holds; false, and no change, if it does not hold so many.</summary>
-    public bool RemoveHolding(int placesIndex, int count)
-    {
-        var holdings = _holdings;
-        for (var i = 0; i < _holdingCount; i++)
-        {
-            if (holdings[i].PlacesIndex != placesIndex) continue;
-            if (holdings[i].Count < count) return false;
-            holdings[i].Count -= count;
-            if (holdings[i].Count == 0) holdings[i] = holdings[--_holdingCount];
-            return true;
-        }
-
-        return false;
-    }
-
-    public int HeldOf(int placesIndex)
-    {
-        foreach (var holding in Holdings)
-        {
-            if (holding.PlacesIndex == placesIndex) return holding.Count;
-        }
-
-        return 0;
-    }
-
     private void ThrowStillHolds()
     {
-        var left = _holdings[0];
+        var left = _holdings.All().First();
         throw new ProcessException(
             Name, Simulation.Now, $"It ended while it still held {left.Count} of {Simulation.PlacesAt(left.PlacesIndex).Name}. Leave them first.", null);
-    }
-
-    public struct Holding
-    {
-        public int PlacesIndex;
-        public int Count;
     }
 }

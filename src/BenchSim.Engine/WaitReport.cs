@@ -64,7 +64,7 @@ public sealed class WaitReport
         var holders = simulation.AllPlaces.ToDictionary(places => places, _ => new List<Story>());
         foreach (var story in living)
         {
-            foreach (var holding in story.Holdings) holders[simulation.PlacesAt(holding.PlacesIndex)].Add(story);
+            foreach (var holding in story.Holdings.All()) holders[simulation.PlacesAt(holding.PlacesIndex)].Add(story);
         }
 
         return holders;

@@ -54,6 +54,39 @@ public class PlacesProperties
             iter: 1000,
             seed: "0000000000004");
 
+    // One process takes and leaves places of five kinds as it comes, also more than it holds. Against a ledger.
+    [Fact]
+    public void A_process_holds_what_it_took_and_has_not_left() =>
+        Gen.Select(Gen.Int[0, 4], Gen.Int[-3, 3]).Array[0, 60].Sample(
+            steps =>
+            {
+                var simulation = new Simulation();
+                var kinds = Enumerable.Range(0, 5).Select(i => new Places(simulation, $"kind {i}", 100)).ToArray();
+                var ledger = new int[kinds.Length];
+                simulation.Start(Live(), "lot");
+                simulation.Run();
+                Assert.All(kinds, kind => Assert.Equal(0, kind.Held));
+
+                async Process Live()
+                {
+                    foreach (var (kind, count) in steps)
+                    {
+                        if (count > 0) await kinds[kind].Take(count);
+                        else if (count < 0 && -count > ledger[kind]) Assert.Throws<InvalidOperationException>(() => kinds[kind].Leave(-count));
+                        else if (count < 0) kinds[kind].Leave(-count);
+                        if (count > 0 || -count <= ledger[kind]) ledger[kind] += count;
+                        Assert.Equal(ledger, kinds.Select(one => one.Held));
+                    }
+
+                    for (var kind = 0; kind < kinds.Length; kind++)
+                    {
+                        if (ledger[kind] > 0) kinds[kind].Leave(ledger[kind]);
+                    }
+                }
+            },
+            iter: 500,
+            seed: "0000000000006");
+
     private static async Process Live(Simulation simulation, Places[] places, Step[] program)
     {
         foreach (var step in program)

@@ -177,6 +177,24 @@ public class PlacesTests
         async Process Forget() => await bench.Take(2);
     }
 
+    [Theory]
+    [InlineData(1, "3 of bench")]
+    [InlineData(3, "1 of mat")]
+    public void What_is_left_in_hand_is_named_also_when_other_places_were_left(int left, string named)
+    {
+        var mat = new Places(_simulation, "mat", 1);
+        var bench = new Places(_simulation, "bench", 3);
+        _simulation.Start(Forget(), "lot");
+        Assert.Equal($"lot, day 0: It ended while it still held {named}. Leave them first.", Assert.Throws<ProcessException>(_simulation.Run).Message);
+
+        async Process Forget()
+        {
+            await mat.Take(1);
+            await bench.Take(3);
+            (left == 1 ? mat : bench).Leave(left);
+        }
+    }
+
     [Fact]
     public void Senseless_numbers_are_refused()
     {

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace BenchSim.Engine.Tests;
 
 public class ProcessTests
@@ -207,6 +209,59 @@ public class ProcessTests
             await places.Take(1);
             await _simulation.Delay(100);
             places.Leave(1);
+        }
+    }
+
+    // The first run leaves frames to be used again; the second takes them and is let go in the middle.
+    [Fact]
+    public void Nothing_outlives_a_simulation_that_is_let_go()
+    {
+        Leave(100);
+        var left = Leave(1);
+        GC.Collect();
+        GC.WaitForPendingFinalizers();
+        GC.Collect();
+        Assert.False(left.IsAlive);
+
+        [MethodImpl(MethodImplOptions.NoInlining)]
+        static WeakReference Leave(double until)
+        {
+            var simulation = new Simulation();
+            for (var i = 0; i < 20; i++) simulation.Start(Rest(simulation), "lot", i);
+            simulation.Run(until);
+            return new WeakReference(simulation);
+        }
+
+        static async Process Rest(Simulation simulation) => await simulation.Delay(10);
+    }
+
+    [Fact]
+    public void A_simulation_may_go_on_in_another_thread()
+    {
+        var bench = new Places(_simulation, "bench", 3);
+        var left = 0;
+        for (var i = 0; i < 50; i++) _simulation.Start(Visit(), "lot", i);
+        for (var day = 1; day <= 20; day++)
+        {
+            var thread = new Thread(() => _simulation.Run(day));
+            thread.Start();
+            thread.Join();
+        }
+
+        // 50 visits of a day each, three at a time: seventeen days.
+        Assert.Equal((50, 0), (left, bench.Held));
+
+        async Process Visit()
+        {
+            await Part();
+            left++;
+        }
+
+        async Process Part()
+        {
+            await bench.Take(1);
+            await _simulation.Delay(1);
+            bench.Leave(1);
         }
     }
 
