@@ -67,7 +67,7 @@ public sealed class Places
     /// <summary>Processes in line over time; null until <see cref="Watch"/>.</summary>
     public Level? LineLevel { get; private set; }
 
-    /// <summary>Days from asking with <see cref="Take"/> to getting, 0 for those who got at once; null until <see cref="Watch"/>.</summary>
+    /// <summary>Days from asking with <see cref="Take"/> or <see cref="Use"/> to getting, 0 for those who got at once; null until <see cref="Watch"/>.</summary>
     public Tally? Waits { get; private set; }
 
     /// <summary>Starts to keep statistics, from now. Until then they cost nothing.</summary>
@@ -91,6 +91,25 @@ public sealed class Places
         return new PlacesRequest(this, count, order);
     }
 
+    /// <summary>
+    /// Takes places, holds them for some days and leaves them, all in one: await it, and the process goes on when it has left them. It is
+    /// <see cref="Take"/>, <see cref="Simulation.Delay"/> and <see cref="Leave"/> one after the other, but without a turn between standing in
+    /// line and holding.
+    /// </summary>
+    /// <param name="count">Places, 1 or more.</param>
+    /// <param name="days">Days from when it gets the places, 0 or more. They are given when it asks; if they depend on when it gets them, use single steps.</param>
+    /// <param name="order">Who goes first among those due when the days are over, or when the request is refused: the lower, from -32,768 to 32,767.</param>
+    /// <exception cref="PlacesRefusedException">There are never so many places.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A count below 1, days below 0, endless or not a number, or an order out of range.</exception>
+    public PlacesUse Use(int count, double days, int order = 0)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        if (!(days >= 0 && days < double.PositiveInfinity)) ThrowDays(days);
+        Simulation.CheckOrder(order);
+        if (IsTooMuch(count)) throw Refusal(Simulation.Current(), count);
+        return new PlacesUse(this, count, days, order);
+    }
+
     /// <summary>Takes what fits now, without waiting: nothing while others stand in line, unless overtaking is allowed.</summary>
     /// <param name="most">The most places wanted, 0 or more.</param>
     /// <returns>Places taken, from 0 to <paramref name="most"/>.</returns>
@@ -105,7 +124,7 @@ public sealed class Places
         return count;
     }
 
-    /// <summary>Leaves places that the running process holds. Those in line get them in the same moment, and go on after this process pauses.</summary>
+    /// <summary>Leaves places that the running process holds. Those in line get them in the same moment; they go on after this process pauses, or with <see cref="Use"/> when their days are over.</summary>
     /// <param name="count">Places, 1 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">A count below 1.</exception>
     /// <exception cref="InvalidOperationException">The process does not hold so many, or no process is running.</exception>
@@ -137,8 +156,20 @@ public sealed class Places
 
     internal bool TakeAtOnce(int count) => TryHand(Simulation.Current(), count);
 
+    /// <summary>Hands places to a process, or puts it at the end of the line; its turn comes some days after it gets them.</summary>
+    internal void UseOrStandInLine(Story story, int count, double days, int order)
+    {
+        if (!ReferenceEquals(story.Simulation, Simulation)) throw ProcessBuilder.OutsideProcess();
+        if (TryHand(story, count)) Simulation.SuspendFor(story, days, order);
+        else StandInLine(story, count, order, days);
+    }
+
     /// <summary>Puts a process at the end of the line.</summary>
-    internal void StandInLine(Story story, int count, int order)
+    /// <param name="story">Who.</param>
+    /// <param name="count">Places wanted.</param>
+    /// <param name="order">Order of its next turn.</param>
+    /// <param name="useDays">Days from getting the places to that turn; below 0 to have it as soon as it gets them.</param>
+    internal void StandInLine(Story story, int count, int order, double useDays = -1)
     {
         story.WakeOrder = order;
         if (IsTooMuch(count))
@@ -150,6 +181,7 @@ public sealed class Places
 
         story.WaitsFor = this;
         story.Wanted = count;
+        story.UseDays = useDays;
         story.WaitsSince = Simulation.Now;
         if (_first is null) _first = story;
         else _last!.NextInLine = story;
@@ -187,6 +219,9 @@ public sealed class Places
     }
 
     // Texts are put together in methods of their own: in one that runs millions of times they would take room, to be cleared at each call.
+    private static void ThrowDays(double days) =>
+        throw new ArgumentOutOfRangeException(nameof(days), days, "Places are used for 0 days or more, and not for ever.");
+
     private void ThrowHoldsFewer(Story story, int count) =>
         throw new InvalidOperationException($"{story.Name} cannot leave {count} of {Name}: it holds {story.Holdings.Of(_index)}.");
 
@@ -229,7 +264,8 @@ public sealed class Places
                 Unlink(story, before);
                 Hand(story, story.Wanted);
                 Waits?.Add(Simulation.Now - story.WaitsSince);
-                Simulation.Wake(story);
+                if (story.UseDays < 0) Simulation.Wake(story);
+                else Simulation.SuspendFor(story, story.UseDays, story.WakeOrder);
             }
             else if (MayOvertake)
             {

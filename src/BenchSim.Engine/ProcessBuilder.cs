@@ -65,6 +65,7 @@ public struct ProcessBuilder
         var story = _frame.Story!;
         if (typeof(TAwaiter) == typeof(Pause)) story.Simulation.Suspend(story, Unsafe.As<TAwaiter, Pause>(ref awaiter));
         else if (typeof(TAwaiter) == typeof(PlacesRequest)) Unsafe.As<TAwaiter, PlacesRequest>(ref awaiter).Suspend(story);
+        else if (typeof(TAwaiter) == typeof(PlacesUse)) Unsafe.As<TAwaiter, PlacesUse>(ref awaiter).Suspend(story);
         else if (typeof(TAwaiter) == typeof(Process)) story.Call(Unsafe.As<TAwaiter, Process>(ref awaiter).Unstarted(), _frame);
         else throw new InvalidOperationException($"A process can await the clock, places or another process, not {typeof(TAwaiter)}.");
     }

@@ -156,8 +156,14 @@ public sealed class Simulation
         if (pause.Number != _pauseNumber)
             throw new InvalidOperationException("A pause must be awaited at once, and inside the simulation that it came from.");
         _pauseNumber++;
-        if (Trace is not null) Note(story, TraceAct.Pauses, _pauseTime, _pauseWhy);
-        _calendar.Push(_pauseTime, NextRank(_pauseOrder), story.Slot);
+        Suspend(story, _pauseTime, _pauseOrder, _pauseWhy);
+    }
+
+    internal void SuspendFor(Story story, double days, int order)
+    {
+        var until = Now + days;
+        CheckTime(until);
+        Suspend(story, until, order, null);
     }
 
     internal void Wake(Story story)
@@ -181,6 +187,12 @@ public sealed class Simulation
     {
         if (order != (short)order)
             throw new ArgumentOutOfRangeException(nameof(order), order, "An order lies between -32,768 and 32,767.");
+    }
+
+    private void Suspend(Story story, double until, int order, string? why)
+    {
+        if (Trace is not null) Note(story, TraceAct.Pauses, until, why);
+        _calendar.Push(until, NextRank(order), story.Slot);
     }
 
     // Order in the upper 16 bits, running number in the lower 48: enough for a million events a second over nine years.

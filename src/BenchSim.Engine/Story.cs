@@ -30,6 +30,9 @@ internal sealed class Story(Simulation simulation, int slot)
 
     public int WakeOrder { get; set; }
 
+    /// <summary>Days from getting what it stands in line for to its next turn; below 0 to have its turn as soon as it gets it.</summary>
+    public double UseDays { get; set; }
+
     public double WaitsSince { get; set; }
 
     public Story? NextInLine { get; set; }

@@ -6,7 +6,7 @@ namespace BenchSim.Engine.Tests;
 public class PlacesProperties
 {
     private static readonly Gen<Step> s_step =
-        Gen.Select(Gen.Int[0, 2], Gen.Int[1, 6], Gen.Int[0, 4], Gen.Bool, (places, count, days, wait) => new Step(places, count, days, wait));
+        Gen.Select(Gen.Int[0, 2], Gen.Int[1, 6], Gen.Int[0, 4], Gen.Enum<Way>(), (places, count, days, way) => new Step(places, count, days, way));
 
     private static readonly Gen<(int[] Capacities, Step[][] Programs, bool MayOvertake)> s_case =
         Gen.Select(Gen.Int[1, 8].Array[3], s_step.Array[1, 6].Array[1, 20], Gen.Bool);
@@ -93,7 +93,13 @@ public class PlacesProperties
         {
             var one = places[step.Places];
             var count = Math.Min(step.Count, one.Capacity);
-            if (step.Wait) await one.Take(count);
+            if (step.Way == Way.Use)
+            {
+                await one.Use(count, step.Days);
+                continue;
+            }
+
+            if (step.Way == Way.Take) await one.Take(count);
             else count = one.TakeWhatFits(count);
             await simulation.Delay(step.Days);
             if (count > 0) one.Leave(count);
@@ -118,8 +124,21 @@ public class PlacesProperties
         }
     }
 
+    /// <summary>How a step comes to its places.</summary>
+    public enum Way
+    {
+        /// <summary>Asks, waits, stays and leaves.</summary>
+        Take,
+
+        /// <summary>Takes what fits, stays and leaves.</summary>
+        TakeWhatFits,
+
+        /// <summary>All in one.</summary>
+        Use,
+    }
+
     /// <summary>One step of a program.</summary>
-    public sealed record Step(int Places, int Count, int Days, bool Wait);
+    public sealed record Step(int Places, int Count, int Days, Way Way);
 
     /// <summary>Keeps books of its own from what it hears, and compares them with the places at each step.</summary>
     private sealed class Watchdog : ITrace

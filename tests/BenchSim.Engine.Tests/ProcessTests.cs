@@ -257,12 +257,7 @@ public class ProcessTests
             left++;
         }
 
-        async Process Part()
-        {
-            await bench.Take(1);
-            await _simulation.Delay(1);
-            bench.Leave(1);
-        }
+        async Process Part() => await bench.Use(1, 1);
     }
 
     [Fact]

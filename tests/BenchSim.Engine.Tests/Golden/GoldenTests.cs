@@ -27,6 +27,10 @@ public class GoldenTests
         Assert.Equal(0, (new SingleServerModel().MeanSojourn(1_000_000) / 5.027806836083637) - 1, 1e-9);
 
     [Fact]
+    public void The_same_server_used_in_one_by_customers_who_send_the_next() =>
+        Assert.Equal(0, (new SingleServerModel().MeanSojournInOne(1_000_000) / 5.027806836083637) - 1, 1e-9);
+
+    [Fact]
     public void The_same_server_as_a_process_that_works_off_its_line() =>
         Assert.Equal(0, (new SweepingServerModel().MeanSojourn(1_000_000) / 5.027806836083637) - 1, 1e-9);
 

@@ -1,6 +1,9 @@
 namespace BenchSim.Engine.Tests.Golden;
 
-/// <summary>The golden single server (M/M/1): one process that sends customers, one process a customer.</summary>
+/// <summary>
+/// The golden single server (M/M/1), a process a customer: in single steps, with a process that sends the customers; or in one, with customers
+/// who use the server and send the next one.
+/// </summary>
 internal sealed class SingleServerModel
 {
     private readonly Simulation _simulation = new();
@@ -20,6 +23,13 @@ internal sealed class SingleServerModel
         return _sojourn / customers;
     }
 
+    public double MeanSojournInOne(int customers)
+    {
+        _simulation.Start(VisitInOne(customers), "customer", at: _comings.Exponential(1.25));
+        _simulation.Run();
+        return _sojourn / customers;
+    }
+
     private async Process Send(int customers)
     {
         for (var i = 0; i < customers; i++)
@@ -35,6 +45,14 @@ internal sealed class SingleServerModel
         await _server.Take(1);
         await _simulation.Delay(_services.Exponential(1));
         _server.Leave(1);
+        _sojourn += _simulation.Now - came;
+    }
+
+    private async Process VisitInOne(int customers)
+    {
+        var came = _simulation.Now;
+        if (customers > 1) _simulation.Start(VisitInOne(customers - 1), "customer", at: came + _comings.Exponential(1.25));
+        await _server.Use(1, _services.Exponential(1));
         _sojourn += _simulation.Now - came;
     }
 }

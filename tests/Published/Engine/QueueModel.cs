@@ -12,6 +12,7 @@ internal sealed class QueueModel
     private readonly Places _room;
     private readonly Places _servers;
     private readonly Tally _sojourns = new();
+    private readonly bool _inOne;
     private double _arrivalRate;
     private double _measuredFrom;
     private Func<Draws, double> _service = null!;
@@ -20,8 +21,13 @@ internal sealed class QueueModel
     private long _lost;
     private long _left;
 
-    public QueueModel(int servers, int most = Places.Unlimited)
+    /// <summary>A station.</summary>
+    /// <param name="servers">Servers.</param>
+    /// <param name="most">The most customers in the system.</param>
+    /// <param name="inOne">Whether a customer uses a server in one (<see cref="Places.Use"/>) or takes, holds and leaves it in steps.</param>
+    public QueueModel(int servers, int most = Places.Unlimited, bool inOne = false)
     {
+        _inOne = inOne;
         _room = new Places(_simulation, "room", most);
         _servers = new Places(_simulation, "servers", servers);
         _room.Watch();
@@ -71,9 +77,17 @@ internal sealed class QueueModel
         }
 
         var came = _simulation.Now;
-        await _servers.Take(1);
-        await _simulation.Delay(_service(_draws));
-        _servers.Leave(1);
+        if (_inOne)
+        {
+            await _servers.Use(1, _service(_draws));
+        }
+        else
+        {
+            await _servers.Take(1);
+            await _simulation.Delay(_service(_draws));
+            _servers.Leave(1);
+        }
+
         _room.Leave(1);
         _left++;
         if (came >= _measuredFrom) _sojourns.Add(_simulation.Now - came);

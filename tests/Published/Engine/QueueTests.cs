@@ -69,14 +69,16 @@ public class QueueTests
         Assert.Equal(7, comparison.Count);
     }
 
-    [Fact]
-    public void Several_servers()
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Several_servers(bool inOne)
     {
         var comparison = new Comparison();
         CompareAll(
             comparison,
             "mmc",
-            inputs => Play(inputs["lambda"], Exponential(inputs["mu"]), (int)inputs["c"], Places.Unlimited, Load(inputs) / inputs["c"]));
+            inputs => Play(inputs["lambda"], Exponential(inputs["mu"]), (int)inputs["c"], Places.Unlimited, Load(inputs) / inputs["c"], inOne));
         comparison.AssertAll(0.2, 0);
         Assert.Equal(27, comparison.Count);
     }
@@ -115,12 +117,13 @@ public class QueueTests
     }
 
     // Without a limit to the line the noise grows with 1 / (1 - load)^2, and so does the time to forget the empty start.
-    private static Dictionary<string, Tally> Play(double arrivalRate, Func<Draws, double> service, int servers, int most, double load)
+    private static Dictionary<string, Tally> Play(
+        double arrivalRate, Func<Draws, double> service, int servers, int most, double load, bool inOne = false)
     {
         var customers = Math.Max(load == 0 ? 500_000 : 100_000, 25_000 / ((1 - load) * (1 - load)));
         var warmUp = (200 / ((1 - load) * (1 - load)) / arrivalRate) + 20;
         var length = customers / Replications / arrivalRate;
-        var model = new QueueModel(servers, most);
+        var model = new QueueModel(servers, most, inOne);
         var tallies = new Dictionary<string, Tally>(StringComparer.Ordinal);
         for (var replication = 0; replication < Replications; replication++)
         {
