@@ -15,7 +15,7 @@ import tempfile
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 ROOT = os.path.dirname(os.path.dirname(HERE))
-ENGINE, SWEPT, SEASON = "BenchSim.Engine", "BenchSim.Engine swept", "BenchSim.Season"
+ENGINE, STEPS, SWEPT, SEASON = "BenchSim.Engine", "BenchSim.Engine in steps", "BenchSim.Engine swept", "BenchSim.Season"
 LOOP, CPP, SIMPY = "hand-written loop in C#", "loop in C++", "SimPy 3"
 
 
@@ -29,7 +29,10 @@ def measure():
         run("g++", "-O2", "-std=c++17", "-o", program, os.path.join(HERE, "loop.cpp"))
         with open(os.path.join(folder, "spring.json"), "w", encoding="utf-8") as file:
             file.write(run("dotnet", "run", "--project", "src/BenchSim.Cli", "-c", "Release", "--no-build", "--", "check", "scenarios/two-house-spring", "--json"))
-        lines = run("dotnet", "run", "--project", "benchmarks/BenchSim.Benchmarks", "-c", "Release", "--no-build", "--", "side-by-side", folder)
+        lines = "".join(
+            run("dotnet", "run", "--project", "benchmarks/BenchSim.Benchmarks", "-c", "Release", "--no-build", "--", "side-by-side", model, folder)
+            for model in ("tandem", "single-server", "rounds", "spring")
+        )
         lines += run(program, folder)
         lines += run(sys.executable, "-B", os.path.join(HERE, "simpy_models.py"), folder)
     found = {}
@@ -51,13 +54,13 @@ def main():
     agree(found)
     print(f"{'model':<8} {'program':<26} {'ms a call':>10} {'against BenchSim':>17} {'bytes an event':>15}")
     for model, ours in (("tandem", ENGINE), ("M/M/1", ENGINE), ("rounds", SEASON), ("spring", SEASON)):
-        for name in (ours, SWEPT, LOOP, CPP, SIMPY):
+        for name in (ours, STEPS, SWEPT, LOOP, CPP, SIMPY):
             if (model, name) not in found:
                 continue
             seconds, _, *rest = found[model, name]
             each = f"{rest[1] / rest[0]:.3f}" if rest and rest[0] else ""
             print(f"{model:<8} {name:<26} {1000 * seconds:>10.3f} {seconds / found[model, ours][0]:>17.3f} {each:>15}")
-    for model, ours in (("tandem", ENGINE), ("M/M/1", ENGINE), ("M/M/1", SWEPT)):
+    for model, ours in (("tandem", ENGINE), ("M/M/1", ENGINE), ("M/M/1", STEPS), ("M/M/1", SWEPT)):
         print(f"{ours} takes {found[model, ours][0] / found[model, LOOP][0]:.2f} times as long as the hand-written loop on {model}.")
     for model in ("rounds", "spring"):
         print(f"BenchSim.Season is {found[model, SIMPY][0] / found[model, SEASON][0]:.0f} times as fast as SimPy on {model}.")

@@ -9,19 +9,35 @@ using BenchSim.Season.Play;
 namespace BenchSim.Benchmarks.SideBySide;
 
 /// <summary>
-/// BenchSim's part of benchmarks/side-by-side: writes the numbers that the other programs are fed, times the engine, the hand-written loops
-/// and the season, and prints a line each: model, program, seconds, result, events, bytes.
+/// BenchSim's part of benchmarks/side-by-side, one model a call: writes the numbers that the other programs are fed, times the engine, the
+/// hand-written loops or the season, and prints a line each: model, program, seconds, result, events, bytes. A call is a program of its own,
+/// because the runtime compiles the engine for the habits of what it has played so far.
 /// </summary>
 internal static class SideBySidePlay
 {
     /// <summary>Plays and prints.</summary>
+    /// <param name="model">tandem, single-server, rounds or spring.</param>
     /// <param name="folder">Where the numbers go.</param>
-    public static void Run(string folder)
+    /// <exception cref="ArgumentException">Another model.</exception>
+    public static void Run(string model, string folder)
     {
-        Tandem(folder);
-        SingleServer(folder);
-        Rounds();
-        Spring();
+        switch (model)
+        {
+            case "tandem":
+                Tandem(folder);
+                break;
+            case "single-server":
+                SingleServer(folder);
+                break;
+            case "rounds":
+                Rounds();
+                break;
+            case "spring":
+                Spring();
+                break;
+            default:
+                throw new ArgumentException($"There is no model {model}.", nameof(model));
+        }
     }
 
     private static void Tandem(string folder)
@@ -47,10 +63,11 @@ internal static class SideBySidePlay
             Path.Combine(folder, "single-server.txt"),
             Enumerable.Range(0, SingleServerBenchmark.CustomersEach).Select(_ => $"{Exactly(gaps.Next())} {Exactly(services.Next())}"));
         server.Agree();
-        var best = Stopwatches.Best(() => server.Loop(), () => server.Processes(), () => server.Swept());
+        var best = Stopwatches.Best(() => server.Loop(), () => server.Processes(), () => server.InSteps(), () => server.Swept());
         Print("M/M/1", "hand-written loop in C#", best[0], server.Loop(), 0, 0);
         Print("M/M/1", "BenchSim.Engine", best[1], server.Processes(), server.Events, Stopwatches.Bytes(() => server.Processes()));
-        Print("M/M/1", "BenchSim.Engine swept", best[2], server.Swept(), server.Events, Stopwatches.Bytes(() => server.Swept()));
+        Print("M/M/1", "BenchSim.Engine in steps", best[2], server.InSteps(), server.Events, Stopwatches.Bytes(() => server.InSteps()));
+        Print("M/M/1", "BenchSim.Engine swept", best[3], server.Swept(), server.Events, Stopwatches.Bytes(() => server.Swept()));
     }
 
     private static void Rounds()
