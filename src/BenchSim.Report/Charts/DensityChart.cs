@@ -25,7 +25,7 @@ internal static class DensityChart
     public static byte[] Draw(DenseResult result)
     {
         DenseCrop[] crops = [.. result.Crops.Where(crop => crop.Curve[0].DirectMatTrayDays > 0).OrderByDescending(crop => crop.Curve[0].DirectMatTrayDays).Take(MostCrops)];
-        using Plot plot = Picture.Blank("Planned tray-days on the heat mats, percent of direct sowing, by seeds a flat");
+        using Plot plot = Picture.Blank("Planned tray-days on the heat mats by seeds a flat");
         for (int at = 0; at < crops.Length; at++)
             Line(plot, crops[at], s_colors[at]);
         HorizontalLine even = plot.Add.HorizontalLine(100, 2, Palette.Wanted, LinePattern.Dashed);
@@ -37,6 +37,8 @@ internal static class DensityChart
         plot.Axes.Bottom.TickLabelStyle.ForeColor = Palette.Ink;
         plot.Axes.Left.TickLabelStyle.FontSize = 12;
         plot.Axes.Left.TickLabelStyle.OffsetY = Picture.LabelDrop;
+        Picture.Name(plot.Axes.Bottom, "seeds a flat");
+        Picture.Name(plot.Axes.Left, "percent of direct sowing");
         Picture.Legend(plot);
         return Picture.Png(plot, Width, Height);
     }

@@ -85,6 +85,15 @@ internal static class Picture
         plot.Axes.Bottom.TickLabelStyle.ForeColor = Palette.Ink;
     }
 
+    /// <summary>Writes what an axis counts beside it.</summary>
+    public static void Name(IAxis axis, string text)
+    {
+        axis.Label.Text = text;
+        axis.Label.FontSize = 13;
+        axis.Label.Bold = false;
+        axis.Label.ForeColor = Palette.Ink;
+    }
+
     /// <summary>Puts the legend below the plot, on one line where it fits.</summary>
     public static void Legend(Plot plot)
     {

@@ -37,9 +37,7 @@ internal static class SizeChart
         plot.Axes.Bottom.TickLabelStyle.FontSize = 12;
         plot.Axes.Left.TickLabelStyle.FontSize = 12;
         plot.Axes.Left.TickLabelStyle.OffsetY = Picture.LabelDrop;
-        plot.Axes.Bottom.Label.Text = "places";
-        plot.Axes.Bottom.Label.FontSize = 13;
-        plot.Axes.Bottom.Label.Bold = false;
+        Picture.Name(plot.Axes.Bottom, "places");
         int[] marks = [.. new PlaceScale(result.Largest).Marks];
         plot.Axes.Bottom.SetTicks([.. marks.Select(mark => (double)mark)], [.. marks.Select(mark => Numbers.Whole(mark))]);
         Picture.Legend(plot);
