@@ -66,6 +66,23 @@ public class PlacesTests
     }
 
     [Fact]
+    public void Too_much_is_refused_where_it_is_asked_for_and_not_only_where_it_is_awaited()
+    {
+        var bench = new Places(_simulation, "bench", 8);
+        _simulation.Start(Ask(), "lot");
+        _simulation.Run();
+        Assert.Equal(1, _simulation.Events);
+
+#pragma warning disable CS1998 // A process that never waits.
+        async Process Ask()
+        {
+            Assert.Throws<PlacesRefusedException>(() => bench.Take(9));
+            Assert.Throws<PlacesRefusedException>(() => bench.Use(9, 1));
+        }
+#pragma warning restore CS1998
+    }
+
+    [Fact]
     public void A_request_for_places_that_come_later_waits_for_them()
     {
         var house = new Places(_simulation, "house", 0, most: 6);
@@ -201,6 +218,7 @@ public class PlacesTests
         Assert.Throws<ArgumentOutOfRangeException>(() => new Places(_simulation, "bench", -1));
         var bench = new Places(_simulation, "bench", 1);
         Assert.Throws<ArgumentOutOfRangeException>(() => bench.Take(0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => bench.Take(1, order: 40_000));
         Assert.Throws<ArgumentOutOfRangeException>(() => bench.Leave(0));
         Assert.Throws<ArgumentOutOfRangeException>(() => bench.TakeWhatFits(-1));
         Assert.Throws<ArgumentOutOfRangeException>(() => bench.ChangeCapacity(-1));
