@@ -10,12 +10,15 @@ namespace BenchSim.Study;
 internal sealed class SeasonBlocks<TTally>(StudyOptions options, IProgress<int>? progress, CancellationToken cancel)
     where TTally : class
 {
-    // Small enough that the threads end together and a bar moves, large enough that handing out costs nothing.
+    // Small enough that a bar moves, large enough that handing out costs nothing.
     private const int LargestBlock = 16;
 
+    // Blocks grow smaller towards the end, to a part of what is left for each thread, so that the threads end together.
+    private const int PartsEach = 8;
+
     private readonly Lock _gate = new();
-    private int _block;
-    private long _next;
+    private int _threads;
+    private int _next;
     private int _done;
     private int _failedAt = int.MaxValue;
     private ExceptionDispatchInfo? _failure;
@@ -26,11 +29,9 @@ internal sealed class SeasonBlocks<TTally>(StudyOptions options, IProgress<int>?
     /// <param name="merge">Adds the second count to the first.</param>
     public TTally Run(Func<TTally> makeTally, Func<Action<int, TTally>> makeWorker, Action<TTally, TTally> merge)
     {
-        int threads = options.Threads > 0 ? options.Threads : Environment.ProcessorCount;
-        _block = Math.Clamp(options.Seasons / (threads * 8), 1, LargestBlock);
-        threads = Math.Min(threads, (options.Seasons + _block - 1) / _block);
-        TTally[] tallies = [.. Enumerable.Range(0, threads).Select(_ => makeTally())];
-        Thread[] others = new Thread[threads - 1];
+        _threads = Math.Min(options.Threads > 0 ? options.Threads : Environment.ProcessorCount, options.Seasons);
+        TTally[] tallies = [.. Enumerable.Range(0, _threads).Select(_ => makeTally())];
+        Thread[] others = new Thread[_threads - 1];
         for (int i = 0; i < others.Length; i++)
         {
             TTally tally = tallies[i + 1];
@@ -44,7 +45,7 @@ internal sealed class SeasonBlocks<TTally>(StudyOptions options, IProgress<int>?
         _failure?.Throw();
         if (_done < options.Seasons)
             throw new OperationCanceledException(cancel);
-        for (int i = 1; i < threads; i++)
+        for (int i = 1; i < _threads; i++)
             merge(tallies[0], tallies[i]);
         return tallies[0];
     }
@@ -57,11 +58,10 @@ internal sealed class SeasonBlocks<TTally>(StudyOptions options, IProgress<int>?
             Action<int, TTally> play = makeWorker();
             while (true)
             {
-                long from = Interlocked.Add(ref _next, _block) - _block;
-                int to = (int)Math.Min(from + _block, options.Seasons);
-                if (from >= to)
+                (int from, int to) = NextBlock();
+                if (from == to)
                     return;
-                for (season = (int)from; season < to; season++)
+                for (season = from; season < to; season++)
                 {
                     // Seasons before a failing one are still played, so that the same failure surfaces each time.
                     if (cancel.IsCancellationRequested || season >= Volatile.Read(ref _failedAt))
@@ -69,13 +69,24 @@ internal sealed class SeasonBlocks<TTally>(StudyOptions options, IProgress<int>?
                     play(season, tally);
                 }
 
-                Report(to - (int)from);
+                Report(to - from);
             }
         }
         catch (Exception failure)
         {
             // Any failure of a thread has to reach the caller's thread; it is thrown again there, as it was.
             Fail(season, failure);
+        }
+    }
+
+    private (int From, int To) NextBlock()
+    {
+        lock (_gate)
+        {
+            int from = _next;
+            int left = options.Seasons - from;
+            _next += Math.Min(Math.Clamp(left / (_threads * PartsEach), 1, LargestBlock), left);
+            return (from, _next);
         }
     }
 
