@@ -36,7 +36,7 @@ internal static class CommandLine
 
     private static int Answer(string[] args, Desk desk)
     {
-        bool json = args.Contains(CommonOptions.Json, StringComparer.Ordinal);
+        var json = args.Contains(CommonOptions.Json, StringComparer.Ordinal);
         try
         {
             return Obey(args, desk, json);
@@ -56,17 +56,22 @@ internal static class CommandLine
         }
         catch (Exception failure)
         {
-            desk.Complain($"BenchSim stopped on a fault of its own, not of your files. Run it again with {DebugVariable}=1 to see the details, and report them.");
+            desk.Complain(
+                $"BenchSim stopped on a fault of its own, not of your files. Run it again with {DebugVariable}=1 to see the details, and report them."
+            );
             if (string.Equals(Environment.GetEnvironmentVariable(DebugVariable), "1", StringComparison.Ordinal))
+            {
                 desk.Error.Write(failure + "\n");
+            }
+
             return ExitCode.Broken;
         }
     }
 
     private static int Obey(string[] args, Desk desk, bool json)
     {
-        RootCommand root = RootMenu.Make(desk);
-        ParseResult parsed = root.Parse(args, s_parser);
+        var root = RootMenu.Make(desk);
+        var parsed = root.Parse(args, s_parser);
         var writers = new InvocationConfiguration
         {
             Output = desk.Output,

@@ -22,8 +22,10 @@ internal sealed record Desk(TextWriter Output, TextWriter Error, bool Terminal, 
     /// <param name="indent">Spaces before each line.</param>
     public void SayWrapped(string text, int indent = 0)
     {
-        foreach (string line in Paragraph.Lines(SafeText.OneLine(text), LineWidth - indent))
+        foreach (var line in Paragraph.Lines(SafeText.OneLine(text), LineWidth - indent))
+        {
             Output.Write(new string(' ', indent) + line + "\n");
+        }
     }
 
     /// <summary>Writes a line to standard error, made safe for a terminal. Never broken: a fault stays on one line.</summary>

@@ -16,6 +16,6 @@ void Stop(PosixSignalContext signal)
     stop.Cancel();
 }
 
-using PosixSignalRegistration interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);
-using PosixSignalRegistration terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop);
+using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);
+using var terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop);
 return CommandLine.Run(args, Console.Out, Console.Error, terminal: !Console.IsErrorRedirected, stop.Token);

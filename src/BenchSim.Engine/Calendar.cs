@@ -23,7 +23,11 @@ internal struct Calendar()
     {
         get
         {
-            if (_hole) FillHole();
+            if (_hole)
+            {
+                FillHole();
+            }
+
             return ref _entries[0];
         }
     }
@@ -34,11 +38,18 @@ internal struct Calendar()
     /// </summary>
     public readonly bool HasBefore(double now, long rank)
     {
-        if (!_hole) return _count > 0 && _entries[0].IsDueBefore(now, rank);
+        if (!_hole)
+        {
+            return _count > 0 && _entries[0].IsDueBefore(now, rank);
+        }
+
         var end = Math.Min(Children + 1, _count);
         for (var i = 1; i < end; i++)
         {
-            if (_entries[i].IsDueBefore(now, rank)) return true;
+            if (_entries[i].IsDueBefore(now, rank))
+            {
+                return true;
+            }
         }
 
         return false;
@@ -54,7 +65,11 @@ internal struct Calendar()
             return;
         }
 
-        if (_count == _entries.Length) Array.Resize(ref _entries, 2 * _count);
+        if (_count == _entries.Length)
+        {
+            Array.Resize(ref _entries, 2 * _count);
+        }
+
         Rise(_count++, moment, rank, slot);
     }
 
@@ -71,7 +86,10 @@ internal struct Calendar()
     {
         _hole = false;
         ref readonly var last = ref _entries[--_count];
-        if (_count > 0) Sink(last.Moment, last.Rank, last.Slot);
+        if (_count > 0)
+        {
+            Sink(last.Moment, last.Rank, last.Slot);
+        }
     }
 
     private void Rise(int at, long moment, long rank, int slot)
@@ -81,7 +99,11 @@ internal struct Calendar()
         {
             var parent = (at - 1) / Children;
             ref readonly var above = ref entries[parent];
-            if (!above.IsAfter(moment, rank)) break;
+            if (!above.IsAfter(moment, rank))
+            {
+                break;
+            }
+
             entries[at].Set(above.Moment, above.Rank, above.Slot);
             at = parent;
         }
@@ -96,10 +118,18 @@ internal struct Calendar()
         while (true)
         {
             var child = (at * Children) + 1;
-            if (child >= entries.Length) break;
+            if (child >= entries.Length)
+            {
+                break;
+            }
+
             var least = Least(entries, child);
             ref readonly var below = ref entries[least];
-            if (below.IsAfter(moment, rank)) break;
+            if (below.IsAfter(moment, rank))
+            {
+                break;
+            }
+
             entries[at].Set(below.Moment, below.Rank, below.Slot);
             at = least;
         }
@@ -121,7 +151,10 @@ internal struct Calendar()
         var least = child;
         for (child++; child < entries.Length; child++)
         {
-            if (entries[least].IsAfter(in entries[child])) least = child;
+            if (entries[least].IsAfter(in entries[child]))
+            {
+                least = child;
+            }
         }
 
         return least;

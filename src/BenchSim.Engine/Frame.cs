@@ -27,13 +27,23 @@ internal abstract class Frame
 
     public void Finish()
     {
-        if (Caller is null) Story!.End();
-        else Story!.ReturnTo(Caller);
+        if (Caller is null)
+        {
+            Story!.End();
+        }
+        else
+        {
+            Story!.ReturnTo(Caller);
+        }
     }
 
     public void Fail(Exception failure)
     {
-        if (Caller is null) Story!.Fail(failure);
+        if (Caller is null)
+        {
+            Story!.Fail(failure);
+        }
+
         Failure = failure;
         Story!.ReturnTo(Caller!);
     }
@@ -60,7 +70,10 @@ internal sealed class Frame<TMachine> : Frame
     public override void MoveNext()
     {
         _machine.MoveNext();
-        if (Story is null) GiveBack();
+        if (Story is null)
+        {
+            GiveBack();
+        }
     }
 
     public override void GiveBack()
@@ -82,7 +95,11 @@ internal sealed class Frame<TMachine> : Frame
         // A frame that is taken is let go: it knows its simulation, which nothing here may keep from the garbage collector.
         public Frame<TMachine>? Pop()
         {
-            if (_count == 0) return null;
+            if (_count == 0)
+            {
+                return null;
+            }
+
             ref var top = ref _frames[--_count];
             var frame = top;
             top = null!;
@@ -92,8 +109,14 @@ internal sealed class Frame<TMachine> : Frame
         public void Push(Frame<TMachine> frame)
         {
             var frames = _frames;
-            if ((uint)_count < (uint)frames.Length) frames[_count++] = frame;
-            else if (_count < MostKept) Widen(frame);
+            if ((uint)_count < (uint)frames.Length)
+            {
+                frames[_count++] = frame;
+            }
+            else if (_count < MostKept)
+            {
+                Widen(frame);
+            }
         }
 
         private void Widen(Frame<TMachine> frame)

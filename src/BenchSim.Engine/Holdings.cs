@@ -24,7 +24,10 @@ internal struct Holdings()
     {
         foreach (var holding in All())
         {
-            if (holding.PlacesIndex == placesIndex) return holding.Count;
+            if (holding.PlacesIndex == placesIndex)
+            {
+                return holding.Count;
+            }
         }
 
         return 0;
@@ -32,15 +35,29 @@ internal struct Holdings()
 
     public void Add(int placesIndex, int count)
     {
-        if (IsEmpty) _first = new Holding { PlacesIndex = placesIndex, Count = count };
-        else AddToSome(placesIndex, count);
+        if (IsEmpty)
+        {
+            _first = new Holding { PlacesIndex = placesIndex, Count = count };
+        }
+        else
+        {
+            AddToSome(placesIndex, count);
+        }
     }
 
     /// <summary>Takes places off; false, and no change, if fewer are held.</summary>
     public bool Remove(int placesIndex, int count)
     {
-        if (_first.PlacesIndex != placesIndex) return RemoveFromOthers(placesIndex, count);
-        if (_first.Count < count) return false;
+        if (_first.PlacesIndex != placesIndex)
+        {
+            return RemoveFromOthers(placesIndex, count);
+        }
+
+        if (_first.Count < count)
+        {
+            return false;
+        }
+
         _first.Count -= count;
         return true;
     }
@@ -73,16 +90,28 @@ internal struct Holdings()
             return;
         }
 
-        if (_otherCount == _others.Length) Array.Resize(ref _others, Math.Max(4, 2 * _otherCount));
+        if (_otherCount == _others.Length)
+        {
+            Array.Resize(ref _others, Math.Max(4, 2 * _otherCount));
+        }
+
         _others[_otherCount++] = holding;
     }
 
     private bool RemoveFromOthers(int placesIndex, int count)
     {
         var at = IndexOf(placesIndex);
-        if (at < 0 || _others[at].Count < count) return false;
+        if (at < 0 || _others[at].Count < count)
+        {
+            return false;
+        }
+
         _others[at].Count -= count;
-        if (_others[at].Count == 0) _others[at] = _others[--_otherCount];
+        if (_others[at].Count == 0)
+        {
+            _others[at] = _others[--_otherCount];
+        }
+
         return true;
     }
 
@@ -90,7 +119,10 @@ internal struct Holdings()
     {
         for (var i = 0; i < _otherCount; i++)
         {
-            if (_others[i].PlacesIndex == placesIndex) return i;
+            if (_others[i].PlacesIndex == placesIndex)
+            {
+                return i;
+            }
         }
 
         return -1;

@@ -34,8 +34,15 @@ public sealed class Level
         _area = Area(time);
         _since = time;
         Value = value;
-        if (value < Min) Min = value;
-        if (value > Max) Max = value;
+        if (value < Min)
+        {
+            Min = value;
+        }
+
+        if (value > Max)
+        {
+            Max = value;
+        }
     }
 
     /// <summary>Value times days from the start until a time, such as tray-days.</summary>

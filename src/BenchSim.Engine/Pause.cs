@@ -17,9 +17,7 @@ public readonly struct Pause : ICriticalNotifyCompletion
     public Pause GetAwaiter() => this;
 
     /// <summary>For the compiler: nothing to give.</summary>
-    public void GetResult()
-    {
-    }
+    public void GetResult() { }
 
     /// <summary>Not for use: only a process can wait for a moment of the simulation.</summary>
     /// <param name="continuation">Not used.</param>

@@ -87,7 +87,11 @@ public sealed class Places
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
         Simulation.CheckOrder(order);
-        if (IsTooMuch(count)) throw Refusal(Simulation.Current(), count);
+        if (IsTooMuch(count))
+        {
+            throw Refusal(Simulation.Current(), count);
+        }
+
         return new PlacesRequest(this, count, order);
     }
 
@@ -104,9 +108,17 @@ public sealed class Places
     public PlacesUse Use(int count, double days, int order = 0)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
-        if (!(days >= 0 && days < double.PositiveInfinity)) ThrowDays(days);
+        if (!(days >= 0 && days < double.PositiveInfinity))
+        {
+            ThrowDays(days);
+        }
+
         Simulation.CheckOrder(order);
-        if (IsTooMuch(count)) throw Refusal(Simulation.Current(), count);
+        if (IsTooMuch(count))
+        {
+            throw Refusal(Simulation.Current(), count);
+        }
+
         return new PlacesUse(this, count, days, order);
     }
 
@@ -120,7 +132,11 @@ public sealed class Places
         ArgumentOutOfRangeException.ThrowIfNegative(most);
         var story = Simulation.Current();
         var count = _first is null || MayOvertake ? Math.Min(most, Free) : 0;
-        if (count > 0) Hand(story, count);
+        if (count > 0)
+        {
+            Hand(story, count);
+        }
+
         return count;
     }
 
@@ -132,11 +148,22 @@ public sealed class Places
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
         var story = Simulation.Current();
-        if (!story.Holdings.Remove(_index, count)) ThrowHoldsFewer(story, count);
+        if (!story.Holdings.Remove(_index, count))
+        {
+            ThrowHoldsFewer(story, count);
+        }
+
         Held -= count;
         HeldLevel?.Set(Simulation.Now, Held);
-        if (Simulation.Trace is not null) Note(story, TraceAct.Leaves, count);
-        if (_first is not null) ServeLine();
+        if (Simulation.Trace is not null)
+        {
+            Note(story, TraceAct.Leaves, count);
+        }
+
+        if (_first is not null)
+        {
+            ServeLine();
+        }
     }
 
     /// <summary>
@@ -149,7 +176,11 @@ public sealed class Places
     {
         ArgumentOutOfRangeException.ThrowIfNegative(capacity);
         Capacity = capacity;
-        if (_first is null) return;
+        if (_first is null)
+        {
+            return;
+        }
+
         RefuseTooMuch();
         ServeLine();
     }
@@ -159,9 +190,19 @@ public sealed class Places
     /// <summary>Hands places to a process, or puts it at the end of the line; its turn comes some days after it gets them.</summary>
     internal void UseOrStandInLine(Story story, int count, double days, int order)
     {
-        if (!ReferenceEquals(story.Simulation, Simulation)) throw ProcessBuilder.OutsideProcess();
-        if (TryHand(story, count)) Simulation.SuspendFor(story, days, order);
-        else StandInLine(story, count, order, days);
+        if (!ReferenceEquals(story.Simulation, Simulation))
+        {
+            throw ProcessBuilder.OutsideProcess();
+        }
+
+        if (TryHand(story, count))
+        {
+            Simulation.SuspendFor(story, days, order);
+        }
+        else
+        {
+            StandInLine(story, count, order, days);
+        }
     }
 
     /// <summary>Puts a process at the end of the line.</summary>
@@ -183,19 +224,38 @@ public sealed class Places
         story.Wanted = count;
         story.UseDays = useDays;
         story.WaitsSince = Simulation.Now;
-        if (_first is null) _first = story;
-        else _last!.NextInLine = story;
+        if (_first is null)
+        {
+            _first = story;
+        }
+        else
+        {
+            _last!.NextInLine = story;
+        }
+
         _last = story;
-        if (Simulation.Trace is not null) Note(story, TraceAct.Waits, count);
+        if (Simulation.Trace is not null)
+        {
+            Note(story, TraceAct.Waits, count);
+        }
+
         InLine++;
         LineLevel?.Set(Simulation.Now, InLine);
     }
 
     internal void ThrowIfRefused()
     {
-        if (!_refusedSome) return;
+        if (!_refusedSome)
+        {
+            return;
+        }
+
         var story = Simulation.Current();
-        if (story.Refusal is not { } refusal) return;
+        if (story.Refusal is not { } refusal)
+        {
+            return;
+        }
+
         story.Refusal = null;
         throw refusal;
     }
@@ -203,7 +263,10 @@ public sealed class Places
     /// <summary>For each process in line but the first, the one directly before it.</summary>
     internal void AddLineTo(Dictionary<Story, Story> ahead)
     {
-        for (var story = _first; story?.NextInLine is { } next; story = next) ahead.Add(next, story);
+        for (var story = _first; story?.NextInLine is { } next; story = next)
+        {
+            ahead.Add(next, story);
+        }
     }
 
     internal int HeldBy(Story story) => story.Holdings.Of(_index);
@@ -215,7 +278,10 @@ public sealed class Places
         InLine = 0;
         _first = _last = null;
         _refusedSome = false;
-        if (HeldLevel is not null) Watch();
+        if (HeldLevel is not null)
+        {
+            Watch();
+        }
     }
 
     // Texts are put together in methods of their own: in one that runs millions of times they would take room, to be cleared at each call.
@@ -238,7 +304,11 @@ public sealed class Places
 
     private bool TryHand(Story story, int count)
     {
-        if (count > Capacity - Held || (_first is not null && !MayOvertake)) return false;
+        if (count > Capacity - Held || (_first is not null && !MayOvertake))
+        {
+            return false;
+        }
+
         Hand(story, count);
         Waits?.Add(0);
         return true;
@@ -249,7 +319,10 @@ public sealed class Places
         Held += count;
         story.Holdings.Add(_index, count);
         HeldLevel?.Set(Simulation.Now, Held);
-        if (Simulation.Trace is not null) Note(story, TraceAct.Takes, count);
+        if (Simulation.Trace is not null)
+        {
+            Note(story, TraceAct.Takes, count);
+        }
     }
 
     private void ServeLine()
@@ -264,8 +337,14 @@ public sealed class Places
                 Unlink(story, before);
                 Hand(story, story.Wanted);
                 Waits?.Add(Simulation.Now - story.WaitsSince);
-                if (story.UseDays < 0) Simulation.Wake(story);
-                else Simulation.SuspendFor(story, story.UseDays, story.WakeOrder);
+                if (story.UseDays < 0)
+                {
+                    Simulation.Wake(story);
+                }
+                else
+                {
+                    Simulation.SuspendFor(story, story.UseDays, story.WakeOrder);
+                }
             }
             else if (MayOvertake)
             {
@@ -310,7 +389,10 @@ public sealed class Places
         else
         {
             before.NextInLine = story.NextInLine;
-            if (ReferenceEquals(_last, story)) _last = before;
+            if (ReferenceEquals(_last, story))
+            {
+                _last = before;
+            }
         }
 
         story.NextInLine = null;

@@ -31,7 +31,10 @@ public readonly struct Process : ICriticalNotifyCompletion
     {
         var failure = _frame!.Failure;
         _frame.GiveBack();
-        if (failure is not null) ExceptionDispatchInfo.Throw(failure);
+        if (failure is not null)
+        {
+            ExceptionDispatchInfo.Throw(failure);
+        }
     }
 
     /// <summary>Not for use: only a process can await a process.</summary>
@@ -45,9 +48,16 @@ public readonly struct Process : ICriticalNotifyCompletion
     /// <summary>The call to run; refused if it was started or awaited before.</summary>
     internal Frame Unstarted()
     {
-        if (_frame is null) throw new InvalidOperationException("This is no process: call an async Process method to get one.");
+        if (_frame is null)
+        {
+            throw new InvalidOperationException("This is no process: call an async Process method to get one.");
+        }
+
         if (_frame.Version != _version || _frame.Story is not null)
+        {
             throw new InvalidOperationException("This process was started before. Call its method again for another one.");
+        }
+
         return _frame;
     }
 }

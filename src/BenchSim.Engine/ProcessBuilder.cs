@@ -30,9 +30,7 @@ public struct ProcessBuilder
     /// <summary>Not used: a frame holds its state machine from the start.</summary>
     /// <param name="stateMachine">Not used.</param>
     [SuppressMessage("Performance", "CA1822:Mark members as static", Justification = "The compiler calls it on an instance.")]
-    public readonly void SetStateMachine(IAsyncStateMachine stateMachine)
-    {
-    }
+    public readonly void SetStateMachine(IAsyncStateMachine stateMachine) { }
 
     /// <summary>The method has run to its end.</summary>
     public readonly void SetResult() => _frame.Finish();
@@ -63,10 +61,25 @@ public struct ProcessBuilder
     private readonly void Wait<TAwaiter>(ref TAwaiter awaiter)
     {
         var story = _frame.Story!;
-        if (typeof(TAwaiter) == typeof(Pause)) story.Simulation.Suspend(story, Unsafe.As<TAwaiter, Pause>(ref awaiter));
-        else if (typeof(TAwaiter) == typeof(PlacesRequest)) Unsafe.As<TAwaiter, PlacesRequest>(ref awaiter).Suspend(story);
-        else if (typeof(TAwaiter) == typeof(PlacesUse)) Unsafe.As<TAwaiter, PlacesUse>(ref awaiter).Suspend(story);
-        else if (typeof(TAwaiter) == typeof(Process)) story.Call(Unsafe.As<TAwaiter, Process>(ref awaiter).Unstarted(), _frame);
-        else throw new InvalidOperationException($"A process can await the clock, places or another process, not {typeof(TAwaiter)}.");
+        if (typeof(TAwaiter) == typeof(Pause))
+        {
+            story.Simulation.Suspend(story, Unsafe.As<TAwaiter, Pause>(ref awaiter));
+        }
+        else if (typeof(TAwaiter) == typeof(PlacesRequest))
+        {
+            Unsafe.As<TAwaiter, PlacesRequest>(ref awaiter).Suspend(story);
+        }
+        else if (typeof(TAwaiter) == typeof(PlacesUse))
+        {
+            Unsafe.As<TAwaiter, PlacesUse>(ref awaiter).Suspend(story);
+        }
+        else if (typeof(TAwaiter) == typeof(Process))
+        {
+            story.Call(Unsafe.As<TAwaiter, Process>(ref awaiter).Unstarted(), _frame);
+        }
+        else
+        {
+            throw new InvalidOperationException($"A process can await the clock, places or another process, not {typeof(TAwaiter)}.");
+        }
     }
 }

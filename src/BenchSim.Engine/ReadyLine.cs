@@ -19,7 +19,11 @@ internal struct ReadyLine()
 
     public void Add(long rank, int slot)
     {
-        if (_count == _ring.Length) Grow();
+        if (_count == _ring.Length)
+        {
+            Grow();
+        }
+
         _ring[(_first + _count) & (_ring.Length - 1)] = (rank, slot);
         _count++;
     }
@@ -37,7 +41,11 @@ internal struct ReadyLine()
     private void Grow()
     {
         var wider = new (long, int)[2 * _ring.Length];
-        for (var i = 0; i < _count; i++) wider[i] = _ring[(_first + i) & (_ring.Length - 1)];
+        for (var i = 0; i < _count; i++)
+        {
+            wider[i] = _ring[(_first + i) & (_ring.Length - 1)];
+        }
+
         _ring = wider;
         _first = 0;
     }

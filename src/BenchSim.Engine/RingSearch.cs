@@ -27,9 +27,16 @@ internal sealed class RingSearch
     {
         foreach (var story in waiting)
         {
-            if (_done.Contains(story)) continue;
+            if (_done.Contains(story))
+            {
+                continue;
+            }
+
             Enter(story);
-            while (_path.Count > 0) Step();
+            while (_path.Count > 0)
+            {
+                Step();
+            }
         }
 
         return _rings;
@@ -53,15 +60,25 @@ internal sealed class RingSearch
         }
 
         _path[^1] = (story, next + 1);
-        if (_onPath.TryGetValue(blocker, out var start)) _rings.Add(_path.Skip(start).Select(step => step.Story.Name).ToList());
-        else if (!_done.Contains(blocker)) Enter(blocker);
+        if (_onPath.TryGetValue(blocker, out var start))
+        {
+            _rings.Add(_path.Skip(start).Select(step => step.Story.Name).ToList());
+        }
+        else if (!_done.Contains(blocker))
+        {
+            Enter(blocker);
+        }
     }
 
     // First those who hold the places and wait themselves, then the one ahead in line.
     private Story? BlockerOf(Story story, int number)
     {
         var holders = _waitingHolders[story.WaitsFor!];
-        if (number < holders.Count) return holders[number];
+        if (number < holders.Count)
+        {
+            return holders[number];
+        }
+
         return number == holders.Count && _ahead.TryGetValue(story, out var ahead) && !holders.Contains(ahead) ? ahead : null;
     }
 }

@@ -54,9 +54,19 @@ public sealed class Simulation
         var frame = process.Unstarted();
         var story = TakeSlot();
         story.Begin(frame, name, number, _started++);
-        if (Trace is not null) Note(story, TraceAct.Starts, time, null);
-        if (order == 0 && time == Now) _ready.Add(_sequence++, story.Slot);
-        else _calendar.Push(time, NextRank(order), story.Slot);
+        if (Trace is not null)
+        {
+            Note(story, TraceAct.Starts, time, null);
+        }
+
+        if (order == 0 && time == Now)
+        {
+            _ready.Add(_sequence++, story.Slot);
+        }
+        else
+        {
+            _calendar.Push(time, NextRank(order), story.Slot);
+        }
     }
 
     /// <summary>A wait of some days. A wait of 0 lets all others go first that are due now with the same or a lower order.</summary>
@@ -67,7 +77,11 @@ public sealed class Simulation
     /// <exception cref="InvalidOperationException">No process is running.</exception>
     public Pause Delay(double days, int order = 0, string? why = null)
     {
-        if (!(days >= 0)) throw new ArgumentOutOfRangeException(nameof(days), days, "A process cannot wait for less than 0 days.");
+        if (!(days >= 0))
+        {
+            throw new ArgumentOutOfRangeException(nameof(days), days, "A process cannot wait for less than 0 days.");
+        }
+
         return Until(Now + days, order, why);
     }
 
@@ -81,10 +95,18 @@ public sealed class Simulation
     {
         CheckTime(time);
         CheckOrder(order);
-        if (_current < 0) throw ProcessBuilder.OutsideProcess();
+        if (_current < 0)
+        {
+            throw ProcessBuilder.OutsideProcess();
+        }
+
         _pauseTime = time;
         _pauseOrder = order;
-        if (Trace is not null) _pauseWhy = why;
+        if (Trace is not null)
+        {
+            _pauseWhy = why;
+        }
+
         return new Pause(++_pauseNumber);
     }
 
@@ -102,14 +124,26 @@ public sealed class Simulation
     public void Run(double until)
     {
         CheckUsable();
-        if (_running) throw new InvalidOperationException("The simulation is running already.");
-        if (!(until >= Now)) throw new ArgumentOutOfRangeException(nameof(until), until, $"The clock already shows {Now}.");
+        if (_running)
+        {
+            throw new InvalidOperationException("The simulation is running already.");
+        }
+
+        if (!(until >= Now))
+        {
+            throw new ArgumentOutOfRangeException(nameof(until), until, $"The clock already shows {Now}.");
+        }
+
         _running = true;
         _broken = true;
         try
         {
             RunTurns(until);
-            if (double.IsFinite(until)) Now = until;
+            if (double.IsFinite(until))
+            {
+                Now = until;
+            }
+
             _broken = false;
         }
         finally
@@ -135,7 +169,10 @@ public sealed class Simulation
         _sequence = 0;
         _started = 0;
         _broken = false;
-        foreach (var places in _places) places.Restart();
+        foreach (var places in _places)
+        {
+            places.Restart();
+        }
     }
 
     internal int Register(Places places)
@@ -154,7 +191,10 @@ public sealed class Simulation
     internal void Suspend(Story story, Pause pause)
     {
         if (pause.Number != _pauseNumber)
+        {
             throw new InvalidOperationException("A pause must be awaited at once, and inside the simulation that it came from.");
+        }
+
         _pauseNumber++;
         Suspend(story, _pauseTime, _pauseOrder, _pauseWhy);
     }
@@ -168,13 +208,22 @@ public sealed class Simulation
 
     internal void Wake(Story story)
     {
-        if (story.WakeOrder == 0) _ready.Add(_sequence++, story.Slot);
-        else _calendar.Push(Now, NextRank(story.WakeOrder), story.Slot);
+        if (story.WakeOrder == 0)
+        {
+            _ready.Add(_sequence++, story.Slot);
+        }
+        else
+        {
+            _calendar.Push(Now, NextRank(story.WakeOrder), story.Slot);
+        }
     }
 
     internal void NoteEnd(Story story)
     {
-        if (Trace is not null) Note(story, TraceAct.Ends, 0, null);
+        if (Trace is not null)
+        {
+            Note(story, TraceAct.Ends, 0, null);
+        }
     }
 
     internal void FreeSlot(Story story)
@@ -186,12 +235,18 @@ public sealed class Simulation
     internal static void CheckOrder(int order)
     {
         if (order != (short)order)
+        {
             throw new ArgumentOutOfRangeException(nameof(order), order, "An order lies between -32,768 and 32,767.");
+        }
     }
 
     private void Suspend(Story story, double until, int order, string? why)
     {
-        if (Trace is not null) Note(story, TraceAct.Pauses, until, why);
+        if (Trace is not null)
+        {
+            Note(story, TraceAct.Pauses, until, why);
+        }
+
         _calendar.Push(until, NextRank(order), story.Slot);
     }
 
@@ -212,10 +267,22 @@ public sealed class Simulation
 
     private int TakeNext(double until)
     {
-        if (!_ready.IsEmpty && !_calendar.HasBefore(Now, _ready.FirstRank)) return _ready.TakeFirst();
-        if (_calendar.IsEmpty) return -1;
+        if (!_ready.IsEmpty && !_calendar.HasBefore(Now, _ready.FirstRank))
+        {
+            return _ready.TakeFirst();
+        }
+
+        if (_calendar.IsEmpty)
+        {
+            return -1;
+        }
+
         ref readonly var top = ref _calendar.Top;
-        if (top.Time > until) return -1;
+        if (top.Time > until)
+        {
+            return -1;
+        }
+
         Now = top.Time;
         _calendar.Pop();
         return top.Slot;
@@ -235,13 +302,21 @@ public sealed class Simulation
             return free;
         }
 
-        if (_storyCount == _stories.Length) Array.Resize(ref _stories, Math.Max(16, 2 * _storyCount));
+        if (_storyCount == _stories.Length)
+        {
+            Array.Resize(ref _stories, Math.Max(16, 2 * _storyCount));
+        }
+
         return _stories[_storyCount] = new Story(this, _storyCount++);
     }
 
     private void EndAll()
     {
-        if (_running) throw new InvalidOperationException("A simulation cannot be ended from inside a process.");
+        if (_running)
+        {
+            throw new InvalidOperationException("A simulation cannot be ended from inside a process.");
+        }
+
         _calendar.Clear();
         _ready.Clear();
         _freeSlot = -1;
@@ -254,12 +329,18 @@ public sealed class Simulation
 
     private void CheckUsable()
     {
-        if (_broken && !_running) throw new InvalidOperationException("A process threw and the run is over. Reset the simulation to run again.");
+        if (_broken && !_running)
+        {
+            throw new InvalidOperationException("A process threw and the run is over. Reset the simulation to run again.");
+        }
     }
 
     private void CheckTime(double time)
     {
-        if (!(time >= Now && time < double.PositiveInfinity)) ThrowTime(time);
+        if (!(time >= Now && time < double.PositiveInfinity))
+        {
+            ThrowTime(time);
+        }
     }
 
     private void ThrowTime(double time) =>

@@ -83,7 +83,11 @@ internal sealed class Story(Simulation simulation, int slot)
 
     public void End()
     {
-        if (!_holdings.IsEmpty) ThrowStillHolds();
+        if (!_holdings.IsEmpty)
+        {
+            ThrowStillHolds();
+        }
+
         Simulation.NoteEnd(this);
         Top!.Story = null;
         Top = null;
@@ -114,6 +118,10 @@ internal sealed class Story(Simulation simulation, int slot)
     {
         var left = _holdings.All().First();
         throw new ProcessException(
-            Name, Simulation.Now, $"It ended while it still held {left.Count} of {Simulation.PlacesAt(left.PlacesIndex).Name}. Leave them first.", null);
+            Name,
+            Simulation.Now,
+            $"It ended while it still held {left.Count} of {Simulation.PlacesAt(left.PlacesIndex).Name}. Leave them first.",
+            null
+        );
     }
 }

@@ -34,8 +34,15 @@ public sealed class Tally
         var off = value - _mean;
         _mean += off / Count;
         _squares += off * (value - _mean);
-        if (!(value >= _least)) _least = value;
-        if (!(value <= _greatest)) _greatest = value;
+        if (!(value >= _least))
+        {
+            _least = value;
+        }
+
+        if (!(value <= _greatest))
+        {
+            _greatest = value;
+        }
     }
 
     /// <summary>Forgets all values.</summary>

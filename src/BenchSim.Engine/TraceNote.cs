@@ -12,7 +12,15 @@ namespace BenchSim.Engine;
 /// <param name="Ahead">How many stood in line before it, of a wait for places.</param>
 /// <param name="Why">What a pause is for, if it was said.</param>
 public readonly record struct TraceNote(
-    double Time, string Process, TraceAct Act, Places? Where, int Count, double Until, int Ahead, string? Why)
+    double Time,
+    string Process,
+    TraceAct Act,
+    Places? Where,
+    int Count,
+    double Until,
+    int Ahead,
+    string? Why
+)
 {
     /// <summary>The step as a sentence, with the state of the places at this moment: true only while the note is being heard.</summary>
     public override string ToString()
@@ -20,7 +28,10 @@ public readonly record struct TraceNote(
         var what = Act switch
         {
             TraceAct.Starts => Until > Time ? string.Create(CultureInfo.InvariantCulture, $"is to start on day {Until:0.####}") : "starts",
-            TraceAct.Pauses => string.Create(CultureInfo.InvariantCulture, $"waits until day {Until:0.####}{(Why is null ? "" : ": ")}{Why}"),
+            TraceAct.Pauses => string.Create(
+                CultureInfo.InvariantCulture,
+                $"waits until day {Until:0.####}{(Why is null ? "" : ": ")}{Why}"
+            ),
             TraceAct.Waits => $"waits for {Count} of {Where!.Name}: {Reason()}",
             TraceAct.Takes => $"takes {Count} of {Where!.Name} ({State()})",
             TraceAct.Leaves => $"leaves {Count} of {Where!.Name} ({State()})",

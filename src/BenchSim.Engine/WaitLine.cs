@@ -12,7 +12,15 @@ namespace BenchSim.Engine;
 /// <param name="Holders">Who holds them, in the order in which they were started.</param>
 /// <param name="Behind">The process directly before it in line; null if it is the first.</param>
 public sealed record WaitLine(
-    string Process, string Places, int Wanted, int Held, int Capacity, double Since, IReadOnlyList<PlacesHolder> Holders, string? Behind)
+    string Process,
+    string Places,
+    int Wanted,
+    int Held,
+    int Capacity,
+    double Since,
+    IReadOnlyList<PlacesHolder> Holders,
+    string? Behind
+)
 {
     private const int MostNamed = 5;
 
@@ -22,12 +30,17 @@ public sealed record WaitLine(
         var behind = Behind is null ? "" : $", behind {Behind} in line";
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{Process} waits since day {Since:0.####} for {Wanted} of {Places}: {Held} of {Capacity} held{By()}{behind}");
+            $"{Process} waits since day {Since:0.####} for {Wanted} of {Places}: {Held} of {Capacity} held{By()}{behind}"
+        );
     }
 
     private string By()
     {
-        if (Holders.Count == 0) return "";
+        if (Holders.Count == 0)
+        {
+            return "";
+        }
+
         var named = string.Join(", ", Holders.Take(MostNamed).Select(holder => $"{holder.Process} ({holder.Count})"));
         var more = Holders.Count > MostNamed ? $" and {Holders.Count - MostNamed} more" : "";
         return $" by {named}{more}";

@@ -31,10 +31,15 @@ public sealed class WaitReport
     /// <summary>The report as text, a line each.</summary>
     public override string ToString()
     {
-        if (Lines.Count == 0) return string.Create(CultureInfo.InvariantCulture, $"Day {Time:0.####}: nobody waits.");
+        if (Lines.Count == 0)
+        {
+            return string.Create(CultureInfo.InvariantCulture, $"Day {Time:0.####}: nobody waits.");
+        }
+
         var head = string.Create(
             CultureInfo.InvariantCulture,
-            $"Day {Time:0.####}: {Lines.Count} in line{(IsGridlock ? ", nothing is due, so nobody will ever go on" : "")}.");
+            $"Day {Time:0.####}: {Lines.Count} in line{(IsGridlock ? ", nothing is due, so nobody will ever go on" : "")}."
+        );
         var rings = Rings.Select(ring => $"ring: {string.Join(" waits for ", ring)} waits for {ring[0]}");
         return string.Join('\n', Lines.Select(line => line.ToString()).Prepend(head).Concat(rings));
     }
@@ -44,17 +49,25 @@ public sealed class WaitReport
         var living = new List<Story>();
         foreach (var story in stories)
         {
-            if (story.Top is not null) living.Add(story);
+            if (story.Top is not null)
+            {
+                living.Add(story);
+            }
         }
 
         living.Sort((a, b) => a.StartNumber.CompareTo(b.StartNumber));
         var holders = HoldersByPlaces(simulation, living);
         var ahead = new Dictionary<Story, Story>();
-        foreach (var places in simulation.AllPlaces.Where(places => !places.MayOvertake)) places.AddLineTo(ahead);
+        foreach (var places in simulation.AllPlaces.Where(places => !places.MayOvertake))
+        {
+            places.AddLineTo(ahead);
+        }
+
         var waiting = living.Where(story => story.WaitsFor is not null).ToList();
         var named = holders.ToDictionary(
             pair => pair.Key,
-            pair => (IReadOnlyList<PlacesHolder>)pair.Value.ConvertAll(holder => new PlacesHolder(holder.Name, pair.Key.HeldBy(holder))));
+            pair => (IReadOnlyList<PlacesHolder>)pair.Value.ConvertAll(holder => new PlacesHolder(holder.Name, pair.Key.HeldBy(holder)))
+        );
         var lines = waiting.ConvertAll(story => LineOf(story, named[story.WaitsFor!], ahead.GetValueOrDefault(story)));
         return new WaitReport(simulation.Now, nothingDue && lines.Count > 0, lines, new RingSearch(holders, ahead).Find(waiting));
     }
@@ -64,7 +77,10 @@ public sealed class WaitReport
         var holders = simulation.AllPlaces.ToDictionary(places => places, _ => new List<Story>());
         foreach (var story in living)
         {
-            foreach (var holding in story.Holdings.All()) holders[simulation.PlacesAt(holding.PlacesIndex)].Add(story);
+            foreach (var holding in story.Holdings.All())
+            {
+                holders[simulation.PlacesAt(holding.PlacesIndex)].Add(story);
+            }
         }
 
         return holders;
@@ -73,7 +89,6 @@ public sealed class WaitReport
     private static WaitLine LineOf(Story story, IReadOnlyList<PlacesHolder> holders, Story? ahead)
     {
         var places = story.WaitsFor!;
-        return new WaitLine(
-            story.Name, places.Name, story.Wanted, places.Held, places.Capacity, story.WaitsSince, holders, ahead?.Name);
+        return new WaitLine(story.Name, places.Name, story.Wanted, places.Held, places.Capacity, story.WaitsSince, holders, ahead?.Name);
     }
 }

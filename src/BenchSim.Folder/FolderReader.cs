@@ -88,14 +88,21 @@ internal sealed class FolderReader
         var before = _faults.Count;
         var siteFile = _files.Read(FolderReference.SiteFile, new SourcePlace(FolderReference.SiteFile, 0, 0));
         var site = siteFile is null ? new SiteDraft() : SiteReader.Read(siteFile, _faults, _variant);
-        var invest = _variant?.Invest is { } terms ? new InvestReader(_cells).Read(new Section(VariantKeyList.Invest, terms, _faults, site.Units, _variant.IsWhole)) : null;
+        var invest = _variant?.Invest is { } terms
+            ? new InvestReader(_cells).Read(new Section(VariantKeyList.Invest, terms, _faults, site.Units, _variant.IsWhole))
+            : null;
         var isGoodSite = siteFile is not null && _faults.Count == before;
         var weather = ReadWeather(site.Weather);
         var choices = ReadChoices(site);
         _openFlats =
         [
-            .. BuiltInLibrary.Trays.Select(row => choices.Trays.Find(row.Id)).OfType<TrayType>().Concat(choices.Trays.Known)
-                .Where(tray => tray.IsFlat).DistinctBy(tray => tray.Id, StringComparer.Ordinal).OrderBy(tray => tray.Id, StringComparer.Ordinal),
+            .. BuiltInLibrary
+                .Trays.Select(row => choices.Trays.Find(row.Id))
+                .OfType<TrayType>()
+                .Concat(choices.Trays.Known)
+                .Where(tray => tray.IsFlat)
+                .DistinctBy(tray => tray.Id, StringComparer.Ordinal)
+                .OrderBy(tray => tray.Id, StringComparer.Ordinal),
         ];
         var planFile = _files.Read(FolderReference.PlanFile, new SourcePlace(FolderReference.PlanFile, 0, 0));
         var rows = planFile is null ? [] : new PlanReader(_cells, site, choices).Read(planFile, _variant);
@@ -123,7 +130,8 @@ internal sealed class FolderReader
             _faults.Add(
                 new SourcePlace(path, 0, 0),
                 $"{Words.Quote(name)} is no plain name of a file",
-                "rename it without any of \\ : * ? \" < > |, without a dot at the end and without blanks at either end");
+                "rename it without any of \\ : * ? \" < > |, without a dot at the end and without blanks at either end"
+            );
             return null;
         }
 
@@ -146,22 +154,40 @@ internal sealed class FolderReader
         var cropShelf = ReadShelf(BuiltInLibrary.Crops, FolderReference.CropFile, site, "crop");
         return new Choices(
             new ShelfReading<Crop>(cropShelf, new CropReader(_cells, trayShelf, site).Read),
-            new ShelfReading<TrayType>(trayShelf, new TrayReader(_cells).Read));
+            new ShelfReading<TrayType>(trayShelf, new TrayReader(_cells).Read)
+        );
     }
 
     private Shelf ReadShelf(ImmutableArray<LibraryRow> library, string name, SiteDraft site, string thing)
     {
-        var overlay = _variant is not null && string.Equals(name, FolderReference.CropFile, StringComparison.Ordinal) ? new CropOverlay(_variant, site, _faults) : null;
+        var overlay =
+            _variant is not null && string.Equals(name, FolderReference.CropFile, StringComparison.Ordinal)
+                ? new CropOverlay(_variant, site, _faults)
+                : null;
         if (!_files.Exists(name))
         {
             return Shelf.Of(library, overlay?.Lay([]) ?? [], isWhole: true, _cells, thing);
         }
 
         var file = _files.Read(name, new SourcePlace(name, 0, 0));
-        var table = file is null ? null : CsvTable.Read(
-            file, FolderReference.ColumnsOf(name), FolderReference.RequiredColumnsOf(name), CsvTable.MostRows, _faults, site.Units);
+        var table = file is null
+            ? null
+            : CsvTable.Read(
+                file,
+                FolderReference.ColumnsOf(name),
+                FolderReference.RequiredColumnsOf(name),
+                CsvTable.MostRows,
+                _faults,
+                site.Units
+            );
         var rows = table?.Rows ?? [];
-        return Shelf.Of(library, table is null ? rows : overlay?.Lay(rows) ?? rows, isWhole: table is not null && table.Has("id"), _cells, thing);
+        return Shelf.Of(
+            library,
+            table is null ? rows : overlay?.Lay(rows) ?? rows,
+            isWhole: table is not null && table.Has("id"),
+            _cells,
+            thing
+        );
     }
 
     // "crop.csv" would be passed over in silence.
@@ -171,12 +197,17 @@ internal sealed class FolderReader
         {
             foreach (var optional in new[] { FolderReference.CropFile, FolderReference.TrayFile })
             {
-                if (!_files.Exists(optional) && name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) && Spelling.Distance(name.ToLowerInvariant(), optional) <= 1)
+                if (
+                    !_files.Exists(optional)
+                    && name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase)
+                    && Spelling.Distance(name.ToLowerInvariant(), optional) <= 1
+                )
                 {
                     _faults.Warn(
                         new SourcePlace(name, 0, 0),
                         "this file is not read",
-                        $"if it holds your own {optional[..^4]}, name it {optional}");
+                        $"if it holds your own {optional[..^4]}, name it {optional}"
+                    );
                 }
             }
         }

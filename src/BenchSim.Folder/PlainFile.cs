@@ -20,19 +20,29 @@ public static class PlainFile
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         fault = null;
         if (Directory.Exists(path))
+        {
             fault = At("this is a folder, not a file", "name the file itself");
+        }
         else if (!File.Exists(path))
+        {
             fault = At("there is no such file", "check the name");
+        }
         else if (!IsRegular(path))
+        {
             fault = At("this is not a regular file", "name a file, not a pipe, a device or a socket");
+        }
+
         if (fault is not null)
+        {
             return null;
+        }
+
         try
         {
-            using FileStream stream = File.OpenRead(path);
+            using var stream = File.OpenRead(path);
             if (stream.Length <= largest)
             {
-                byte[] bytes = new byte[stream.Length];
+                var bytes = new byte[stream.Length];
                 stream.ReadExactly(bytes);
                 return bytes;
             }

@@ -24,29 +24,52 @@ public static class WeatherFile
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         var faults = new FaultList();
         if (Text(path, faults) is not { } file)
+        {
             return new WeatherRecordFindings([], faults.Faults, []);
+        }
 
         var columns = FolderReference.ColumnsOf(FolderReference.WeatherRecord);
         var table = CsvTable.Read(file, columns, columns, MostDays, faults, UnitSystem.Metric);
         if (faults.Count > 0 && (table.Rows.Count == 0 || !columns.All(table.Has)))
+        {
             return new WeatherRecordFindings([], faults.Faults, []);
+        }
 
         var cells = new CellReader(faults);
         var rows = new List<WeatherRow>(table.Rows.Count);
         foreach (var row in table.Rows)
         {
             if (ReadDay(row, cells, temperature, rain) is { } day)
+            {
                 rows.Add(day);
+            }
         }
 
-        var findings = Merge(faults, WeatherRecordCheck.Check(rows, file.Name, "give --temperature-unit F, or degrees Celsius", temperature, rain), allDated: rows.Count == table.Rows.Count, table);
+        var findings = Merge(
+            faults,
+            WeatherRecordCheck.Check(rows, file.Name, "give --temperature-unit F, or degrees Celsius", temperature, rain),
+            allDated: rows.Count == table.Rows.Count,
+            table
+        );
         if (!findings.Faults.IsEmpty)
+        {
             return findings;
+        }
+
         if (TemperatureUnit.Problem(findings.Days, temperature) is { } cold)
+        {
             faults.Add(table.Rows[0]["tmin"].Place, cold, "give --temperature-unit C");
+        }
+
         if (RainUnit.Problem(findings.Days, rain) is { } problem)
+        {
             faults.Add(table.Rows[0]["rain"].Place, problem, $"give --rain-unit {(rain == UnitSystem.Imperial ? "mm" : "in")}");
-        return findings with { Faults = faults.Faults };
+        }
+
+        return findings with
+        {
+            Faults = faults.Faults,
+        };
     }
 
     private static FileText? Text(string path, FaultList faults)
@@ -75,20 +98,25 @@ public static class WeatherFile
         var low = cells.RecordedTemperature(Written(row, "tmin", cells) with { Units = temperature });
         var high = cells.RecordedTemperature(Written(row, "tmax", cells) with { Units = temperature });
         var depth = cells.RecordedRain(Written(row, "rain", cells) with { Units = rain });
-        return day is not { } known ? null : new WeatherRow(row.Line, known, low ?? double.NaN, high ?? double.NaN, depth ?? double.NaN)
-        {
-            DateColumn = date.Place.Column,
-            TminColumn = row["tmin"].Place.Column,
-            TmaxColumn = row["tmax"].Place.Column,
-            RainColumn = row["rain"].Place.Column,
-        };
+        return day is not { } known
+            ? null
+            : new WeatherRow(row.Line, known, low ?? double.NaN, high ?? double.NaN, depth ?? double.NaN)
+            {
+                DateColumn = date.Place.Column,
+                TminColumn = row["tmin"].Place.Column,
+                TmaxColumn = row["tmax"].Place.Column,
+                RainColumn = row["rain"].Place.Column,
+            };
     }
 
     private static Cell Written(CsvRow row, string column, CellReader cells)
     {
         var cell = row[column];
         if (cell.IsBlank)
+        {
             cells.Refuse(cell, "is empty", "fill in every day of the record, or leave the whole row out");
+        }
+
         return cell;
     }
 
@@ -97,8 +125,18 @@ public static class WeatherFile
     {
         var known = faults.Faults.Select(fault => fault.Place).ToHashSet();
         var dates = table.Rows.Select(row => row["date"].Place).ToHashSet();
-        foreach (var fault in findings.Faults.Where(fault => !known.Contains(fault.Place) && (allDated || (fault.Place.Line > 0 && !dates.Contains(fault.Place)))))
+        foreach (
+            var fault in findings.Faults.Where(fault =>
+                !known.Contains(fault.Place) && (allDated || (fault.Place.Line > 0 && !dates.Contains(fault.Place)))
+            )
+        )
+        {
             faults.Add(fault.Place, fault.What, fault.Instead);
-        return findings with { Faults = faults.Faults };
+        }
+
+        return findings with
+        {
+            Faults = faults.Faults,
+        };
     }
 }

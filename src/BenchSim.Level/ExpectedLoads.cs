@@ -24,7 +24,10 @@ internal sealed class ExpectedLoads
         _choices = SowingChoices.Of(plan);
 
         // Dates that move later are played to the end too.
-        int longer = _choices.SelectMany((choices, batch) => choices.Select(choice => choice.SetOutOn.DayNumber - plan.Batches[batch].SetOutOn.DayNumber)).Append(0).Max();
+        var longer = _choices
+            .SelectMany((choices, batch) => choices.Select(choice => choice.SetOutOn.DayNumber - plan.Batches[batch].SetOutOn.DayNumber))
+            .Append(0)
+            .Max();
         _plan = plan with { Days = plan.Days + longer };
         Groups = new LevelGroups(_plan);
     }
@@ -48,24 +51,37 @@ internal sealed class ExpectedLoads
     {
         int[] movable = [.. Movable];
         var loads = movable.ToDictionary(batch => batch, batch => new long[_choices[batch].Length][][]);
-        long[][] others = Empty();
-        for (int play = 0; play < Plays; play++)
+        var others = Empty();
+        for (var play = 0; play < Plays; play++)
         {
             int[] chosen = [.. Enumerable.Range(0, _choices.Length).Select(batch => Choice(batch, play))];
-            long[][][] sums = Play(chosen, Shifted(progress, play), cancel);
-            for (int batch = 0; batch < chosen.Length; batch++)
+            var sums = Play(chosen, Shifted(progress, play), cancel);
+            for (var batch = 0; batch < chosen.Length; batch++)
             {
-                if (loads.TryGetValue(batch, out long[][][]? ofBatch) && play < ofBatch.Length)
+                if (loads.TryGetValue(batch, out var ofBatch) && play < ofBatch.Length)
+                {
                     Groups.Add(batch, sums[batch], ofBatch[chosen[batch]] = Empty());
+                }
                 else if (ofBatch is null && play == 0)
+                {
                     Groups.Add(batch, sums[batch], others);
+                }
             }
         }
 
         return new LevelProblem(
-            [.. movable.Select(batch => _choices[batch].Select((choice, at) => new SowingChoice(Shift(batch, choice), loads[batch][at])).ToArray())],
+            [
+                .. movable.Select(batch =>
+                    _choices[batch].Select((choice, at) => new SowingChoice(Shift(batch, choice), loads[batch][at])).ToArray()
+                ),
+            ],
             others,
-            [.. Groups.All.Select(group => group.Places.Select(places => (long)Math.Floor((places * _options.ExpectedSeasons * _options.Fill) + 1e-6)).ToArray())]);
+            [
+                .. Groups.All.Select(group =>
+                    group.Places.Select(places => (long)Math.Floor((places * _options.ExpectedSeasons * _options.Fill) + 1e-6)).ToArray()
+                ),
+            ]
+        );
     }
 
     private int Shift(int batch, BatchPlan choice) => choice.SowOn.DayNumber - _plan.Batches[batch].SowOn.DayNumber;
@@ -73,15 +89,22 @@ internal sealed class ExpectedLoads
     // The first play is the plan itself; the others take the further choices of each batch in turn. A batch that has none left stands as planned.
     private int Choice(int batch, int play)
     {
-        int planned = _choices[batch].IndexOf(_plan.Batches[batch]);
-        return play == 0 || play >= _choices[batch].Length ? planned : play <= planned ? play - 1 : play;
+        var planned = _choices[batch].IndexOf(_plan.Batches[batch]);
+        return play == 0 || play >= _choices[batch].Length ? planned
+            : play <= planned ? play - 1
+            : play;
     }
 
     private long[][][] Play(int[] chosen, IProgress<int>? progress, CancellationToken cancel)
     {
-        SeasonPlan plan = _plan with { Batches = [.. chosen.Select((choice, batch) => _choices[batch][choice])] };
+        var plan = _plan with { Batches = [.. chosen.Select((choice, batch) => _choices[batch][choice])] };
         SeasonPlayer first = new(plan, _options.Seed);
-        var options = new StudyOptions { Seasons = _options.ExpectedSeasons, Seed = _options.Seed, Threads = _options.Threads };
+        var options = new StudyOptions
+        {
+            Seasons = _options.ExpectedSeasons,
+            Seed = _options.Seed,
+            Threads = _options.Threads,
+        };
         return new SeasonBlocks<long[][][]>(options, progress, cancel).Run(Sums, () => Worker(first), Merge);
     }
 
@@ -92,14 +115,16 @@ internal sealed class ExpectedLoads
         return (season, sums) =>
         {
             wanted.Play(_options.Seasons + season);
-            for (int batch = 0; batch < sums.Length; batch++)
+            for (var batch = 0; batch < sums.Length; batch++)
             {
-                for (int kind = 0; kind < sums[batch].Length; kind++)
+                for (var kind = 0; kind < sums[batch].Length; kind++)
                 {
-                    int[] held = wanted.ByBatch[batch][kind];
-                    long[] sum = sums[batch][kind];
-                    for (int day = 0; day < sum.Length; day++)
+                    var held = wanted.ByBatch[batch][kind];
+                    var sum = sums[batch][kind];
+                    for (var day = 0; day < sum.Length; day++)
+                    {
                         sum[day] += held[day];
+                    }
                 }
             }
         };
@@ -107,25 +132,28 @@ internal sealed class ExpectedLoads
 
     private long[][][] Sums()
     {
-        int kinds = Enum.GetValues<SpaceKind>().Length;
+        var kinds = Enum.GetValues<SpaceKind>().Length;
         return [.. _choices.Select(_ => Enumerable.Range(0, kinds).Select(_ => new long[_plan.Days]).ToArray())];
     }
 
     private static void Merge(long[][][] sum, long[][][] other)
     {
-        for (int batch = 0; batch < sum.Length; batch++)
+        for (var batch = 0; batch < sum.Length; batch++)
         {
-            for (int kind = 0; kind < sum[batch].Length; kind++)
+            for (var kind = 0; kind < sum[batch].Length; kind++)
             {
-                for (int day = 0; day < sum[batch][kind].Length; day++)
+                for (var day = 0; day < sum[batch][kind].Length; day++)
+                {
                     sum[batch][kind][day] += other[batch][kind][day];
+                }
             }
         }
     }
 
     private long[][] Empty() => [.. Groups.All.Select(_ => new long[_plan.Days])];
 
-    private Later? Shifted(IProgress<int>? progress, int play) => progress is null ? null : new Later(progress, play * _options.ExpectedSeasons);
+    private Later? Shifted(IProgress<int>? progress, int play) =>
+        progress is null ? null : new Later(progress, play * _options.ExpectedSeasons);
 
     private sealed class Later(IProgress<int> progress, int before) : IProgress<int>
     {

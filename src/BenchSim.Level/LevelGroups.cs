@@ -14,19 +14,27 @@ internal sealed class LevelGroups
     /// <summary>Works them out.</summary>
     public LevelGroups(SeasonPlan plan)
     {
-        Scenario scenario = plan.Scenario;
+        var scenario = plan.Scenario;
         var shape = new PlanShape(plan);
-        SpaceKind[] kinds = Enum.GetValues<SpaceKind>();
+        var kinds = Enum.GetValues<SpaceKind>();
         int[][][] sets = [.. plan.Batches.Select(batch => kinds.Select(kind => Set(batch, kind)).ToArray())];
         var groups = ImmutableArray.CreateBuilder<LevelGroup>();
-        foreach (SpaceKind kind in kinds)
+        foreach (var kind in kinds)
         {
-            int ofKind = scenario.Spaces.Count(space => space.Kind == kind);
-            IEnumerable<int[]> different = sets.Select(set => set[(int)kind]).Where(set => set.Length > 0).DistinctBy(set => string.Join(' ', set), StringComparer.Ordinal);
-            foreach (int[] set in different.OrderByDescending(set => set.Length).ThenBy(set => set[0]))
+            var ofKind = scenario.Spaces.Count(space => space.Kind == kind);
+            var different = sets.Select(set => set[(int)kind])
+                .Where(set => set.Length > 0)
+                .DistinctBy(set => string.Join(' ', set), StringComparer.Ordinal);
+            foreach (var set in different.OrderByDescending(set => set.Length).ThenBy(set => set[0]))
             {
-                groups.Add(new LevelGroup(
-                    kind, [.. set], set.Length == ofKind, [.. Enumerable.Range(0, plan.Days).Select(day => set.Sum(space => shape.Places[space][day]))]));
+                groups.Add(
+                    new LevelGroup(
+                        kind,
+                        [.. set],
+                        set.Length == ofKind,
+                        [.. Enumerable.Range(0, plan.Days).Select(day => set.Sum(space => shape.Places[space][day]))]
+                    )
+                );
             }
         }
 
@@ -44,20 +52,35 @@ internal sealed class LevelGroups
     public void Add<T>(int batch, T[][] byKind, long[][] groups)
         where T : struct, IBinaryInteger<T>
     {
-        for (int kind = 0; kind < byKind.Length; kind++)
+        for (var kind = 0; kind < byKind.Length; kind++)
         {
-            foreach (int group in Of[batch][kind])
+            foreach (var group in Of[batch][kind])
             {
-                long[] row = groups[group];
-                for (int day = 0; day < row.Length; day++)
+                var row = groups[group];
+                for (var day = 0; day < row.Length; day++)
+                {
                     row[day] += long.CreateChecked(byKind[kind][day]);
+                }
             }
         }
     }
 
     private static int[] Set(BatchPlan batch, SpaceKind kind) =>
-        [.. (kind switch { SpaceKind.Mat => batch.Mats, SpaceKind.Bench => batch.Benches, _ => batch.Tables }).Distinct().Order()];
+        [
+            .. (
+                kind switch
+                {
+                    SpaceKind.Mat => batch.Mats,
+                    SpaceKind.Bench => batch.Benches,
+                    _ => batch.Tables,
+                }
+            )
+                .Distinct()
+                .Order(),
+        ];
 
     private int[] Holding(int[] set, SpaceKind kind) =>
-        set.Length == 0 ? [] : [.. Enumerable.Range(0, All.Length).Where(group => All[group].Kind == kind && set.All(All[group].Spaces.Contains))];
+        set.Length == 0
+            ? []
+            : [.. Enumerable.Range(0, All.Length).Where(group => All[group].Kind == kind && set.All(All[group].Spaces.Contains))];
 }

@@ -32,15 +32,17 @@ public static class LevelRunner
         Check(options);
         var loads = new ExpectedLoads(plan, options);
         var share = new Share(progress, ((long)loads.Plays * options.ExpectedSeasons) + (3L * options.Seasons));
-        LevelProblem problem = loads.Problem(share.From(0), cancel);
-        LevelSolution solution = Leveller.Solve(problem, options.Effort, cancel);
+        var problem = loads.Problem(share.From(0), cancel);
+        var solution = Leveller.Solve(problem, options.Effort, cancel);
         int[] movable = [.. loads.Movable];
-        ImmutableArray<BatchOrder> orders = Orders(plan, loads, movable, solution.Chosen);
-        LevelResult result = Untried(plan, options, loads, problem, solution);
+        var orders = Orders(plan, loads, movable, solution.Chosen);
+        var result = Untried(plan, options, loads, problem, solution);
         if (problem.Shift(solution.Chosen) == 0)
+        {
             return result;
+        }
 
-        SeasonPlan levelled = VariantPlanner.Make(plan, plan.Scenario with { Batches = orders }).Plan
+        var levelled = VariantPlanner.Make(plan, plan.Scenario with { Batches = orders }).Plan
             ?? throw new InvalidOperationException("A sowing that could be moved alone cannot be moved with the others.");
         return Tried(result, levelled, loads, share, cancel);
     }
@@ -51,28 +53,53 @@ public static class LevelRunner
         ArgumentOutOfRangeException.ThrowIfLessThan(options.ExpectedSeasons, 1, nameof(options));
         ArgumentOutOfRangeException.ThrowIfNegative(options.Threads, nameof(options));
         if (!(options.Fill is > 0 and <= 1) || !(options.Effort > 0))
+        {
             throw new ArgumentOutOfRangeException(nameof(options), "The share to fill is above 0 and at most 1, the effort above 0.");
+        }
     }
 
     private static ImmutableArray<BatchOrder> Orders(SeasonPlan plan, ExpectedLoads loads, int[] movable, int[] chosen)
     {
         BatchOrder[] orders = [.. plan.Scenario.Batches];
-        for (int at = 0; at < movable.Length; at++)
+        for (var at = 0; at < movable.Length; at++)
+        {
             orders[movable[at]] = loads.ChoicesOf(movable[at])[chosen[at]].Order;
+        }
+
         return [.. orders];
     }
 
-    private static LevelResult Untried(SeasonPlan plan, LevelOptions options, ExpectedLoads loads, LevelProblem problem, LevelSolution solution)
+    private static LevelResult Untried(
+        SeasonPlan plan,
+        LevelOptions options,
+        ExpectedLoads loads,
+        LevelProblem problem,
+        LevelSolution solution
+    )
     {
-        int[] planned = problem.AsPlanned();
+        var planned = problem.AsPlanned();
         double seasons = options.ExpectedSeasons;
         return new LevelResult
         {
             Plan = plan,
             Options = options,
             Movable = loads.Movable.Count(),
-            Verdict = problem.Over(planned) == 0 ? LevelVerdict.NothingIsOver : loads.Movable.Any() ? LevelVerdict.NothingHelps : LevelVerdict.NothingMayMove,
-            Groups = [.. loads.Groups.All.Select((group, at) => new LevelledGroup(group, Peak(plan, problem, planned, at, seasons), Peak(plan, problem, solution.Chosen, at, seasons), null))],
+            Verdict =
+                problem.Over(planned) == 0 ? LevelVerdict.NothingIsOver
+                : loads.Movable.Any() ? LevelVerdict.NothingHelps
+                : LevelVerdict.NothingMayMove,
+            Groups =
+            [
+                .. loads.Groups.All.Select(
+                    (group, at) =>
+                        new LevelledGroup(
+                            group,
+                            Peak(plan, problem, planned, at, seasons),
+                            Peak(plan, problem, solution.Chosen, at, seasons),
+                            null
+                        )
+                ),
+            ],
             OverBefore = problem.Over(planned) / seasons,
             OverAfter = problem.Over(solution.Chosen) / seasons,
             OverBound = solution.OverBound / seasons,
@@ -80,7 +107,12 @@ public static class LevelRunner
             ShiftDays = problem.Shift(solution.Chosen),
             ShiftBound = solution.ShiftBound,
             IsShiftProved = solution.IsShiftProved,
-            Moves = [.. loads.Movable.Select((batch, at) => Move(plan.Batches[batch], loads.ChoicesOf(batch)[solution.Chosen[at]])).Where(move => move.Days != 0)],
+            Moves =
+            [
+                .. loads
+                    .Movable.Select((batch, at) => Move(plan.Batches[batch], loads.ChoicesOf(batch)[solution.Chosen[at]]))
+                    .Where(move => move.Days != 0),
+            ],
         };
     }
 
@@ -90,18 +122,36 @@ public static class LevelRunner
     {
         long[] loads = [.. Enumerable.Range(0, problem.Room[group].Length).Select(day => problem.Load(chosen, group, day))];
         long[] over = [.. loads.Select((load, day) => Math.Max(0, load - problem.Room[group][day]))];
-        return new ExpectedPeak(loads.Max() / seasons, plan.FirstDay.AddDays(Array.IndexOf(loads, loads.Max())), over.Sum() / seasons, over.Count(each => each > 0), over.Max() > 0 ? plan.FirstDay.AddDays(Array.IndexOf(over, over.Max())) : null);
+        return new ExpectedPeak(
+            loads.Max() / seasons,
+            plan.FirstDay.AddDays(Array.IndexOf(loads, loads.Max())),
+            over.Sum() / seasons,
+            over.Count(each => each > 0),
+            over.Max() > 0 ? plan.FirstDay.AddDays(Array.IndexOf(over, over.Max())) : null
+        );
     }
 
     private static LevelResult Tried(LevelResult result, SeasonPlan levelled, ExpectedLoads loads, Share share, CancellationToken cancel)
     {
-        LevelOptions options = result.Options;
-        long done = (long)loads.Plays * options.ExpectedSeasons;
-        var study = new StudyOptions { Seasons = options.Seasons, Seed = options.Seed, Threads = options.Threads };
-        CompareResult trial = CompareRunner.Play(result.Plan, [(LevelledName, levelled)], study, share.From(done, 2), cancel);
-        SeasonPlan playedBase = trial.Base;
-        SeasonPlan played = trial.Variants[0].Plan;
-        ImmutableArray<PlayedPeak> peaks = PlayedPeaks.Count(playedBase, played, new LevelGroups(playedBase), study, share.From(done + (2L * options.Seasons)), cancel);
+        var options = result.Options;
+        var done = (long)loads.Plays * options.ExpectedSeasons;
+        var study = new StudyOptions
+        {
+            Seasons = options.Seasons,
+            Seed = options.Seed,
+            Threads = options.Threads,
+        };
+        var trial = CompareRunner.Play(result.Plan, [(LevelledName, levelled)], study, share.From(done, 2), cancel);
+        var playedBase = trial.Base;
+        var played = trial.Variants[0].Plan;
+        var peaks = PlayedPeaks.Count(
+            playedBase,
+            played,
+            new LevelGroups(playedBase),
+            study,
+            share.From(done + (2L * options.Seasons)),
+            cancel
+        );
         return result with
         {
             Levelled = levelled,
@@ -114,9 +164,9 @@ public static class LevelRunner
     // Better in one of the two that count, beyond its interval, and really worse in neither.
     private static bool IsBetter(VariantResult variant)
     {
-        MeasureChange late = variant.Of(MeasureKind.LatePlantDays)!;
-        FitChange fits = variant.Fits;
-        bool isBetter = (late.IsReal && late.Difference < 0) || (fits.IsReal && fits.Difference > 0);
+        var late = variant.Of(MeasureKind.LatePlantDays)!;
+        var fits = variant.Fits;
+        var isBetter = (late.IsReal && late.Difference < 0) || (fits.IsReal && fits.Difference > 0);
         return isBetter && !(late.IsReal && late.Difference > 0) && !(fits.IsReal && fits.Difference < 0);
     }
 

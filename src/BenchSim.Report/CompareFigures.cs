@@ -16,7 +16,7 @@ public static class CompareFigures
     public static string Amount(Measure measure, double amount, int decimals)
     {
         ArgumentNullException.ThrowIfNull(measure);
-        double rounded = Math.Round(amount, decimals, MidpointRounding.AwayFromZero);
+        var rounded = Math.Round(amount, decimals, MidpointRounding.AwayFromZero);
         return (rounded < 0 ? "-" : "") + Size(measure, Math.Abs(rounded), decimals);
     }
 
@@ -27,7 +27,7 @@ public static class CompareFigures
     /// <exception cref="ArgumentNullException"><paramref name="measure"/> is null.</exception>
     public static string Signed(Measure measure, double amount, int decimals)
     {
-        string text = Amount(measure, amount, decimals);
+        var text = Amount(measure, amount, decimals);
         return amount > 0 && text.Any(character => character is >= '1' and <= '9') ? "+" + text : text;
     }
 
@@ -41,11 +41,17 @@ public static class CompareFigures
     {
         ArgumentNullException.ThrowIfNull(change);
         if (double.IsNaN(change.HalfWidth) || change.HalfWidth == 0)
+        {
             return change.Difference == Math.Round(change.Difference) ? 0 : 2;
-        int decimals = (int)Math.Clamp(-Math.Floor(Math.Log10(change.HalfWidth)), 0, 3);
-        double nearest = Math.Min(Math.Abs(change.Low), Math.Abs(change.High));
+        }
+
+        var decimals = (int)Math.Clamp(-Math.Floor(Math.Log10(change.HalfWidth)), 0, 3);
+        var nearest = Math.Min(Math.Abs(change.Low), Math.Abs(change.High));
         while (change.IsReal && decimals < 4 && Math.Round(nearest, decimals, MidpointRounding.AwayFromZero) == 0)
+        {
             decimals++;
+        }
+
         return decimals == 1 && change.Measure.Kind == MeasureKind.EnergyCost ? 2 : decimals;
     }
 
@@ -54,8 +60,10 @@ public static class CompareFigures
     /// <exception cref="ArgumentNullException"><paramref name="change"/> is null.</exception>
     public static string? Interval(MeasureChange change)
     {
-        int decimals = Decimals(change);
-        return double.IsNaN(change.HalfWidth) ? null : $"{Signed(change.Measure, change.Low, decimals)} to {Signed(change.Measure, change.High, decimals)}";
+        var decimals = Decimals(change);
+        return double.IsNaN(change.HalfWidth)
+            ? null
+            : $"{Signed(change.Measure, change.Low, decimals)} to {Signed(change.Measure, change.High, decimals)}";
     }
 
     /// <summary>The unit of a measure, to stand beside a figure; nothing for money, which carries its sign.</summary>
@@ -69,18 +77,19 @@ public static class CompareFigures
 
     /// <summary>A share in percent with one decimal, without the sign; never 0 or 100 unless it is: 55.4.</summary>
     /// <param name="share">Share, 0 to 1.</param>
-    public static string Percent(double share) => share switch
-    {
-        > 0 and < 0.001 => "under 0.1",
-        > 0.999 and < 1 => "over 99.9",
-        _ => Points(share),
-    };
+    public static string Percent(double share) =>
+        share switch
+        {
+            > 0 and < 0.001 => "under 0.1",
+            > 0.999 and < 1 => "over 99.9",
+            _ => Points(share),
+        };
 
     /// <summary>Percentage points, one decimal at most: 4.2, -4.2, 0.</summary>
     /// <param name="share">A difference of shares; 1 is a hundred points.</param>
     public static string Points(double share)
     {
-        double points = Math.Round(share * 100, 1, MidpointRounding.AwayFromZero);
+        var points = Math.Round(share * 100, 1, MidpointRounding.AwayFromZero);
         return points == 0 ? "0" : points.ToString("0.#", null);
     }
 
@@ -88,13 +97,13 @@ public static class CompareFigures
     /// <param name="share">A difference of shares; 1 is a hundred points.</param>
     public static string SignedPoints(double share)
     {
-        string text = Points(share);
+        var text = Points(share);
         return share > 0 && text is not "0" ? "+" + text : text;
     }
 
     private static string Size(Measure measure, double size, int decimals)
     {
-        string number = size == 0 ? "0" : size.ToString(decimals == 0 ? "#,##0" : "#,##0." + new string('0', decimals), null);
+        var number = size == 0 ? "0" : size.ToString(decimals == 0 ? "#,##0" : "#,##0." + new string('0', decimals), null);
         return measure.Kind == MeasureKind.EnergyCost ? new Money(measure.Unit).Before(number) : number;
     }
 }

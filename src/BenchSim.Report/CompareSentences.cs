@@ -20,12 +20,19 @@ public static class CompareSentences
     {
         ArgumentNullException.ThrowIfNull(variant);
         ArgumentNullException.ThrowIfNull(fits);
-        string counts = $"{Numbers.Whole(fits.OnlyVariant)} of {Numbers.Count(seasons, "season", "seasons")} fit only with it, {Numbers.Whole(fits.OnlyBase)} only without";
+        var counts =
+            $"{Numbers.Whole(fits.OnlyVariant)} of {Numbers.Count(seasons, "season", "seasons")} fit only with it, {Numbers.Whole(fits.OnlyBase)} only without";
         if (fits.Differing == 0)
+        {
             return $"The same seasons fit with and without {Name(variant)}: {Numbers.Whole(fits.Both)} of {Numbers.Whole(seasons)}.";
+        }
+
         if (!fits.IsReal)
+        {
             return $"No difference can be told in the chance that the plan fits: {CompareFigures.SignedPoints(fits.Low)} to {CompareFigures.SignedPoints(fits.High)} percentage points; {counts}.";
-        (double least, double most) = fits.Difference > 0 ? (fits.Low, fits.High) : (-fits.High, -fits.Low);
+        }
+
+        (var least, var most) = fits.Difference > 0 ? (fits.Low, fits.High) : (-fits.High, -fits.Low);
         return $"With {Name(variant)} the plan fits in {CompareFigures.Percent(fits.Variant.Share)} % of seasons instead of {CompareFigures.Percent(fits.Base.Share)} %: "
             + $"{CompareFigures.Points(Math.Abs(fits.Difference))} percentage points {(fits.Difference > 0 ? "more" : "fewer")} ({CompareFigures.Points(least)} to {CompareFigures.Points(most)}); {counts}.";
     }
@@ -39,18 +46,19 @@ public static class CompareSentences
     {
         ArgumentNullException.ThrowIfNull(variant);
         ArgumentNullException.ThrowIfNull(change);
-        bool isMore = change.Difference > 0;
-        int decimals = CompareFigures.Decimals(change);
-        string amount = CompareFigures.Amount(change.Measure, Math.Abs(change.Difference), decimals);
-        (double least, double most) = isMore ? (change.Low, change.High) : (-change.High, -change.Low);
-        string range = change.HalfWidth == 0
-            ? "(in every season)"
-            : $"({CompareFigures.Amount(change.Measure, least, decimals)} to {CompareFigures.Amount(change.Measure, most, decimals)})";
-        string more = $"{amount} {(isMore ? "more" : "fewer")}";
-        string moreOrLess = isMore ? "more" : "less";
-        string be = amount is "1" ? "is" : "are";
-        string s = amount is "1" ? "" : "s";
-        string what = change.Measure.Kind switch
+        var isMore = change.Difference > 0;
+        var decimals = CompareFigures.Decimals(change);
+        var amount = CompareFigures.Amount(change.Measure, Math.Abs(change.Difference), decimals);
+        (var least, var most) = isMore ? (change.Low, change.High) : (-change.High, -change.Low);
+        var range =
+            change.HalfWidth == 0
+                ? "(in every season)"
+                : $"({CompareFigures.Amount(change.Measure, least, decimals)} to {CompareFigures.Amount(change.Measure, most, decimals)})";
+        var more = $"{amount} {(isMore ? "more" : "fewer")}";
+        var moreOrLess = isMore ? "more" : "less";
+        var be = amount is "1" ? "is" : "are";
+        var s = amount is "1" ? "" : "s";
+        var what = change.Measure.Kind switch
         {
             MeasureKind.PlantsInTime => $"{more} plant{s} {be} out in time {range}",
             MeasureKind.LatePlantDays => $"there {be} {more} late plant-day{s} {range}",
@@ -61,7 +69,8 @@ public static class CompareSentences
             MeasureKind.BenchTrayDays => $"trays spend {more} tray-day{s} on the benches {range}",
             MeasureKind.MeanHeld => $"{more} place{s} {be} held on an average day {range}",
             MeasureKind.LabourHours => $"the work takes {more} hour{s} {range}",
-            MeasureKind.Fuel => $"the houses burn {amount} {CompareFigures.Unit(change.Measure)} {moreOrLess} of {Fuel(change.Measure)} {range}",
+            MeasureKind.Fuel =>
+                $"the houses burn {amount} {CompareFigures.Unit(change.Measure)} {moreOrLess} of {Fuel(change.Measure)} {range}",
             MeasureKind.MatPower => $"the heat mats use {amount} kWh {moreOrLess} {range}",
             MeasureKind.EnergyCost => $"fuel and mat electricity cost {amount} {moreOrLess} {range}",
             _ => throw new InvalidOperationException("A measure that no comparison has."),
@@ -76,11 +85,14 @@ public static class CompareSentences
     public static string NotReal(MeasureChange change, int seasons)
     {
         ArgumentNullException.ThrowIfNull(change);
-        string name = Subject(change.Measure);
-        string played = Numbers.Count(seasons, "season", "seasons");
+        var name = Subject(change.Measure);
+        var played = Numbers.Count(seasons, "season", "seasons");
         if (change.Differing == 0)
+        {
             return $"{char.ToUpperInvariant(name[0])}{name[1..]}: the same in {(seasons == 1 ? "the one season played" : "every one of " + played)}.";
-        string unit = CompareFigures.Unit(change.Measure);
+        }
+
+        var unit = CompareFigures.Unit(change.Measure);
         return CompareFigures.Interval(change) is { } interval
             ? $"No difference can be told in {name}: {interval}{(unit.Length > 0 ? " " + unit : "")}, {played}."
             : $"No difference can be told in {name}: one season says nothing of luck.";
@@ -90,13 +102,14 @@ public static class CompareSentences
 
     private static string Fuel(Measure measure) => PlainText.Short(measure.Name["fuel: ".Length..], LongestName);
 
-    private static string Subject(Measure measure) => measure.Kind switch
-    {
-        MeasureKind.Fuel => "the use of " + Fuel(measure),
-        MeasureKind.PlantsInTime => "the plants out in time",
-        MeasureKind.LatePlantDays => "the late plant-days",
-        MeasureKind.MeanHeld => "the places held on an average day",
-        MeasureKind.LabourHours => "the hours of work",
-        _ => "the " + measure.Name,
-    };
+    private static string Subject(Measure measure) =>
+        measure.Kind switch
+        {
+            MeasureKind.Fuel => "the use of " + Fuel(measure),
+            MeasureKind.PlantsInTime => "the plants out in time",
+            MeasureKind.LatePlantDays => "the late plant-days",
+            MeasureKind.MeanHeld => "the places held on an average day",
+            MeasureKind.LabourHours => "the hours of work",
+            _ => "the " + measure.Name,
+        };
 }

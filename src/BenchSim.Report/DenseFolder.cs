@@ -31,19 +31,28 @@ public static class DenseFolder
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(directory);
         ArgumentNullException.ThrowIfNull(result);
-        Files(directory).Write(
-            [],
-            folder =>
-            {
-                folder.Save("charts/dense.png", DenseChart.Draw(result));
-                folder.Save("charts/density.png", DensityChart.Draw(result));
-                folder.Save("tables/dense-changes.csv", DenseTables.Changes(result));
-                folder.Save("tables/dense-break-even.csv", DenseTables.BreakEven(result));
-                folder.Save("tables/dense-curve.csv", DenseTables.Curve(result));
-            },
-            cancel);
+        Files(directory)
+            .Write(
+                [],
+                folder =>
+                {
+                    folder.Save("charts/dense.png", DenseChart.Draw(result));
+                    folder.Save("charts/density.png", DensityChart.Draw(result));
+                    folder.Save("tables/dense-changes.csv", DenseTables.Changes(result));
+                    folder.Save("tables/dense-break-even.csv", DenseTables.BreakEven(result));
+                    folder.Save("tables/dense-curve.csv", DenseTables.Curve(result));
+                },
+                cancel
+            );
     }
 
     private static OwnFolder Files(string directory) =>
-        new(directory, "charts/dense.png", "charts/density.png", "tables/dense-changes.csv", "tables/dense-break-even.csv", "tables/dense-curve.csv");
+        new(
+            directory,
+            "charts/dense.png",
+            "charts/density.png",
+            "tables/dense-changes.csv",
+            "tables/dense-break-even.csv",
+            "tables/dense-curve.csv"
+        );
 }

@@ -9,13 +9,20 @@ internal static class InputNames
     public static void Check(IReadOnlyList<ReportInput> inputs)
     {
         var seen = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
-        foreach (ReportInput input in inputs)
+        foreach (var input in inputs)
         {
             if (!PlainNames.IsPlain(input.Name))
-                throw new ArgumentException($"An input is named '{input.Name}'; a plain name relative to the scenario folder would be "
-                    + "right.", nameof(inputs));
+            {
+                throw new ArgumentException(
+                    $"An input is named '{input.Name}'; a plain name relative to the scenario folder would be " + "right.",
+                    nameof(inputs)
+                );
+            }
+
             if (!seen.Add(input.Name))
+            {
                 throw new ArgumentException($"Two inputs are named '{input.Name}'; each needs a name of its own.", nameof(inputs));
+            }
         }
     }
 }

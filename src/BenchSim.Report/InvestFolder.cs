@@ -31,19 +31,28 @@ public static class InvestFolder
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(directory);
         ArgumentNullException.ThrowIfNull(result);
-        Files(directory).Write(
-            [],
-            folder =>
-            {
-                folder.Save("charts/tornado.png", TornadoChart.Draw(result));
-                folder.Save("tables/invest-figures.csv", InvestTables.Figures(result));
-                folder.Save("tables/invest-parts.csv", InvestTables.Parts(result));
-                folder.Save("tables/invest-tornado.csv", InvestTables.Tornado(result));
-                folder.Save("tables/invest-break-even.csv", InvestTables.BreakEvens(result));
-            },
-            cancel);
+        Files(directory)
+            .Write(
+                [],
+                folder =>
+                {
+                    folder.Save("charts/tornado.png", TornadoChart.Draw(result));
+                    folder.Save("tables/invest-figures.csv", InvestTables.Figures(result));
+                    folder.Save("tables/invest-parts.csv", InvestTables.Parts(result));
+                    folder.Save("tables/invest-tornado.csv", InvestTables.Tornado(result));
+                    folder.Save("tables/invest-break-even.csv", InvestTables.BreakEvens(result));
+                },
+                cancel
+            );
     }
 
-    private static OwnFolder Files(string directory) => new(
-        directory, "charts/tornado.png", "tables/invest-figures.csv", "tables/invest-parts.csv", "tables/invest-tornado.csv", "tables/invest-break-even.csv");
+    private static OwnFolder Files(string directory) =>
+        new(
+            directory,
+            "charts/tornado.png",
+            "tables/invest-figures.csv",
+            "tables/invest-parts.csv",
+            "tables/invest-tornado.csv",
+            "tables/invest-break-even.csv"
+        );
 }

@@ -18,18 +18,26 @@ public static class InvestSentences
     public static string Headline(InvestResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        MoneySpread net = result.NetPresentValue;
-        string life = Numbers.Count(result.Terms.LifeYears, "year", "years");
-        string mean = Money(result, net.Mean);
-        string except = result.LeftOut.IsEmpty ? "" : $" Not counted, for want of a price: {PlainText.List([.. result.LeftOut.Select(part => PlainText.Short(part, LongestName))])}.";
+        var net = result.NetPresentValue;
+        var life = Numbers.Count(result.Terms.LifeYears, "year", "years");
+        var mean = Money(result, net.Mean);
+        var except = result.LeftOut.IsEmpty
+            ? ""
+            : $" Not counted, for want of a price: {PlainText.List([.. result.LeftOut.Select(part => PlainText.Short(part, LongestName))])}.";
         if (double.IsNaN(net.HalfWidth))
+        {
             return $"One season cannot tell whether it pays: over {life} the net present value would be {mean}.{except}";
-        string range = $"(95 % interval {Money(result, net.Low)} to {Money(result, net.High)}, {Numbers.Count(result.Seasons, "season", "seasons")})";
+        }
+
+        var range =
+            $"(95 % interval {Money(result, net.Low)} to {Money(result, net.High)}, {Numbers.Count(result.Seasons, "season", "seasons")})";
         return net switch
         {
             { Low: > 0 } => $"With the figures given it pays on average: over {life} the net present value is {mean} {range}.{except}",
-            { High: < 0 } => $"With the figures given it does not pay on average: over {life} the net present value is {mean} {range}.{except}",
-            _ => $"Whether it pays on average cannot be told: over {life} the net present value is {mean} {range}. More seasons narrow it.{except}",
+            { High: < 0 } =>
+                $"With the figures given it does not pay on average: over {life} the net present value is {mean} {range}.{except}",
+            _ =>
+                $"Whether it pays on average cannot be told: over {life} the net present value is {mean} {range}. More seasons narrow it.{except}",
         };
     }
 
@@ -51,9 +59,12 @@ public static class InvestSentences
         ArgumentNullException.ThrowIfNull(result);
         Swing[] deciding = [.. result.Tornado.Take(result.Deciding)];
         if (deciding.Length == 0)
+        {
             return "No input given makes a difference.";
+        }
+
         string[] turning = [.. deciding.Where(swing => swing.TurnsTheCase).Select(Named)];
-        string turns = turning.Length switch
+        var turns = turning.Length switch
         {
             0 => "Within the range tried none of them alone turns the case.",
             1 when deciding.Length == 1 => "Within the range tried it turns the case.",
@@ -69,30 +80,39 @@ public static class InvestSentences
     public static string Belief(BreakEven each, string currency)
     {
         ArgumentNullException.ThrowIfNull(each);
-        string subject = "the " + InvestNames.Of(each.Input);
-        string given = $"; {InvestNames.Value(each.Input, each.Value, currency)} is given";
+        var subject = "the " + InvestNames.Of(each.Input);
+        var given = $"; {InvestNames.Value(each.Input, each.Value, currency)} is given";
         if (each.IsHopeless)
+        {
             return $"No {Whatever(each.Input)} makes it pay{Doubt(each)}.";
+        }
+
         if (each.IsFloor ? each.At <= 0 : double.IsPositiveInfinity(each.At))
+        {
             return $"It pays whatever {subject}{(IsSureOfAny(each) ? "" : OtherSeasons)}{given}.";
-        string bound = each.IsFloor ? "at least" : "at most";
-        return $"It pays if {subject} is {bound} {InvestNames.Value(each.Input, each.At, currency)}"
-            + $"{Span(each, currency)}{given}.";
+        }
+
+        var bound = each.IsFloor ? "at least" : "at most";
+        return $"It pays if {subject} is {bound} {InvestNames.Value(each.Input, each.At, currency)}" + $"{Span(each, currency)}{given}.";
     }
 
     /// <summary>A rate in percent, or that there is none; null where it cannot be told.</summary>
     /// <param name="rate">A rate a year; infinite where nothing is lost or all is.</param>
-    public static string? Rate(double rate) => rate switch
-    {
-        double.NaN => null,
-        double.NegativeInfinity => "none, a loss",
-        double.PositiveInfinity => "none, no loss",
-        _ => InvestNames.Percent(rate),
-    };
+    public static string? Rate(double rate) =>
+        rate switch
+        {
+            double.NaN => null,
+            double.NegativeInfinity => "none, a loss",
+            double.PositiveInfinity => "none, no loss",
+            _ => InvestNames.Percent(rate),
+        };
 
     /// <summary>Years with one decimal, or that the money never comes back; null where it cannot be told.</summary>
     /// <param name="years">Years, 0 or more; infinite where the money never comes back.</param>
-    public static string? Years(double years) => double.IsNaN(years) ? null : double.IsInfinity(years) ? "never" : years.ToString("0.0", null);
+    public static string? Years(double years) =>
+        double.IsNaN(years) ? null
+        : double.IsInfinity(years) ? "never"
+        : years.ToString("0.0", null);
 
     /// <summary>The ends of an interval in words, one where both are the same; null where one season tells nothing of it.</summary>
     /// <param name="low">Lower end.</param>
@@ -103,7 +123,10 @@ public static class InvestSentences
     {
         ArgumentNullException.ThrowIfNull(word);
         if (word(low) is not { } least || word(high) is not { } most || double.IsNaN(low) || double.IsNaN(high))
+        {
             return null;
+        }
+
         return string.Equals(least, most, StringComparison.Ordinal) ? least : $"{least} to {most}";
     }
 
@@ -111,16 +134,16 @@ public static class InvestSentences
 
     private static string Named(Swing swing) => "the " + InvestNames.Of(swing.Input);
 
-    private static string Whatever(InvestInput input) => input switch
-    {
-        InvestInput.Life => "life up to 60 years",
-        InvestInput.Capital => "capital, however small,",
-        InvestInput.DiscountRate => "discount rate, however low,",
-        _ => InvestNames.Of(input),
-    };
+    private static string Whatever(InvestInput input) =>
+        input switch
+        {
+            InvestInput.Life => "life up to 60 years",
+            InvestInput.Capital => "capital, however small,",
+            InvestInput.DiscountRate => "discount rate, however low,",
+            _ => InvestNames.Of(input),
+        };
 
-    private static string Doubt(BreakEven each) =>
-        double.IsInfinity(each.Low) == double.IsInfinity(each.High) ? "" : OtherSeasons;
+    private static string Doubt(BreakEven each) => double.IsInfinity(each.Low) == double.IsInfinity(each.High) ? "" : OtherSeasons;
 
     // Whether any value would do in all of the interval too.
     private static bool IsSureOfAny(BreakEven each) => each.IsFloor ? each.High <= 0 : double.IsPositiveInfinity(each.Low);
@@ -132,9 +155,15 @@ public static class InvestSentences
     private static string End(BreakEven each, double value, string currency)
     {
         if (each.Input == InvestInput.Life && value == 0)
+        {
             return "any value";
+        }
+
         if (double.IsFinite(value))
+        {
             return InvestNames.Value(each.Input, value, currency);
+        }
+
         return each.IsFloor == double.IsPositiveInfinity(value) ? "no value that would do" : "any value";
     }
 }

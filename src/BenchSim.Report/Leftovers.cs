@@ -10,9 +10,13 @@ internal static class Leftovers
         try
         {
             if (Directory.Exists(path))
+            {
                 Directory.Delete(path, recursive: true);
+            }
             else
+            {
                 File.Delete(path);
+            }
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
@@ -26,7 +30,9 @@ internal static class Leftovers
         try
         {
             if (Directory.Exists(folder) && !Directory.EnumerateFileSystemEntries(folder).Any())
+            {
                 Directory.Delete(folder);
+            }
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {

@@ -35,23 +35,35 @@ internal sealed class OwnFolder(string directory, params string[] names)
             {
                 var partial = new PartialFolder(folder, cancel);
                 string[] lines = [.. names, .. inputs.Select(input => Inputs + input.Name)];
-                partial.Save(ReportFolder.MarkerName, Encoding.UTF8.GetBytes(ReportFolder.MarkerText + string.Concat(lines.Select(line => line + "\n"))));
-                foreach (ReportInput input in inputs)
+                partial.Save(
+                    ReportFolder.MarkerName,
+                    Encoding.UTF8.GetBytes(ReportFolder.MarkerText + string.Concat(lines.Select(line => line + "\n")))
+                );
+                foreach (var input in inputs)
+                {
                     partial.Save(Inputs + input.Name, input.Bytes.ToArray());
+                }
+
                 save(partial);
                 partial.CheckWhole();
             },
-            cancel);
+            cancel
+        );
     }
 
     private void RefuseOtherKind()
     {
         if (Marker() is not { } marker)
+        {
             return;
-        string[] lines = marker.Split('\n', StringSplitOptions.RemoveEmptyEntries);
-        IEnumerable<string> own = lines.Skip(1).Where(line => !line.StartsWith(Inputs, StringComparison.Ordinal));
+        }
+
+        var lines = marker.Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        var own = lines.Skip(1).Where(line => !line.StartsWith(Inputs, StringComparison.Ordinal));
         if (!own.Order(StringComparer.Ordinal).SequenceEqual(names.Order(StringComparer.Ordinal), StringComparer.Ordinal))
+        {
             throw new ReportRefusedException($"Nothing was written: '{directory}' holds a report of another kind. Name another folder.");
+        }
     }
 
     // None stands there, or another writer has just taken it away.

@@ -17,8 +17,11 @@ internal sealed class PartialFolder(string path, CancellationToken cancel)
 
         // Making the parts of a name would also make a removed folder anew, without the files that were in it.
         if (!Directory.Exists(path))
+        {
             throw Removed();
-        string file = Path.Combine(path, name);
+        }
+
+        var file = Path.Combine(path, name);
         Directory.CreateDirectory(Path.GetDirectoryName(file)!);
         try
         {
@@ -41,9 +44,12 @@ internal sealed class PartialFolder(string path, CancellationToken cancel)
         {
             var found = new FileInfo(file);
             if (!found.Exists || found.Length != length)
+            {
                 throw Removed();
+            }
         }
     }
 
-    private static IOException Removed() => new("Files of it were removed while it was being written. Let nothing else work on the folder, and run again.");
+    private static IOException Removed() =>
+        new("Files of it were removed while it was being written. Let nothing else work on the folder, and run again.");
 }

@@ -18,7 +18,8 @@ public static class ReportFolder
     public const string MarkerName = ".benchsim-report";
 
     /// <summary>What the marker begins with; the names of the inputs follow, one a line.</summary>
-    public const string MarkerText = "This folder was written by BenchSim. BenchSim replaces it as a whole when it writes the report again.\n";
+    public const string MarkerText =
+        "This folder was written by BenchSim. BenchSim replaces it as a whole when it writes the report again.\n";
 
     /// <summary>Refuses a place where <see cref="Write(string, StudyResult, IReadOnlyList{ReportInput}, string, CancellationToken)"/> would refuse to write, because of what stands there or because the
     /// place cannot be written; to be asked before a long play. Leaves nothing behind.</summary>
@@ -43,8 +44,13 @@ public static class ReportFolder
     /// <exception cref="ArgumentException">An input's name is not a plain relative path, or two inputs share one.</exception>
     /// <exception cref="ReportRefusedException">Something that is no report stands there, or the disk refuses.</exception>
     /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
-    public static void Write(string directory, StudyResult result, IReadOnlyList<ReportInput> inputs, string? overallNote, CancellationToken cancel) =>
-        Write(directory, result, inputs, overallNote, null, cancel);
+    public static void Write(
+        string directory,
+        StudyResult result,
+        IReadOnlyList<ReportInput> inputs,
+        string? overallNote,
+        CancellationToken cancel
+    ) => Write(directory, result, inputs, overallNote, null, cancel);
 
     /// <summary>The same, with a case report in <c>case.pdf</c>.</summary>
     /// <param name="directory">Where to write; parents are made as needed.</param>
@@ -57,7 +63,14 @@ public static class ReportFolder
     /// <exception cref="ArgumentException">An input's name is not a plain relative path, two inputs share one, or the parts of the case do not belong together.</exception>
     /// <exception cref="ReportRefusedException">Something that is no report stands there, or the disk refuses.</exception>
     /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
-    public static void Write(string directory, StudyResult result, IReadOnlyList<ReportInput> inputs, string? overallNote, CaseInput? caseInput, CancellationToken cancel)
+    public static void Write(
+        string directory,
+        StudyResult result,
+        IReadOnlyList<ReportInput> inputs,
+        string? overallNote,
+        CaseInput? caseInput,
+        CancellationToken cancel
+    )
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(directory);
         ArgumentNullException.ThrowIfNull(result);
@@ -67,7 +80,13 @@ public static class ReportFolder
         new OwnFolder(directory).Write(inputs, folder => WriteFiles(folder, result, inputs, overallNote, caseInput), cancel);
     }
 
-    private static void WriteFiles(PartialFolder folder, StudyResult result, IReadOnlyList<ReportInput> inputs, string? overallNote, CaseInput? caseInput)
+    private static void WriteFiles(
+        PartialFolder folder,
+        StudyResult result,
+        IReadOnlyList<ReportInput> inputs,
+        string? overallNote,
+        CaseInput? caseInput
+    )
     {
         folder.Save("result.json", ResultJson.Write(result, inputs));
         folder.Save("tables/daily.csv", TableFiles.Daily(result));
@@ -77,11 +96,19 @@ public static class ReportFolder
         folder.Save("tables/fuel.csv", FuelTable.Write(result));
         folder.Save("tables/waits.csv", WaitTable.Write(result));
         if (result.Bottlenecks is { } bottlenecks)
+        {
             folder.Save("tables/bottlenecks.csv", BottleneckTable.Write(bottlenecks));
+        }
+
         folder.Save("report.html", Encoding.UTF8.GetBytes(ReportPage.Write(result, inputs, overallNote)));
-        foreach (ChartFile chart in ChartFiles.Of(result))
+        foreach (var chart in ChartFiles.Of(result))
+        {
             folder.Save(chart.Name, chart.Draw());
+        }
+
         if (caseInput is not null)
+        {
             folder.Save(CaseFolder.FileName, CaseBook.Write(caseInput, inputs));
+        }
     }
 }

@@ -34,14 +34,16 @@ public static class SizeFolder
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentException.ThrowIfNullOrWhiteSpace(directory);
-        Files(directory).Write(
-            [],
-            folder =>
-            {
-                folder.Save(Curve, SizeTable.Write(result));
-                folder.Save(Chart, SizeChart.Draw(result));
-            },
-            cancel);
+        Files(directory)
+            .Write(
+                [],
+                folder =>
+                {
+                    folder.Save(Curve, SizeTable.Write(result));
+                    folder.Save(Chart, SizeChart.Draw(result));
+                },
+                cancel
+            );
     }
 
     private static OwnFolder Files(string directory) => new(directory, Chart, Curve);

@@ -23,13 +23,15 @@ public static class SizeSentences
     public static string Effort(SizeResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        string played = $"Played: {Numbers.Count(result.Curve.Length, "number", "numbers")} of places and two plays without limit, {Numbers.Count(result.Seasons, "season", "seasons")} of each on the same luck, {Numbers.Whole(result.SeasonsInAll)} seasons in all.";
-        string range = $"from 0 to {Numbers.Whole(result.Largest)}, beyond which more places change nothing";
-        string stopped = (result.IsWhole, result.Answer) switch
+        var played =
+            $"Played: {Numbers.Count(result.Curve.Length, "number", "numbers")} of places and two plays without limit, {Numbers.Count(result.Seasons, "season", "seasons")} of each on the same luck, {Numbers.Whole(result.SeasonsInAll)} seasons in all.";
+        var range = $"from 0 to {Numbers.Whole(result.Largest)}, beyond which more places change nothing";
+        var stopped = (result.IsWhole, result.Answer) switch
         {
             (true, _) => $"It stopped because every number {range}, was tried.",
             (_, { Places: 0 }) => "It stopped because no places at all meet the goal.",
-            (_, { Places: { } places }) => $"It stopped because {Numbers.Count(places, "place meets", "places meet")} the goal and the next smaller numbers, which were tried too, are not shown to.",
+            (_, { Places: { } places }) =>
+                $"It stopped because {Numbers.Count(places, "place meets", "places meet")} the goal and the next smaller numbers, which were tried too, are not shown to.",
             _ => $"It stopped because none of the numbers tried {range}, meets the goal.",
         };
         return $"{played} {stopped}";
@@ -37,9 +39,9 @@ public static class SizeSentences
 
     private static string Found(SizeResult result, SizePoint answer)
     {
-        int places = answer.Places ?? 0;
-        int more = places - result.Space.Places;
-        string against = more switch
+        var places = answer.Places ?? 0;
+        var more = places - result.Space.Places;
+        var against = more switch
         {
             0 => "as many as there are",
             > 0 => $"{Numbers.Whole(more)} more than there are",
@@ -52,7 +54,7 @@ public static class SizeSentences
     {
         if (result.Curve.LastOrDefault(point => point.Places < answer.Places) is { } next)
         {
-            string verdict = next.Fits.High < result.Goal.Share ? "that is too few" : "whether that is enough cannot be told";
+            var verdict = next.Fits.High < result.Goal.Share ? "that is too few" : "whether that is enough cannot be told";
             yield return $"With {Numbers.Count(next.Places ?? 0, "place", "places")} it fits in {Fits(result, next)}: {verdict}{(next.Fits.High < result.Goal.Share ? "" : ", more seasons would narrow it")}.";
         }
     }
@@ -69,8 +71,8 @@ public static class SizeSentences
 
     private static IEnumerable<string> None(SizeResult result)
     {
-        SizePoint best = result.Curve.Append(result.Unlimited).MaxBy(point => point.Fits.Share)!;
-        bool canTell = best.Fits.High < result.Goal.Share;
+        var best = result.Curve.Append(result.Unlimited).MaxBy(point => point.Fits.Share)!;
+        var canTell = best.Fits.High < result.Goal.Share;
         yield return canTell
             ? $"No number of places on {SavingWords.Name(result.Space)} meets the goal of {Goal(result)}: with no limit there the plan fits in {Fits(result, result.Unlimited)}."
             : $"No number of places on {SavingWords.Name(result.Space)} is sure to meet the goal of {Goal(result)}: at best, {Room(best)}, the plan fits in {Fits(result, best)}. Whether that is enough cannot be told; more seasons could tell.";
@@ -81,21 +83,28 @@ public static class SizeSentences
         }
 
         if (canTell && best.Fits.Share > result.Unlimited.Fits.Share)
+        {
             yield return $"The best of the numbers tried is {Numbers.Count(best.Places ?? 0, "place", "places")}: in {Fits(result, best)}.";
+        }
+
         yield return Elsewhere(result);
     }
 
     private static string Elsewhere(SizeResult result)
     {
-        string open = $"with no limit on any space it fits in {Fits(result, result.Everywhere)}";
+        var open = $"with no limit on any space it fits in {Fits(result, result.Everywhere)}";
         if (result.Everywhere.Fits.Low > result.Unlimited.Fits.High)
+        {
             return $"Other spaces stand in the way: with no limit on any space it would fit in {Fits(result, result.Everywhere)}. {WaitSentences.Reading(result.Waits, result.Plan)}";
+        }
+
         return result.Everywhere.Fits.High >= result.Goal.Share
             ? $"Nor can it be told of more room elsewhere: {open}."
             : $"More room elsewhere would not do it either: {open}. What is missing then is not room but plants or time: germination, growth, weather or dates.";
     }
 
-    private static string Room(SizePoint point) => point.Places is { } places ? $"with {Numbers.Count(places, "place", "places")}" : "with no limit";
+    private static string Room(SizePoint point) =>
+        point.Places is { } places ? $"with {Numbers.Count(places, "place", "places")}" : "with no limit";
 
     private static string Verb(int places, string one, string many) => places == 1 ? one : many;
 

@@ -29,13 +29,15 @@ internal sealed partial class TargetFolder
         _shown = directory;
         _path = Path.TrimEndingDirectorySeparator(Path.GetFullPath(directory));
         _parent = Path.GetDirectoryName(_path)
-            ?? throw new ReportRefusedException($"A report cannot be written to '{directory}', the root of a disk. Name a folder of its own.");
+            ?? throw new ReportRefusedException(
+                $"A report cannot be written to '{directory}', the root of a disk. Name a folder of its own."
+            );
     }
 
     /// <summary>Refuses a place where something stands that is not a report of ours.</summary>
     public void Check()
     {
-        for (int tries = 1; ; tries++)
+        for (var tries = 1; ; tries++)
         {
             try
             {
@@ -62,22 +64,31 @@ internal sealed partial class TargetFolder
     {
         Check();
         if (FileAbove() is { } file)
+        {
             throw Refused($"cannot be made, for '{file}' is a file. Name another folder");
+        }
+
         if (Encoding.UTF8.GetByteCount(Path.GetFileName(_path)) > LongestName)
+        {
             throw Refused("has too long a name. Name a shorter one");
-        string trial = Path.Combine(_parent, $".benchsim-trial-{Guid.NewGuid().ToString("N")[..8]}");
-        string? firstMade = FirstMissing(_parent);
+        }
+
+        var trial = Path.Combine(_parent, $".benchsim-trial-{Guid.NewGuid().ToString("N")[..8]}");
+        var firstMade = FirstMissing(_parent);
         try
         {
             Directory.CreateDirectory(trial);
         }
         catch (UnauthorizedAccessException failure)
         {
-            throw new ReportRefusedException($"No report was written: '{_shown}' cannot be made, for you may not write there. Name another folder.", failure);
+            throw new ReportRefusedException(
+                $"No report was written: '{_shown}' cannot be made, for you may not write there. Name another folder.",
+                failure
+            );
         }
         catch (IOException failure)
         {
-            string told = failure.Message.Replace(trial, _shown, StringComparison.Ordinal);
+            var told = failure.Message.Replace(trial, _shown, StringComparison.Ordinal);
             throw new ReportRefusedException($"No report was written: '{_shown}' cannot be made. {told}", failure);
         }
         finally
@@ -90,31 +101,47 @@ internal sealed partial class TargetFolder
     /// <summary>The file that stands where a folder above the target would have to be; null when there is none.</summary>
     private string? FileAbove()
     {
-        string? at = _parent;
+        var at = _parent;
         while (at is not null && !Directory.Exists(at) && !File.Exists(at))
+        {
             at = Path.GetDirectoryName(at);
+        }
+
         return File.Exists(at) ? at : null;
     }
 
     private void CheckWhatStands()
     {
         if (File.Exists(_path))
+        {
             throw Refused("is a file. Name a folder that does not exist yet");
+        }
+
         var folder = new DirectoryInfo(_path);
         if (!folder.Exists)
+        {
             return;
+        }
+
         if (folder.LinkTarget is not null)
+        {
             throw Refused("is a link to another folder. Name the folder itself");
+        }
 
         if (MarkerOf(folder) is not { } marker)
         {
             if (!folder.Exists)
+            {
                 return;
+            }
+
             throw Refused("exists and BenchSim did not write it. Name another folder, or remove this one yourself");
         }
 
         if (FirstForeign(folder, InputsOf(marker)) is { } foreign)
+        {
             throw Refused($"holds '{foreign}', which is no part of a report. Move it away, or name another folder");
+        }
     }
 
     /// <summary>
@@ -123,9 +150,9 @@ internal sealed partial class TargetFolder
     /// </summary>
     public void Fill(Action<string> write, CancellationToken cancel)
     {
-        string? firstMade = FirstMissing(_parent);
+        var firstMade = FirstMissing(_parent);
         WritingClaim? claim = null;
-        bool done = false;
+        var done = false;
         try
         {
             Directory.CreateDirectory(_parent);
@@ -141,9 +168,11 @@ internal sealed partial class TargetFolder
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            string told = claim is null
+            var told = claim is null
                 ? failure.Message
-                : failure.Message.Replace(claim.Partial, _shown, StringComparison.Ordinal).Replace(claim.Former, _shown, StringComparison.Ordinal);
+                : failure
+                    .Message.Replace(claim.Partial, _shown, StringComparison.Ordinal)
+                    .Replace(claim.Former, _shown, StringComparison.Ordinal);
             throw new ReportRefusedException($"The report could not be written to '{_shown}': {told}", failure);
         }
         finally
@@ -155,13 +184,16 @@ internal sealed partial class TargetFolder
     // Another writer may put its own there, or take the earlier one away, between two of our steps: then what stands is looked at again.
     private void PutInPlace(WritingClaim claim)
     {
-        for (int tries = 1; ; tries++)
+        for (var tries = 1; ; tries++)
         {
             try
             {
                 CheckWhatStands();
                 if (Directory.Exists(_path))
+                {
                     Directory.Move(_path, claim.Former);
+                }
+
                 MoveIn(claim);
                 return;
             }
@@ -189,7 +221,9 @@ internal sealed partial class TargetFolder
     private void RemoveFormer(WritingClaim claim)
     {
         if (Directory.Exists(_path))
+        {
             Leftovers.Remove(claim.Former);
+        }
     }
 
     private void CleanUp(WritingClaim? claim, string? firstMade)
@@ -208,16 +242,24 @@ internal sealed partial class TargetFolder
     private void RemoveMade(string? firstMade)
     {
         if (firstMade is null)
+        {
             return;
-        for (string? at = _parent; at is not null && at.Length >= firstMade.Length; at = Path.GetDirectoryName(at))
+        }
+
+        for (var at = _parent; at is not null && at.Length >= firstMade.Length; at = Path.GetDirectoryName(at))
+        {
             Leftovers.RemoveEmpty(at);
+        }
     }
 
     private static string? FirstMissing(string folder)
     {
         string? missing = null;
-        for (string? at = folder; at is not null && !Directory.Exists(at); at = Path.GetDirectoryName(at))
+        for (var at = folder; at is not null && !Directory.Exists(at); at = Path.GetDirectoryName(at))
+        {
             missing = at;
+        }
+
         return missing;
     }
 
@@ -225,7 +267,7 @@ internal sealed partial class TargetFolder
     private static string? MarkerOf(DirectoryInfo folder)
     {
         string? marker = null;
-        for (int tries = 1; marker is null && folder.Exists && tries <= MostTries; tries++)
+        for (var tries = 1; marker is null && folder.Exists && tries <= MostTries; tries++)
         {
             marker = MarkerText(Path.Combine(folder.FullName, ReportFolder.MarkerName));
             folder.Refresh();
@@ -241,8 +283,11 @@ internal sealed partial class TargetFolder
         // An empty one is none of ours, and a named pipe, which seems empty, would hold up whoever opens it.
         var file = new FileInfo(marker);
         if (!file.Exists || file.LinkTarget is not null || file.Length is 0 or > 1_000_000)
+        {
             return null;
-        string text = File.ReadAllText(marker).ReplaceLineEndings("\n");
+        }
+
+        var text = File.ReadAllText(marker).ReplaceLineEndings("\n");
         return text.StartsWith(ReportFolder.MarkerText, StringComparison.Ordinal) ? text : null;
     }
 
@@ -251,10 +296,13 @@ internal sealed partial class TargetFolder
 
     /// <summary>The first file or folder, in order of name, that the report did not have; null when all are known.</summary>
     private static string? FirstForeign(DirectoryInfo folder, HashSet<string> inputs) =>
-        folder.EnumerateFileSystemInfos("*", s_everything)
+        folder
+            .EnumerateFileSystemInfos("*", s_everything)
             .Select(entry => (Entry: entry, Name: Path.GetRelativePath(folder.FullName, entry.FullName).Replace('\\', '/')))
-            .Where(item => item.Entry.LinkTarget is not null
-                || !(item.Entry is DirectoryInfo ? IsKnownFolder(item.Name, inputs) : IsKnownFile(item.Name, inputs)))
+            .Where(item =>
+                item.Entry.LinkTarget is not null
+                || !(item.Entry is DirectoryInfo ? IsKnownFolder(item.Name, inputs) : IsKnownFile(item.Name, inputs))
+            )
             .Select(item => item.Name)
             .Order(StringComparer.Ordinal)
             .FirstOrDefault();
@@ -263,13 +311,26 @@ internal sealed partial class TargetFolder
         name is "charts" or "tables" or "inputs" || inputs.Any(input => input.StartsWith(name + "/", StringComparison.Ordinal));
 
     private static bool IsKnownFile(string name, HashSet<string> inputs) =>
-        name is ReportFolder.MarkerName or "report.html" or "result.json" or CaseFolder.FileName
-            or "tables/daily.csv" or "tables/batches.csv" or "tables/spaces.csv" or "tables/growers.csv" or "tables/fuel.csv"
-            or "tables/waits.csv" or "tables/bottlenecks.csv"
+        name
+            is ReportFolder.MarkerName
+                or "report.html"
+                or "result.json"
+                or CaseFolder.FileName
+                or "tables/daily.csv"
+                or "tables/batches.csv"
+                or "tables/spaces.csv"
+                or "tables/growers.csv"
+                or "tables/fuel.csv"
+                or "tables/waits.csv"
+                or "tables/bottlenecks.csv"
         || inputs.Contains(name)
         || ChartName().IsMatch(name);
 
-    [GeneratedRegex(@"^charts/(occupancy-[0-9]+-[a-z0-9-]+|batches(-[0-9]+)?)\.png\z", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        @"^charts/(occupancy-[0-9]+-[a-z0-9-]+|batches(-[0-9]+)?)\.png\z",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex ChartName();
 
     private ReportRefusedException Refused(string why) => new($"No report was written: '{_shown}' {why}.");

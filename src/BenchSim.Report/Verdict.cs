@@ -26,7 +26,10 @@ public sealed record Verdict(bool? Fits, string Headline, ImmutableArray<string>
     public static Verdict Of(StudyResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        bool? fits = result.Fits.Low >= ReliableFrom ? true : result.Fits.High < ReliableFrom ? false : null;
+        bool? fits =
+            result.Fits.Low >= ReliableFrom ? true
+            : result.Fits.High < ReliableFrom ? false
+            : null;
         return new Verdict(
             fits,
             VerdictChance.Headline(result.Fits, fits),
@@ -37,6 +40,7 @@ public sealed record Verdict(bool? Fits, string Headline, ImmutableArray<string>
                 .. VerdictSowing.Sentences(result),
                 .. VerdictPlants.Sentences(result),
             ],
-            VerdictLimits.Sentences(result));
+            VerdictLimits.Sentences(result)
+        );
     }
 }

@@ -15,15 +15,18 @@ public static class WaitSentences
     public static string Reading(ImmutableArray<WaitResult> waits, SeasonPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        WaitResult? most = waits.MaxBy(wait => wait.TrayDays.Mean);
+        var most = waits.MaxBy(wait => wait.TrayDays.Mean);
         if (most is null || most.TrayDays.Most == 0)
+        {
             return "No tray waits for a place in any season played.";
+        }
+
         double[] weeks = [.. most.ByWeek.Select(week => week.Mean)];
-        int worst = Array.IndexOf(weeks, weeks.Max());
+        var worst = Array.IndexOf(weeks, weeks.Max());
         var dates = new Dates(plan);
-        double all = waits.Sum(wait => wait.TrayDays.Mean);
-        string share = most.TrayDays.Mean < all ? $", {Numbers.Percent(most.TrayDays.Mean / all)} % of all waiting" : "";
-        string mean = most.Happens.Seasons == 1 ? "" : $" on average ({Numbers.Count(most.Happens.Seasons, "season", "seasons")} played)";
+        var all = waits.Sum(wait => wait.TrayDays.Mean);
+        var share = most.TrayDays.Mean < all ? $", {Numbers.Percent(most.TrayDays.Mean / all)} % of all waiting" : "";
+        var mean = most.Happens.Seasons == 1 ? "" : $" on average ({Numbers.Count(most.Happens.Seasons, "season", "seasons")} played)";
         return $"Most of the waiting is that of {From(most)} for {SavingWords.Name(most.By)}: {Spreads.Mean(most.TrayDays, Numbers.Fine, " tray-days", finer: value => value.ToString("#,##0.0", null))}{share}; "
             + $"the worst week begins on {dates.Plain(dates.Day(7 * worst))}, with {Numbers.Fine(weeks[worst])}{mean}.";
     }
@@ -44,7 +47,7 @@ public static class WaitSentences
     public static string Heading(WaitResult wait, int most)
     {
         ArgumentNullException.ThrowIfNull(wait);
-        string by = PlainText.Short(wait.By.Name, most);
+        var by = PlainText.Short(wait.By.Name, most);
         return wait.From is { } space ? $"{PlainText.Short(space.Name, most)}, for {by}" : $"not sown, for {by}";
     }
 }

@@ -36,22 +36,30 @@ public static class WeatherFolder
     /// <exception cref="ArgumentException"><paramref name="directory"/> is empty.</exception>
     /// <exception cref="ReportRefusedException">Something else stands there, or the disk refuses.</exception>
     /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
-    public static void Write(string directory, FittedWeather fitted, IReadOnlyList<Fault> repairs, UnitSystem units, CancellationToken cancel)
+    public static void Write(
+        string directory,
+        FittedWeather fitted,
+        IReadOnlyList<Fault> repairs,
+        UnitSystem units,
+        CancellationToken cancel
+    )
     {
         ArgumentNullException.ThrowIfNull(fitted);
         ArgumentNullException.ThrowIfNull(repairs);
         ArgumentException.ThrowIfNullOrWhiteSpace(directory);
-        Files(directory).Write(
-            [],
-            folder =>
-            {
-                folder.Save(Fitted, WeatherTables.Fitted(fitted.Model));
-                folder.Save(CarryOver, WeatherTables.CarryOver(fitted.Model.Residuals));
-                folder.Save(Compared, WeatherTables.Compared(fitted.Report));
-                folder.Save(Repairs, WeatherTables.Repairs(repairs));
-                folder.Save(Chart, WeatherFitChart.Draw(fitted.Report, units));
-            },
-            cancel);
+        Files(directory)
+            .Write(
+                [],
+                folder =>
+                {
+                    folder.Save(Fitted, WeatherTables.Fitted(fitted.Model));
+                    folder.Save(CarryOver, WeatherTables.CarryOver(fitted.Model.Residuals));
+                    folder.Save(Compared, WeatherTables.Compared(fitted.Report));
+                    folder.Save(Repairs, WeatherTables.Repairs(repairs));
+                    folder.Save(Chart, WeatherFitChart.Draw(fitted.Report, units));
+                },
+                cancel
+            );
     }
 
     private static OwnFolder Files(string directory) => new(directory, Chart, CarryOver, Fitted, Compared, Repairs);

@@ -36,13 +36,13 @@ internal sealed class WritingClaim : IDisposable
     /// <exception cref="IOException">The disk refuses, or one may not write there.</exception>
     public static WritingClaim Take(string target)
     {
-        string parent = Path.GetDirectoryName(target)!;
-        string start = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Path.GetFileName(target))))[..8];
+        var parent = Path.GetDirectoryName(target)!;
+        var start = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Path.GetFileName(target))))[..8];
         ClearAway(target, parent, start);
-        for (int tries = 1; ; tries++)
+        for (var tries = 1; ; tries++)
         {
-            string mark = $"{start}-{Guid.NewGuid().ToString("N")[..8]}";
-            string file = Path.Combine(parent, LockStart + mark);
+            var mark = $"{start}-{Guid.NewGuid().ToString("N")[..8]}";
+            var file = Path.Combine(parent, LockStart + mark);
             try
             {
                 return new WritingClaim(parent, mark, new FileStream(file, FileMode.CreateNew, FileAccess.Write, FileShare.None));
@@ -68,17 +68,23 @@ internal sealed class WritingClaim : IDisposable
 
     private static void ClearAway(string target, string parent, string start)
     {
-        foreach (string left in Directory.GetFiles(parent, $"{LockStart}{start}-*"))
+        foreach (var left in Directory.GetFiles(parent, $"{LockStart}{start}-*"))
         {
             if (IsHeld(left))
+            {
                 continue;
-            string mark = Path.GetFileName(left)[LockStart.Length..];
+            }
+
+            var mark = Path.GetFileName(left)[LockStart.Length..];
             Leftovers.Remove(PartialOf(parent, mark));
 
             // Killed between the two moves: the earlier folder goes back to its place.
-            string former = FormerOf(parent, mark);
+            var former = FormerOf(parent, mark);
             if (Directory.Exists(former) && !Directory.Exists(target))
+            {
                 Directory.Move(former, target);
+            }
+
             Leftovers.Remove(former);
             Leftovers.Remove(left);
         }

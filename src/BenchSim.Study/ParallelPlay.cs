@@ -14,15 +14,25 @@ internal delegate void PlaySeason(int season, PlaceLimits limits, SeasonResult r
 /// <param name="cancel">Stops the play.</param>
 /// <param name="first">First season to play, from 0: a season is the same whether or not others are played.</param>
 internal sealed class ParallelPlay(
-    PlanShape shape, StudyOptions options, Func<PlaySeason> makePlayer, IProgress<int>? progress, CancellationToken cancel, int first = 0)
+    PlanShape shape,
+    StudyOptions options,
+    Func<PlaySeason> makePlayer,
+    IProgress<int>? progress,
+    CancellationToken cancel,
+    int first = 0
+)
 {
     /// <summary>Plays all seasons; throws what the earliest failing season threw.</summary>
     public SeasonTally Run() =>
-        new SeasonBlocks<SeasonTally>(options, progress, cancel).Run(() => new SeasonTally(shape), MakeWorker, (sum, other) => sum.Merge(other));
+        new SeasonBlocks<SeasonTally>(options, progress, cancel).Run(
+            () => new SeasonTally(shape),
+            MakeWorker,
+            (sum, other) => sum.Merge(other)
+        );
 
     private Action<int, SeasonTally> MakeWorker()
     {
-        PlaySeason play = makePlayer();
+        var play = makePlayer();
         SeasonResult asGiven = new();
         SeasonResult unlimited = new();
         return (season, tally) =>

@@ -31,41 +31,56 @@ internal sealed class SeasonBlocks<TTally>(StudyOptions options, IProgress<int>?
     {
         _threads = Math.Min(options.Threads > 0 ? options.Threads : Environment.ProcessorCount, options.Seasons);
         TTally[] tallies = [.. Enumerable.Range(0, _threads).Select(_ => makeTally())];
-        Thread[] others = new Thread[_threads - 1];
-        for (int i = 0; i < others.Length; i++)
+        var others = new Thread[_threads - 1];
+        for (var i = 0; i < others.Length; i++)
         {
-            TTally tally = tallies[i + 1];
+            var tally = tallies[i + 1];
             others[i] = new Thread(() => Work(tally, makeWorker)) { IsBackground = true };
             others[i].Start();
         }
 
         Work(tallies[0], makeWorker);
-        foreach (Thread other in others)
+        foreach (var other in others)
+        {
             other.Join();
+        }
+
         _failure?.Throw();
         if (_done < options.Seasons)
+        {
             throw new OperationCanceledException(cancel);
-        for (int i = 1; i < _threads; i++)
+        }
+
+        for (var i = 1; i < _threads; i++)
+        {
             merge(tallies[0], tallies[i]);
+        }
+
         return tallies[0];
     }
 
     private void Work(TTally tally, Func<Action<int, TTally>> makeWorker)
     {
-        int season = -1;
+        var season = -1;
         try
         {
-            Action<int, TTally> play = makeWorker();
+            var play = makeWorker();
             while (true)
             {
-                (int from, int to) = NextBlock();
+                (var from, var to) = NextBlock();
                 if (from == to)
+                {
                     return;
+                }
+
                 for (season = from; season < to; season++)
                 {
                     // Seasons before a failing one are still played, so that the same failure surfaces each time.
                     if (cancel.IsCancellationRequested || season >= Volatile.Read(ref _failedAt))
+                    {
                         return;
+                    }
+
                     play(season, tally);
                 }
 
@@ -83,8 +98,8 @@ internal sealed class SeasonBlocks<TTally>(StudyOptions options, IProgress<int>?
     {
         lock (_gate)
         {
-            int from = _next;
-            int left = options.Seasons - from;
+            var from = _next;
+            var left = options.Seasons - from;
             _next += Math.Min(Math.Clamp(left / (_threads * PartsEach), 1, LargestBlock), left);
             return (from, _next);
         }
@@ -104,7 +119,10 @@ internal sealed class SeasonBlocks<TTally>(StudyOptions options, IProgress<int>?
         lock (_gate)
         {
             if (season >= _failedAt)
+            {
                 return;
+            }
+
             _failure = ExceptionDispatchInfo.Capture(failure);
             Volatile.Write(ref _failedAt, season);
         }

@@ -29,12 +29,17 @@ public static class StudyRunner
 
     /// <summary>The same with another maker of players: one player a thread.</summary>
     internal static StudyResult Play(
-        SeasonPlan plan, StudyOptions options, Func<PlaySeason> makePlayer, IProgress<int>? progress, CancellationToken cancel)
+        SeasonPlan plan,
+        StudyOptions options,
+        Func<PlaySeason> makePlayer,
+        IProgress<int>? progress,
+        CancellationToken cancel
+    )
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(options.Seasons, 1, nameof(options));
         ArgumentOutOfRangeException.ThrowIfNegative(options.Threads, nameof(options));
         ArgumentOutOfRangeException.ThrowIfLessThan(plan.Days, 1, nameof(plan));
-        SeasonTally tally = new ParallelPlay(new PlanShape(plan), options, makePlayer, progress, cancel).Run();
+        var tally = new ParallelPlay(new PlanShape(plan), options, makePlayer, progress, cancel).Run();
         return tally.ToResult(options.Seed);
     }
 }

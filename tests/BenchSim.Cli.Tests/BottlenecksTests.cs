@@ -15,20 +15,44 @@ public sealed class BottlenecksTests
     {
         using var folder = new TemporaryFolder();
         string[] before = [.. folder.Everything(), "paper", "paper/crops.csv", "paper/plan.csv", "paper/site.toml"];
-        Call found = Call.Run("bottlenecks", PaperFarm.In(folder), "--seasons", "3");
+        var found = Call.Run("bottlenecks", PaperFarm.In(folder), "--seasons", "3");
 
         Assert.Equal((0, ""), (found.Code, found.Error));
-        Call one = Call.Run("bottlenecks", folder.In("paper"), "--seasons", "1");
-        Assert.Contains("One season cannot tell a bottleneck from luck. In it, one space alone without limit saves at most 0 of 300 late plant-days.", one.Sentences, StringComparison.Ordinal);
-        Assert.Contains("\"Heat mats\" and \"Hardening table\" together, without limit on both, save 300 late plant-days in that season, 300 more than the two save apart.", one.Sentences, StringComparison.Ordinal);
+        var one = Call.Run("bottlenecks", folder.In("paper"), "--seasons", "1");
+        Assert.Contains(
+            "One season cannot tell a bottleneck from luck. In it, one space alone without limit saves at most 0 of 300 late plant-days.",
+            one.Sentences,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "\"Heat mats\" and \"Hardening table\" together, without limit on both, save 300 late plant-days in that season, 300 more than the two save apart.",
+            one.Sentences,
+            StringComparison.Ordinal
+        );
 
-        Assert.Contains("No space is a bottleneck by itself: none of them, without limit, alone, saves more of the 300 late plant-days a season than luck can.", found.Sentences, StringComparison.Ordinal);
-        Assert.Contains("- \"Heat mats\" and \"Hardening table\" help only together: without a limit on both, 300 late plant-days a season would be saved (in every season), 300 more than each alone adds up to (in every season).", found.Sentences, StringComparison.Ordinal);
-        Assert.Contains("\"Bench\" without limit, alone, changes no late plant-day in any of 3 seasons.", found.Sentences, StringComparison.Ordinal);
+        Assert.Contains(
+            "No space is a bottleneck by itself: none of them, without limit, alone, saves more of the 300 late plant-days a season than luck can.",
+            found.Sentences,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "- \"Heat mats\" and \"Hardening table\" help only together: without a limit on both, 300 late plant-days a season would be saved (in every season), 300 more than each alone adds up to (in every season).",
+            found.Sentences,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "\"Bench\" without limit, alone, changes no late plant-day in any of 3 seasons.",
+            found.Sentences,
+            StringComparison.Ordinal
+        );
 
         // README of scenarios/by-hand: the bench refuses 1 tray from 8 to 10 March and 2 from 11 to 17 March, 17 tray-days: 3 + 4 x 2 = 11 in the week from 8 March, 3 x 2 = 6 in the next;
         // the mats refuse 2 sowings from 1 to 3 March: 6.
-        Assert.Contains("Most of the waiting is that of trays on \"Heat mats\" for \"Bench\": 17 tray-days in every season, 74 % of all waiting; the worst week begins on 8 March, with 11 on average (3 seasons played).", found.Sentences, StringComparison.Ordinal);
+        Assert.Contains(
+            "Most of the waiting is that of trays on \"Heat mats\" for \"Bench\": 17 tray-days in every season, 74 % of all waiting; the worst week begins on 8 March, with 11 on average (3 seasons played).",
+            found.Sentences,
+            StringComparison.Ordinal
+        );
         Assert.Contains("2027-03-01 6.0 - 2027-03-08 - 11 2027-03-15 - 6.0 season 6.0 17", found.Sentences, StringComparison.Ordinal);
         Assert.Equal(before, folder.Everything());
     }
@@ -37,15 +61,20 @@ public sealed class BottlenecksTests
     public void Machines_get_every_trial_and_the_threads_do_not_matter()
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.Scenario();
-        Call found = Call.Run("bottlenecks", spring, "--seasons", "20", "--json", "--threads", "1");
+        var spring = folder.Scenario();
+        var found = Call.Run("bottlenecks", spring, "--seasons", "20", "--json", "--threads", "1");
         Assert.Equal(found.Output, Call.Run("bottlenecks", spring, "--seasons", "20", "--json", "--threads", "3").Output);
         using var json = JsonDocument.Parse(found.Output);
-        JsonElement root = json.RootElement;
-        int spaces = root.GetProperty("unlimited").GetArrayLength();
+        var root = json.RootElement;
+        var spaces = root.GetProperty("unlimited").GetArrayLength();
         Assert.Equal(spaces, root.GetProperty("larger").GetArrayLength());
         Assert.Equal(spaces * (spaces - 1) / 2, root.GetProperty("pairs").GetArrayLength());
-        double[] saved = [.. root.GetProperty("unlimited").EnumerateArray().Select(trial => trial.GetProperty("saved").GetProperty("late_plant_days").GetDouble())];
+        double[] saved =
+        [
+            .. root.GetProperty("unlimited")
+                .EnumerateArray()
+                .Select(trial => trial.GetProperty("saved").GetProperty("late_plant_days").GetDouble()),
+        ];
         Assert.Equal(saved.OrderDescending(), saved);
     }
 
@@ -53,7 +82,7 @@ public sealed class BottlenecksTests
     public void A_unit_of_the_site_is_used()
     {
         using var folder = new TemporaryFolder();
-        Call found = Call.Run("bottlenecks", PaperFarm.In(folder, mats: "unit_places = 2"), "--seasons", "2");
+        var found = Call.Run("bottlenecks", PaperFarm.In(folder, mats: "unit_places = 2"), "--seasons", "2");
 
         Assert.Contains("One mat more for \"Heat mats\" (2 places) ", found.Sentences, StringComparison.Ordinal);
         Assert.Contains("One place more on \"Bench\" ", found.Sentences, StringComparison.Ordinal);
@@ -63,8 +92,8 @@ public sealed class BottlenecksTests
     public void A_run_adds_them_to_its_report_where_asked()
     {
         using var folder = new TemporaryFolder();
-        string paper = PaperFarm.In(folder);
-        Call run = Call.Run("run", paper, "--seasons", "3", "--bottlenecks", "--out", folder.In("report"));
+        var paper = PaperFarm.In(folder);
+        var run = Call.Run("run", paper, "--seasons", "3", "--bottlenecks", "--out", folder.In("report"));
         Assert.Equal((0, ""), (run.Code, run.Error));
         Assert.Contains("What holds the plan back:", run.Sentences, StringComparison.Ordinal);
         Assert.Contains("help only together", run.Sentences, StringComparison.Ordinal);
@@ -86,7 +115,7 @@ public sealed class BottlenecksTests
     public void A_story_has_no_bottlenecks()
     {
         using var folder = new TemporaryFolder();
-        Call run = Call.Run("run", PaperFarm.In(folder), "--season", "1", "--batch", "A", "--bottlenecks");
+        var run = Call.Run("run", PaperFarm.In(folder), "--season", "1", "--batch", "A", "--bottlenecks");
         Assert.Equal(2, run.Code);
         Assert.Contains("--bottlenecks does not go with --season and --batch", run.Error, StringComparison.Ordinal);
     }
@@ -95,9 +124,9 @@ public sealed class BottlenecksTests
     public void Faults_of_the_files_and_a_stop_leave_nothing()
     {
         using var folder = new TemporaryFolder();
-        Call none = Call.Run("bottlenecks", folder.In("none"));
+        var none = Call.Run("bottlenecks", folder.In("none"));
         Assert.Equal((2, ""), (none.Code, none.Output));
-        Call stopped = Call.Run(new CancellationToken(canceled: true), "bottlenecks", PaperFarm.In(folder));
+        var stopped = Call.Run(new CancellationToken(canceled: true), "bottlenecks", PaperFarm.In(folder));
         Assert.Equal((130, ""), (stopped.Code, stopped.Output));
     }
 
@@ -106,16 +135,25 @@ public sealed class BottlenecksTests
     public void A_useless_house_changes_nothing_but_its_cost()
     {
         using var folder = new TemporaryFolder();
-        string paper = PaperFarm.In(folder, house: PaperFarm.HoopHouse);
+        var paper = PaperFarm.In(folder, house: PaperFarm.HoopHouse);
         Directory.CreateDirectory(Path.Combine(paper, "variants"));
-        File.WriteAllText(Path.Combine(paper, "variants", "spare.toml"), "[[house]]\nid = \"spare\"\nnight = \"15 C\"\nvent = \"25 C\"\n" + PaperFarm.HoopHouse + "\n");
-        Call compare = Call.Run("compare", paper, "--with", "spare", "--seasons", "3", "--json");
+        File.WriteAllText(
+            Path.Combine(paper, "variants", "spare.toml"),
+            "[[house]]\nid = \"spare\"\nnight = \"15 C\"\nvent = \"25 C\"\n" + PaperFarm.HoopHouse + "\n"
+        );
+        var compare = Call.Run("compare", paper, "--with", "spare", "--seasons", "3", "--json");
         Assert.Equal((0, ""), (compare.Code, compare.Error));
         using var json = JsonDocument.Parse(compare.Output);
-        JsonElement variant = json.RootElement.GetProperty("variants")[0];
+        var variant = json.RootElement.GetProperty("variants")[0];
         Assert.Equal(0, variant.GetProperty("fits").GetProperty("difference").GetDouble());
-        string[] changed = [.. variant.GetProperty("measures").EnumerateArray()
-            .Where(measure => measure.GetProperty("seasons_differing").GetInt32() > 0).Select(measure => measure.GetProperty("measure").GetString()!)];
+        string[] changed =
+        [
+            .. variant
+                .GetProperty("measures")
+                .EnumerateArray()
+                .Where(measure => measure.GetProperty("seasons_differing").GetInt32() > 0)
+                .Select(measure => measure.GetProperty("measure").GetString()!),
+        ];
         Assert.Equal("fuel_electricity energy_cost", string.Join(' ', changed));
     }
 }

@@ -14,7 +14,7 @@ internal sealed record Call(int Code, string Output, string Error)
     {
         var output = new StringWriter(new StringBuilder());
         var error = new StringWriter(new StringBuilder());
-        int code = CommandLine.Run(args, output, error, terminal: false, cancel);
+        var code = CommandLine.Run(args, output, error, terminal: false, cancel);
         return new Call(code, output.ToString(), error.ToString());
     }
 

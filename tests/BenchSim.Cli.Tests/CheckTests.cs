@@ -9,26 +9,47 @@ public sealed class CheckTests
     public void Prints_the_plan_the_spaces_the_rules_and_the_weak_values()
     {
         using var folder = new TemporaryFolder();
-        Call check = Call.Run("check", folder.Scenario());
+        var check = Call.Run("check", folder.Scenario());
         Assert.Equal(0, check.Code);
         Assert.Empty(check.Error);
-        string tomatoes = Assert.Single(check.Output.Split('\n'), line => line.StartsWith("  tomatoes ", StringComparison.Ordinal));
+        var tomatoes = Assert.Single(check.Output.Split('\n'), line => line.StartsWith("  tomatoes ", StringComparison.Ordinal));
         Assert.Contains("Tunnel crew", tomatoes, StringComparison.Ordinal);
         Assert.Contains("2027-05-18", tomatoes, StringComparison.Ordinal);
-        foreach (string text in new[] { "Spaces", "how worked out", "Rules in force", "rules.service_goal", "95 %", "from memory: ", "assumption: ", "chance of the stand" })
+        foreach (
+            var text in new[]
+            {
+                "Spaces",
+                "how worked out",
+                "Rules in force",
+                "rules.service_goal",
+                "95 %",
+                "from memory: ",
+                "assumption: ",
+                "chance of the stand",
+            }
+        )
+        {
             Assert.Contains(text, check.Output, StringComparison.Ordinal);
+        }
     }
 
     [Fact]
     public void Names_every_rule_that_site_toml_knows_and_says_all_of_what_it_means()
     {
         using var folder = new TemporaryFolder();
-        string output = Call.Run("check", folder.Scenario()).Output;
+        var output = Call.Run("check", folder.Scenario()).Output;
 
         // The two thresholds of reliefs are shown only where their relief is in force.
-        foreach (var key in BenchSim.Folder.FolderReference.SiteKeys.Where(key => key.Section is "rules" or "work_minutes" or "relief" or "seed" or "prices" && !key.Name.StartsWith("early_", StringComparison.Ordinal)))
+        foreach (
+            var key in BenchSim.Folder.FolderReference.SiteKeys.Where(key =>
+                key.Section is "rules" or "work_minutes" or "relief" or "seed" or "prices"
+                && !key.Name.StartsWith("early_", StringComparison.Ordinal)
+            )
+        )
         {
-            string line = Assert.Single(output.Split('\n'), line => line.TrimStart().StartsWith($"{key.Section}.{key.Name} ", StringComparison.Ordinal));
+            string line = Assert.Single(output.Split('\n'), line =>
+                line.TrimStart().StartsWith($"{key.Section}.{key.Name} ", StringComparison.Ordinal)
+            );
             Assert.EndsWith(key.Meaning, line.TrimEnd(), StringComparison.Ordinal);
         }
     }
@@ -37,7 +58,7 @@ public sealed class CheckTests
     public void Sources_prints_every_value_with_its_source()
     {
         using var folder = new TemporaryFolder();
-        Call check = Call.Run("check", folder.Scenario(), "--sources");
+        var check = Call.Run("check", folder.Scenario(), "--sources");
         Assert.Contains("seen in the source", check.Output, StringComparison.Ordinal);
         Assert.Contains("emerge_heat", check.Output, StringComparison.Ordinal);
     }
@@ -46,13 +67,16 @@ public sealed class CheckTests
     public void Faults_come_sorted_with_their_number_at_the_end()
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.Scenario();
+        var spring = folder.Scenario();
         File.AppendAllText(Path.Combine(spring, "plan.csv"), "z,kael,me,-3,2027-03-01,,,,,,,,,,,,,,\n");
-        File.WriteAllText(Path.Combine(spring, "site.toml"), File.ReadAllText(Path.Combine(spring, "site.toml")).Replace("places = 40", "places = -40", StringComparison.Ordinal));
-        Call check = Call.Run("check", spring);
+        File.WriteAllText(
+            Path.Combine(spring, "site.toml"),
+            File.ReadAllText(Path.Combine(spring, "site.toml")).Replace("places = 40", "places = -40", StringComparison.Ordinal)
+        );
+        var check = Call.Run("check", spring);
         Assert.Equal(2, check.Code);
         Assert.Empty(check.Output);
-        string[] lines = check.Error.TrimEnd('\n').Split('\n');
+        var lines = check.Error.TrimEnd('\n').Split('\n');
         Assert.StartsWith("plan.csv:8:3: ", lines[0], StringComparison.Ordinal);
         Assert.StartsWith("plan.csv:8:11: ", lines[1], StringComparison.Ordinal);
         Assert.StartsWith("site.toml:", lines[2], StringComparison.Ordinal);
@@ -64,12 +88,12 @@ public sealed class CheckTests
     public void Machines_get_the_faults_with_their_places()
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.Scenario();
+        var spring = folder.Scenario();
         File.AppendAllText(Path.Combine(spring, "plan.csv"), "z,kael,me,30,2027-03-01,,,,,,,,,,,,,,\n");
-        Call check = Call.Run("check", spring, "--json");
+        var check = Call.Run("check", spring, "--json");
         Assert.Equal(2, check.Code);
         using var json = JsonDocument.Parse(check.Output);
-        JsonElement fault = Assert.Single(json.RootElement.GetProperty("faults").EnumerateArray());
+        var fault = Assert.Single(json.RootElement.GetProperty("faults").EnumerateArray());
         Assert.Equal("plan.csv", fault.GetProperty("file").GetString());
         Assert.Equal(8, fault.GetProperty("line").GetInt32());
         Assert.Equal(3, fault.GetProperty("column").GetInt32());
@@ -80,7 +104,10 @@ public sealed class CheckTests
     {
         using var folder = new TemporaryFolder();
         using var json = JsonDocument.Parse(Call.Run("check", folder.Scenario(), "--json").Output);
-        JsonElement batch = json.RootElement.GetProperty("batches").EnumerateArray().First(each => string.Equals(each.GetProperty("id").GetString(), "basil", StringComparison.Ordinal));
+        var batch = json
+            .RootElement.GetProperty("batches")
+            .EnumerateArray()
+            .First(each => string.Equals(each.GetProperty("id").GetString(), "basil", StringComparison.Ordinal));
 
         // plan.csv of the starter folder: 4 trays of 72 cells, 4 seeds a cell.
         Assert.Equal(4, batch.GetProperty("trays").GetInt32());
@@ -92,7 +119,7 @@ public sealed class CheckTests
     public void A_file_in_place_of_the_folder_is_a_fault_like_any_other()
     {
         using var folder = new TemporaryFolder();
-        Call check = Call.Run("check", Path.Combine(folder.Scenario(), "plan.csv"));
+        var check = Call.Run("check", Path.Combine(folder.Scenario(), "plan.csv"));
         Assert.Equal(2, check.Code);
         Assert.Contains(":0:0: this is a file, not a folder; ", check.Error, StringComparison.Ordinal);
     }

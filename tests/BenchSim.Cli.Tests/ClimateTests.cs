@@ -9,9 +9,13 @@ public sealed class ClimateTests
     public void The_same_weather_every_day_takes_one_sentence()
     {
         using var folder = new TemporaryFolder();
-        Call check = Call.Run("check", PaperFarm.In(folder));
+        var check = Call.Run("check", PaperFarm.In(folder));
         Assert.Equal(0, check.Code);
-        Assert.Contains("Climate The weather is the same every day: every night is at 10 C, and there is no last frost to look for. Rules in force", check.Sentences, StringComparison.Ordinal);
+        Assert.Contains(
+            "Climate The weather is the same every day: every night is at 10 C, and there is no last frost to look for. Rules in force",
+            check.Sentences,
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain("Caution", check.Output, StringComparison.Ordinal);
     }
 
@@ -21,16 +25,24 @@ public sealed class ClimateTests
         using var folder = new TemporaryFolder();
 
         // Three years at 12 C, the season from 1 March to 30 April. 2021: a frost on 20 March. 2022: a frost on 5 April and 4.9 C on 1 and 2 March. 2023: none.
-        string record = Record.Years(3, low: (day, _) => (day.Year, day.Month, day.Day) switch
-        {
-            (2021, 3, 20) => -1,
-            (2022, 4, 5) => 0,
-            (2022, 3, 1 or 2) => 4.9,
-            _ => 12,
-        });
-        Call check = Call.Run("check", PaperFarm.In(folder, record: record));
+        var record = Record.Years(3, low: (day, _) => (day.Year, day.Month, day.Day) switch
+            {
+                (2021, 3, 20) => -1,
+                (2022, 4, 5) => 0,
+                (2022, 3, 1 or 2) => 4.9,
+                _ => 12,
+            });
+        var check = Call.Run("check", PaperFarm.In(folder, record: record));
         Assert.Equal(0, check.Code);
-        string[] lines = [.. check.Output.Split('\n').SkipWhile(line => !line.StartsWith("  fortnight from", StringComparison.Ordinal)).Where(line => line.StartsWith("  2027-", StringComparison.Ordinal)).Take(10).Select(Squeeze)];
+        string[] lines =
+        [
+            .. check
+                .Output.Split('\n')
+                .SkipWhile(line => !line.StartsWith("  fortnight from", StringComparison.Ordinal))
+                .Where(line => line.StartsWith("  2027-", StringComparison.Ordinal))
+                .Take(10)
+                .Select(Squeeze),
+        ];
 
         // Frosts after: two years of three, then one, then none. The table asks for 5 C in each of the next three nights, the field for 3 C: the night before 20 March
         // holds on 17, 18 and 19 March, that before 5 April on 2, 3 and 4 April, in one year of three each; 4.9 C before 2 March holds the table only, on 1 March.
@@ -47,8 +59,13 @@ public sealed class ClimateTests
                 "2027-04-12 0.0 0.0",
                 "2027-04-26 0.0 0.0",
             ],
-            lines);
-        Assert.Contains("the chance of frost AFTER the date, that is, of at least one night from the first day of the line on, up to 2027-04-30, at or below 0 C. Small is safe. Out of 3 years of the record.", check.Sentences, StringComparison.Ordinal);
+            lines
+        );
+        Assert.Contains(
+            "the chance of frost AFTER the date, that is, of at least one night from the first day of the line on, up to 2027-04-30, at or below 0 C. Small is safe. Out of 3 years of the record.",
+            check.Sentences,
+            StringComparison.Ordinal
+        );
         Assert.Contains("below the temperature: 5 C: Paper plant.", check.Sentences, StringComparison.Ordinal);
         Assert.Contains("below the temperature: 3 C: Paper plant.", check.Sentences, StringComparison.Ordinal);
     }
@@ -59,7 +76,7 @@ public sealed class ClimateTests
         // Two years: the mean low of a month is its number, the high is 10 above it. Every third day from 1 January 2021, counted 0, has 3 mm: in March, days
         // 59 to 89 and 424 to 454, those are 60 to 87 and 426 to 453, ten in each year, so 30 mm; in April 90 to 117 and 456 to 483, ten again.
         using var folder = new TemporaryFolder();
-        Call check = Call.Run("check", PaperFarm.In(folder, record: Record.Years(2)));
+        var check = Call.Run("check", PaperFarm.In(folder, record: Record.Years(2)));
         Assert.Equal(0, check.Code);
         string[] months = [.. check.Output.Split('\n').Select(Squeeze)];
         Assert.Contains("month mean low C mean high C rain mm", months, StringComparer.Ordinal);
@@ -71,29 +88,32 @@ public sealed class ClimateTests
     public void Machines_get_the_climate()
     {
         using var folder = new TemporaryFolder();
-        string record = Record.Years(3, low: (day, _) => (day.Year, day.Month, day.Day) is (2021, 3, 20) ? -1 : 12);
+        var record = Record.Years(3, low: (day, _) => (day.Year, day.Month, day.Day) is (2021, 3, 20) ? -1 : 12);
         using var json = JsonDocument.Parse(Call.Run("check", PaperFarm.In(folder, record: record), "--json").Output);
-        JsonElement climate = json.RootElement.GetProperty("climate");
+        var climate = json.RootElement.GetProperty("climate");
         Assert.Equal(3, climate.GetProperty("years").GetInt32());
-        JsonElement frost = climate.GetProperty("frost_after")[0];
+        var frost = climate.GetProperty("frost_after")[0];
         Assert.Equal("2027-03-01", frost.GetProperty("from").GetString());
         Assert.Equal(1 / 3.0, frost.GetProperty("share").GetDouble(), 1e-12);
         Assert.Equal(10, climate.GetProperty("nights_below").GetArrayLength());
 
         // One cold night of three years holds the table on the three days before it.
-        JsonElement holds = climate.GetProperty("hold_days");
+        var holds = climate.GetProperty("hold_days");
         Assert.Equal("table wet field", string.Join(" ", holds.EnumerateArray().Select(kind => kind.GetProperty("kind").GetString())));
         Assert.Equal("Paper plant", holds[0].GetProperty("crops")[0].GetString());
         Assert.Equal(5, holds[0].GetProperty("above_c").GetDouble());
-        JsonElement fortnight = holds[0].GetProperty("fortnights")[1];
-        Assert.Equal((1, 14, 3), (fortnight.GetProperty("mean").GetDouble(), fortnight.GetProperty("days").GetInt32(), fortnight.GetProperty("years").GetInt32()));
+        var fortnight = holds[0].GetProperty("fortnights")[1];
+        Assert.Equal(
+            (1, 14, 3),
+            (fortnight.GetProperty("mean").GetDouble(), fortnight.GetProperty("days").GetInt32(), fortnight.GetProperty("years").GetInt32())
+        );
     }
 
     [Fact]
     public void Fuel_and_the_load_of_the_coldest_night_stand_with_their_cautions()
     {
         using var folder = new TemporaryFolder();
-        Call check = Call.Run("check", PaperFarm.In(folder, house: PaperFarm.HoopHouse, sections: "[prices]\ncurrency = \"EUR\"\n"));
+        var check = Call.Run("check", PaperFarm.In(folder, house: PaperFarm.HoopHouse, sections: "[prices]\ncurrency = \"EUR\"\n"));
         Assert.Equal(0, check.Code);
         string[] lines = [.. check.Output.Split('\n').Select(Squeeze)];
 
@@ -107,9 +127,20 @@ public sealed class ClimateTests
         Assert.Contains("House: electricity at EUR 0.50 per kWh, as given.", check.Sentences, StringComparison.Ordinal);
 
         // What the user did not give is among the values to check: the air of the hall is given, the efficiency of its heater is not.
-        Assert.Contains(Call.Run("check", folder.In("paper"), "--sources").Output.Split('\n').Select(Squeeze), line => line.StartsWith("House efficiency 100 % seen in the source ", StringComparison.Ordinal));
-        foreach (string caution in new[] { "Caution: This is an estimate for planning. Burners need fresh air", "Caution: This is heat lost on one cold night", "Caution: Dimensions here serve to reckon heat and room." })
+        Assert.Contains(Call.Run("check", folder.In("paper"), "--sources").Output.Split('\n').Select(Squeeze), line =>
+            line.StartsWith("House efficiency 100 % seen in the source ", StringComparison.Ordinal)
+        );
+        foreach (
+            var caution in new[]
+            {
+                "Caution: This is an estimate for planning. Burners need fresh air",
+                "Caution: This is heat lost on one cold night",
+                "Caution: Dimensions here serve to reckon heat and room.",
+            }
+        )
+        {
             Assert.Contains(caution, check.Sentences, StringComparison.Ordinal);
+        }
     }
 
     // A price of a kilowatt-hour has more than two decimals as often as not.
@@ -117,7 +148,14 @@ public sealed class ClimateTests
     public void A_price_of_fuel_is_printed_as_it_was_given()
     {
         using var folder = new TemporaryFolder();
-        Call check = Call.Run("check", PaperFarm.In(folder, house: PaperFarm.HoopHouse.Replace("fuel_price = 0.5", "fuel_price = 0.085", StringComparison.Ordinal), sections: "[prices]\ncurrency = \"EUR\"\n"));
+        var check = Call.Run(
+            "check",
+            PaperFarm.In(
+                folder,
+                house: PaperFarm.HoopHouse.Replace("fuel_price = 0.5", "fuel_price = 0.085", StringComparison.Ordinal),
+                sections: "[prices]\ncurrency = \"EUR\"\n"
+            )
+        );
         Assert.Contains("House: electricity at EUR 0.085 per kWh, as given.", check.Sentences, StringComparison.Ordinal);
     }
 
@@ -125,12 +163,19 @@ public sealed class ClimateTests
     public void Mats_stand_with_their_electricity_and_the_check_of_their_circuit()
     {
         using var folder = new TemporaryFolder();
-        Call check = Call.Run("check", PaperFarm.In(folder, mats: "watts = 480\nduty = \"50 %\"\ncircuit_volts = 120\ncircuit_amps = 15\npower_price = 0.25"));
+        var check = Call.Run(
+            "check",
+            PaperFarm.In(folder, mats: "watts = 480\nduty = \"50 %\"\ncircuit_volts = 120\ncircuit_amps = 15\npower_price = 0.25")
+        );
         Assert.Equal(0, check.Code);
 
         // Planned on the mats: A and B from 1 to 3 March, P from 8 to 10 March, 6 days. 480 W x 24 h x 6 x 0.5 = 34.56 kWh. 80 % of 120 V x 15 A = 1440 W.
         Assert.Contains("Heat mats 480 6 35 8.64", check.Output.Split('\n').Select(Squeeze), StringComparer.Ordinal);
-        Assert.Contains("Heat mats: 480 W of heat mats on a circuit that may carry 1440 W all day: within the 80 % rule.", check.Sentences, StringComparison.Ordinal);
+        Assert.Contains(
+            "Heat mats: 480 W of heat mats on a circuit that may carry 1440 W all day: within the 80 % rule.",
+            check.Sentences,
+            StringComparison.Ordinal
+        );
         Assert.Contains("Caution: This is electricity for planning.", check.Sentences, StringComparison.Ordinal);
         Assert.Contains("Caution: This compares watts with the 80 % rule", check.Sentences, StringComparison.Ordinal);
     }
@@ -139,12 +184,16 @@ public sealed class ClimateTests
     public void The_generator_of_a_site_is_named_with_its_doubts()
     {
         using var folder = new TemporaryFolder();
-        string farm = PaperFarm.In(folder, record: Record.Years(2, low: (_, usual) => usual + 5));
-        string site = Path.Combine(farm, "site.toml");
+        var farm = PaperFarm.In(folder, record: Record.Years(2, low: (_, usual) => usual + 5));
+        var site = Path.Combine(farm, "site.toml");
         File.WriteAllText(site, File.ReadAllText(site).Replace("kind = \"record\"", "kind = \"generated\"", StringComparison.Ordinal));
-        Call check = Call.Run("check", farm);
+        var check = Call.Run("check", farm);
         Assert.Equal(0, check.Code);
-        Assert.Contains("Weather: drawn anew for each season by a generator made from the daily record weather.csv.", check.Sentences, StringComparison.Ordinal);
+        Assert.Contains(
+            "Weather: drawn anew for each season by a generator made from the daily record weather.csv.",
+            check.Sentences,
+            StringComparison.Ordinal
+        );
         Assert.Contains("Out of 200 generated years.", check.Sentences, StringComparison.Ordinal);
         Assert.Contains("The record is short: 2.0 years", check.Sentences, StringComparison.Ordinal);
     }

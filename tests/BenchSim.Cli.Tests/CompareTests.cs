@@ -9,9 +9,9 @@ public sealed class CompareTests
     public void Prints_a_table_and_a_sentence_for_each_difference()
     {
         using var folder = new TemporaryFolder();
-        string spring = WithVariant(folder, "[work_minutes]\nsow = 60\n");
-        string[] before = folder.Everything();
-        Call compare = Call.Run("compare", spring, "--with", "slow", "--seasons", "20");
+        var spring = WithVariant(folder, "[work_minutes]\nsow = 60\n");
+        var before = folder.Everything();
+        var compare = Call.Run("compare", spring, "--with", "slow", "--seasons", "20");
         Assert.Equal(0, compare.Code);
         Assert.Empty(compare.Error);
         Assert.Contains("* With \"slow\" the work takes ", compare.Sentences, StringComparison.Ordinal);
@@ -25,30 +25,36 @@ public sealed class CompareTests
     public void Machines_get_every_difference_and_the_threads_do_not_matter()
     {
         using var folder = new TemporaryFolder();
-        string spring = WithVariant(folder, "[rules]\nlate_days = 0\n");
-        Call compare = Call.Run("compare", spring, "--with", "slow", "--seasons", "20", "--json", "--threads", "1");
+        var spring = WithVariant(folder, "[rules]\nlate_days = 0\n");
+        var compare = Call.Run("compare", spring, "--with", "slow", "--seasons", "20", "--json", "--threads", "1");
         Assert.Equal(compare.Output, Call.Run("compare", spring, "--with", "slow", "--seasons", "20", "--json", "--threads", "3").Output);
         using var json = JsonDocument.Parse(compare.Output);
-        JsonElement variant = Assert.Single(json.RootElement.GetProperty("variants").EnumerateArray());
+        var variant = Assert.Single(json.RootElement.GetProperty("variants").EnumerateArray());
         Assert.Equal("slow", variant.GetProperty("name").GetString());
 
         // k = one variant times the measures and the chance of fit; each interval has the confidence 1 - 0.05 / k.
-        int comparisons = variant.GetProperty("measures").GetArrayLength() + 1;
+        var comparisons = variant.GetProperty("measures").GetArrayLength() + 1;
         Assert.Equal(comparisons, json.RootElement.GetProperty("comparisons").GetInt32());
         Assert.Equal(1 - (0.05 / comparisons), json.RootElement.GetProperty("each_confidence").GetDouble(), 1e-12);
-        foreach (JsonElement measure in variant.GetProperty("measures").EnumerateArray())
-            Assert.Equal(measure.GetProperty("variant").GetDouble() - measure.GetProperty("base").GetDouble(), measure.GetProperty("difference").GetDouble(), 1e-6);
+        foreach (var measure in variant.GetProperty("measures").EnumerateArray())
+        {
+            Assert.Equal(
+                measure.GetProperty("variant").GetDouble() - measure.GetProperty("base").GetDouble(),
+                measure.GetProperty("difference").GetDouble(),
+                1e-6
+            );
+        }
     }
 
     [Fact]
     public void Faults_of_all_variants_come_with_their_places()
     {
         using var folder = new TemporaryFolder();
-        string spring = WithVariant(folder, "include = \"slow\"\n");
-        Call compare = Call.Run("compare", spring, "--with", "slow", "none");
+        var spring = WithVariant(folder, "include = \"slow\"\n");
+        var compare = Call.Run("compare", spring, "--with", "slow", "none");
         Assert.Equal(2, compare.Code);
         Assert.Empty(compare.Output);
-        string[] lines = compare.Error.TrimEnd('\n').Split('\n');
+        var lines = compare.Error.TrimEnd('\n').Split('\n');
         Assert.Equal("variants:0:0: there is no variant \"none\"; the variants of this folder are slow", lines[0]);
         Assert.StartsWith("variants/slow.toml:1:1: there is no key \"include\" in a variant: ", lines[1], StringComparison.Ordinal);
         Assert.Equal("2 faults found. Mend them and try again.", lines[2]);
@@ -58,24 +64,26 @@ public sealed class CompareTests
     public void A_batch_that_becomes_impossible_in_a_variant_is_a_fault_there()
     {
         using var folder = new TemporaryFolder();
-        string spring = WithVariant(folder, "[[plan]]\nbatch = \"*\"\nshift_days = -60\n");
-        Call compare = Call.Run("compare", spring, "--with", "slow");
+        var spring = WithVariant(folder, "[[plan]]\nbatch = \"*\"\nshift_days = -60\n");
+        var compare = Call.Run("compare", spring, "--with", "slow");
         Assert.Equal(2, compare.Code);
-        Assert.All(compare.Error.TrimEnd('\n').Split('\n')[..^1], line => Assert.StartsWith("variants/slow.toml:", line, StringComparison.Ordinal));
+        Assert.All(compare.Error.TrimEnd('\n').Split('\n')[..^1], line =>
+            Assert.StartsWith("variants/slow.toml:", line, StringComparison.Ordinal)
+        );
     }
 
     [Fact]
     public void Asks_for_a_variant_when_none_is_named()
     {
         using var folder = new TemporaryFolder();
-        Call compare = Call.Run("compare", folder.Scenario());
+        var compare = Call.Run("compare", folder.Scenario());
         Assert.Equal(2, compare.Code);
         Assert.Contains("--with", compare.Error, StringComparison.Ordinal);
     }
 
     private static string WithVariant(TemporaryFolder folder, string text)
     {
-        string spring = folder.Scenario();
+        var spring = folder.Scenario();
         Directory.CreateDirectory(Path.Combine(spring, "variants"));
         File.WriteAllText(Path.Combine(spring, "variants", "slow.toml"), text);
         return spring;

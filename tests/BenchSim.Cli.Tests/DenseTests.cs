@@ -7,10 +7,12 @@ namespace BenchSim.Cli.Tests;
 public sealed class DenseTests
 {
     // On the farm of scenarios/by-hand, with room for all: 200 plants sown on Monday 1 March in 50s are 4 trays, in flats of 100 seeds 2 flats and 4 trays.
-    private const string OneBatch = "id,crop,grower,plants,sow,method,tray,flat,seeds_per_flat,germination\nA,paper,Ada,200,2027-03-01,direct,50-cell,,,100 %\n";
+    private const string OneBatch =
+        "id,crop,grower,plants,sow,method,tray,flat,seeds_per_flat,germination\nA,paper,Ada,200,2027-03-01,direct,50-cell,,,100 %\n";
 
     // The same, planned to be potted up.
-    private const string Potted = "id,crop,grower,plants,sow,method,tray,flat,seeds_per_flat,germination\nA,paper,Ada,200,2027-03-01,pot up,50-cell,open-flat,100,100 %\n";
+    private const string Potted =
+        "id,crop,grower,plants,sow,method,tray,flat,seeds_per_flat,germination\nA,paper,Ada,200,2027-03-01,pot up,50-cell,open-flat,100,100 %\n";
 
     [Theory]
     [InlineData(OneBatch, "direct", 600)]
@@ -18,10 +20,10 @@ public sealed class DenseTests
     public void A_season_on_paper_trades_what_the_pencil_says(string plan, string planned, double lateMore)
     {
         using var folder = new TemporaryFolder();
-        Call dense = Call.Run("dense", Farm(folder, plan), "--seeds-per-flat", "100", "--seasons", "2", "--json");
+        var dense = Call.Run("dense", Farm(folder, plan), "--seeds-per-flat", "100", "--seasons", "2", "--json");
         Assert.Equal(0, dense.Code);
         using var json = JsonDocument.Parse(dense.Output);
-        JsonElement crop = Assert.Single(json.RootElement.GetProperty("crops").EnumerateArray());
+        var crop = Assert.Single(json.RootElement.GetProperty("crops").EnumerateArray());
         Assert.Equal(planned, crop.GetProperty("planned").GetString());
 
         // Mats: 4 trays against 2 flats, 3 days each, 1 to 3 March.
@@ -43,16 +45,21 @@ public sealed class DenseTests
 
         // Planned directly, it is wanted on Monday 22 and goes out dense on Thursday 25, in time by late_days = 3. Planned dense it is wanted on the 25th, and sown directly it waits for that day.
         Check("plants_late", 0, 0);
-        JsonElement late = Of("late_plant_days");
+        var late = Of("late_plant_days");
         Assert.Equal(lateMore, late.GetProperty("difference").GetDouble(), 1e-9);
 
         void Check(string measure, double direct, double dense)
         {
-            Assert.Equal(direct, Of(measure).GetProperty("direct").GetDouble() - (planned == "pot up" && measure == "bench_tray_days" ? Waited : 0), 1e-9);
+            Assert.Equal(
+                direct,
+                Of(measure).GetProperty("direct").GetDouble() - (planned == "pot up" && measure == "bench_tray_days" ? Waited : 0),
+                1e-9
+            );
             Assert.Equal(dense, Of(measure).GetProperty("dense").GetDouble(), 1e-9);
         }
 
-        JsonElement Of(string measure) => crop.GetProperty("measures").EnumerateArray().Single(each => each.GetProperty("measure").GetString() == measure);
+        JsonElement Of(string measure) =>
+            crop.GetProperty("measures").EnumerateArray().Single(each => each.GetProperty("measure").GetString() == measure);
     }
 
     // Wanted on the 25th, the table is not entered before 25 - 3 nights - 3 days of lead: Friday 19, one day on the bench more for 4 trays.
@@ -66,7 +73,7 @@ public sealed class DenseTests
         using var ofLossy = new TemporaryFolder();
 
         // 200 plants / s flats x 3 days = 4 trays x 3 days at s = 50, the cells of the tray; in whole flats 3 are fewer than 4 from 67 seeds on.
-        JsonElement even = BreakEven(Farm(folder, OneBatch), "dense");
+        var even = BreakEven(Farm(folder, OneBatch), "dense");
         Assert.Equal(50, even.GetProperty("mat_seeds_per_flat").GetDouble(), 1e-9);
         Assert.Equal(67, even.GetProperty("mat_seeds_per_flat_whole_flats").GetInt32());
 
@@ -75,20 +82,20 @@ public sealed class DenseTests
         Assert.Equal(JsonValueKind.Null, even.GetProperty("labour_seeds_per_flat").ValueKind);
 
         // With 2 minutes a tray potted up 12 of the 22 are gone, and 10 are left for 200 / s flats of 4.5 minutes: s = 90; 2 whole flats, from 100 seeds on.
-        JsonElement quick = BreakEven(Farm(ofQuick, OneBatch, "[work_minutes]\npot_up = 2\n"), "quick");
+        var quick = BreakEven(Farm(ofQuick, OneBatch, "[work_minutes]\npot_up = 2\n"), "quick");
         Assert.Equal(90, quick.GetProperty("labour_seeds_per_flat").GetDouble(), 1e-9);
         Assert.Equal(100, quick.GetProperty("labour_seeds_per_flat_whole_flats").GetInt32());
         Assert.Equal(67, quick.GetProperty("mat_seeds_per_flat_whole_flats").GetInt32());
 
         // One seedling in five lost in potting up takes a quarter more of them: 50 / (1 - 0.2).
-        string lossy = Farm(ofLossy, OneBatch);
-        string crops = Path.Combine(lossy, "crops.csv");
+        var lossy = Farm(ofLossy, OneBatch);
+        var crops = Path.Combine(lossy, "crops.csv");
         File.WriteAllText(crops, File.ReadAllText(crops).Replace(",7,2,0 %,", ",7,2,20 %,", StringComparison.Ordinal));
         Assert.Equal(62.5, BreakEven(lossy, "lossy").GetProperty("mat_seeds_per_flat").GetDouble(), 1e-9);
 
         static JsonElement BreakEven(string farm, string name)
         {
-            Call call = Call.Run("dense", farm, "--seeds-per-flat", "100", "--seasons", "1", "--json");
+            var call = Call.Run("dense", farm, "--seeds-per-flat", "100", "--seasons", "1", "--json");
             Assert.True(call.Code == 0, name);
             return JsonDocument.Parse(call.Output).RootElement.GetProperty("crops")[0].GetProperty("break_even");
         }
@@ -98,17 +105,26 @@ public sealed class DenseTests
     public void Says_it_in_sentences()
     {
         using var folder = new TemporaryFolder();
-        string farm = Farm(folder, OneBatch);
-        string[] before = folder.Everything();
-        Call dense = Call.Run("dense", farm, "--crop", "paper", "--seeds-per-flat", "100", "--seasons", "3");
+        var farm = Farm(folder, OneBatch);
+        var before = folder.Everything();
+        var dense = Call.Run("dense", farm, "--crop", "paper", "--seeds-per-flat", "100", "--seasons", "3");
         Assert.Equal(0, dense.Code);
         Assert.Empty(dense.Error);
         Assert.Contains(
             "Paper plant sown dense, 100 seeds a flat, instead of directly: it frees 6 tray-days on the heat mats, adds 2 tray-days on the benches and takes 0.65 hours more work.",
             dense.Sentences,
-            StringComparison.Ordinal);
-        Assert.Contains("Dense sowing frees mats above 50 seeds a flat; in whole flats, with the assurance of the plan, from 67 on.", dense.Sentences, StringComparison.Ordinal);
-        Assert.Contains("No density takes as little work: potting up takes 0.9 hours with the moves after it, all the work of direct sowing 0.4.", dense.Sentences, StringComparison.Ordinal);
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "Dense sowing frees mats above 50 seeds a flat; in whole flats, with the assurance of the plan, from 67 on.",
+            dense.Sentences,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "No density takes as little work: potting up takes 0.9 hours with the moves after it, all the work of direct sowing 0.4.",
+            dense.Sentences,
+            StringComparison.Ordinal
+        );
         Assert.Contains("The same plants are out in time in every season", dense.Sentences, StringComparison.Ordinal);
         Assert.Equal(before, folder.Everything());
     }
@@ -117,9 +133,9 @@ public sealed class DenseTests
     public void The_threads_do_not_matter()
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.Scenario();
+        var spring = folder.Scenario();
         string[] Args(string threads) => ["dense", spring, "--seasons", "12", "--seeds-per-flat", "150", "--json", "--threads", threads];
-        Call one = Call.Run(Args("1"));
+        var one = Call.Run(Args("1"));
         Assert.Equal(0, one.Code);
         Assert.Equal(one.Output, Call.Run(Args("3")).Output);
     }
@@ -130,15 +146,28 @@ public sealed class DenseTests
         using var folder = new TemporaryFolder();
         string[] args = ["dense", Farm(folder, OneBatch), "--seeds-per-flat", "100", "--seasons", "2", "--out", folder.In("trade")];
         Assert.Equal(0, Call.Run(args).Code);
-        string[] files = ["charts/dense.png", "charts/density.png", "tables/dense-break-even.csv", "tables/dense-changes.csv", "tables/dense-curve.csv"];
+        string[] files =
+        [
+            "charts/dense.png",
+            "charts/density.png",
+            "tables/dense-break-even.csv",
+            "tables/dense-changes.csv",
+            "tables/dense-curve.csv",
+        ];
         byte[][] first = [.. files.Select(file => File.ReadAllBytes(folder.In("trade/" + file)))];
-        Assert.Contains("paper,100,100,mat_tray_days,tray-days,12,6,-6,-6,-6,yes,2\r\n", Encoding.UTF8.GetString(first[3]), StringComparison.Ordinal);
+        Assert.Contains(
+            "paper,100,100,mat_tray_days,tray-days,12,6,-6,-6,-6,yes,2\r\n",
+            Encoding.UTF8.GetString(first[3]),
+            StringComparison.Ordinal
+        );
 
         // 200 seeds a flat: one flat, 3 days on the mat, 4.5 minutes and the 52 of the trays.
         Assert.Contains("paper,200,1,200,3,12,56.5,22\r\n", Encoding.UTF8.GetString(first[4]), StringComparison.Ordinal);
         Assert.Equal(0, Call.Run(args).Code);
-        for (int at = 0; at < files.Length; at++)
+        for (var at = 0; at < files.Length; at++)
+        {
             Assert.Equal(first[at], File.ReadAllBytes(folder.In("trade/" + files[at])));
+        }
     }
 
     [Theory]
@@ -147,7 +176,7 @@ public sealed class DenseTests
     public void A_crop_that_is_not_there_is_named(string crop, string words)
     {
         using var folder = new TemporaryFolder();
-        Call dense = Call.Run("dense", Farm(folder, OneBatch), "--crop", crop);
+        var dense = Call.Run("dense", Farm(folder, OneBatch), "--crop", crop);
         Assert.Equal(2, dense.Code);
         Assert.Empty(dense.Output);
         Assert.Contains(words, dense.Error, StringComparison.Ordinal);
@@ -157,7 +186,7 @@ public sealed class DenseTests
     public void A_flat_that_is_not_there_is_named()
     {
         using var folder = new TemporaryFolder();
-        Call dense = Call.Run("dense", Farm(folder, OneBatch), "--flat", "50-cell");
+        var dense = Call.Run("dense", Farm(folder, OneBatch), "--flat", "50-cell");
         Assert.Equal(2, dense.Code);
         Assert.Contains("There is no open flat \"50-cell\". The open flats are \"open-flat\".", dense.Error, StringComparison.Ordinal);
     }
@@ -166,9 +195,13 @@ public sealed class DenseTests
     public void A_flat_that_fills_more_trays_than_there_is_room_for_is_left_out_with_the_reason()
     {
         using var folder = new TemporaryFolder();
-        Call dense = Call.Run("dense", Farm(folder, OneBatch), "--seeds-per-flat", "2000", "--seasons", "1");
+        var dense = Call.Run("dense", Farm(folder, OneBatch), "--seeds-per-flat", "2000", "--seasons", "1");
         Assert.Equal(0, dense.Code);
-        Assert.Contains("Left out: \"paper\" cannot be sown dense: one flat of 2000 seeds may fill 40 trays, and the benches hold 12.", dense.Sentences, StringComparison.Ordinal);
+        Assert.Contains(
+            "Left out: \"paper\" cannot be sown dense: one flat of 2000 seeds may fill 40 trays, and the benches hold 12.",
+            dense.Sentences,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -183,12 +216,15 @@ public sealed class DenseTests
 
     private static string Farm(TemporaryFolder folder, string plan, string sections = "")
     {
-        string farm = PaperFarm.In(folder, sections: sections);
+        var farm = PaperFarm.In(folder, sections: sections);
         File.WriteAllText(Path.Combine(farm, "plan.csv"), plan);
-        string site = Path.Combine(farm, "site.toml");
-        File.WriteAllText(site, File.ReadAllText(site)
-            .Replace("places = 5", "places = 12", StringComparison.Ordinal)
-            .Replace("\nplaces = 4", "\nplaces = 8", StringComparison.Ordinal));
+        var site = Path.Combine(farm, "site.toml");
+        File.WriteAllText(
+            site,
+            File.ReadAllText(site)
+                .Replace("places = 5", "places = 12", StringComparison.Ordinal)
+                .Replace("\nplaces = 4", "\nplaces = 8", StringComparison.Ordinal)
+        );
         return farm;
     }
 }

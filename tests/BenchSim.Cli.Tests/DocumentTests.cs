@@ -14,25 +14,32 @@ public sealed partial class DocumentTests
     [InlineData("docs/tutorial.md")]
     public void Links_lead_somewhere(string page)
     {
-        string path = Path.Combine(Repository.Root(), page);
+        var path = Path.Combine(Repository.Root(), page);
         foreach (Match link in Link().Matches(File.ReadAllText(path)))
         {
-            string target = link.Groups["to"].Value;
+            var target = link.Groups["to"].Value;
             if (!target.StartsWith("https://", StringComparison.Ordinal))
-                Assert.True(Path.Exists(Path.Combine(Path.GetDirectoryName(path)!, target)), $"{page} points to {target}, which is not there.");
+            {
+                Assert.True(
+                    Path.Exists(Path.Combine(Path.GetDirectoryName(path)!, target)),
+                    $"{page} points to {target}, which is not there."
+                );
+            }
         }
     }
 
     [Fact]
     public void Every_command_and_option_is_on_the_page_of_commands()
     {
-        string page = File.ReadAllText(Path.Combine(Repository.Root(), "docs", "commands.md"));
-        RootCommand root = RootMenu.Make(new Desk(TextWriter.Null, TextWriter.Null, Terminal: false, CancellationToken.None));
-        foreach (Command command in root.Subcommands)
+        var page = File.ReadAllText(Path.Combine(Repository.Root(), "docs", "commands.md"));
+        var root = RootMenu.Make(new Desk(TextWriter.Null, TextWriter.Null, Terminal: false, CancellationToken.None));
+        foreach (var command in root.Subcommands)
         {
             Assert.Contains($"## `benchsim {command.Name} {command.Arguments[0].Name}`", page, StringComparison.Ordinal);
-            foreach (Option option in command.Options)
+            foreach (var option in command.Options)
+            {
                 Assert.Contains($"`{option.Name}", page, StringComparison.Ordinal);
+            }
         }
     }
 

@@ -12,13 +12,17 @@ public sealed class FolderKindTests
     public void A_folder_of_another_command_is_left_alone(string first, string second)
     {
         using var folder = new TemporaryFolder();
-        string farm = PaperFarm.In(folder);
-        string place = folder.In("kept");
+        var farm = PaperFarm.In(folder);
+        var place = folder.In("kept");
         Assert.Equal(0, Write(first, farm, place).Code);
-        string[] before = Everything(place);
-        Call refused = Write(second, farm, place);
+        var before = Everything(place);
+        var refused = Write(second, farm, place);
         Assert.Equal(2, refused.Code);
-        Assert.Contains($"Nothing was written: '{place}' holds a report of another kind. Name another folder.", refused.Error, StringComparison.Ordinal);
+        Assert.Contains(
+            $"Nothing was written: '{place}' holds a report of another kind. Name another folder.",
+            refused.Error,
+            StringComparison.Ordinal
+        );
         Assert.Equal(before, Everything(place));
     }
 
@@ -29,21 +33,27 @@ public sealed class FolderKindTests
     public void Its_own_earlier_folder_is_replaced(string command)
     {
         using var folder = new TemporaryFolder();
-        string farm = PaperFarm.In(folder);
-        string place = folder.In("kept");
+        var farm = PaperFarm.In(folder);
+        var place = folder.In("kept");
         Assert.Equal(0, Write(command, farm, place).Code);
-        string[] before = Everything(place);
+        var before = Everything(place);
         Assert.Equal(0, Write(command, farm, place).Code);
         Assert.Equal(before, Everything(place));
     }
 
-    private static Call Write(string command, string farm, string place) => command switch
-    {
-        "run" => Call.Run("run", farm, "--seasons", "2", "--out", place),
-        "size" => Call.Run("size", farm, "--space", "mats", "--seasons", "40", "--out", place),
-        _ => Call.Run("print", farm, "--what", "list", "--out", place),
-    };
+    private static Call Write(string command, string farm, string place) =>
+        command switch
+        {
+            "run" => Call.Run("run", farm, "--seasons", "2", "--out", place),
+            "size" => Call.Run("size", farm, "--space", "mats", "--seasons", "40", "--out", place),
+            _ => Call.Run("print", farm, "--what", "list", "--out", place),
+        };
 
     private static string[] Everything(string place) =>
-        [.. Directory.GetFiles(place, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(file => $"{file} {Convert.ToHexString(File.ReadAllBytes(file))}")];
+        [
+            .. Directory
+                .GetFiles(place, "*", SearchOption.AllDirectories)
+                .Order(StringComparer.Ordinal)
+                .Select(file => $"{file} {Convert.ToHexString(File.ReadAllBytes(file))}"),
+        ];
 }

@@ -24,7 +24,7 @@ public sealed class HelpTests
     [InlineData("print", "DIR", "benchsim print spring --week 2027-03-15 --what list,labels --labels a4-21")]
     public void Help_of_a_command_has_an_example(string command, string argument, string example)
     {
-        Call help = Call.Run(command, "--help");
+        var help = Call.Run(command, "--help");
         Assert.Equal(0, help.Code);
         Assert.Contains($"benchsim {command} <{argument}>", help.Output, StringComparison.Ordinal);
         Assert.Contains("  " + example + "\n", help.Output, StringComparison.Ordinal);
@@ -35,10 +35,22 @@ public sealed class HelpTests
     [Fact]
     public void Help_of_the_program_lists_the_commands_and_the_exit_codes()
     {
-        Call help = Call.Run("--help");
+        var help = Call.Run("--help");
         Assert.Equal(0, help.Code);
-        foreach (string text in new[] { "new <DIR>", "check <DIR>", "run <DIR>", "weather <FILE>", "benchsim run spring", "130  stopped with Ctrl-C" })
+        foreach (
+            var text in new[]
+            {
+                "new <DIR>",
+                "check <DIR>",
+                "run <DIR>",
+                "weather <FILE>",
+                "benchsim run spring",
+                "130  stopped with Ctrl-C",
+            }
+        )
+        {
             Assert.Contains(text, help.Output, StringComparison.Ordinal);
+        }
     }
 
     [Fact]
@@ -47,12 +59,13 @@ public sealed class HelpTests
     [Fact]
     public void No_command_at_all_shows_the_help_on_standard_error()
     {
-        Call nothing = Call.Run();
+        var nothing = Call.Run();
         Assert.Equal(2, nothing.Code);
         Assert.Empty(nothing.Output);
         Assert.Contains("benchsim run spring", nothing.Error, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Version_is_a_number_without_a_place_or_date() => Assert.Matches(@"\A[0-9]+\.[0-9]+\.[0-9]+\s*\z", Call.Run("--version").Output);
+    public void Version_is_a_number_without_a_place_or_date() =>
+        Assert.Matches(@"\A[0-9]+\.[0-9]+\.[0-9]+\s*\z", Call.Run("--version").Output);
 }

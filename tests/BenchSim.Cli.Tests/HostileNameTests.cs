@@ -18,12 +18,12 @@ public sealed class HostileNameTests
     public void Reach_the_terminal_harmless(string command, params string[] options)
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.Scenario();
-        string plan = Path.Combine(spring, "plan.csv");
+        var spring = folder.Scenario();
+        var plan = Path.Combine(spring, "plan.csv");
         File.WriteAllText(plan, File.ReadAllText(plan).Replace("Salad crew", "[bold]Salad[/] crew", StringComparison.Ordinal));
-        string site = Path.Combine(spring, "site.toml");
+        var site = Path.Combine(spring, "site.toml");
         File.WriteAllText(site, File.ReadAllText(site).Replace("Main benches", "[red]Main[/] benches", StringComparison.Ordinal));
-        Call call = Call.Run([command, spring, .. options]);
+        var call = Call.Run([command, spring, .. options]);
         Assert.Equal(0, call.Code);
         AssertHarmless(call);
         if (options.Length == 0)
@@ -42,7 +42,7 @@ public sealed class HostileNameTests
     public void A_hostile_folder_name_reaches_the_terminal_harmless(string command)
     {
         using var folder = new TemporaryFolder();
-        Call call = Call.Run(command, folder.In(Hostile + (string.Equals(command, "new", StringComparison.Ordinal) ? "" : "/none")));
+        var call = Call.Run(command, folder.In(Hostile + (string.Equals(command, "new", StringComparison.Ordinal) ? "" : "/none")));
         AssertHarmless(call);
         Assert.Contains("[bold]x[/]", call.Output + call.Error, StringComparison.Ordinal);
     }
@@ -50,7 +50,7 @@ public sealed class HostileNameTests
     [Fact]
     public void Hostile_words_of_the_command_line_reach_the_terminal_harmless()
     {
-        Call call = Call.Run("run", "x", "--" + Hostile, "--seasons", Hostile, "--batch", Hostile);
+        var call = Call.Run("run", "x", "--" + Hostile, "--seasons", Hostile, "--batch", Hostile);
         Assert.Equal(2, call.Code);
         AssertHarmless(call);
     }
@@ -59,9 +59,9 @@ public sealed class HostileNameTests
     public void A_hostile_cell_reaches_the_terminal_harmless()
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.Scenario();
+        var spring = folder.Scenario();
         File.AppendAllText(Path.Combine(spring, "plan.csv"), $"{Hostile},{Hostile},{Hostile},{Hostile},{Hostile},,,,,,,,,,,,,,\n");
-        Call call = Call.Run("check", spring);
+        var call = Call.Run("check", spring);
         Assert.Equal(2, call.Code);
         AssertHarmless(call);
     }
@@ -72,13 +72,13 @@ public sealed class HostileNameTests
     public void A_hostile_name_of_a_weather_record_reaches_the_terminal_harmless(string option)
     {
         using var folder = new TemporaryFolder();
-        string record = folder.In(Hostile.Replace("/", "", StringComparison.Ordinal));
+        var record = folder.In(Hostile.Replace("/", "", StringComparison.Ordinal));
         File.WriteAllText(record, Record.Years(2));
-        Call call = Call.Run("weather", record, option, "--out", folder.In("\u001b[31mfit"));
+        var call = Call.Run("weather", record, option, "--out", folder.In("\u001b[31mfit"));
         Assert.Equal(0, call.Code);
         AssertHarmless(call);
         File.WriteAllText(record, $"date,tmin,tmax,rain\n{Hostile},{Hostile},1,0\n");
-        Call faulty = Call.Run("weather", record, option);
+        var faulty = Call.Run("weather", record, option);
         Assert.Equal(2, faulty.Code);
         AssertHarmless(faulty);
     }
@@ -87,7 +87,10 @@ public sealed class HostileNameTests
     public void A_hostile_currency_reaches_the_terminal_harmless()
     {
         using var folder = new TemporaryFolder();
-        Call call = Call.Run("check", PaperFarm.In(folder, house: PaperFarm.HoopHouse, sections: "[prices]\ncurrency = \"[red]$\"\nlabour_hour = 30\n"));
+        var call = Call.Run(
+            "check",
+            PaperFarm.In(folder, house: PaperFarm.HoopHouse, sections: "[prices]\ncurrency = \"[red]$\"\nlabour_hour = 30\n")
+        );
         Assert.Equal(0, call.Code);
         AssertHarmless(call);
         Assert.Contains("[red]$30.00", call.Output, StringComparison.Ordinal);
@@ -95,7 +98,7 @@ public sealed class HostileNameTests
 
     private static void AssertHarmless(Call call)
     {
-        string all = call.Output + call.Error;
+        var all = call.Output + call.Error;
         Assert.DoesNotContain(all, c => (char.IsControl(c) && c != '\n') || c is '\u202E' or '\u200F');
     }
 }

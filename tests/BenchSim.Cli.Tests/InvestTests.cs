@@ -37,26 +37,28 @@ public sealed class InvestTests
     public void A_season_on_paper_pays_what_the_pencil_says()
     {
         using var folder = new TemporaryFolder();
-        string farm = Farm(folder, Room);
-        Call invest = Call.Run("invest", farm, "--with", "room", "--seasons", "3", "--json");
+        var farm = Farm(folder, Room);
+        var invest = Call.Run("invest", farm, "--with", "room", "--seasons", "3", "--json");
         Assert.Equal(0, invest.Code);
         using var json = JsonDocument.Parse(invest.Output);
-        JsonElement root = json.RootElement;
+        var root = json.RootElement;
 
         // 100 plants in time more at 5; 4 + 2 trays and a flat sown, an hour more each, at 30 an hour; 20 of upkeep.
         const double year = (100 * 5) - (7 * 30) - 20;
         Assert.Equal(year, root.GetProperty("yearly_net_benefit").GetProperty("mean").GetDouble(), 1e-6);
-        double net = -500 + (year / 1.05) + (year / Math.Pow(1.05, 2)) + (year / Math.Pow(1.05, 3)) + (year / Math.Pow(1.05, 4));
+        var net = -500 + (year / 1.05) + (year / Math.Pow(1.05, 2)) + (year / Math.Pow(1.05, 3)) + (year / Math.Pow(1.05, 4));
         Assert.Equal(net, root.GetProperty("net_present_value").GetProperty("mean").GetDouble(), 1e-6);
         Assert.Equal(net, root.GetProperty("net_present_value").GetProperty("p90").GetDouble(), 1e-6);
-        double rate = root.GetProperty("internal_rate").GetProperty("of_average_year").GetDouble();
+        var rate = root.GetProperty("internal_rate").GetProperty("of_average_year").GetDouble();
         Assert.Equal(0, PresentValue.Net(rate, [-500, year, year, year, year]), 1e-8);
         Assert.Equal(500 / year, root.GetProperty("simple_payback").GetProperty("of_average_year").GetDouble(), 1e-9);
         Assert.Equal(1, root.GetProperty("pays").GetProperty("share").GetDouble());
 
         // 1 - 1.05^-4 over 0.05 years of (100 v - 230) must bring 500.
-        double least = ((500 / ((1 - Math.Pow(1.05, -4)) / 0.05)) + 230) / 100;
-        JsonElement plant = root.GetProperty("break_even").EnumerateArray().Single(each => each.GetProperty("input").GetString() == "value of a plant on time");
+        var least = ((500 / ((1 - Math.Pow(1.05, -4)) / 0.05)) + 230) / 100;
+        var plant = root.GetProperty("break_even")
+            .EnumerateArray()
+            .Single(each => each.GetProperty("input").GetString() == "value of a plant on time");
         Assert.Equal(least, plant.GetProperty("break_even").GetDouble(), 1e-9);
         Assert.Equal("at least", plant.GetProperty("must_be").GetString());
         Assert.True(root.GetProperty("tornado").EnumerateArray().First().GetProperty("decides").GetBoolean());
@@ -66,21 +68,23 @@ public sealed class InvestTests
     public void Says_it_in_sentences_with_cautions()
     {
         using var folder = new TemporaryFolder();
-        string farm = Farm(folder, Room);
-        string[] before = folder.Everything();
-        Call invest = Call.Run("invest", farm, "--with", "room", "--seasons", "3");
+        var farm = Farm(folder, Room);
+        var before = folder.Everything();
+        var invest = Call.Run("invest", farm, "--with", "room", "--seasons", "3");
         Assert.Equal(0, invest.Code);
         Assert.Empty(invest.Error);
-        foreach (string words in new[]
-        {
-            "With the figures given it pays on average: over 4 years the net present value is 457 (95 % interval 457 to 457, 3 seasons).",
-            "in the words of the variant: made up",
-            "It pays if the value of a plant on time is at least 3.71; 5.00 is given.",
-            "What decides it most are the value of a plant on time",
-            "no financial advice",
-            "gas and electrical work is for licensed people",
-            "snow and wind",
-        })
+        foreach (
+            var words in new[]
+            {
+                "With the figures given it pays on average: over 4 years the net present value is 457 (95 % interval 457 to 457, 3 seasons).",
+                "in the words of the variant: made up",
+                "It pays if the value of a plant on time is at least 3.71; 5.00 is given.",
+                "What decides it most are the value of a plant on time",
+                "no financial advice",
+                "gas and electrical work is for licensed people",
+                "snow and wind",
+            }
+        )
         {
             Assert.Contains(words, invest.Sentences, StringComparison.Ordinal);
         }
@@ -92,11 +96,14 @@ public sealed class InvestTests
     public void The_threads_do_not_matter()
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.Scenario();
+        var spring = folder.Scenario();
         Directory.CreateDirectory(Path.Combine(spring, "variants"));
-        File.WriteAllText(Path.Combine(spring, "variants", "room.toml"), "[rules]\nlate_days = 6\n\n[invest]\ncapital = 50\nlife_years = 3\ndiscount_rate = 0.1\nplant_on_time = 1\n");
+        File.WriteAllText(
+            Path.Combine(spring, "variants", "room.toml"),
+            "[rules]\nlate_days = 6\n\n[invest]\ncapital = 50\nlife_years = 3\ndiscount_rate = 0.1\nplant_on_time = 1\n"
+        );
         string[] Args(string threads) => ["invest", spring, "--with", "room", "--seasons", "20", "--json", "--threads", threads];
-        Call one = Call.Run(Args("1"));
+        var one = Call.Run(Args("1"));
         Assert.Equal(0, one.Code);
         Assert.Equal(one.Output, Call.Run(Args("3")).Output);
     }
@@ -105,18 +112,31 @@ public sealed class InvestTests
     public void Writes_a_chart_and_tables_whole_and_the_same_bytes_again()
     {
         using var folder = new TemporaryFolder();
-        string farm = Farm(folder, Room);
+        var farm = Farm(folder, Room);
         string[] args = ["invest", farm, "--with", "room", "--seasons", "3", "--out", folder.In("case")];
         Assert.Equal(0, Call.Run(args).Code);
-        string[] files = ["charts/tornado.png", "tables/invest-break-even.csv", "tables/invest-figures.csv", "tables/invest-parts.csv", "tables/invest-tornado.csv"];
+        string[] files =
+        [
+            "charts/tornado.png",
+            "tables/invest-break-even.csv",
+            "tables/invest-figures.csv",
+            "tables/invest-parts.csv",
+            "tables/invest-tornado.csv",
+        ];
         byte[][] first = [.. files.Select(file => File.ReadAllBytes(folder.In("case/" + file)))];
 
         // The signature of the format: Portable Network Graphics Specification, third edition, section 5.2.
         Assert.Equal([0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A], first[0][..8]);
-        Assert.Contains("yearly_net_benefit,money,270,270,270,270,270,270,seasons,3\r\n", Encoding.UTF8.GetString(first[2]), StringComparison.Ordinal);
+        Assert.Contains(
+            "yearly_net_benefit,money,270,270,270,270,270,270,seasons,3\r\n",
+            Encoding.UTF8.GetString(first[2]),
+            StringComparison.Ordinal
+        );
         Assert.Equal(0, Call.Run(args).Code);
-        for (int at = 0; at < files.Length; at++)
+        for (var at = 0; at < files.Length; at++)
+        {
             Assert.Equal(first[at], File.ReadAllBytes(folder.In("case/" + files[at])));
+        }
     }
 
     [Fact]
@@ -125,7 +145,7 @@ public sealed class InvestTests
         using var folder = new TemporaryFolder();
         Directory.CreateDirectory(folder.In("mine"));
         File.WriteAllText(folder.In("mine/note.txt"), "mine");
-        Call invest = Call.Run("invest", Farm(folder, Room), "--with", "room", "--out", folder.In("mine"));
+        var invest = Call.Run("invest", Farm(folder, Room), "--with", "room", "--out", folder.In("mine"));
         Assert.Equal(2, invest.Code);
         Assert.Empty(invest.Output);
         Assert.Contains("BenchSim did not write it", invest.Error, StringComparison.Ordinal);
@@ -135,10 +155,10 @@ public sealed class InvestTests
     public void Stopped_it_writes_nothing()
     {
         using var folder = new TemporaryFolder();
-        string farm = Farm(folder, Room);
+        var farm = Farm(folder, Room);
         using var stop = new CancellationTokenSource();
         stop.Cancel();
-        Call invest = Call.Run(stop.Token, "invest", farm, "--with", "room", "--out", folder.In("case"));
+        var invest = Call.Run(stop.Token, "invest", farm, "--with", "room", "--out", folder.In("case"));
         Assert.Equal(130, invest.Code);
         Assert.False(Directory.Exists(folder.In("case")));
     }
@@ -147,27 +167,31 @@ public sealed class InvestTests
     public void A_variant_without_terms_is_a_fault_with_its_place()
     {
         using var folder = new TemporaryFolder();
-        string farm = Farm(folder, "[rules]\nlate_days = 4\n");
-        Call invest = Call.Run("invest", farm, "--with", "room");
+        var farm = Farm(folder, "[rules]\nlate_days = 4\n");
+        var invest = Call.Run("invest", farm, "--with", "room");
         Assert.Equal(2, invest.Code);
         Assert.Empty(invest.Output);
-        Assert.StartsWith("variants/room.toml:0:0: there is no table [invest], so nothing says what the variant costs; add [invest] with capital, life_years and discount_rate\n", invest.Error, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "variants/room.toml:0:0: there is no table [invest], so nothing says what the variant costs; add [invest] with capital, life_years and discount_rate\n",
+            invest.Error,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void Words_from_the_files_cannot_move_the_cursor()
     {
         using var folder = new TemporaryFolder();
-        string farm = Farm(folder, Room.Replace("made up", "red \\u001b[31m text", StringComparison.Ordinal));
-        Call invest = Call.Run("invest", farm, "--with", "room", "--seasons", "2");
+        var farm = Farm(folder, Room.Replace("made up", "red \\u001b[31m text", StringComparison.Ordinal));
+        var invest = Call.Run("invest", farm, "--with", "room", "--seasons", "2");
         Assert.Equal(0, invest.Code);
         Assert.DoesNotContain('\u001b', invest.Output);
     }
 
     private static string Farm(TemporaryFolder folder, string variant)
     {
-        string farm = PaperFarm.In(folder, sections: "[prices]\nlabour_hour = 30\n");
-        string site = Path.Combine(farm, "site.toml");
+        var farm = PaperFarm.In(folder, sections: "[prices]\nlabour_hour = 30\n");
+        var site = Path.Combine(farm, "site.toml");
         File.WriteAllText(site, File.ReadAllText(site).Replace("[rules]\n", "[rules]\nlate_days = 2\n", StringComparison.Ordinal));
         Directory.CreateDirectory(Path.Combine(farm, "variants"));
         File.WriteAllText(Path.Combine(farm, "variants", "room.toml"), variant);

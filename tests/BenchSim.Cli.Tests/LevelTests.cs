@@ -9,11 +9,13 @@ namespace BenchSim.Cli.Tests;
 /// </summary>
 public sealed class LevelTests
 {
-    private const string Plan = "id,crop,grower,plants,sow,set_out,method,tray,germination,earlier,later\n"
+    private const string Plan =
+        "id,crop,grower,plants,sow,set_out,method,tray,germination,earlier,later\n"
         + "A,paper,Ada,200,2027-03-01,,direct,50-cell,100 %,,\n"
         + "B,paper,Ben,100,2027-03-01,,direct,50-cell,100 %,2,7\n";
 
-    private const string Levelled = "id,crop,grower,plants,sow,set_out,method,tray,germination,earlier,later\n"
+    private const string Levelled =
+        "id,crop,grower,plants,sow,set_out,method,tray,germination,earlier,later\n"
         + "A,paper,Ada,200,2027-03-01,,direct,50-cell,100 %,,\n"
         + "B,paper,Ben,100,2027-03-04,,direct,50-cell,100 %,2,7\n";
 
@@ -21,14 +23,18 @@ public sealed class LevelTests
     public void Moves_the_sowing_that_collides_and_says_to_adopt_it()
     {
         using var folder = new TemporaryFolder();
-        string farm = Farm(folder, Plan);
-        Call level = Call.Run("level", farm, "--seasons", "20");
+        var farm = Farm(folder, Plan);
+        var level = Call.Run("level", farm, "--seasons", "20");
         Assert.Equal((0, ""), (level.Code, level.Error));
         Assert.Contains("2 sowings, of which 1 may move.", level.Sentences, StringComparison.Ordinal);
         Assert.Contains("B 2027-03-01 2027-03-04 3 later 2027-03-22 becomes 2027-03-25", level.Sentences, StringComparison.Ordinal);
         Assert.Contains("6.0 in all as planned, 0.0 levelled.", level.Sentences, StringComparison.Ordinal);
         Assert.Contains("this is proved. None as good moves fewer days in all.", level.Sentences, StringComparison.Ordinal);
-        Assert.Contains("Verdict: adopt the levelled plan. On the same luck there are 300 fewer late plant-days a season", level.Sentences, StringComparison.Ordinal);
+        Assert.Contains(
+            "Verdict: adopt the levelled plan. On the same luck there are 300 fewer late plant-days a season",
+            level.Sentences,
+            StringComparison.Ordinal
+        );
         Assert.Equal(Levelled, File.ReadAllText(Path.Combine(farm, "plan-levelled.csv")));
         Assert.Equal(Plan, File.ReadAllText(Path.Combine(farm, "plan.csv")));
 
@@ -41,16 +47,32 @@ public sealed class LevelTests
     public void Machines_get_the_same()
     {
         using var folder = new TemporaryFolder();
-        string farm = Farm(folder, Plan);
+        var farm = Farm(folder, Plan);
         using var json = JsonDocument.Parse(Call.Run("level", farm, "--seasons", "20", "--json").Output);
-        JsonElement root = json.RootElement;
+        var root = json.RootElement;
         Assert.Equal("adopt", root.GetProperty("verdict").GetString());
-        Assert.Equal((6.0, 0.0, 0.0), (root.GetProperty("over_before").GetDouble(), root.GetProperty("over_after").GetDouble(), root.GetProperty("over_bound").GetDouble()));
+        Assert.Equal(
+            (6.0, 0.0, 0.0),
+            (
+                root.GetProperty("over_before").GetDouble(),
+                root.GetProperty("over_after").GetDouble(),
+                root.GetProperty("over_bound").GetDouble()
+            )
+        );
         Assert.Equal((3, 3), (root.GetProperty("shift_days").GetInt32(), root.GetProperty("shift_bound").GetInt32()));
-        JsonElement mats = root.GetProperty("groups")[0];
-        Assert.Equal((6.0, 4.0), (mats.GetProperty("expected_before").GetProperty("peak").GetDouble(), mats.GetProperty("expected_after").GetProperty("peak").GetDouble()));
+        var mats = root.GetProperty("groups")[0];
+        Assert.Equal(
+            (6.0, 4.0),
+            (
+                mats.GetProperty("expected_before").GetProperty("peak").GetDouble(),
+                mats.GetProperty("expected_after").GetProperty("peak").GetDouble()
+            )
+        );
         Assert.Equal(-2.0, mats.GetProperty("played_peak").GetProperty("difference").GetDouble());
-        JsonElement late = root.GetProperty("trial").GetProperty("measures").EnumerateArray().Single(measure => measure.GetProperty("measure").GetString() is "late_plant_days");
+        var late = root.GetProperty("trial")
+            .GetProperty("measures")
+            .EnumerateArray()
+            .Single(measure => measure.GetProperty("measure").GetString() is "late_plant_days");
         Assert.Equal((300.0, 0.0), (late.GetProperty("base").GetDouble(), late.GetProperty("variant").GetDouble()));
         Assert.EndsWith("plan-levelled.csv", root.GetProperty("file").GetString(), StringComparison.Ordinal);
     }
@@ -60,8 +82,8 @@ public sealed class LevelTests
     public void Keeps_the_plan_where_the_play_shows_no_gain()
     {
         using var folder = new TemporaryFolder();
-        string farm = Farm(folder, Plan.Replace("100,2027-03-01,,", "100,2027-03-01,2027-03-25,", StringComparison.Ordinal));
-        Call level = Call.Run("level", farm, "--seasons", "20");
+        var farm = Farm(folder, Plan.Replace("100,2027-03-01,,", "100,2027-03-01,2027-03-25,", StringComparison.Ordinal));
+        var level = Call.Run("level", farm, "--seasons", "20");
         Assert.Equal(0, level.Code);
         Assert.Contains("Verdict: keep the plan as it is.", level.Sentences, StringComparison.Ordinal);
         Assert.False(File.Exists(Path.Combine(farm, "plan-levelled.csv")));
@@ -71,14 +93,20 @@ public sealed class LevelTests
 
     [Theory]
     [InlineData(",2,7", ",,", "Nothing moves: no sowing may.")]
-    [InlineData("Ada,200", "Ada,300", "no move within the days allowed leaves fewer trays without a place.", "Ben,100,2027-03-01", "Ben,100,2027-03-08")]
+    [InlineData(
+        "Ada,200",
+        "Ada,300",
+        "no move within the days allowed leaves fewer trays without a place.",
+        "Ben,100,2027-03-01",
+        "Ben,100,2027-03-08"
+    )]
     [InlineData("Ada,200", "Ada,100", "Nothing moves: the expected trays have room as planned.")]
     public void Says_why_nothing_moves(string old, string changed, string sentence, string older = "x", string newer = "x")
     {
         using var folder = new TemporaryFolder();
-        string farm = Farm(folder, Plan.Replace(old, changed, StringComparison.Ordinal).Replace(older, newer, StringComparison.Ordinal));
-        string[] before = folder.Everything();
-        Call level = Call.Run("level", farm, "--seasons", "5");
+        var farm = Farm(folder, Plan.Replace(old, changed, StringComparison.Ordinal).Replace(older, newer, StringComparison.Ordinal));
+        var before = folder.Everything();
+        var level = Call.Run("level", farm, "--seasons", "5");
         Assert.Equal(0, level.Code);
         Assert.Contains(sentence, level.Sentences, StringComparison.Ordinal);
         Assert.Equal(before, folder.Everything());
@@ -88,23 +116,27 @@ public sealed class LevelTests
     public void A_share_to_leave_free_moves_more()
     {
         using var folder = new TemporaryFolder();
-        string farm = Farm(folder, Plan.Replace("Ada,200", "Ada,100", StringComparison.Ordinal));
-        Assert.Contains("B 2027-03-01 2027-03-04 3 later", Call.Run("level", farm, "--seasons", "5", "--fill", "50%").Sentences, StringComparison.Ordinal);
+        var farm = Farm(folder, Plan.Replace("Ada,200", "Ada,100", StringComparison.Ordinal));
+        Assert.Contains(
+            "B 2027-03-01 2027-03-04 3 later",
+            Call.Run("level", farm, "--seasons", "5", "--fill", "50%").Sentences,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void An_earlier_levelled_plan_is_replaced_and_anything_else_stays()
     {
         using var folder = new TemporaryFolder();
-        string farm = Farm(folder, Plan);
-        string target = Path.Combine(farm, "plan-levelled.csv");
+        var farm = Farm(folder, Plan);
+        var target = Path.Combine(farm, "plan-levelled.csv");
         File.WriteAllText(target, Levelled.Replace("2027-03-04", "2027-03-03", StringComparison.Ordinal));
         Assert.Equal(0, Call.Run("level", farm, "--seasons", "5").Code);
         Assert.Equal(Levelled, File.ReadAllText(target));
 
         File.WriteAllText(target, Levelled.Replace("Ben,100", "Ben,120", StringComparison.Ordinal));
-        string[] everything = folder.Everything();
-        Call refused = Call.Run("level", farm, "--seasons", "5");
+        var everything = folder.Everything();
+        var refused = Call.Run("level", farm, "--seasons", "5");
         Assert.Equal((2, ""), (refused.Code, refused.Output));
         Assert.Contains("is not a levelled form of this plan and stays as it is.", refused.Error, StringComparison.Ordinal);
         Assert.Contains("Ben,120", File.ReadAllText(target), StringComparison.Ordinal);
@@ -115,8 +147,8 @@ public sealed class LevelTests
     public void The_plan_itself_is_never_written_over()
     {
         using var folder = new TemporaryFolder();
-        string farm = Farm(folder, Plan);
-        Call level = Call.Run("level", farm, "--out", Path.Combine(farm, "plan.csv"));
+        var farm = Farm(folder, Plan);
+        var level = Call.Run("level", farm, "--out", Path.Combine(farm, "plan.csv"));
         Assert.Equal(2, level.Code);
         Assert.Contains("is a plan in use and stays as it is.", level.Error, StringComparison.Ordinal);
         Assert.Equal(Plan, File.ReadAllText(Path.Combine(farm, "plan.csv")));
@@ -128,8 +160,8 @@ public sealed class LevelTests
     public void Stopped_it_leaves_nothing_behind()
     {
         using var folder = new TemporaryFolder();
-        string farm = Farm(folder, Plan);
-        string[] before = folder.Everything();
+        var farm = Farm(folder, Plan);
+        var before = folder.Everything();
         using var stop = new CancellationTokenSource();
         stop.Cancel();
         Assert.Equal(130, Call.Run(stop.Token, "level", farm).Code);
@@ -144,7 +176,7 @@ public sealed class LevelTests
     public void A_share_that_is_none_is_refused(string share)
     {
         using var folder = new TemporaryFolder();
-        Call level = Call.Run("level", Farm(folder, Plan), "--fill", share);
+        var level = Call.Run("level", Farm(folder, Plan), "--fill", share);
         Assert.Equal(2, level.Code);
         Assert.Contains("--fill", level.Error, StringComparison.Ordinal);
     }
@@ -153,18 +185,25 @@ public sealed class LevelTests
     public void Faults_of_the_plan_come_with_their_places()
     {
         using var folder = new TemporaryFolder();
-        Call level = Call.Run("level", Farm(folder, Plan.Replace(",2,7", ",2,a week", StringComparison.Ordinal)));
+        var level = Call.Run("level", Farm(folder, Plan.Replace(",2,7", ",2,a week", StringComparison.Ordinal)));
         Assert.Equal(2, level.Code);
-        Assert.StartsWith("plan.csv:3:52: later is \"a week\", which is not a number; write a whole number, from 0 to 60\n", level.Error, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "plan.csv:3:52: later is \"a week\", which is not a number; write a whole number, from 0 to 60\n",
+            level.Error,
+            StringComparison.Ordinal
+        );
     }
 
     private static string Farm(TemporaryFolder folder, string plan)
     {
-        string farm = PaperFarm.In(folder);
-        string site = Path.Combine(farm, "site.toml");
-        File.WriteAllText(site, File.ReadAllText(site)
-            .Replace("kind = \"table\"\nplaces = 4", "kind = \"table\"\nplaces = 20", StringComparison.Ordinal)
-            .Replace("places = 5", "places = 20", StringComparison.Ordinal));
+        var farm = PaperFarm.In(folder);
+        var site = Path.Combine(farm, "site.toml");
+        File.WriteAllText(
+            site,
+            File.ReadAllText(site)
+                .Replace("kind = \"table\"\nplaces = 4", "kind = \"table\"\nplaces = 20", StringComparison.Ordinal)
+                .Replace("places = 5", "places = 20", StringComparison.Ordinal)
+        );
         File.WriteAllText(Path.Combine(farm, "plan.csv"), plan);
         return farm;
     }

@@ -7,7 +7,7 @@ public sealed class NewTests
     public void Lays_down_a_folder_without_faults()
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.Scenario();
+        var spring = folder.Scenario();
         Assert.Equal(["spring", "spring/README.md", "spring/plan.csv", "spring/site.toml"], folder.Everything());
         Assert.Equal(0, Call.Run("check", spring).Code);
     }
@@ -28,7 +28,7 @@ public sealed class NewTests
         using var folder = new TemporaryFolder();
         Directory.CreateDirectory(folder.In("mine"));
         File.WriteAllText(folder.In("mine/.hidden"), "mine");
-        Call call = Call.Run("new", folder.In("mine"));
+        var call = Call.Run("new", folder.In("mine"));
         Assert.Equal(2, call.Code);
         Assert.Contains("has files in it, and they stay as they are", call.Error, StringComparison.Ordinal);
         Assert.Equal(["mine", "mine/.hidden"], folder.Everything());
@@ -39,7 +39,7 @@ public sealed class NewTests
     {
         using var folder = new TemporaryFolder();
         File.WriteAllText(folder.In("note"), "mine");
-        Call call = Call.Run("new", folder.In("note"));
+        var call = Call.Run("new", folder.In("note"));
         Assert.Equal(2, call.Code);
         Assert.Contains("is a file. Name a folder that does not exist yet.", call.Error, StringComparison.Ordinal);
         Assert.Equal("mine", File.ReadAllText(folder.In("note")));
@@ -50,7 +50,7 @@ public sealed class NewTests
     {
         using var folder = new TemporaryFolder();
         File.WriteAllText(folder.In("note"), "mine");
-        Call call = Call.Run("new", folder.In("note/inside"));
+        var call = Call.Run("new", folder.In("note/inside"));
         Assert.Equal(2, call.Code);
         Assert.Single(call.Error.TrimEnd('\n').Split('\n'));
         Assert.Contains("could not be laid down, and nothing was left behind", call.Error, StringComparison.Ordinal);
@@ -61,6 +61,10 @@ public sealed class NewTests
     {
         using var folder = new TemporaryFolder();
         using var json = System.Text.Json.JsonDocument.Parse(Call.Run("new", folder.In("a"), "--json").Output);
-        Assert.Equal(["README.md", "plan.csv", "site.toml"], json.RootElement.GetProperty("files").EnumerateArray().Select(name => name.GetString()!), StringComparer.Ordinal);
+        Assert.Equal(
+            ["README.md", "plan.csv", "site.toml"],
+            json.RootElement.GetProperty("files").EnumerateArray().Select(name => name.GetString()!),
+            StringComparer.Ordinal
+        );
     }
 }

@@ -30,18 +30,26 @@ internal static class PaperFarm
     /// <param name="record">Its weather record; null for 10 C day and night.</param>
     public static string In(TemporaryFolder folder, string house = "", string mats = "", string sections = "", string? record = null)
     {
-        string from = Path.Combine(Repository.Root(), "scenarios", "by-hand");
-        string farm = folder.In("paper");
+        var from = Path.Combine(Repository.Root(), "scenarios", "by-hand");
+        var farm = folder.In("paper");
         Directory.CreateDirectory(farm);
-        foreach (string name in new[] { "plan.csv", "crops.csv" })
+        foreach (var name in new[] { "plan.csv", "crops.csv" })
+        {
             File.Copy(Path.Combine(from, name), Path.Combine(farm, name));
-        string site = File.ReadAllText(Path.Combine(from, "site.toml")).ReplaceLineEndings("\n")
+        }
+
+        var site = File.ReadAllText(Path.Combine(from, "site.toml"))
+            .ReplaceLineEndings("\n")
             .Replace("day_lift = \"0 C\"\n", "day_lift = \"0 C\"\n" + house + "\n", StringComparison.Ordinal)
             .Replace("places = 4\ntemperature", mats + "\nplaces = 4\ntemperature", StringComparison.Ordinal);
         if (record is not null)
         {
             Assert.Contains(ConstantWeather.ReplaceLineEndings("\n"), site, StringComparison.Ordinal);
-            site = site.Replace(ConstantWeather.ReplaceLineEndings("\n"), "kind = \"record\"\nfile = \"weather.csv\"", StringComparison.Ordinal);
+            site = site.Replace(
+                ConstantWeather.ReplaceLineEndings("\n"),
+                "kind = \"record\"\nfile = \"weather.csv\"",
+                StringComparison.Ordinal
+            );
             File.WriteAllText(Path.Combine(farm, "weather.csv"), record);
         }
 

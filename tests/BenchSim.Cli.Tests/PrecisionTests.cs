@@ -10,34 +10,55 @@ public sealed class PrecisionTests
     public void It_says_what_was_asked_when_it_looked_and_why_it_stopped()
     {
         using var folder = new TemporaryFolder();
-        string farm = folder.Scenario();
-        Call run = Call.Run("run", farm, "--precision=10%", "--least=40");
+        var farm = folder.Scenario();
+        var run = Call.Run("run", farm, "--precision=10%", "--least=40");
         Assert.Equal(0, run.Code);
         Assert.Empty(run.Error);
-        Assert.Contains("Asked for: a 95 % interval of the chance that the plan fits of no more than 10 percentage points to either side.", run.Sentences, StringComparison.Ordinal);
-        Assert.Matches(@"The play was looked at after 47( and 93)? seasons(, numbers fixed beforehand)?\. It stopped there because the interval was narrow enough.*: the plan fits in [0-9.]+ % of (47|93) seasons \(95 % interval [0-9.]+ to [0-9.]+ %, [0-9.]+ points to either side\)\.", run.Sentences);
-        Assert.Contains("Asked for: a 95 % interval of the chance", File.ReadAllText(folder.In("spring-report/report.html")), StringComparison.Ordinal);
+        Assert.Contains(
+            "Asked for: a 95 % interval of the chance that the plan fits of no more than 10 percentage points to either side.",
+            run.Sentences,
+            StringComparison.Ordinal
+        );
+        Assert.Matches(
+            @"The play was looked at after 47( and 93)? seasons(, numbers fixed beforehand)?\. It stopped there because the interval was narrow enough.*: the plan fits in [0-9.]+ % of (47|93) seasons \(95 % interval [0-9.]+ to [0-9.]+ %, [0-9.]+ points to either side\)\.",
+            run.Sentences
+        );
+        Assert.Contains(
+            "Asked for: a 95 % interval of the chance",
+            File.ReadAllText(folder.In("spring-report/report.html")),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void Machines_get_the_looks_and_the_threads_do_not_matter()
     {
         using var folder = new TemporaryFolder();
-        string farm = folder.Scenario();
+        var farm = folder.Scenario();
         string[] words = ["run", farm, "--precision=5%", "--precision-late=1e3", "--no-report"];
         Assert.Equal(2, Call.Run(words).Code);
         words[3] = "--precision-late=1000000";
-        Call run = Call.Run([.. words, "--least=40", "--json", "--threads=1"]);
+        var run = Call.Run([.. words, "--least=40", "--json", "--threads=1"]);
         Assert.Equal(run.Output, Call.Run([.. words, "--least=40", "--json", "--threads=3"]).Output);
         using var json = JsonDocument.Parse(run.Output);
-        JsonElement precision = json.RootElement.GetProperty("precision");
-        Assert.Equal((0.05, 1_000_000, 40, true), (precision.GetProperty("fits").GetDouble(), precision.GetProperty("late_plant_days").GetInt32(), precision.GetProperty("least").GetInt32(), precision.GetProperty("reached").GetBoolean()));
-        JsonElement last = precision.GetProperty("looks").EnumerateArray().Last();
+        var precision = json.RootElement.GetProperty("precision");
+        Assert.Equal(
+            (0.05, 1_000_000, 40, true),
+            (
+                precision.GetProperty("fits").GetDouble(),
+                precision.GetProperty("late_plant_days").GetInt32(),
+                precision.GetProperty("least").GetInt32(),
+                precision.GetProperty("reached").GetBoolean()
+            )
+        );
+        var last = precision.GetProperty("looks").EnumerateArray().Last();
         Assert.InRange(last.GetProperty("fits_half_width").GetDouble(), 0, 0.05);
         Assert.Equal(json.RootElement.GetProperty("seasons").GetInt32(), last.GetProperty("seasons").GetInt32());
 
         // The answer is that of a run of as many seasons.
-        using var given = JsonDocument.Parse(Call.Run("run", farm, "--no-report", "--json", $"--seasons={last.GetProperty("seasons").GetInt32()}").Output);
+        using var given = JsonDocument.Parse(
+            Call.Run("run", farm, "--no-report", "--json", $"--seasons={last.GetProperty("seasons").GetInt32()}").Output
+        );
         Assert.Equal(given.RootElement.GetProperty("fits").GetRawText(), json.RootElement.GetProperty("fits").GetRawText());
         Assert.Equal(given.RootElement.GetProperty("verdict").GetRawText(), json.RootElement.GetProperty("verdict").GetRawText());
     }
@@ -46,7 +67,7 @@ public sealed class PrecisionTests
     public void It_stops_at_the_most_seasons_and_says_so()
     {
         using var folder = new TemporaryFolder();
-        Call run = Call.Run("run", folder.Scenario(), "--precision=0.001", "--precision-late=0.001", "--most=50", "--no-report");
+        var run = Call.Run("run", folder.Scenario(), "--precision=0.001", "--precision-late=0.001", "--most=50", "--no-report");
         Assert.Equal(0, run.Code);
         Assert.Contains("It stopped there because no more seasons were allowed (--most)", run.Sentences, StringComparison.Ordinal);
         Assert.Contains("late plant-days ", run.Sentences, StringComparison.Ordinal);
@@ -65,10 +86,9 @@ public sealed class PrecisionTests
     public void What_cannot_be_asked_is_refused_in_words(string options, string told)
     {
         using var folder = new TemporaryFolder();
-        Call run = Call.Run(["run", folder.Scenario(), .. options.Split(' ')]);
+        var run = Call.Run(["run", folder.Scenario(), .. options.Split(' ')]);
         Assert.Equal(2, run.Code);
         Assert.Empty(run.Output);
         Assert.Contains(told, run.Error, StringComparison.Ordinal);
     }
-
 }

@@ -13,11 +13,11 @@ internal static class Record
     {
         var text = new StringBuilder("date,tmin,tmax,rain\n");
         var day = new DateOnly(first, 1, 1);
-        DateOnly end = day.AddYears(years);
-        for (int number = 0; day < end; day = day.AddDays(1), number++)
+        var end = day.AddYears(years);
+        for (var number = 0; day < end; day = day.AddDays(1), number++)
         {
             double usual = day.Month + (number % 2 == 0 ? 1 : -1);
-            double lowest = low is null ? usual : low(day, usual);
+            var lowest = low is null ? usual : low(day, usual);
             text.Append($"{day:yyyy-MM-dd},{lowest:0.0},{lowest + 10:0.0},{(number % 3 == 0 ? 3 : 0)}\n");
         }
 

@@ -21,7 +21,11 @@ public sealed class ReferenceDirectionTests
 
     [Fact]
     public void Every_project_under_src_has_its_arrows_here() =>
-        Assert.Equal(s_arrows.Keys, Directory.EnumerateDirectories(Source()).Select(folder => Path.GetFileName(folder)).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+        Assert.Equal(
+            s_arrows.Keys,
+            Directory.EnumerateDirectories(Source()).Select(folder => Path.GetFileName(folder)).Order(StringComparer.Ordinal),
+            StringComparer.Ordinal
+        );
 
     [Theory]
     [MemberData(nameof(Rooms))]
@@ -30,7 +34,8 @@ public sealed class ReferenceDirectionTests
         var project = XDocument.Load(Path.Combine(Source(), room, room + ".csproj"));
         string[] referenced =
         [
-            .. project.Descendants("ProjectReference")
+            .. project
+                .Descendants("ProjectReference")
                 .Select(reference => Path.GetFileNameWithoutExtension(reference.Attribute("Include")!.Value.Replace('\\', '/')))
                 .Order(StringComparer.Ordinal),
         ];
@@ -42,7 +47,10 @@ public sealed class ReferenceDirectionTests
     public void Built_assemblies_follow_the_arrows(string room)
     {
         // References of references may be used too: the command prints what Study counted. Against an arrow, never.
-        string[] used = [.. References(room).Where(name => name.StartsWith("BenchSim.", StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
+        string[] used =
+        [
+            .. References(room).Where(name => name.StartsWith("BenchSim.", StringComparison.Ordinal)).Order(StringComparer.Ordinal),
+        ];
         Assert.Subset(Reachable(room), used.ToHashSet(StringComparer.Ordinal));
     }
 
@@ -52,24 +60,29 @@ public sealed class ReferenceDirectionTests
     [InlineData("BenchSim.Study")]
     [InlineData("BenchSim.Level")]
     public void The_model_knows_no_screen_and_no_page(string room) =>
-        Assert.DoesNotContain(References(room), name => name is "System.Console" or "Spectre.Console" or "System.CommandLine" or "ScottPlot" or "Tomlyn");
+        Assert.DoesNotContain(References(room), name =>
+            name is "System.Console" or "Spectre.Console" or "System.CommandLine" or "ScottPlot" or "Tomlyn"
+        );
 
     // The solver is large: only levelling carries it.
     [Theory]
     [MemberData(nameof(Rooms))]
     public void Only_levelling_knows_the_solver(string room) =>
-        Assert.Equal(string.Equals(room, "BenchSim.Level", StringComparison.Ordinal), References(room).Contains("Google.OrTools", StringComparer.Ordinal));
+        Assert.Equal(
+            string.Equals(room, "BenchSim.Level", StringComparison.Ordinal),
+            References(room).Contains("Google.OrTools", StringComparer.Ordinal)
+        );
 
     private static IEnumerable<string> References(string room)
     {
-        string assembly = string.Equals(room, "BenchSim.Cli", StringComparison.Ordinal) ? "benchsim" : room;
+        var assembly = string.Equals(room, "BenchSim.Cli", StringComparison.Ordinal) ? "benchsim" : room;
         return Assembly.Load(assembly).GetReferencedAssemblies().Select(name => name.Name!);
     }
 
     private static HashSet<string> Reachable(string room)
     {
         var reachable = new HashSet<string>(StringComparer.Ordinal);
-        foreach (string next in s_arrows[room])
+        foreach (var next in s_arrows[room])
         {
             reachable.Add(next);
             reachable.UnionWith(Reachable(next));
@@ -84,7 +97,9 @@ public sealed class ReferenceDirectionTests
         for (DirectoryInfo? at = new(AppContext.BaseDirectory); at is not null; at = at.Parent)
         {
             if (File.Exists(Path.Combine(at.FullName, "BenchSim.sln")))
+            {
                 return Path.Combine(at.FullName, "src");
+            }
         }
 
         throw new InvalidOperationException("BenchSim.sln is in no folder above the tests.");

@@ -8,7 +8,9 @@ internal static class Repository
         for (DirectoryInfo? at = new(AppContext.BaseDirectory); at is not null; at = at.Parent)
         {
             if (File.Exists(Path.Combine(at.FullName, "BenchSim.sln")))
+            {
                 return at.FullName;
+            }
         }
 
         throw new InvalidOperationException("BenchSim.sln is in no folder above the tests.");

@@ -18,7 +18,7 @@ public sealed class RunTests
     public void Prints_the_verdict_and_writes_the_report_beside_the_folder()
     {
         using var folder = new TemporaryFolder();
-        Call run = Call.Run("run", folder.Scenario(), Few);
+        var run = Call.Run("run", folder.Scenario(), Few);
         Assert.Equal(0, run.Code);
         Assert.Empty(run.Error);
         Assert.StartsWith("Example market garden: The plan ", run.Output, StringComparison.Ordinal);
@@ -32,10 +32,10 @@ public sealed class RunTests
     public void A_second_run_replaces_the_report_with_the_same_bytes()
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.Scenario();
+        var spring = folder.Scenario();
         Assert.Equal(0, Call.Run("run", spring, Few, "--threads=1").Code);
-        byte[] page = File.ReadAllBytes(folder.In("spring-report/report.html"));
-        byte[] result = File.ReadAllBytes(folder.In("spring-report/result.json"));
+        var page = File.ReadAllBytes(folder.In("spring-report/report.html"));
+        var result = File.ReadAllBytes(folder.In("spring-report/result.json"));
         Assert.Equal(0, Call.Run("run", spring, Few, "--threads=3").Code);
         Assert.Equal(page, File.ReadAllBytes(folder.In("spring-report/report.html")));
         Assert.Equal(result, File.ReadAllBytes(folder.In("spring-report/result.json")));
@@ -46,15 +46,27 @@ public sealed class RunTests
     public void A_full_bench_beside_an_empty_one_that_is_too_cold_is_named()
     {
         using var folder = new TemporaryFolder();
-        string farm = Farm(
-            folder, "celeriac,celeriac,2000,2027-04-01,200-cell", Space("bench", "warm", 10) + Space("bench", "cold", 100) + Space("table", "", 100), AlwaysMild);
-        Call run = Call.Run("run", farm, Few);
+        var farm = Farm(
+            folder,
+            "celeriac,celeriac,2000,2027-04-01,200-cell",
+            Space("bench", "warm", 10) + Space("bench", "cold", 100) + Space("table", "", 100),
+            AlwaysMild
+        );
+        var run = Call.Run("run", farm, Few);
         Assert.Equal((0, ""), (run.Code, run.Error));
         Assert.Contains("The benches run out:", run.Sentences, StringComparison.Ordinal);
-        Assert.Contains("All benches together have places enough: what waits is meant for \"warm-bench\", and may not stand in every other space (too cold for it, not on its list, or shut for a time).", run.Sentences, StringComparison.Ordinal);
-        string page = File.ReadAllText(folder.In("farm-report/report.html"));
+        Assert.Contains(
+            "All benches together have places enough: what waits is meant for \"warm-bench\", and may not stand in every other space (too cold for it, not on its list, or shut for a time).",
+            run.Sentences,
+            StringComparison.Ordinal
+        );
+        var page = File.ReadAllText(folder.In("farm-report/report.html"));
         Assert.DoesNotContain("There are places enough of every kind in all seasons played", page, StringComparison.Ordinal);
-        Assert.Contains("Counted together, the spaces of each kind have places enough in all seasons played, and yet trays are refused a place.", page, StringComparison.Ordinal);
+        Assert.Contains(
+            "Counted together, the spaces of each kind have places enough in all seasons played, and yet trays are refused a place.",
+            page,
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain("others take the rest", page, StringComparison.Ordinal);
     }
 
@@ -63,12 +75,13 @@ public sealed class RunTests
     public void What_may_stand_everywhere_is_not_said_to_be_kept_out()
     {
         using var folder = new TemporaryFolder();
-        string farm = Farm(
+        var farm = Farm(
             folder,
             "e,basil,60,2027-03-01,128-cell\na,lettuce,3000,2027-03-08,128-cell\nb,lettuce,3000,2027-04-12,128-cell\nc,lettuce,3000,2027-05-10,128-cell",
             Space("bench", "warm", 20) + Space("bench", "cold", 20) + Space("table", "", 4),
-            AlwaysMild);
-        Call run = Call.Run("run", farm, Few, "--no-report");
+            AlwaysMild
+        );
+        var run = Call.Run("run", farm, Few, "--no-report");
         Assert.Equal((0, ""), (run.Code, run.Error));
         Assert.Contains("The benches run out too: in all seasons", run.Sentences, StringComparison.Ordinal);
         Assert.DoesNotContain("together have places enough", run.Sentences, StringComparison.Ordinal);
@@ -81,8 +94,8 @@ public sealed class RunTests
     public void Benches_that_are_short_in_a_few_seasons_are_called_short_and_not_forbidden(int first, int second)
     {
         using var folder = new TemporaryFolder();
-        string more = second > 0 ? Space("bench", "warm", second).Replace("warm-bench", "second", StringComparison.Ordinal) : "";
-        string farm = Farm(
+        var more = second > 0 ? Space("bench", "warm", second).Replace("warm-bench", "second", StringComparison.Ordinal) : "";
+        var farm = Farm(
             folder,
             "a,celeriac,2000,2027-02-15,200-cell\nb,lettuce,1500,2027-05-15,128-cell",
             Space("bench", "warm", first) + more + Space("table", "", 200),
@@ -92,12 +105,13 @@ public sealed class RunTests
             high = [2, 4, 9, 15, 20, 24, 26, 25, 20, 14, 8, 3]
             rain = [60, 60, 60, 60, 60, 60, 60, 60, 60, 60, 60, 60]
             rain_days = [10, 10, 10, 10, 10, 10, 10, 10, 10, 10, 10, 10]
-            """);
-        Call run = Call.Run("run", farm, "--seasons", "100");
+            """
+        );
+        var run = Call.Run("run", farm, "--seasons", "100");
         Assert.Equal((0, ""), (run.Code, run.Error));
         Assert.Contains("The benches run out:", run.Sentences, StringComparison.Ordinal);
         Assert.DoesNotContain("together have places enough", run.Sentences, StringComparison.Ordinal);
-        string page = File.ReadAllText(folder.In("farm-report/report.html"));
+        var page = File.ReadAllText(folder.In("farm-report/report.html"));
         Assert.Contains("In most seasons there are places enough of every kind; in some there are not.", page, StringComparison.Ordinal);
     }
 
@@ -105,8 +119,8 @@ public sealed class RunTests
     public void No_report_writes_nothing()
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.Scenario();
-        string[] before = folder.Everything();
+        var spring = folder.Scenario();
+        var before = folder.Everything();
         Assert.Equal(0, Call.Run("run", spring, Few, "--no-report").Code);
         Assert.Equal(before, folder.Everything());
     }
@@ -115,10 +129,10 @@ public sealed class RunTests
     public void Refuses_a_report_folder_it_did_not_make_before_it_plays()
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.Scenario();
+        var spring = folder.Scenario();
         Directory.CreateDirectory(folder.In("mine"));
         File.WriteAllText(folder.In("mine/note.txt"), "mine");
-        Call run = Call.Run("run", spring, Few, "--out", folder.In("mine"));
+        var run = Call.Run("run", spring, Few, "--out", folder.In("mine"));
         Assert.Equal(2, run.Code);
         Assert.Empty(run.Output);
         Assert.Contains("BenchSim did not write it", run.Error, StringComparison.Ordinal);
@@ -134,7 +148,7 @@ public sealed class RunTests
     {
         // The starter plan asks for peppers a week before they can be ready, so it cannot fit in all seasons.
         using var folder = new TemporaryFolder();
-        Call run = Call.Run("run", folder.Scenario(), Few, "--no-report", "--require", required);
+        var run = Call.Run("run", folder.Scenario(), Few, "--no-report", "--require", required);
         Assert.Equal(code, run.Code);
         Assert.Contains(code == 0 ? ": met." : ": not met.", run.Sentences, StringComparison.Ordinal);
     }
@@ -143,10 +157,10 @@ public sealed class RunTests
     public void Machines_get_one_json_object()
     {
         using var folder = new TemporaryFolder();
-        Call run = Call.Run("run", folder.Scenario(), Few, "--json", "--seed", "7", "--require", "100%");
+        var run = Call.Run("run", folder.Scenario(), Few, "--json", "--seed", "7", "--require", "100%");
         Assert.Equal(1, run.Code);
         using var json = JsonDocument.Parse(run.Output);
-        JsonElement root = json.RootElement;
+        var root = json.RootElement;
         Assert.Equal(1, root.GetProperty("version").GetInt32());
         Assert.Equal(20, root.GetProperty("seasons").GetInt32());
         Assert.Equal(7, root.GetProperty("seed").GetInt32());
@@ -159,9 +173,9 @@ public sealed class RunTests
     public void Faults_stop_the_run_with_exit_code_2()
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.Scenario();
+        var spring = folder.Scenario();
         File.Delete(Path.Combine(spring, "plan.csv"));
-        Call run = Call.Run("run", spring);
+        var run = Call.Run("run", spring);
         Assert.Equal(2, run.Code);
         Assert.StartsWith("plan.csv:0:0: ", run.Error, StringComparison.Ordinal);
         Assert.EndsWith("1 fault found. Mend it and try again.\n", run.Error, StringComparison.Ordinal);
@@ -172,9 +186,9 @@ public sealed class RunTests
     public void Cancelled_before_it_begins_it_leaves_nothing_behind()
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.Scenario();
-        string[] before = folder.Everything();
-        Call run = Call.Run(new CancellationToken(canceled: true), "run", spring, Few);
+        var spring = folder.Scenario();
+        var before = folder.Everything();
+        var run = Call.Run(new CancellationToken(canceled: true), "run", spring, Few);
         Assert.Equal(130, run.Code);
         Assert.Equal("Stopped. Nothing was left half-written.\n", run.Error);
         Assert.Empty(run.Output);
@@ -185,11 +199,11 @@ public sealed class RunTests
     public void Cancelled_while_the_bar_is_drawn_it_leaves_nothing_behind()
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.Scenario();
-        string[] before = folder.Everything();
+        var spring = folder.Scenario();
+        var before = folder.Everything();
         using var stop = new CancellationTokenSource();
         using var error = new StoppingWriter(stop);
-        int code = CommandLine.Run(["run", spring, "--seasons=1000000"], TextWriter.Null, error, terminal: true, stop.Token);
+        var code = CommandLine.Run(["run", spring, "--seasons=1000000"], TextWriter.Null, error, terminal: true, stop.Token);
         Assert.Equal(130, code);
         Assert.Equal(before, folder.Everything());
     }
@@ -198,12 +212,12 @@ public sealed class RunTests
     public void Cancelled_after_the_verdict_it_writes_no_report()
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.Scenario();
-        string[] before = folder.Everything();
+        var spring = folder.Scenario();
+        var before = folder.Everything();
         using var stop = new CancellationTokenSource();
         using var output = new StoppingWriter(stop);
         using var error = new StringWriter();
-        int code = CommandLine.Run(["run", spring, Few], output, error, terminal: false, stop.Token);
+        var code = CommandLine.Run(["run", spring, Few], output, error, terminal: false, stop.Token);
         Assert.Equal(130, code);
         Assert.Equal(before, folder.Everything());
     }
@@ -213,9 +227,12 @@ public sealed class RunTests
     {
         using var folder = new TemporaryFolder();
         using var error = new StringWriter();
-        int code = CommandLine.Run(["new", folder.In("a")], new BrokenWriter(), error, terminal: false, CancellationToken.None);
+        var code = CommandLine.Run(["new", folder.In("a")], new BrokenWriter(), error, terminal: false, CancellationToken.None);
         Assert.Equal(70, code);
-        Assert.Equal("BenchSim stopped on a fault of its own, not of your files. Run it again with BENCHSIM_DEBUG=1 to see the details, and report them.\n", error.ToString());
+        Assert.Equal(
+            "BenchSim stopped on a fault of its own, not of your files. Run it again with BENCHSIM_DEBUG=1 to see the details, and report them.\n",
+            error.ToString()
+        );
     }
 
     [Fact]
@@ -223,7 +240,7 @@ public sealed class RunTests
     {
         using var folder = new TemporaryFolder();
         using var error = new StringWriter();
-        int code = CommandLine.Run(["check", folder.Scenario()], new FullWriter(), error, terminal: false, CancellationToken.None);
+        var code = CommandLine.Run(["check", folder.Scenario()], new FullWriter(), error, terminal: false, CancellationToken.None);
         Assert.Equal(2, code);
         Assert.Equal("The disk or the system refused: No space left on device\n", error.ToString());
     }
@@ -256,7 +273,7 @@ public sealed class RunTests
     /// <summary>A farm with a warm house of 18 C and a cold one of 8 C at night.</summary>
     private static string Farm(TemporaryFolder folder, string sowings, string spaces, string weather)
     {
-        string farm = Directory.CreateDirectory(folder.In("farm")).FullName;
+        var farm = Directory.CreateDirectory(folder.In("farm")).FullName;
         File.WriteAllText(Path.Combine(farm, "plan.csv"), $"id,crop,plants,sow,tray\n{sowings}\n");
         File.WriteAllText(
             Path.Combine(farm, "site.toml"),
@@ -276,7 +293,8 @@ public sealed class RunTests
             {spaces}
             [weather]
             {weather}
-            """);
+            """
+        );
         return farm;
     }
 

@@ -15,10 +15,14 @@ public sealed class SizeTests
     public void Three_table_places_are_enough_for_the_paper_farm()
     {
         using var folder = new TemporaryFolder();
-        Call size = Call.Run("size", PaperFarm.In(folder), "--space", "table", "--seasons", "40");
+        var size = Call.Run("size", PaperFarm.In(folder), "--space", "table", "--seasons", "40");
         Assert.Equal((0, ""), (size.Code, size.Error));
         Assert.Contains("- 3 places on \"Hardening table\" are enough, 1 fewer than there are: ", size.Sentences, StringComparison.Ordinal);
-        Assert.Contains("- With 2 places it fits in 0 % of 40 seasons (95 % interval 0 to 8.8 %): that is too few.", size.Sentences, StringComparison.Ordinal);
+        Assert.Contains(
+            "- With 2 places it fits in 0 % of 40 seasons (95 % interval 0 to 8.8 %): that is too few.",
+            size.Sentences,
+            StringComparison.Ordinal
+        );
         Assert.Contains("40 seasons of each on the same luck", size.Sentences, StringComparison.Ordinal);
     }
 
@@ -27,9 +31,15 @@ public sealed class SizeTests
     {
         using var folder = new TemporaryFolder();
         using var json = JsonDocument.Parse(Call.Run("size", PaperFarm.In(folder), "--space", "table", "--seasons", "40", "--json").Output);
-        JsonElement root = json.RootElement;
+        var root = json.RootElement;
         Assert.Equal((3, 4), (root.GetProperty("places").GetInt32(), root.GetProperty("places_now").GetInt32()));
-        int[] met = [.. root.GetProperty("curve").EnumerateArray().Where(point => point.GetProperty("meets_goal").GetBoolean()).Select(point => point.GetProperty("places").GetInt32())];
+        int[] met =
+        [
+            .. root.GetProperty("curve")
+                .EnumerateArray()
+                .Where(point => point.GetProperty("meets_goal").GetBoolean())
+                .Select(point => point.GetProperty("places").GetInt32()),
+        ];
         Assert.Equal(Enumerable.Range(3, root.GetProperty("largest").GetInt32() - 2), met);
         Assert.Equal(40 * (root.GetProperty("curve").GetArrayLength() + 2), root.GetProperty("seasons_in_all").GetInt32());
         Assert.Equal(40, root.GetProperty("unlimited").GetProperty("fits").GetProperty("seasons").GetInt32());
@@ -41,10 +51,18 @@ public sealed class SizeTests
     public void No_number_is_enough_where_another_space_stands_in_the_way()
     {
         using var folder = new TemporaryFolder();
-        Call size = Call.Run("size", WithRules(folder), "--space", "mats", "--seasons", "40");
+        var size = Call.Run("size", WithRules(folder), "--space", "mats", "--seasons", "40");
         Assert.Equal((0, ""), (size.Code, size.Error));
-        Assert.Contains("No number of places on \"Heat mats\" meets the goal of 90 %: with no limit there the plan fits in 0 % of 40 seasons (95 % interval 0 to 8.8 %).", size.Sentences, StringComparison.Ordinal);
-        Assert.Contains("Other spaces stand in the way: with no limit on any space it would fit in 100 % of 40 seasons", size.Sentences, StringComparison.Ordinal);
+        Assert.Contains(
+            "No number of places on \"Heat mats\" meets the goal of 90 %: with no limit there the plan fits in 0 % of 40 seasons (95 % interval 0 to 8.8 %).",
+            size.Sentences,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "Other spaces stand in the way: with no limit on any space it would fit in 100 % of 40 seasons",
+            size.Sentences,
+            StringComparison.Ordinal
+        );
         Assert.Contains("because every number from 0 to ", size.Sentences, StringComparison.Ordinal);
     }
 
@@ -52,10 +70,25 @@ public sealed class SizeTests
     [Fact]
     public void Too_few_seasons_to_tell_is_said_so()
     {
-        Call size = Call.Run("size", Path.Combine(Repository.Root(), "scenarios", "two-house-spring"), "--space", "table", "--seasons", "60");
+        var size = Call.Run(
+            "size",
+            Path.Combine(Repository.Root(), "scenarios", "two-house-spring"),
+            "--space",
+            "table",
+            "--seasons",
+            "60"
+        );
         Assert.Equal((0, ""), (size.Code, size.Error));
-        Assert.Contains("No number of places on \"Hardening table\" is sure to meet the goal of 90 %: at best, with ", size.Sentences, StringComparison.Ordinal);
-        Assert.Contains("fits in 90 % of 60 seasons (95 % interval 79.9 to 95.3 %). Whether that is enough cannot be told; more seasons could tell.", size.Sentences, StringComparison.Ordinal);
+        Assert.Contains(
+            "No number of places on \"Hardening table\" is sure to meet the goal of 90 %: at best, with ",
+            size.Sentences,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "fits in 90 % of 60 seasons (95 % interval 79.9 to 95.3 %). Whether that is enough cannot be told; more seasons could tell.",
+            size.Sentences,
+            StringComparison.Ordinal
+        );
         Assert.Contains("Nor can it be told of more room elsewhere: ", size.Sentences, StringComparison.Ordinal);
         Assert.DoesNotContain("What is missing", size.Sentences, StringComparison.Ordinal);
     }
@@ -65,13 +98,24 @@ public sealed class SizeTests
     public void A_variant_can_be_sized()
     {
         using var folder = new TemporaryFolder();
-        string paper = WithRules(folder);
+        var paper = WithRules(folder);
         Directory.CreateDirectory(Path.Combine(paper, "variants"));
-        File.WriteAllText(Path.Combine(paper, "variants", "large.toml"), "[[space]]\nid = \"table\"\nplaces = 10\n[[space]]\nid = \"bench\"\nplaces = 10\n");
-        Call size = Call.Run("size", paper, "--space", "mats", "--with", "large", "--seasons", "40");
+        File.WriteAllText(
+            Path.Combine(paper, "variants", "large.toml"),
+            "[[space]]\nid = \"table\"\nplaces = 10\n[[space]]\nid = \"bench\"\nplaces = 10\n"
+        );
+        var size = Call.Run("size", paper, "--space", "mats", "--with", "large", "--seasons", "40");
         Assert.Equal((0, ""), (size.Code, size.Error));
-        Assert.Contains("- 6 places on \"Heat mats\" are enough, 2 more than there are: the plan then fits in 100 % of 40 seasons (95 % interval 91.2 to 100 %), so in at least the 90 % asked for.", size.Sentences, StringComparison.Ordinal);
-        Assert.Contains("- With 5 places it fits in 0 % of 40 seasons (95 % interval 0 to 8.8 %): that is too few.", size.Sentences, StringComparison.Ordinal);
+        Assert.Contains(
+            "- 6 places on \"Heat mats\" are enough, 2 more than there are: the plan then fits in 100 % of 40 seasons (95 % interval 91.2 to 100 %), so in at least the 90 % asked for.",
+            size.Sentences,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "- With 5 places it fits in 0 % of 40 seasons (95 % interval 0 to 8.8 %): that is too few.",
+            size.Sentences,
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain("A house more", size.Sentences, StringComparison.Ordinal);
     }
 
@@ -80,40 +124,56 @@ public sealed class SizeTests
     {
         // The e with an acute accent as one character in the site, and as two on the command line.
         using var folder = new TemporaryFolder();
-        string paper = PaperFarm.In(folder);
-        string site = Path.Combine(paper, "site.toml");
+        var paper = PaperFarm.In(folder);
+        var site = Path.Combine(paper, "site.toml");
         File.WriteAllText(site, File.ReadAllText(site).Replace("id = \"table\"", "id = \"t\u00e9\"", StringComparison.Ordinal));
-        Assert.Equal((0, ""), (Call.Run("size", paper, "--space", "te\u0301", "--seasons", "2").Code, Call.Run("size", paper, "--space", "te\u0301", "--seasons", "2").Error));
+        Assert.Equal(
+            (0, ""),
+            (
+                Call.Run("size", paper, "--space", "te\u0301", "--seasons", "2").Code,
+                Call.Run("size", paper, "--space", "te\u0301", "--seasons", "2").Error
+            )
+        );
     }
 
     [Fact]
     public void Too_few_seasons_to_show_the_goal_are_told()
     {
         using var folder = new TemporaryFolder();
-        Call size = Call.Run("size", PaperFarm.In(folder), "--space", "table", "--seasons", "10");
-        Assert.Contains("Even if every season fitted, 10 seasons could not show it: play 35 or more.", size.Sentences, StringComparison.Ordinal);
+        var size = Call.Run("size", PaperFarm.In(folder), "--space", "table", "--seasons", "10");
+        Assert.Contains(
+            "Even if every season fitted, 10 seasons could not show it: play 35 or more.",
+            size.Sentences,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void Writes_the_curve_as_table_and_chart_by_the_rules_of_report_folders()
     {
         using var folder = new TemporaryFolder();
-        string paper = PaperFarm.In(folder);
+        var paper = PaperFarm.In(folder);
         string[] call = ["size", paper, "--space", "table", "--seasons", "40", "--out", folder.In("curve")];
-        Call size = Call.Run(call);
-        Assert.EndsWith($"Chart: {folder.In("curve/charts/size.png")}\nTables: {folder.In("curve/tables")}\n", size.Output, StringComparison.Ordinal);
+        var size = Call.Run(call);
+        Assert.EndsWith(
+            $"Chart: {folder.In("curve/charts/size.png")}\nTables: {folder.In("curve/tables")}\n",
+            size.Output,
+            StringComparison.Ordinal
+        );
         Assert.Equal(
             [".benchsim-report", "charts", "charts/size.png", "tables", "tables/size.csv"],
-            folder.Everything().Where(name => name.StartsWith("curve/", StringComparison.Ordinal)).Select(name => name["curve/".Length..]), StringComparer.Ordinal);
-        byte[] table = File.ReadAllBytes(folder.In("curve/tables/size.csv"));
-        byte[] chart = File.ReadAllBytes(folder.In("curve/charts/size.png"));
+            folder.Everything().Where(name => name.StartsWith("curve/", StringComparison.Ordinal)).Select(name => name["curve/".Length..]),
+            StringComparer.Ordinal
+        );
+        var table = File.ReadAllBytes(folder.In("curve/tables/size.csv"));
+        var chart = File.ReadAllBytes(folder.In("curve/charts/size.png"));
         Assert.StartsWith("table,0,0,0,", Encoding.UTF8.GetString(table).Split("\r\n")[1], StringComparison.Ordinal);
         Assert.Equal(0, Call.Run([.. call, "--threads", "3"]).Code);
         Assert.Equal(table, File.ReadAllBytes(folder.In("curve/tables/size.csv")));
         Assert.Equal(chart, File.ReadAllBytes(folder.In("curve/charts/size.png")));
 
         File.WriteAllText(folder.In("curve/mine.txt"), "mine");
-        Call refused = Call.Run(call);
+        var refused = Call.Run(call);
         Assert.Equal((2, ""), (refused.Code, refused.Output));
         Assert.Contains("holds 'mine.txt'", refused.Error, StringComparison.Ordinal);
     }
@@ -122,10 +182,10 @@ public sealed class SizeTests
     public void Does_not_take_the_place_of_a_run()
     {
         using var folder = new TemporaryFolder();
-        string paper = PaperFarm.In(folder);
+        var paper = PaperFarm.In(folder);
         Assert.Equal(0, Call.Run("run", paper, "--seasons", "1", "--out", folder.In("report")).Code);
-        string[] before = folder.Everything();
-        Call size = Call.Run("size", paper, "--space", "table", "--seasons", "1", "--out", folder.In("report"));
+        var before = folder.Everything();
+        var size = Call.Run("size", paper, "--space", "table", "--seasons", "1", "--out", folder.In("report"));
         Assert.Equal((2, ""), (size.Code, size.Output));
         Assert.Contains("a report of another kind", size.Error, StringComparison.Ordinal);
         Assert.Equal(before, folder.Everything());
@@ -142,7 +202,7 @@ public sealed class SizeTests
     public void Faults_say_what_would_be_right(string words, params string[] asked)
     {
         using var folder = new TemporaryFolder();
-        Call size = Call.Run(["size", PaperFarm.In(folder), .. asked]);
+        var size = Call.Run(["size", PaperFarm.In(folder), .. asked]);
         Assert.Equal((2, ""), (size.Code, size.Output));
         Assert.Contains(words, size.Error, StringComparison.Ordinal);
     }
@@ -151,16 +211,16 @@ public sealed class SizeTests
     public void A_stop_leaves_nothing()
     {
         using var folder = new TemporaryFolder();
-        string paper = PaperFarm.In(folder);
-        Call stopped = Call.Run(new CancellationToken(canceled: true), "size", paper, "--space", "table", "--out", folder.In("curve"));
+        var paper = PaperFarm.In(folder);
+        var stopped = Call.Run(new CancellationToken(canceled: true), "size", paper, "--space", "table", "--out", folder.In("curve"));
         Assert.Equal((130, ""), (stopped.Code, stopped.Output));
         Assert.False(Directory.Exists(folder.In("curve")));
     }
 
     private static string WithRules(TemporaryFolder folder)
     {
-        string paper = PaperFarm.In(folder);
-        string site = Path.Combine(paper, "site.toml");
+        var paper = PaperFarm.In(folder);
+        var site = Path.Combine(paper, "site.toml");
         File.WriteAllText(site, File.ReadAllText(site).Replace("[rules]\n", "[rules]\n" + NoDayLate + "\n", StringComparison.Ordinal));
         return paper;
     }

@@ -9,9 +9,9 @@ public sealed class StoryTests
     public void Tells_the_story_and_writes_nothing()
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.Scenario();
-        string[] before = folder.Everything();
-        Call story = Call.Run("run", spring, "--season", "3", "--batch", "tomatoes");
+        var spring = folder.Scenario();
+        var before = folder.Everything();
+        var story = Call.Run("run", spring, "--season", "3", "--batch", "tomatoes");
         Assert.Equal(0, story.Code);
         Assert.Empty(story.Error);
         Assert.Contains("tomatoes", story.Output, StringComparison.Ordinal);
@@ -24,8 +24,8 @@ public sealed class StoryTests
     public void Another_seed_is_another_story()
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.Scenario();
-        string one = Call.Run("run", spring, "--season", "3", "--batch", "tomatoes").Output;
+        var spring = folder.Scenario();
+        var one = Call.Run("run", spring, "--season", "3", "--batch", "tomatoes").Output;
         Assert.Equal(one, Call.Run("run", spring, "--season", "3", "--batch", "tomatoes", "--seed", "1").Output);
         Assert.NotEqual(one, Call.Run("run", spring, "--season", "3", "--batch", "tomatoes", "--seed", "2").Output, StringComparer.Ordinal);
     }
@@ -37,7 +37,7 @@ public sealed class StoryTests
     public void An_unknown_batch_gets_near_names(string written, string ending)
     {
         using var folder = new TemporaryFolder();
-        Call story = Call.Run("run", folder.Scenario(), "--season", "1", "--batch", written);
+        var story = Call.Run("run", folder.Scenario(), "--season", "1", "--batch", written);
         Assert.Equal(2, story.Code);
         Assert.StartsWith($"The plan has no batch \"{written}\". ", story.Error, StringComparison.Ordinal);
         Assert.EndsWith(ending + "\n", story.Error, StringComparison.Ordinal);
@@ -48,8 +48,8 @@ public sealed class StoryTests
     {
         // The e with an acute accent as one character in the plan, and as two on the command line.
         using var folder = new TemporaryFolder();
-        string spring = folder.Scenario();
-        string plan = Path.Combine(spring, "plan.csv");
+        var spring = folder.Scenario();
+        var plan = Path.Combine(spring, "plan.csv");
         File.WriteAllText(plan, File.ReadAllText(plan).Replace("basil,basil", "basil-\u00e9t\u00e9,basil", StringComparison.Ordinal));
         Assert.Equal(0, Call.Run("run", spring, "--season", "1", "--batch", "basil-e\u0301te\u0301").Code);
     }
@@ -61,9 +61,12 @@ public sealed class StoryTests
     public void A_season_that_is_not_played_is_refused()
     {
         using var folder = new TemporaryFolder();
-        Call story = Call.Run("run", folder.Scenario(), "--season", "21", "--batch", "basil", "--seasons", "20");
+        var story = Call.Run("run", folder.Scenario(), "--season", "21", "--batch", "basil", "--seasons", "20");
         Assert.Equal(2, story.Code);
-        Assert.Equal("There is no season 21: the play has seasons 1 to 20. Choose one of them, or play more with --seasons.\n", story.Error);
+        Assert.Equal(
+            "There is no season 21: the play has seasons 1 to 20. Choose one of them, or play more with --seasons.\n",
+            story.Error
+        );
     }
 
     [Fact]

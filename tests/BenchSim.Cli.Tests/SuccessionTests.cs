@@ -8,7 +8,8 @@ namespace BenchSim.Cli.Tests;
 /// </summary>
 public sealed class SuccessionTests
 {
-    private const string Plan = "id,crop,grower,plants,sow,every_days,times,method,tray,germination\n"
+    private const string Plan =
+        "id,crop,grower,plants,sow,every_days,times,method,tray,germination\n"
         + "A,paper,Ada,50,2027-03-01,,,direct,50-cell,100 %\n"
         + "C,paper,Ben,50,2027-03-01,7,2,direct,50-cell,100 %\n";
 
@@ -16,42 +17,97 @@ public sealed class SuccessionTests
     public void Gaps_are_the_days_between_supplies()
     {
         using var folder = new TemporaryFolder();
-        JsonElement[] schedules = Schedules(Call.Run("succession", Farm(folder), "--batch", "C", "--every", "10", "7", "--times", "3", "--gap", "5", "--seasons", "3", "--json"));
+        var schedules = Schedules(
+            Call.Run(
+                "succession",
+                Farm(folder),
+                "--batch",
+                "C",
+                "--every",
+                "10",
+                "7",
+                "--times",
+                "3",
+                "--gap",
+                "5",
+                "--seasons",
+                "3",
+                "--json"
+            )
+        );
         Assert.Equal([7, 10], schedules.Select(each => each.GetProperty("every_days").GetInt32()));
 
         // Every 7 days: out on 22 and 29 March and 5 April; 5 days of supply each leave 2 and 2 days without.
         // Every 10 days: sown on 1 March, 11 March and, the 21st being a Sunday, 22 March; out on 22 March, 1 and 12 April; 5 and 6 days without.
         Assert.Equal([4.0, 11.0], schedules.Select(each => each.GetProperty("gap_days").GetProperty("mean").GetDouble()));
         Assert.Equal("2027-04-05 2027-04-12", string.Join(' ', schedules.Select(each => each.GetProperty("last_set_out").GetString())));
-        Assert.All(schedules, each => Assert.Equal((3, 0), (each.GetProperty("fits").GetProperty("seasons").GetInt32(), each.GetProperty("without_gap").GetProperty("seasons").GetInt32())));
-        Assert.All(schedules, each => Assert.Equal((0.0, 0.0), (each.GetProperty("late_plant_days").GetProperty("mean").GetDouble(), each.GetProperty("never_out").GetProperty("mean").GetDouble())));
+        Assert.All(schedules, each =>
+            Assert.Equal(
+                (3, 0),
+                (
+                    each.GetProperty("fits").GetProperty("seasons").GetInt32(),
+                    each.GetProperty("without_gap").GetProperty("seasons").GetInt32()
+                )
+            )
+        );
+        Assert.All(schedules, each =>
+            Assert.Equal(
+                (0.0, 0.0),
+                (
+                    each.GetProperty("late_plant_days").GetProperty("mean").GetDouble(),
+                    each.GetProperty("never_out").GetProperty("mean").GetDouble()
+                )
+            )
+        );
     }
 
     [Fact]
     public void The_harvest_of_the_crop_is_taken_where_no_gap_is_asked_for()
     {
         using var folder = new TemporaryFolder();
-        string farm = Farm(folder);
-        Call without = Call.Run("succession", farm, "--batch", "C", "--every", "7", "--times", "3");
+        var farm = Farm(folder);
+        var without = Call.Run("succession", farm, "--batch", "C", "--every", "7", "--times", "3");
         Assert.Equal(2, without.Code);
         Assert.Contains("How long one set-out of \"paper\" supplies is not known. Add --gap DAYS", without.Error, StringComparison.Ordinal);
 
-        string crops = Path.Combine(farm, "crops.csv");
-        string[] lines = File.ReadAllLines(crops);
+        var crops = Path.Combine(farm, "crops.csv");
+        var lines = File.ReadAllLines(crops);
         File.WriteAllText(crops, $"{lines[0]},harvest_after_days,harvest_days\n{lines[1]},30,5\n");
-        Call with = Call.Run("succession", farm, "--batch", "C", "--every", "7", "--times", "3", "--seasons", "3");
+        var with = Call.Run("succession", farm, "--batch", "C", "--every", "7", "--times", "3", "--seasons", "3");
         Assert.Equal((0, ""), (with.Code, with.Error));
         Assert.Contains("7 days 3 150 2027-04-05 100 %", with.Sentences, StringComparison.Ordinal);
-        Assert.Contains("One set-out supplies for 5 days, from 30 days after the day on which half of its trays are out.", with.Sentences, StringComparison.Ordinal);
+        Assert.Contains(
+            "One set-out supplies for 5 days, from 30 days after the day on which half of its trays are out.",
+            with.Sentences,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void A_schedule_past_the_season_is_said_and_the_others_are_played()
     {
         using var folder = new TemporaryFolder();
-        Call call = Call.Run("succession", Farm(folder), "--batch", "C", "--every", "31", "--times", "2", "3", "--gap", "5", "--seasons", "2");
+        var call = Call.Run(
+            "succession",
+            Farm(folder),
+            "--batch",
+            "C",
+            "--every",
+            "31",
+            "--times",
+            "2",
+            "3",
+            "--gap",
+            "5",
+            "--seasons",
+            "2"
+        );
         Assert.Equal(0, call.Code);
-        Assert.Contains("Every 31 days, 3 times, was not played: its last date is after the season closes.", call.Sentences, StringComparison.Ordinal);
+        Assert.Contains(
+            "Every 31 days, 3 times, was not played: its last date is after the season closes.",
+            call.Sentences,
+            StringComparison.Ordinal
+        );
         Assert.Contains("31 days 2 100 2027-04-22", call.Sentences, StringComparison.Ordinal);
     }
 
@@ -60,12 +116,31 @@ public sealed class SuccessionTests
     public void The_plans_own_schedule_fits_as_often_as_the_plan_and_threads_do_not_matter()
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.Scenario();
-        string[] trial = ["succession", spring, "--batch", "lettuce", "--every", "7", "--times", "4", "--gap", "9", "--seasons", "40", "--json", "--threads"];
-        Call call = Call.Run([.. trial, "1"]);
+        var spring = folder.Scenario();
+        string[] trial =
+        [
+            "succession",
+            spring,
+            "--batch",
+            "lettuce",
+            "--every",
+            "7",
+            "--times",
+            "4",
+            "--gap",
+            "9",
+            "--seasons",
+            "40",
+            "--json",
+            "--threads",
+        ];
+        var call = Call.Run([.. trial, "1"]);
         Assert.Equal(call.Output, Call.Run([.. trial, "3"]).Output);
         using var run = JsonDocument.Parse(Call.Run("run", spring, "--seasons", "40", "--no-report", "--json").Output);
-        Assert.Equal(run.RootElement.GetProperty("fits").GetProperty("seasons").GetInt32(), Assert.Single(Schedules(call)).GetProperty("fits").GetProperty("seasons").GetInt32());
+        Assert.Equal(
+            run.RootElement.GetProperty("fits").GetProperty("seasons").GetInt32(),
+            Assert.Single(Schedules(call)).GetProperty("fits").GetProperty("seasons").GetInt32()
+        );
     }
 
     [Theory]
@@ -74,7 +149,7 @@ public sealed class SuccessionTests
     public void A_line_that_is_not_there_is_refused(string batch, string message)
     {
         using var folder = new TemporaryFolder();
-        Call call = Call.Run("succession", Farm(folder), "--batch", batch, "--every", "7", "--times", "3", "--gap", "5");
+        var call = Call.Run("succession", Farm(folder), "--batch", batch, "--every", "7", "--times", "3", "--gap", "5");
         Assert.Equal((2, ""), (call.Code, call.Output));
         Assert.Contains(message, call.Error, StringComparison.Ordinal);
     }
@@ -83,9 +158,9 @@ public sealed class SuccessionTests
     public void A_name_that_another_line_has_is_refused()
     {
         using var folder = new TemporaryFolder();
-        string farm = Farm(folder);
+        var farm = Farm(folder);
         File.AppendAllText(Path.Combine(farm, "plan.csv"), "C-3,paper,Ada,50,2027-03-01,,,direct,50-cell,100 %\n");
-        Call call = Call.Run("succession", farm, "--batch", "C", "--every", "7", "--times", "3", "--gap", "5");
+        var call = Call.Run("succession", farm, "--batch", "C", "--every", "7", "--times", "3", "--gap", "5");
         Assert.Equal(2, call.Code);
         Assert.Contains("A succession would be named \"C-3\", and another line has that name.", call.Error, StringComparison.Ordinal);
     }
@@ -98,8 +173,13 @@ public sealed class SuccessionTests
     public void Numbers_that_cannot_be_are_refused(string option, string value)
     {
         using var folder = new TemporaryFolder();
-        string[] given = option switch { "--every" => ["--times", "3"], "--times" => ["--every", "7"], _ => ["--every", "7", "--times", "3"] };
-        Call call = Call.Run(["succession", Farm(folder), "--batch", "C", .. given, option, value]);
+        string[] given = option switch
+        {
+            "--every" => ["--times", "3"],
+            "--times" => ["--every", "7"],
+            _ => ["--every", "7", "--times", "3"],
+        };
+        var call = Call.Run(["succession", Farm(folder), "--batch", "C", .. given, option, value]);
         Assert.Equal(2, call.Code);
         Assert.Contains($"{option} \"{value}\" cannot be used", call.Error, StringComparison.Ordinal);
     }
@@ -109,7 +189,7 @@ public sealed class SuccessionTests
     {
         using var folder = new TemporaryFolder();
         string[] many = [.. Enumerable.Range(2, 11).Select(number => $"{number}")];
-        Call call = Call.Run(["succession", Farm(folder), "--batch", "C", "--every", .. many, "--times", .. many, "--gap", "5"]);
+        var call = Call.Run(["succession", Farm(folder), "--batch", "C", "--every", .. many, "--times", .. many, "--gap", "5"]);
         Assert.Equal(2, call.Code);
         Assert.Contains("make more than 100 schedules", call.Error, StringComparison.Ordinal);
     }
@@ -120,7 +200,10 @@ public sealed class SuccessionTests
         using var folder = new TemporaryFolder();
         using var stop = new CancellationTokenSource();
         stop.Cancel();
-        Assert.Equal(130, Call.Run(stop.Token, "succession", Farm(folder), "--batch", "C", "--every", "7", "--times", "3", "--gap", "5").Code);
+        Assert.Equal(
+            130,
+            Call.Run(stop.Token, "succession", Farm(folder), "--batch", "C", "--every", "7", "--times", "3", "--gap", "5").Code
+        );
     }
 
     private static JsonElement[] Schedules(Call call)
@@ -131,7 +214,7 @@ public sealed class SuccessionTests
 
     private static string Farm(TemporaryFolder folder)
     {
-        string farm = PaperFarm.In(folder);
+        var farm = PaperFarm.In(folder);
         File.WriteAllText(Path.Combine(farm, "plan.csv"), Plan);
         return farm;
     }

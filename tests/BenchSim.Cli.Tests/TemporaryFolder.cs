@@ -13,18 +13,23 @@ internal sealed class TemporaryFolder : IDisposable
     /// <summary>A scenario folder in it, as "new" lays it down.</summary>
     public string Scenario(string name = "spring")
     {
-        Call made = Call.Run("new", In(name));
+        var made = Call.Run("new", In(name));
         Assert.Equal(0, made.Code);
         return In(name);
     }
 
     /// <summary>Everything in the folder, hidden files too, in order of name.</summary>
     public string[] Everything() =>
-    [
-        .. Directory.EnumerateFileSystemEntries(Path, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.None })
-            .Select(entry => System.IO.Path.GetRelativePath(Path, entry).Replace('\\', '/'))
-            .Order(StringComparer.Ordinal),
-    ];
+        [
+            .. Directory
+                .EnumerateFileSystemEntries(
+                    Path,
+                    "*",
+                    new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.None }
+                )
+                .Select(entry => System.IO.Path.GetRelativePath(Path, entry).Replace('\\', '/'))
+                .Order(StringComparer.Ordinal),
+        ];
 
     public void Dispose() => Directory.Delete(Path, recursive: true);
 }

@@ -17,22 +17,30 @@ public sealed class TutorialTests
     public void Every_command_of_the_tutorial_prints_what_it_shows()
     {
         using var folder = new TemporaryFolder();
-        string before = Directory.GetCurrentDirectory();
+        var before = Directory.GetCurrentDirectory();
         Directory.SetCurrentDirectory(folder.Path);
         try
         {
-            int commands = 0;
-            foreach ((string head, string[] lines) in Blocks(File.ReadAllLines(Path.Combine(Repository.Root(), "docs", "tutorial.md"))))
+            var commands = 0;
+            foreach ((var head, var lines) in Blocks(File.ReadAllLines(Path.Combine(Repository.Root(), "docs", "tutorial.md"))))
             {
-                string[] words = head.Split(' ');
+                var words = head.Split(' ');
                 if (head == "console")
+                {
                     commands += RunAll(lines);
+                }
                 else if (words is ["diff", var changed])
+                {
                     Change(changed, lines);
+                }
                 else if (words is ["toml" or "csv", var written])
+                {
                     WriteFile(written, lines);
+                }
                 else
+                {
                     Assert.Fail($"What is a block \"{head}\"?");
+                }
             }
 
             Assert.Equal(11, commands);
@@ -59,11 +67,14 @@ public sealed class TutorialTests
 
     private static IEnumerable<(string Head, string[] Lines)> Blocks(string[] page)
     {
-        for (int at = 0; at < page.Length; at++)
+        for (var at = 0; at < page.Length; at++)
         {
             if (!page[at].StartsWith("```", StringComparison.Ordinal))
+            {
                 continue;
-            int end = Array.IndexOf(page, "```", at + 1);
+            }
+
+            var end = Array.IndexOf(page, "```", at + 1);
             Assert.True(end > at, $"The block in line {at + 1} has no end.");
             yield return (page[at][3..], page[(at + 1)..end]);
             at = end;
@@ -72,12 +83,13 @@ public sealed class TutorialTests
 
     private static int RunAll(string[] lines)
     {
-        int commands = 0;
-        for (int at = 0; at < lines.Length;)
+        var commands = 0;
+        var at = 0;
+        while (at < lines.Length)
         {
             const string prompt = "$ benchsim ";
             Assert.StartsWith(prompt, lines[at], StringComparison.Ordinal);
-            int end = Array.FindIndex(lines, at + 1, line => line.StartsWith("$ ", StringComparison.Ordinal));
+            var end = Array.FindIndex(lines, at + 1, line => line.StartsWith("$ ", StringComparison.Ordinal));
             end = end < 0 ? lines.Length : end;
             RunOne(lines[at][prompt.Length..], lines[(at + 1)..end]);
             commands++;
@@ -89,37 +101,46 @@ public sealed class TutorialTests
 
     private static void RunOne(string command, string[] shown)
     {
-        int code = 0;
+        var code = 0;
         if (shown is [.., var last] && last.StartsWith("[exit code ", StringComparison.Ordinal))
         {
             code = last["[exit code ".Length] - '0';
             shown = shown[..^1];
         }
 
-        Call call = Call.Run(command.Split(' '));
-        string printed = (call.Output + call.Error).TrimEnd();
+        var call = Call.Run(command.Split(' '));
+        var printed = (call.Output + call.Error).TrimEnd();
         Assert.True(code == call.Code, $"{command} ends with {call.Code}: {printed}");
-        string? missing = Missing(shown, [.. printed.Split('\n').Select(line => line.TrimEnd())]);
+        var missing = Missing(shown, [.. printed.Split('\n').Select(line => line.TrimEnd())]);
         Assert.True(missing is null, $"benchsim {command} does not print, where the tutorial shows it,\n{missing}\nbut\n{printed}");
     }
 
     /// <summary>The first piece of what is shown that is not printed in its place; null when all are.</summary>
     private static string? Missing(string[] shown, string[] printed)
     {
-        int at = 0;
-        bool anywhere = false;
-        for (int from = 0; from <= shown.Length;)
+        var at = 0;
+        var anywhere = false;
+        var from = 0;
+        while (from <= shown.Length)
         {
-            int end = Array.IndexOf(shown, "...", from);
-            bool isLast = end < 0;
-            string[] piece = shown[from..(isLast ? shown.Length : end)];
-            int least = isLast && piece.Length > 0 && anywhere ? Math.Max(at, printed.Length - piece.Length) : at;
-            int found = Enumerable.Range(least, Math.Max(0, printed.Length - least + 1)).Take(anywhere ? int.MaxValue : 1)
+            var end = Array.IndexOf(shown, "...", from);
+            var isLast = end < 0;
+            var piece = shown[from..(isLast ? shown.Length : end)];
+            var least = isLast && piece.Length > 0 && anywhere ? Math.Max(at, printed.Length - piece.Length) : at;
+            var found = Enumerable
+                .Range(least, Math.Max(0, printed.Length - least + 1))
+                .Take(anywhere ? int.MaxValue : 1)
                 .FirstOrDefault(start => printed.Skip(start).Take(piece.Length).SequenceEqual(piece, StringComparer.Ordinal), -1);
             if (found < 0 || (isLast && piece.Length > 0 && found + piece.Length != printed.Length))
+            {
                 return string.Join('\n', piece);
+            }
+
             if (isLast)
+            {
                 return piece.Length == 0 && !anywhere && printed.Length > at ? printed[at] : null;
+            }
+
             at = found + piece.Length;
             anywhere = true;
             from = end + 1;
@@ -131,15 +152,18 @@ public sealed class TutorialTests
     private static void WriteFile(string file, string[] lines)
     {
         if (Path.GetDirectoryName(file) is { Length: > 0 } parent)
+        {
             Directory.CreateDirectory(parent);
+        }
+
         File.WriteAllLines(file, lines);
     }
 
     private static void Change(string file, string[] lines)
     {
         List<string> text = [.. File.ReadAllLines(file)];
-        int at = -1;
-        foreach (string line in lines)
+        var at = -1;
+        foreach (var line in lines)
         {
             if (line[0] == '-')
             {

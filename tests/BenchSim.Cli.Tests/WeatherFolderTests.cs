@@ -7,24 +7,42 @@ public sealed class WeatherFolderTests
 {
     private static readonly string[] s_files =
     [
-        ".benchsim-report", "charts", "charts/weather.png", "tables", "tables/weather-carry-over.csv", "tables/weather-fitted.csv", "tables/weather-months.csv", "tables/weather-repairs.csv",
+        ".benchsim-report",
+        "charts",
+        "charts/weather.png",
+        "tables",
+        "tables/weather-carry-over.csv",
+        "tables/weather-fitted.csv",
+        "tables/weather-months.csv",
+        "tables/weather-repairs.csv",
     ];
 
     [Fact]
     public void Holds_a_chart_and_tables_and_is_replaced_by_the_same_bytes()
     {
         using var folder = new TemporaryFolder();
-        string record = Write(folder);
-        Call weather = Call.Run("weather", record, "--out", folder.In("far/fit"));
+        var record = Write(folder);
+        var weather = Call.Run("weather", record, "--out", folder.In("far/fit"));
         Assert.Equal(0, weather.Code);
-        Assert.EndsWith($"Chart: {folder.In("far/fit/charts/weather.png")}\nTables: {folder.In("far/fit/tables")}\n", weather.Output, StringComparison.Ordinal);
-        Assert.Equal(s_files, folder.Everything().Where(name => name.StartsWith("far/fit/", StringComparison.Ordinal)).Select(name => name["far/fit/".Length..]), StringComparer.Ordinal);
-        byte[] chart = File.ReadAllBytes(folder.In("far/fit/charts/weather.png"));
-        byte[] months = File.ReadAllBytes(folder.In("far/fit/tables/weather-months.csv"));
+        Assert.EndsWith(
+            $"Chart: {folder.In("far/fit/charts/weather.png")}\nTables: {folder.In("far/fit/tables")}\n",
+            weather.Output,
+            StringComparison.Ordinal
+        );
+        Assert.Equal(
+            s_files,
+            folder
+                .Everything()
+                .Where(name => name.StartsWith("far/fit/", StringComparison.Ordinal))
+                .Select(name => name["far/fit/".Length..]),
+            StringComparer.Ordinal
+        );
+        var chart = File.ReadAllBytes(folder.In("far/fit/charts/weather.png"));
+        var months = File.ReadAllBytes(folder.In("far/fit/tables/weather-months.csv"));
 
         // The signature of the format: Portable Network Graphics Specification, third edition, section 5.2.
         Assert.Equal([0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A], chart[..8]);
-        string march = Encoding.UTF8.GetString(months).Split("\r\n")[3];
+        var march = Encoding.UTF8.GetString(months).Split("\r\n")[3];
         Assert.StartsWith("3,62,3,", march, StringComparison.Ordinal);
         Assert.Equal(0, Call.Run("weather", record, "--out", folder.In("far/fit")).Code);
         Assert.Equal(chart, File.ReadAllBytes(folder.In("far/fit/charts/weather.png")));
@@ -37,7 +55,7 @@ public sealed class WeatherFolderTests
         using var folder = new TemporaryFolder();
         Directory.CreateDirectory(folder.In("mine"));
         File.WriteAllText(folder.In("mine/note.txt"), "mine");
-        Call weather = Call.Run("weather", folder.In("none.csv"), "--out", folder.In("mine"));
+        var weather = Call.Run("weather", folder.In("none.csv"), "--out", folder.In("mine"));
         Assert.Equal(2, weather.Code);
         Assert.Empty(weather.Output);
         Assert.Contains("BenchSim did not write it", weather.Error, StringComparison.Ordinal);
@@ -48,10 +66,10 @@ public sealed class WeatherFolderTests
     public void Refuses_a_folder_of_its_own_with_a_foreign_file_in_it()
     {
         using var folder = new TemporaryFolder();
-        string record = Write(folder);
+        var record = Write(folder);
         Assert.Equal(0, Call.Run("weather", record, "--out", folder.In("fit")).Code);
         File.WriteAllText(folder.In("fit/tables/mine.csv"), "mine");
-        Call again = Call.Run("weather", record, "--out", folder.In("fit"));
+        var again = Call.Run("weather", record, "--out", folder.In("fit"));
         Assert.Equal(2, again.Code);
         Assert.Contains("holds 'tables/mine.csv'", again.Error, StringComparison.Ordinal);
         Assert.Equal("mine", File.ReadAllText(folder.In("fit/tables/mine.csv")));
@@ -62,10 +80,13 @@ public sealed class WeatherFolderTests
     {
         using var folder = new TemporaryFolder();
         Assert.Equal(0, Call.Run("run", folder.Scenario(), "--seasons=5").Code);
-        string[] before = folder.Everything();
-        Call weather = Call.Run("weather", folder.In("none.csv"), "--out", folder.In("spring-report"));
+        var before = folder.Everything();
+        var weather = Call.Run("weather", folder.In("none.csv"), "--out", folder.In("spring-report"));
         Assert.Equal(2, weather.Code);
-        Assert.Equal($"Nothing was written: '{folder.In("spring-report")}' holds a report of another kind. Name another folder.\n", weather.Error);
+        Assert.Equal(
+            $"Nothing was written: '{folder.In("spring-report")}' holds a report of another kind. Name another folder.\n",
+            weather.Error
+        );
         Assert.Equal(before, folder.Everything());
     }
 
@@ -73,17 +94,17 @@ public sealed class WeatherFolderTests
     public void A_stopped_command_leaves_nothing_behind()
     {
         using var folder = new TemporaryFolder();
-        string record = Write(folder);
+        var record = Write(folder);
         using var stop = new CancellationTokenSource();
         stop.Cancel();
-        Call weather = Call.Run(stop.Token, "weather", record, "--out", folder.In("far/fit"));
+        var weather = Call.Run(stop.Token, "weather", record, "--out", folder.In("far/fit"));
         Assert.Equal(130, weather.Code);
         Assert.Equal(["record.csv"], folder.Everything());
     }
 
     private static string Write(TemporaryFolder folder)
     {
-        string file = folder.In("record.csv");
+        var file = folder.In("record.csv");
         File.WriteAllText(file, Record.Years(2));
         return file;
     }

@@ -65,14 +65,22 @@ public class ClockTests
     public void However_many_are_due_now_who_came_first_goes_first()
     {
         var turns = new List<int>();
-        for (var i = 0; i < 80; i++) _simulation.Start(Turn(i), "early", i);
+        for (var i = 0; i < 80; i++)
+        {
+            _simulation.Start(Turn(i), "early", i);
+        }
+
         _simulation.Run();
         Assert.Equal(Enumerable.Range(0, 80 + 4000), turns);
 
         async Process Turn(int who)
         {
             turns.Add(who);
-            for (var i = 0; i < 100 && who < 40; i++) _simulation.Start(Turn(80 + (who * 100) + i), "late");
+            for (var i = 0; i < 100 && who < 40; i++)
+            {
+                _simulation.Start(Turn(80 + (who * 100) + i), "late");
+            }
+
             await _simulation.Delay(1);
         }
     }

@@ -49,7 +49,10 @@ public class PlacesTests
             var got = bench.TakeWhatFits(most);
             _log.Add(FormattableString.Invariant($"part got {got} on {_simulation.Now}"));
             await _simulation.Delay(1.5);
-            if (got > 0) bench.Leave(got);
+            if (got > 0)
+            {
+                bench.Leave(got);
+            }
         }
     }
 
@@ -62,7 +65,9 @@ public class PlacesTests
         var refusal = Assert.IsType<PlacesRefusedException>(fault.InnerException);
         Assert.Equal((9, 8, "bench"), (refusal.Wanted, refusal.Most, refusal.Places));
         Assert.Equal(
-            "lot 7, day 0: lot 7 asks for 9 places of bench, which never has more than 8. Ask for fewer, or in parts.", fault.Message);
+            "lot 7, day 0: lot 7 asks for 9 places of bench, which never has more than 8. Ask for fewer, or in parts.",
+            fault.Message
+        );
     }
 
     [Fact]
@@ -189,7 +194,9 @@ public class PlacesTests
         var bench = new Places(_simulation, "bench", 5);
         _simulation.Start(Forget(), "lot", 3);
         Assert.Equal(
-            "lot 3, day 0: It ended while it still held 2 of bench. Leave them first.", Assert.Throws<ProcessException>(_simulation.Run).Message);
+            "lot 3, day 0: It ended while it still held 2 of bench. Leave them first.",
+            Assert.Throws<ProcessException>(_simulation.Run).Message
+        );
 
         async Process Forget() => await bench.Take(2);
     }
@@ -202,7 +209,10 @@ public class PlacesTests
         var mat = new Places(_simulation, "mat", 1);
         var bench = new Places(_simulation, "bench", 3);
         _simulation.Start(Forget(), "lot");
-        Assert.Equal($"lot, day 0: It ended while it still held {named}. Leave them first.", Assert.Throws<ProcessException>(_simulation.Run).Message);
+        Assert.Equal(
+            $"lot, day 0: It ended while it still held {named}. Leave them first.",
+            Assert.Throws<ProcessException>(_simulation.Run).Message
+        );
 
         async Process Forget()
         {
@@ -252,7 +262,10 @@ public class PlacesTests
         Assert.Equal(0.7, bench.HeldLevel.Mean(20), 12);
         Assert.Equal((0.0, 2.0), (bench.HeldLevel.Min, bench.HeldLevel.Max));
         Assert.Equal(3, bench.LineLevel!.Area(20), 12);
-        Assert.Equal((2L, 1.5, 4.5, 0.0, 3.0), (bench.Waits!.Count, bench.Waits.Mean, bench.Waits.Variance, bench.Waits.Min, bench.Waits.Max));
+        Assert.Equal(
+            (2L, 1.5, 4.5, 0.0, 3.0),
+            (bench.Waits!.Count, bench.Waits.Mean, bench.Waits.Variance, bench.Waits.Min, bench.Waits.Max)
+        );
     }
 
     private void Hold(Places places, string who, int count, double from, double days, int order = 0)

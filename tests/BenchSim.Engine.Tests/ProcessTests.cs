@@ -37,7 +37,10 @@ public class ProcessTests
 
         async Process Many()
         {
-            for (var i = 0; i < 1_000_000; i++) await One();
+            for (var i = 0; i < 1_000_000; i++)
+            {
+                await One();
+            }
         }
 
 #pragma warning disable CS1998 // A part that happens not to wait is what is tried here.
@@ -54,8 +57,14 @@ public class ProcessTests
 
         async Process Descend(int depth)
         {
-            if (depth == 0) await _simulation.Delay(1);
-            else await Descend(depth - 1);
+            if (depth == 0)
+            {
+                await _simulation.Delay(1);
+            }
+            else
+            {
+                await Descend(depth - 1);
+            }
         }
     }
 
@@ -151,11 +160,15 @@ public class ProcessTests
 
     [Fact]
     public void A_run_inside_a_run_is_refused() =>
-        Assert.Contains("running already", Fault(async () =>
-        {
-            await _simulation.Delay(1);
-            _simulation.Run();
-        }), StringComparison.Ordinal);
+        Assert.Contains(
+            "running already",
+            Fault(async () =>
+            {
+                await _simulation.Delay(1);
+                _simulation.Run();
+            }),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Reset_ends_those_who_wait_and_all_is_as_new()
@@ -165,7 +178,11 @@ public class ProcessTests
         for (var round = 0; round < 3; round++)
         {
             _simulation.Reset();
-            for (var i = 0; i < 4; i++) _simulation.Start(Stay(bench), "lot", i);
+            for (var i = 0; i < 4; i++)
+            {
+                _simulation.Start(Stay(bench), "lot", i);
+            }
+
             _simulation.Run(1);
             Assert.Equal((2, 2, 0), (bench.Held, bench.InLine, bench.Free));
             bench.ChangeCapacity(9);
@@ -190,15 +207,27 @@ public class ProcessTests
     public void Many_runs_cut_off_keep_no_memory()
     {
         var bench = new Places(_simulation, "bench", 3);
-        for (var round = 0; round < 100; round++) CutOff();
+        for (var round = 0; round < 100; round++)
+        {
+            CutOff();
+        }
+
         var before = GC.GetAllocatedBytesForCurrentThread();
-        for (var round = 0; round < 100; round++) CutOff();
+        for (var round = 0; round < 100; round++)
+        {
+            CutOff();
+        }
+
         Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 100);
 
         void CutOff()
         {
             _simulation.Reset();
-            for (var i = 0; i < 20; i++) _simulation.Start(Whole(bench), "lot", i);
+            for (var i = 0; i < 20; i++)
+            {
+                _simulation.Start(Whole(bench), "lot", i);
+            }
+
             _simulation.Run(5);
         }
 
@@ -227,7 +256,11 @@ public class ProcessTests
         static WeakReference Leave(double until)
         {
             var simulation = new Simulation();
-            for (var i = 0; i < 20; i++) simulation.Start(Rest(simulation), "lot", i);
+            for (var i = 0; i < 20; i++)
+            {
+                simulation.Start(Rest(simulation), "lot", i);
+            }
+
             simulation.Run(until);
             return new WeakReference(simulation);
         }
@@ -240,7 +273,11 @@ public class ProcessTests
     {
         var bench = new Places(_simulation, "bench", 3);
         var left = 0;
-        for (var i = 0; i < 50; i++) _simulation.Start(Visit(), "lot", i);
+        for (var i = 0; i < 50; i++)
+        {
+            _simulation.Start(Visit(), "lot", i);
+        }
+
         for (var day = 1; day <= 20; day++)
         {
             var thread = new Thread(() => _simulation.Run(day));
@@ -271,7 +308,10 @@ public class ProcessTests
 
         async Process Whole(int days)
         {
-            for (var day = 0; day < days; day++) await Day();
+            for (var day = 0; day < days; day++)
+            {
+                await Day();
+            }
         }
 
         async Process Day() => await _simulation.Delay(1);

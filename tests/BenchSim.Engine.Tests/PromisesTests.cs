@@ -19,7 +19,10 @@ public class PromisesTests
         async Process Walk(params double[] days)
         {
             counts.Add(_simulation.Events);
-            foreach (var day in days) await _simulation.Delay(day);
+            foreach (var day in days)
+            {
+                await _simulation.Delay(day);
+            }
         }
     }
 
@@ -61,29 +64,37 @@ public class PromisesTests
         Assert.IsType<ArgumentOutOfRangeException>(Fault(async () => await _simulation.Delay(1, order: 40_000)));
 
     [Fact]
-    public void A_pause_serves_once() => Assert.IsType<InvalidOperationException>(Fault(async () =>
-    {
-        var pause = _simulation.Delay(1);
-        await pause;
-        await pause;
-    }));
+    public void A_pause_serves_once() =>
+        Assert.IsType<InvalidOperationException>(
+            Fault(async () =>
+            {
+                var pause = _simulation.Delay(1);
+                await pause;
+                await pause;
+            })
+        );
 
     [Fact]
-    public void A_simulation_is_not_reset_from_inside() => Assert.IsType<InvalidOperationException>(Fault(async () =>
-    {
-        await _simulation.Delay(1);
-        _simulation.Reset();
-    }));
+    public void A_simulation_is_not_reset_from_inside() =>
+        Assert.IsType<InvalidOperationException>(
+            Fault(async () =>
+            {
+                await _simulation.Delay(1);
+                _simulation.Reset();
+            })
+        );
 
     [Fact]
     public void A_process_cannot_leave_places_of_which_it_holds_none()
     {
         var bench = new Places(_simulation, "bench", 3);
-        Assert.IsType<InvalidOperationException>(Fault(async () =>
-        {
-            await _simulation.Delay(1);
-            bench.Leave(1);
-        }));
+        Assert.IsType<InvalidOperationException>(
+            Fault(async () =>
+            {
+                await _simulation.Delay(1);
+                bench.Leave(1);
+            })
+        );
     }
 
     [Fact]
@@ -98,9 +109,16 @@ public class PromisesTests
 
         async Process TakeAll()
         {
-            foreach (var kind in kinds) await kind.Take(1);
+            foreach (var kind in kinds)
+            {
+                await kind.Take(1);
+            }
+
             await _simulation.Delay(2);
-            foreach (var kind in kinds) kind.Leave(1);
+            foreach (var kind in kinds)
+            {
+                kind.Leave(1);
+            }
         }
     }
 

@@ -6,7 +6,10 @@ public class TallyTests
     public void Small_case_by_hand()
     {
         var tally = new Tally();
-        foreach (var value in new[] { 3.1, 2.7, 3.6, 2.9, 3.3 }) tally.Add(value);
+        foreach (var value in new[] { 3.1, 2.7, 3.6, 2.9, 3.3 })
+        {
+            tally.Add(value);
+        }
 
         // Sum 15.6; deviations -0.02, -0.42, 0.48, -0.22, 0.18: squares 0.0004 + 0.1764 + 0.2304 + 0.0484 + 0.0324 = 0.488; / 4 = 0.122.
         Assert.Equal(5, tally.Count);

@@ -32,7 +32,8 @@ public class TraceTests
                 "day 3.5  lot 2 leaves 2 of mat (0 of 4 held)",
                 "day 3.5  lot 2 ends",
             ],
-            trace.Lines);
+            trace.Lines
+        );
 
         async Process Stand(int trays, double days)
         {
@@ -51,9 +52,10 @@ public class TraceTests
         simulation.Start(Rest(), "rower");
         simulation.Run();
         Assert.Equal(
-            "day 0  rower starts\nday 0  rower takes 2 of field (2 held)\nday 0  rower waits until day 1.25\n" +
-            "day 1.25  rower leaves 2 of field (0 held)\nday 1.25  rower ends\n",
-            writer.ToString());
+            "day 0  rower starts\nday 0  rower takes 2 of field (2 held)\nday 0  rower waits until day 1.25\n"
+                + "day 1.25  rower leaves 2 of field (0 held)\nday 1.25  rower ends\n",
+            writer.ToString()
+        );
 
         async Process Rest()
         {

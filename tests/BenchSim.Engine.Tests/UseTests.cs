@@ -31,17 +31,19 @@ public class UseTests
         var days = Gen.Double.Unit.Select(share => 4 * share);
         var step = Gen.Select(days, Gen.Int[0, 1], Gen.Int[1, 5], days);
         var change = Gen.Select(days, Gen.Int[0, 1], Gen.Int[0, 6]);
-        Gen.Select(Gen.Int[1, 6].Array[2], step.Array[1, 5].Array[1, 12], change.Array[0, 6], Gen.Bool).Sample(
-            (capacities, programs, changes, mayOvertake) =>
-            {
-                var inSteps = new World(capacities, programs, changes, mayOvertake, inOne: false);
-                var inOne = new World(capacities, programs, changes, mayOvertake, inOne: true);
-                Assert.Equal(inSteps.Log, inOne.Log);
-                Assert.Equal(inSteps.Figures, inOne.Figures);
-                Assert.Equal(inSteps.Waiting, inOne.Waiting, StringComparer.Ordinal);
-            },
-            iter: 1000,
-            seed: "0000000000005");
+        Gen.Select(Gen.Int[1, 6].Array[2], step.Array[1, 5].Array[1, 12], change.Array[0, 6], Gen.Bool)
+            .Sample(
+                (capacities, programs, changes, mayOvertake) =>
+                {
+                    var inSteps = new World(capacities, programs, changes, mayOvertake, inOne: false);
+                    var inOne = new World(capacities, programs, changes, mayOvertake, inOne: true);
+                    Assert.Equal(inSteps.Log, inOne.Log);
+                    Assert.Equal(inSteps.Figures, inOne.Figures);
+                    Assert.Equal(inSteps.Waiting, inOne.Waiting, StringComparer.Ordinal);
+                },
+                iter: 1000,
+                seed: "0000000000005"
+            );
     }
 
     [Fact]
@@ -55,7 +57,11 @@ public class UseTests
         {
             var simulation = new Simulation();
             var server = new Places(simulation, "server", 1);
-            for (var i = 0; i < 2; i++) simulation.Start(visit(simulation, server), "customer", i);
+            for (var i = 0; i < 2; i++)
+            {
+                simulation.Start(visit(simulation, server), "customer", i);
+            }
+
             simulation.Run();
             Assert.Equal(6, simulation.Now);
             return simulation.Events;
@@ -129,7 +135,8 @@ public class UseTests
                 "day 3.5  lot 2 leaves 2 of mat (0 of 4 held)",
                 "day 3.5  lot 2 ends",
             ],
-            trace.Lines);
+            trace.Lines
+        );
     }
 
     [Fact]
@@ -141,8 +148,7 @@ public class UseTests
         Use(bench, "a", 2, 0, 4);
         Use(bench, "b", 1, 1, 6);
         _simulation.Run(2);
-        Assert.Equal(
-            "b waits since day 1 for 1 of bench: 2 of 2 held by a (2)", Assert.Single(_simulation.WhoWaits().Lines).ToString());
+        Assert.Equal("b waits since day 1 for 1 of bench: 2 of 2 held by a (2)", Assert.Single(_simulation.WhoWaits().Lines).ToString());
         _simulation.Run(20);
 
         // Held: 2 x 4 + 1 x 6 place-days. In line: 1 x 3 days. Waits: 0 and 3 days.
@@ -238,9 +244,9 @@ public class UseTests
         var bench = new Places(_simulation, "bench", 1);
         Assert.Throws<ArgumentOutOfRangeException>(() => bench.Use(0, 1));
         Assert.Throws<ArgumentOutOfRangeException>(() => bench.Use(1, 1, order: 40_000));
-        Assert.All(
-            [-1, double.NaN, double.PositiveInfinity],
-            days => Assert.Equal("days", Assert.Throws<ArgumentOutOfRangeException>(() => bench.Use(1, days)).ParamName));
+        Assert.All([-1, double.NaN, double.PositiveInfinity], days =>
+            Assert.Equal("days", Assert.Throws<ArgumentOutOfRangeException>(() => bench.Use(1, days)).ParamName)
+        );
     }
 
     [Fact]
@@ -310,7 +316,11 @@ public class UseTests
         void Play()
         {
             _simulation.Reset();
-            for (var i = 0; i < Customers; i++) _simulation.Start(Visit(), "customer", i, i * 0.4);
+            for (var i = 0; i < Customers; i++)
+            {
+                _simulation.Start(Visit(), "customer", i, i * 0.4);
+            }
+
             _simulation.Run();
         }
 
@@ -351,12 +361,21 @@ public class UseTests
             (double Pause, int Kind, int Count, double Days)[][] programs,
             (double Pause, int Kind, int Capacity)[] changes,
             bool mayOvertake,
-            bool inOne)
+            bool inOne
+        )
         {
             _inOne = inOne;
             _places = Array.ConvertAll(capacities, capacity => new Places(_simulation, "bench", capacity, 0, mayOvertake));
-            foreach (var places in _places) places.Watch();
-            for (var i = 0; i < programs.Length; i++) _simulation.Start(Live(i, programs[i]), "lot", i);
+            foreach (var places in _places)
+            {
+                places.Watch();
+            }
+
+            for (var i = 0; i < programs.Length; i++)
+            {
+                _simulation.Start(Live(i, programs[i]), "lot", i);
+            }
+
             _simulation.Start(Change(changes), "changes");
             _simulation.Run(100);
         }
@@ -376,9 +395,19 @@ public class UseTests
                 await _simulation.Delay(pause);
                 try
                 {
-                    if (!_inOne) await Step(_places[kind], count, days);
-                    else if (i % 2 == 0) await _places[kind].Use(count, days);
-                    else await Part(_places[kind], count, days);
+                    if (!_inOne)
+                    {
+                        await Step(_places[kind], count, days);
+                    }
+                    else if (i % 2 == 0)
+                    {
+                        await _places[kind].Use(count, days);
+                    }
+                    else
+                    {
+                        await Part(_places[kind], count, days);
+                    }
+
                     Log.Add((_simulation.Now, who, "left"));
                 }
                 catch (PlacesRefusedException refusal)

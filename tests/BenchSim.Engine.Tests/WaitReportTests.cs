@@ -27,11 +27,12 @@ public class WaitReportTests
         Assert.True(report.IsGridlock);
         Assert.Equal(["lot 1", "lot 2"], Assert.Single(report.Rings));
         Assert.Equal(
-            "Day 1: 2 in line, nothing is due, so nobody will ever go on.\n" +
-            "lot 1 waits since day 1 for 4 of bench: 3 of 5 held by lot 2 (3)\n" +
-            "lot 2 waits since day 1 for 1 of mat: 2 of 2 held by lot 1 (2)\n" +
-            "ring: lot 1 waits for lot 2 waits for lot 1",
-            report.ToString());
+            "Day 1: 2 in line, nothing is due, so nobody will ever go on.\n"
+                + "lot 1 waits since day 1 for 4 of bench: 3 of 5 held by lot 2 (3)\n"
+                + "lot 2 waits since day 1 for 1 of mat: 2 of 2 held by lot 1 (2)\n"
+                + "ring: lot 1 waits for lot 2 waits for lot 1",
+            report.ToString()
+        );
     }
 
     [Fact]
@@ -135,31 +136,42 @@ public class WaitReportTests
         _simulation.Run();
         Assert.Equal(
             "Day 0: 1 in line, nothing is due, so nobody will ever go on.\nlot waits since day 0 for 3 of bench: 0 of 0 held",
-            _simulation.WhoWaits().ToString());
+            _simulation.WhoWaits().ToString()
+        );
     }
 
     [Fact]
     public void Many_holders_are_counted_not_listed()
     {
         var bench = new Places(_simulation, "bench", 8);
-        for (var i = 1; i <= 8; i++) _simulation.Start(Stay(bench, 1, 10), "lot", i);
+        for (var i = 1; i <= 8; i++)
+        {
+            _simulation.Start(Stay(bench, 1, 10), "lot", i);
+        }
+
         _simulation.Start(Ask(bench, 8), "late", at: 1);
         _simulation.Run(2);
         Assert.Equal(
             "late waits since day 1 for 8 of bench: 8 of 8 held by lot 1 (1), lot 2 (1), lot 3 (1), lot 4 (1), lot 5 (1) and 3 more",
-            Assert.Single(_simulation.WhoWaits().Lines).ToString());
+            Assert.Single(_simulation.WhoWaits().Lines).ToString()
+        );
     }
 
     [Fact]
     public void Five_holders_are_all_listed()
     {
         var bench = new Places(_simulation, "bench", 5);
-        for (var i = 1; i <= 5; i++) _simulation.Start(Stay(bench, 1, 10), "lot", i);
+        for (var i = 1; i <= 5; i++)
+        {
+            _simulation.Start(Stay(bench, 1, 10), "lot", i);
+        }
+
         _simulation.Start(Ask(bench, 5), "late", at: 1);
         _simulation.Run(2);
         Assert.Equal(
             "late waits since day 1 for 5 of bench: 5 of 5 held by lot 1 (1), lot 2 (1), lot 3 (1), lot 4 (1), lot 5 (1)",
-            Assert.Single(_simulation.WhoWaits().Lines).ToString());
+            Assert.Single(_simulation.WhoWaits().Lines).ToString()
+        );
     }
 
     [Fact]
@@ -167,7 +179,11 @@ public class WaitReportTests
     {
         const int Count = 20_000;
         var places = Enumerable.Range(0, Count).Select(i => new Places(_simulation, $"place {i}", 1)).ToArray();
-        for (var i = 0; i < Count; i++) _simulation.Start(TakeThen(places[i], 1, places[(i + 1) % Count], 1), "lot", i);
+        for (var i = 0; i < Count; i++)
+        {
+            _simulation.Start(TakeThen(places[i], 1, places[(i + 1) % Count], 1), "lot", i);
+        }
+
         _simulation.Run();
         Assert.Equal(Count, Assert.Single(_simulation.WhoWaits().Rings).Count);
     }

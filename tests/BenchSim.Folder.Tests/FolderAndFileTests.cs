@@ -25,7 +25,8 @@ public class FolderAndFileTests
         Assert.Null(reading.Scenario);
         Assert.Equal(
             "no-such-folder:0:0: there is no such folder; check the name; \"benchsim new\" lays down a folder to fill in",
-            Assert.Single(reading.Faults).ToString());
+            Assert.Single(reading.Faults).ToString()
+        );
     }
 
     [Fact]
@@ -44,14 +45,17 @@ public class FolderAndFileTests
         AssertFaults(
             [.. folder.Read().Faults.Select(fault => fault.ToString())],
             "plan.csv:0:0: there is no file \"plan.csv\" in the folder; did you mean \"plan.scv\"",
-            "site.toml:0:0: there is no file \"site.toml\" in the folder; add site.toml, or check its name");
+            "site.toml:0:0: there is no file \"site.toml\" in the folder; add site.toml, or check its name"
+        );
     }
 
     [Fact]
-    public void Empty_files_and_their_faults_come_together() => AssertFaults(
-        TestFolder.Faults("\n \n", ""),
-        "plan.csv:1:1: the file is empty; begin with a line of column names: id,crop,grower,plants,sow,set_out",
-        "site.toml:1:1: the file is empty; begin with [site] and a name; \"benchsim new\" lays down a folder to fill in");
+    public void Empty_files_and_their_faults_come_together() =>
+        AssertFaults(
+            TestFolder.Faults("\n \n", ""),
+            "plan.csv:1:1: the file is empty; begin with a line of column names: id,crop,grower,plants,sow,set_out",
+            "site.toml:1:1: the file is empty; begin with [site] and a name; \"benchsim new\" lays down a folder to fill in"
+        );
 
     [Fact]
     public void A_windows_1252_character_is_told_where_it_is()
@@ -61,7 +65,8 @@ public class FolderAndFileTests
         folder.Write("plan.csv", [.. "id,crop,plants,sow\nJ"u8, 0xFC, .. "rgen,tomato,1,2027-03-01\n"u8]);
         AssertFaults(
             [.. folder.Read().Faults.Select(fault => fault.ToString())],
-            "plan.csv:2:2: a character here is not UTF-8 text; save the file as UTF-8 (in a spreadsheet: \"CSV UTF-8\")");
+            "plan.csv:2:2: a character here is not UTF-8 text; save the file as UTF-8 (in a spreadsheet: \"CSV UTF-8\")"
+        );
     }
 
     [Theory]
@@ -88,7 +93,8 @@ public class FolderAndFileTests
         File.CreateSymbolicLink(Path.Combine(folder.Path, "crops.csv"), "/dev/zero");
         AssertFaults(
             [.. folder.Read().Faults.Select(fault => fault.ToString())],
-            "crops.csv:0:0: this is not a regular file; put a file named crops.csv in its place, not a pipe, a device or a socket");
+            "crops.csv:0:0: this is not a regular file; put a file named crops.csv in its place, not a pipe, a device or a socket"
+        );
     }
 
     [Fact]
@@ -98,7 +104,10 @@ public class FolderAndFileTests
         folder.Write("crop.csv", "id\n");
         var reading = folder.Read();
         Assert.NotNull(reading.Scenario);
-        Assert.Equal("crop.csv:0:0: this file is not read; if it holds your own crops, name it crops.csv", Assert.Single(reading.Warnings).ToString());
+        Assert.Equal(
+            "crop.csv:0:0: this file is not read; if it holds your own crops, name it crops.csv",
+            Assert.Single(reading.Warnings).ToString()
+        );
     }
 
     [Fact]
@@ -108,9 +117,13 @@ public class FolderAndFileTests
             TestFolder.Site("places = 60", "places = x"),
             "id,crop,plants,sow\na,nothing,x,y\n",
             ("trays.csv", "id,cells\nq,x\n"),
-            ("crops.csv", "id,hold_days\ntomato,x\n"));
+            ("crops.csv", "id,hold_days\ntomato,x\n")
+        );
         string[] places = [.. faults.Select(fault => string.Join(':', fault.Split(':').Take(3)))];
-        Assert.Equal(["crops.csv:2:8", "plan.csv:2:3", "plan.csv:2:11", "plan.csv:2:13", "site.toml:19:10", "trays.csv:2:1", "trays.csv:2:3"], places);
+        Assert.Equal(
+            ["crops.csv:2:8", "plan.csv:2:3", "plan.csv:2:11", "plan.csv:2:13", "site.toml:19:10", "trays.csv:2:1", "trays.csv:2:3"],
+            places
+        );
     }
 
     [Theory]
@@ -121,7 +134,9 @@ public class FolderAndFileTests
     {
         var site = "x = " + string.Concat(Enumerable.Repeat(open, 100_000));
         var faults = TestFolder.Faults(site);
-        Assert.Contains(faults, fault => fault.EndsWith("brackets are nested too deep here; close the lists and tables that are open", StringComparison.Ordinal));
+        Assert.Contains(faults, fault =>
+            fault.EndsWith("brackets are nested too deep here; close the lists and tables that are open", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -130,10 +145,12 @@ public class FolderAndFileTests
         var rows = string.Concat(Enumerable.Repeat("what,ever\n", 10_001));
         Assert.Equal(
             ["plan.csv:1:1: the file has 10001 rows and was not read; it may have up to 10000: check that it is the right file"],
-            TestFolder.Faults(plan: "id,crop,plants,sow\n" + rows));
+            TestFolder.Faults(plan: "id,crop,plants,sow\n" + rows)
+        );
         Assert.Equal(
             ["plan.csv:1:1: the file has 1001 columns and was not read; it may have up to 1000: check that it is the right file"],
-            TestFolder.Faults(plan: "id" + new string(',', 1000) + "\n"));
+            TestFolder.Faults(plan: "id" + new string(',', 1000) + "\n")
+        );
     }
 
     [Fact]
@@ -143,6 +160,10 @@ public class FolderAndFileTests
         var rows = string.Concat(Enumerable.Range(0, 9999).Select(index => $"b{index},tomato,,\n"));
         var faults = TestFolder.Faults(plan: "id,crop,plants,sow\n" + rows);
         Assert.Equal(10_001, faults.Length);
-        Assert.EndsWith("there are more faults than are shown here; mend these first and check again", faults[^1], StringComparison.Ordinal);
+        Assert.EndsWith(
+            "there are more faults than are shown here; mend these first and check again",
+            faults[^1],
+            StringComparison.Ordinal
+        );
     }
 }

@@ -15,7 +15,8 @@ public class FuzzTests
     private const string Crops = "id,like,hold_days,germination_curve,benches\ntomato,,12,10 C 61 % | 15 C 80 %,bench\nnew,cabbage,,,\n";
     private const string Trays = "id,name,cells,seeds_per_flat,medium_litres,places_each\nmine,My tray,40,,3.5,1\n";
 
-    private static readonly string Weather = "date,tmin,tmax,rain\n"
+    private static readonly string Weather =
+        "date,tmin,tmax,rain\n"
         + string.Concat(Enumerable.Range(0, 365).Select(day => $"{new DateOnly(2015, 1, 1).AddDays(day):yyyy-MM-dd},1,9,0\n"));
 
     private const string Plan =
@@ -40,26 +41,107 @@ public class FuzzTests
     private const int VariantIndex = 5;
     private const int AloneIndex = 6;
 
-    private static readonly string[] Files = ["site.toml", "plan.csv", "crops.csv", "trays.csv", "weather.csv", "variants/warm.toml", "alone.csv"];
+    private static readonly string[] Files =
+    [
+        "site.toml",
+        "plan.csv",
+        "crops.csv",
+        "trays.csv",
+        "weather.csv",
+        "variants/warm.toml",
+        "alone.csv",
+    ];
 
-    private static readonly int Inputs =
-        int.TryParse(Environment.GetEnvironmentVariable("BENCHSIM_FUZZ_INPUTS"), NumberStyles.None, CultureInfo.InvariantCulture, out var asked) ? asked : 400;
+    private static readonly int Inputs = int.TryParse(
+        Environment.GetEnvironmentVariable("BENCHSIM_FUZZ_INPUTS"),
+        NumberStyles.None,
+        CultureInfo.InvariantCulture,
+        out var asked
+    )
+        ? asked
+        : 400;
 
     private static readonly byte[][] Good =
     [
-        Encoding.UTF8.GetBytes(TestFolder.GoodSite.Replace(
-            "kind = \"constant\"\nlow = \"12 C\"\nhigh = \"20 C\"", "kind = \"record\"\nfile = \"weather.csv\"", StringComparison.Ordinal)
-            + "\n[[space]]\nid = \"spare\"\nkind = \"table\"\nplaces = 5\n"),
-        Encoding.UTF8.GetBytes(Plan), Encoding.UTF8.GetBytes(Crops), Encoding.UTF8.GetBytes(Trays), Encoding.UTF8.GetBytes(Weather),
-        Encoding.UTF8.GetBytes(Variant), Encoding.UTF8.GetBytes(Weather),
+        Encoding.UTF8.GetBytes(
+            TestFolder.GoodSite.Replace(
+                "kind = \"constant\"\nlow = \"12 C\"\nhigh = \"20 C\"",
+                "kind = \"record\"\nfile = \"weather.csv\"",
+                StringComparison.Ordinal
+            ) + "\n[[space]]\nid = \"spare\"\nkind = \"table\"\nplaces = 5\n"
+        ),
+        Encoding.UTF8.GetBytes(Plan),
+        Encoding.UTF8.GetBytes(Crops),
+        Encoding.UTF8.GetBytes(Trays),
+        Encoding.UTF8.GetBytes(Weather),
+        Encoding.UTF8.GetBytes(Variant),
+        Encoding.UTF8.GetBytes(Weather),
     ];
 
     // Text that has a meaning somewhere, and bytes that have none.
     private static readonly string[] Pieces =
     [
-        "\"", "'", "[", "]", "{", "}", "=", ",", ";", "\t", "\n", "\r\n", "\r", ".", "#", "|", "-", "%", "0", "1", "9999999999", "-1", "1e400", "0x1F", "inf", "nan", "1,5",
-        "\0", "\u0007", "\u00E9", "e\u0301", "\u202E", "\uFEFF", "\U0001F331", "2027-02-31", "9999-12-31", "0001-01-01", "true", "\"\"\"", "'''", "\\u", "\\U00110000",
-        "site", "[[house]]", "[house]", "[[space]]", "changes = [{ from = 2027-05-01, places = 4 }]", "a.b.c = 1", "like", "none", "60 F", "x", "sep=;", "generated", "normals", "[1, 2]", "shape = \"hoop\"", "u_value = 4", "watts = 10", "[seed]", "[prices]",
+        "\"",
+        "'",
+        "[",
+        "]",
+        "{",
+        "}",
+        "=",
+        ",",
+        ";",
+        "\t",
+        "\n",
+        "\r\n",
+        "\r",
+        ".",
+        "#",
+        "|",
+        "-",
+        "%",
+        "0",
+        "1",
+        "9999999999",
+        "-1",
+        "1e400",
+        "0x1F",
+        "inf",
+        "nan",
+        "1,5",
+        "\0",
+        "\u0007",
+        "\u00E9",
+        "e\u0301",
+        "\u202E",
+        "\uFEFF",
+        "\U0001F331",
+        "2027-02-31",
+        "9999-12-31",
+        "0001-01-01",
+        "true",
+        "\"\"\"",
+        "'''",
+        "\\u",
+        "\\U00110000",
+        "site",
+        "[[house]]",
+        "[house]",
+        "[[space]]",
+        "changes = [{ from = 2027-05-01, places = 4 }]",
+        "a.b.c = 1",
+        "like",
+        "none",
+        "60 F",
+        "x",
+        "sep=;",
+        "generated",
+        "normals",
+        "[1, 2]",
+        "shape = \"hoop\"",
+        "u_value = 4",
+        "watts = 10",
+        "[seed]",
+        "[prices]",
     ];
 
     public static TheoryData<int> EachFile => [.. Enumerable.Range(0, Files.Length)];
@@ -120,7 +202,10 @@ public class FuzzTests
         folder.Write(Files[file], bytes);
         var (isRead, faults) = Read(folder, file);
         folder.Write(Files[file], Good[file]);
-        Assert.True(isRead == faults.All(fault => fault.IsWarning), $"Read: {isRead}; said: {string.Join("; ", faults.Select(fault => fault.Fault.ToString()))}");
+        Assert.True(
+            isRead == faults.All(fault => fault.IsWarning),
+            $"Read: {isRead}; said: {string.Join("; ", faults.Select(fault => fault.Fault.ToString()))}"
+        );
         Assert.All(faults, fault => Assert.True(IsWellSaid(fault.Fault), fault.Fault.ToString()));
         return true;
     }
@@ -135,11 +220,16 @@ public class FuzzTests
         }
 
         var reading = file == VariantIndex ? ScenarioFolder.ReadVariant(folder.Path, "warm") : folder.Read();
-        return (reading.Scenario is not null, [.. reading.Faults.Select(fault => (fault, false)), .. reading.Warnings.Select(fault => (fault, true))]);
+        return (
+            reading.Scenario is not null,
+            [.. reading.Faults.Select(fault => (fault, false)), .. reading.Warnings.Select(fault => (fault, true))]
+        );
     }
 
     private static bool IsWellSaid(Fault fault) =>
-        Files.Contains(fault.Place.File, StringComparer.Ordinal) && fault.Place is { Line: >= 0, Column: >= 0 }
-        && fault.What.Length > 0 && fault.Instead.Length > 0
+        Files.Contains(fault.Place.File, StringComparer.Ordinal)
+        && fault.Place is { Line: >= 0, Column: >= 0 }
+        && fault.What.Length > 0
+        && fault.Instead.Length > 0
         && !fault.ToString().Any(character => char.IsControl(character) || character == '\u202E');
 }

@@ -8,9 +8,16 @@ public class KeptFolderTests
     [Fact]
     public void The_answer_is_the_same_without_the_folder()
     {
-        var site = TestFolder.Site("kind = \"constant\"\nlow = \"12 C\"\nhigh = \"20 C\"", "kind = \"record\"\nfile = \"records/weather.csv\"");
+        var site = TestFolder.Site(
+            "kind = \"constant\"\nlow = \"12 C\"\nhigh = \"20 C\"",
+            "kind = \"record\"\nfile = \"records/weather.csv\""
+        );
         using var folder = new TestFolder(site)
-            .Write("records/weather.csv", "date,tmin,tmax,rain\n" + string.Concat(Enumerable.Range(0, 365).Select(day => $"{new DateOnly(2015, 1, 1).AddDays(day):yyyy-MM-dd},5,15,0\n")))
+            .Write(
+                "records/weather.csv",
+                "date,tmin,tmax,rain\n"
+                    + string.Concat(Enumerable.Range(0, 365).Select(day => $"{new DateOnly(2015, 1, 1).AddDays(day):yyyy-MM-dd},5,15,0\n"))
+            )
             .Write("crop.csv", "id\n")
             .Write("notes.txt", "mine");
         var first = folder.Read();

@@ -12,7 +12,15 @@ public partial class ReferenceTests
     private static readonly string[] FreeText = ["id", "name", "question", "grower", "packet", "note", "currency"];
 
     private static readonly string[] MatKeys =
-        ["temperature", "watts", "watts_each_place", "duty", "circuit_volts", "circuit_amps", "power_price"];
+    [
+        "temperature",
+        "watts",
+        "watts_each_place",
+        "duty",
+        "circuit_volts",
+        "circuit_amps",
+        "power_price",
+    ];
 
     public static TheoryData<string, string> SiteKeys => Names(FolderReference.SiteKeys);
 
@@ -32,7 +40,10 @@ public partial class ReferenceTests
             }
         }
 
-        Assert.Equal(All.Select(field => $"{field.Section}: {Row(field)}").Order(StringComparer.Ordinal), documented.Order(StringComparer.Ordinal));
+        Assert.Equal(
+            All.Select(field => $"{field.Section}: {Row(field)}").Order(StringComparer.Ordinal),
+            documented.Order(StringComparer.Ordinal)
+        );
     }
 
     [Theory]
@@ -45,7 +56,9 @@ public partial class ReferenceTests
         }
 
         var (site, line) = SiteWith(section, key, "\"?!\"");
-        Assert.Contains(TestFolder.Faults(site), fault => fault.StartsWith($"site.toml:{line}:", StringComparison.Ordinal) && !fault.Contains("there is no key", StringComparison.Ordinal));
+        Assert.Contains(TestFolder.Faults(site), fault =>
+            fault.StartsWith($"site.toml:{line}:", StringComparison.Ordinal) && !fault.Contains("there is no key", StringComparison.Ordinal)
+        );
     }
 
     [Theory]
@@ -57,15 +70,19 @@ public partial class ReferenceTests
             return;
         }
 
-        string[] faults = file switch
+        var faults = file switch
         {
             FolderReference.PlanFile => TestFolder.Faults(plan: $"id,{column}\na,?!\n"),
             FolderReference.WeatherRecord => TestFolder.Faults(
                 TestFolder.Site("kind = \"constant\"\nlow = \"12 C\"\nhigh = \"20 C\"", "kind = \"record\"\nfile = \"w.csv\""),
-                others: ("w.csv", $"{column}\n?!\n")),
+                others: ("w.csv", $"{column}\n?!\n")
+            ),
             _ => TestFolder.Faults(others: (file, $"id,{column}\nnew,?!\n")),
         };
-        Assert.Contains(faults, fault => fault.Split(':')[1] == "2" && (fault.Contains("?!", StringComparison.Ordinal) || fault.Contains($"{column} is only", StringComparison.Ordinal)));
+        Assert.Contains(faults, fault =>
+            fault.Split(':')[1] == "2"
+            && (fault.Contains("?!", StringComparison.Ordinal) || fault.Contains($"{column} is only", StringComparison.Ordinal))
+        );
     }
 
     [Theory]
@@ -79,12 +96,14 @@ public partial class ReferenceTests
         }
 
         var (site, _) = SiteWith(section, key, $"\"{field.Default}\"");
-        using var plain = new TestFolder(key switch
-        {
-            "usable" => SiteWith(section, "length", "\"3 m\"").Site,
-            "duty" => SiteWith(section, "watts", "100").Site,
-            _ => TestFolder.GoodSite,
-        });
+        using var plain = new TestFolder(
+            key switch
+            {
+                "usable" => SiteWith(section, "length", "\"3 m\"").Site,
+                "duty" => SiteWith(section, "watts", "100").Site,
+                _ => TestFolder.GoodSite,
+            }
+        );
         using var written = new TestFolder(site);
         var reading = written.Read();
         Assert.Empty(reading.Faults);
@@ -95,15 +114,25 @@ public partial class ReferenceTests
     private static (string Site, int Line) SiteWith(string section, string key, string value)
     {
         var lines = TestFolder.GoodSite.Split('\n').ToList();
-        var kind = section != "weather" ? null : key is "rain_days" or "low_sd" or "high_sd" ? "normals" : key is "file" or "year" or "temperature_unit" or "rain_unit" ? "record" : null;
+        var kind =
+            section != "weather" ? null
+            : key is "rain_days" or "low_sd" or "high_sd" ? "normals"
+            : key is "file" or "year" or "temperature_unit" or "rain_unit" ? "record"
+            : null;
         if (kind is not null)
         {
             lines.RemoveAll(each => each.StartsWith("low", StringComparison.Ordinal) || each.StartsWith("high", StringComparison.Ordinal));
             lines[lines.IndexOf("kind = \"constant\"")] = $"kind = \"{kind}\"";
         }
 
-        var heading = section is "house" or "space" ? $"[[{section}]]" : section == "space.changes" ? "id = \"bench\"" : $"[{section}]";
-        var start = section == "space" && !MatKeys.Contains(key, StringComparer.Ordinal) ? lines.IndexOf("id = \"bench\"") - 1 : lines.IndexOf(heading);
+        var heading =
+            section is "house" or "space" ? $"[[{section}]]"
+            : section == "space.changes" ? "id = \"bench\""
+            : $"[{section}]";
+        var start =
+            section == "space" && !MatKeys.Contains(key, StringComparer.Ordinal)
+                ? lines.IndexOf("id = \"bench\"") - 1
+                : lines.IndexOf(heading);
         if (start < 0)
         {
             lines.Add(heading);
@@ -111,7 +140,9 @@ public partial class ReferenceTests
         }
 
         var end = lines.FindIndex(start + 1, each => each.StartsWith('['));
-        var old = lines.FindIndex(start + 1, (end < 0 ? lines.Count : end) - start - 1, each => each.StartsWith($"{key} =", StringComparison.Ordinal));
+        var old = lines.FindIndex(start + 1, (end < 0 ? lines.Count : end) - start - 1, each =>
+            each.StartsWith($"{key} =", StringComparison.Ordinal)
+        );
         if (old >= 0)
         {
             lines.RemoveAt(old);
@@ -144,7 +175,8 @@ public partial class ReferenceTests
         return title.StartsWith("Columns of ", StringComparison.Ordinal) ? title["Columns of ".Length..]
             : title == "A weather record" ? FolderReference.WeatherRecord
             : title == "changes of [[space]]" ? "space.changes"
-            : title.StartsWith('[') ? title.Trim('[', ']') : "";
+            : title.StartsWith('[') ? title.Trim('[', ']')
+            : "";
     }
 
     private static string Row(FieldDescription field)

@@ -23,7 +23,10 @@ public partial class ScenarioTemplateTests
         Assert.NotNull(reading.Scenario);
         // Six rows; broccoli is sown three times and lettuce four.
         Assert.Equal(11, reading.Scenario.Batches.Length);
-        Assert.Equal(["basil", "broccoli", "lettuce", "onion", "pepper", "tomato"], reading.Scenario.Crops.Select(crop => crop.Id).ToArray());
+        Assert.Equal(
+            ["basil", "broccoli", "lettuce", "onion", "pepper", "tomato"],
+            reading.Scenario.Crops.Select(crop => crop.Id).ToArray()
+        );
     }
 
     // A line that begins with "# key = value" shows what may be written there, so it must read without a fault too.
@@ -92,13 +95,15 @@ public partial class ScenarioTemplateTests
         Assert.Equal(["README.md", "plan.csv", "site.toml"], ScenarioTemplate.Files().Select(file => file.Name).ToArray());
 
     // The live weather is constant; the normals beside it take its place.
-    private static string Uncommented(string line) => line switch
-    {
-        "kind = \"constant\"" or "low = \"52 F\"" or "high = \"68 F\"" or "rain = \"0.1 in\"" or "[weather]" => "",
-        _ when line.Contains("kind = \"normals\"", StringComparison.Ordinal) => "[weather]\nkind = \"normals\"",
-        _ when line.Contains("kind = \"record\"", StringComparison.Ordinal) || line.Contains("file = \"weather.csv\"", StringComparison.Ordinal) => "",
-        _ => KeyInComment().Replace(line, "${key}"),
-    };
+    private static string Uncommented(string line) =>
+        line switch
+        {
+            "kind = \"constant\"" or "low = \"52 F\"" or "high = \"68 F\"" or "rain = \"0.1 in\"" or "[weather]" => "",
+            _ when line.Contains("kind = \"normals\"", StringComparison.Ordinal) => "[weather]\nkind = \"normals\"",
+            _ when line.Contains("kind = \"record\"", StringComparison.Ordinal)
+                    || line.Contains("file = \"weather.csv\"", StringComparison.Ordinal) => "",
+            _ => KeyInComment().Replace(line, "${key}"),
+        };
 
     [GeneratedRegex(@"^# +(?<key>[a-z_]+ = .*|\[[a-z]+\])$", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
     private static partial Regex KeyInComment();

@@ -16,7 +16,13 @@ public class LevelGroupsTests
     {
         Assert.Equal(
             "Mat: mats; Bench: main-bench overflow-bench; Bench: main-bench; Table: table",
-            string.Join("; ", Groups.All.Select(group => $"{group.Kind}: {string.Join(' ', group.Spaces.Select(space => Plan.Scenario.Spaces[space].Id))}")));
+            string.Join(
+                "; ",
+                Groups.All.Select(group =>
+                    $"{group.Kind}: {string.Join(' ', group.Spaces.Select(space => Plan.Scenario.Spaces[space].Id))}"
+                )
+            )
+        );
         Assert.Equal([true, true, false, true], Groups.All.Select(group => group.IsWholeKind));
     }
 

@@ -8,16 +8,49 @@ namespace BenchSim.Level.Tests;
 public class LevelRunnerTests
 {
     private static readonly SeasonPlan Plan = SeasonPlanner.Make(ScenarioFolder.Read(SpringTests.Folder).Scenario!).Plan!;
-    private static readonly LevelOptions Options = new() { Seasons = 2, Seed = 1, ExpectedSeasons = 2 };
+    private static readonly LevelOptions Options = new()
+    {
+        Seasons = 2,
+        Seed = 1,
+        ExpectedSeasons = 2,
+    };
 
     [Fact]
     public void Options_outside_their_ranges_are_refused()
     {
-        foreach (LevelOptions bad in new[]
-        {
-            Options with { Seasons = 0 }, Options with { ExpectedSeasons = 0 }, Options with { Threads = -1 }, Options with { Fill = 0 }, Options with { Fill = 1.01 },
-            Options with { Fill = double.NaN }, Options with { Effort = 0 },
-        })
+        foreach (
+            var bad in new[]
+            {
+                Options with
+                {
+                    Seasons = 0,
+                },
+                Options with
+                {
+                    ExpectedSeasons = 0,
+                },
+                Options with
+                {
+                    Threads = -1,
+                },
+                Options with
+                {
+                    Fill = 0,
+                },
+                Options with
+                {
+                    Fill = 1.01,
+                },
+                Options with
+                {
+                    Fill = double.NaN,
+                },
+                Options with
+                {
+                    Effort = 0,
+                },
+            }
+        )
         {
             Assert.Throws<ArgumentOutOfRangeException>(() => LevelRunner.Run(Plan, bad, null, CancellationToken.None));
         }
@@ -35,8 +68,10 @@ public class LevelRunnerTests
     public void Progress_rises_to_the_whole()
     {
         var told = new List<int>();
-        SeasonPlan mayMove = SeasonPlanner.Make(Plan.Scenario with { Batches = [.. Plan.Scenario.Batches.Select(order => order with { LaterDays = 3 })] }).Plan!;
-        LevelResult result = LevelRunner.Run(mayMove, Options with { Threads = 1 }, new Told(told), CancellationToken.None);
+        var mayMove = SeasonPlanner
+            .Make(Plan.Scenario with { Batches = [.. Plan.Scenario.Batches.Select(order => order with { LaterDays = 3 })] })
+            .Plan!;
+        var result = LevelRunner.Run(mayMove, Options with { Threads = 1 }, new Told(told), CancellationToken.None);
         Assert.NotEmpty(result.Moves);
         Assert.Equal(told.Order(), told);
         Assert.Equal(100, told[^1]);

@@ -23,18 +23,40 @@ public sealed class ReportFolderTests : IDisposable
 
         Assert.Equal(
             [
-                ".benchsim-report", "charts/batches.png", "charts/occupancy-1-mats.png", "charts/occupancy-2-main.png", "charts/occupancy-3-table.png",
-                "inputs/site.toml", "inputs/weather/daily.csv", "report.html", "result.json",
-                "tables/batches.csv", "tables/daily.csv", "tables/fuel.csv", "tables/growers.csv", "tables/spaces.csv", "tables/waits.csv",
+                ".benchsim-report",
+                "charts/batches.png",
+                "charts/occupancy-1-mats.png",
+                "charts/occupancy-2-main.png",
+                "charts/occupancy-3-table.png",
+                "inputs/site.toml",
+                "inputs/weather/daily.csv",
+                "report.html",
+                "result.json",
+                "tables/batches.csv",
+                "tables/daily.csv",
+                "tables/fuel.csv",
+                "tables/growers.csv",
+                "tables/spaces.csv",
+                "tables/waits.csv",
             ],
-            TemporaryFolder.Files(_folder.At("report")).Keys.ToArray());
+            TemporaryFolder.Files(_folder.At("report")).Keys.ToArray()
+        );
     }
 
     [Fact]
     public void Bottlenecks_have_a_table_where_they_were_asked_for_and_are_replaced_with_the_report()
     {
-        StudyResult result = SyntheticStudy.Tiny();
-        ReportFolder.Write(_folder.At("report"), result with { Bottlenecks = SyntheticRoom.Bottlenecks(result.Plan) }, s_inputs, null, CancellationToken.None);
+        var result = SyntheticStudy.Tiny();
+        ReportFolder.Write(
+            _folder.At("report"),
+            result with
+            {
+                Bottlenecks = SyntheticRoom.Bottlenecks(result.Plan),
+            },
+            s_inputs,
+            null,
+            CancellationToken.None
+        );
         Assert.True(File.Exists(_folder.At("report/tables/bottlenecks.csv")));
         ReportFolder.Write(_folder.At("report"), result, s_inputs, null, CancellationToken.None);
         Assert.False(File.Exists(_folder.At("report/tables/bottlenecks.csv")));
@@ -45,8 +67,10 @@ public sealed class ReportFolderTests : IDisposable
     {
         ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
 
-        foreach (ReportInput input in s_inputs)
+        foreach (var input in s_inputs)
+        {
             Assert.Equal(input.Bytes.ToArray(), File.ReadAllBytes(_folder.At("report/inputs/" + input.Name)));
+        }
     }
 
     [Fact]
@@ -58,8 +82,10 @@ public sealed class ReportFolderTests : IDisposable
         var one = TemporaryFolder.Files(_folder.At("one"));
         var two = TemporaryFolder.Files(_folder.At("two"));
         Assert.Equal(one.Keys, two.Keys);
-        foreach (string name in one.Keys.Where(name => !name.EndsWith(".png", StringComparison.Ordinal)))
+        foreach (var name in one.Keys.Where(name => !name.EndsWith(".png", StringComparison.Ordinal)))
+        {
             Assert.Equal(one[name], two[name]);
+        }
     }
 
     [Fact]
@@ -85,15 +111,22 @@ public sealed class ReportFolderTests : IDisposable
     [InlineData("notes")]
     public void A_folder_it_did_not_make_is_refused_and_left_alone(string kind)
     {
-        string target = _folder.At("mine");
+        var target = _folder.At("mine");
         Directory.CreateDirectory(target);
         if (kind == "notes")
+        {
             File.WriteAllText(Path.Combine(target, "notes.txt"), "dear to me");
+        }
 
-        var refusal = Assert.Throws<ReportRefusedException>(() => ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None));
+        var refusal = Assert.Throws<ReportRefusedException>(() =>
+            ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None)
+        );
 
-        Assert.Equal($"No report was written: '{target}' exists and BenchSim did not write it. Name another folder, or remove this one "
-            + "yourself.", refusal.Message);
+        Assert.Equal(
+            $"No report was written: '{target}' exists and BenchSim did not write it. Name another folder, or remove this one "
+                + "yourself.",
+            refusal.Message
+        );
         Assert.Equal(kind == "notes" ? ["notes.txt"] : [], Entries(target));
         Assert.Equal(["mine"], Entries(_folder.Path));
     }
@@ -105,28 +138,34 @@ public sealed class ReportFolderTests : IDisposable
     [InlineData("archive/daily.csv")]
     public void A_report_with_something_added_is_refused_and_left_alone(string added)
     {
-        string target = _folder.At("report");
+        var target = _folder.At("report");
         ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
         Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(target, added))!);
         File.WriteAllText(Path.Combine(target, added), "dear to me");
         var before = TemporaryFolder.Files(target);
 
-        var refusal = Assert.Throws<ReportRefusedException>(() => ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None));
+        var refusal = Assert.Throws<ReportRefusedException>(() =>
+            ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None)
+        );
 
-        string named = added.StartsWith("archive", StringComparison.Ordinal) ? "archive" : added;
-        Assert.Equal($"No report was written: '{target}' holds '{named}', which is no part of a report. Move it away, or name another "
-            + "folder.", refusal.Message);
+        var named = added.StartsWith("archive", StringComparison.Ordinal) ? "archive" : added;
+        Assert.Equal(
+            $"No report was written: '{target}' holds '{named}', which is no part of a report. Move it away, or name another " + "folder.",
+            refusal.Message
+        );
         Assert.Equal(before, TemporaryFolder.Files(target));
     }
 
     [Fact]
     public void A_marker_with_another_text_does_not_make_a_folder_ours()
     {
-        string target = _folder.At("mine");
+        var target = _folder.At("mine");
         Directory.CreateDirectory(target);
         File.WriteAllText(Path.Combine(target, ReportFolder.MarkerName), "");
 
-        Assert.Throws<ReportRefusedException>(() => ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None));
+        Assert.Throws<ReportRefusedException>(() =>
+            ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None)
+        );
 
         Assert.Equal([ReportFolder.MarkerName], Entries(target));
     }
@@ -136,7 +175,9 @@ public sealed class ReportFolderTests : IDisposable
     {
         File.WriteAllText(_folder.At("report"), "dear to me");
 
-        var refusal = Assert.Throws<ReportRefusedException>(() => ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None));
+        var refusal = Assert.Throws<ReportRefusedException>(() =>
+            ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None)
+        );
 
         Assert.Contains("is a file", refusal.Message, StringComparison.Ordinal);
         Assert.Equal("dear to me", File.ReadAllText(_folder.At("report")));
@@ -146,11 +187,16 @@ public sealed class ReportFolderTests : IDisposable
     public void A_link_is_refused()
     {
         if (OperatingSystem.IsWindows())
+        {
             return;
+        }
+
         ReportFolder.Write(_folder.At("real"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
         Directory.CreateSymbolicLink(_folder.At("link"), _folder.At("real"));
 
-        var refusal = Assert.Throws<ReportRefusedException>(() => ReportFolder.Write(_folder.At("link"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None));
+        var refusal = Assert.Throws<ReportRefusedException>(() =>
+            ReportFolder.Write(_folder.At("link"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None)
+        );
 
         Assert.Contains("is a link", refusal.Message, StringComparison.Ordinal);
     }
@@ -160,7 +206,9 @@ public sealed class ReportFolderTests : IDisposable
     {
         File.WriteAllText(_folder.At("file"), "");
 
-        Assert.Throws<ReportRefusedException>(() => ReportFolder.Write(_folder.At("file/report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None));
+        Assert.Throws<ReportRefusedException>(() =>
+            ReportFolder.Write(_folder.At("file/report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None)
+        );
 
         Assert.Equal(["file"], Entries(_folder.Path));
     }
@@ -171,7 +219,9 @@ public sealed class ReportFolderTests : IDisposable
         using var stop = new CancellationTokenSource();
         stop.Cancel();
 
-        Assert.Throws<OperationCanceledException>(() => ReportFolder.Write(_folder.At("a/report"), SyntheticStudy.Tiny(), s_inputs, null, stop.Token));
+        Assert.Throws<OperationCanceledException>(() =>
+            ReportFolder.Write(_folder.At("a/report"), SyntheticStudy.Tiny(), s_inputs, null, stop.Token)
+        );
 
         Assert.Empty(Entries(_folder.Path));
     }
@@ -179,19 +229,22 @@ public sealed class ReportFolderTests : IDisposable
     [Fact]
     public void Stopped_half_way_it_leaves_nothing_behind_and_the_earlier_report_whole()
     {
-        string target = _folder.At("report");
+        var target = _folder.At("report");
         ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
         var before = TemporaryFolder.Files(target);
         using var stop = new CancellationTokenSource();
         var folder = new TargetFolder(target);
 
-        Assert.Throws<OperationCanceledException>(() => folder.Fill(
-            partial =>
-            {
-                File.WriteAllText(Path.Combine(partial, "report.html"), "half");
-                stop.Cancel();
-            },
-            stop.Token));
+        Assert.Throws<OperationCanceledException>(() =>
+            folder.Fill(
+                partial =>
+                {
+                    File.WriteAllText(Path.Combine(partial, "report.html"), "half");
+                    stop.Cancel();
+                },
+                stop.Token
+            )
+        );
 
         Assert.Equal(before, TemporaryFolder.Files(target));
         Assert.Equal(["report"], Entries(_folder.Path));
@@ -202,13 +255,16 @@ public sealed class ReportFolderTests : IDisposable
     {
         var folder = new TargetFolder(_folder.At("a/b/report"));
 
-        Assert.Throws<InvalidOperationException>(() => folder.Fill(
-            partial =>
-            {
-                File.WriteAllText(Path.Combine(partial, "report.html"), "half");
-                throw new InvalidOperationException("a fault");
-            },
-            CancellationToken.None));
+        Assert.Throws<InvalidOperationException>(() =>
+            folder.Fill(
+                partial =>
+                {
+                    File.WriteAllText(Path.Combine(partial, "report.html"), "half");
+                    throw new InvalidOperationException("a fault");
+                },
+                CancellationToken.None
+            )
+        );
 
         Assert.Empty(Entries(_folder.Path));
     }
@@ -218,7 +274,9 @@ public sealed class ReportFolderTests : IDisposable
     {
         var folder = new TargetFolder(_folder.At("report"));
 
-        var refusal = Assert.Throws<ReportRefusedException>(() => folder.Fill(_ => throw new IOException("No space left on device"), CancellationToken.None));
+        var refusal = Assert.Throws<ReportRefusedException>(() =>
+            folder.Fill(_ => throw new IOException("No space left on device"), CancellationToken.None)
+        );
 
         Assert.Equal($"The report could not be written to '{_folder.At("report")}': No space left on device", refusal.Message);
         Assert.Empty(Entries(_folder.Path));
@@ -240,7 +298,10 @@ public sealed class ReportFolderTests : IDisposable
 
         var refusal = Assert.Throws<ReportRefusedException>(() => ReportFolder.Check(_folder.At("notes/a/report")));
 
-        Assert.Equal($"No report was written: '{_folder.At("notes/a/report")}' cannot be made, for '{_folder.At("notes")}' is a file. Name another folder.", refusal.Message);
+        Assert.Equal(
+            $"No report was written: '{_folder.At("notes/a/report")}' cannot be made, for '{_folder.At("notes")}' is a file. Name another folder.",
+            refusal.Message
+        );
         Assert.Equal(["notes"], Entries(_folder.Path));
     }
 
@@ -249,7 +310,9 @@ public sealed class ReportFolderTests : IDisposable
     {
         // The kernel's own folder refuses new ones even to the most mighty user; other systems have no such place.
         if (!OperatingSystem.IsLinux())
+        {
             return;
+        }
 
         var refusal = Assert.Throws<ReportRefusedException>(() => ReportFolder.Check("/proc/spring/report"));
 
@@ -263,7 +326,7 @@ public sealed class ReportFolderTests : IDisposable
     [InlineData(256, false)]
     public void A_name_that_is_too_long_is_refused_before_the_play(int letters, bool good)
     {
-        string place = _folder.At(new string('r', letters));
+        var place = _folder.At(new string('r', letters));
 
         if (good)
         {
@@ -272,7 +335,11 @@ public sealed class ReportFolderTests : IDisposable
         }
         else
         {
-            Assert.Contains("has too long a name", Assert.Throws<ReportRefusedException>(() => ReportFolder.Check(place)).Message, StringComparison.Ordinal);
+            Assert.Contains(
+                "has too long a name",
+                Assert.Throws<ReportRefusedException>(() => ReportFolder.Check(place)).Message,
+                StringComparison.Ordinal
+            );
         }
     }
 
@@ -281,10 +348,14 @@ public sealed class ReportFolderTests : IDisposable
     {
         var folder = new TargetFolder(_folder.At("report"));
 
-        var refusal = Assert.Throws<ReportRefusedException>(() => folder.Fill(
-            partial => throw new IOException($"The disk is full : '{partial}/result.json'"), CancellationToken.None));
+        var refusal = Assert.Throws<ReportRefusedException>(() =>
+            folder.Fill(partial => throw new IOException($"The disk is full : '{partial}/result.json'"), CancellationToken.None)
+        );
 
-        Assert.Equal($"The report could not be written to '{_folder.At("report")}': The disk is full : '{_folder.At("report")}/result.json'", refusal.Message);
+        Assert.Equal(
+            $"The report could not be written to '{_folder.At("report")}': The disk is full : '{_folder.At("report")}/result.json'",
+            refusal.Message
+        );
     }
 
     [Theory]
@@ -298,14 +369,24 @@ public sealed class ReportFolderTests : IDisposable
     [InlineData("c:plan.csv")]
     public void An_input_that_would_leave_the_folder_is_refused(string name)
     {
-        Assert.Throws<ArgumentException>(() => ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), [new(name, default)], null, CancellationToken.None));
+        Assert.Throws<ArgumentException>(() =>
+            ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), [new(name, default)], null, CancellationToken.None)
+        );
 
         Assert.Empty(Entries(_folder.Path));
     }
 
     [Fact]
     public void Two_inputs_of_one_name_are_refused() =>
-        Assert.Throws<ArgumentException>(() => ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), [new("plan.csv", default), new("Plan.csv", default)], null, CancellationToken.None));
+        Assert.Throws<ArgumentException>(() =>
+            ReportFolder.Write(
+                _folder.At("report"),
+                SyntheticStudy.Tiny(),
+                [new("plan.csv", default), new("Plan.csv", default)],
+                null,
+                CancellationToken.None
+            )
+        );
 
     private static string[] Entries(string folder) =>
         [.. Directory.EnumerateFileSystemEntries(folder).Select(entry => Path.GetFileName(entry)).Order(StringComparer.Ordinal)];

@@ -16,12 +16,14 @@ public sealed class TargetFolderFaultTests : IDisposable
     {
         Write("earlier");
 
-        var refusal = Assert.Throws<ReportRefusedException>(() => Fill(files =>
-        {
-            files.Save("result.json", [1]);
-            Directory.Delete(Hidden(".benchsim-partial-*")[0], recursive: true);
-            files.Save("tables/daily.csv", [2]);
-        }));
+        var refusal = Assert.Throws<ReportRefusedException>(() =>
+            Fill(files =>
+            {
+                files.Save("result.json", [1]);
+                Directory.Delete(Hidden(".benchsim-partial-*")[0], recursive: true);
+                files.Save("tables/daily.csv", [2]);
+            })
+        );
 
         Assert.Contains("removed while it was being written", refusal.Message, StringComparison.Ordinal);
         AssertOnly("earlier");
@@ -30,16 +32,20 @@ public sealed class TargetFolderFaultTests : IDisposable
     [Fact]
     public void A_file_removed_or_cut_short_while_the_others_are_written_is_missed()
     {
-        Assert.Throws<ReportRefusedException>(() => Fill(files =>
-        {
-            files.Save("result.json", [1, 2]);
-            File.Delete(Path.Combine(Hidden(".benchsim-partial-*")[0], "result.json"));
-        }));
-        Assert.Throws<ReportRefusedException>(() => Fill(files =>
-        {
-            files.Save("result.json", [1, 2]);
-            File.WriteAllBytes(Path.Combine(Hidden(".benchsim-partial-*")[0], "result.json"), [1]);
-        }));
+        Assert.Throws<ReportRefusedException>(() =>
+            Fill(files =>
+            {
+                files.Save("result.json", [1, 2]);
+                File.Delete(Path.Combine(Hidden(".benchsim-partial-*")[0], "result.json"));
+            })
+        );
+        Assert.Throws<ReportRefusedException>(() =>
+            Fill(files =>
+            {
+                files.Save("result.json", [1, 2]);
+                File.WriteAllBytes(Path.Combine(Hidden(".benchsim-partial-*")[0], "result.json"), [1]);
+            })
+        );
 
         Assert.Empty(Hidden("*"));
     }
@@ -50,13 +56,16 @@ public sealed class TargetFolderFaultTests : IDisposable
         Directory.CreateDirectory(_folder.At("above"));
         var folder = new TargetFolder(_folder.At("above/report"));
 
-        Assert.Throws<ReportRefusedException>(() => folder.Fill(
-            partial =>
-            {
-                Directory.Delete(_folder.At("above"), recursive: true);
-                new PartialFolder(partial, CancellationToken.None).Save("result.json", [1]);
-            },
-            CancellationToken.None));
+        Assert.Throws<ReportRefusedException>(() =>
+            folder.Fill(
+                partial =>
+                {
+                    Directory.Delete(_folder.At("above"), recursive: true);
+                    new PartialFolder(partial, CancellationToken.None).Save("result.json", [1]);
+                },
+                CancellationToken.None
+            )
+        );
 
         Assert.Empty(Hidden("*"));
     }
@@ -90,7 +99,7 @@ public sealed class TargetFolderFaultTests : IDisposable
         Fill(files =>
         {
             files.Save(ReportFolder.MarkerName, Marker);
-            string mine = Hidden(".benchsim-partial-*").Single();
+            var mine = Hidden(".benchsim-partial-*").Single();
             Write("another");
             Assert.True(Directory.Exists(mine));
             files.Save("report.html", "slow"u8.ToArray());
@@ -102,7 +111,10 @@ public sealed class TargetFolderFaultTests : IDisposable
     [Fact]
     public void Leftovers_of_another_report_are_left_alone()
     {
-        new TargetFolder(_folder.At("other")).Fill(partial => File.WriteAllText(Path.Combine(partial, ReportFolder.MarkerName), ReportFolder.MarkerText), CancellationToken.None);
+        new TargetFolder(_folder.At("other")).Fill(
+            partial => File.WriteAllText(Path.Combine(partial, ReportFolder.MarkerName), ReportFolder.MarkerText),
+            CancellationToken.None
+        );
         Write("mine");
 
         Assert.Equal([_folder.At("other"), Target], Hidden("*").Order(StringComparer.Ordinal), StringComparer.Ordinal);
@@ -114,43 +126,50 @@ public sealed class TargetFolderFaultTests : IDisposable
     {
         Parallel.For(0, 8, new ParallelOptions { MaxDegreeOfParallelism = 8 }, writer =>
         {
-            for (int round = 0; round < 20; round++)
+            for (var round = 0; round < 20; round++)
+            {
                 Write($"writer {writer} round {round}");
+            }
         });
 
-        string text = File.ReadAllText(Path.Combine(Target, "report.html"));
+        var text = File.ReadAllText(Path.Combine(Target, "report.html"));
         Assert.EndsWith("round 19", text, StringComparison.Ordinal);
         AssertOnly(text);
     }
 
     private static byte[] Marker => System.Text.Encoding.UTF8.GetBytes(ReportFolder.MarkerText);
 
-    private void Write(string text) => Fill(files =>
-    {
-        files.Save(ReportFolder.MarkerName, Marker);
-        files.Save("report.html", System.Text.Encoding.UTF8.GetBytes(text));
-    });
-
-    private void Fill(Action<PartialFolder> write) => new TargetFolder(Target).Fill(
-        partial =>
+    private void Write(string text) =>
+        Fill(files =>
         {
-            var files = new PartialFolder(partial, CancellationToken.None);
-            write(files);
-            files.CheckWhole();
-        },
-        CancellationToken.None);
+            files.Save(ReportFolder.MarkerName, Marker);
+            files.Save("report.html", System.Text.Encoding.UTF8.GetBytes(text));
+        });
+
+    private void Fill(Action<PartialFolder> write) =>
+        new TargetFolder(Target).Fill(
+            partial =>
+            {
+                var files = new PartialFolder(partial, CancellationToken.None);
+                write(files);
+                files.CheckWhole();
+            },
+            CancellationToken.None
+        );
 
     // The names of a writer at work, kept when its own hold on them is gone: what a kill leaves.
     private void LeaveAsKilled(bool withFormer)
     {
         var claim = WritingClaim.Take(Target);
-        string mark = Path.GetFileName(claim.Partial)[".benchsim-partial-".Length..];
+        var mark = Path.GetFileName(claim.Partial)[".benchsim-partial-".Length..];
         claim.Dispose();
         File.WriteAllText(_folder.At($".benchsim-lock-{mark}"), "");
         Directory.CreateDirectory(claim.Partial);
         File.WriteAllText(Path.Combine(claim.Partial, "report.html"), "half");
         if (withFormer)
+        {
             Directory.Move(Target, claim.Former);
+        }
     }
 
     private void AssertOnly(string text)

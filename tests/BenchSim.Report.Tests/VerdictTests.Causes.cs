@@ -10,18 +10,19 @@ public partial class VerdictTests
     [Fact]
     public void Trays_thrown_out_even_with_room_are_called_so()
     {
-        ImmutableSortedDictionary<Cause, int> causes = Causes(0).SetItem(Cause.ThrownOut, 660);
+        var causes = Causes(0).SetItem(Cause.ThrownOut, 660);
 
         Assert.Equal(
             "In 660 of the 660 seasons that do not fit, the cause is trays thrown out: even with room for all, they stood too long for the weather, the "
                 + "date or want of hands.",
-            Verdict.Of(Short() with { Causes = causes }).Sentences[2]);
+            Verdict.Of(Short() with { Causes = causes }).Sentences[2]
+        );
     }
 
     [Fact]
     public void Where_room_alone_would_not_mend_it_a_shortage_is_told_as_well()
     {
-        ImmutableSortedDictionary<Cause, int> causes = Causes(60).SetItem(Cause.SlowGrowth, 600);
+        var causes = Causes(60).SetItem(Cause.SlowGrowth, 600);
 
         Assert.Equal(
             [
@@ -29,56 +30,77 @@ public partial class VerdictTests
                 "So more room alone would not mend it. Yet room is short as well: the most that is lacking on one day is typically 12 heat mat places "
                     + "(between 8 and 17 in eight seasons of ten).",
             ],
-            Verdict.Of(Short() with { Causes = causes }).Sentences.Skip(2).Take(2).ToArray());
+            Verdict.Of(Short() with { Causes = causes }).Sentences.Skip(2).Take(2).ToArray()
+        );
     }
 
     [Theory]
     // A quarter of 660 is 165.
     [InlineData(165, " In another 165, the cause is slow growth: plants are not ready in time even with room for all.")]
     [InlineData(164, "")]
-    public void A_second_cause_of_a_quarter_of_the_seasons_is_named(int slow, string more) => Assert.Equal(
-        $"In {660 - slow} of the 660 seasons that do not fit, the cause is want of room: with places without limit the same season would have fitted.{more}",
-        Verdict.Of(Short() with { Causes = Causes(660 - slow).SetItem(Cause.SlowGrowth, slow) }).Sentences[2]);
+    public void A_second_cause_of_a_quarter_of_the_seasons_is_named(int slow, string more) =>
+        Assert.Equal(
+            $"In {660 - slow} of the 660 seasons that do not fit, the cause is want of room: with places without limit the same season would have fitted.{more}",
+            Verdict.Of(Short() with { Causes = Causes(660 - slow).SetItem(Cause.SlowGrowth, slow) }).Sentences[2]
+        );
 
     [Fact]
     public void Seasons_that_only_the_weather_makes_late_are_not_counted_among_those_that_do_not_fit()
     {
         // 660 do not fit; 200 more do not only when days of weather hold are counted, more than any cause of the 660 has.
-        StudyResult result = Short() with { FitsWeatherCounted = Figures.Chance(140, 1000), Causes = Causes(180).SetItem(Cause.SlowGrowth, 190).SetItem(Cause.Hold, 200) };
+        var result = Short() with
+        {
+            FitsWeatherCounted = Figures.Chance(140, 1000),
+            Causes = Causes(180).SetItem(Cause.SlowGrowth, 190).SetItem(Cause.Hold, 200),
+        };
 
-        Assert.Contains(Verdict.Of(result).Sentences, sentence => sentence.StartsWith("In 190 of the 660 seasons that do not fit, the cause is slow growth", StringComparison.Ordinal));
+        Assert.Contains(Verdict.Of(result).Sentences, sentence =>
+            sentence.StartsWith("In 190 of the 660 seasons that do not fit, the cause is slow growth", StringComparison.Ordinal)
+        );
         Assert.DoesNotContain(Verdict.Of(result).Sentences, sentence => sentence.StartsWith("In 200", StringComparison.Ordinal));
     }
 
     [Theory]
     [InlineData(660, 0, 0, "Of the 660 seasons that do not fit, all had trays that stood too long for want of a place.")]
-    [InlineData(0, 600, 60, "Of the 660 seasons that do not fit, 600 had fewer than 95 % of the plants in time and 60 had a batch that was sown too late or not in full.")]
-    public void Conditions_that_fail_are_told_the_most_frequent_first(int overHeld, int tooFew, int late, string sentence) => Assert.Equal(
-        sentence,
-        Verdict.Of(Short() with
-        {
-            OverHeldForPlace = Figures.Chance(overHeld, 1000),
-            TooFewInTime = Figures.Chance(tooFew, 1000),
-            SownTooLate = Figures.Chance(late, 1000),
-        }).Sentences[1]);
+    [InlineData(
+        0,
+        600,
+        60,
+        "Of the 660 seasons that do not fit, 600 had fewer than 95 % of the plants in time and 60 had a batch that was sown too late or not in full."
+    )]
+    public void Conditions_that_fail_are_told_the_most_frequent_first(int overHeld, int tooFew, int late, string sentence) =>
+        Assert.Equal(
+            sentence,
+            Verdict
+                .Of(
+                    Short() with
+                    {
+                        OverHeldForPlace = Figures.Chance(overHeld, 1000),
+                        TooFewInTime = Figures.Chance(tooFew, 1000),
+                        SownTooLate = Figures.Chance(late, 1000),
+                    }
+                )
+                .Sentences[1]
+        );
 
     [Fact]
     public void One_season_that_does_not_fit_is_told_with_all_its_conditions()
     {
-        Chance one = Figures.Chance(1, 1000);
-        StudyResult result = Short() with { Fits = Figures.Chance(999, 1000), FitsWeatherCounted = Figures.Chance(999, 1000), Causes = Causes(1) };
+        var one = Figures.Chance(1, 1000);
+        var result = Short() with { Fits = Figures.Chance(999, 1000), FitsWeatherCounted = Figures.Chance(999, 1000), Causes = Causes(1) };
 
         Assert.Equal(
             "The one season that does not fit had trays that stood too long for want of a place, and fewer than 95 % of the plants in time.",
-            Verdict.Of(result with { OverHeldForPlace = one, TooFewInTime = one, SownTooLate = Figures.Chance(0, 1000) }).Sentences[1]);
+            Verdict.Of(result with { OverHeldForPlace = one, TooFewInTime = one, SownTooLate = Figures.Chance(0, 1000) }).Sentences[1]
+        );
     }
 
     [Fact]
     public void A_space_that_only_waits_for_the_one_behind_it_is_called_blocked()
     {
         // The plan never takes more mat places than there are, yet trays are refused there while the table is full and short.
-        StudyResult result = Roomy(Short());
-        GroupResult mats = result.Groups[0] with { Shortage = Estimate(0, 0, 0, 0, 0) };
+        var result = Roomy(Short());
+        var mats = result.Groups[0] with { Shortage = Estimate(0, 0, 0, 0, 0) };
 
         var verdict = Verdict.Of(result with { Groups = result.Groups.SetItem(0, mats) });
 
@@ -87,22 +109,24 @@ public partial class VerdictTests
             "The heat mats are blocked, not short: in 94 % of seasons (95 % interval 92 to 95 %) trays are refused a place, typically on 5 April "
                 + "(between 1 and 11 April in eight seasons of ten), though the plan never takes more places than there are; the trays there find no "
                 + "place on the hardening table.",
-            verdict.Sentences[4]);
+            verdict.Sentences[4]
+        );
     }
 
     [Fact]
     public void A_space_that_one_crop_overfills_is_not_called_blocked()
     {
         // All mats together have places enough, but one of them would be asked for one place more than it has.
-        StudyResult result = Roomy(Short());
-        SpaceResult mat = result.Spaces[0];
+        var result = Roomy(Short());
+        var mat = result.Spaces[0];
         mat = mat with { Wanted = mat.Wanted.SetItem(3, mat.Wanted[3] with { Most = mat.Places[3] + 1 }) };
-        GroupResult mats = result.Groups[0] with { Shortage = Estimate(0, 0, 0, 0, 0) };
+        var mats = result.Groups[0] with { Shortage = Estimate(0, 0, 0, 0, 0) };
 
         Assert.StartsWith(
             "The heat mats run out first",
             Verdict.Of(result with { Spaces = result.Spaces.SetItem(0, mat), Groups = result.Groups.SetItem(0, mats) }).Sentences[3],
-            StringComparison.Ordinal);
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
@@ -110,8 +134,8 @@ public partial class VerdictTests
     [InlineData(0, 0, 5, 7, "in most seasons nothing is short, in the worst of them 9 trays found no place on one day.")]
     public void The_worst_day_is_told_without_odd_ranges(int p50, int p10, int p90, int seasons, string end)
     {
-        StudyResult result = Short();
-        GroupResult mats = result.Groups[0] with { WorstWaiting = Estimate(p50, p10, p90, 0, 9) with { Seasons = seasons } };
+        var result = Short();
+        var mats = result.Groups[0] with { WorstWaiting = Estimate(p50, p10, p90, 0, 9) with { Seasons = seasons } };
 
         Assert.EndsWith(end, Verdict.Of(result with { Groups = result.Groups.SetItem(0, mats) }).Sentences[3], StringComparison.Ordinal);
     }
@@ -120,19 +144,24 @@ public partial class VerdictTests
     public void Sowings_given_up_are_told_and_a_batch_that_is_hardly_sown_is_named()
     {
         // Of two batches the first is sown in 4 of 1,000 seasons, the second in all, in some of them not in full.
-        StudyResult result = Short();
+        var result = Short();
         DateSpread rare = new(s_fifth, s_fifth, s_fifth, 4, 1000);
-        DateSpread always = rare with { Happened = 1000 };
-        BatchResult hardly = result.Batches[0] with { SownFirst = rare, GivenUp = Estimate(5, 5, 5, 0, 5) };
-        BatchResult partly = result.Batches[1] with { SownFirst = always, GivenUp = Estimate(0, 0, 0, 0, 1) };
+        var always = rare with { Happened = 1000 };
+        var hardly = result.Batches[0] with { SownFirst = rare, GivenUp = Estimate(5, 5, 5, 0, 5) };
+        var partly = result.Batches[1] with { SownFirst = always, GivenUp = Estimate(0, 0, 0, 0, 1) };
 
         var verdict = Verdict.Of(result with { Batches = [hardly, partly] });
 
-        Assert.Contains($"Hardly or never sown: {hardly.Plan.Order.Id} (in 4 of 1,000 seasons).", verdict.Sentences, StringComparer.Ordinal);
+        Assert.Contains(
+            $"Hardly or never sown: {hardly.Plan.Order.Id} (in 4 of 1,000 seasons).",
+            verdict.Sentences,
+            StringComparer.Ordinal
+        );
         Assert.Contains(
             "Sowings had to wait too long and are given up unsown, all or a part, in 2 of 2 batches; in most seasons in 1 of them.",
             verdict.Sentences,
-            StringComparer.Ordinal);
+            StringComparer.Ordinal
+        );
     }
 
     // Three days of waiting are allowed: sown on Friday 9 April what is planned for Monday 5 is in time, a day later it is not.
@@ -141,23 +170,27 @@ public partial class VerdictTests
     [InlineData(10, true)]
     public void A_batch_that_is_mostly_sown_too_late_is_named(int last, bool isNamed)
     {
-        StudyResult result = Short();
+        var result = Short();
         DateSpread first = new(s_fifth, s_fifth, s_fifth, 1000, 1000);
         DateOnly end = new(2027, 4, last);
-        BatchResult batch = result.Batches[0] with
+        var batch = result.Batches[0] with
         {
             Plan = result.Batches[0].Plan with { SowOn = s_fifth },
             SownFirst = first,
             SownLast = first with { P50 = end, P90 = end },
         };
 
-        string said = $"Sown later than the plan allows: {batch.Plan.Order.Id} (the last typically on {last} April, planned for 5 April).";
+        var said = $"Sown later than the plan allows: {batch.Plan.Order.Id} (the last typically on {last} April, planned for 5 April).";
         Assert.Equal(isNamed, Verdict.Of(result with { Batches = [batch] }).Sentences.Contains(said, StringComparer.Ordinal));
     }
 
     /// <summary>The same, but no space is ever asked for more places than it has.</summary>
-    private static StudyResult Roomy(StudyResult result) => result with
-    {
-        Spaces = [.. result.Spaces.Select(space => space with { Wanted = [.. space.Wanted.Select(_ => new DaySpread(0, 0, 0, 0, 0, 0))] })],
-    };
+    private static StudyResult Roomy(StudyResult result) =>
+        result with
+        {
+            Spaces =
+            [
+                .. result.Spaces.Select(space => space with { Wanted = [.. space.Wanted.Select(_ => new DaySpread(0, 0, 0, 0, 0, 0))] }),
+            ],
+        };
 }

@@ -8,7 +8,8 @@ namespace BenchSim.Report.Tests;
 /// <summary>What the verdict says, word for word. The Wilson intervals are worked by hand in the comments.</summary>
 public partial class VerdictTests
 {
-    private const string InTime = "(In time is at most 3 days after the planned day, days on which only the weather held them back not counted.)";
+    private const string InTime =
+        "(In time is at most 3 days after the planned day, days on which only the weather held them back not counted.)";
 
     private static readonly DateOnly s_fifth = new(2027, 4, 5);
 
@@ -16,7 +17,7 @@ public partial class VerdictTests
     public void A_plan_short_of_mats_is_told_so()
     {
         // 340 of 1000: centre (0.34 + 1.92073/1000)/1.0038415 = 0.340613; half 1.959964/1.0038415 * sqrt(0.2244/1000 + 3.84146/4e6) = 0.029312.
-        StudyResult result = Short();
+        var result = Short();
         var verdict = Verdict.Of(result);
 
         Assert.False(verdict.Fits);
@@ -37,10 +38,13 @@ public partial class VerdictTests
                 "Out, but late: typically 700 plants (between 300 and 1,200 in eight seasons of ten).",
                 "Never out: no plants in most seasons, but 120 or more in one season of ten.",
             ],
-            verdict.Sentences.ToArray());
+            verdict.Sentences.ToArray()
+        );
         Assert.Contains(verdict.LeavesOut, sentence => sentence.Contains("overstate", StringComparison.Ordinal));
         Assert.Contains(verdict.LeavesOut, sentence => sentence.Contains("forecast is taken as perfect", StringComparison.Ordinal));
-        Assert.Contains(verdict.LeavesOut, sentence => sentence.Contains("tenth to the ninetieth percentile of 1,000 seasons", StringComparison.Ordinal));
+        Assert.Contains(verdict.LeavesOut, sentence =>
+            sentence.Contains("tenth to the ninetieth percentile of 1,000 seasons", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -57,13 +61,21 @@ public partial class VerdictTests
                 "No tray is refused a place in any of the 1,000 seasons.",
                 "12,400 plants wanted: all are out in time in every one of 1,000 seasons. " + InTime,
             ],
-            verdict.Sentences.ToArray());
+            verdict.Sentences.ToArray()
+        );
     }
 
     [Fact]
     public void A_plan_that_never_fits_is_not_called_impossible()
     {
-        var verdict = Verdict.Of(Short() with { Fits = Figures.Chance(0, 1000), FitsWeatherCounted = Figures.Chance(0, 1000), Causes = Causes(1000) });
+        var verdict = Verdict.Of(
+            Short() with
+            {
+                Fits = Figures.Chance(0, 1000),
+                FitsWeatherCounted = Figures.Chance(0, 1000),
+                Causes = Causes(1000),
+            }
+        );
 
         Assert.False(verdict.Fits);
         Assert.Equal("The plan does not fit in any season played.", verdict.Headline);
@@ -72,9 +84,24 @@ public partial class VerdictTests
     }
 
     [Theory]
-    [InlineData(999, true, "The plan fits in nearly every season.", "The plan fits in 99.9 % of 1,000 seasons (95 % interval 99.4 to 100 %).")]
-    [InlineData(905, null, "The plan may fit, but the seasons played are too few to say whether it fits in nine seasons of ten.", "The plan fits in 91 % of 1,000 seasons (95 % interval 89 to 92 %).")]
-    [InlineData(600, false, "The plan fits more often than not, but not reliably.", "The plan fits in 60 % of 1,000 seasons (95 % interval 57 to 63 %).")]
+    [InlineData(
+        999,
+        true,
+        "The plan fits in nearly every season.",
+        "The plan fits in 99.9 % of 1,000 seasons (95 % interval 99.4 to 100 %)."
+    )]
+    [InlineData(
+        905,
+        null,
+        "The plan may fit, but the seasons played are too few to say whether it fits in nine seasons of ten.",
+        "The plan fits in 91 % of 1,000 seasons (95 % interval 89 to 92 %)."
+    )]
+    [InlineData(
+        600,
+        false,
+        "The plan fits more often than not, but not reliably.",
+        "The plan fits in 60 % of 1,000 seasons (95 % interval 57 to 63 %)."
+    )]
     [InlineData(1, false, "The plan does not fit in most seasons.", "The plan fits in 0.1 % of 1,000 seasons (95 % interval 0 to 0.6 %).")]
     public void Headlines_follow_the_interval(int hits, bool? fits, string headline, string first)
     {
@@ -93,8 +120,11 @@ public partial class VerdictTests
 
         Assert.False(verdict.Fits);
         Assert.Equal("The plan fits in 3 of 7 seasons (95 % interval 16 to 75 %).", verdict.Sentences[0]);
-        Assert.Equal("These are only 7 seasons: take every figure as a rough guide, and play at least 30, better 1,000, before deciding "
-            + "anything.", verdict.Sentences[1]);
+        Assert.Equal(
+            "These are only 7 seasons: take every figure as a rough guide, and play at least 30, better 1,000, before deciding "
+                + "anything.",
+            verdict.Sentences[1]
+        );
     }
 
     [Fact]
@@ -111,87 +141,110 @@ public partial class VerdictTests
                 "No tray is refused a place in the one season played.",
                 "12,400 plants wanted: all are out in time in the one season played. " + InTime,
             ],
-            verdict.Sentences.ToArray());
+            verdict.Sentences.ToArray()
+        );
     }
 
     [Fact]
     public void A_shortage_in_the_wanted_figure_alone_is_told_with_care()
     {
-        StudyResult result = Fitting(1000);
+        var result = Fitting(1000);
         var groups = result.Groups.SetItem(1, result.Groups[1] with { Shortage = Estimate(6, 2, 9, 0, 12) });
 
         Assert.Contains(
             "Yet with places without limit the plan would use more of the benches than there are: the most it lacks on one day is "
                 + "typically 6 places (between 2 and 9 in eight seasons of ten). The trays find room by other ways here, so nothing is "
-                    + "short; keep an eye on it.",
+                + "short; keep an eye on it.",
             Verdict.Of(result with { Groups = groups }).Sentences,
-            StringComparer.Ordinal);
+            StringComparer.Ordinal
+        );
     }
 
     [Fact]
     public void The_first_to_run_out_is_not_the_odd_early_season()
     {
         // The tables run out earlier in the year, but in 30 seasons against 940: the mats come first.
-        StudyResult result = Short();
+        var result = Short();
         var table = result.Groups[2] with { RunsOutOn = new DateSpread(new(2027, 2, 10), new(2027, 2, 10), new(2027, 2, 10), 30, 1000) };
 
-        Assert.StartsWith("The heat mats run out first", Verdict.Of(result with { Groups = result.Groups.SetItem(2, table) }).Sentences[3], StringComparison.Ordinal);
+        Assert.StartsWith(
+            "The heat mats run out first",
+            Verdict.Of(result with { Groups = result.Groups.SetItem(2, table) }).Sentences[3],
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void A_site_without_mats_is_told_that_it_has_none()
     {
-        StudyResult result = Short();
+        var result = Short();
         var mats = result.Groups[0] with { Places = [.. result.Groups[0].Places.Select(_ => 0)] };
 
-        Assert.StartsWith("The site has no heat mat places, but trays ask for them: in 94 % of "
-            + "seasons", Verdict.Of(result with { Groups = result.Groups.SetItem(0, mats) }).Sentences[3], StringComparison.Ordinal);
+        Assert.StartsWith(
+            "The site has no heat mat places, but trays ask for them: in 94 % of " + "seasons",
+            Verdict.Of(result with { Groups = result.Groups.SetItem(0, mats) }).Sentences[3],
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void One_tray_has_no_place()
     {
-        StudyResult result = Short();
+        var result = Short();
         var mats = result.Groups[0] with { WorstWaiting = Estimate(1, 1, 3, 0, 4) };
 
-        Assert.Contains("about 1 tray has no place (1 to 3 in eight seasons of ten)", Verdict.Of(result with { Groups = result.Groups.SetItem(0, mats) }).Sentences[3], StringComparison.Ordinal);
+        Assert.Contains(
+            "about 1 tray has no place (1 to 3 in eight seasons of ten)",
+            Verdict.Of(result with { Groups = result.Groups.SetItem(0, mats) }).Sentences[3],
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void Where_a_tray_takes_more_than_one_place_places_are_counted()
     {
-        StudyResult result = Short();
-        Scenario scenario = result.Plan.Scenario with { TrayTypes = [result.Plan.Scenario.TrayTypes[0] with { PlacesEach = 2 }] };
+        var result = Short();
+        var scenario = result.Plan.Scenario with { TrayTypes = [result.Plan.Scenario.TrayTypes[0] with { PlacesEach = 2 }] };
 
-        Assert.Contains("about 12 places are missing (8 to 17", Verdict.Of(result with { Plan = result.Plan with { Scenario = scenario } }).Sentences[3], StringComparison.Ordinal);
+        Assert.Contains(
+            "about 12 places are missing (8 to 17",
+            Verdict.Of(result with { Plan = result.Plan with { Scenario = scenario } }).Sentences[3],
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void Two_causes_as_frequent_are_both_named()
     {
-        ImmutableSortedDictionary<Cause, int> causes = Causes(330).SetItem(Cause.Germination, 330);
+        var causes = Causes(330).SetItem(Cause.Germination, 330);
 
         Assert.Equal(
             "In 330 of the 660 seasons that do not fit, the cause is want of room: with places without limit the same season would have fitted. "
                 + "As often, the cause is loss of plants: even with room for all, too few come up or live.",
-            Verdict.Of(Short() with { Causes = causes }).Sentences[2]);
+            Verdict.Of(Short() with { Causes = causes }).Sentences[2]
+        );
     }
 
     [Fact]
-    public void Weather_counted_is_told_where_it_differs() => Assert.Contains(
-        "Counting also the days on which only the weather held trays back, it fits in 30 % of 1,000 seasons (95 % interval 27 to 33 %).",
-        Verdict.Of(Short() with { FitsWeatherCounted = Figures.Chance(300, 1000) }).Sentences,
-        StringComparer.Ordinal);
+    public void Weather_counted_is_told_where_it_differs() =>
+        Assert.Contains(
+            "Counting also the days on which only the weather held trays back, it fits in 30 % of 1,000 seasons (95 % interval 27 to 33 %).",
+            Verdict.Of(Short() with { FitsWeatherCounted = Figures.Chance(300, 1000) }).Sentences,
+            StringComparer.Ordinal
+        );
 
     [Fact]
     public void Reliefs_in_force_are_named_in_their_order()
     {
-        StudyResult result = Short();
-        Scenario scenario = result.Plan.Scenario with { Rules = new SiteRules { Reliefs = [Relief.TableEarly, Relief.Aisle] } };
+        var result = Short();
+        var scenario = result.Plan.Scenario with { Rules = new SiteRules { Reliefs = [Relief.TableEarly, Relief.Aisle] } };
         var verdict = Verdict.Of(result with { Plan = result.Plan with { Scenario = scenario } });
 
-        Assert.Equal("Ways of making room in force, in this order: take trays to the table early, stand trays in the aisle. The report "
-            + "counts each use.", verdict.LeavesOut[0]);
+        Assert.Equal(
+            "Ways of making room in force, in this order: take trays to the table early, stand trays in the aisle. The report "
+                + "counts each use.",
+            verdict.LeavesOut[0]
+        );
     }
 
     [Fact]
@@ -199,26 +252,42 @@ public partial class VerdictTests
     {
         string[] LeftOut(WeatherInput weather)
         {
-            StudyResult result = Short();
-            return [.. Verdict.Of(result with { Plan = result.Plan with { Scenario = result.Plan.Scenario with { Weather = weather } } }).LeavesOut];
+            var result = Short();
+            return
+            [
+                .. Verdict
+                    .Of(result with { Plan = result.Plan with { Scenario = result.Plan.Scenario with { Weather = weather } } })
+                    .LeavesOut,
+            ];
         }
 
         const string less = "differ somewhat less from one another than real ones";
         Assert.Contains(LeftOut(SyntheticHeat.Weather("weather.csv", 4)), sentence => sentence.Contains(less, StringComparison.Ordinal));
-        Assert.Contains(LeftOut(SyntheticHeat.Weather("weather.csv", 4)), sentence => sentence.Contains("4.0 years of record, which is short", StringComparison.Ordinal));
-        Assert.DoesNotContain(LeftOut(SyntheticHeat.Weather("weather.csv", 12)), sentence => sentence.Contains("short", StringComparison.Ordinal));
-        Assert.Contains(LeftOut(SyntheticHeat.Normals("site.toml")), sentence => sentence.Contains("monthly normals", StringComparison.Ordinal));
-        Assert.DoesNotContain(LeftOut(new RecordedWeather([], null, "weather.csv")), sentence => sentence.Contains(less, StringComparison.Ordinal));
+        Assert.Contains(LeftOut(SyntheticHeat.Weather("weather.csv", 4)), sentence =>
+            sentence.Contains("4.0 years of record, which is short", StringComparison.Ordinal)
+        );
+        Assert.DoesNotContain(LeftOut(SyntheticHeat.Weather("weather.csv", 12)), sentence =>
+            sentence.Contains("short", StringComparison.Ordinal)
+        );
+        Assert.Contains(LeftOut(SyntheticHeat.Normals("site.toml")), sentence =>
+            sentence.Contains("monthly normals", StringComparison.Ordinal)
+        );
+        Assert.DoesNotContain(LeftOut(new RecordedWeather([], null, "weather.csv")), sentence =>
+            sentence.Contains(less, StringComparison.Ordinal)
+        );
     }
 
     [Fact]
     public void Dates_carry_the_year_where_the_play_runs_into_a_second_one()
     {
-        StudyResult result = Short();
+        var result = Short();
         var verdict = Verdict.Of(result with { Plan = result.Plan with { Days = 400 } });
 
-        Assert.Contains("typically on 5 April 2027 (between 1 and 11 April 2027 in eight seasons of "
-            + "ten)", verdict.Sentences[3], StringComparison.Ordinal);
+        Assert.Contains(
+            "typically on 5 April 2027 (between 1 and 11 April 2027 in eight seasons of " + "ten)",
+            verdict.Sentences[3],
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -227,7 +296,7 @@ public partial class VerdictTests
     /// <summary>1,000 seasons, mats short in April.</summary>
     private static StudyResult Short()
     {
-        StudyResult result = Fitting(1000);
+        var result = Fitting(1000);
         return result with
         {
             Fits = Figures.Chance(340, 1000),
@@ -263,8 +332,8 @@ public partial class VerdictTests
     /// <summary>Nothing waits, nothing is late.</summary>
     private static StudyResult Fitting(int seasons)
     {
-        StudyResult result = SyntheticStudy.Tiny();
-        Estimate none = Estimate(0, 0, 0, 0, 0) with { Seasons = seasons };
+        var result = SyntheticStudy.Tiny();
+        var none = Estimate(0, 0, 0, 0, 0) with { Seasons = seasons };
         return result with
         {
             Seasons = seasons,
@@ -280,18 +349,33 @@ public partial class VerdictTests
             PlantsShort = none,
             Discarded = none,
             StillStanding = none,
-            Groups = [.. result.Groups.Select(group => group with { RunsOut = Figures.Chance(0, seasons), RunsOutOn = new(null, null, null, 0, seasons), Shortage = none, WorstWaiting = none })],
+            Groups =
+            [
+                .. result.Groups.Select(group =>
+                    group with
+                    {
+                        RunsOut = Figures.Chance(0, seasons),
+                        RunsOutOn = new(null, null, null, 0, seasons),
+                        Shortage = none,
+                        WorstWaiting = none,
+                    }
+                ),
+            ],
         };
     }
 
-    private static ImmutableSortedDictionary<Cause, int> Causes(int place) => ImmutableSortedDictionary.CreateRange(new Dictionary<Cause, int>
-    {
-        [Cause.Place] = place,
-        [Cause.ThrownOut] = 0,
-        [Cause.Germination] = 0,
-        [Cause.SlowGrowth] = 0,
-        [Cause.Hold] = 0,
-    });
+    private static ImmutableSortedDictionary<Cause, int> Causes(int place) =>
+        ImmutableSortedDictionary.CreateRange(
+            new Dictionary<Cause, int>
+            {
+                [Cause.Place] = place,
+                [Cause.ThrownOut] = 0,
+                [Cause.Germination] = 0,
+                [Cause.SlowGrowth] = 0,
+                [Cause.Hold] = 0,
+            }
+        );
 
-    private static Estimate Estimate(double p50, double p10, double p90, double least, double most) => new(p50, 1, p10, p50, p90, p90, least, most, 1000);
+    private static Estimate Estimate(double p50, double p10, double p90, double least, double most) =>
+        new(p50, 1, p10, p50, p90, p90, least, most, 1000);
 }

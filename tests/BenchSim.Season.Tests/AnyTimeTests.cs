@@ -63,7 +63,9 @@ public class AnyTimeTests
     public void What_never_comes_up_is_thrown_out_at_the_daily_hour()
     {
         var slow = Crop() with { EmergeHeat = 150, EmergeGiveUpDays = 14 };
-        var result = PlayOnce(Scenario([Mat(1), Bench(1), Table(1)], [Batch("a", 50, Monday) with { SetOut = Monday.AddDays(40) }], AnyTime, [slow]));
+        var result = PlayOnce(
+            Scenario([Mat(1), Bench(1), Table(1)], [Batch("a", 50, Monday) with { SetOut = Monday.AddDays(40) }], AnyTime, [slow])
+        );
         Assert.Equal([1, 0], Held(result, 0, 13, 14));
         Assert.Equal(1, result.Batches[0].Discarded[(int)DiscardReason.NeverCameUp]);
     }
@@ -73,7 +75,9 @@ public class AnyTimeTests
     [Fact]
     public void Hands_begin_anew_each_day_not_each_time()
     {
-        var result = PlayOnce(Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 250, Monday)], AnyTime with { SowTraysADay = 2 }, [Quick]));
+        var result = PlayOnce(
+            Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 250, Monday)], AnyTime with { SowTraysADay = 2 }, [Quick])
+        );
         Assert.Equal([2, 2, 1, 0], result.Sown[..4]);
     }
 
@@ -81,7 +85,9 @@ public class AnyTimeTests
     [Fact]
     public void A_flat_is_potted_up_at_the_hour_at_which_it_is_ready()
     {
-        var batch = PlayOnce(Scenario([Mat(1), Bench(3), Table(3)], [PotUpBatch("p", 120, Monday, seedsPerFlat: 120)], AnyTime, [Quick])).Batches[0];
+        var batch = PlayOnce(
+            Scenario([Mat(1), Bench(3), Table(3)], [PotUpBatch("p", 120, Monday, seedsPerFlat: 120)], AnyTime, [Quick])
+        ).Batches[0];
         Assert.Equal((9, 3), (batch.PottedUp, batch.TraysStarted));
     }
 

@@ -17,7 +17,12 @@ public class ClimateAndHeatTests
         // up 1 + (103.3 - 17.5) / 10.5 = 9.171 days after sowing. It leaves the mat as early as 1 in 1,000 is up: 103.3 exp(-3.09 x 0.6) = 16.2.
         var tomato = Crop() with { EmergeBaseC = 7.5, EmergeOptimumC = 25, EmergeHeat = 103.3, EmergeSigma = 0.6, LeaveMatAt = 0.001 };
         var mat = Mat(4) with { MatC = 25 };
-        var scenario = Scenario([mat, Bench(4), Table(4)], [Batch("a", 50, Monday)], new SiteRules { MediumOffsetK = -2.0000001 }, [tomato]);
+        var scenario = Scenario(
+            [mat, Bench(4), Table(4)],
+            [Batch("a", 50, Monday)],
+            new SiteRules { MediumOffsetK = -2.0000001 },
+            [tomato]
+        );
         var watch = new EmergenceWitness();
         new SeasonPlayer(Plan(scenario), 1).Play(0, PlaceLimits.AsGiven, new SeasonResult(), watch);
         Assert.Equal(1 + ((103.3 - 17.5) / 10.5), watch.DaysToEmergence, 1e-5);
@@ -63,7 +68,8 @@ public class ClimateAndHeatTests
             [Mat(40), Bench(40), Table(40)],
             [Batch("a", 500, Monday, "lettuce") with { Germination = 0.95, TestedOn = Monday.AddDays(-100) }],
             new SiteRules { SeedStorage = new SeedStorage(10, 20) },
-            [lettuce]);
+            [lettuce]
+        );
         var aged = Plan(scenario).Batches[0];
         Assert.Equal(0.577, aged.Germination, 0.001);
         var fresh = Plan(scenario with { Rules = scenario.Rules with { SeedStorage = null } }).Batches[0];
@@ -78,7 +84,17 @@ public class ClimateAndHeatTests
         var model = WeatherModel.FromNormals(new WeatherNormals { Months = [.. months], Source = "test" });
         var scenario = Scenario([Mat(4), Bench(4), Table(4)], [Batch("a", 200, Monday)], weather: new GeneratedWeather(model, null)) with
         {
-            Houses = [new House { Id = "main", Name = "Main", NightC = 12, DayC = 15, Heat = Heated(4) }],
+            Houses =
+            [
+                new House
+                {
+                    Id = "main",
+                    Name = "Main",
+                    NightC = 12,
+                    DayC = 15,
+                    Heat = Heated(4),
+                },
+            ],
         };
         var player = new SeasonPlayer(Plan(scenario), 5);
         var (first, again, next) = (new SeasonResult(), new SeasonResult(), new SeasonResult());
@@ -95,15 +111,16 @@ public class ClimateAndHeatTests
         return scenario with { Houses = [scenario.Houses[0] with { Heat = heat, Opening = opening }] };
     }
 
-    private static HouseHeat Heated(double uValue) => new()
-    {
-        Shell = new HouseShell(100, 0, 0, 50, 30, 120),
-        Covering = "test",
-        UValue = uValue,
-        AirChanges = 0,
-        Fuel = Fuels.Propane,
-        Efficiency = 0.8,
-    };
+    private static HouseHeat Heated(double uValue) =>
+        new()
+        {
+            Shell = new HouseShell(100, 0, 0, 50, 30, 120),
+            Covering = "test",
+            UValue = uValue,
+            AirChanges = 0,
+            Fuel = Fuels.Propane,
+            Efficiency = 0.8,
+        };
 
     private sealed class EmergenceWitness : ISeasonWitness
     {

@@ -12,10 +12,10 @@ public class ConservationTests
     {
         var plans = 0;
         RandomSites.GenScenario.Each(900, 24, scenario => ForPlan(scenario, plan =>
-        {
-            plans++;
-            CheckSeason(plan);
-        }));
+            {
+                plans++;
+                CheckSeason(plan);
+            }));
 
         // A random site may have no plan at all; those that have one must still be many.
         Assert.True(plans >= FixedSample.CasesOf(500), $"only {plans} plans were played");
@@ -83,19 +83,24 @@ public class ConservationTests
             {
                 var held = result.Held[space][day];
                 Assert.True(held >= 0);
-                Assert.True(held <= places[day] + aisle || held <= result.Held[space][day - 1], $"space {space} day {day}: {held} of {places[day]}");
+                Assert.True(
+                    held <= places[day] + aisle || held <= result.Held[space][day - 1],
+                    $"space {space} day {day}: {held} of {places[day]}"
+                );
             }
         }
     }
 
     private static void CheckGrains(SeasonPlan plan)
     {
-        var results = Enum.GetValues<LotGrain>().Select(grain =>
-        {
-            var result = new SeasonResult();
-            new SeasonPlayer(plan, 5, grain, null).Play(1, PlaceLimits.AsGiven, result);
-            return result;
-        }).ToList();
+        var results = Enum.GetValues<LotGrain>()
+            .Select(grain =>
+            {
+                var result = new SeasonResult();
+                new SeasonPlayer(plan, 5, grain, null).Play(1, PlaceLimits.AsGiven, result);
+                return result;
+            })
+            .ToList();
         foreach (var other in results.Skip(1))
         {
             Assert.Equal(results[0].Held, other.Held);
@@ -108,7 +113,10 @@ public class ConservationTests
     {
         var roomy = plan with
         {
-            Scenario = plan.Scenario with { Spaces = [.. plan.Scenario.Spaces.Select(space => space with { Places = space.Places * 50, Changes = [] })] },
+            Scenario = plan.Scenario with
+            {
+                Spaces = [.. plan.Scenario.Spaces.Select(space => space with { Places = space.Places * 50, Changes = [] })],
+            },
         };
         var (first, second) = (new SeasonResult(), new SeasonResult());
         new SeasonPlayer(plan, 5).Play(0, PlaceLimits.None, first);

@@ -9,8 +9,14 @@ namespace BenchSim.Season.Tests;
 /// </summary>
 internal static class FixedSample
 {
-    private static readonly double s_more =
-        double.TryParse(Environment.GetEnvironmentVariable("BENCHSIM_MORE_CASES"), NumberStyles.Float, CultureInfo.InvariantCulture, out var factor) ? factor : 1;
+    private static readonly double s_more = double.TryParse(
+        Environment.GetEnvironmentVariable("BENCHSIM_MORE_CASES"),
+        NumberStyles.Float,
+        CultureInfo.InvariantCulture,
+        out var factor
+    )
+        ? factor
+        : 1;
 
     /// <summary>How many cases are drawn where so many were asked for: at least 1.</summary>
     public static int CasesOf(int asked) => Math.Max(1, (int)(asked * s_more));

@@ -85,9 +85,7 @@ public class GanttTests
     public void A_flat_whose_trays_find_no_room_waits_whole()
     {
         // The flat needs 3 places and its own is freed first: two bench places are not enough until day 17, when the other batch's tray leaves.
-        var scenario = Scenario(
-            [Mat(2), Bench(3), Table(4)],
-            [Batch("a", 50, Monday), PotUpBatch("p", 120, Monday, seedsPerFlat: 120)]);
+        var scenario = Scenario([Mat(2), Bench(3), Table(4)], [Batch("a", 50, Monday), PotUpBatch("p", 120, Monday, seedsPerFlat: 120)]);
         var result = PlayOnce(scenario);
         Assert.Equal([2, 2, 2], Held(result, 1, 10, 12));
         Assert.Equal(3, result.Waiting[1][10]);
@@ -134,18 +132,32 @@ public class GanttTests
         var scenario = Scenario(
             [Mat(4), Bench(4), Table(4)],
             [Batch("a", 200, Monday) with { SetOut = Monday.AddDays(wanted), Place = new SourcePlace("plan.csv", 2, 1) }],
-            new SiteRules { SlackDays = 3 });
+            new SiteRules { SlackDays = 3 }
+        );
         var plan = Plan(scenario);
         Assert.Equal(Monday.AddDays(wanted), plan.Batches[0].SetOutOn);
         string[] expected = wanted switch
         {
-            29 => ["plan.csv:2:1: batch \"a\" sown on 2027-03-01 is ready for the field on 2027-03-22, 8 days before the wanted 2027-03-30: "
-                + "its trays are past their best after 7 days and thrown out after 21; sow it later, or want it sooner"],
-            42 => ["plan.csv:2:1: batch \"a\" sown on 2027-03-01 is ready for the field on 2027-03-22, 21 days before the wanted 2027-04-12: "
-                + "its trays are past their best after 7 days and thrown out after 21; sow it later, or want it sooner"],
+            29 =>
+            [
+                "plan.csv:2:1: batch \"a\" sown on 2027-03-01 is ready for the field on 2027-03-22, 8 days before the wanted 2027-03-30: "
+                    + "its trays are past their best after 7 days and thrown out after 21; sow it later, or want it sooner",
+            ],
+            42 =>
+            [
+                "plan.csv:2:1: batch \"a\" sown on 2027-03-01 is ready for the field on 2027-03-22, 21 days before the wanted 2027-04-12: "
+                    + "its trays are past their best after 7 days and thrown out after 21; sow it later, or want it sooner",
+            ],
             _ => [],
         };
-        Assert.Equal<string[]>(expected, [.. plan.Warnings.Select(warning => warning.ToString()).Where(warning => warning.StartsWith("plan.csv", StringComparison.Ordinal))]);
+        Assert.Equal<string[]>(
+            expected,
+            [
+                .. plan
+                    .Warnings.Select(warning => warning.ToString())
+                    .Where(warning => warning.StartsWith("plan.csv", StringComparison.Ordinal)),
+            ]
+        );
     }
 
     [Fact]

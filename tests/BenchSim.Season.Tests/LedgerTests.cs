@@ -11,9 +11,12 @@ public class LedgerTests
     [Fact]
     public void Trays_are_held_by_their_grower()
     {
-        var result = PlayOnce(Scenario(
-            [Mat(9), Bench(9), Table(9)],
-            [Batch("a", 50, Monday), Batch("b", 200, Monday, grower: "Ben"), Batch("c", 100, Monday)]));
+        var result = PlayOnce(
+            Scenario(
+                [Mat(9), Bench(9), Table(9)],
+                [Batch("a", 50, Monday), Batch("b", 200, Monday, grower: "Ben"), Batch("c", 100, Monday)]
+            )
+        );
         Assert.Equal(2, result.HeldByGrower.Length);
         Assert.Equal([3, 3], result.HeldByGrower[0][..2]);
         Assert.Equal([4, 4], result.HeldByGrower[1][..2]);
@@ -26,10 +29,13 @@ public class LedgerTests
     [Fact]
     public void The_last_flat_fills_no_tray_more_than_its_seedlings_need()
     {
-        var batch = PlayOnce(Scenario(
-            [Mat(2), Bench(9), Table(9)],
-            [PotUpBatch("p", 150, Monday, seedsPerFlat: 50)],
-            new SiteRules { SowWaitDays = 9, SowGiveUpDays = 1 })).Batches[0];
+        var batch = PlayOnce(
+            Scenario(
+                [Mat(2), Bench(9), Table(9)],
+                [PotUpBatch("p", 150, Monday, seedsPerFlat: 50)],
+                new SiteRules { SowWaitDays = 9, SowGiveUpDays = 1 }
+            )
+        ).Batches[0];
         Assert.Equal((2, 1, 2, 100), (batch.FlatsSown, batch.GivenUp, batch.TraysStarted, batch.PlantsOut));
     }
 
@@ -38,7 +44,13 @@ public class LedgerTests
     [Fact]
     public void What_is_left_over_when_the_planned_trays_are_filled_is_thrown_out_wherever_it_stands()
     {
-        var plan = Plan(Scenario([Mat(1), Bench(9), Table(9)], [PotUpBatch("p", 50, Monday, seedsPerFlat: 50)], new SiteRules { SowWaitDays = 30, SowGiveUpDays = 40 }));
+        var plan = Plan(
+            Scenario(
+                [Mat(1), Bench(9), Table(9)],
+                [PotUpBatch("p", 50, Monday, seedsPerFlat: 50)],
+                new SiteRules { SowWaitDays = 30, SowGiveUpDays = 40 }
+            )
+        );
         var result = new SeasonResult();
         new SeasonPlayer(plan with { Batches = [plan.Batches[0] with { Flats = 4 }] }, 7).Play(0, PlaceLimits.AsGiven, result);
         var batch = result.Batches[0];
@@ -53,10 +65,13 @@ public class LedgerTests
     [Fact]
     public void A_flat_for_which_the_hands_do_not_suffice_ends_the_potting_of_the_day()
     {
-        var result = PlayOnce(Scenario(
-            [Mat(9), Bench(9), Table(9)],
-            [PotUpBatch("p", 200, Monday, seedsPerFlat: 100), PotUpBatch("q", 50, Monday, seedsPerFlat: 50)],
-            new SiteRules { PotUpTraysADay = 3 }));
+        var result = PlayOnce(
+            Scenario(
+                [Mat(9), Bench(9), Table(9)],
+                [PotUpBatch("p", 200, Monday, seedsPerFlat: 100), PotUpBatch("q", 50, Monday, seedsPerFlat: 50)],
+                new SiteRules { PotUpTraysADay = 3 }
+            )
+        );
         Assert.Equal([2, 3, 0], result.Potted[10..13]);
         Assert.Equal((11, 11), (result.Batches[0].PottedUp, result.Batches[1].PottedUp));
     }
@@ -66,7 +81,9 @@ public class LedgerTests
     public void What_comes_up_on_its_last_day_stays()
     {
         var slow = Crop() with { EmergeHeat = 140, EmergeGiveUpDays = 14 };
-        var result = PlayOnce(Scenario([Mat(1), Bench(1), Table(1)], [Batch("a", 50, Monday) with { SetOut = Monday.AddDays(40) }], crops: [slow]));
+        var result = PlayOnce(
+            Scenario([Mat(1), Bench(1), Table(1)], [Batch("a", 50, Monday) with { SetOut = Monday.AddDays(40) }], crops: [slow])
+        );
         Assert.Equal(0, result.Batches[0].TraysDiscarded);
         Assert.Equal([1, 0], Held(result, 0, 13, 14));
         Assert.Equal(1, result.Held[1][14]);
@@ -90,7 +107,9 @@ public class LedgerTests
     [Fact]
     public void Luck_moves_no_planned_date()
     {
-        var plan = Plan(Scenario([Mat(4), Bench(4), Table(4)], [Batch("a", 200, Monday)], crops: [Crop() with { EmergeCv = 0.5, GrowthCv = 0.5 }])).Batches[0];
+        var plan = Plan(
+            Scenario([Mat(4), Bench(4), Table(4)], [Batch("a", 200, Monday)], crops: [Crop() with { EmergeCv = 0.5, GrowthCv = 0.5 }])
+        ).Batches[0];
         Assert.Equal((3, 17, 21), (DayOf(plan.EmergeOn), DayOf(plan.TableOn), DayOf(plan.SetOutOn)));
 
         static int DayOf(DateOnly date) => date.DayNumber - Monday.DayNumber;
@@ -103,7 +122,9 @@ public class LedgerTests
     public void What_has_not_come_up_in_its_days_is_thrown_out(bool bottomHeat)
     {
         var slow = Crop() with { EmergeHeat = 150, EmergeGiveUpDays = 14, BottomHeat = bottomHeat };
-        var result = PlayOnce(Scenario([Mat(1), Bench(1), Table(1)], [Batch("a", 50, Monday) with { SetOut = Monday.AddDays(40) }], crops: [slow]));
+        var result = PlayOnce(
+            Scenario([Mat(1), Bench(1), Table(1)], [Batch("a", 50, Monday) with { SetOut = Monday.AddDays(40) }], crops: [slow])
+        );
         Assert.Equal([1, 0, 0], Held(result, bottomHeat ? 0 : 1, 13, 15));
         Assert.Equal(1, result.Batches[0].Discarded[(int)DiscardReason.NeverCameUp]);
         Assert.Equal(50, result.Batches[0].PlantsShort);
@@ -115,7 +136,9 @@ public class LedgerTests
     [Fact]
     public void Trays_that_still_stand_on_the_last_day_may_be_past_their_best_too()
     {
-        var batch = PlayOnce(Scenario([Mat(30), Bench(30), Table(0)], [Batch("a", 22 * 50, Monday)], new SiteRules { SowTraysADay = 1, SowGiveUpDays = 60 })).Batches[0];
+        var batch = PlayOnce(
+            Scenario([Mat(30), Bench(30), Table(0)], [Batch("a", 22 * 50, Monday)], new SiteRules { SowTraysADay = 1, SowGiveUpDays = 60 })
+        ).Batches[0];
         Assert.Equal((12, 10), (batch.TraysDiscarded, batch.TraysStanding));
         Assert.Equal((20, 20), (batch.OverHeld, batch.OverHeldForPlace));
     }
@@ -125,10 +148,18 @@ public class LedgerTests
     [Fact]
     public void Flats_that_still_stand_on_the_last_day_are_counted()
     {
-        var batch = PlayOnce(Scenario(
-            [Mat(40), Bench(11), Table(40)],
-            [PotUpBatch("p", 120, Monday, seedsPerFlat: 120) with { TrayId = "big", Flats = 30 }],
-            new SiteRules { SowTraysADay = 1, SowWaitDays = 60, SowGiveUpDays = 60 })).Batches[0];
+        var batch = PlayOnce(
+            Scenario(
+                [Mat(40), Bench(11), Table(40)],
+                [PotUpBatch("p", 120, Monday, seedsPerFlat: 120) with { TrayId = "big", Flats = 30 }],
+                new SiteRules
+                {
+                    SowTraysADay = 1,
+                    SowWaitDays = 60,
+                    SowGiveUpDays = 60,
+                }
+            )
+        ).Batches[0];
         Assert.Equal((30, 0, 26, 4), (batch.FlatsSown, batch.FlatsPotted, batch.FlatsDiscarded, batch.FlatsStanding));
     }
 
@@ -138,8 +169,14 @@ public class LedgerTests
     [InlineData(-0.1, 2)]
     public void Trays_are_carried_in_from_a_night_colder_than_does_damage(double night, int carried)
     {
-        var weather = new RecordedWeather([.. Enumerable.Range(-7, 200).Select(day => new DailyWeather(Monday.AddDays(day), day == 21 ? night : 10, 12, 0))], null, "record.csv");
-        var result = PlayOnce(Scenario([Mat(2), Bench(2), Table(2)], [Batch("a", 100, Monday)], new SiteRules { ForecastNights = 1 }, weather: weather));
+        var weather = new RecordedWeather(
+            [.. Enumerable.Range(-7, 200).Select(day => new DailyWeather(Monday.AddDays(day), day == 21 ? night : 10, 12, 0))],
+            null,
+            "record.csv"
+        );
+        var result = PlayOnce(
+            Scenario([Mat(2), Bench(2), Table(2)], [Batch("a", 100, Monday)], new SiteRules { ForecastNights = 1 }, weather: weather)
+        );
         Assert.Equal([0, carried, 0], result.CarriedIn[19..22]);
     }
 }

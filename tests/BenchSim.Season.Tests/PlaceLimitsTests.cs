@@ -83,7 +83,10 @@ public class PlaceLimitsTests
                 {
                     var days = result.Waiting[space].Skip(week * 7).Take(7).Sum();
                     waited += days;
-                    Assert.Equal(days, Enumerable.Range(0, spaces + 1).Sum(from => result.Refused[SeasonResult.RefusedRow(from, space, spaces)][week]));
+                    Assert.Equal(
+                        days,
+                        Enumerable.Range(0, spaces + 1).Sum(from => result.Refused[SeasonResult.RefusedRow(from, space, spaces)][week])
+                    );
                 }
             }
         });
@@ -101,8 +104,16 @@ public class PlaceLimitsTests
 
         Assert.Equal(
             ["as given", "no limits", "without 1,2", "space 0 +2", "space 1 -3"],
-            new[] { PlaceLimits.AsGiven, PlaceLimits.None, PlaceLimits.Without(1, 2), PlaceLimits.Adding(0, 2), PlaceLimits.Adding(1, -3) }.Select(limits => limits.ToString()!),
-            StringComparer.Ordinal);
+            new[]
+            {
+                PlaceLimits.AsGiven,
+                PlaceLimits.None,
+                PlaceLimits.Without(1, 2),
+                PlaceLimits.Adding(0, 2),
+                PlaceLimits.Adding(1, -3),
+            }.Select(limits => limits.ToString()!),
+            StringComparer.Ordinal
+        );
 
         static (bool First, bool Second, int Added) Said(PlaceLimits limits) => (limits.IsLimited(0), limits.IsLimited(1), limits.Added(1));
     }
@@ -114,7 +125,19 @@ public class PlaceLimitsTests
         var scenario = Scenario([Mat(1), Bench(1, house: "late"), Table(1)], [Batch("a", 50, Monday)]);
         scenario = scenario with
         {
-            Houses = scenario.Houses.Add(new House { Id = "late", Name = "Late", NightC = 20, DayC = 20, VentC = 20, DayLiftK = 0, Opening = HouseOpening.FromDate, OpensOn = Monday.AddDays(20) }),
+            Houses = scenario.Houses.Add(
+                new House
+                {
+                    Id = "late",
+                    Name = "Late",
+                    NightC = 20,
+                    DayC = 20,
+                    VentC = 20,
+                    DayLiftK = 0,
+                    Opening = HouseOpening.FromDate,
+                    OpensOn = Monday.AddDays(20),
+                }
+            ),
         };
         Assert.Equal([0, 0, 1], Held(PlayOnce(scenario, PlaceLimits.Adding(1, 5)), 1, 19, 21));
     }
@@ -124,7 +147,14 @@ public class PlaceLimitsTests
     public void A_result_that_is_used_again_keeps_nothing_of_the_season_before()
     {
         var crowded = new SeasonPlayer(
-            Plan(Scenario([Mat(1), Bench(2), Table(2)], [Batch("a", 50, Monday) with { SetOut = Monday.AddDays(49) }, Batch("b", 300, Monday.AddDays(4))])), 1);
+            Plan(
+                Scenario(
+                    [Mat(1), Bench(2), Table(2)],
+                    [Batch("a", 50, Monday) with { SetOut = Monday.AddDays(49) }, Batch("b", 300, Monday.AddDays(4))]
+                )
+            ),
+            1
+        );
         var roomy = new SeasonPlayer(Plan(Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 50, Monday), Batch("b", 50, Monday)])), 1);
         var (used, fresh) = (new SeasonResult(), new SeasonResult());
         crowded.Play(0, PlaceLimits.AsGiven, used);
@@ -141,7 +171,15 @@ public class PlaceLimitsTests
     {
         var crop = Crop() with { StandLoss = 0.1, GrowthCv = 0.2, EmergeCv = 0.2 };
         var player = new SeasonPlayer(
-            Plan(Scenario([Mat(2), Bench(3), Table(2)], [Batch("a", 200, Monday), PotUpBatch("b", 150, Monday.AddDays(4), seedsPerFlat: 50)], crops: [crop])), 1);
+            Plan(
+                Scenario(
+                    [Mat(2), Bench(3), Table(2)],
+                    [Batch("a", 200, Monday), PotUpBatch("b", 150, Monday.AddDays(4), seedsPerFlat: 50)],
+                    crops: [crop]
+                )
+            ),
+            1
+        );
         var (given, free) = (new SeasonResult(), new SeasonResult());
         Play(200);
         var before = GC.GetAllocatedBytesForCurrentThread();

@@ -99,10 +99,19 @@ internal static class RandomSites
         from swings in Gen.Double[0, 6].Array[400]
         from rains in Gen.Double[0, 30].Array[400]
         select new RecordedWeather(
-            [.. Enumerable.Range(0, 400).Select(day => new DailyWeather(
-                Monday.AddDays(day - 40), start + (day / 12.0) - swings[day], start + (day / 12.0) + 8 + swings[day], rains[day] > 20 ? rains[day] : 0))],
+            [
+                .. Enumerable
+                    .Range(0, 400)
+                    .Select(day => new DailyWeather(
+                        Monday.AddDays(day - 40),
+                        start + (day / 12.0) - swings[day],
+                        start + (day / 12.0) + 8 + swings[day],
+                        rains[day] > 20 ? rains[day] : 0
+                    )),
+            ],
             2027,
-            "weather.csv");
+            "weather.csv"
+        );
 
     /// <summary>Random scenarios that have a plan.</summary>
     public static readonly Gen<Scenario> GenScenario =
@@ -120,19 +129,43 @@ internal static class RandomSites
         select Scenario(
             [
                 Mat(mats),
-                Bench(bench) with { AislePlaces = aisle, Changes = [new PlacesFrom(Monday.AddDays(40), Math.Max(0, bench - change))] },
-                Bench(second, "bench2", "second") with { AislePlaces = aisle },
+                Bench(bench) with
+                {
+                    AislePlaces = aisle,
+                    Changes = [new PlacesFrom(Monday.AddDays(40), Math.Max(0, bench - change))],
+                },
+                Bench(second, "bench2", "second") with
+                {
+                    AislePlaces = aisle,
+                },
                 Table(table),
             ],
             batches.Select((batch, index) => batch with { Id = $"b{index}" }),
             rules,
             crops.Select((crop, index) => crop with { Id = $"crop{index}" }),
-            weather) with
+            weather
+        ) with
         {
             Houses =
             [
-                new House { Id = "main", Name = "Main", NightC = 17, DayC = 18, VentC = 25, DayLiftK = 6 },
-                new House { Id = "second", Name = "Second", NightC = 13, DayC = 13, Opening = (HouseOpening)opening, OpensOn = opening == 1 ? Monday.AddDays(20) : null },
+                new House
+                {
+                    Id = "main",
+                    Name = "Main",
+                    NightC = 17,
+                    DayC = 18,
+                    VentC = 25,
+                    DayLiftK = 6,
+                },
+                new House
+                {
+                    Id = "second",
+                    Name = "Second",
+                    NightC = 13,
+                    DayC = 13,
+                    Opening = (HouseOpening)opening,
+                    OpensOn = opening == 1 ? Monday.AddDays(20) : null,
+                },
             ],
             Play = new PlaySettings(1, 11),
         };

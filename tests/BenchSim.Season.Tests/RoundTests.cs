@@ -19,13 +19,17 @@ public class RoundTests
         var weather = new RecordedWeather(
             [.. Enumerable.Range(-40, 400).Select(day => new DailyWeather(Monday.AddDays(day), day is >= 30 and <= 32 ? 2 : 10, 12, 0))],
             2027,
-            "weather.csv");
-        var result = PlayOnce(Scenario(
-            [Bench(4), Table(4)],
-            [Batch("a", 50, Monday) with { SetOut = Monday.AddDays(35) }],
-            new SiteRules { ForecastNights = 0 },
-            [Unheated],
-            weather));
+            "weather.csv"
+        );
+        var result = PlayOnce(
+            Scenario(
+                [Bench(4), Table(4)],
+                [Batch("a", 50, Monday) with { SetOut = Monday.AddDays(35) }],
+                new SiteRules { ForecastNights = 0 },
+                [Unheated],
+                weather
+            )
+        );
 
         Assert.Equal(29, result.Batches[0].OnTable);
         Assert.Equal(35, result.Batches[0].OutLast);
@@ -37,11 +41,14 @@ public class RoundTests
     [Fact]
     public void A_tray_that_the_last_pass_does_not_ask_does_not_wait()
     {
-        var result = PlayOnce(Scenario(
-            [Bench(1) with { AislePlaces = 1 }, Table(0)],
-            [Batch("a", 50, Monday) with { SetOut = Monday.AddDays(35) }],
-            new SiteRules { Reliefs = [Relief.Aisle] },
-            [Unheated]));
+        var result = PlayOnce(
+            Scenario(
+                [Bench(1) with { AislePlaces = 1 }, Table(0)],
+                [Batch("a", 50, Monday) with { SetOut = Monday.AddDays(35) }],
+                new SiteRules { Reliefs = [Relief.Aisle] },
+                [Unheated]
+            )
+        );
 
         Assert.Equal(0, result.Waiting[1][17]);
         Assert.Equal(1, result.Waiting[1][29]);
@@ -51,11 +58,19 @@ public class RoundTests
     [Fact]
     public void A_sowing_is_given_up_only_after_the_reliefs_of_the_round()
     {
-        var result = PlayOnce(Scenario(
-            [Bench(1) with { AislePlaces = 1 }, Table(4)],
-            [Batch("a", 100, Monday)],
-            new SiteRules { Reliefs = [Relief.Aisle], SowWaitDays = 0, SowGiveUpDays = 0 },
-            [Unheated]));
+        var result = PlayOnce(
+            Scenario(
+                [Bench(1) with { AislePlaces = 1 }, Table(4)],
+                [Batch("a", 100, Monday)],
+                new SiteRules
+                {
+                    Reliefs = [Relief.Aisle],
+                    SowWaitDays = 0,
+                    SowGiveUpDays = 0,
+                },
+                [Unheated]
+            )
+        );
 
         Assert.Equal(2, result.Sown[0]);
         Assert.Equal(0, result.Batches[0].GivenUp);
@@ -66,10 +81,13 @@ public class RoundTests
     [Fact]
     public void A_relief_that_does_not_open_brings_no_further_pass()
     {
-        var result = PlayOnce(Scenario(
-            [Mat(2), Bench(2), Table(5)],
-            [Batch("x", 50, Monday) with { SetOut = Monday.AddDays(35) }, Batch("y", 100, Monday.AddDays(18))],
-            new SiteRules { Reliefs = [Relief.OffMatEarly] }));
+        var result = PlayOnce(
+            Scenario(
+                [Mat(2), Bench(2), Table(5)],
+                [Batch("x", 50, Monday) with { SetOut = Monday.AddDays(35) }, Batch("y", 100, Monday.AddDays(18))],
+                new SiteRules { Reliefs = [Relief.OffMatEarly] }
+            )
+        );
 
         Assert.Equal(1, result.Waiting[1][21]);
         Assert.Equal(22, result.Batches[0].OnTable);
@@ -80,7 +98,9 @@ public class RoundTests
     [Fact]
     public void A_sowing_that_would_fit_does_not_overtake_on_the_mat()
     {
-        var result = PlayOnce(Scenario([Mat(1), Bench(3), Table(9)], [Batch("a", 20, Monday) with { TrayId = "big" }, Batch("b", 50, Monday)]));
+        var result = PlayOnce(
+            Scenario([Mat(1), Bench(3), Table(9)], [Batch("a", 20, Monday) with { TrayId = "big" }, Batch("b", 50, Monday)])
+        );
         Assert.Equal((3, 3), (result.Batches[0].SownFirst, result.Batches[1].SownFirst));
         Assert.Equal([3, 3, 3, 0], result.Waiting[0][..4]);
         Assert.Equal([0, 0, 0, 1], Held(result, 0, 0, 3));
@@ -90,11 +110,14 @@ public class RoundTests
     [Fact]
     public void A_sowing_that_would_fit_does_not_overtake_on_the_bench()
     {
-        var result = PlayOnce(Scenario(
-            [Bench(1), Table(9)],
-            [Batch("a", 20, Monday) with { TrayId = "big" }, Batch("b", 50, Monday.AddDays(1))],
-            new SiteRules { SowWaitDays = 9, SowGiveUpDays = 2 },
-            [Unheated]));
+        var result = PlayOnce(
+            Scenario(
+                [Bench(1), Table(9)],
+                [Batch("a", 20, Monday) with { TrayId = "big" }, Batch("b", 50, Monday.AddDays(1))],
+                new SiteRules { SowWaitDays = 9, SowGiveUpDays = 2 },
+                [Unheated]
+            )
+        );
         Assert.Equal((1, -1), (result.Batches[0].GivenUp, result.Batches[0].SownLast));
         Assert.Equal((0, 3), (result.Batches[1].GivenUp, result.Batches[1].SownFirst));
     }
@@ -103,14 +126,24 @@ public class RoundTests
     [Fact]
     public void From_the_day_it_tries_the_benches_a_refused_sowing_keeps_them_too()
     {
-        var result = PlayOnce(Scenario(
-            [Mat(0), Bench(1), Table(9)],
-            [
-                Batch("a", 20, Monday) with { TrayId = "big", SetOut = Monday.AddDays(30) },
-                Batch("b", 50, Monday.AddDays(1), "cool") with { SetOut = Monday.AddDays(35) },
-            ],
-            new SiteRules { SowWaitDays = 1, SowGiveUpDays = 1 },
-            [Crop(), Unheated with { Id = "cool" }]));
+        var result = PlayOnce(
+            Scenario(
+                [Mat(0), Bench(1), Table(9)],
+                [
+                    Batch("a", 20, Monday) with
+                    {
+                        TrayId = "big",
+                        SetOut = Monday.AddDays(30),
+                    },
+                    Batch("b", 50, Monday.AddDays(1), "cool") with
+                    {
+                        SetOut = Monday.AddDays(35),
+                    },
+                ],
+                new SiteRules { SowWaitDays = 1, SowGiveUpDays = 1 },
+                [Crop(), Unheated with { Id = "cool" }]
+            )
+        );
         Assert.Equal((1, 2), (result.Batches[0].GivenUp, result.Batches[1].SownFirst));
     }
 
@@ -120,12 +153,15 @@ public class RoundTests
     public void A_day_without_hands_left_is_no_hold()
     {
         var weather = Nights(day => day < 25 ? 10 : 13);
-        var result = PlayOnce(Scenario(
-            [Mat(9), Bench(9), Table(9)],
-            [Batch("a", 100, Monday), Batch("b", 50, Monday, "tender")],
-            new SiteRules { SetOutTraysADay = 1, ForecastNights = 1 },
-            [Crop(), Crop("tender") with { FieldAboveC = 12 }],
-            weather));
+        var result = PlayOnce(
+            Scenario(
+                [Mat(9), Bench(9), Table(9)],
+                [Batch("a", 100, Monday), Batch("b", 50, Monday, "tender")],
+                new SiteRules { SetOutTraysADay = 1, ForecastNights = 1 },
+                [Crop(), Crop("tender") with { FieldAboveC = 12 }],
+                weather
+            )
+        );
         Assert.Equal((21, 22, 24), (result.Batches[0].OutFirst, result.Batches[0].OutLast, result.Batches[1].OutLast));
         Assert.Equal((0, 1), (result.Batches[0].HoldTrayDays, result.Batches[1].HoldTrayDays));
 
@@ -140,11 +176,14 @@ public class RoundTests
     [InlineData(0, 0, -1)]
     public void A_cold_table_holds_only_while_it_has_a_place(int places, int hold, int onTable)
     {
-        var result = PlayOnce(Scenario(
-            [Mat(1), Bench(1), Table(places)],
-            [Batch("a", 50, Monday)],
-            new SiteRules { ForecastNights = 1 },
-            weather: Nights(day => day is >= 18 and <= 22 ? 2 : 10)));
+        var result = PlayOnce(
+            Scenario(
+                [Mat(1), Bench(1), Table(places)],
+                [Batch("a", 50, Monday)],
+                new SiteRules { ForecastNights = 1 },
+                weather: Nights(day => day is >= 18 and <= 22 ? 2 : 10)
+            )
+        );
         Assert.Equal((hold, onTable), (result.Batches[0].HoldTrayDays, result.Batches[0].OnTable));
         Assert.Equal([0, 0, 0, 0, 0, 1 - places], result.Waiting[2][17..23]);
     }
@@ -154,11 +193,14 @@ public class RoundTests
     [Fact]
     public void A_tray_goes_to_the_table_early_at_the_very_hour_of_its_threshold()
     {
-        var result = PlayOnce(Scenario(
-            [Bench(1), Table(4)],
-            [Batch("a", 50, Monday) with { SetOut = Monday.AddDays(35) }, Batch("b", 50, Monday.AddDays(10))],
-            new SiteRules { Reliefs = [Relief.TableEarly], EarlyTableAt = 0.5 },
-            [Unheated]));
+        var result = PlayOnce(
+            Scenario(
+                [Bench(1), Table(4)],
+                [Batch("a", 50, Monday) with { SetOut = Monday.AddDays(35) }, Batch("b", 50, Monday.AddDays(10))],
+                new SiteRules { Reliefs = [Relief.TableEarly], EarlyTableAt = 0.5 },
+                [Unheated]
+            )
+        );
         Assert.Equal((10, 10), (result.Batches[0].OnTable, result.Batches[1].SownFirst));
         Assert.Equal([1L], result.ReliefUses);
     }
@@ -170,17 +212,20 @@ public class RoundTests
     [InlineData(0.6, 4)]
     public void A_tray_leaves_the_mat_early_at_the_very_hour_of_its_threshold(double earlyAt, int day)
     {
-        var result = PlayOnce(Scenario(
-            [Mat(1), Bench(4), Table(4)],
-            [Batch("a", 50, Monday), Batch("b", 50, Monday.AddDays(3))],
-            new SiteRules { Reliefs = [Relief.OffMatEarly], EarlyOffMatAt = earlyAt },
-            [Crop() with { EmergeSigma = 0.2, LeaveMatAt = 0.9 }]));
+        var result = PlayOnce(
+            Scenario(
+                [Mat(1), Bench(4), Table(4)],
+                [Batch("a", 50, Monday), Batch("b", 50, Monday.AddDays(3))],
+                new SiteRules { Reliefs = [Relief.OffMatEarly], EarlyOffMatAt = earlyAt },
+                [Crop() with { EmergeSigma = 0.2, LeaveMatAt = 0.9 }]
+            )
+        );
         Assert.Equal((day, day), (result.Batches[0].OffMat, result.Batches[1].SownFirst));
         Assert.Equal([4L - day], result.ReliefUses);
     }
 
-    private static RecordedWeather Nights(Func<int, double> lowest) => new(
-        [.. Enumerable.Range(-40, 400).Select(day => new DailyWeather(Monday.AddDays(day), lowest(day), 14, 0))], 2027, "weather.csv");
+    private static RecordedWeather Nights(Func<int, double> lowest) =>
+        new([.. Enumerable.Range(-40, 400).Select(day => new DailyWeather(Monday.AddDays(day), lowest(day), 14, 0))], 2027, "weather.csv");
 
     // Alike in both dates, they are asked by name, whatever their order in the plan.
     [Fact]

@@ -27,7 +27,10 @@ public class WantedPlacesTests
     {
         var lucky = Crop() with { EmergeCv = 0.4, GrowthCv = 0.3 };
         var scenario = Scenario(
-            [Mat(1), Bench(1), Table(1)], [Batch("a", 40, Monday) with { TrayId = "big" }, PotUpBatch("p", 120, Monday.AddDays(7), seedsPerFlat: 120)], crops: [lucky]);
+            [Mat(1), Bench(1), Table(1)],
+            [Batch("a", 40, Monday) with { TrayId = "big" }, PotUpBatch("p", 120, Monday.AddDays(7), seedsPerFlat: 120)],
+            crops: [lucky]
+        );
         var player = new SeasonPlayer(Plan(scenario), 7);
         var wanted = new WantedPlaces(player.Another());
         var result = new SeasonResult();
@@ -38,7 +41,10 @@ public class WantedPlacesTests
             for (var kind = 0; kind < 3; kind++)
             {
                 // The spaces of the site stand in the order of the kinds: mat, bench, table.
-                Assert.Equal(result.Held[kind], Enumerable.Range(0, player.Plan.Days).Select(day => wanted.ByBatch.Sum(batch => batch[kind][day])));
+                Assert.Equal(
+                    result.Held[kind],
+                    Enumerable.Range(0, player.Plan.Days).Select(day => wanted.ByBatch.Sum(batch => batch[kind][day]))
+                );
             }
         }
     }

@@ -17,8 +17,8 @@ public class FuelTests
     public void Fuel_is_heat_over_content_and_efficiency_month_by_month()
     {
         // Day 0 is 1 March: days 0 to 30 are March, day 31 is 1 April. Season one burns 2 gallons in March and 1 in April, season two 4 and 1.
-        StudyResult result = Play(Season(2, 1), Season(4, 1));
-        HouseResult main = result.Houses[0];
+        var result = Play(Season(2, 1), Season(4, 1));
+        var main = result.Houses[0];
         Assert.Equal(4, main.Fuel!.Value.Mean, 1e-3);
         Assert.Equal(3, main.Fuel.Value.P10, 1e-3);
         Assert.Equal(5, main.Fuel.Value.P90, 1e-3);
@@ -31,7 +31,7 @@ public class FuelTests
     [Fact]
     public void A_house_without_a_heater_has_no_fuel()
     {
-        HouseResult annex = Play(Season(2, 1)).Houses[1];
+        var annex = Play(Season(2, 1)).Houses[1];
         Assert.Null(annex.Fuel);
         Assert.Empty(annex.Months);
     }
@@ -40,7 +40,7 @@ public class FuelTests
     public void Mats_use_their_watts_on_the_days_they_hold_trays()
     {
         // 12 days x 24 h x 500 W x 0.5 = 72 kWh.
-        StudyResult result = Play(Season(0, 0));
+        var result = Play(Season(0, 0));
         Assert.Equal(72, Assert.Single(result.MatPower).KilowattHours.Mean, 1e-9);
     }
 
@@ -48,7 +48,7 @@ public class FuelTests
     public void Fuel_is_shared_by_place_days_in_the_house_that_burnt_it()
     {
         // In the main house (spaces 0 and 1) Zinta holds 30 of 40 place-days; what Ada holds in the annex and on the table burns nothing.
-        StudyResult result = Shared();
+        var result = Shared();
         Assert.Equal(0.75, result.Growers.Single(grower => grower.Grower == "Zinta").FuelShare, 1e-12);
         Assert.Equal(0.25, result.Growers.Single(grower => grower.Grower == "Ada").FuelShare, 1e-12);
         Assert.All(Play(Season(0, 0)).Growers, grower => Assert.Equal(double.NaN, grower.FuelShare));
@@ -59,9 +59,9 @@ public class FuelTests
     {
         // As above, the main house burns 3 gallons: at 2.40 each 7.20, of which Zinta bears 3/4 and Ada 1/4. The mats (space 0) draw 72 kWh: at
         // 0.25 each 18.00, all Zinta's, who alone has trays on them. Zinta: 5.40 + 18.00 = 23.40; Ada: 1.80; together 25.20.
-        StudyResult result = Shared();
+        var result = Shared();
         GrowerCost[] costs = [.. GrowerCost.Of(Priced(result, 2.40, 0.25))];
-        int zinta = result.Growers.Select(grower => grower.Grower).ToList().IndexOf("Zinta");
+        var zinta = result.Growers.Select(grower => grower.Grower).ToList().IndexOf("Zinta");
         Assert.Equal(23.40, costs[zinta].Amount, 1e-3);
         Assert.Equal(1.80, costs[1 - zinta].Amount, 1e-3);
         Assert.Equal(23.40 / 25.20, costs[zinta].Share, 1e-4);
@@ -76,40 +76,68 @@ public class FuelTests
 
     private static StudyResult Shared()
     {
-        SeasonResult season = Season(2, 1);
+        var season = Season(2, 1);
         (season.TrayDays[0][0], season.TrayDays[0][1]) = (10, 20);
         (season.TrayDays[1][1], season.TrayDays[1][2], season.TrayDays[1][3]) = (10, 500, 500);
         return Play(season);
     }
 
-    private static StudyResult Priced(StudyResult result, double? gallon, double? kilowattHour) => result with
-    {
-        Houses = [.. result.Houses.Select(house => house.House.Heat is null ? house : house with { House = house.House with { Heat = house.House.Heat with { Price = gallon } } })],
-        MatPower = [.. result.MatPower.Select(mats => mats with { Space = mats.Space with { Power = mats.Space.Power! with { Price = kilowattHour } } })],
-    };
-
-    private static SeasonPlan Heated(SeasonPlan plan) => plan with
-    {
-        Scenario = plan.Scenario with
+    private static StudyResult Priced(StudyResult result, double? gallon, double? kilowattHour) =>
+        result with
         {
-            Houses = [plan.Scenario.Houses[0] with { Heat = Heat }, .. plan.Scenario.Houses.Skip(1)],
-            Spaces = [plan.Scenario.Spaces[0] with { Power = new MatPower(500, 0.5, null, null, null) }, .. plan.Scenario.Spaces.Skip(1)],
-        },
-    };
+            Houses =
+            [
+                .. result.Houses.Select(house =>
+                    house.House.Heat is null
+                        ? house
+                        : house with
+                        {
+                            House = house.House with { Heat = house.House.Heat with { Price = gallon } },
+                        }
+                ),
+            ],
+            MatPower =
+            [
+                .. result.MatPower.Select(mats =>
+                    mats with
+                    {
+                        Space = mats.Space with { Power = mats.Space.Power! with { Price = kilowattHour } },
+                    }
+                ),
+            ],
+        };
 
-    private static HouseHeat Heat => new()
-    {
-        Shell = HouseShell.Hoop(6, 14),
-        Covering = "double polyethylene",
-        UValue = 4.5,
-        AirChanges = 1,
-        Fuel = Fuels.Propane,
-        Efficiency = 0.8,
-    };
+    private static SeasonPlan Heated(SeasonPlan plan) =>
+        plan with
+        {
+            Scenario = plan.Scenario with
+            {
+                Houses = [plan.Scenario.Houses[0] with { Heat = Heat }, .. plan.Scenario.Houses.Skip(1)],
+                Spaces =
+                [
+                    plan.Scenario.Spaces[0] with
+                    {
+                        Power = new MatPower(500, 0.5, null, null, null),
+                    },
+                    .. plan.Scenario.Spaces.Skip(1),
+                ],
+            },
+        };
+
+    private static HouseHeat Heat =>
+        new()
+        {
+            Shell = HouseShell.Hoop(6, 14),
+            Covering = "double polyethylene",
+            UValue = 4.5,
+            AirChanges = 1,
+            Fuel = Fuels.Propane,
+            Efficiency = 0.8,
+        };
 
     private static SeasonResult Season(int march, int april)
     {
-        SeasonResult season = Seasons.Quiet(Plan);
+        var season = Seasons.Quiet(Plan);
         season.HeatWattHours[0][30] = march * GallonWattHours;
         season.HeatWattHours[0][31] = april * GallonWattHours;
         season.DaysOpen[0] = 40;
@@ -120,8 +148,11 @@ public class FuelTests
     private static StudyResult Play(params SeasonResult[] seasons)
     {
         SeasonTally tally = new(new PlanShape(Plan));
-        foreach (SeasonResult season in seasons)
+        foreach (var season in seasons)
+        {
             tally.Add(season, season);
+        }
+
         return tally.ToResult(1);
     }
 }

@@ -12,7 +12,7 @@ public class RealSeasonTests
     [Fact]
     public void Any_number_of_threads_gives_the_same_result()
     {
-        string alone = ResultText.Of(Play(1));
+        var alone = ResultText.Of(Play(1));
 
         Assert.Equal(alone, ResultText.Of(Play(2)));
         Assert.Equal(alone, ResultText.Of(Play(5)));
@@ -21,7 +21,7 @@ public class RealSeasonTests
     [Fact]
     public void The_parts_of_the_answer_agree_with_each_other()
     {
-        StudyResult result = Play(0);
+        var result = Play(0);
 
         Assert.True(result.Spaces[1].TrayDays.Mean > 0);
         Assert.Equal(2100, result.PlantsInTime.Mean + result.PlantsLate.Mean + result.PlantsShort.Mean, 1e-9);
@@ -29,7 +29,7 @@ public class RealSeasonTests
         Assert.Equal(1, result.Growers.Sum(grower => grower.Share), 1e-12);
         Assert.Equal(result.Seasons - result.FitsWeatherCounted.Hits, result.Causes.Values.Sum());
         Assert.Equal(result.Work.Hours.Mean, result.Work.HoursByWeek.Sum(), 1e-9);
-        foreach (SpaceResult space in result.Spaces)
+        foreach (var space in result.Spaces)
         {
             Assert.Equal(space.Held.Sum(day => day.Mean), space.TrayDays.Mean, 1e-9);
             Assert.All(space.Held.Zip(space.Places), day => Assert.InRange(day.First.Most, 0, day.Second));
@@ -37,5 +37,15 @@ public class RealSeasonTests
     }
 
     private static StudyResult Play(int threads) =>
-        StudyRunner.Play(Plan, new StudyOptions { Seasons = 60, Seed = 3, Threads = threads }, null, CancellationToken.None);
+        StudyRunner.Play(
+            Plan,
+            new StudyOptions
+            {
+                Seasons = 60,
+                Seed = 3,
+                Threads = threads,
+            },
+            null,
+            CancellationToken.None
+        );
 }

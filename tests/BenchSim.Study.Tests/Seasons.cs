@@ -9,9 +9,15 @@ internal static class Seasons
     /// <summary>A season in which nothing happens and everything fits.</summary>
     public static SeasonResult Quiet(SeasonPlan plan)
     {
-        SeasonResult season = new() { Fits = true, FitsWeatherCounted = true, SownInTime = true, NoneOverHeldForPlace = true };
+        SeasonResult season = new()
+        {
+            Fits = true,
+            FitsWeatherCounted = true,
+            SownInTime = true,
+            NoneOverHeldForPlace = true,
+        };
         Shape(plan, season);
-        foreach (BatchOutcome batch in season.Batches)
+        foreach (var batch in season.Batches)
         {
             batch.SownFirst = batch.SownLast = batch.OffMat = batch.PottedUp = batch.OnTable = -1;
             batch.OutFirst = batch.OutMedian = batch.OutLast = -1;
@@ -24,44 +30,66 @@ internal static class Seasons
     public static void Draw(SeasonPlan plan, int season, PlaceLimits limits, SeasonResult result)
     {
         if (result.Held.Length == 0)
+        {
             Shape(plan, result);
+        }
+
         Random random = new((season * 2) + (limits == PlaceLimits.None ? 1 : 0));
         result.Season = season;
-        for (int space = 0; space < result.Held.Length; space++)
+        for (var space = 0; space < result.Held.Length; space++)
         {
-            int most = plan.Scenario.Spaces[space].Places;
-            for (int day = 0; day < plan.Days; day++)
+            var most = plan.Scenario.Spaces[space].Places;
+            for (var day = 0; day < plan.Days; day++)
             {
                 result.Held[space][day] = random.Next(most + 1);
                 result.Waiting[space][day] = Math.Max(0, random.Next(40) - 34);
             }
         }
 
-        foreach (int[] row in result.HeldByGrower)
-            Fill(row, random, 12);
-        foreach (long[] row in result.TrayDays)
+        foreach (var row in result.HeldByGrower)
         {
-            for (int space = 0; space < row.Length; space++)
-                row[space] = random.Next(3000);
+            Fill(row, random, 12);
         }
 
-        foreach (int[] row in new[] { result.Sown, result.Potted, result.Moved, result.SetOut, result.CarriedIn })
-            Fill(row, random, 9);
-        for (int relief = 0; relief < result.ReliefUses.Length; relief++)
-            result.ReliefUses[relief] = random.Next(50);
-        foreach (long[] row in result.HeatWattHours)
+        foreach (var row in result.TrayDays)
         {
-            for (int day = 0; day < row.Length; day++)
+            for (var space = 0; space < row.Length; space++)
+            {
+                row[space] = random.Next(3000);
+            }
+        }
+
+        foreach (var row in new[] { result.Sown, result.Potted, result.Moved, result.SetOut, result.CarriedIn })
+        {
+            Fill(row, random, 9);
+        }
+
+        for (var relief = 0; relief < result.ReliefUses.Length; relief++)
+        {
+            result.ReliefUses[relief] = random.Next(50);
+        }
+
+        foreach (var row in result.HeatWattHours)
+        {
+            for (var day = 0; day < row.Length; day++)
+            {
                 row[day] = random.Next(90_000);
+            }
         }
 
         Fill(result.DaysOpen, random, plan.Days);
         Fill(result.MatDays, random, plan.Days);
         result.PlantsInTime = result.PlantsOut = 0;
-        for (int batch = 0; batch < result.Batches.Length; batch++)
+        for (var batch = 0; batch < result.Batches.Length; batch++)
+        {
             DrawBatch(result, result.Batches[batch], plan.Batches[batch].Order.Plants, plan.Days, random);
-        foreach (int[] row in result.Refused)
+        }
+
+        foreach (var row in result.Refused)
+        {
             Fill(row, random, 6);
+        }
+
         result.Fits = random.Next(3) > 0;
         result.FitsWeatherCounted = result.Fits && random.Next(3) > 0;
         result.SownInTime = random.Next(3) > 0;
@@ -87,16 +115,19 @@ internal static class Seasons
         batch.GivenUp = random.Next(3);
         batch.HoldTrayDays = random.Next(200);
         batch.TraysStanding = random.Next(3);
-        for (int space = 0; space < batch.BlockedTrayDays.Length; space++)
+        for (var space = 0; space < batch.BlockedTrayDays.Length; space++)
+        {
             batch.BlockedTrayDays[space] = random.Next(4) == 0 ? random.Next(5000) : 0;
+        }
+
         result.PlantsInTime += batch.PlantsInTime;
         result.PlantsOut += Math.Min(wanted, batch.PlantsOut);
     }
 
     private static void Shape(SeasonPlan plan, SeasonResult result)
     {
-        int spaces = plan.Scenario.Spaces.Length;
-        int growers = plan.Batches.Select(batch => batch.Order.Grower).Distinct(StringComparer.Ordinal).Count();
+        var spaces = plan.Scenario.Spaces.Length;
+        var growers = plan.Batches.Select(batch => batch.Order.Grower).Distinct(StringComparer.Ordinal).Count();
         result.Held = Rows<int>(spaces, plan.Days);
         result.Waiting = Rows<int>(spaces, plan.Days);
         result.Refused = Rows<int>((spaces + 1) * spaces, (plan.Days + 6) / 7);
@@ -118,7 +149,9 @@ internal static class Seasons
 
     private static void Fill(int[] row, Random random, int below)
     {
-        for (int i = 0; i < row.Length; i++)
+        for (var i = 0; i < row.Length; i++)
+        {
             row[i] = random.Next(below);
+        }
     }
 }

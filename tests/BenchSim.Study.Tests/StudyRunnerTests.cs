@@ -24,19 +24,25 @@ public class StudyRunnerTests
         Play(37, 3, (season, limits, result) =>
         {
             lock (played)
+            {
                 played.Add((season, limits));
+            }
+
             Seasons.Draw(Plan, season, limits, result);
         });
 
-        foreach (PlaceLimits limits in new[] { PlaceLimits.AsGiven, PlaceLimits.None })
+        foreach (var limits in new[] { PlaceLimits.AsGiven, PlaceLimits.None })
+        {
             Assert.Equal(Enumerable.Range(0, 37), played.Where(each => each.Limits == limits).Select(each => each.Season).Order());
+        }
+
         Assert.Equal(2 * 37, played.Count);
     }
 
     [Fact]
     public void The_result_says_what_made_it()
     {
-        StudyResult result = PlayDrawn(5, 1);
+        var result = PlayDrawn(5, 1);
 
         Assert.Same(Plan, result.Plan);
         Assert.Equal((5, 42UL), (result.Seasons, result.Seed));
@@ -60,19 +66,26 @@ public class StudyRunnerTests
     public void Cancelling_stops_the_play(int threads)
     {
         using CancellationTokenSource source = new();
-        int played = 0;
+        var played = 0;
 
-        OperationCanceledException stopped = Assert.Throws<OperationCanceledException>(() => StudyRunner.Play(
-            Plan,
-            Options(100_000, threads),
-            () => (season, limits, result) =>
-            {
-                if (Interlocked.Increment(ref played) == 50)
-                    source.Cancel();
-                Seasons.Draw(Plan, season, limits, result);
-            },
-            null,
-            source.Token));
+        var stopped = Assert.Throws<OperationCanceledException>(() =>
+            StudyRunner.Play(
+                Plan,
+                Options(100_000, threads),
+                () =>
+                    (season, limits, result) =>
+                    {
+                        if (Interlocked.Increment(ref played) == 50)
+                        {
+                            source.Cancel();
+                        }
+
+                        Seasons.Draw(Plan, season, limits, result);
+                    },
+                null,
+                source.Token
+            )
+        );
 
         // Each thread ends the season it is in, two plays, and starts no other.
         Assert.Equal(source.Token, stopped.CancellationToken);
@@ -86,7 +99,8 @@ public class StudyRunnerTests
         source.Cancel();
 
         Assert.Throws<OperationCanceledException>(() =>
-            StudyRunner.Play(Plan, Options(10, 2), () => (_, _, _) => Assert.Fail("Played."), null, source.Token));
+            StudyRunner.Play(Plan, Options(10, 2), () => (_, _, _) => Assert.Fail("Played."), null, source.Token)
+        );
     }
 
     [Theory]
@@ -94,12 +108,15 @@ public class StudyRunnerTests
     [InlineData(4)]
     public void A_failure_surfaces_as_it_was_and_always_that_of_the_earliest_season(int threads)
     {
-        InvalidOperationException failure = Assert.Throws<InvalidOperationException>(() => Play(200, threads, (season, limits, result) =>
-        {
-            if (season >= 61)
-                throw new InvalidOperationException($"season {season}");
-            Seasons.Draw(Plan, season, limits, result);
-        }));
+        var failure = Assert.Throws<InvalidOperationException>(() => Play(200, threads, (season, limits, result) =>
+            {
+                if (season >= 61)
+                {
+                    throw new InvalidOperationException($"season {season}");
+                }
+
+                Seasons.Draw(Plan, season, limits, result);
+            }));
 
         Assert.Equal("season 61", failure.Message);
     }
@@ -107,7 +124,8 @@ public class StudyRunnerTests
     [Fact]
     public void A_player_that_cannot_be_made_surfaces_too() =>
         Assert.Throws<NotSupportedException>(() =>
-            StudyRunner.Play(Plan, Options(10, 3), () => throw new NotSupportedException(), null, CancellationToken.None));
+            StudyRunner.Play(Plan, Options(10, 3), () => throw new NotSupportedException(), null, CancellationToken.None)
+        );
 
     [Fact]
     public void Bad_options_are_refused()
@@ -120,7 +138,13 @@ public class StudyRunnerTests
 
     private static Func<PlaySeason> Drawing => () => (season, limits, result) => Seasons.Draw(Plan, season, limits, result);
 
-    private static StudyOptions Options(int seasons, int threads) => new() { Seasons = seasons, Seed = 42, Threads = threads };
+    private static StudyOptions Options(int seasons, int threads) =>
+        new()
+        {
+            Seasons = seasons,
+            Seed = 42,
+            Threads = threads,
+        };
 
     private static StudyResult PlayDrawn(int seasons, int threads) =>
         StudyRunner.Play(Plan, Options(seasons, threads), Drawing, null, CancellationToken.None);

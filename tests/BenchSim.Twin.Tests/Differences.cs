@@ -28,7 +28,9 @@ internal static class Differences
 
         for (var row = 0; row < twin.Refused.Length; row++)
         {
-            found = found.Concat(Days($"refused to {row / twin.Held.Length} by {row % twin.Held.Length}", twin.Refused[row], original.Refused[row]));
+            found = found.Concat(
+                Days($"refused to {row / twin.Held.Length} by {row % twin.Held.Length}", twin.Refused[row], original.Refused[row])
+            );
         }
 
         for (var house = 0; house < twin.Heat.Length; house++)
@@ -45,7 +47,10 @@ internal static class Differences
             found = found.Concat(Value($"uses of {kind}", twin.ReliefUses[kind], original.ReliefUses[relief]));
         }
 
-        return found.Concat(twin.Batches.Zip(original.Batches, (one, other) => (one, other)).SelectMany((pair, index) => Batch(plan.Batches[index].Order.Id, pair.one, pair.other)));
+        return found.Concat(
+            twin.Batches.Zip(original.Batches, (one, other) => (one, other))
+                .SelectMany((pair, index) => Batch(plan.Batches[index].Order.Id, pair.one, pair.other))
+        );
     }
 
     private static IEnumerable<string> Batch(string id, BatchOutcome twin, BatchOutcome original)

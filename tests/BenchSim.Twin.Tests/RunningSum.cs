@@ -26,7 +26,9 @@ internal sealed class RunningSum
     public double At(double hour)
     {
         var whole = (int)Math.Floor(hour);
-        return whole >= atHour.Length - 1 ? atHour[^1] : Math.Floor(atHour[whole] + ((hour - whole) * (atHour[whole + 1] - atHour[whole])) + 0.5);
+        return whole >= atHour.Length - 1
+            ? atHour[^1]
+            : Math.Floor(atHour[whole] + ((hour - whole) * (atHour[whole + 1] - atHour[whole])) + 0.5);
     }
 
     /// <summary>The first instant after one instant, up to another, at which so much has been gained since the first; endless when it is not.</summary>
@@ -38,7 +40,8 @@ internal sealed class RunningSum
         }
 
         var start = At(from);
-        for (var left = from; left < to;)
+        var left = from;
+        while (left < to)
         {
             var right = Math.Min(Math.Floor(left) + 1, to);
             if (At(right) - start >= gain)

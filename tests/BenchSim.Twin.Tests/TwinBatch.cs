@@ -25,8 +25,15 @@ internal sealed class TwinBatch
         var reference = plan.Crop.ReferenceC - plan.Crop.GrowthBaseC;
         var growth = luck.Growth(played);
         FlatGrowth = RunningSum.Millionths(growth * plan.Crop.PotUpDays * reference);
-        TrayGrowth = RunningSum.Millionths((growth * plan.Crop.GrowthDays * reference) + (plan.Flat is null ? 0 : plan.Crop.PotUpCheckDays * reference));
-        Unsown = [.. Enumerable.Range(0, plan.Flat is null ? plan.Trays : plan.Flats).Select(index => new TwinTray(this, plan.Flat is not null, index))];
+        TrayGrowth = RunningSum.Millionths(
+            (growth * plan.Crop.GrowthDays * reference) + (plan.Flat is null ? 0 : plan.Crop.PotUpCheckDays * reference)
+        );
+        Unsown =
+        [
+            .. Enumerable
+                .Range(0, plan.Flat is null ? plan.Trays : plan.Flats)
+                .Select(index => new TwinTray(this, plan.Flat is not null, index)),
+        ];
         Outcome.BlockedTrayDays = new long[season.Scenario.Spaces.Length];
         (Outcome.SownFirst, Outcome.SownLast, Outcome.OffMat, Outcome.PottedUp, Outcome.OnTable) = (-1, -1, -1, -1, -1);
         (Outcome.OutFirst, Outcome.OutMedian, Outcome.OutLast) = (-1, -1, -1);
@@ -108,10 +115,15 @@ internal sealed class TwinBatch
             right++;
         }
 
-        var percent = right == 0 ? curve[0].Percent
+        var percent =
+            right == 0 ? curve[0].Percent
             : right == curve.Length ? curve[^1].Percent
-            : curve[right - 1].Percent + ((curve[right].Percent - curve[right - 1].Percent)
-                * (degrees - curve[right - 1].TemperatureC) / (curve[right].TemperatureC - curve[right - 1].TemperatureC));
+            : curve[right - 1].Percent
+                + (
+                    (curve[right].Percent - curve[right - 1].Percent)
+                    * (degrees - curve[right - 1].TemperatureC)
+                    / (curve[right].TemperatureC - curve[right - 1].TemperatureC)
+                );
         return percent / curve.Max(point => point.Percent);
     }
 

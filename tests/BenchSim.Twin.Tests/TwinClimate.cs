@@ -28,11 +28,11 @@ internal sealed class TwinClimate
     public RunningSum Warmth(int space, Crop crop) => Kept(warmth, (space, crop.Id), hour => EmergenceDegrees(crop, MediumAt(space, hour)));
 
     /// <summary>Degree-days towards growth, in the air of a space.</summary>
-    public RunningSum Growth(int space, Crop crop) => Kept(
-        growth,
-        (space, crop.Id),
-        hour => Math.Max(0, Math.Min(AirAt(space, hour), crop.GrowthCapC) - crop.GrowthBaseC)
-            * scenario.Rules.Light[plan.FirstDay.AddDays(hour / 24).Month - 1]);
+    public RunningSum Growth(int space, Crop crop) =>
+        Kept(growth, (space, crop.Id), hour =>
+            Math.Max(0, Math.Min(AirAt(space, hour), crop.GrowthCapC) - crop.GrowthBaseC)
+            * scenario.Rules.Light[plan.FirstDay.AddDays(hour / 24).Month - 1]
+        );
 
     /// <summary>Temperature of the medium of a space, summed over days.</summary>
     public RunningSum Medium(int space) => Kept(medium, space, hour => MediumAt(space, hour));

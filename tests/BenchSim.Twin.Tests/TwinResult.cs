@@ -11,7 +11,13 @@ internal sealed class TwinResult
         (Held, Waiting) = (Table(plan.Scenario.Spaces.Length), Table(plan.Scenario.Spaces.Length));
         Refused = [.. Enumerable.Range(0, (Waiting.Length + 1) * Waiting.Length).Select(_ => new int[(plan.Days + 6) / 7])];
         Heat = [.. plan.Scenario.Houses.Select(_ => new long[plan.Days])];
-        (Sown, Potted, Moved, SetOut, CarriedIn) = (new int[plan.Days], new int[plan.Days], new int[plan.Days], new int[plan.Days], new int[plan.Days]);
+        (Sown, Potted, Moved, SetOut, CarriedIn) = (
+            new int[plan.Days],
+            new int[plan.Days],
+            new int[plan.Days],
+            new int[plan.Days],
+            new int[plan.Days]
+        );
         DaysOpen = new int[plan.Scenario.Houses.Length];
         MatDays = new int[plan.Scenario.Spaces.Length];
         int[][] Table(int rows) => [.. Enumerable.Range(0, rows).Select(_ => new int[plan.Days])];
@@ -39,7 +45,13 @@ internal sealed class TwinResult
 
     public int[] MatDays { get; }
 
-    public Dictionary<Relief, long> ReliefUses { get; } = new() { [Relief.Aisle] = 0, [Relief.OffMatEarly] = 0, [Relief.TableEarly] = 0 };
+    public Dictionary<Relief, long> ReliefUses { get; } =
+        new()
+        {
+            [Relief.Aisle] = 0,
+            [Relief.OffMatEarly] = 0,
+            [Relief.TableEarly] = 0,
+        };
 
     public BatchOutcome[] Batches { get; private set; } = [];
 
@@ -77,8 +89,7 @@ internal sealed class TwinResult
         do
         {
             latest++;
-        }
-        while (!plan.Scenario.Rules.IsWorkDay(plan.FirstDay.AddDays(latest)));
+        } while (!plan.Scenario.Rules.IsWorkDay(plan.FirstDay.AddDays(latest)));
         return latest;
     }
 
@@ -96,7 +107,10 @@ internal sealed class TwinResult
         outcome.PlantsOut = gone.Sum(tray => tray.Plants);
         outcome.PlantsShort = Math.Max(0, wanted - outcome.PlantsOut);
         outcome.PlantsInTime = Math.Min(wanted, gone.Where(tray => DaysLate(tray, excepted: true) <= lateDays).Sum(tray => tray.Plants));
-        outcome.PlantsInTimeWeatherCounted = Math.Min(wanted, gone.Where(tray => DaysLate(tray, excepted: false) <= lateDays).Sum(tray => tray.Plants));
+        outcome.PlantsInTimeWeatherCounted = Math.Min(
+            wanted,
+            gone.Where(tray => DaysLate(tray, excepted: false) <= lateDays).Sum(tray => tray.Plants)
+        );
         if (gone.Count > 0)
         {
             var days = gone.Select(tray => tray.OutDay).Order().ToList();
@@ -115,7 +129,8 @@ internal sealed class TwinResult
         outcome.LatePlantDays += (long)left * Math.Max(0, plan.Days - 1 - batch.SetOutDay);
     }
 
-    private static int DaysLate(TwinTray tray, bool excepted) => Math.Max(0, tray.OutDay - tray.Batch.SetOutDay - (excepted ? tray.HoldDays : 0));
+    private static int DaysLate(TwinTray tray, bool excepted) =>
+        Math.Max(0, tray.OutDay - tray.Batch.SetOutDay - (excepted ? tray.HoldDays : 0));
 
     private void CountHouses(SeasonPlan plan, TwinClimate climate)
     {
@@ -142,9 +157,11 @@ internal sealed class TwinResult
         var date = plan.FirstDay.AddDays(day);
         return house.Opening == HouseOpening.WhenNeeded
             ? HoldsTrays(plan, house, day) || HoldsTrays(plan, house, day + 1)
-            : (house.Opening == HouseOpening.AllSeason || date >= house.OpensOn) && (date <= plan.Scenario.Window.Closes || HoldsTrays(plan, house, day));
+            : (house.Opening == HouseOpening.AllSeason || date >= house.OpensOn)
+                && (date <= plan.Scenario.Window.Closes || HoldsTrays(plan, house, day));
     }
 
     private bool HoldsTrays(SeasonPlan plan, House house, int day) =>
-        day < plan.Days && Enumerable.Range(0, Held.Length).Any(space => plan.Scenario.Spaces[space].HouseId == house.Id && Held[space][day] > 0);
+        day < plan.Days
+        && Enumerable.Range(0, Held.Length).Any(space => plan.Scenario.Spaces[space].HouseId == house.Id && Held[space][day] > 0);
 }

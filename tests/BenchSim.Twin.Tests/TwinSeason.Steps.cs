@@ -79,7 +79,8 @@ internal sealed partial class TwinSeason
 
         var late = day - DueDay(tray);
         tray.Batch.Outcome.OverHeld += late > tray.Batch.Crop.HoldDays ? 1 : 0;
-        tray.Batch.Outcome.OverHeldForPlace += late > tray.Batch.Crop.HoldDays && late - tray.RefusedDaysSinceGrown <= tray.Batch.Crop.HoldDays ? 1 : 0;
+        tray.Batch.Outcome.OverHeldForPlace +=
+            late > tray.Batch.Crop.HoldDays && late - tray.RefusedDaysSinceGrown <= tray.Batch.Crop.HoldDays ? 1 : 0;
     }
 
     private void SetOut(TwinTray tray)
@@ -127,7 +128,10 @@ internal sealed partial class TwinSeason
             return;
         }
 
-        if (day < tray.Batch.SetOutDay - crop.HardeningNights - rules.TableLeadDays && tray.Batch.Plan.Benches.Any(bench => Free(bench) > 0))
+        if (
+            day < tray.Batch.SetOutDay - crop.HardeningNights - rules.TableLeadDays
+            && tray.Batch.Plan.Benches.Any(bench => Free(bench) > 0)
+        )
         {
             return;
         }

@@ -75,7 +75,10 @@ internal sealed partial class TwinSeason
 
         for (var space = 0; space < scenario.Spaces.Length && rules.Reliefs.Contains(Relief.Aisle); space++)
         {
-            Result.ReliefUses[Relief.Aisle] += limits.IsLimited(space) && Places(space) > 0 ? Math.Max(0, Math.Min(scenario.Spaces[space].AislePlaces, HeldIn(space) - Places(space))) : 0;
+            Result.ReliefUses[Relief.Aisle] +=
+                limits.IsLimited(space) && Places(space) > 0
+                    ? Math.Max(0, Math.Min(scenario.Spaces[space].AislePlaces, HeldIn(space) - Places(space)))
+                    : 0;
         }
 
         foreach (var tray in Standing().Where(tray => Kind(tray) == SpaceKind.Table))
@@ -96,7 +99,9 @@ internal sealed partial class TwinSeason
             var waiting = all.Where(tray => tray.RefusedBy >= 0).ToList();
             var opens = relief switch
             {
-                Relief.OffMatEarly => waiting.Exists(tray => tray.Fate == TrayFate.Unsown && scenario.Spaces[tray.RefusedBy].Kind == SpaceKind.Mat),
+                Relief.OffMatEarly => waiting.Exists(tray =>
+                    tray.Fate == TrayFate.Unsown && scenario.Spaces[tray.RefusedBy].Kind == SpaceKind.Mat
+                ),
                 Relief.TableEarly => waiting.Exists(tray => scenario.Spaces[tray.RefusedBy].Kind == SpaceKind.Bench),
                 _ => waiting.Count > 0,
             };
@@ -150,15 +155,17 @@ internal sealed partial class TwinSeason
     }
 
     private List<TwinTray> InOrder() =>
-    [
-        .. all
-            .Where(tray => tray.Fate is TrayFate.Standing or TrayFate.Unsown)
-            .OrderBy(tray => tray.Batch.SetOutDay)
-            .ThenBy(tray => tray.Batch.SowDay)
-            .ThenBy(tray => tray.Batch.Plan.Order.Id, Comparer<string>.Create((a, b) => Encoding.UTF8.GetBytes(a).AsSpan().SequenceCompareTo(Encoding.UTF8.GetBytes(b))))
-            .ThenBy(tray => tray.Fate == TrayFate.Unsown ? 0 : tray.Entered)
-            .ThenBy(tray => tray.Index),
-    ];
+        [
+            .. all.Where(tray => tray.Fate is TrayFate.Standing or TrayFate.Unsown)
+                .OrderBy(tray => tray.Batch.SetOutDay)
+                .ThenBy(tray => tray.Batch.SowDay)
+                .ThenBy(
+                    tray => tray.Batch.Plan.Order.Id,
+                    Comparer<string>.Create((a, b) => Encoding.UTF8.GetBytes(a).AsSpan().SequenceCompareTo(Encoding.UTF8.GetBytes(b)))
+                )
+                .ThenBy(tray => tray.Fate == TrayFate.Unsown ? 0 : tray.Entered)
+                .ThenBy(tray => tray.Index),
+        ];
 
     private IEnumerable<TwinTray> Standing() => all.Where(tray => tray.Fate == TrayFate.Standing);
 
@@ -200,7 +207,8 @@ internal sealed partial class TwinSeason
     private int FirstWithRoom(IEnumerable<int> group, TwinTray tray) => group.FirstOrDefault(space => HasRoom(space, tray.PlacesEach), -1);
 
     // Waiting is charged to the first preference of the group asked.
-    private static void Refuse(TwinTray tray, IReadOnlyList<int> group, int trays) => (tray.RefusedBy, tray.RefusedTrays) = (group[0], trays);
+    private static void Refuse(TwinTray tray, IReadOnlyList<int> group, int trays) =>
+        (tray.RefusedBy, tray.RefusedTrays) = (group[0], trays);
 
     private void CountDay(TwinTray tray)
     {

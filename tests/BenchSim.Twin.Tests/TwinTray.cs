@@ -134,7 +134,8 @@ internal sealed class TwinTray(TwinBatch batch, bool isFlat, int index)
     /// <summary>True when it has grown a fraction of what it must.</summary>
     public bool HasGrown(double fraction, double now) => Emerged <= now && GrowthAt(now) >= fraction * GrowthNeeded;
 
-    private double HeatAt(double now) => HeatBefore + batch.Climate.Warmth(Space, batch.Crop).At(now) - batch.Climate.Warmth(Space, batch.Crop).At(Entered);
+    private double HeatAt(double now) =>
+        HeatBefore + batch.Climate.Warmth(Space, batch.Crop).At(now) - batch.Climate.Warmth(Space, batch.Crop).At(Entered);
 
     private double MediumAt(double now) => MediumBefore + batch.Climate.Medium(Space).At(now) - batch.Climate.Medium(Space).At(Entered);
 

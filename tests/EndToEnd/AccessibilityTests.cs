@@ -8,7 +8,12 @@ namespace EndToEnd;
 [Trait("Category", "Browser")]
 public sealed class AccessibilityTests
 {
-    private static readonly (ColorScheme Scheme, Media Media)[] s_looks = [(ColorScheme.Light, Media.Screen), (ColorScheme.Light, Media.Print), (ColorScheme.Dark, Media.Screen)];
+    private static readonly (ColorScheme Scheme, Media Media)[] s_looks =
+    [
+        (ColorScheme.Light, Media.Screen),
+        (ColorScheme.Light, Media.Print),
+        (ColorScheme.Dark, Media.Screen),
+    ];
 
     [Theory]
     // The tables of the large one have thousands of cells of the kinds that the small one has.
@@ -17,10 +22,10 @@ public sealed class AccessibilityTests
     public async Task Axe_finds_nothing_on_the_report(string example, bool unfold)
     {
         using var folder = new TemporaryFolder();
-        string scenario = Path.Combine(Repository.Root, "scenarios", example);
+        var scenario = Path.Combine(Repository.Root, "scenarios", example);
         Assert.Equal(0, (await Command.RunAsync("run", scenario, "--seasons", "40", "--bottlenecks", "--out", folder.In("report"))).Code);
 
-        await using OpenBrowser browser = await OpenBrowser.StartAsync();
+        await using var browser = await OpenBrowser.StartAsync();
         Assert.Empty(await FindAsync(browser, folder.In("report/report.html"), unfold));
     }
 
@@ -28,12 +33,14 @@ public sealed class AccessibilityTests
     public async Task Axe_finds_nothing_on_the_papers()
     {
         using var folder = new TemporaryFolder();
-        string scenario = Path.Combine(Repository.Root, "scenarios", "two-house-spring");
+        var scenario = Path.Combine(Repository.Root, "scenarios", "two-house-spring");
         Assert.Equal(0, (await Command.RunAsync("print", scenario, "--what", "list,order", "--out", folder.In("papers"))).Code);
 
-        await using OpenBrowser browser = await OpenBrowser.StartAsync();
-        foreach (string name in new[] { "work-list.html", "order.html" })
+        await using var browser = await OpenBrowser.StartAsync();
+        foreach (var name in new[] { "work-list.html", "order.html" })
+        {
             Assert.Empty(await FindAsync(browser, folder.In("papers/" + name)));
+        }
     }
 
     // A page without a name for its picture, and with letters of 1.1 to 1: the checker must see it, or its silence says nothing.
@@ -41,10 +48,13 @@ public sealed class AccessibilityTests
     public async Task Axe_finds_what_is_wrong_on_a_bad_page()
     {
         using var folder = new TemporaryFolder();
-        await File.WriteAllTextAsync(folder.In("bad.html"), "<!DOCTYPE html><html lang=en><title>Bad</title><main><h1>Bad</h1><img src=x.png><p style='color:#eee;background:#fff'>pale</p></main></html>");
+        await File.WriteAllTextAsync(
+            folder.In("bad.html"),
+            "<!DOCTYPE html><html lang=en><title>Bad</title><main><h1>Bad</h1><img src=x.png><p style='color:#eee;background:#fff'>pale</p></main></html>"
+        );
 
-        await using OpenBrowser browser = await OpenBrowser.StartAsync();
-        string[] found = await FindAsync(browser, folder.In("bad.html"));
+        await using var browser = await OpenBrowser.StartAsync();
+        var found = await FindAsync(browser, folder.In("bad.html"));
         Assert.Contains(found, line => line.Contains("image-alt", StringComparison.Ordinal));
         Assert.Contains(found, line => line.Contains("color-contrast", StringComparison.Ordinal));
     }
@@ -52,16 +62,23 @@ public sealed class AccessibilityTests
     /// <summary>The violations in each look of the page.</summary>
     private static async Task<string[]> FindAsync(OpenBrowser browser, string file, bool unfold = false)
     {
-        IPage page = await browser.PageAsync(file, forChecker: true);
+        var page = await browser.PageAsync(file, forChecker: true);
         if (unfold)
+        {
             await OpenBrowser.UnfoldAsync(page);
+        }
+
         var found = new List<string>();
         foreach (var (scheme, media) in s_looks)
         {
             await page.EmulateMediaAsync(new PageEmulateMediaOptions { ColorScheme = scheme, Media = media });
-            AxeResult result = await page.RunAxe();
+            var result = await page.RunAxe();
             Assert.NotEmpty(result.Passes);
-            found.AddRange(result.Violations.SelectMany(rule => rule.Nodes.Select(node => $"{Path.GetFileName(file)}, {scheme}, {media}: {rule.Id}: {rule.Help}: {node.Html}")));
+            found.AddRange(
+                result.Violations.SelectMany(rule =>
+                    rule.Nodes.Select(node => $"{Path.GetFileName(file)}, {scheme}, {media}: {rule.Id}: {rule.Help}: {node.Html}")
+                )
+            );
         }
 
         return [.. found];

@@ -17,21 +17,21 @@ internal sealed record Command(int Code, string Output, string Error)
     /// <summary>Runs it with more in its environment.</summary>
     public static async Task<Command> RunAsync((string Name, string Value)[] environment, params string[] args)
     {
-        using Process process = Start(environment, [.. Program, .. args]);
+        using var process = Start(environment, [.. Program, .. args]);
         return await EndAsync(process);
     }
 
     /// <summary>Runs the command as these tests were built with it, whatever BENCHSIM_PROGRAM says.</summary>
     public static async Task<Command> RunBuiltAsync(params string[] args)
     {
-        using Process process = Start([], [.. s_built, .. args]);
+        using var process = Start([], [.. s_built, .. args]);
         return await EndAsync(process);
     }
 
     /// <summary>Runs it as the last words of a line for the shell, where <c>"$@"</c> stands for it and its arguments.</summary>
     public static async Task<Command> ShellAsync(string line, (string Name, string Value)[] environment, params string[] args)
     {
-        using Process process = Start(environment, ["/bin/sh", "-c", line, "sh", .. Program, .. args]);
+        using var process = Start(environment, ["/bin/sh", "-c", line, "sh", .. Program, .. args]);
         return await EndAsync(process);
     }
 
@@ -41,15 +41,16 @@ internal sealed record Command(int Code, string Output, string Error)
     /// <summary>Waits for its end.</summary>
     public static async Task<Command> EndAsync(Process process)
     {
-        Task<string> output = process.StandardOutput.ReadToEndAsync();
-        Task<string> error = process.StandardError.ReadToEndAsync();
+        var output = process.StandardOutput.ReadToEndAsync();
+        var error = process.StandardError.ReadToEndAsync();
         await process.WaitForExitAsync();
         return new Command(process.ExitCode, await output, await error);
     }
 
-    private static string[] Program => Environment.GetEnvironmentVariable("BENCHSIM_PROGRAM") is { Length: > 0 } other
-        ? [Path.GetFullPath(other, Repository.Root)]
-        : s_built;
+    private static string[] Program =>
+        Environment.GetEnvironmentVariable("BENCHSIM_PROGRAM") is { Length: > 0 } other
+            ? [Path.GetFullPath(other, Repository.Root)]
+            : s_built;
 
     private static Process Start((string Name, string Value)[] environment, string[] line)
     {
@@ -61,7 +62,10 @@ internal sealed record Command(int Code, string Output, string Error)
             WorkingDirectory = Path.GetTempPath(),
         };
         foreach (var (name, value) in environment)
+        {
             start.Environment[name] = value;
+        }
+
         return Process.Start(start) ?? throw new InvalidOperationException($"{line[0]} does not start.");
     }
 }

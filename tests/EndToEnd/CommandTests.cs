@@ -7,10 +7,10 @@ public sealed class CommandTests
     public async Task From_nothing_to_a_report_in_three_commands()
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.In("spring");
+        var spring = folder.In("spring");
         Assert.Equal(0, (await Command.RunAsync("new", spring)).Code);
         Assert.Equal(0, (await Command.RunAsync("check", spring)).Code);
-        Command run = await Command.RunAsync("run", spring, "--seasons", "20");
+        var run = await Command.RunAsync("run", spring, "--seasons", "20");
         Assert.Equal(0, run.Code);
         Assert.Empty(run.Error);
         Assert.True(File.Exists(folder.In("spring-report/report.html")));
@@ -22,11 +22,11 @@ public sealed class CommandTests
     public async Task Output_that_goes_to_a_file_has_no_control_codes()
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.In("spring");
+        var spring = folder.In("spring");
         await Command.RunAsync("new", spring);
-        foreach (string[] call in new[] { new[] { "check", spring }, ["run", spring, "--seasons", "5", "--no-report"], ["run", "--help"] })
+        foreach (var call in new[] { new[] { "check", spring }, ["run", spring, "--seasons", "5", "--no-report"], ["run", "--help"] })
         {
-            Command done = await Command.RunAsync(call);
+            var done = await Command.RunAsync(call);
             Assert.Equal(0, done.Code);
             Assert.DoesNotContain(done.Output + done.Error, c => char.IsControl(c) && c is not ('\n' or '\r'));
         }
@@ -35,7 +35,7 @@ public sealed class CommandTests
     [Fact]
     public async Task Bad_input_ends_with_exit_code_2_and_no_trace()
     {
-        Command check = await Command.RunAsync("check", "no-such-folder-anywhere");
+        var check = await Command.RunAsync("check", "no-such-folder-anywhere");
         Assert.Equal(2, check.Code);
         Assert.Empty(check.Output);
         Assert.DoesNotContain("   at ", check.Error, StringComparison.Ordinal);

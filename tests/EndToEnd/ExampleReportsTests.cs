@@ -6,13 +6,19 @@ namespace EndToEnd;
 /// </summary>
 public sealed class ExampleReportsTests
 {
-    private static readonly bool s_isApproving = string.Equals(Environment.GetEnvironmentVariable("BENCHSIM_APPROVE"), "1", StringComparison.Ordinal);
+    private static readonly bool s_isApproving = string.Equals(
+        Environment.GetEnvironmentVariable("BENCHSIM_APPROVE"),
+        "1",
+        StringComparison.Ordinal
+    );
 
     [Fact]
     public void Every_report_has_its_example()
     {
-        string reports = Path.Combine(Repository.Root, "reports");
-        string[] named = Directory.Exists(reports) ? [.. Directory.EnumerateDirectories(reports).Select(folder => Path.GetFileName(folder))] : [];
+        var reports = Path.Combine(Repository.Root, "reports");
+        string[] named = Directory.Exists(reports)
+            ? [.. Directory.EnumerateDirectories(reports).Select(folder => Path.GetFileName(folder))]
+            : [];
         Assert.Empty(named.Except(Repository.Examples.Select(example => Path.GetFileName(example)), StringComparer.Ordinal));
     }
 
@@ -20,32 +26,42 @@ public sealed class ExampleReportsTests
     public async Task Every_example_still_gives_its_report()
     {
         var differences = new List<string>();
-        foreach (string example in Repository.Examples)
+        foreach (var example in Repository.Examples)
         {
-            string name = Path.GetFileName(example);
-            string approved = Path.Combine(Repository.Root, "reports", name);
+            var name = Path.GetFileName(example);
+            var approved = Path.Combine(Repository.Root, "reports", name);
             if (s_isApproving)
+            {
                 await RunAsync(example, approved);
+            }
             else
+            {
                 differences.AddRange((await CompareAsync(example, approved)).Select(difference => $"{name}/{difference}"));
+            }
         }
 
-        Assert.True(differences.Count == 0, $"Run the tests with BENCHSIM_APPROVE=1 to approve these differences:\n{string.Join('\n', differences)}");
+        Assert.True(
+            differences.Count == 0,
+            $"Run the tests with BENCHSIM_APPROVE=1 to approve these differences:\n{string.Join('\n', differences)}"
+        );
     }
 
     private static async Task<string[]> CompareAsync(string example, string approved)
     {
         if (!Directory.Exists(approved))
+        {
             return ["there is no approved report"];
+        }
+
         using var folder = new TemporaryFolder();
-        string made = folder.In("report");
+        var made = folder.In("report");
         await RunAsync(example, made);
         return [.. ReportComparison.Differences(approved, made)];
     }
 
     private static async Task RunAsync(string example, string report)
     {
-        Command run = await Command.RunAsync("run", example, "--out", report);
+        var run = await Command.RunAsync("run", example, "--out", report);
         Assert.True(run.Code == 0, run.Error);
         Assert.Empty(run.Error);
     }

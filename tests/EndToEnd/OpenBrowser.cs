@@ -18,15 +18,23 @@ internal sealed class OpenBrowser : IAsyncDisposable
 
     public static async Task<OpenBrowser> StartAsync()
     {
-        IPlaywright playwright = await Playwright.CreateAsync();
-        IBrowser browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
-        {
-            ExecutablePath = Environment.GetEnvironmentVariable("CHROMIUM_PATH") ?? "/usr/bin/chromium",
-            Args =
-            [
-                "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
-            ],
-        });
+        var playwright = await Playwright.CreateAsync();
+        var browser = await playwright.Chromium.LaunchAsync(
+            new BrowserTypeLaunchOptions
+            {
+                ExecutablePath = Environment.GetEnvironmentVariable("CHROMIUM_PATH") ?? "/usr/bin/chromium",
+                Args =
+                [
+                    "--no-sandbox",
+                    "--disable-gpu",
+                    "--disable-quic",
+                    "--no-first-run",
+                    "--disable-background-networking",
+                    "--disable-component-update",
+                    "--disable-sync",
+                ],
+            }
+        );
         return new OpenBrowser(playwright, browser);
     }
 
@@ -36,7 +44,13 @@ internal sealed class OpenBrowser : IAsyncDisposable
     /// <param name="forChecker">Let a checker's script into the page, which the page itself forbids.</param>
     public async Task<IPage> PageAsync(string file, int width = 1280, bool forChecker = false)
     {
-        IPage page = await _browser.NewPageAsync(new BrowserNewPageOptions { ViewportSize = new ViewportSize { Width = width, Height = 900 }, BypassCSP = forChecker });
+        var page = await _browser.NewPageAsync(
+            new BrowserNewPageOptions
+            {
+                ViewportSize = new ViewportSize { Width = width, Height = 900 },
+                BypassCSP = forChecker,
+            }
+        );
         page.Console += (_, message) => Complaints.Add($"{message.Type}: {message.Text}");
         page.PageError += (_, failure) => Complaints.Add(failure);
         page.Dialog += (_, dialog) => Complaints.Add(dialog.Message);
@@ -49,7 +63,8 @@ internal sealed class OpenBrowser : IAsyncDisposable
     public static Task<int> WidthAsync(IPage page) => page.EvaluateAsync<int>("document.documentElement.scrollWidth");
 
     /// <summary>Opens all that is folded away.</summary>
-    public static Task UnfoldAsync(IPage page) => page.EvaluateAsync("document.querySelectorAll('details').forEach(each => each.open = true)");
+    public static Task UnfoldAsync(IPage page) =>
+        page.EvaluateAsync("document.querySelectorAll('details').forEach(each => each.open = true)");
 
     public async ValueTask DisposeAsync()
     {

@@ -15,16 +15,21 @@ public sealed class PageInBrowserTests
     public async Task Shows_the_verdict_without_errors_and_asks_nothing_of_the_network()
     {
         using var folder = new TemporaryFolder();
-        string verdict = await MakeReportAsync(folder);
+        var verdict = await MakeReportAsync(folder);
 
-        await using OpenBrowser browser = await OpenBrowser.StartAsync();
-        IPage page = await browser.PageAsync(folder.In("report/report.html"));
+        await using var browser = await OpenBrowser.StartAsync();
+        var page = await browser.PageAsync(folder.In("report/report.html"));
 
         Assert.Contains(verdict, await page.InnerTextAsync("main > section:first-child h2"), StringComparison.Ordinal);
         Assert.NotEqual(0, await page.Locator("svg").CountAsync());
         Assert.Equal(1, await page.Locator("h1").CountAsync());
         Assert.Empty(browser.Complaints);
-        Assert.All(browser.Requests, request => Assert.True(request.StartsWith("file:", StringComparison.Ordinal) || request.StartsWith("data:", StringComparison.Ordinal), request));
+        Assert.All(browser.Requests, request =>
+            Assert.True(
+                request.StartsWith("file:", StringComparison.Ordinal) || request.StartsWith("data:", StringComparison.Ordinal),
+                request
+            )
+        );
     }
 
     [Fact]
@@ -33,8 +38,8 @@ public sealed class PageInBrowserTests
         using var folder = new TemporaryFolder();
         await MakeReportAsync(folder);
 
-        await using OpenBrowser browser = await OpenBrowser.StartAsync();
-        IPage page = await browser.PageAsync(folder.In("report/report.html"), 390);
+        await using var browser = await OpenBrowser.StartAsync();
+        var page = await browser.PageAsync(folder.In("report/report.html"), 390);
         Assert.Equal(390, await OpenBrowser.WidthAsync(page));
         await OpenBrowser.UnfoldAsync(page);
         Assert.Equal(390, await OpenBrowser.WidthAsync(page));
@@ -46,15 +51,17 @@ public sealed class PageInBrowserTests
         using var folder = new TemporaryFolder();
         await MakeReportAsync(folder);
 
-        await using OpenBrowser browser = await OpenBrowser.StartAsync();
-        IPage page = await browser.PageAsync(folder.In("report/report.html"));
+        await using var browser = await OpenBrowser.StartAsync();
+        var page = await browser.PageAsync(folder.In("report/report.html"));
         // The stops there ought to be: links, folds and charts that scroll, as they stand in the page, less those within a closed fold.
-        int stops = await page.EvaluateAsync<int>("(window.stops = [...document.querySelectorAll('a[href], summary, [tabindex]')].filter(each => each.tagName === 'SUMMARY' || !each.closest('details:not([open])'))).length");
+        var stops = await page.EvaluateAsync<int>(
+            "(window.stops = [...document.querySelectorAll('a[href], summary, [tabindex]')].filter(each => each.tagName === 'SUMMARY' || !each.closest('details:not([open])'))).length"
+        );
         Assert.InRange(stops, 10, 1000);
-        for (int stop = 0; stop < stops; stop++)
+        for (var stop = 0; stop < stops; stop++)
         {
             await page.Keyboard.PressAsync("Tab");
-            string seen = await page.EvaluateAsync<string>(
+            var seen = await page.EvaluateAsync<string>(
                 """
                 stop => {
                     const at = document.activeElement, box = at.getBoundingClientRect();
@@ -64,7 +71,8 @@ public sealed class PageInBrowserTests
                     return (at.getAttribute('aria-label') || at.textContent).trim() ? 'well' : 'no name';
                 }
                 """,
-                stop);
+                stop
+            );
             Assert.Equal("well", seen);
         }
     }
@@ -75,9 +83,9 @@ public sealed class PageInBrowserTests
         using var folder = new TemporaryFolder();
         await MakeReportAsync(folder);
 
-        await using OpenBrowser browser = await OpenBrowser.StartAsync();
-        IPage page = await browser.PageAsync(folder.In("report/report.html"));
-        ILocator fold = page.Locator("#growers details");
+        await using var browser = await OpenBrowser.StartAsync();
+        var page = await browser.PageAsync(folder.In("report/report.html"));
+        var fold = page.Locator("#growers details");
         await fold.Locator("summary").FocusAsync();
         await page.Keyboard.PressAsync("Enter");
         Assert.True(await fold.Locator("table").IsVisibleAsync());
@@ -90,16 +98,16 @@ public sealed class PageInBrowserTests
     public async Task Prints_on_A4_and_Letter_in_its_true_size_with_the_verdict_on_the_first_sheet()
     {
         using var folder = new TemporaryFolder();
-        string verdict = await MakeReportAsync(folder);
+        var verdict = await MakeReportAsync(folder);
 
-        await using OpenBrowser browser = await OpenBrowser.StartAsync();
-        IPage page = await browser.PageAsync(folder.In("report/report.html"), PaperWidth);
+        await using var browser = await OpenBrowser.StartAsync();
+        var page = await browser.PageAsync(folder.In("report/report.html"), PaperWidth);
         await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
         // A page wider than its paper would be printed smaller.
         Assert.Equal(PaperWidth, await OpenBrowser.WidthAsync(page));
         foreach (var (paper, width, height) in new[] { ("A4", 595, 842), ("Letter", 612, 792) })
         {
-            using PdfDocument pdf = PdfDocument.Open(await page.PdfAsync(new PagePdfOptions { Format = paper, PreferCSSPageSize = false }));
+            using var pdf = PdfDocument.Open(await page.PdfAsync(new PagePdfOptions { Format = paper, PreferCSSPageSize = false }));
             Assert.InRange(pdf.NumberOfPages, 3, 20);
             Assert.InRange(pdf.GetPage(1).Width, width - 1, width + 1);
             Assert.InRange(pdf.GetPage(1).Height, height - 1, height + 1);
@@ -119,25 +127,34 @@ public sealed class PageInBrowserTests
     public async Task Names_of_ill_will_run_nothing_and_break_no_line(string hostile)
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.In("spring");
+        var spring = folder.In("spring");
         Assert.Equal(0, (await Command.RunAsync("new", spring)).Code);
-        string name = hostile + string.Concat(Enumerable.Repeat("Wide", 75));
-        await ReplaceAsync(Path.Combine(spring, "site.toml"), name, "Example market garden", "Does the spring plan", "Main house", "Heat mats", "Main benches", "Hardening table");
+        var name = hostile + string.Concat(Enumerable.Repeat("Wide", 75));
+        await ReplaceAsync(
+            Path.Combine(spring, "site.toml"),
+            name,
+            "Example market garden",
+            "Does the spring plan",
+            "Main house",
+            "Heat mats",
+            "Main benches",
+            "Hardening table"
+        );
         await ReplaceAsync(Path.Combine(spring, "plan.csv"), name, "Salad crew", "Tunnel crew", "onions", "tomatoes");
-        Command run = await Command.RunAsync("run", spring, "--seasons", "10", "--bottlenecks", "--out", folder.In("report"));
+        var run = await Command.RunAsync("run", spring, "--seasons", "10", "--bottlenecks", "--out", folder.In("report"));
         Assert.True(run.Code == 0, run.Error);
 
-        await using OpenBrowser browser = await OpenBrowser.StartAsync();
-        foreach (int width in new[] { 390, 1280 })
+        await using var browser = await OpenBrowser.StartAsync();
+        foreach (var width in new[] { 390, 1280 })
         {
-            IPage page = await browser.PageAsync(folder.In("report/report.html"), width);
+            var page = await browser.PageAsync(folder.In("report/report.html"), width);
             await OpenBrowser.UnfoldAsync(page);
             Assert.Equal(width, await OpenBrowser.WidthAsync(page));
             Assert.Equal(0, await page.Locator("script, img, [onload], [onerror], [onmouseover]").CountAsync());
             Assert.Contains(hostile, await page.InnerTextAsync("h1"), StringComparison.Ordinal);
         }
 
-        IPage printed = await browser.PageAsync(folder.In("report/report.html"), PaperWidth);
+        var printed = await browser.PageAsync(folder.In("report/report.html"), PaperWidth);
         await printed.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
         Assert.Equal(PaperWidth, await OpenBrowser.WidthAsync(printed));
         Assert.Empty(browser.Complaints);
@@ -145,8 +162,8 @@ public sealed class PageInBrowserTests
 
     private static async Task ReplaceAsync(string file, string name, params string[] words)
     {
-        string text = await File.ReadAllTextAsync(file);
-        foreach (string word in words)
+        var text = await File.ReadAllTextAsync(file);
+        foreach (var word in words)
         {
             Assert.Contains(word, text, StringComparison.Ordinal);
             text = text.Replace(word, $"{name} {word}", StringComparison.Ordinal);
@@ -159,15 +176,31 @@ public sealed class PageInBrowserTests
     private static string Bare(string text)
     {
         var bare = new StringBuilder();
-        foreach (char letter in text.Replace("\uFB01", "fi", StringComparison.Ordinal).Replace("\uFB02", "fl", StringComparison.Ordinal).Where(char.IsLetterOrDigit))
+        foreach (
+            var letter in text.Replace("\uFB01", "fi", StringComparison.Ordinal)
+                .Replace("\uFB02", "fl", StringComparison.Ordinal)
+                .Where(char.IsLetterOrDigit)
+        )
+        {
             bare.Append(letter);
+        }
+
         return bare.ToString();
     }
 
     /// <summary>Makes the report of the last example; gives the verdict's headline.</summary>
     private static async Task<string> MakeReportAsync(TemporaryFolder folder)
     {
-        Command run = await Command.RunAsync("run", Repository.Examples[^1], "--seasons", "40", "--bottlenecks", "--out", folder.In("report"), "--json");
+        var run = await Command.RunAsync(
+            "run",
+            Repository.Examples[^1],
+            "--seasons",
+            "40",
+            "--bottlenecks",
+            "--out",
+            folder.In("report"),
+            "--json"
+        );
         Assert.Equal(0, run.Code);
         using var json = System.Text.Json.JsonDocument.Parse(run.Output);
         return json.RootElement.GetProperty("verdict").GetProperty("headline").GetString()!;

@@ -15,24 +15,27 @@ public sealed class PapersInBrowserTests
     public async Task Fit_the_paper_and_run_nothing(string name)
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.In("spring");
+        var spring = folder.In("spring");
         Assert.Equal(0, (await Command.RunAsync("new", spring)).Code);
-        string plan = Path.Combine(spring, "plan.csv");
-        string hostile = "\"<img src=x onerror=alert(1)> " + string.Concat(Enumerable.Repeat("Wide", 70)) + "\"";
+        var plan = Path.Combine(spring, "plan.csv");
+        var hostile = "\"<img src=x onerror=alert(1)> " + string.Concat(Enumerable.Repeat("Wide", 70)) + "\"";
         await File.WriteAllTextAsync(plan, (await File.ReadAllTextAsync(plan)).Replace("Salad crew", hostile, StringComparison.Ordinal));
         Assert.Equal(0, (await Command.RunAsync("print", spring, "--out", folder.In("papers"))).Code);
 
-        await using OpenBrowser browser = await OpenBrowser.StartAsync();
-        IPage page = await browser.PageAsync(folder.In("papers/" + name), PaperWidth);
+        await using var browser = await OpenBrowser.StartAsync();
+        var page = await browser.PageAsync(folder.In("papers/" + name), PaperWidth);
         await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
 
         Assert.Equal(PaperWidth, await OpenBrowser.WidthAsync(page));
         Assert.Equal(0, await page.Locator("img, script").CountAsync());
         Assert.Equal(1, await page.Locator("h1").CountAsync());
         Assert.Empty(browser.Complaints);
-        foreach (string paper in new[] { "A4", "Letter" })
+        foreach (var paper in new[] { "A4", "Letter" })
+        {
             Assert.NotEmpty(await page.PdfAsync(new PagePdfOptions { Format = paper, PreferCSSPageSize = false }));
-        IPage telephone = await browser.PageAsync(folder.In("papers/" + name), 390);
+        }
+
+        var telephone = await browser.PageAsync(folder.In("papers/" + name), 390);
         Assert.Equal(390, await OpenBrowser.WidthAsync(telephone));
     }
 }

@@ -14,41 +14,59 @@ internal static class ReportComparison
     /// <param name="made">Folder of the report just made.</param>
     public static IEnumerable<string> Differences(string approved, string made)
     {
-        string[] expected = Files(approved);
-        string[] found = Files(made);
-        foreach (string name in expected.Except(found, StringComparer.Ordinal))
-            yield return $"{name} is approved but was not written";
-        foreach (string name in found.Except(expected, StringComparer.Ordinal))
-            yield return $"{name} was written but is not approved";
-        foreach (string name in expected.Intersect(found, StringComparer.Ordinal))
+        var expected = Files(approved);
+        var found = Files(made);
+        foreach (var name in expected.Except(found, StringComparer.Ordinal))
         {
-            byte[] was = File.ReadAllBytes(Path.Combine(approved, name));
-            byte[] now = File.ReadAllBytes(Path.Combine(made, name));
+            yield return $"{name} is approved but was not written";
+        }
+
+        foreach (var name in found.Except(expected, StringComparer.Ordinal))
+        {
+            yield return $"{name} was written but is not approved";
+        }
+
+        foreach (var name in expected.Intersect(found, StringComparer.Ordinal))
+        {
+            var was = File.ReadAllBytes(Path.Combine(approved, name));
+            var now = File.ReadAllBytes(Path.Combine(made, name));
             if (was.AsSpan().SequenceEqual(now))
+            {
                 continue;
-            string? difference = name.EndsWith(".png", StringComparison.Ordinal) ? PictureDifference(was, now) : TextDifference(was, now);
+            }
+
+            var difference = name.EndsWith(".png", StringComparison.Ordinal) ? PictureDifference(was, now) : TextDifference(was, now);
             if (difference is not null)
+            {
                 yield return $"{name}: {difference}";
+            }
         }
     }
 
     /// <summary>How two pictures differ; null when they do not, beyond shades.</summary>
     public static string? PictureDifference(byte[] was, byte[] now)
     {
-        using SKBitmap? left = SKBitmap.Decode(was);
-        using SKBitmap? right = SKBitmap.Decode(now);
+        using var left = SKBitmap.Decode(was);
+        using var right = SKBitmap.Decode(now);
         if (left is null || right is null)
+        {
             return "is no picture";
-        if (left.Width != right.Width || left.Height != right.Height)
-            return $"was {left.Width} by {left.Height} pixels, is {right.Width} by {right.Height}";
+        }
 
-        SKColor[] before = left.Pixels;
-        SKColor[] after = right.Pixels;
-        int different = 0;
-        for (int i = 0; i < before.Length; i++)
+        if (left.Width != right.Width || left.Height != right.Height)
+        {
+            return $"was {left.Width} by {left.Height} pixels, is {right.Width} by {right.Height}";
+        }
+
+        var before = left.Pixels;
+        var after = right.Pixels;
+        var different = 0;
+        for (var i = 0; i < before.Length; i++)
         {
             if (IsDifferent(before[i], after[i]))
+            {
                 different++;
+            }
         }
 
         return different > before.Length * MostPixelsDifferent ? $"{different} of {before.Length} pixels differ" : null;
@@ -62,21 +80,26 @@ internal static class ReportComparison
 
     private static string TextDifference(byte[] was, byte[] now)
     {
-        int at = was.AsSpan().CommonPrefixLength(now);
-        int line = was.AsSpan(0, at).Count((byte)'\n') + 1;
+        var at = was.AsSpan().CommonPrefixLength(now);
+        var line = was.AsSpan(0, at).Count((byte)'\n') + 1;
         return $"differs from line {line} on:\n    was: {Excerpt(was, at)}\n    is:  {Excerpt(now, at)}";
     }
 
     private static string Excerpt(byte[] text, int at)
     {
-        int from = Math.Max(0, at - 40);
+        var from = Math.Max(0, at - 40);
         return System.Text.Encoding.UTF8.GetString(text, from, Math.Min(100, text.Length - from)).ReplaceLineEndings(" ");
     }
 
     private static string[] Files(string folder) =>
-    [
-        .. Directory.EnumerateFiles(folder, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.None })
-            .Select(file => Path.GetRelativePath(folder, file).Replace('\\', '/'))
-            .Order(StringComparer.Ordinal),
-    ];
+        [
+            .. Directory
+                .EnumerateFiles(
+                    folder,
+                    "*",
+                    new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.None }
+                )
+                .Select(file => Path.GetRelativePath(folder, file).Replace('\\', '/'))
+                .Order(StringComparer.Ordinal),
+        ];
 }

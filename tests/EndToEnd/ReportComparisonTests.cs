@@ -8,7 +8,7 @@ public sealed class ReportComparisonTests
     [Fact]
     public void Shades_do_not_count_but_a_moved_block_does()
     {
-        byte[] picture = Picture(40, shade: 0);
+        var picture = Picture(40, shade: 0);
         Assert.Null(ReportComparison.PictureDifference(picture, Picture(40, shade: 10)));
 
         // 20 pixels wide moved by 1: 2 columns of 20 pixels = 40 of 10,000 = 0.4 %, above the tolerance of 0.2 %.
@@ -19,8 +19,8 @@ public sealed class ReportComparisonTests
     public void Text_is_compared_byte_for_byte_and_missing_and_new_files_are_named()
     {
         using var folder = new TemporaryFolder();
-        string was = folder.In("was");
-        string now = folder.In("now");
+        var was = folder.In("was");
+        var now = folder.In("now");
         Directory.CreateDirectory(was);
         Directory.CreateDirectory(now);
         File.WriteAllText(Path.Combine(was, "same.csv"), "a\nb\n");
@@ -40,13 +40,15 @@ public sealed class ReportComparisonTests
     {
         using var bitmap = new SKBitmap(100, 100);
         bitmap.Erase(new SKColor((byte)(255 - shade), 255, 255));
-        for (int x = left; x < left + 20; x++)
+        for (var x = left; x < left + 20; x++)
         {
-            for (int y = 40; y < 60; y++)
+            for (var y = 40; y < 60; y++)
+            {
                 bitmap.SetPixel(x, y, SKColors.Black);
+            }
         }
 
-        using SKData data = bitmap.Encode(SKEncodedImageFormat.Png, 100);
+        using var data = bitmap.Encode(SKEncodedImageFormat.Png, 100);
         return data.ToArray();
     }
 }

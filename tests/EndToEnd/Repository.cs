@@ -14,7 +14,9 @@ internal static class Repository
         for (DirectoryInfo? at = new(AppContext.BaseDirectory); at is not null; at = at.Parent)
         {
             if (File.Exists(Path.Combine(at.FullName, "BenchSim.sln")))
+            {
                 return at.FullName;
+            }
         }
 
         throw new InvalidOperationException("BenchSim.sln is in no folder above the tests.");
@@ -22,9 +24,15 @@ internal static class Repository
 
     private static string[] FindExamples()
     {
-        string scenarios = Path.Combine(Root, "scenarios");
+        var scenarios = Path.Combine(Root, "scenarios");
         return Directory.Exists(scenarios)
-            ? [.. Directory.EnumerateDirectories(scenarios).Where(folder => File.Exists(Path.Combine(folder, "site.toml"))).Order(StringComparer.Ordinal)]
+            ?
+            [
+                .. Directory
+                    .EnumerateDirectories(scenarios)
+                    .Where(folder => File.Exists(Path.Combine(folder, "site.toml")))
+                    .Order(StringComparer.Ordinal),
+            ]
             : [];
     }
 }

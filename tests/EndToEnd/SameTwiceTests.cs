@@ -12,24 +12,35 @@ public sealed class SameTwiceTests
     public async Task Words_and_files(string command, params string[] options)
     {
         using var folder = new TemporaryFolder();
-        string spring = folder.In("spring");
-        string made = folder.In("made");
+        var spring = folder.In("spring");
+        var made = folder.In("made");
         Assert.Equal(0, (await Command.RunAsync("new", spring)).Code);
         string[] call = [command, spring, .. options.Select(option => option.Replace("OUT", made, StringComparison.Ordinal))];
 
-        Command first = await Command.RunBuiltAsync(call);
+        var first = await Command.RunBuiltAsync(call);
         Assert.Equal(0, first.Code);
         var files = Files(made);
         if (files.Count > 0)
+        {
             Directory.Delete(made, recursive: true);
+        }
+
         Assert.Equal(first, await Command.RunAsync(call));
         Assert.Equal(files, Files(made));
         Assert.Equal(options.Contains("OUT", StringComparer.Ordinal), files.Count > 0);
     }
 
-    private static SortedDictionary<string, string> Files(string folder) => new(
-        Directory.Exists(folder)
-            ? Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).ToDictionary(file => Path.GetRelativePath(folder, file), file => Convert.ToHexString(File.ReadAllBytes(file)), StringComparer.Ordinal)
-            : [],
-        StringComparer.Ordinal);
+    private static SortedDictionary<string, string> Files(string folder) =>
+        new(
+            Directory.Exists(folder)
+                ? Directory
+                    .EnumerateFiles(folder, "*", SearchOption.AllDirectories)
+                    .ToDictionary(
+                        file => Path.GetRelativePath(folder, file),
+                        file => Convert.ToHexString(File.ReadAllBytes(file)),
+                        StringComparer.Ordinal
+                    )
+                : [],
+            StringComparer.Ordinal
+        );
 }

@@ -16,14 +16,22 @@ internal sealed class EventHeap
 
     public void Push(double time, int what)
     {
-        if (_count == _entries.Length) Array.Resize(ref _entries, 2 * _count);
+        if (_count == _entries.Length)
+        {
+            Array.Resize(ref _entries, 2 * _count);
+        }
+
         var entry = new Entry(time, _sequence++, what);
         var at = _count++;
         var entries = _entries;
         while (at > 0)
         {
             var parent = (at - 1) >> 2;
-            if (!entry.Precedes(in entries[parent])) break;
+            if (!entry.Precedes(in entries[parent]))
+            {
+                break;
+            }
+
             entries[at] = entries[parent];
             at = parent;
         }
@@ -40,20 +48,35 @@ internal sealed class EventHeap
         while (true)
         {
             var child = (at << 2) + 1;
-            if (child >= entries.Length) break;
+            if (child >= entries.Length)
+            {
+                break;
+            }
+
             var end = Math.Min(child + 4, entries.Length);
             var least = child;
             for (child++; child < end; child++)
             {
-                if (entries[child].Precedes(in entries[least])) least = child;
+                if (entries[child].Precedes(in entries[least]))
+                {
+                    least = child;
+                }
             }
 
-            if (!entries[least].Precedes(in last)) break;
+            if (!entries[least].Precedes(in last))
+            {
+                break;
+            }
+
             entries[at] = entries[least];
             at = least;
         }
 
-        if (_count > 0) entries[at] = last;
+        if (_count > 0)
+        {
+            entries[at] = last;
+        }
+
         return (top.Time, top.What);
     }
 

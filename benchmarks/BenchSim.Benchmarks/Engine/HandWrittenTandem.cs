@@ -60,12 +60,19 @@ internal sealed class HandWrittenTandem
         while (line.TryPeek(out var e))
         {
             var wanted = Wanted(e, stage);
-            if (_held[stage] + wanted > _capacities[stage]) return;
+            if (_held[stage] + wanted > _capacities[stage])
+            {
+                return;
+            }
+
             line.Dequeue();
             _held[stage] += wanted;
             _stage[e] = stage;
             _heap.Push(_now + _days[stage][_offset + e], e);
-            if (stage > 0) Free(stage - 1, e);
+            if (stage > 0)
+            {
+                Free(stage - 1, e);
+            }
         }
     }
 

@@ -8,8 +8,9 @@ internal static class Luck
     public static double[] Lognormals(int count, double mean, double cv, string name)
     {
         var key = PhiloxKey.Of(1, name);
-        return Array.ConvertAll(
-            Numbers(count), i => mean * Lognormal.MeanOne(Philox.Block(new PhiloxBlock((uint)i, 0, 0, 0), key).Uniform0, cv));
+        return Array.ConvertAll(Numbers(count), i =>
+            mean * Lognormal.MeanOne(Philox.Block(new PhiloxBlock((uint)i, 0, 0, 0), key).Uniform0, cv)
+        );
     }
 
     public static int[] OneTo(int most, int count, string name)

@@ -37,7 +37,9 @@ public class SingleServerBenchmark
     {
         var loop = Loop();
         if (Array.Exists([Processes(), InSteps(), Swept()], sum => Math.Abs((loop / sum) - 1) > 1e-9))
+        {
             throw new InvalidOperationException("The loop and the processes disagree.");
+        }
     }
 
     /// <summary>The hand-written loop.</summary>
@@ -57,13 +59,23 @@ public class SingleServerBenchmark
             if (what == Coming)
             {
                 _line.Enqueue(now);
-                if (_line.Count == 1) _heap.Push(now + _services.Next(), Leaving);
-                if (++came < Customers) _heap.Push(now + _gaps.Next(), Coming);
+                if (_line.Count == 1)
+                {
+                    _heap.Push(now + _services.Next(), Leaving);
+                }
+
+                if (++came < Customers)
+                {
+                    _heap.Push(now + _gaps.Next(), Coming);
+                }
             }
             else
             {
                 sum += now - _line.Dequeue();
-                if (_line.Count > 0) _heap.Push(now + _services.Next(), Leaving);
+                if (_line.Count > 0)
+                {
+                    _heap.Push(now + _services.Next(), Leaving);
+                }
             }
         }
 
@@ -154,7 +166,10 @@ public class SingleServerBenchmark
         {
             await _simulation.Delay(_gaps.Next());
             _line.Enqueue(_simulation.Now);
-            if (_line.Count == 1) _simulation.Start(Serve(), "server");
+            if (_line.Count == 1)
+            {
+                _simulation.Start(Serve(), "server");
+            }
         }
     }
 

@@ -17,7 +17,9 @@ public class TandemBenchmark
     private static readonly double[] s_meanDays = [7, 28, 21, 7];
 
     private readonly int[] _units = Luck.OneTo(12, Entities * Replications, "units");
-    private readonly double[][] _days = Array.ConvertAll(s_meanDays, mean => Luck.Lognormals(Entities * Replications, mean, 0.3, $"stage {mean}"));
+    private readonly double[][] _days = Array.ConvertAll(s_meanDays, mean =>
+        Luck.Lognormals(Entities * Replications, mean, 0.3, $"stage {mean}")
+    );
     private readonly Simulation _simulation = new();
     private readonly Places[] _stages;
     private readonly HandWrittenTandem _loop;
@@ -40,7 +42,10 @@ public class TandemBenchmark
     [GlobalSetup]
     public void Agree()
     {
-        if (Math.Abs((Loop() / Processes()) - 1) > 1e-9) throw new InvalidOperationException("The loop and the processes disagree.");
+        if (Math.Abs((Loop() / Processes()) - 1) > 1e-9)
+        {
+            throw new InvalidOperationException("The loop and the processes disagree.");
+        }
     }
 
     /// <summary>The hand-written loop.</summary>
@@ -48,7 +53,11 @@ public class TandemBenchmark
     public double Loop()
     {
         double sum = 0;
-        for (var r = 0; r < Replications; r++) sum += _loop.Play(r);
+        for (var r = 0; r < Replications; r++)
+        {
+            sum += _loop.Play(r);
+        }
+
         return sum;
     }
 
@@ -60,7 +69,11 @@ public class TandemBenchmark
         for (var r = 0; r < Replications; r++)
         {
             _simulation.Reset();
-            for (var e = 0; e < Entities; e++) _simulation.Start(Pass((r * Entities) + e), "entity", e, 0.8 * e);
+            for (var e = 0; e < Entities; e++)
+            {
+                _simulation.Start(Pass((r * Entities) + e), "entity", e, 0.8 * e);
+            }
+
             _simulation.Run();
         }
 
@@ -75,7 +88,11 @@ public class TandemBenchmark
         {
             var wanted = Math.Min(_units[row], s_capacities[i]);
             await _stages[i].Take(wanted);
-            if (i > 0) _stages[i - 1].Leave(held);
+            if (i > 0)
+            {
+                _stages[i - 1].Leave(held);
+            }
+
             held = wanted;
             await _simulation.Delay(_days[i][row]);
         }

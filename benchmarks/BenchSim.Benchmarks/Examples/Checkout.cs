@@ -9,7 +9,10 @@ internal static class Checkout
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (!File.Exists(Path.Combine(folder.FullName, "BenchSim.sln")))
+        {
             folder = folder.Parent ?? throw new DirectoryNotFoundException("No BenchSim.sln above the program.");
+        }
+
         return Path.Combine([folder.FullName, .. parts]);
     }
 }

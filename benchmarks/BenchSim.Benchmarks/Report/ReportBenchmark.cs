@@ -22,8 +22,24 @@ public class ReportBenchmark
     {
         var (plan, files) = SpringExample.Read();
         inputs = [.. files.Select(file => new ReportInput(file.Name, file.Bytes.AsMemory()))];
-        result = StudyRunner.Play(plan, new StudyOptions { Seasons = 200, Seed = 1, Threads = 2 }, null, CancellationToken.None);
-        caseInput = new CaseInput { Base = result, Command = "benchsim run inputs", Version = "0", Build = "benchmark" };
+        result = StudyRunner.Play(
+            plan,
+            new StudyOptions
+            {
+                Seasons = 200,
+                Seed = 1,
+                Threads = 2,
+            },
+            null,
+            CancellationToken.None
+        );
+        caseInput = new CaseInput
+        {
+            Base = result,
+            Command = "benchsim run inputs",
+            Version = "0",
+            Build = "benchmark",
+        };
     }
 
     /// <summary>Takes away what was written.</summary>

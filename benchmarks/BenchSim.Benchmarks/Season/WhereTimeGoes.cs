@@ -25,15 +25,15 @@ internal static class WhereTimeGoes
     /// <param name="output">Where the table goes.</param>
     public static void Print(string scenario, TextWriter output)
     {
-        SeasonPlan plan = SeasonPlanner.Make(ScenarioFolder.Read(scenario).Scenario!).Plan!;
+        var plan = SeasonPlanner.Make(ScenarioFolder.Read(scenario).Scenario!).Plan!;
         var source = WeatherSource.Of(plan.Scenario, plan.Days + plan.Scenario.Rules.ForecastNights + 1);
         var weather = new SeasonWeather(plan.Days + plan.Scenario.Rules.ForecastNights + 1);
         var player = new SeasonPlayer(plan, Seed);
         var (given, unlimited) = (new SeasonResult(), new SeasonResult());
         var tally = new SeasonTally(new PlanShape(plan));
-        Parts best = Parts.Endless;
+        var best = Parts.Endless;
         var (alone, together) = (double.PositiveInfinity, double.PositiveInfinity);
-        for (int repeat = 0; repeat < Repeats; repeat++)
+        for (var repeat = 0; repeat < Repeats; repeat++)
         {
             best = best.Least(Once(source, weather, player, given, unlimited, tally));
             alone = Math.Min(alone, Study(plan, 1));
@@ -49,27 +49,52 @@ internal static class WhereTimeGoes
             Row("the rounds, without limits", best.Unlimited),
             Row("counting", best.Counting),
             Row("all", best.FirstPlay + best.Unlimited + best.Counting),
-            string.Create(CultureInfo.InvariantCulture, $"{Seasons} seasons, one thread: {alone * 1e3:0.0} ms; two threads: {together * 1e3:0.0} ms, {alone / together:0.00} times as fast"),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{Seasons} seasons, one thread: {alone * 1e3:0.0} ms; two threads: {together * 1e3:0.0} ms, {alone / together:0.00} times as fast"
+            ),
         ];
-        foreach (string line in lines)
+        foreach (var line in lines)
+        {
             output.WriteLine(line);
+        }
     }
 
     private static double Study(SeasonPlan plan, int threads) =>
-        Time(() => StudyRunner.Play(plan, new StudyOptions { Seasons = Seasons, Seed = Seed, Threads = threads }, null, CancellationToken.None));
+        Time(() =>
+            StudyRunner.Play(
+                plan,
+                new StudyOptions
+                {
+                    Seasons = Seasons,
+                    Seed = Seed,
+                    Threads = threads,
+                },
+                null,
+                CancellationToken.None
+            )
+        );
 
     // The second play of a season finds its weather and heat sums made.
-    private static Parts Once(WeatherSource source, SeasonWeather weather, SeasonPlayer player, SeasonResult given, SeasonResult unlimited, SeasonTally tally)
+    private static Parts Once(
+        WeatherSource source,
+        SeasonWeather weather,
+        SeasonPlayer player,
+        SeasonResult given,
+        SeasonResult unlimited,
+        SeasonTally tally
+    )
     {
         var parts = default(Parts);
-        for (int season = 0; season < Seasons; season++)
+        for (var season = 0; season < Seasons; season++)
         {
             parts += new Parts(
                 Time(() => source.Fill(Seed, season, weather)),
                 Time(() => player.Play(season, PlaceLimits.AsGiven, given)),
                 Time(() => player.Play(season, PlaceLimits.AsGiven, given)),
                 Time(() => player.Play(season, PlaceLimits.None, unlimited)),
-                Time(() => tally.Add(given, unlimited)));
+                Time(() => tally.Add(given, unlimited))
+            );
         }
 
         return parts;
@@ -77,31 +102,35 @@ internal static class WhereTimeGoes
 
     private static double Time(Action work)
     {
-        long start = Stopwatch.GetTimestamp();
+        var start = Stopwatch.GetTimestamp();
         work();
         return Stopwatch.GetElapsedTime(start).TotalSeconds;
     }
 
     private static string Row(string what, double seconds) =>
-        string.Create(CultureInfo.InvariantCulture, $"  {what,-30}{seconds / Seasons * 1e6,8:0}");
+        "  " + what.PadRight(30) + (seconds / Seasons * 1e6).ToString("0", CultureInfo.InvariantCulture).PadLeft(8);
 
     /// <summary>Seconds of the parts of a repeat.</summary>
     private readonly record struct Parts(double Weather, double FirstPlay, double SecondPlay, double Unlimited, double Counting)
     {
         public static Parts Endless { get; } = new(double.MaxValue, double.MaxValue, double.MaxValue, double.MaxValue, double.MaxValue);
 
-        public static Parts operator +(Parts left, Parts right) => new(
-            left.Weather + right.Weather,
-            left.FirstPlay + right.FirstPlay,
-            left.SecondPlay + right.SecondPlay,
-            left.Unlimited + right.Unlimited,
-            left.Counting + right.Counting);
+        public static Parts operator +(Parts left, Parts right) =>
+            new(
+                left.Weather + right.Weather,
+                left.FirstPlay + right.FirstPlay,
+                left.SecondPlay + right.SecondPlay,
+                left.Unlimited + right.Unlimited,
+                left.Counting + right.Counting
+            );
 
-        public Parts Least(Parts other) => new(
-            Math.Min(Weather, other.Weather),
-            Math.Min(FirstPlay, other.FirstPlay),
-            Math.Min(SecondPlay, other.SecondPlay),
-            Math.Min(Unlimited, other.Unlimited),
-            Math.Min(Counting, other.Counting));
+        public Parts Least(Parts other) =>
+            new(
+                Math.Min(Weather, other.Weather),
+                Math.Min(FirstPlay, other.FirstPlay),
+                Math.Min(SecondPlay, other.SecondPlay),
+                Math.Min(Unlimited, other.Unlimited),
+                Math.Min(Counting, other.Counting)
+            );
     }
 }

@@ -46,7 +46,8 @@ internal static class SideBySidePlay
         var (units, days) = tandem.Numbers;
         File.WriteAllLines(
             Path.Combine(folder, "tandem.txt"),
-            units.Select((count, row) => $"{count} {string.Join(' ', days.Select(stage => Exactly(stage[row])))}"));
+            units.Select((count, row) => $"{count} {string.Join(' ', days.Select(stage => Exactly(stage[row])))}")
+        );
         tandem.Agree();
         var best = Stopwatches.Best(() => tandem.Loop(), () => tandem.Processes());
         var events = tandem.Events * (units.Length / 150);
@@ -61,7 +62,8 @@ internal static class SideBySidePlay
         var services = new ExponentialStream(2, 1);
         File.WriteAllLines(
             Path.Combine(folder, "single-server.txt"),
-            Enumerable.Range(0, SingleServerBenchmark.CustomersEach).Select(_ => $"{Exactly(gaps.Next())} {Exactly(services.Next())}"));
+            Enumerable.Range(0, SingleServerBenchmark.CustomersEach).Select(_ => $"{Exactly(gaps.Next())} {Exactly(services.Next())}")
+        );
         server.Agree();
         var best = Stopwatches.Best(() => server.Loop(), () => server.Processes(), () => server.InSteps(), () => server.Swept());
         Print("M/M/1", "hand-written loop in C#", best[0], server.Loop(), 0, 0);
@@ -72,7 +74,9 @@ internal static class SideBySidePlay
 
     private static void Rounds()
     {
-        var rows = File.ReadAllLines(Checkout.PathTo("tests", "Published", "other-engines", "rounds-batches.csv")).Skip(1).Select(line => line.Split(','));
+        var rows = File.ReadAllLines(Checkout.PathTo("tests", "Published", "other-engines", "rounds-batches.csv"))
+            .Skip(1)
+            .Select(line => line.Split(','));
         Season("rounds", RoundsSite.Plan([.. rows]));
     }
 
@@ -87,7 +91,9 @@ internal static class SideBySidePlay
         var best = Stopwatches.Best(() =>
         {
             for (var i = 0; i < 10; i++)
+            {
                 Play();
+            }
         });
         Print(model, "BenchSim.Season", best[0] / 10, result.Batches.Sum(batch => batch.TraysOut), 0, Stopwatches.Bytes(Play));
     }

@@ -13,8 +13,11 @@ internal static class Stopwatches
     {
         foreach (var contestant in contestants)
         {
-            for (var start = Stopwatch.GetTimestamp(); Stopwatch.GetElapsedTime(start).TotalSeconds < WarmSeconds;)
+            var start = Stopwatch.GetTimestamp();
+            while (Stopwatch.GetElapsedTime(start).TotalSeconds < WarmSeconds)
+            {
                 contestant();
+            }
         }
 
         var best = Array.ConvertAll(contestants, _ => double.MaxValue);
@@ -37,7 +40,10 @@ internal static class Stopwatches
         const int Calls = 10;
         var before = GC.GetAllocatedBytesForCurrentThread();
         for (var i = 0; i < Calls; i++)
+        {
             call();
+        }
+
         return (GC.GetAllocatedBytesForCurrentThread() - before) / Calls;
     }
 }

@@ -18,7 +18,13 @@ public class StudyBenchmark
     [Params(200, 1000)]
     public int Seasons { get; set; }
 
-    private StudyOptions Options => new() { Seasons = Seasons, Seed = 1, Threads = 2 };
+    private StudyOptions Options =>
+        new()
+        {
+            Seasons = Seasons,
+            Seed = 1,
+            Threads = 2,
+        };
 
     /// <summary>Reads the example and a variant.</summary>
     [GlobalSetup]

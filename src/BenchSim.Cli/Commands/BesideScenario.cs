@@ -9,12 +9,16 @@ internal static class BesideScenario
     /// <exception cref="RefusedException">The scenario folder is the root of a disk, so that nothing can stand beside it.</exception>
     public static string Folder(string directory, string ending)
     {
-        string folder = Path.TrimEndingDirectorySeparator(Path.GetFullPath(directory));
+        var folder = Path.TrimEndingDirectorySeparator(Path.GetFullPath(directory));
         if (Path.GetDirectoryName(folder) is null)
-            throw new RefusedException("The scenario folder is the root of a disk, so nothing can stand beside it. Name a folder with --out.");
+        {
+            throw new RefusedException(
+                "The scenario folder is the root of a disk, so nothing can stand beside it. Name a folder with --out."
+            );
+        }
 
         // "." and ".." have no name to hang the ending on.
-        string written = Path.TrimEndingDirectorySeparator(directory);
+        var written = Path.TrimEndingDirectorySeparator(directory);
         return Path.GetFileName(written) is "" or "." or ".." ? folder + ending : written + ending;
     }
 }

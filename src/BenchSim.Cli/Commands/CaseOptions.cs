@@ -17,11 +17,17 @@ internal sealed class CaseOptions(string what)
         Description = "With --case: paper of the case report. Default: letter where the units of the site are imperial, else a4.",
         CustomParser = result =>
         {
-            string text = result.Tokens[0].Value;
+            var text = result.Tokens[0].Value;
             if (string.Equals(text, "a4", StringComparison.OrdinalIgnoreCase))
+            {
                 return CasePaper.A4;
+            }
+
             if (string.Equals(text, "letter", StringComparison.OrdinalIgnoreCase))
+            {
                 return CasePaper.Letter;
+            }
+
             result.AddError($"--paper {SafeText.Quote(text)} cannot be used; write a4 or letter.");
             return null;
         },
@@ -32,17 +38,24 @@ internal sealed class CaseOptions(string what)
 
     public void AddTo(Command command)
     {
-        foreach (Option option in All)
+        foreach (var option in All)
+        {
             command.Add(option);
+        }
     }
 
     /// <summary>Refuses the paper, and what else goes only with a case report, where none is asked for.</summary>
     public void RefuseWithout(CommandResult result, params IEnumerable<Option> others)
     {
         if (IsAsked(result))
+        {
             return;
-        foreach (Option option in others.Prepend(_paper).Where(option => result.IsGiven(option)))
+        }
+
+        foreach (var option in others.Prepend(_paper).Where(option => result.IsGiven(option)))
+        {
             result.AddError($"{option.Name} goes with --case; write --case too, or leave it out.");
+        }
     }
 
     /// <summary>True where a case report is asked for.</summary>

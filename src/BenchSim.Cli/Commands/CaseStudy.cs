@@ -16,7 +16,11 @@ internal static class CaseStudy
     /// <param name="result">The seasons, counted.</param>
     /// <param name="paper">Paper; null for the usual one of the site.</param>
     /// <param name="note">A remark; null for none.</param>
-    public static CaseInput OfRun(StudyResult result, CasePaper? paper, string? note) => Case(result, paper, "run inputs") with { Note = note };
+    public static CaseInput OfRun(StudyResult result, CasePaper? paper, string? note) =>
+        Case(result, paper, "run inputs") with
+        {
+            Note = note,
+        };
 
     /// <summary>The case of a variant: plays the base and the variant day by day too, and reckons the money where the variant has its terms.</summary>
     /// <param name="desk">Where progress is drawn.</param>
@@ -25,24 +29,32 @@ internal static class CaseStudy
     /// <param name="paper">Paper; null for the usual one of the site.</param>
     public static CaseInput OfComparison(Desk desk, CompareResult comparison, StudyOptions options, CasePaper? paper)
     {
-        VariantResult variant = comparison.Variants[0];
-        StudyResult without = PlayProgress.Play(comparison.Base, options, desk);
-        StudyResult with = PlayProgress.Play(variant.Plan, options, desk);
-        InvestResult? money = variant.Plan.Scenario.Invest is null
+        var variant = comparison.Variants[0];
+        var without = PlayProgress.Play(comparison.Base, options, desk);
+        var with = PlayProgress.Play(variant.Plan, options, desk);
+        var money = variant.Plan.Scenario.Invest is null
             ? null
-            : PlayProgress.Draw(desk, options.Seasons, progress => InvestRunner.Play(comparison.Base, (variant.Name, variant.Plan), options, progress, desk.Cancel));
-        return Case(without, paper, $"compare inputs --with {Shell.Word(variant.Name)}") with { Comparison = comparison, Changed = with, Money = money };
+            : PlayProgress.Draw(desk, options.Seasons, progress =>
+                InvestRunner.Play(comparison.Base, (variant.Name, variant.Plan), options, progress, desk.Cancel)
+            );
+        return Case(without, paper, $"compare inputs --with {Shell.Word(variant.Name)}") with
+        {
+            Comparison = comparison,
+            Changed = with,
+            Money = money,
+        };
     }
 
     private static CaseInput Case(StudyResult result, CasePaper? asked, string command)
     {
-        CasePaper paper = asked ?? CaseOptions.Usual(result.Plan.Scenario.Units);
-        string page = paper == CasePaper.Letter ? "letter" : "a4";
+        var paper = asked ?? CaseOptions.Usual(result.Plan.Scenario.Units);
+        var page = paper == CasePaper.Letter ? "letter" : "a4";
         return new CaseInput
         {
             Base = result,
             Paper = paper,
-            Command = $"{RootMenu.ProgramName} {command} --seasons {result.Seasons.ToString(null, null)} --seed {result.Seed.ToString(null, null)} --case --paper {page}",
+            Command =
+                $"{RootMenu.ProgramName} {command} --seasons {result.Seasons.ToString(null, null)} --seed {result.Seed.ToString(null, null)} --case --paper {page}",
             Version = typeof(CaseStudy).Assembly.GetName().Version!.ToString(3),
             Build = BuildMark.Text,
         };

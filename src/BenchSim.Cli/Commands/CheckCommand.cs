@@ -6,33 +6,61 @@ namespace BenchSim.Cli.Commands;
 /// <summary><c>check DIR</c>: reports every fault with its place, or prints the plan that was understood.</summary>
 internal static class CheckCommand
 {
-    public static readonly string[] Examples = ["benchsim check spring", "benchsim check spring --sources", "benchsim check spring --stand"];
+    public static readonly string[] Examples =
+    [
+        "benchsim check spring",
+        "benchsim check spring --sources",
+        "benchsim check spring --stand",
+    ];
 
     public static Command Make(Desk desk)
     {
-        Argument<string> folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv.");
-        Option<bool> sources = new("--sources") { Description = "Print every value of the crops, tray types and houses in use, with its source." };
-        Option<bool> stand = new("--stand") { Description = "Print the ways to the stand of each directly sown batch, with trays, seeds, chance and cost." };
-        Option<bool> json = CommonOptions.ForMachines("the plan, or the faults,");
-        var command = new Command("check", "Reads everything, reports every fault with its file, line and column, and prints the plan it understood: dates, trays, seeds, and what the site's weather means for it.")
+        var folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv.");
+        Option<bool> sources = new("--sources")
         {
-            folder, sources, stand, json,
+            Description = "Print every value of the crops, tray types and houses in use, with its source.",
         };
-        command.SetAction(parsed => Check(
-            new CheckSettings(parsed.GetRequiredValue(folder), parsed.GetValue(sources), parsed.GetValue(stand), parsed.GetValue(json)),
-            desk));
+        Option<bool> stand = new("--stand")
+        {
+            Description = "Print the ways to the stand of each directly sown batch, with trays, seeds, chance and cost.",
+        };
+        var json = CommonOptions.ForMachines("the plan, or the faults,");
+        var command = new Command(
+            "check",
+            "Reads everything, reports every fault with its file, line and column, and prints the plan it understood: dates, trays, seeds, and what the site's weather means for it."
+        )
+        {
+            folder,
+            sources,
+            stand,
+            json,
+        };
+        command.SetAction(parsed =>
+            Check(
+                new CheckSettings(parsed.GetRequiredValue(folder), parsed.GetValue(sources), parsed.GetValue(stand), parsed.GetValue(json)),
+                desk
+            )
+        );
         return command;
     }
 
     private static int Check(CheckSettings settings, Desk desk)
     {
-        OpenedScenario opened = OpenedScenario.Open(settings.Directory);
+        var opened = OpenedScenario.Open(settings.Directory);
         if (opened.Plan is not { } plan)
+        {
             return FaultList.Print(desk, settings.Json, opened.Faults);
+        }
+
         if (settings.Json)
+        {
             PlanJson.Print(desk, plan, settings);
+        }
         else
+        {
             PlanPrinter.Print(desk, plan, settings);
+        }
+
         return ExitCode.Done;
     }
 }

@@ -33,28 +33,39 @@ internal static class CommonOptions
 
     public static Argument<string[]> Parts()
     {
-        var parts = new Argument<string[]>("PART") { Description = "Parts of one run, all of them, in any order.", Arity = ArgumentArity.OneOrMore };
+        var parts = new Argument<string[]>("PART")
+        {
+            Description = "Parts of one run, all of them, in any order.",
+            Arity = ArgumentArity.OneOrMore,
+        };
         parts.Validators.Add(result => RefuseEmpty(result, result.Tokens, "PART"));
         return parts;
     }
 
     /// <summary>An option that takes one of two words, whatever their case; the first of them when it is not given.</summary>
-    public static Option<UnitSystem> Units(string name, string metric, string imperial, string what) => new(name)
-    {
-        HelpName = $"{metric}|{imperial}",
-        Description = what,
-        DefaultValueFactory = _ => UnitSystem.Metric,
-        CustomParser = result =>
+    public static Option<UnitSystem> Units(string name, string metric, string imperial, string what) =>
+        new(name)
         {
-            // An option that is not given comes here too, without a word.
-            string text = result.Tokens.Count == 0 ? metric : result.Tokens[0].Value;
-            if (string.Equals(text, imperial, StringComparison.OrdinalIgnoreCase))
-                return UnitSystem.Imperial;
-            if (!string.Equals(text, metric, StringComparison.OrdinalIgnoreCase))
-                result.AddError($"{name} {SafeText.Quote(text)} cannot be used; write {metric} or {imperial}.");
-            return UnitSystem.Metric;
-        },
-    };
+            HelpName = $"{metric}|{imperial}",
+            Description = what,
+            DefaultValueFactory = _ => UnitSystem.Metric,
+            CustomParser = result =>
+            {
+                // An option that is not given comes here too, without a word.
+                var text = result.Tokens.Count == 0 ? metric : result.Tokens[0].Value;
+                if (string.Equals(text, imperial, StringComparison.OrdinalIgnoreCase))
+                {
+                    return UnitSystem.Imperial;
+                }
+
+                if (!string.Equals(text, metric, StringComparison.OrdinalIgnoreCase))
+                {
+                    result.AddError($"{name} {SafeText.Quote(text)} cannot be used; write {metric} or {imperial}.");
+                }
+
+                return UnitSystem.Metric;
+            },
+        };
 
     public static Option<string?> Text(string name, string helpName, string what)
     {
@@ -63,60 +74,81 @@ internal static class CommonOptions
         return option;
     }
 
-    public static Option<int?> Whole(string name, string helpName, int least, int most, string what) => new(name)
-    {
-        HelpName = helpName,
-        Description = what,
-        CustomParser = result =>
+    public static Option<int?> Whole(string name, string helpName, int least, int most, string what) =>
+        new(name)
         {
-            string text = result.Tokens[0].Value;
-            if (int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int number) && number >= least && number <= most)
-                return number;
-            result.AddError($"{name} {SafeText.Quote(text)} cannot be used; write a whole number from {Figures.Whole(least)} to {Figures.Whole(most)}, without commas.");
-            return null;
-        },
-    };
+            HelpName = helpName,
+            Description = what,
+            CustomParser = result =>
+            {
+                var text = result.Tokens[0].Value;
+                if (
+                    int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number)
+                    && number >= least
+                    && number <= most
+                )
+                {
+                    return number;
+                }
 
-    public static Option<ulong?> Seed(string name, string helpName, string what) => new(name)
-    {
-        HelpName = helpName,
-        Description = what,
-        CustomParser = result =>
+                result.AddError(
+                    $"{name} {SafeText.Quote(text)} cannot be used; write a whole number from {Figures.Whole(least)} to {Figures.Whole(most)}, without commas."
+                );
+                return null;
+            },
+        };
+
+    public static Option<ulong?> Seed(string name, string helpName, string what) =>
+        new(name)
         {
-            string text = result.Tokens[0].Value;
-            if (ulong.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out ulong number))
-                return number;
-            result.AddError($"{name} {SafeText.Quote(text)} cannot be used; write a whole number from 0 to {ulong.MaxValue}.");
-            return null;
-        },
-    };
+            HelpName = helpName,
+            Description = what,
+            CustomParser = result =>
+            {
+                var text = result.Tokens[0].Value;
+                if (ulong.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number))
+                {
+                    return number;
+                }
+
+                result.AddError($"{name} {SafeText.Quote(text)} cannot be used; write a whole number from 0 to {ulong.MaxValue}.");
+                return null;
+            },
+        };
 
     /// <summary>A share: from 0 to 1, or between them where <paramref name="endsOut"/>.</summary>
-    public static Option<double?> Share(string name, string helpName, string what, bool endsOut = false) => new(name)
-    {
-        HelpName = helpName,
-        Description = what,
-        CustomParser = result =>
+    public static Option<double?> Share(string name, string helpName, string what, bool endsOut = false) =>
+        new(name)
         {
-            string text = result.Tokens[0].Value.Trim();
-            bool percent = text.EndsWith('%');
-            string digits = percent ? text[..^1].TrimEnd() : text;
-            if (decimal.TryParse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out decimal number))
+            HelpName = helpName,
+            Description = what,
+            CustomParser = result =>
             {
-                // In decimals: 99.9 % is the double nearest 0.999, as 999 of 1,000 seasons are.
-                double share = (double)(percent ? number / 100 : number);
-                if (endsOut ? share is > 0 and < 1 : share <= 1)
-                    return share;
-            }
+                var text = result.Tokens[0].Value.Trim();
+                var percent = text.EndsWith('%');
+                var digits = percent ? text[..^1].TrimEnd() : text;
+                if (decimal.TryParse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number))
+                {
+                    // In decimals: 99.9 % is the double nearest 0.999, as 999 of 1,000 seasons are.
+                    var share = (double)(percent ? number / 100 : number);
+                    if (endsOut ? share is > 0 and < 1 : share <= 1)
+                    {
+                        return share;
+                    }
+                }
 
-            result.AddError($"{name} {SafeText.Quote(text)} cannot be used; write a share {(endsOut ? "above 0 and below 1" : "from 0 to 1")}, such as 0.9, or a percentage, such as 90%.");
-            return null;
-        },
-    };
+                result.AddError(
+                    $"{name} {SafeText.Quote(text)} cannot be used; write a share {(endsOut ? "above 0 and below 1" : "from 0 to 1")}, such as 0.9, or a percentage, such as 90%."
+                );
+                return null;
+            },
+        };
 
     private static void RefuseEmpty(SymbolResult result, IReadOnlyList<Token> tokens, string name)
     {
         if (tokens.Any(token => string.IsNullOrWhiteSpace(token.Value) || token.Value.Contains('\0', StringComparison.Ordinal)))
+        {
             result.AddError($"{name} is empty; write a name.");
+        }
     }
 }

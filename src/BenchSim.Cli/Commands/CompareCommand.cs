@@ -24,7 +24,7 @@ internal static class CompareCommand
 
     public static Command Make(Desk desk)
     {
-        Argument<string> folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv, with the variants in its folder \"variants\".");
+        var folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv, with the variants in its folder \"variants\".");
         var with = new Option<string[]>("--with")
         {
             HelpName = "NAME",
@@ -35,27 +35,54 @@ internal static class CompareCommand
         with.Validators.Add(result =>
         {
             if (result.Tokens.Count > MostVariants)
+            {
                 result.AddError($"--with takes up to {MostVariants} variants; compare them in parts.");
+            }
         });
         var play = new PlayOptions();
-        var cases = new CaseOptions("Also write a case report of the variant for a grant or an investment, case.pdf, into a folder with the files played.");
-        Option<string?> place = CommonOptions.Text("--out", "DIR", "With --case: folder for the case report. Default: the scenario folder's name with \"-VARIANT-case\", beside it.");
-        Option<bool> json = CommonOptions.ForMachines("the differences");
-        var command = new Command("compare", "Plays the base and its variants on the same luck and says which differences are real and which cannot be told.") { folder, with, play.Seasons, play.Seed, play.Threads, place, json };
+        var cases = new CaseOptions(
+            "Also write a case report of the variant for a grant or an investment, case.pdf, into a folder with the files played."
+        );
+        var place = CommonOptions.Text(
+            "--out",
+            "DIR",
+            "With --case: folder for the case report. Default: the scenario folder's name with \"-VARIANT-case\", beside it."
+        );
+        var json = CommonOptions.ForMachines("the differences");
+        var command = new Command(
+            "compare",
+            "Plays the base and its variants on the same luck and says which differences are real and which cannot be told."
+        )
+        {
+            folder,
+            with,
+            play.Seasons,
+            play.Seed,
+            play.Threads,
+            place,
+            json,
+        };
         cases.AddTo(command);
         command.Validators.Add(result => cases.RefuseWithout(result, place));
         command.Validators.Add(result =>
         {
             if (cases.IsAsked(result) && result.GetResult(with)?.Tokens.Count > 1)
-                result.AddError("--case takes one variant, for a case is made for one change; write --with with one name, and the command once for each.");
+            {
+                result.AddError(
+                    "--case takes one variant, for a case is made for one change; write --with with one name, and the command once for each."
+                );
+            }
         });
-        command.SetAction(parsed => Compare(
-            parsed.GetRequiredValue(folder),
-            [.. parsed.GetRequiredValue(with).Distinct(StringComparer.Ordinal)],
-            cases.IsAsked(parsed) ? new CaseWish(parsed.GetValue(place), cases.PaperOf(parsed)) : null,
-            play.Of(parsed),
-            parsed.GetValue(json),
-            desk));
+        command.SetAction(parsed =>
+            Compare(
+                parsed.GetRequiredValue(folder),
+                [.. parsed.GetRequiredValue(with).Distinct(StringComparer.Ordinal)],
+                cases.IsAsked(parsed) ? new CaseWish(parsed.GetValue(place), cases.PaperOf(parsed)) : null,
+                play.Of(parsed),
+                parsed.GetValue(json),
+                desk
+            )
+        );
         return command;
     }
 
@@ -64,32 +91,58 @@ internal static class CompareCommand
     /// <param name="Paper">Its paper; null for the usual one of the site.</param>
     private sealed record CaseWish(string? Out, CasePaper? Paper);
 
-    private static int Compare(string directory, ImmutableArray<string> names, CaseWish? wish, Func<SeasonPlan, StudyOptions> optionsOf, bool json, Desk desk)
+    private static int Compare(
+        string directory,
+        ImmutableArray<string> names,
+        CaseWish? wish,
+        Func<SeasonPlan, StudyOptions> optionsOf,
+        bool json,
+        Desk desk
+    )
     {
-        string? place = wish is null ? null : wish.Out ?? BesideScenario.Folder(directory, $"-{names[0]}-case");
+        var place = wish is null ? null : wish.Out ?? BesideScenario.Folder(directory, $"-{names[0]}-case");
         if (place is not null)
+        {
             CaseFolder.Check(place);
-        OpenedScenario opened = OpenedScenario.Open(directory);
+        }
+
+        var opened = OpenedScenario.Open(directory);
         if (opened.Plan is not { } plan)
+        {
             return FaultList.Print(desk, json, opened.Faults);
+        }
 
-        OpenedVariants variants = OpenedVariants.Open(directory, plan, names);
+        var variants = OpenedVariants.Open(directory, plan, names);
         if (variants.Plans.IsEmpty)
+        {
             return FaultList.Print(desk, json, variants.Faults);
+        }
 
-        StudyOptions options = optionsOf(plan);
-        CompareResult result = PlayProgress.Draw(desk, options.Seasons, progress => CompareRunner.Play(plan, variants.Plans, options, progress, desk.Cancel));
+        var options = optionsOf(plan);
+        var result = PlayProgress.Draw(desk, options.Seasons, progress =>
+            CompareRunner.Play(plan, variants.Plans, options, progress, desk.Cancel)
+        );
         string? file = null;
         if (place is not null)
         {
-            CaseFolder.Write(place, CaseStudy.OfComparison(desk, result, options, wish!.Paper), [.. variants.Inputs.Select(input => new ReportInput(input.Name, input.Bytes.AsMemory()))], desk.Cancel);
+            CaseFolder.Write(
+                place,
+                CaseStudy.OfComparison(desk, result, options, wish!.Paper),
+                [.. variants.Inputs.Select(input => new ReportInput(input.Name, input.Bytes.AsMemory()))],
+                desk.Cancel
+            );
             file = Path.Combine(place, CaseFolder.FileName);
         }
 
         if (json)
+        {
             CompareJson.Print(desk, result, file);
+        }
         else
+        {
             ComparePrinter.Print(desk, result, file);
+        }
+
         return ExitCode.Done;
     }
 }

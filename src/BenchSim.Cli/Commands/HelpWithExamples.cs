@@ -13,17 +13,21 @@ internal sealed class HelpWithExamples(IReadOnlyDictionary<Command, string[]> ex
 
     public override int Invoke(ParseResult parseResult)
     {
-        TextWriter output = parseResult.InvocationConfiguration.Output;
+        var output = parseResult.InvocationConfiguration.Output;
         new HelpAction { MaxWidth = Width }.Invoke(parseResult);
-        if (examples.TryGetValue(parseResult.CommandResult.Command, out string[]? lines))
+        if (examples.TryGetValue(parseResult.CommandResult.Command, out var lines))
         {
             output.Write(lines.Length == 1 ? "Example:\n" : "Examples:\n");
-            foreach (string line in lines)
+            foreach (var line in lines)
+            {
                 output.Write($"  {line}\n");
+            }
+
             output.Write("\n");
         }
 
-        output.Write("""
+        output.Write(
+            """
             Exit codes:
               0    done
               1    done, but the share asked for with --require is not met
@@ -32,7 +36,8 @@ internal sealed class HelpWithExamples(IReadOnlyDictionary<Command, string[]> ex
               130  stopped with Ctrl-C
 
 
-            """.ReplaceLineEndings("\n"));
+            """.ReplaceLineEndings("\n")
+        );
         return ExitCode.Done;
     }
 }

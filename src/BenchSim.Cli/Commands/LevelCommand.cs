@@ -14,48 +14,88 @@ internal static class LevelCommand
 
     public static Command Make(Desk desk)
     {
-        Argument<string> folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv, with the columns earlier and later in the plan.");
-        Option<string?> to = CommonOptions.Text("--out", "FILE", "File for the levelled plan, written whatever the verdict. Default: plan-levelled.csv in the scenario folder, written when it is to be adopted.");
+        var folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv, with the columns earlier and later in the plan.");
+        var to = CommonOptions.Text(
+            "--out",
+            "FILE",
+            "File for the levelled plan, written whatever the verdict. Default: plan-levelled.csv in the scenario folder, written when it is to be adopted."
+        );
         var play = new PlayOptions("Seasons in which both plans are played.");
-        Option<double?> fill = CommonOptions.Share("--fill", "SHARE", "Share of the places that the expected trays may fill, such as 90%: the rest is left for luck. Default: all of them.");
+        var fill = CommonOptions.Share(
+            "--fill",
+            "SHARE",
+            "Share of the places that the expected trays may fill, such as 90%: the rest is left for luck. Default: all of them."
+        );
         fill.Validators.Add(result =>
         {
             if (result.Tokens.Count == 1 && result.Tokens[0].Value.Trim().TrimEnd('%').TrimEnd().All(character => character is '0' or '.'))
+            {
                 result.AddError("--fill is 0; write a share above 0.");
+            }
         });
-        Option<bool> json = CommonOptions.ForMachines("the moves and what came of them");
-        var command = new Command("level", "Moves sowings within the days that the plan allows (its columns earlier and later), so that the fewest trays are expected to be without a place; plays the levelled plan against the first on the same luck, and says whether to adopt it.")
+        var json = CommonOptions.ForMachines("the moves and what came of them");
+        var command = new Command(
+            "level",
+            "Moves sowings within the days that the plan allows (its columns earlier and later), so that the fewest trays are expected to be without a place; plays the levelled plan against the first on the same luck, and says whether to adopt it."
+        )
         {
-            folder, to, play.Seasons, play.Seed, play.Threads, fill, json,
+            folder,
+            to,
+            play.Seasons,
+            play.Seed,
+            play.Threads,
+            fill,
+            json,
         };
-        command.SetAction(parsed => Level(
-            new LevelSettings(parsed.GetRequiredValue(folder), parsed.GetValue(to), parsed.GetValue(fill), parsed.GetValue(json)),
-            play.Of(parsed),
-            desk));
+        command.SetAction(parsed =>
+            Level(
+                new LevelSettings(parsed.GetRequiredValue(folder), parsed.GetValue(to), parsed.GetValue(fill), parsed.GetValue(json)),
+                play.Of(parsed),
+                desk
+            )
+        );
         return command;
     }
 
     private static int Level(LevelSettings settings, Func<SeasonPlan, StudyOptions> optionsOf, Desk desk)
     {
-        OpenedScenario opened = OpenedScenario.Open(settings.Directory);
+        var opened = OpenedScenario.Open(settings.Directory);
         if (opened.Plan is not { } plan)
+        {
             return FaultList.Print(desk, settings.Json, opened.Faults);
+        }
 
-        InputFile planFile = opened.Inputs.First(input => string.Equals(input.Name, FolderReference.PlanFile, StringComparison.Ordinal));
+        var planFile = opened.Inputs.First(input => string.Equals(input.Name, FolderReference.PlanFile, StringComparison.Ordinal));
         var target = new LevelledPlanFile(settings.Out ?? Path.Combine(settings.Directory, LevelledPlanFile.UsualName), planFile.Bytes);
         target.Check();
-        LevelResult result = PlayProgress.Draw(desk, 100, progress => LevelRunner.Run(plan, OptionsOf(optionsOf(plan), settings), progress, desk.Cancel));
-        bool isWritten = result.Levelled is not null && (result.Verdict == LevelVerdict.Adopt || settings.Out is not null);
+        var result = PlayProgress.Draw(desk, 100, progress =>
+            LevelRunner.Run(plan, OptionsOf(optionsOf(plan), settings), progress, desk.Cancel)
+        );
+        var isWritten = result.Levelled is not null && (result.Verdict == LevelVerdict.Adopt || settings.Out is not null);
         if (isWritten)
+        {
             target.Write(result.Moves, desk.Cancel);
-        string? written = isWritten ? target.Shown : null;
+        }
+
+        var written = isWritten ? target.Shown : null;
         if (settings.Json)
+        {
             LevelJson.Print(desk, result, written);
+        }
         else
+        {
             LevelPrinter.Print(desk, result, written);
+        }
+
         return ExitCode.Done;
     }
 
     private static LevelOptions OptionsOf(StudyOptions play, LevelSettings settings) =>
-        new() { Seasons = play.Seasons, Seed = play.Seed, Threads = play.Threads, Fill = settings.Fill ?? 1 };
+        new()
+        {
+            Seasons = play.Seasons,
+            Seed = play.Seed,
+            Threads = play.Threads,
+            Fill = settings.Fill ?? 1,
+        };
 }

@@ -20,29 +20,52 @@ internal sealed class LevelledPlanFile(string path, ImmutableArray<byte> plan)
     public void Check()
     {
         if (Directory.Exists(path))
+        {
             throw new RefusedException($"{SafeText.Quote(path)} is a folder. Name a file for the levelled plan with --out.");
-        string? folder = Path.GetDirectoryName(Path.GetFullPath(path));
+        }
+
+        var folder = Path.GetDirectoryName(Path.GetFullPath(path));
         if (folder is null || !Directory.Exists(folder))
+        {
             throw new RefusedException($"There is no folder for {SafeText.Quote(path)}. Make it first, or name another file with --out.");
+        }
+
         if (!File.Exists(path))
+        {
             return;
+        }
+
         if (string.Equals(Path.GetFileName(path), Folder.FolderReference.PlanFile, StringComparison.OrdinalIgnoreCase))
+        {
             throw new RefusedException($"{SafeText.Quote(path)} is a plan in use and stays as it is. Name another file with --out.");
+        }
+
         var file = new FileInfo(path);
-        if (file.LinkTarget is not null || !Folder.PlainFile.IsRegular(path) || file.Length > 2L * plan.Length + 1_000_000 || !MovedPlan.IsFormOf(plan, [.. File.ReadAllBytes(path)]))
-            throw new RefusedException($"{SafeText.Quote(path)} is not a levelled form of this plan and stays as it is. Take it away, or name another file with --out.");
+        if (
+            file.LinkTarget is not null
+            || !Folder.PlainFile.IsRegular(path)
+            || file.Length > 2L * plan.Length + 1_000_000
+            || !MovedPlan.IsFormOf(plan, [.. File.ReadAllBytes(path)])
+        )
+        {
+            throw new RefusedException(
+                $"{SafeText.Quote(path)} is not a levelled form of this plan and stays as it is. Take it away, or name another file with --out."
+            );
+        }
     }
 
     /// <summary>Writes the plan with its moves.</summary>
     public void Write(ImmutableArray<MovedSowing> moves, CancellationToken cancel)
     {
-        ImmutableArray<byte> bytes = MovedPlan.Write(plan, moves.ToDictionary(move => move.Batch, move => move.To, StringComparer.Ordinal));
-        string partial = $"{path}.{Guid.NewGuid().ToString("N")[..8]}.partial";
+        var bytes = MovedPlan.Write(plan, moves.ToDictionary(move => move.Batch, move => move.To, StringComparer.Ordinal));
+        var partial = $"{path}.{Guid.NewGuid().ToString("N")[..8]}.partial";
         try
         {
             cancel.ThrowIfCancellationRequested();
             using (var stream = new FileStream(partial, FileMode.CreateNew))
+            {
                 stream.Write(bytes.AsSpan());
+            }
 
             // What has come to stand there during the play is looked at again.
             Check();
@@ -50,7 +73,9 @@ internal sealed class LevelledPlanFile(string path, ImmutableArray<byte> plan)
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            throw new RefusedException($"The levelled plan could not be written to {SafeText.Quote(path)}: {failure.Message.Replace(partial, path, StringComparison.Ordinal)}");
+            throw new RefusedException(
+                $"The levelled plan could not be written to {SafeText.Quote(path)}: {failure.Message.Replace(partial, path, StringComparison.Ordinal)}"
+            );
         }
         finally
         {

@@ -11,44 +11,63 @@ internal static class NewCommand
 
     public static Command Make(Desk desk)
     {
-        Argument<string> folder = CommonOptions.Folder("Folder to make. It must not exist yet, or be empty.");
-        Option<bool> json = CommonOptions.ForMachines("the names of the files");
-        var command = new Command("new", "Lays down a scenario folder with a small invented farm and a comment beside each line, to fill in.") { folder, json };
+        var folder = CommonOptions.Folder("Folder to make. It must not exist yet, or be empty.");
+        var json = CommonOptions.ForMachines("the names of the files");
+        var command = new Command(
+            "new",
+            "Lays down a scenario folder with a small invented farm and a comment beside each line, to fill in."
+        )
+        {
+            folder,
+            json,
+        };
         command.SetAction(parsed => LayDown(parsed.GetRequiredValue(folder), parsed.GetValue(json), desk));
         return command;
     }
 
     private static int LayDown(string directory, bool json, Desk desk)
     {
-        IReadOnlyList<InputFile> files = ScenarioTemplate.Files();
+        var files = ScenarioTemplate.Files();
         RefuseFolderInUse(directory);
         desk.Cancel.ThrowIfCancellationRequested();
         Write(directory, files);
         if (json)
+        {
             PrintJson(directory, files, desk);
+        }
         else
+        {
             Print(directory, files, desk);
+        }
+
         return ExitCode.Done;
     }
 
     private static void RefuseFolderInUse(string directory)
     {
         if (File.Exists(directory))
+        {
             throw new RefusedException($"{SafeText.Quote(directory)} is a file. Name a folder that does not exist yet.");
+        }
+
         if (Directory.Exists(directory) && Directory.EnumerateFileSystemEntries(directory).Any())
-            throw new RefusedException($"The folder {SafeText.Quote(directory)} has files in it, and they stay as they are. Name a folder that does not exist yet, or an empty one.");
+        {
+            throw new RefusedException(
+                $"The folder {SafeText.Quote(directory)} has files in it, and they stay as they are. Name a folder that does not exist yet, or an empty one."
+            );
+        }
     }
 
     private static void Write(string directory, IReadOnlyList<InputFile> files)
     {
-        bool wasThere = Directory.Exists(directory);
+        var wasThere = Directory.Exists(directory);
         var written = new List<string>();
         try
         {
             Directory.CreateDirectory(directory);
-            foreach (InputFile file in files)
+            foreach (var file in files)
             {
-                string path = Path.Combine(directory, file.Name);
+                var path = Path.Combine(directory, file.Name);
                 using var stream = new FileStream(path, FileMode.CreateNew);
                 written.Add(path);
                 stream.Write(file.Bytes.AsSpan());
@@ -56,11 +75,19 @@ internal static class NewCommand
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            foreach (string path in written)
+            foreach (var path in written)
+            {
                 File.Delete(path);
+            }
+
             if (!wasThere && Directory.Exists(directory))
+            {
                 Directory.Delete(directory);
-            throw new RefusedException($"The folder {SafeText.Quote(directory)} could not be laid down, and nothing was left behind: {failure.Message}");
+            }
+
+            throw new RefusedException(
+                $"The folder {SafeText.Quote(directory)} could not be laid down, and nothing was left behind: {failure.Message}"
+            );
         }
     }
 
@@ -71,12 +98,16 @@ internal static class NewCommand
         desk.Say($"  {RootMenu.ProgramName} check {Shell.Word(directory)}");
     }
 
-    private static void PrintJson(string directory, IReadOnlyList<InputFile> files, Desk desk) => desk.SayJson(json =>
-    {
-        json.WriteString("folder", directory);
-        json.WriteStartArray("files");
-        foreach (InputFile file in files)
-            json.WriteStringValue(file.Name);
-        json.WriteEndArray();
-    });
+    private static void PrintJson(string directory, IReadOnlyList<InputFile> files, Desk desk) =>
+        desk.SayJson(json =>
+        {
+            json.WriteString("folder", directory);
+            json.WriteStartArray("files");
+            foreach (var file in files)
+            {
+                json.WriteStringValue(file.Name);
+            }
+
+            json.WriteEndArray();
+        });
 }

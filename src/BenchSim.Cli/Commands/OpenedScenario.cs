@@ -20,16 +20,22 @@ internal sealed record OpenedScenario(SeasonPlan? Plan, ImmutableArray<Fault> Fa
     /// <summary>The same from the files that were read before.</summary>
     /// <param name="files">The files.</param>
     /// <param name="unread">Names of files that were not read, but that the reading warned of.</param>
-    public static OpenedScenario Again(IEnumerable<InputFile> files, IEnumerable<string> unread) => Of(ScenarioFolder.ReadKept(files, unread));
+    public static OpenedScenario Again(IEnumerable<InputFile> files, IEnumerable<string> unread) =>
+        Of(ScenarioFolder.ReadKept(files, unread));
 
     private static OpenedScenario Of(FolderReading reading)
     {
         if (reading.Scenario is not { } scenario)
+        {
             return new OpenedScenario(null, FaultList.Sorted(reading.Faults), reading.Inputs);
+        }
 
-        PlanResult planned = SeasonPlanner.Make(scenario);
+        var planned = SeasonPlanner.Make(scenario);
         return planned.Plan is { } plan
-            ? new OpenedScenario(plan with { Warnings = FaultList.Sorted([.. reading.Warnings, .. plan.Warnings]) }, [], reading.Inputs) { OpenFlats = reading.OpenFlats }
+            ? new OpenedScenario(plan with { Warnings = FaultList.Sorted([.. reading.Warnings, .. plan.Warnings]) }, [], reading.Inputs)
+            {
+                OpenFlats = reading.OpenFlats,
+            }
             : new OpenedScenario(null, FaultList.Sorted(planned.Faults), reading.Inputs);
     }
 }

@@ -19,27 +19,40 @@ internal sealed record OpenedVariants(ImmutableArray<(string Name, SeasonPlan Pl
         var plans = ImmutableArray.CreateBuilder<(string, SeasonPlan)>();
         var faults = new List<Fault>();
         var inputs = new SortedDictionary<string, InputFile>(StringComparer.Ordinal);
-        foreach (string name in names)
+        foreach (var name in names)
         {
-            FolderReading reading = ScenarioFolder.ReadVariant(directory, name);
-            foreach (InputFile input in reading.Inputs)
+            var reading = ScenarioFolder.ReadVariant(directory, name);
+            foreach (var input in reading.Inputs)
+            {
                 inputs[input.Name] = input;
+            }
+
             if (reading.Scenario is not { } scenario)
             {
                 faults.AddRange(reading.Faults);
                 continue;
             }
 
-            PlanResult planned = VariantPlanner.Make(basePlan, scenario);
+            var planned = VariantPlanner.Make(basePlan, scenario);
             if (planned.Plan is { } plan)
+            {
                 plans.Add((name, plan));
+            }
+
             faults.AddRange(planned.Faults.Select(fault => InVariant(fault, name)));
         }
 
-        return faults.Count > 0 ? new OpenedVariants([], FaultList.Sorted(faults.Distinct())) : new OpenedVariants(plans.ToImmutable(), []) { Inputs = [.. inputs.Values] };
+        return faults.Count > 0
+            ? new OpenedVariants([], FaultList.Sorted(faults.Distinct()))
+            : new OpenedVariants(plans.ToImmutable(), []) { Inputs = [.. inputs.Values] };
     }
 
     // A batch that the variant does not touch can become impossible in it, as in an unheated house: its place is in the plan, its cause is not.
     private static Fault InVariant(Fault fault, string name) =>
-        fault.Place.File.StartsWith(FolderReference.VariantFolder + "/", StringComparison.Ordinal) ? fault : fault with { What = $"in the variant \"{name}\": {fault.What}" };
+        fault.Place.File.StartsWith(FolderReference.VariantFolder + "/", StringComparison.Ordinal)
+            ? fault
+            : fault with
+            {
+                What = $"in the variant \"{name}\": {fault.What}",
+            };
 }

@@ -8,25 +8,39 @@ namespace BenchSim.Cli.Commands;
 /// <summary>The option for a part of a run.</summary>
 internal static class PartOptions
 {
-    public static Option<Share?> Shard() => new("--shard")
-    {
-        HelpName = "K/N",
-        Description = "Play only the K-th of N shares of the seasons, and write what was counted to a file. \"benchsim merge\" adds the N files into the run.",
-        CustomParser = result =>
+    public static Option<Share?> Shard() =>
+        new("--shard")
         {
-            if (Share.TryParse(result.Tokens[0].Value, out Share share))
-                return share;
-            result.AddError($"--shard {SafeText.Quote(result.Tokens[0].Value)} cannot be used; write the number of the share and how many there are, such as 2/8, from 1/1 to {Figures.Whole(Share.Most)} shares.");
-            return null;
-        },
-    };
+            HelpName = "K/N",
+            Description =
+                "Play only the K-th of N shares of the seasons, and write what was counted to a file. \"benchsim merge\" adds the N files into the run.",
+            CustomParser = result =>
+            {
+                if (Share.TryParse(result.Tokens[0].Value, out var share))
+                {
+                    return share;
+                }
+
+                result.AddError(
+                    $"--shard {SafeText.Quote(result.Tokens[0].Value)} cannot be used; write the number of the share and how many there are, such as 2/8, from 1/1 to {Figures.Whole(Share.Most)} shares."
+                );
+                return null;
+            },
+        };
 
     /// <summary>Refuses what a part cannot do.</summary>
     public static void RefuseContradictions(CommandResult result, Option shard, IEnumerable<Option> others)
     {
         if (!result.IsGiven(shard))
+        {
             return;
-        foreach (Option option in others.Where(option => result.IsGiven(option)))
-            result.AddError($"{option.Name} does not go with --shard: a part has no answer of its own; leave it out{(option.Name is "--require" or "--no-report" ? ", and give it to \"benchsim merge\"" : "")}.");
+        }
+
+        foreach (var option in others.Where(option => result.IsGiven(option)))
+        {
+            result.AddError(
+                $"{option.Name} does not go with --shard: a part has no answer of its own; leave it out{(option.Name is "--require" or "--no-report" ? ", and give it to \"benchsim merge\"" : "")}."
+            );
+        }
     }
 }

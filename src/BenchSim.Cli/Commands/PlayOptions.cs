@@ -17,10 +17,12 @@ internal sealed class PlayOptions(string what = "Seasons to play of each.")
     public Option<int?> Seasons { get; } = CommonOptions.Whole("--seasons", "N", 1, MostSeasons, what + " Default: what site.toml says.");
 
     /// <summary>Seed of all luck.</summary>
-    public Option<ulong?> Seed { get; } = CommonOptions.Seed("--seed", "S", "Seed of all luck: the same seed gives the same answer. Default: what site.toml says.");
+    public Option<ulong?> Seed { get; } =
+        CommonOptions.Seed("--seed", "S", "Seed of all luck: the same seed gives the same answer. Default: what site.toml says.");
 
     /// <summary>On how many threads.</summary>
-    public Option<int?> Threads { get; } = CommonOptions.Whole("--threads", "T", 1, MostThreads, "Threads to play on; the answer does not depend on it. Default: one a core.");
+    public Option<int?> Threads { get; } =
+        CommonOptions.Whole("--threads", "T", 1, MostThreads, "Threads to play on; the answer does not depend on it. Default: one a core.");
 
     public void AddTo(Command command)
     {
@@ -33,10 +35,11 @@ internal sealed class PlayOptions(string what = "Seasons to play of each.")
     public Func<SeasonPlan, StudyOptions> Of(ParseResult parsed) => plan => Of(parsed, plan);
 
     /// <summary>What was asked, and the plan's own settings for the rest.</summary>
-    public StudyOptions Of(ParseResult parsed, SeasonPlan plan) => new()
-    {
-        Seasons = parsed.GetValue(Seasons) ?? plan.Scenario.Play.Seasons,
-        Seed = parsed.GetValue(Seed) ?? plan.Scenario.Play.Seed,
-        Threads = parsed.GetValue(Threads) ?? 0,
-    };
+    public StudyOptions Of(ParseResult parsed, SeasonPlan plan) =>
+        new()
+        {
+            Seasons = parsed.GetValue(Seasons) ?? plan.Scenario.Play.Seasons,
+            Seed = parsed.GetValue(Seed) ?? plan.Scenario.Play.Seed,
+            Threads = parsed.GetValue(Threads) ?? 0,
+        };
 }

@@ -11,59 +11,85 @@ internal static class PrintOptions
 {
     private static readonly (string Name, PaperKinds Kind)[] s_kinds =
     [
-        ("list", PaperKinds.WorkList), ("labels", PaperKinds.Labels), ("order", PaperKinds.Order), ("calendar", PaperKinds.Calendar), ("workbook", PaperKinds.Workbook),
+        ("list", PaperKinds.WorkList),
+        ("labels", PaperKinds.Labels),
+        ("order", PaperKinds.Order),
+        ("calendar", PaperKinds.Calendar),
+        ("workbook", PaperKinds.Workbook),
     ];
 
     /// <summary>A date, year first.</summary>
-    public static Option<DateOnly?> Date(string name, string what) => new(name)
-    {
-        HelpName = "DATE",
-        Description = what,
-        CustomParser = result =>
+    public static Option<DateOnly?> Date(string name, string what) =>
+        new(name)
         {
-            string text = result.Tokens[0].Value;
-            if (DateOnly.TryParseExact(text.Trim(), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date) && date.Year is >= 1900 and <= 2199)
-                return date;
-            result.AddError($"{name} {SafeText.Quote(text)} cannot be used; write a date from 1900 to 2199 as year-month-day, such as 2027-03-15.");
-            return null;
-        },
-    };
+            HelpName = "DATE",
+            Description = what,
+            CustomParser = result =>
+            {
+                var text = result.Tokens[0].Value;
+                if (
+                    DateOnly.TryParseExact(text.Trim(), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+                    && date.Year is >= 1900 and <= 2199
+                )
+                {
+                    return date;
+                }
+
+                result.AddError(
+                    $"{name} {SafeText.Quote(text)} cannot be used; write a date from 1900 to 2199 as year-month-day, such as 2027-03-15."
+                );
+                return null;
+            },
+        };
 
     /// <summary>Papers, by name, with commas between them.</summary>
-    public static Option<PaperKinds> Kinds(string name, string what) => new(name)
-    {
-        HelpName = "PAPERS",
-        Description = what,
-        DefaultValueFactory = _ => PaperKinds.All,
-        CustomParser = result =>
+    public static Option<PaperKinds> Kinds(string name, string what) =>
+        new(name)
         {
-            PaperKinds kinds = PaperKinds.None;
-            if (result.Tokens.Count == 0)
-                return PaperKinds.All;
-            foreach (string word in result.Tokens[0].Value.Split(',', StringSplitOptions.TrimEntries))
+            HelpName = "PAPERS",
+            Description = what,
+            DefaultValueFactory = _ => PaperKinds.All,
+            CustomParser = result =>
             {
-                PaperKinds kind = Array.Find(s_kinds, each => string.Equals(each.Name, word, StringComparison.OrdinalIgnoreCase)).Kind;
-                if (kind == PaperKinds.None)
-                    result.AddError($"{name} {SafeText.Quote(word)} cannot be used; write one or more of {string.Join(", ", s_kinds.Select(each => each.Name))}, with commas between them.");
-                kinds |= kind;
-            }
+                var kinds = PaperKinds.None;
+                if (result.Tokens.Count == 0)
+                {
+                    return PaperKinds.All;
+                }
 
-            return kinds;
-        },
-    };
+                foreach (var word in result.Tokens[0].Value.Split(',', StringSplitOptions.TrimEntries))
+                {
+                    var kind = Array.Find(s_kinds, each => string.Equals(each.Name, word, StringComparison.OrdinalIgnoreCase)).Kind;
+                    if (kind == PaperKinds.None)
+                    {
+                        result.AddError(
+                            $"{name} {SafeText.Quote(word)} cannot be used; write one or more of {string.Join(", ", s_kinds.Select(each => each.Name))}, with commas between them."
+                        );
+                    }
+
+                    kinds |= kind;
+                }
+
+                return kinds;
+            },
+        };
 
     /// <summary>A sheet of labels.</summary>
-    public static Option<LabelSheet?> Sheet(string name, string what) => new(name)
-    {
-        HelpName = "SHEET",
-        Description = what,
-        CustomParser = result =>
+    public static Option<LabelSheet?> Sheet(string name, string what) =>
+        new(name)
         {
-            string text = result.Tokens[0].Value;
-            if (LabelSheets.Parse(text, out string why) is { } sheet)
-                return sheet;
-            result.AddError($"{name} {SafeText.Quote(text)} cannot be used; {why}.");
-            return null;
-        },
-    };
+            HelpName = "SHEET",
+            Description = what,
+            CustomParser = result =>
+            {
+                var text = result.Tokens[0].Value;
+                if (LabelSheets.Parse(text, out var why) is { } sheet)
+                {
+                    return sheet;
+                }
+
+                result.AddError($"{name} {SafeText.Quote(text)} cannot be used; {why}.");
+                return null;
+            },
+        };
 }

@@ -11,13 +11,18 @@ internal static class RootMenu
 
     public static RootCommand Make(Desk desk)
     {
-        var root = new RootCommand("Says whether a season of seedling trays fits the heat mats, benches and hardening tables of a site, where and when it does not, and what that costs in late or lost plants.")
+        var root = new RootCommand(
+            "Says whether a season of seedling trays fits the heat mats, benches and hardening tables of a site, where and when it does not, and what that costs in late or lost plants."
+        )
         {
             HelpName = ProgramName,
         };
         root.Directives.Clear();
 
-        var examples = new Dictionary<Command, string[]> { [root] = ["benchsim new spring", "benchsim check spring", "benchsim run spring"] };
+        var examples = new Dictionary<Command, string[]>
+        {
+            [root] = ["benchsim new spring", "benchsim check spring", "benchsim run spring"],
+        };
         Add(NewCommand.Make(desk), NewCommand.Examples);
         Add(CheckCommand.Make(desk), CheckCommand.Examples);
         Add(RunCommand.Make(desk), RunCommand.Examples);
@@ -32,8 +37,11 @@ internal static class RootMenu
         Add(LevelCommand.Make(desk), LevelCommand.Examples);
         Add(SuccessionCommand.Make(desk), SuccessionCommand.Examples);
 
-        foreach (HelpOption help in root.Options.OfType<HelpOption>())
+        foreach (var help in root.Options.OfType<HelpOption>())
+        {
             help.Action = new HelpWithExamples(examples);
+        }
+
         return root;
 
         void Add(Command command, string[] lines)

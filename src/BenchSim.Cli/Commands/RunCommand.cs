@@ -29,69 +29,116 @@ internal static class RunCommand
 
     public static Command Make(Desk desk)
     {
-        Argument<string> folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv.");
-        Option<string?> place = CommonOptions.Text("--out", "DIR", "Report folder, or with --shard the file of the part. Default: the scenario folder's name with \"-report\", or with \".K-of-N.part\", beside it.");
+        var folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv.");
+        var place = CommonOptions.Text(
+            "--out",
+            "DIR",
+            "Report folder, or with --shard the file of the part. Default: the scenario folder's name with \"-report\", or with \".K-of-N.part\", beside it."
+        );
         var play = new PlayOptions("Seasons to play.");
-        Option<double?> require = CommonOptions.Share("--require", "P", "Share of seasons that must fit, such as 0.9; exit code 1 when fewer do.");
-        Option<int?> season = CommonOptions.Whole("--season", "N", 1, PlayOptions.MostSeasons, "With --batch: tell the story of that batch in season N instead, N counting from 1.");
-        Option<string?> batch = CommonOptions.Text("--batch", "ID", "With --season: the batch whose story is told.");
+        var require = CommonOptions.Share("--require", "P", "Share of seasons that must fit, such as 0.9; exit code 1 when fewer do.");
+        var season = CommonOptions.Whole(
+            "--season",
+            "N",
+            1,
+            PlayOptions.MostSeasons,
+            "With --batch: tell the story of that batch in season N instead, N counting from 1."
+        );
+        var batch = CommonOptions.Text("--batch", "ID", "With --season: the batch whose story is told.");
         Option<bool> bottlenecks = new("--bottlenecks") { Description = "Also play each space with more room, and say what that saves." };
-        Option<Share?> shard = PartOptions.Shard();
+        var shard = PartOptions.Shard();
         var precision = new PrecisionOptions();
         var cases = new CaseOptions("Also write a case report for a grant or an investment, case.pdf, into the report folder.");
-        Option<bool> json = CommonOptions.ForMachines("the answer");
+        var json = CommonOptions.ForMachines("the answer");
         Option<bool> noReport = new("--no-report") { Description = "Write no report folder." };
-        var command = new Command("run", "Plays the seasons, prints the verdict and writes the report folder. Every season draws its own luck: how seed comes up, how plants grow, which weather comes.")
+        var command = new Command(
+            "run",
+            "Plays the seasons, prints the verdict and writes the report folder. Every season draws its own luck: how seed comes up, how plants grow, which weather comes."
+        )
         {
-            folder, place, play.Seasons, play.Seed, play.Threads, require, season, batch, shard, bottlenecks, json, noReport,
+            folder,
+            place,
+            play.Seasons,
+            play.Seed,
+            play.Threads,
+            require,
+            season,
+            batch,
+            shard,
+            bottlenecks,
+            json,
+            noReport,
         };
         precision.AddTo(command);
         cases.AddTo(command);
-        command.Validators.Add(result => RefuseContradictions(result, season, batch, noReport, [place, play.Threads, require, bottlenecks, .. cases.All]));
+        command.Validators.Add(result =>
+            RefuseContradictions(result, season, batch, noReport, [place, play.Threads, require, bottlenecks, .. cases.All])
+        );
         command.Validators.Add(result => cases.RefuseWithout(result));
-        command.Validators.Add(result => PartOptions.RefuseContradictions(result, shard, [season, batch, require, noReport, bottlenecks, .. precision.All, .. cases.All]));
+        command.Validators.Add(result =>
+            PartOptions.RefuseContradictions(result, shard, [season, batch, require, noReport, bottlenecks, .. precision.All, .. cases.All])
+        );
         command.Validators.Add(result => precision.RefuseContradictions(result, [play.Seasons, season, batch]));
-        command.SetAction(parsed => Run(
-            new RunSettings
-            {
-                Directory = parsed.GetRequiredValue(folder),
-                Out = parsed.GetValue(place),
-                Require = parsed.GetValue(require),
-                Shard = parsed.GetValue(shard),
-                Precision = precision.GoalOf(parsed),
-                Season = parsed.GetValue(season),
-                Batch = parsed.GetValue(batch),
-                Bottlenecks = parsed.GetValue(bottlenecks),
-                Case = cases.IsAsked(parsed),
-                Paper = cases.PaperOf(parsed),
-                Json = parsed.GetValue(json),
-                NoReport = parsed.GetValue(noReport),
-            },
-            play.Of(parsed),
-            desk));
+        command.SetAction(parsed =>
+            Run(
+                new RunSettings
+                {
+                    Directory = parsed.GetRequiredValue(folder),
+                    Out = parsed.GetValue(place),
+                    Require = parsed.GetValue(require),
+                    Shard = parsed.GetValue(shard),
+                    Precision = precision.GoalOf(parsed),
+                    Season = parsed.GetValue(season),
+                    Batch = parsed.GetValue(batch),
+                    Bottlenecks = parsed.GetValue(bottlenecks),
+                    Case = cases.IsAsked(parsed),
+                    Paper = cases.PaperOf(parsed),
+                    Json = parsed.GetValue(json),
+                    NoReport = parsed.GetValue(noReport),
+                },
+                play.Of(parsed),
+                desk
+            )
+        );
         return command;
     }
 
     private static void RefuseContradictions(CommandResult result, Option season, Option batch, Option noReport, Option[] ofReports)
     {
         if (result.IsGiven(season) != result.IsGiven(batch))
+        {
             result.AddError("--season and --batch go together; write both to read the story of one batch in one season.");
-        foreach (Option option in ofReports.Where(option => option.Name is "--out" or "--case" && result.IsGiven(option) && result.IsGiven(noReport)))
+        }
+
+        foreach (
+            var option in ofReports.Where(option =>
+                option.Name is "--out" or "--case" && result.IsGiven(option) && result.IsGiven(noReport)
+            )
+        )
+        {
             result.AddError($"{option.Name} and --no-report contradict each other; leave one out.");
-        foreach (Option option in ofReports)
+        }
+
+        foreach (var option in ofReports)
         {
             if ((result.IsGiven(season) || result.IsGiven(batch)) && result.IsGiven(option))
-                result.AddError($"{option.Name} does not go with --season and --batch: a story plays one season and writes no report; leave it out.");
+            {
+                result.AddError(
+                    $"{option.Name} does not go with --season and --batch: a story plays one season and writes no report; leave it out."
+                );
+            }
         }
     }
 
     private static int Run(RunSettings settings, Func<SeasonPlan, StudyOptions> optionsOf, Desk desk)
     {
-        OpenedScenario opened = OpenedScenario.Open(settings.Directory);
+        var opened = OpenedScenario.Open(settings.Directory);
         if (opened.Plan is not { } plan)
+        {
             return FaultList.Print(desk, settings.Json, opened.Faults);
+        }
 
-        StudyOptions options = optionsOf(plan);
+        var options = optionsOf(plan);
         return settings is { Season: { } season, Batch: { } batch }
             ? BatchStory.Print(desk, settings.Json, plan, options, season, batch)
             : Play(settings, opened, plan, options, desk);
@@ -100,19 +147,34 @@ internal static class RunCommand
     private static int Play(RunSettings settings, OpenedScenario opened, SeasonPlan plan, StudyOptions options, Desk desk)
     {
         if (settings.Shard is { } share)
+        {
             return PartPlay.Play(settings, share, opened, plan, options, desk);
-        string? place = settings.ReportPlace();
-        if (place is not null)
-            ReportFolder.Check(place);
+        }
 
-        PrecisionResult? precision = settings.Precision is { } goal
-            ? PlayProgress.Draw(desk, goal.Looks()[^1], progress => PrecisionRunner.Play(plan, goal, options.Seed, options.Threads, progress, desk.Cancel))
+        var place = settings.ReportPlace();
+        if (place is not null)
+        {
+            ReportFolder.Check(place);
+        }
+
+        var precision = settings.Precision is { } goal
+            ? PlayProgress.Draw(desk, goal.Looks()[^1], progress =>
+                PrecisionRunner.Play(plan, goal, options.Seed, options.Threads, progress, desk.Cancel)
+            )
             : null;
-        StudyResult result = precision?.Study ?? PlayProgress.Play(plan, options, desk);
+        var result = precision?.Study ?? PlayProgress.Play(plan, options, desk);
         if (settings.Bottlenecks)
-            result = result with { Bottlenecks = PlayProgress.Draw(desk, result.Seasons, progress => BottleneckRunner.Play(plan, options with { Seasons = result.Seasons }, progress, desk.Cancel)) };
+        {
+            result = result with
+            {
+                Bottlenecks = PlayProgress.Draw(desk, result.Seasons, progress =>
+                    BottleneckRunner.Play(plan, options with { Seasons = result.Seasons }, progress, desk.Cancel)
+                ),
+            };
+        }
+
         var answer = new Answer(result, Verdict.Of(result), settings.Require) { Precision = precision };
-        CaseInput? caseInput = settings.Case ? CaseStudy.OfRun(result, settings.Paper, AnswerDelivery.NoteOf(answer)) : null;
+        var caseInput = settings.Case ? CaseStudy.OfRun(result, settings.Paper, AnswerDelivery.NoteOf(answer)) : null;
         return AnswerDelivery.Give(desk, answer, settings.Directory, place, opened.Inputs, settings.Json, caseInput);
     }
 }

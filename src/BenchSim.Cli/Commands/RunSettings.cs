@@ -56,8 +56,8 @@ internal sealed record RunSettings
     /// <exception cref="RefusedException">The scenario folder is the root of a disk, so that nothing can stand beside it.</exception>
     public string PartPlace(Share share)
     {
-        string of = share.Of.ToString(CultureInfo.InvariantCulture);
-        string number = share.Number.ToString(CultureInfo.InvariantCulture).PadLeft(of.Length, '0');
+        var of = share.Of.ToString(CultureInfo.InvariantCulture);
+        var number = share.Number.ToString(CultureInfo.InvariantCulture).PadLeft(of.Length, '0');
         return Out ?? BesideScenario.Folder(Directory, $".{number}-of-{of}.part");
     }
 

@@ -23,78 +23,126 @@ internal static class SizeCommand
 
     public static Command Make(Desk desk)
     {
-        Argument<string> folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv.");
-        Option<string?> space = CommonOptions.Text("--space", "SPACE", "The space whose places are sought: its id in site.toml, or in the variant.");
+        var folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv.");
+        var space = CommonOptions.Text("--space", "SPACE", "The space whose places are sought: its id in site.toml, or in the variant.");
         space.Required = true;
-        Option<string?> with = CommonOptions.Text("--with", "NAME", "A variant to play, variants/NAME.toml: for a space that is not there yet.");
-        Option<double?> goal = CommonOptions.Share("--goal", "P", "Share of seasons in which the plan must fit, such as 0.9. Default: 90%.", endsOut: true);
-        Option<double?> confidence = CommonOptions.Share("--confidence", "P", "Confidence of the interval that must lie above it. Default: 95%.", endsOut: true);
+        var with = CommonOptions.Text("--with", "NAME", "A variant to play, variants/NAME.toml: for a space that is not there yet.");
+        var goal = CommonOptions.Share(
+            "--goal",
+            "P",
+            "Share of seasons in which the plan must fit, such as 0.9. Default: 90%.",
+            endsOut: true
+        );
+        var confidence = CommonOptions.Share(
+            "--confidence",
+            "P",
+            "Confidence of the interval that must lie above it. Default: 95%.",
+            endsOut: true
+        );
         Option<bool> every = new("--every") { Description = "Play every number of places, not only those that the search needs." };
-        Option<string?> place = CommonOptions.Text("--out", "DIR", "Write the curve there, as a table and a chart.");
+        var place = CommonOptions.Text("--out", "DIR", "Write the curve there, as a table and a chart.");
         var options = new PlayOptions();
-        Option<bool> json = CommonOptions.ForMachines("the answer and the curve");
-        var command = new Command("size", "Finds the smallest number of places of a space with which the plan fits often enough, on the same luck, with the whole curve.") { folder, space, with, goal, confidence, every, place };
+        var json = CommonOptions.ForMachines("the answer and the curve");
+        var command = new Command(
+            "size",
+            "Finds the smallest number of places of a space with which the plan fits often enough, on the same luck, with the whole curve."
+        )
+        {
+            folder,
+            space,
+            with,
+            goal,
+            confidence,
+            every,
+            place,
+        };
         options.AddTo(command);
         command.Add(json);
-        command.SetAction(parsed => Size(
-            new SizeSettings
-            {
-                Directory = parsed.GetRequiredValue(folder),
-                Space = parsed.GetValue(space)!,
-                With = parsed.GetValue(with),
-                Goal = new SizeGoal
+        command.SetAction(parsed =>
+            Size(
+                new SizeSettings
                 {
-                    Share = parsed.GetValue(goal) ?? UsualGoal,
-                    Confidence = parsed.GetValue(confidence) ?? 0.95,
-                    Every = parsed.GetValue(every),
+                    Directory = parsed.GetRequiredValue(folder),
+                    Space = parsed.GetValue(space)!,
+                    With = parsed.GetValue(with),
+                    Goal = new SizeGoal
+                    {
+                        Share = parsed.GetValue(goal) ?? UsualGoal,
+                        Confidence = parsed.GetValue(confidence) ?? 0.95,
+                        Every = parsed.GetValue(every),
+                    },
+                    Out = parsed.GetValue(place),
+                    Json = parsed.GetValue(json),
                 },
-                Out = parsed.GetValue(place),
-                Json = parsed.GetValue(json),
-            },
-            plan => options.Of(parsed, plan),
-            desk));
+                plan => options.Of(parsed, plan),
+                desk
+            )
+        );
         return command;
     }
 
     private static int Size(SizeSettings settings, Func<SeasonPlan, StudyOptions> optionsOf, Desk desk)
     {
         if (settings.Out is { } place)
+        {
             SizeFolder.Check(place);
-        OpenedScenario opened = OpenedScenario.Open(settings.Directory);
-        if (opened.Plan is not { } plan)
-            return FaultList.Print(desk, settings.Json, opened.Faults);
+        }
 
-        Scenario given = plan.Scenario;
+        var opened = OpenedScenario.Open(settings.Directory);
+        if (opened.Plan is not { } plan)
+        {
+            return FaultList.Print(desk, settings.Json, opened.Faults);
+        }
+
+        var given = plan.Scenario;
         if (settings.With is { } variant)
         {
-            OpenedVariants variants = OpenedVariants.Open(settings.Directory, plan, [variant]);
+            var variants = OpenedVariants.Open(settings.Directory, plan, [variant]);
             if (variants.Plans.IsEmpty)
+            {
                 return FaultList.Print(desk, settings.Json, variants.Faults);
+            }
+
             plan = variants.Plans[0].Plan;
         }
 
-        int space = SpaceOf(plan.Scenario, settings);
-        StudyOptions options = optionsOf(plan);
-        SizeResult result = PlayProgress.Draw(desk, SizeRunner.ProgressParts, progress => SizeRunner.Find(plan, space, settings.Goal, options, progress, desk.Cancel));
+        var space = SpaceOf(plan.Scenario, settings);
+        var options = optionsOf(plan);
+        var result = PlayProgress.Draw(desk, SizeRunner.ProgressParts, progress =>
+            SizeRunner.Find(plan, space, settings.Goal, options, progress, desk.Cancel)
+        );
         if (settings.Out is { } directory)
+        {
             SizeFolder.Write(directory, result, desk.Cancel);
+        }
+
         if (settings.Json)
+        {
             SizeJson.Print(desk, settings, result);
+        }
         else
+        {
             SizePrinter.Print(desk, settings, result, plan.Scenario.Houses.Length > given.Houses.Length);
+        }
+
         return ExitCode.Done;
     }
 
     private static int SpaceOf(Scenario scenario, SizeSettings settings)
     {
         string[] ids = [.. scenario.Spaces.Select(space => space.Id)];
-        string wanted = LatinAccents.Join(settings.Space);
-        int at = Array.FindIndex(ids, id => string.Equals(LatinAccents.Join(id), wanted, StringComparison.Ordinal));
+        var wanted = LatinAccents.Join(settings.Space);
+        var at = Array.FindIndex(ids, id => string.Equals(LatinAccents.Join(id), wanted, StringComparison.Ordinal));
         if (at >= 0)
+        {
             return at;
-        string near = string.Join(" or ", NearNames.Of(settings.Space, ids).Select(SafeText.Quote));
-        string where = settings.With is { } variant ? $"in the variant {SafeText.Quote(variant)}" : "in site.toml";
-        throw new RefusedException($"There is no space {SafeText.Quote(settings.Space)} {where}; "
-            + (near.Length > 0 ? $"did you mean {near}?" : $"its spaces are {Figures.List([.. ids.Select(SafeText.Quote)])}."));
+        }
+
+        var near = string.Join(" or ", NearNames.Of(settings.Space, ids).Select(SafeText.Quote));
+        var where = settings.With is { } variant ? $"in the variant {SafeText.Quote(variant)}" : "in site.toml";
+        throw new RefusedException(
+            $"There is no space {SafeText.Quote(settings.Space)} {where}; "
+                + (near.Length > 0 ? $"did you mean {near}?" : $"its spaces are {Figures.List([.. ids.Select(SafeText.Quote)])}.")
+        );
     }
 }

@@ -10,4 +10,10 @@ namespace BenchSim.Cli.Commands;
 /// <param name="Gap">Days that one set-out supplies; null to take the crop's harvest.</param>
 /// <param name="Json">Print JSON.</param>
 internal sealed record SuccessionSettings(
-    string Directory, string Batch, ImmutableArray<int> Every, ImmutableArray<int> Times, int? Gap, bool Json);
+    string Directory,
+    string Batch,
+    ImmutableArray<int> Every,
+    ImmutableArray<int> Times,
+    int? Gap,
+    bool Json
+);

@@ -11,28 +11,41 @@ internal static class UsageFaults
     /// <summary>Prints every fault of the command line, with the names that were probably meant.</summary>
     public static int Print(Desk desk, bool json, ParseResult parsed)
     {
-        Command command = parsed.CommandResult.Command;
+        var command = parsed.CommandResult.Command;
 
         // A mistyped command is also a missing one; the mistyped word says more.
-        bool isMistyped = command is RootCommand && parsed.UnmatchedTokens.Count > 0;
+        var isMistyped = command is RootCommand && parsed.UnmatchedTokens.Count > 0;
         string[] messages =
         [
-            .. parsed.Errors.Where(fault => !isMistyped || fault.SymbolResult is null or not CommandResult || fault.Message.Contains(parsed.UnmatchedTokens[0], StringComparison.Ordinal))
+            .. parsed
+                .Errors.Where(fault =>
+                    !isMistyped
+                    || fault.SymbolResult is null or not CommandResult
+                    || fault.Message.Contains(parsed.UnmatchedTokens[0], StringComparison.Ordinal)
+                )
                 .Select(fault => SafeText.OneLine(fault.Message))
                 .Distinct(StringComparer.Ordinal),
         ];
-        foreach (string message in messages)
-            desk.Complain(message);
-        foreach (string word in parsed.UnmatchedTokens)
+        foreach (var message in messages)
         {
-            if (Near(word, command) is { Length: > 0 } near)
-                desk.Complain($"Did you mean {near}?");
+            desk.Complain(message);
         }
 
-        string name = command is RootCommand ? RootMenu.ProgramName : $"{RootMenu.ProgramName} {command.Name}";
+        foreach (var word in parsed.UnmatchedTokens)
+        {
+            if (Near(word, command) is { Length: > 0 } near)
+            {
+                desk.Complain($"Did you mean {near}?");
+            }
+        }
+
+        var name = command is RootCommand ? RootMenu.ProgramName : $"{RootMenu.ProgramName} {command.Name}";
         desk.Complain($"See {name} --help.");
         if (json)
+        {
             Refusal.PrintJson(desk, string.Join(' ', messages));
+        }
+
         return ExitCode.BadInput;
     }
 

@@ -18,17 +18,24 @@ internal sealed record OpenedParts(ImmutableArray<RunPart> Parts, ImmutableArray
     {
         var parts = new List<(string File, RunPart Part)>();
         var faults = new List<Fault>();
-        foreach (string file in files)
+        foreach (var file in files)
         {
-            if (Read(file, out Fault? fault) is { } part)
+            if (Read(file, out var fault) is { } part)
+            {
                 parts.Add((file, parts.Count == 0 ? part : part.SharingInputsWith(parts[0].Part)));
+            }
             else
+            {
                 faults.Add(fault!);
+            }
         }
 
         // Which parts are missing cannot be said while some cannot be read.
         if (faults.Count == 0)
+        {
             faults.AddRange(PartSet.Faults(parts, BuildMark.Text).Select(each => At(each.File, each.What, each.Instead)));
+        }
+
         return faults.Count > 0
             ? new OpenedParts([], FaultList.Sorted(faults))
             : new OpenedParts([.. parts.Select(each => each.Part).OrderBy(part => part.Header.Share.Number)], []);
@@ -40,13 +47,20 @@ internal sealed record OpenedParts(ImmutableArray<RunPart> Parts, ImmutableArray
     private static RunPart? Read(string file, out Fault? fault)
     {
         if (PlainFile.Read(file, LargestPart, out fault) is not { } bytes)
+        {
             return null;
-        RunPart? part = RunPart.Read(bytes, out PartProblem problem);
+        }
+
+        var part = RunPart.Read(bytes, out var problem);
         fault = problem switch
         {
             PartProblem.None => null,
             PartProblem.NotAPart => At(file, "this is no part of a run", "name files that \"benchsim run --shard\" wrote"),
-            PartProblem.OtherVersion => At(file, "this part was written by another version of BenchSim", "merge it with the BenchSim that wrote it"),
+            PartProblem.OtherVersion => At(
+                file,
+                "this part was written by another version of BenchSim",
+                "merge it with the BenchSim that wrote it"
+            ),
             _ => At(file, "this part is damaged or cut short", "copy it again, or play it again"),
         };
         return part;

@@ -17,10 +17,16 @@ internal sealed class PartPlace(string path)
     {
         CheckWhatStands();
         if (Encoding.UTF8.GetByteCount(Path.GetFileName(path)) > LongestName)
+        {
             throw Refused("its name is too long; name a shorter one");
+        }
+
         if (!Directory.Exists(Folder()))
+        {
             throw Refused("the folder it would stand in is not there; make it first, or name another place");
-        string trial = Beside();
+        }
+
+        var trial = Beside();
         try
         {
             File.WriteAllBytes(trial, []);
@@ -41,7 +47,7 @@ internal sealed class PartPlace(string path)
     /// <exception cref="RefusedException">It cannot be written.</exception>
     public void Write(byte[] bytes, CancellationToken cancel)
     {
-        string beside = Beside();
+        var beside = Beside();
         try
         {
             File.WriteAllBytes(beside, bytes);
@@ -66,19 +72,27 @@ internal sealed class PartPlace(string path)
     private void CheckWhatStands()
     {
         if (Directory.Exists(path))
+        {
             throw Refused("a folder stands there; name a file");
+        }
+
         if (!File.Exists(path))
+        {
             return;
-        byte[] begin = new byte[RunPart.Mark.Length];
-        int read = 0;
+        }
+
+        var begin = new byte[RunPart.Mark.Length];
+        var read = 0;
         if (new FileInfo(path).LinkTarget is null && PlainFile.IsRegular(path))
         {
-            using FileStream stream = File.OpenRead(path);
+            using var stream = File.OpenRead(path);
             read = stream.ReadAtLeast(begin, begin.Length, throwOnEndOfStream: false);
         }
 
         if (!RunPart.IsPart(begin.AsSpan(0, read)))
+        {
             throw Refused("a file stands there that is no part of a run; name another place, or remove it yourself");
+        }
     }
 
     private RefusedException Refused(string why) => new($"No part was written to '{path}': {why.TrimEnd('.')}.");

@@ -18,19 +18,48 @@ internal static class AnswerDelivery
     /// <param name="json">True for output that machines read.</param>
     /// <param name="caseInput">The case report that goes into the report folder; null for none.</param>
     /// <returns>The exit code.</returns>
-    public static int Give(Desk desk, Answer answer, string directory, string? place, ImmutableArray<InputFile> inputs, bool json, CaseInput? caseInput = null)
+    public static int Give(
+        Desk desk,
+        Answer answer,
+        string directory,
+        string? place,
+        ImmutableArray<InputFile> inputs,
+        bool json,
+        CaseInput? caseInput = null
+    )
     {
         if (!json)
+        {
             AnswerPrinter.Print(desk, answer, directory);
+        }
+
         if (place is not null)
-            ReportFolder.Write(place, answer.Result, [.. inputs.Select(file => new ReportInput(file.Name, file.Bytes.AsMemory()))], NoteOf(answer), caseInput, desk.Cancel);
-        string? casePlace = place is not null && caseInput is not null ? Path.Combine(place, CaseFolder.FileName) : null;
+        {
+            ReportFolder.Write(
+                place,
+                answer.Result,
+                [.. inputs.Select(file => new ReportInput(file.Name, file.Bytes.AsMemory()))],
+                NoteOf(answer),
+                caseInput,
+                desk.Cancel
+            );
+        }
+
+        var casePlace = place is not null && caseInput is not null ? Path.Combine(place, CaseFolder.FileName) : null;
         if (json)
+        {
             AnswerPrinter.PrintJson(desk, answer, place, casePlace);
+        }
         else if (place is not null)
+        {
             desk.Say($"Report: {Path.Combine(place, "report.html")}");
+        }
+
         if (!json && casePlace is not null)
+        {
             desk.Say($"Case report: {casePlace}");
+        }
+
         return answer.IsRequirementMissed ? ExitCode.RequirementMissed : ExitCode.Done;
     }
 

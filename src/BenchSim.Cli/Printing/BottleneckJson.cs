@@ -10,52 +10,61 @@ namespace BenchSim.Cli.Printing;
 /// <summary>Prints bottlenecks for machines.</summary>
 internal static class BottleneckJson
 {
-    public static void Print(Desk desk, BottleneckResult result) => desk.SayJson(json =>
-    {
-        json.WriteString("name", result.Plan.Scenario.Name);
-        json.WriteNumber("seasons", result.Seasons);
-        json.WriteNumber("seed", result.Seed);
-        json.WriteNumber("confidence", result.Confidence);
-        json.WriteNumber("comparisons", result.Comparisons);
-        json.WriteNumber("each_confidence", result.EachConfidence);
-        json.WriteNumber("late_plant_days", result.LatePlantDays);
-        StudyJson.Write(json, "fits", result.Fits);
-        Trials(json, "unlimited", result.Unlimited);
-        Trials(json, "larger", result.Larger);
-        json.WriteStartArray("pairs");
-        foreach (BottleneckPair pair in result.Pairs)
+    public static void Print(Desk desk, BottleneckResult result) =>
+        desk.SayJson(json =>
         {
-            json.WriteStartObject();
-            json.WriteString("first", pair.First.Id);
-            json.WriteString("second", pair.Second.Id);
-            json.WriteBoolean("helps_together", pair.HelpsTogether);
-            Saved(json, "saved", pair.LatePlantDays);
-            Saved(json, "saved_beyond_first", pair.AgainstFirst);
-            Saved(json, "saved_beyond_second", pair.AgainstSecond);
-            Saved(json, "saved_beyond_sum", pair.BeyondSum);
-            Fits(json, pair.Fits);
-            json.WriteEndObject();
-        }
+            json.WriteString("name", result.Plan.Scenario.Name);
+            json.WriteNumber("seasons", result.Seasons);
+            json.WriteNumber("seed", result.Seed);
+            json.WriteNumber("confidence", result.Confidence);
+            json.WriteNumber("comparisons", result.Comparisons);
+            json.WriteNumber("each_confidence", result.EachConfidence);
+            json.WriteNumber("late_plant_days", result.LatePlantDays);
+            StudyJson.Write(json, "fits", result.Fits);
+            Trials(json, "unlimited", result.Unlimited);
+            Trials(json, "larger", result.Larger);
+            json.WriteStartArray("pairs");
+            foreach (var pair in result.Pairs)
+            {
+                json.WriteStartObject();
+                json.WriteString("first", pair.First.Id);
+                json.WriteString("second", pair.Second.Id);
+                json.WriteBoolean("helps_together", pair.HelpsTogether);
+                Saved(json, "saved", pair.LatePlantDays);
+                Saved(json, "saved_beyond_first", pair.AgainstFirst);
+                Saved(json, "saved_beyond_second", pair.AgainstSecond);
+                Saved(json, "saved_beyond_sum", pair.BeyondSum);
+                Fits(json, pair.Fits);
+                json.WriteEndObject();
+            }
 
-        json.WriteEndArray();
-        Waits(json, result);
-        json.WriteStartArray("sentences");
-        foreach (string sentence in BottleneckSentences.Of(result).Add(WaitSentences.Reading(result.Waits, result.Plan)))
-            json.WriteStringValue(sentence);
-        json.WriteEndArray();
-    });
+            json.WriteEndArray();
+            Waits(json, result);
+            json.WriteStartArray("sentences");
+            foreach (var sentence in BottleneckSentences.Of(result).Add(WaitSentences.Reading(result.Waits, result.Plan)))
+            {
+                json.WriteStringValue(sentence);
+            }
+
+            json.WriteEndArray();
+        });
 
     private static void Trials(Utf8JsonWriter json, string name, IEnumerable<BottleneckTrial> trials)
     {
         json.WriteStartArray(name);
-        foreach (BottleneckTrial trial in trials)
+        foreach (var trial in trials)
         {
             json.WriteStartObject();
             json.WriteString("space", trial.Space.Id);
             if (trial.PlacesAdded is { } places)
+            {
                 json.WriteNumber("places_added", places);
+            }
             else
+            {
                 json.WriteNull("places_added");
+            }
+
             Saved(json, "saved", trial.LatePlantDays);
             Fits(json, trial.Fits);
             json.WriteEndObject();
@@ -90,7 +99,7 @@ internal static class BottleneckJson
     private static void Waits(Utf8JsonWriter json, BottleneckResult result)
     {
         json.WriteStartArray("waits");
-        foreach (WaitResult wait in result.Waits)
+        foreach (var wait in result.Waits)
         {
             json.WriteStartObject();
             json.WriteString("from", wait.From?.Id);
@@ -99,10 +108,13 @@ internal static class BottleneckJson
             StudyJson.WriteNumber(json, "tray_days_half_width", wait.TrayDays.HalfWidth);
             StudyJson.Write(json, "happens", wait.Happens);
             json.WriteStartArray("weeks");
-            for (int week = 0; week < wait.ByWeek.Length; week++)
+            for (var week = 0; week < wait.ByWeek.Length; week++)
             {
                 if (wait.ByWeek[week].Most == 0)
+                {
                     continue;
+                }
+
                 json.WriteStartObject();
                 json.WriteString("from", Figures.Date(result.Plan.FirstDay.AddDays(7 * week)));
                 json.WriteNumber("mean", wait.ByWeek[week].Mean);

@@ -14,8 +14,10 @@ internal static class BottleneckPrinter
 
     public static void Print(Desk desk, BottleneckResult result)
     {
-        desk.SayWrapped($"{SafeText.Short(result.Plan.Scenario.Name, 60)}: what more room would save, {Figures.Count(result.Seasons, "season", "seasons")} of each trial on the same luck, seed {result.Seed}. "
-            + AsItIs(result));
+        desk.SayWrapped(
+            $"{SafeText.Short(result.Plan.Scenario.Name, 60)}: what more room would save, {Figures.Count(result.Seasons, "season", "seasons")} of each trial on the same luck, seed {result.Seed}. "
+                + AsItIs(result)
+        );
         desk.Say();
         PrintFindings(desk, result);
         desk.Say();
@@ -26,37 +28,67 @@ internal static class BottleneckPrinter
     /// <summary>The table of trials and its sentences.</summary>
     public static void PrintFindings(Desk desk, BottleneckResult result)
     {
-        var table = new TextTable(["space", ">more room", ">late plant-days saved", ">interval", ">plan fits", ">points", ">interval"], (2 * LongestName) + 5);
-        foreach (BottleneckTrial trial in result.Unlimited)
+        var table = new TextTable(
+            ["space", ">more room", ">late plant-days saved", ">interval", ">plan fits", ">points", ">interval"],
+            (2 * LongestName) + 5
+        );
+        foreach (var trial in result.Unlimited)
+        {
             Add(table, SafeText.Short(trial.Space.Name, LongestName), "no limit", trial.LatePlantDays, trial.Fits);
-        foreach (BottleneckTrial trial in result.Larger)
-            Add(table, SafeText.Short(trial.Space.Name, LongestName), Figures.Count(trial.PlacesAdded ?? 0, "place", "places"), trial.LatePlantDays, trial.Fits);
-        foreach (BottleneckPair pair in result.Pairs.Where(pair => pair.HelpsTogether))
-            Add(table, $"{SafeText.Short(pair.First.Name, LongestName)} and {SafeText.Short(pair.Second.Name, LongestName)}", "no limit on both", pair.LatePlantDays, pair.Fits);
+        }
+
+        foreach (var trial in result.Larger)
+        {
+            Add(
+                table,
+                SafeText.Short(trial.Space.Name, LongestName),
+                Figures.Count(trial.PlacesAdded ?? 0, "place", "places"),
+                trial.LatePlantDays,
+                trial.Fits
+            );
+        }
+
+        foreach (var pair in result.Pairs.Where(pair => pair.HelpsTogether))
+        {
+            Add(
+                table,
+                $"{SafeText.Short(pair.First.Name, LongestName)} and {SafeText.Short(pair.Second.Name, LongestName)}",
+                "no limit on both",
+                pair.LatePlantDays,
+                pair.Fits
+            );
+        }
+
         table.Print(desk);
         desk.Say();
-        foreach (string sentence in BottleneckSentences.Of(result))
+        foreach (var sentence in BottleneckSentences.Of(result))
+        {
             Bullet(desk, sentence);
+        }
+
         desk.Say();
         desk.SayWrapped(BottleneckSentences.Basis(result));
     }
 
-    private static string AsItIs(BottleneckResult result) => result.Seasons == 1
-        ? $"As it is, the plan {(result.Fits.Hits == 1 ? "fits in that season" : "does not fit in that season")}, which has {Figures.Short(result.LatePlantDays)} late plant-days."
-        : $"As it is, the plan fits in {Figures.Percent(result.Fits.Share)} of seasons (95 % interval {Figures.Interval(result.Fits)}) and has {Figures.Short(result.LatePlantDays)} late plant-days a season.";
+    private static string AsItIs(BottleneckResult result) =>
+        result.Seasons == 1
+            ? $"As it is, the plan {(result.Fits.Hits == 1 ? "fits in that season" : "does not fit in that season")}, which has {Figures.Short(result.LatePlantDays)} late plant-days."
+            : $"As it is, the plan fits in {Figures.Percent(result.Fits.Share)} of seasons (95 % interval {Figures.Interval(result.Fits)}) and has {Figures.Short(result.LatePlantDays)} late plant-days a season.";
 
-    private static void Add(TextTable table, string name, string room, MeasureChange late, FitChange fits) => table.Add(
-        name,
-        room,
-        Signed(-late.Difference),
-        double.IsNaN(late.HalfWidth) ? "-" : $"{Signed(-late.High)} to {Signed(-late.Low)}",
-        Figures.Percent(fits.Variant.Share),
-        CompareFigures.SignedPoints(fits.Difference),
-        double.IsNaN(late.HalfWidth) ? "-" : $"{CompareFigures.SignedPoints(fits.Low)} to {CompareFigures.SignedPoints(fits.High)}");
+    private static void Add(TextTable table, string name, string room, MeasureChange late, FitChange fits) =>
+        table.Add(
+            name,
+            room,
+            Signed(-late.Difference),
+            double.IsNaN(late.HalfWidth) ? "-" : $"{Signed(-late.High)} to {Signed(-late.Low)}",
+            Figures.Percent(fits.Variant.Share),
+            CompareFigures.SignedPoints(fits.Difference),
+            double.IsNaN(late.HalfWidth) ? "-" : $"{CompareFigures.SignedPoints(fits.Low)} to {CompareFigures.SignedPoints(fits.High)}"
+        );
 
     private static string Signed(double amount)
     {
-        string text = Figures.Short(amount);
+        var text = Figures.Short(amount);
         return text.Any(character => character is >= '1' and <= '9') ? text : "0";
     }
 
@@ -64,31 +96,40 @@ internal static class BottleneckPrinter
     {
         ImmutableArray<WaitResult> waits = [.. result.Waits.Where(wait => wait.TrayDays.Most > 0)];
         if (waits.IsEmpty)
+        {
             return;
+        }
+
         desk.Say("Tray-days refused by week, mean of a season (trays there, for a place here):");
         desk.Say();
-        var table = new TextTable(["week from", .. waits.Select(wait => ">" + SafeText.OneLine(WaitSentences.Heading(wait, 20)))], LongestName);
-        for (int week = 0; week < waits[0].ByWeek.Length; week++)
+        var table = new TextTable(
+            ["week from", .. waits.Select(wait => ">" + SafeText.OneLine(WaitSentences.Heading(wait, 20)))],
+            LongestName
+        );
+        for (var week = 0; week < waits[0].ByWeek.Length; week++)
         {
             if (waits.Any(wait => wait.ByWeek[week].Most > 0))
+            {
                 table.Add([Figures.Date(result.Plan.FirstDay.AddDays(7 * week)), .. waits.Select(wait => Cell(wait.ByWeek[week].Mean))]);
+            }
         }
 
         table.Add(["season", .. waits.Select(wait => Cell(wait.TrayDays.Mean))]);
         table.Print(desk);
     }
 
-    private static string Cell(double mean) => mean switch
-    {
-        0 => "-",
-        < 0.05 => "under 0.1",
-        _ => Figures.Short(mean),
-    };
+    private static string Cell(double mean) =>
+        mean switch
+        {
+            0 => "-",
+            < 0.05 => "under 0.1",
+            _ => Figures.Short(mean),
+        };
 
     private static void Bullet(Desk desk, string sentence)
     {
-        string mark = "- ";
-        foreach (string line in Paragraph.Lines(SafeText.OneLine(sentence), 76))
+        var mark = "- ";
+        foreach (var line in Paragraph.Lines(SafeText.OneLine(sentence), 76))
         {
             desk.Say($"  {mark}{line}");
             mark = "  ";

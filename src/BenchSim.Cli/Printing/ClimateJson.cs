@@ -18,12 +18,18 @@ internal static class ClimateJson
         WriteNights(json, climate.Nights);
         WriteHolds(json, climate.Holds);
         json.WriteStartArray("fuel");
-        foreach (HouseNeed need in climate.Houses)
+        foreach (var need in climate.Houses)
+        {
             Write(json, need);
+        }
+
         json.WriteEndArray();
         json.WriteStartArray("mats");
-        foreach (MatNeed need in climate.Mats)
+        foreach (var need in climate.Mats)
+        {
             Write(json, need);
+        }
+
         json.WriteEndArray();
         json.WriteEndObject();
     }
@@ -32,7 +38,7 @@ internal static class ClimateJson
     private static void WriteFrost(Utf8JsonWriter json, WeatherSummary? frost)
     {
         json.WriteStartArray("frost_after");
-        foreach (FrostChance chance in frost?.FrostAfter ?? [])
+        foreach (var chance in frost?.FrostAfter ?? [])
         {
             json.WriteStartObject();
             json.WriteString("from", Figures.Date(chance.From));
@@ -48,7 +54,7 @@ internal static class ClimateJson
     private static void WriteNights(Utf8JsonWriter json, WeatherSummary? nights)
     {
         json.WriteStartArray("nights_below");
-        foreach (FortnightNights fortnight in nights?.Nights ?? [])
+        foreach (var fortnight in nights?.Nights ?? [])
         {
             json.WriteStartObject();
             json.WriteString("from", Figures.Date(fortnight.First));
@@ -66,18 +72,31 @@ internal static class ClimateJson
     private static void WriteHolds(Utf8JsonWriter json, ImmutableArray<HoldDays> kinds)
     {
         json.WriteStartArray("hold_days");
-        foreach (HoldDays holds in kinds)
+        foreach (var holds in kinds)
         {
             json.WriteStartObject();
-            json.WriteString("kind", holds.Kind switch { HoldKind.Table => "table", HoldKind.Field => "field", _ => "wet" });
+            json.WriteString(
+                "kind",
+                holds.Kind switch
+                {
+                    HoldKind.Table => "table",
+                    HoldKind.Field => "field",
+                    _ => "wet",
+                }
+            );
             if (holds.AboveC is { } above)
+            {
                 json.WriteNumber("above_c", above);
+            }
             else
+            {
                 json.WriteNull("above_c");
+            }
+
             WriteTexts(json, "under", holds.Under);
             WriteTexts(json, "crops", holds.Crops);
             json.WriteStartArray("fortnights");
-            foreach (FortnightHolds fortnight in holds.Fortnights)
+            foreach (var fortnight in holds.Fortnights)
             {
                 json.WriteStartObject();
                 json.WriteString("from", Figures.Date(fortnight.First));
@@ -98,14 +117,17 @@ internal static class ClimateJson
     private static void WriteTexts(Utf8JsonWriter json, string name, ImmutableArray<string> texts)
     {
         json.WriteStartArray(name);
-        foreach (string text in texts)
+        foreach (var text in texts)
+        {
             json.WriteStringValue(text);
+        }
+
         json.WriteEndArray();
     }
 
     private static void Write(Utf8JsonWriter json, HouseNeed need)
     {
-        HouseHeat heat = need.House.Heat!;
+        var heat = need.House.Heat!;
         json.WriteStartObject();
         json.WriteString("house", need.House.Id);
         json.WriteString("fuel", heat.Fuel.Id);
@@ -114,7 +136,7 @@ internal static class ClimateJson
         json.WriteNumber("least", need.Least);
         json.WriteNumber("most", need.Most);
         json.WriteStartArray("months");
-        foreach (MonthNeed month in need.Months)
+        foreach (var month in need.Months)
         {
             json.WriteStartObject();
             json.WriteString("from", Figures.Date(month.First));
@@ -124,9 +146,14 @@ internal static class ClimateJson
 
         json.WriteEndArray();
         if (need.Load is { } load)
+        {
             json.WriteNumber("design_load_watts", load.Watts);
+        }
         else
+        {
             json.WriteNull("design_load_watts");
+        }
+
         json.WriteEndObject();
     }
 

@@ -24,7 +24,10 @@ internal static class ClimatePrinter
         if (scenario.Weather is ConstantWeather same)
         {
             PlanPrinter.Heading(desk, "Climate");
-            desk.SayWrapped($"The weather is the same every day: every night is at {Figures.Temperature(same.TminC, scenario.Units)}, and there is no last frost to look for.", 2);
+            desk.SayWrapped(
+                $"The weather is the same every day: every night is at {Figures.Temperature(same.TminC, scenario.Units)}, and there is no last frost to look for.",
+                2
+            );
             return;
         }
 
@@ -39,23 +42,36 @@ internal static class ClimatePrinter
         HoldDays[] table = [.. climate.Holds.Where(holds => holds.Kind == HoldKind.Table)];
         HoldDays[] field = [.. climate.Holds.Where(holds => holds.Kind != HoldKind.Table)];
         PrintTable(desk, scenario, nights, frost, table);
-        desk.SayWrapped($"Frost after: the chance of frost AFTER the date, that is, of at least one night from the first day of the line on, up to {Figures.Date(frost.Last)}, "
-            + $"at or below {Figures.Temperature(frost.FrostC, scenario.Units)}. Small is safe. Out of {Years(scenario, frost.Years)}.", 2);
+        desk.SayWrapped(
+            $"Frost after: the chance of frost AFTER the date, that is, of at least one night from the first day of the line on, up to {Figures.Date(frost.Last)}, "
+                + $"at or below {Figures.Temperature(frost.FrostC, scenario.Units)}. Small is safe. Out of {Years(scenario, frost.Years)}.",
+            2
+        );
         if (table.Length > 0)
         {
-            desk.SayWrapped(scenario.Rules.ForecastNights == 0
-                ? "Table: no night ahead is looked at, so no day holds ready trays back from the hardening table."
-                : $"Table: mean number of days in the fortnight on which ready trays may not go to the hardening table, as {Nights(scenario)} there is below the temperature"
-                + (scenario.Rules.CoverGainK > 0 ? ", row cover counted in" : "") + ":", 2);
+            desk.SayWrapped(
+                scenario.Rules.ForecastNights == 0
+                    ? "Table: no night ahead is looked at, so no day holds ready trays back from the hardening table."
+                    : $"Table: mean number of days in the fortnight on which ready trays may not go to the hardening table, as {Nights(scenario)} there is below the temperature"
+                        + (scenario.Rules.CoverGainK > 0 ? ", row cover counted in" : "")
+                        + ":",
+                2
+            );
             PrintCrops(desk, scenario, table);
         }
 
         desk.Say("");
         PrintTable(desk, scenario, nights, null, field);
-        desk.SayWrapped($"Wet: mean number of days on which nothing may go to the field, as more than {Figures.Rain(scenario.Rules.WetLimitMm, scenario.Units)} of rain fell in the two days before. "
-            + $"Field: mean number of days on which hardened trays may not go to the field, as it is wet{(scenario.Rules.ForecastNights == 0 ? "" : $" or {Nights(scenario)} is below the temperature")}:", 2);
+        desk.SayWrapped(
+            $"Wet: mean number of days on which nothing may go to the field, as more than {Figures.Rain(scenario.Rules.WetLimitMm, scenario.Units)} of rain fell in the two days before. "
+                + $"Field: mean number of days on which hardened trays may not go to the field, as it is wet{(scenario.Rules.ForecastNights == 0 ? "" : $" or {Nights(scenario)} is below the temperature")}:",
+            2
+        );
         PrintCrops(desk, scenario, field);
-        desk.SayWrapped("These are days of weather, worked or not, whether or not a tray is ready then; the run plays what they do to the plan.", 2);
+        desk.SayWrapped(
+            "These are days of weather, worked or not, whether or not a tray is ready then; the run plays what they do to the plan.",
+            2
+        );
         PrintDoubts(desk, scenario);
     }
 
@@ -63,48 +79,71 @@ internal static class ClimatePrinter
     {
         string[] chance = frost is null ? [] : [">frost after"];
         var table = new TextTable(["fortnight from", .. chance, .. holds.Select(kind => $">{Column(kind, scenario)}")]);
-        for (int fortnight = 0; fortnight < nights.FrostAfter.Length; fortnight++)
+        for (var fortnight = 0; fortnight < nights.FrostAfter.Length; fortnight++)
         {
-            string[] share = frost is null ? [] : [fortnight < frost.FrostAfter.Length ? Figures.Percent(frost.FrostAfter[fortnight].Share) : NotCounted];
-            table.Add([Figures.Date(nights.FrostAfter[fortnight].From), .. share, .. holds.Select(kind => Figures.Tenths(kind.Fortnights[fortnight].Mean))]);
+            string[] share = frost is null
+                ? []
+                : [fortnight < frost.FrostAfter.Length ? Figures.Percent(frost.FrostAfter[fortnight].Share) : NotCounted];
+            table.Add([
+                Figures.Date(nights.FrostAfter[fortnight].From),
+                .. share,
+                .. holds.Select(kind => Figures.Tenths(kind.Fortnights[fortnight].Mean)),
+            ]);
         }
 
         table.Print(desk);
     }
 
-    private static string Column(HoldDays holds, Scenario scenario) => holds.Kind switch
-    {
-        HoldKind.WetField => "wet",
-        HoldKind.Field => $"field {UnitWords.Temperature(holds.AboveC!.Value, scenario.Units)}",
-        _ => $"table {UnitWords.Temperature(holds.AboveC!.Value, scenario.Units)}{Where(holds)}",
-    };
+    private static string Column(HoldDays holds, Scenario scenario) =>
+        holds.Kind switch
+        {
+            HoldKind.WetField => "wet",
+            HoldKind.Field => $"field {UnitWords.Temperature(holds.AboveC!.Value, scenario.Units)}",
+            _ => $"table {UnitWords.Temperature(holds.AboveC!.Value, scenario.Units)}{Where(holds)}",
+        };
 
     // Tables outdoors go without saying.
     private static string Where(HoldDays holds) =>
-        holds.Under.All(house => house.Length == 0) ? "" : $" ({Figures.List([.. holds.Under.Select(house => house.Length == 0 ? "outdoors" : SafeText.Short(house, 20))])})";
+        holds.Under.All(house => house.Length == 0)
+            ? ""
+            : $" ({Figures.List([.. holds.Under.Select(house => house.Length == 0 ? "outdoors" : SafeText.Short(house, 20))])})";
 
     private static void PrintCrops(Desk desk, Scenario scenario, HoldDays[] holds)
     {
-        foreach (HoldDays kind in holds.Where(kind => kind.Kind != HoldKind.WetField))
+        foreach (var kind in holds.Where(kind => kind.Kind != HoldKind.WetField))
+        {
             desk.SayWrapped($"{UnitWords.Temperature(kind.AboveC!.Value, scenario.Units)}{Where(kind)}: {Names(kind.Crops)}.", 4);
+        }
     }
 
-    private static string Nights(Scenario scenario) => scenario.Rules.ForecastNights switch
-    {
-        1 => "the next night",
-        var nights => $"one of the next {nights} nights",
-    };
+    private static string Nights(Scenario scenario) =>
+        scenario.Rules.ForecastNights switch
+        {
+            1 => "the next night",
+            var nights => $"one of the next {nights} nights",
+        };
 
     private static string Years(Scenario scenario, int years) =>
-        scenario.Weather is GeneratedWeather ? Figures.Count(years, "generated year", "generated years") : Figures.Count(years, "year of the record", "years of the record");
+        scenario.Weather is GeneratedWeather
+            ? Figures.Count(years, "generated year", "generated years")
+            : Figures.Count(years, "year of the record", "years of the record");
 
     private static string Names(ImmutableArray<string> names) => Figures.List([.. names.Select(name => SafeText.Short(name, 40))]);
 
     private static void PrintDoubts(Desk desk, Scenario scenario)
     {
         if (scenario.Weather is not GeneratedWeather generated)
+        {
             return;
-        foreach (string sentence in generated.Fitted is { } fitted ? WeatherFitWords.Warnings(fitted.Report, scenario.Units) : generated.Model.Assumptions)
+        }
+
+        foreach (
+            var sentence in generated.Fitted is { } fitted
+                ? WeatherFitWords.Warnings(fitted.Report, scenario.Units)
+                : generated.Model.Assumptions
+        )
+        {
             desk.SayWrapped(sentence, 2);
+        }
     }
 }

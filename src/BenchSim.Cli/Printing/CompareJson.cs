@@ -7,26 +7,29 @@ namespace BenchSim.Cli.Printing;
 /// <summary>Prints a comparison for machines.</summary>
 internal static class CompareJson
 {
-    public static void Print(Desk desk, CompareResult result, string? caseReport) => desk.SayJson(json =>
-    {
-        json.WriteString("name", result.Base.Scenario.Name);
-        json.WriteNumber("seasons", result.Seasons);
-        json.WriteNumber("seed", result.Seed);
-        json.WriteNumber("confidence", result.Confidence);
-        json.WriteNumber("comparisons", result.Comparisons);
-        json.WriteNumber("each_confidence", result.EachConfidence);
-        json.WriteStartArray("variants");
-        foreach (VariantResult variant in result.Variants)
+    public static void Print(Desk desk, CompareResult result, string? caseReport) =>
+        desk.SayJson(json =>
         {
-            json.WriteStartObject();
-            Write(json, variant);
-            json.WriteEndObject();
-        }
+            json.WriteString("name", result.Base.Scenario.Name);
+            json.WriteNumber("seasons", result.Seasons);
+            json.WriteNumber("seed", result.Seed);
+            json.WriteNumber("confidence", result.Confidence);
+            json.WriteNumber("comparisons", result.Comparisons);
+            json.WriteNumber("each_confidence", result.EachConfidence);
+            json.WriteStartArray("variants");
+            foreach (var variant in result.Variants)
+            {
+                json.WriteStartObject();
+                Write(json, variant);
+                json.WriteEndObject();
+            }
 
-        json.WriteEndArray();
-        if (caseReport is not null)
-            json.WriteString("case", caseReport);
-    });
+            json.WriteEndArray();
+            if (caseReport is not null)
+            {
+                json.WriteString("case", caseReport);
+            }
+        });
 
     /// <summary>Writes the members of one variant.</summary>
     public static void Write(Utf8JsonWriter json, VariantResult variant)
@@ -34,8 +37,11 @@ internal static class CompareJson
         json.WriteString("name", variant.Name);
         Write(json, variant.Fits);
         json.WriteStartArray("measures");
-        foreach (MeasureChange change in variant.Changes)
+        foreach (var change in variant.Changes)
+        {
             Write(json, change);
+        }
+
         json.WriteEndArray();
     }
 

@@ -12,8 +12,10 @@ internal static class ComparePrinter
 
     public static void Print(Desk desk, CompareResult result, string? caseReport)
     {
-        desk.SayWrapped($"{SafeText.Short(result.Base.Scenario.Name, 60)}: the base against {Figures.Count(result.Variants.Length, "variant", "variants")}, {Figures.Count(result.Seasons, "season", "seasons")} of each on the same luck, seed {result.Seed}.");
-        foreach (VariantResult variant in result.Variants)
+        desk.SayWrapped(
+            $"{SafeText.Short(result.Base.Scenario.Name, 60)}: the base against {Figures.Count(result.Variants.Length, "variant", "variants")}, {Figures.Count(result.Seasons, "season", "seasons")} of each on the same luck, seed {result.Seed}."
+        );
+        foreach (var variant in result.Variants)
         {
             desk.Say();
             PrintVariant(desk, result, variant);
@@ -22,23 +24,37 @@ internal static class ComparePrinter
         desk.Say();
         desk.SayWrapped(
             $"Each interval allows for all {Figures.Whole(result.Comparisons)} comparisons made here (Bonferroni): with 95 % confidence every one of them holds at once. "
-            + "Chances: Newcombe's paired interval; the rest: Student's interval of the mean difference, season by season.");
+                + "Chances: Newcombe's paired interval; the rest: Student's interval of the mean difference, season by season."
+        );
         desk.SayWrapped("Each figure is rounded by itself, so that a difference may seem one off.");
         desk.SayWrapped("Sowings that a variant does not change keep the planned dates of the base, so that late means the same in both.");
-        foreach (string caution in Cautions(result))
+        foreach (var caution in Cautions(result))
+        {
             desk.SayWrapped(caution);
+        }
+
         if (caseReport is not null)
+        {
             desk.Say($"Case report: {caseReport}");
+        }
     }
 
     private static IEnumerable<string> Cautions(CompareResult result)
     {
         if (result.Measures.Any(measure => measure.Kind == MeasureKind.Fuel))
+        {
             yield return "Fuel: " + HeatCautions.Fuel;
+        }
+
         if (result.Measures.Any(measure => measure.Kind == MeasureKind.MatPower))
+        {
             yield return "Heat mats: " + HeatCautions.Mats;
+        }
+
         if (result.Variants.Any(variant => variant.Plan.Scenario.Houses.Length > result.Base.Scenario.Houses.Length))
+        {
             yield return "A house more: " + HeatCautions.Structure;
+        }
     }
 
     /// <summary>Prints one variant: a table, then a sentence for each difference.</summary>
@@ -47,40 +63,47 @@ internal static class ComparePrinter
         desk.SayWrapped($"{SafeText.Quote(variant.Name)} against the base, means of a season:");
         desk.Say();
         var table = new TextTable(["", ">base", ">variant", ">difference", ">interval", "unit"], LongestName);
-        FitChange fits = variant.Fits;
+        var fits = variant.Fits;
         table.Add(
             "chance that the plan fits",
             Figures.Percent(fits.Base.Share),
             Figures.Percent(fits.Variant.Share),
             CompareFigures.SignedPoints(fits.Difference),
             $"{CompareFigures.SignedPoints(fits.Low)} to {CompareFigures.SignedPoints(fits.High)}",
-            "percentage points");
-        foreach (MeasureChange change in variant.Changes)
+            "percentage points"
+        );
+        foreach (var change in variant.Changes)
         {
-            Measure measure = change.Measure;
-            int decimals = CompareFigures.Decimals(change);
+            var measure = change.Measure;
+            var decimals = CompareFigures.Decimals(change);
             table.Add(
                 measure.Name,
                 CompareFigures.Amount(measure, change.Base, decimals),
                 CompareFigures.Amount(measure, change.Variant, decimals),
                 CompareFigures.Signed(measure, change.Difference, decimals),
                 CompareFigures.Interval(change) ?? "-",
-                CompareFigures.Unit(measure));
+                CompareFigures.Unit(measure)
+            );
         }
 
         table.Print(desk);
         desk.Say();
         Bullet(desk, fits.IsReal, CompareSentences.Fits(variant.Name, fits, result.Seasons));
-        foreach (MeasureChange change in variant.Changes.Where(change => change.IsReal))
+        foreach (var change in variant.Changes.Where(change => change.IsReal))
+        {
             Bullet(desk, true, CompareSentences.Real(variant.Name, change));
-        foreach (MeasureChange change in variant.Changes.Where(change => !change.IsReal))
+        }
+
+        foreach (var change in variant.Changes.Where(change => !change.IsReal))
+        {
             Bullet(desk, false, CompareSentences.NotReal(change, result.Seasons));
+        }
     }
 
     private static void Bullet(Desk desk, bool isReal, string sentence)
     {
-        string mark = isReal ? "* " : "- ";
-        foreach (string line in Paragraph.Lines(SafeText.OneLine(sentence), 76))
+        var mark = isReal ? "* " : "- ";
+        foreach (var line in Paragraph.Lines(SafeText.OneLine(sentence), 76))
         {
             desk.Say($"  {mark}{line}");
             mark = "  ";

@@ -8,31 +8,35 @@ namespace BenchSim.Cli.Printing;
 /// <summary>Prints direct against dense sowing for machines. A figure that does not exist is null.</summary>
 internal static class DenseJson
 {
-    public static void Print(Desk desk, DenseResult result, string? folder) => desk.SayJson(json =>
-    {
-        json.WriteString("name", result.Base.Scenario.Name);
-        json.WriteNumber("seasons", result.Seasons);
-        json.WriteNumber("seed", result.Seed);
-        json.WriteNumber("comparisons", result.Comparisons);
-        json.WriteNumber("each_confidence", result.EachConfidence);
-        json.WriteString("flat", result.Flat.Id);
-        json.WriteStartArray("crops");
-        foreach (DenseCrop crop in result.Crops)
-            Write(json, crop);
-        json.WriteEndArray();
-        json.WriteStartArray("skipped");
-        foreach (DenseSkip skip in result.Skipped)
+    public static void Print(Desk desk, DenseResult result, string? folder) =>
+        desk.SayJson(json =>
         {
-            json.WriteStartObject();
-            json.WriteString("crop", skip.CropId);
-            json.WriteString("way", skip.Way);
-            json.WriteString("why", skip.Why);
-            json.WriteEndObject();
-        }
+            json.WriteString("name", result.Base.Scenario.Name);
+            json.WriteNumber("seasons", result.Seasons);
+            json.WriteNumber("seed", result.Seed);
+            json.WriteNumber("comparisons", result.Comparisons);
+            json.WriteNumber("each_confidence", result.EachConfidence);
+            json.WriteString("flat", result.Flat.Id);
+            json.WriteStartArray("crops");
+            foreach (var crop in result.Crops)
+            {
+                Write(json, crop);
+            }
 
-        json.WriteEndArray();
-        json.WriteString("folder", folder);
-    });
+            json.WriteEndArray();
+            json.WriteStartArray("skipped");
+            foreach (var skip in result.Skipped)
+            {
+                json.WriteStartObject();
+                json.WriteString("crop", skip.CropId);
+                json.WriteString("way", skip.Way);
+                json.WriteString("why", skip.Why);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteString("folder", folder);
+        });
 
     private static void Write(Utf8JsonWriter json, DenseCrop crop)
     {
@@ -40,9 +44,14 @@ internal static class DenseJson
         json.WriteString("crop", crop.Crop.Id);
         json.WriteNumber("sowings", crop.Direct.Length);
         if (crop.IsPlannedDirect is { } isDirect)
+        {
             json.WriteString("planned", isDirect ? "direct" : "pot up");
+        }
         else
+        {
             json.WriteString("planned", "both");
+        }
+
         json.WriteNumber("seeds_per_flat_least", crop.SeedsPerFlat.Least);
         json.WriteNumber("seeds_per_flat_most", crop.SeedsPerFlat.Most);
         json.WriteStartObject("fits");
@@ -54,8 +63,11 @@ internal static class DenseJson
         json.WriteBoolean("real", crop.Fits.IsReal);
         json.WriteEndObject();
         json.WriteStartArray("measures");
-        foreach (MeasureChange change in crop.Changes)
+        foreach (var change in crop.Changes)
+        {
             Write(json, change);
+        }
+
         json.WriteEndArray();
         Write(json, crop.BreakEven);
         json.WriteEndObject();

@@ -11,20 +11,41 @@ internal static class DensePrinter
     {
         desk.SayWrapped(
             $"{SafeText.Short(result.Base.Scenario.Name, 60)}: each crop of the heat mats sown directly, and sown dense in open flats and potted up, all else as planned; "
-            + $"{Figures.Count(result.Seasons, "season", "seasons")} of each on the same luck, seed {result.Seed}.");
+                + $"{Figures.Count(result.Seasons, "season", "seasons")} of each on the same luck, seed {result.Seed}."
+        );
         desk.Say();
         if (result.Crops.IsEmpty)
-            desk.SayWrapped(result.Skipped.IsEmpty ? "No crop of the plan stands on a heat mat, so dense sowing frees none." : "No crop can be sown both ways.");
+        {
+            desk.SayWrapped(
+                result.Skipped.IsEmpty
+                    ? "No crop of the plan stands on a heat mat, so dense sowing frees none."
+                    : "No crop can be sown both ways."
+            );
+        }
         else
+        {
             PrintTable(desk, result);
-        foreach (DenseCrop crop in result.Crops)
+        }
+
+        foreach (var crop in result.Crops)
+        {
             PrintCrop(desk, crop);
-        foreach (DenseSkip skip in result.Skipped)
+        }
+
+        foreach (var skip in result.Skipped)
+        {
             desk.SayWrapped($"Left out: {SafeText.Quote(skip.CropId)} cannot be sown {skip.Way}: {skip.Why}.");
+        }
+
         if (!result.Crops.IsEmpty)
+        {
             PrintBasis(desk, result);
+        }
+
         if (folder is not null)
+        {
             desk.SayWrapped($"Chart and tables: {folder}");
+        }
     }
 
     private static void PrintTable(Desk desk, DenseResult result)
@@ -33,18 +54,43 @@ internal static class DensePrinter
         desk.Say();
         MeasureKind[] kinds =
         [
-            MeasureKind.MatTrayDays, MeasureKind.BenchTrayDays, MeasureKind.Flats, MeasureKind.Trays, MeasureKind.LabourHours, MeasureKind.MixLitres, MeasureKind.Seeds, MeasureKind.PlantsLate,
+            MeasureKind.MatTrayDays,
+            MeasureKind.BenchTrayDays,
+            MeasureKind.Flats,
+            MeasureKind.Trays,
+            MeasureKind.LabourHours,
+            MeasureKind.MixLitres,
+            MeasureKind.Seeds,
+            MeasureKind.PlantsLate,
         ];
-        var table = new TextTable(["crop", ">seeds a flat", ">mat tray-days", ">bench tray-days", ">flats", ">trays", ">hours", ">litres of mix", ">seeds", ">not in time"]);
-        foreach (DenseCrop crop in result.Crops)
-            table.Add([SafeText.Short(crop.Crop.Name, 24), DenseWords.Density(crop), .. kinds.Select(kind => DenseWords.Cell(crop.Of(kind)))]);
+        var table = new TextTable([
+            "crop",
+            ">seeds a flat",
+            ">mat tray-days",
+            ">bench tray-days",
+            ">flats",
+            ">trays",
+            ">hours",
+            ">litres of mix",
+            ">seeds",
+            ">not in time",
+        ]);
+        foreach (var crop in result.Crops)
+        {
+            table.Add([
+                SafeText.Short(crop.Crop.Name, 24),
+                DenseWords.Density(crop),
+                .. kinds.Select(kind => DenseWords.Cell(crop.Of(kind))),
+            ]);
+        }
+
         table.Print(desk);
         desk.Say();
     }
 
     private static void PrintCrop(Desk desk, DenseCrop crop)
     {
-        string asItStands = crop.IsPlannedDirect switch
+        var asItStands = crop.IsPlannedDirect switch
         {
             true => "the plan sows it directly",
             false => "the plan pots it up",
@@ -63,16 +109,19 @@ internal static class DensePrinter
     {
         desk.SayWrapped(
             $"Each interval allows for all {Figures.Whole(result.Comparisons)} comparisons made here (Bonferroni): with 95 % confidence every one of them holds at once. "
-            + "Mats, benches, hours and plants not in time are those of the whole site; flats, trays, mix and seeds those of the crop. The field wants a crop on the same day either way.");
+                + "Mats, benches, hours and plants not in time are those of the whole site; flats, trays, mix and seeds those of the crop. The field wants a crop on the same day either way."
+        );
         desk.SayWrapped("Where it breaks even is worked out from planned dates and numbers, not played; docs/dense.md has the formulas.");
-        desk.SayWrapped("Whether a crop stands being potted up is for you to judge: melons, cucumbers and squashes dislike it. What it loses and how long it stands still are pot_up_loss and pot_up_check_days of its row.");
+        desk.SayWrapped(
+            "Whether a crop stands being potted up is for you to judge: melons, cucumbers and squashes dislike it. What it loses and how long it stands still are pot_up_loss and pot_up_check_days of its row."
+        );
         desk.SayWrapped("Minutes of each job are those of [work_minutes]; time your own before you decide on hours.");
     }
 
     private static void Bullet(Desk desk, string sentence)
     {
-        string mark = "* ";
-        foreach (string line in Paragraph.Lines(SafeText.OneLine(sentence), 76))
+        var mark = "* ";
+        foreach (var line in Paragraph.Lines(SafeText.OneLine(sentence), 76))
         {
             desk.Say($"  {mark}{line}");
             mark = "  ";

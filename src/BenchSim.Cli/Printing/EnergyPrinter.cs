@@ -13,23 +13,40 @@ internal static class EnergyPrinter
     public static void PrintFuel(Desk desk, Scenario scenario, ClimateSummary climate)
     {
         if (climate.Houses.IsEmpty)
-            return;
-        PlanPrinter.Heading(desk, $"Fuel expected, mean of {Figures.Count(climate.Years, "year", "years")} of weather");
-        bool priced = climate.Houses.Any(need => need.House.Heat!.Price is not null);
-        string[] columns = ["house", "fuel", "month", ">amount", "unit", "mildest to coldest year"];
-        var table = new TextTable(priced ? [.. columns, ">cost"] : columns);
-        foreach (HouseNeed need in climate.Houses)
-            AddRows(table, scenario, need, priced);
-        table.Print(desk);
-        desk.SayWrapped("Houses are reckoned open from the first day of the season, or from their opening date, to its closing.", 2);
-        foreach (HouseNeed need in climate.Houses)
         {
-            if (need.House.Heat is { Price: { } price, Fuel: var fuel })
-                desk.SayWrapped($"{SafeText.Short(need.House.Name, 40)}: {fuel.Name} at {PriceOfUnit(scenario, fuel, price)}, as given.", 2);
+            return;
         }
 
-        foreach (HouseNeed need in climate.Houses.Where(need => need.House.Opening == HouseOpening.WhenNeeded))
-            desk.SayWrapped($"{SafeText.Short(need.House.Name, 40)} is heated only when it is needed: the figure is for every day, and so the most it can take.", 2);
+        PlanPrinter.Heading(desk, $"Fuel expected, mean of {Figures.Count(climate.Years, "year", "years")} of weather");
+        var priced = climate.Houses.Any(need => need.House.Heat!.Price is not null);
+        string[] columns = ["house", "fuel", "month", ">amount", "unit", "mildest to coldest year"];
+        var table = new TextTable(priced ? [.. columns, ">cost"] : columns);
+        foreach (var need in climate.Houses)
+        {
+            AddRows(table, scenario, need, priced);
+        }
+
+        table.Print(desk);
+        desk.SayWrapped("Houses are reckoned open from the first day of the season, or from their opening date, to its closing.", 2);
+        foreach (var need in climate.Houses)
+        {
+            if (need.House.Heat is { Price: { } price, Fuel: var fuel })
+            {
+                desk.SayWrapped(
+                    $"{SafeText.Short(need.House.Name, 40)}: {fuel.Name} at {PriceOfUnit(scenario, fuel, price)}, as given.",
+                    2
+                );
+            }
+        }
+
+        foreach (var need in climate.Houses.Where(need => need.House.Opening == HouseOpening.WhenNeeded))
+        {
+            desk.SayWrapped(
+                $"{SafeText.Short(need.House.Name, 40)} is heated only when it is needed: the figure is for every day, and so the most it can take.",
+                2
+            );
+        }
+
         Caution(desk, HeatCautions.Fuel);
         Caution(desk, HeatCautions.Structure);
         PrintLoads(desk, scenario, climate);
@@ -38,36 +55,46 @@ internal static class EnergyPrinter
     public static void PrintMats(Desk desk, Scenario scenario, ClimateSummary climate)
     {
         if (climate.Mats.IsEmpty)
+        {
             return;
+        }
+
         PlanPrinter.Heading(desk, "Electricity of heat mats, by the planned dates");
-        bool priced = climate.Mats.Any(need => need.Space.Power!.Price is not null);
+        var priced = climate.Mats.Any(need => need.Space.Power!.Price is not null);
         string[] columns = ["mats", ">watts", ">days in use", ">kWh"];
         var table = new TextTable(priced ? [.. columns, ">cost"] : columns);
-        foreach (MatNeed need in climate.Mats)
+        foreach (var need in climate.Mats)
         {
-            MatPower power = need.Space.Power!;
+            var power = need.Space.Power!;
             string[] cells = [need.Space.Name, Figures.Plain(power.Watts), Figures.Whole(need.Days), Figures.Short(need.KilowattHours)];
             table.Add(priced ? [.. cells, Cost(scenario, need.KilowattHours, power.Price)] : cells);
         }
 
         table.Print(desk);
         desk.SayWrapped("All mats of a space are reckoned on whenever a tray is planned on one of them.", 2);
-        foreach (MatNeed need in climate.Mats)
+        foreach (var need in climate.Mats)
         {
             if (need.Circuit is { } circuit)
+            {
                 desk.SayWrapped($"{SafeText.Short(need.Space.Name, 40)}: {circuit.Words}", 2);
+            }
         }
 
         Caution(desk, HeatCautions.Mats);
         if (climate.Mats.Any(need => need.Circuit is not null))
+        {
             Caution(desk, CircuitCheck.Caution);
+        }
     }
 
     private static void AddRows(TextTable table, Scenario scenario, HouseNeed need, bool priced)
     {
-        HouseHeat heat = need.House.Heat!;
-        foreach (MonthNeed month in need.Months)
+        var heat = need.House.Heat!;
+        foreach (var month in need.Months)
+        {
             Add(month.First.ToString("yyyy-MM", null), month.Units, "");
+        }
+
         Add("season", need.Mean, $"{Amount(scenario, heat.Fuel, need.Least)} to {Amount(scenario, heat.Fuel, need.Most)}");
 
         void Add(string when, double units, string spread)
@@ -81,14 +108,17 @@ internal static class EnergyPrinter
     {
         HouseNeed[] known = [.. climate.Houses.Where(need => need.Load is not null)];
         if (known.Length == 0)
+        {
             return;
+        }
+
         PlanPrinter.Heading(desk, "Heat lost on the coldest night the heater must stand up to");
-        bool isMetric = scenario.Units == UnitSystem.Metric;
+        var isMetric = scenario.Units == UnitSystem.Metric;
         string[] columns = ["house", ">inside", ">outdoors", ">kW"];
         var table = new TextTable(isMetric ? columns : [.. columns, ">Btu an hour"]);
-        foreach (HouseNeed need in known)
+        foreach (var need in known)
         {
-            DesignLoad load = need.Load!.Value;
+            var load = need.Load!.Value;
             string[] cells =
             [
                 need.House.Name,

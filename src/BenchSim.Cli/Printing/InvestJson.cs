@@ -8,47 +8,60 @@ namespace BenchSim.Cli.Printing;
 /// <summary>Prints a money case for machines. A figure that does not exist, or is beyond all numbers, is null.</summary>
 internal static class InvestJson
 {
-    public static void Print(Desk desk, InvestResult result, string? folder) => desk.SayJson(json =>
-    {
-        json.WriteString("name", result.Base.Scenario.Name);
-        json.WriteString("variant", result.Name);
-        json.WriteNumber("seasons", result.Seasons);
-        json.WriteNumber("seed", result.Seed);
-        json.WriteNumber("lives", result.Lives);
-        json.WriteNumber("confidence", result.Confidence);
-        json.WriteString("currency", result.Currency);
-        WriteTerms(json, result);
-        StudyJson.Write(json, "base_fits", result.BaseFits);
-        StudyJson.Write(json, "variant_fits", result.VariantFits);
-        StudyJson.Write(json, "pays", result.Pays);
-        json.WriteStartArray("parts");
-        foreach (MoneyPart part in result.Parts)
-            Write(json, part);
-        json.WriteEndArray();
-        json.WriteStartArray("left_out");
-        foreach (string name in result.LeftOut)
-            json.WriteStringValue(name);
-        json.WriteEndArray();
-        Write(json, "yearly_net_benefit", result.YearlyBenefit);
-        Write(json, "net_present_value", result.NetPresentValue);
-        WriteRate(json, result.InternalRate);
-        Write(json, "simple_payback", result.SimplePayback);
-        Write(json, "discounted_payback", result.DiscountedPayback);
-        json.WriteStartArray("tornado");
-        for (int at = 0; at < result.Tornado.Length; at++)
-            Write(json, result.Tornado[at], at < result.Deciding);
-        json.WriteEndArray();
-        json.WriteStartArray("break_even");
-        foreach (BreakEven each in result.BreakEvens)
-            Write(json, each);
-        json.WriteEndArray();
-        json.WriteStartArray("cautions");
-        json.WriteStringValue(InvestCautions.LeavesOut);
-        json.WriteStringValue(InvestCautions.Advice);
-        json.WriteStringValue(InvestCautions.Building);
-        json.WriteEndArray();
-        json.WriteString("folder", folder);
-    });
+    public static void Print(Desk desk, InvestResult result, string? folder) =>
+        desk.SayJson(json =>
+        {
+            json.WriteString("name", result.Base.Scenario.Name);
+            json.WriteString("variant", result.Name);
+            json.WriteNumber("seasons", result.Seasons);
+            json.WriteNumber("seed", result.Seed);
+            json.WriteNumber("lives", result.Lives);
+            json.WriteNumber("confidence", result.Confidence);
+            json.WriteString("currency", result.Currency);
+            WriteTerms(json, result);
+            StudyJson.Write(json, "base_fits", result.BaseFits);
+            StudyJson.Write(json, "variant_fits", result.VariantFits);
+            StudyJson.Write(json, "pays", result.Pays);
+            json.WriteStartArray("parts");
+            foreach (var part in result.Parts)
+            {
+                Write(json, part);
+            }
+
+            json.WriteEndArray();
+            json.WriteStartArray("left_out");
+            foreach (var name in result.LeftOut)
+            {
+                json.WriteStringValue(name);
+            }
+
+            json.WriteEndArray();
+            Write(json, "yearly_net_benefit", result.YearlyBenefit);
+            Write(json, "net_present_value", result.NetPresentValue);
+            WriteRate(json, result.InternalRate);
+            Write(json, "simple_payback", result.SimplePayback);
+            Write(json, "discounted_payback", result.DiscountedPayback);
+            json.WriteStartArray("tornado");
+            for (var at = 0; at < result.Tornado.Length; at++)
+            {
+                Write(json, result.Tornado[at], at < result.Deciding);
+            }
+
+            json.WriteEndArray();
+            json.WriteStartArray("break_even");
+            foreach (var each in result.BreakEvens)
+            {
+                Write(json, each);
+            }
+
+            json.WriteEndArray();
+            json.WriteStartArray("cautions");
+            json.WriteStringValue(InvestCautions.LeavesOut);
+            json.WriteStringValue(InvestCautions.Advice);
+            json.WriteStringValue(InvestCautions.Building);
+            json.WriteEndArray();
+            json.WriteString("folder", folder);
+        });
 
     private static void WriteTerms(Utf8JsonWriter json, InvestResult result)
     {

@@ -15,90 +15,146 @@ internal static class InvestPrinter
     {
         desk.SayWrapped(
             $"{SafeText.Short(result.Base.Scenario.Name, 60)}: does {SafeText.Quote(result.Name)} pay? {Figures.Count(result.Seasons, "season", "seasons")} of the base and of the variant "
-            + $"on the same luck, seed {result.Seed}. Money gained is positive, money spent negative; intervals are of 95 %.");
+                + $"on the same luck, seed {result.Seed}. Money gained is positive, money spent negative; intervals are of 95 %."
+        );
         if (result.Terms.Basis.Length > 0)
+        {
             desk.SayWrapped($"Where the terms come from, in the words of the variant: {SafeText.Short(result.Terms.Basis, 300)}");
+        }
+
         desk.Say();
         Bullet(desk, InvestSentences.Headline(result));
         Bullet(desk, InvestSentences.Chance(result));
         Bullet(desk, InvestSentences.Deciding(result));
-        Bullet(desk, $"The plan fits in {Figures.Percent(result.VariantFits.Share)} of seasons ({Figures.Interval(result.VariantFits)}) instead of {Figures.Percent(result.BaseFits.Share)} ({Figures.Interval(result.BaseFits)}).");
+        Bullet(
+            desk,
+            $"The plan fits in {Figures.Percent(result.VariantFits.Share)} of seasons ({Figures.Interval(result.VariantFits)}) instead of {Figures.Percent(result.BaseFits.Share)} ({Figures.Interval(result.BaseFits)})."
+        );
         desk.Say();
         PrintYear(desk, result);
         PrintLife(desk, result);
         PrintTornado(desk, result);
-        desk.SayWrapped("What one must believe of one input, all else as given, for it to pay (on average, at the net present value of 0 or more; in brackets the 95 % interval):");
+        desk.SayWrapped(
+            "What one must believe of one input, all else as given, for it to pay (on average, at the net present value of 0 or more; in brackets the 95 % interval):"
+        );
         desk.Say();
-        foreach (BreakEven each in result.BreakEvens)
+        foreach (var each in result.BreakEvens)
+        {
             Bullet(desk, InvestSentences.Belief(each, result.Currency));
+        }
+
         desk.Say();
-        foreach (string caution in Cautions(result))
+        foreach (var caution in Cautions(result))
+        {
             desk.SayWrapped(caution);
+        }
+
         if (folder is not null)
+        {
             desk.SayWrapped($"Chart and tables: {folder}");
+        }
     }
 
     private static void PrintYear(Desk desk, InvestResult result)
     {
-        string currency = result.Currency;
+        var currency = result.Currency;
         desk.SayWrapped("A year of the variant against the base, means of the seasons:");
         desk.Say();
         var table = new TextTable(["", ">more or less", "unit", ">money", ">interval"]);
-        foreach (MoneyPart part in result.Parts)
+        foreach (var part in result.Parts)
         {
             table.Add(
                 part.Name,
                 Signed(part.Quantity),
                 part.Unit,
                 part.IsPriced ? InvestNames.Money(part.Benefit, currency) : "no price",
-                part.IsPriced ? Interval(part.Benefit, part.BenefitHalfWidth, currency) : "-");
+                part.IsPriced ? Interval(part.Benefit, part.BenefitHalfWidth, currency) : "-"
+            );
         }
 
         table.Add("upkeep", "", "", InvestNames.Money(0 - result.Terms.Upkeep, currency), "");
-        table.Add("net benefit", "", "", InvestNames.Money(result.YearlyBenefit.Mean, currency), Interval(result.YearlyBenefit.Mean, result.YearlyBenefit.HalfWidth, currency));
+        table.Add(
+            "net benefit",
+            "",
+            "",
+            InvestNames.Money(result.YearlyBenefit.Mean, currency),
+            Interval(result.YearlyBenefit.Mean, result.YearlyBenefit.HalfWidth, currency)
+        );
         table.Print(desk);
         desk.Say();
-        desk.SayWrapped($"A plant more in time is worth {InvestNames.Money(result.Terms.PlantWorth, currency)} by the terms: share bought in x its price, and for the rest the value of a plant on time.");
-        foreach (string part in result.LeftOut)
+        desk.SayWrapped(
+            $"A plant more in time is worth {InvestNames.Money(result.Terms.PlantWorth, currency)} by the terms: share bought in x its price, and for the rest the value of a plant on time."
+        );
+        foreach (var part in result.LeftOut)
+        {
             desk.SayWrapped($"Not counted: {part}, for it has no price in [prices], or in a house or mat.");
+        }
+
         desk.Say();
     }
 
     private static void PrintLife(Desk desk, InvestResult result)
     {
-        string currency = result.Currency;
+        var currency = result.Currency;
         desk.SayWrapped(
             $"Over a life of {Figures.Count(result.Terms.LifeYears, "year", "years")} at {InvestNames.Percent(result.Terms.DiscountRate)} a year, capital {InvestNames.Money(result.Terms.Capital, currency)}. "
-            + $"Average: every year as the mean of the seasons. Spread: {Figures.Whole(result.Lives)} lives, every year of each a season drawn from those played (net benefit: the seasons themselves).");
+                + $"Average: every year as the mean of the seasons. Spread: {Figures.Whole(result.Lives)} lives, every year of each a season drawn from those played (net benefit: the seasons themselves)."
+        );
         desk.Say();
         var table = new TextTable(["", ">average", ">interval", ">P10", ">P50", ">P90", "unit"]);
         MoneyRow("yearly net benefit", result.YearlyBenefit, "a year");
         MoneyRow("net present value", result.NetPresentValue, "");
-        RateSpread rate = result.InternalRate;
-        AddRow(table, "internal rate of return", [rate.OfAverageYear, rate.P10, rate.P50, rate.P90], InvestSentences.Range(rate.Low, rate.High, InvestSentences.Rate), InvestSentences.Rate, "a year");
+        var rate = result.InternalRate;
+        AddRow(
+            table,
+            "internal rate of return",
+            [rate.OfAverageYear, rate.P10, rate.P50, rate.P90],
+            InvestSentences.Range(rate.Low, rate.High, InvestSentences.Rate),
+            InvestSentences.Rate,
+            "a year"
+        );
         YearsRow("payback", result.SimplePayback);
         YearsRow("payback, discounted", result.DiscountedPayback);
         table.Print(desk);
         desk.Say();
         if (rate.LivesWithout + rate.LivesWithSeveral > 0)
         {
-            desk.SayWrapped($"{Figures.Count(rate.LivesWithout, "life has", "lives have")} no internal rate (the money never comes back, or nothing is ever lost), and {Figures.Count(rate.LivesWithSeveral, "life has", "lives have")} several; of these the greatest counts.");
+            desk.SayWrapped(
+                $"{Figures.Count(rate.LivesWithout, "life has", "lives have")} no internal rate (the money never comes back, or nothing is ever lost), and {Figures.Count(rate.LivesWithSeveral, "life has", "lives have")} several; of these the greatest counts."
+            );
             desk.Say();
         }
 
-        void MoneyRow(string name, MoneySpread spread, string unit) => table.Add(
-            name, InvestNames.Money(spread.Mean, currency), Interval(spread.Mean, spread.HalfWidth, currency), InvestNames.Money(spread.P10, currency), InvestNames.Money(spread.P50, currency), InvestNames.Money(spread.P90, currency), unit);
-        void YearsRow(string name, PaybackSpread spread) => AddRow(
-            table, name, [spread.OfAverageYear, spread.P10, spread.P50, spread.P90], InvestSentences.Range(spread.Low, spread.High, InvestSentences.Years), InvestSentences.Years, "years");
+        void MoneyRow(string name, MoneySpread spread, string unit) =>
+            table.Add(
+                name,
+                InvestNames.Money(spread.Mean, currency),
+                Interval(spread.Mean, spread.HalfWidth, currency),
+                InvestNames.Money(spread.P10, currency),
+                InvestNames.Money(spread.P50, currency),
+                InvestNames.Money(spread.P90, currency),
+                unit
+            );
+        void YearsRow(string name, PaybackSpread spread) =>
+            AddRow(
+                table,
+                name,
+                [spread.OfAverageYear, spread.P10, spread.P50, spread.P90],
+                InvestSentences.Range(spread.Low, spread.High, InvestSentences.Years),
+                InvestSentences.Years,
+                "years"
+            );
     }
 
     private static void PrintTornado(Desk desk, InvestResult result)
     {
-        string currency = result.Currency;
-        desk.SayWrapped("The net present value with one input lower or higher, all else as given (a quarter less and more, a life to whole years outwards, unless the variant gives a range, marked +):");
+        var currency = result.Currency;
+        desk.SayWrapped(
+            "The net present value with one input lower or higher, all else as given (a quarter less and more, a life to whole years outwards, unless the variant gives a range, marked +):"
+        );
         desk.Say();
         var table = new TextTable(["", ">given", ">lower", ">then", ">higher", ">then", ">swing"]);
-        foreach (Swing swing in result.Tornado)
+        foreach (var swing in result.Tornado)
         {
             table.Add(
                 InvestNames.Of(swing.Input) + (swing.IsGiven ? " +" : ""),
@@ -107,7 +163,8 @@ internal static class InvestPrinter
                 Amount(swing.AtLow, swing.AtLowHalfWidth, currency),
                 InvestNames.Value(swing.Input, swing.High, currency),
                 Amount(swing.AtHigh, swing.AtHighHalfWidth, currency),
-                InvestNames.Money(swing.Size, currency));
+                InvestNames.Money(swing.Size, currency)
+            );
         }
 
         table.Print(desk);
@@ -120,9 +177,14 @@ internal static class InvestPrinter
         yield return InvestCautions.Advice;
         yield return InvestCautions.Building;
         if (result.Parts.Any(part => part.Kind == MoneyKind.Fuel))
+        {
             yield return "Fuel: " + HeatCautions.Fuel;
+        }
+
         if (result.Parts.Any(part => part.Kind == MoneyKind.MatPower))
+        {
             yield return "Heat mats: " + HeatCautions.Mats;
+        }
     }
 
     private static string Amount(double amount, double halfWidth, string currency) =>
@@ -132,19 +194,27 @@ internal static class InvestPrinter
         InvestSentences.Range(mean - halfWidth, mean + halfWidth, amount => InvestNames.Money(amount, currency)) ?? Untold;
 
     private static void AddRow(TextTable table, string name, double[] values, string? interval, Func<double, string?> word, string unit) =>
-        table.Add(name, word(values[0]) ?? Untold, interval ?? Untold, word(values[1]) ?? Untold, word(values[2]) ?? Untold, word(values[3]) ?? Untold, unit);
+        table.Add(
+            name,
+            word(values[0]) ?? Untold,
+            interval ?? Untold,
+            word(values[1]) ?? Untold,
+            word(values[2]) ?? Untold,
+            word(values[3]) ?? Untold,
+            unit
+        );
 
     private static string Signed(double amount)
     {
-        double size = Math.Abs(amount);
-        string text = size < 0.995 ? Math.Round(size, 2, MidpointRounding.AwayFromZero).ToString("0.##", null) : Figures.Short(size);
+        var size = Math.Abs(amount);
+        var text = size < 0.995 ? Math.Round(size, 2, MidpointRounding.AwayFromZero).ToString("0.##", null) : Figures.Short(size);
         return text is "0" ? "0" : (amount < 0 ? "-" : "+") + text;
     }
 
     private static void Bullet(Desk desk, string sentence)
     {
-        string mark = "* ";
-        foreach (string line in Paragraph.Lines(SafeText.OneLine(sentence), 76))
+        var mark = "* ";
+        foreach (var line in Paragraph.Lines(SafeText.OneLine(sentence), 76))
         {
             desk.Say($"  {mark}{line}");
             mark = "  ";

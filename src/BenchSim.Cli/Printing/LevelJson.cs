@@ -7,47 +7,59 @@ namespace BenchSim.Cli.Printing;
 /// <summary>Prints what came of levelling for machines.</summary>
 internal static class LevelJson
 {
-    public static void Print(Desk desk, LevelResult result, string? written) => desk.SayJson(json =>
-    {
-        json.WriteString("name", result.Plan.Scenario.Name);
-        json.WriteNumber("seasons", result.Options.Seasons);
-        json.WriteNumber("seed", result.Options.Seed);
-        json.WriteNumber("expected_seasons", result.Options.ExpectedSeasons);
-        json.WriteNumber("fill", result.Options.Fill);
-        json.WriteNumber("may_move", result.Movable);
-        json.WriteString("verdict", Code(result.Verdict));
-        json.WriteString("sentence", LevelWords.Verdict(result));
-        json.WriteNumber("over_before", result.OverBefore);
-        json.WriteNumber("over_after", result.OverAfter);
-        json.WriteNumber("over_bound", result.OverBound);
-        json.WriteBoolean("over_proved", result.IsOverProved);
-        json.WriteNumber("shift_days", result.ShiftDays);
-        json.WriteNumber("shift_bound", result.ShiftBound);
-        json.WriteBoolean("shift_proved", result.IsShiftProved);
-        json.WriteStartArray("moves");
-        foreach (MovedSowing move in result.Moves)
-            Write(json, move);
-        json.WriteEndArray();
-        json.WriteStartArray("groups");
-        foreach (LevelledGroup group in result.Groups)
-            Write(json, group, result);
-        json.WriteEndArray();
-        WriteTrial(json, result);
-        if (written is null)
-            json.WriteNull("file");
-        else
-            json.WriteString("file", written);
-    });
+    public static void Print(Desk desk, LevelResult result, string? written) =>
+        desk.SayJson(json =>
+        {
+            json.WriteString("name", result.Plan.Scenario.Name);
+            json.WriteNumber("seasons", result.Options.Seasons);
+            json.WriteNumber("seed", result.Options.Seed);
+            json.WriteNumber("expected_seasons", result.Options.ExpectedSeasons);
+            json.WriteNumber("fill", result.Options.Fill);
+            json.WriteNumber("may_move", result.Movable);
+            json.WriteString("verdict", Code(result.Verdict));
+            json.WriteString("sentence", LevelWords.Verdict(result));
+            json.WriteNumber("over_before", result.OverBefore);
+            json.WriteNumber("over_after", result.OverAfter);
+            json.WriteNumber("over_bound", result.OverBound);
+            json.WriteBoolean("over_proved", result.IsOverProved);
+            json.WriteNumber("shift_days", result.ShiftDays);
+            json.WriteNumber("shift_bound", result.ShiftBound);
+            json.WriteBoolean("shift_proved", result.IsShiftProved);
+            json.WriteStartArray("moves");
+            foreach (var move in result.Moves)
+            {
+                Write(json, move);
+            }
 
-    private static string Code(LevelVerdict verdict) => verdict switch
-    {
-        LevelVerdict.NothingMayMove => "nothing_may_move",
-        LevelVerdict.NothingIsOver => "nothing_is_over",
-        LevelVerdict.NothingHelps => "nothing_helps",
-        LevelVerdict.Adopt => "adopt",
-        LevelVerdict.Keep => "keep",
-        _ => throw new InvalidOperationException("An unknown verdict."),
-    };
+            json.WriteEndArray();
+            json.WriteStartArray("groups");
+            foreach (var group in result.Groups)
+            {
+                Write(json, group, result);
+            }
+
+            json.WriteEndArray();
+            WriteTrial(json, result);
+            if (written is null)
+            {
+                json.WriteNull("file");
+            }
+            else
+            {
+                json.WriteString("file", written);
+            }
+        });
+
+    private static string Code(LevelVerdict verdict) =>
+        verdict switch
+        {
+            LevelVerdict.NothingMayMove => "nothing_may_move",
+            LevelVerdict.NothingIsOver => "nothing_is_over",
+            LevelVerdict.NothingHelps => "nothing_helps",
+            LevelVerdict.Adopt => "adopt",
+            LevelVerdict.Keep => "keep",
+            _ => throw new InvalidOperationException("An unknown verdict."),
+        };
 
     private static void Write(Utf8JsonWriter json, MovedSowing move)
     {
@@ -66,8 +78,11 @@ internal static class LevelJson
         json.WriteStartObject();
         json.WriteString("kind", group.Group.Kind.ToString().ToLowerInvariant());
         json.WriteStartArray("spaces");
-        foreach (int space in group.Group.Spaces)
+        foreach (var space in group.Group.Spaces)
+        {
             json.WriteStringValue(result.Plan.Scenario.Spaces[space].Id);
+        }
+
         json.WriteEndArray();
         json.WriteNumber("places_least", group.Group.Places.Min());
         json.WriteNumber("places_most", group.Group.Places.Max());

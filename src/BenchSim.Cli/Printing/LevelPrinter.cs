@@ -9,74 +9,111 @@ internal static class LevelPrinter
 {
     public static void Print(Desk desk, LevelResult result, string? written)
     {
-        desk.SayWrapped($"{SafeText.Short(result.Plan.Scenario.Name, 60)}: {Figures.Count(result.Plan.Batches.Length, "sowing", "sowings")}, of which {Figures.Whole(result.Movable)} may move.");
+        desk.SayWrapped(
+            $"{SafeText.Short(result.Plan.Scenario.Name, 60)}: {Figures.Count(result.Plan.Batches.Length, "sowing", "sowings")}, of which {Figures.Whole(result.Movable)} may move."
+        );
         PrintMoves(desk, result);
         PrintExpected(desk, result);
         if (result.Trial is { } trial)
+        {
             PrintTrial(desk, result, trial);
+        }
+
         desk.Say();
         desk.SayWrapped(LevelWords.Verdict(result));
         if (written is not null)
-            desk.SayWrapped($"The levelled plan is in {written}{(result.Verdict == LevelVerdict.Adopt ? ". To use it, put it in the place of plan.csv." : ", as asked with --out.")}");
+        {
+            desk.SayWrapped(
+                $"The levelled plan is in {written}{(result.Verdict == LevelVerdict.Adopt ? ". To use it, put it in the place of plan.csv." : ", as asked with --out.")}"
+            );
+        }
         else if (result.Levelled is not null)
+        {
             desk.SayWrapped("No file was written; --out FILE writes the levelled plan all the same.");
+        }
     }
 
     private static void PrintMoves(Desk desk, LevelResult result)
     {
         if (result.Moves.IsEmpty)
+        {
             return;
-        PlanPrinter.Heading(desk, $"Sowings moved: {Figures.Whole(result.Moves.Length)}, by {Figures.Count(result.ShiftDays, "day", "days")} in all");
+        }
+
+        PlanPrinter.Heading(
+            desk,
+            $"Sowings moved: {Figures.Whole(result.Moves.Length)}, by {Figures.Count(result.ShiftDays, "day", "days")} in all"
+        );
         var table = new TextTable(["batch", "planned", "levelled", ">days", "set out"]);
-        foreach (MovedSowing move in result.Moves)
+        foreach (var move in result.Moves)
         {
             table.Add(
                 move.Batch,
                 Figures.Date(move.From),
                 Figures.Date(move.To),
                 LevelWords.Days(move),
-                move.SetOutFrom == move.SetOutTo ? Figures.Date(move.SetOutTo) : $"{Figures.Date(move.SetOutFrom)} becomes {Figures.Date(move.SetOutTo)}");
+                move.SetOutFrom == move.SetOutTo
+                    ? Figures.Date(move.SetOutTo)
+                    : $"{Figures.Date(move.SetOutFrom)} becomes {Figures.Date(move.SetOutTo)}"
+            );
         }
 
         table.Print(desk);
         if (result.Moves.Any(move => move.SetOutFrom != move.SetOutTo))
-            desk.SayWrapped("Where the plan asks for no set-out date, it follows from the sow date and moves with it; lateness is then counted from the new date.", 2);
+        {
+            desk.SayWrapped(
+                "Where the plan asks for no set-out date, it follows from the sow date and moves with it; lateness is then counted from the new date.",
+                2
+            );
+        }
     }
 
     private static void PrintExpected(Desk desk, LevelResult result)
     {
-        bool hasMoves = !result.Moves.IsEmpty;
-        PlanPrinter.Heading(desk, $"Expected places wanted: the mean of {Figures.Count(result.Options.ExpectedSeasons, "season", "seasons")} without limits of place");
+        var hasMoves = !result.Moves.IsEmpty;
+        PlanPrinter.Heading(
+            desk,
+            $"Expected places wanted: the mean of {Figures.Count(result.Options.ExpectedSeasons, "season", "seasons")} without limits of place"
+        );
         string[] columns = [">peak as planned", "on", ">place-days over", "most over on"];
         string[] levelled = [">peak levelled", "on", ">place-days over", "most over on"];
         var table = new TextTable(["", ">places", .. columns, .. hasMoves ? levelled : []]);
-        foreach (LevelledGroup group in result.Groups)
+        foreach (var group in result.Groups)
         {
             string[] cells = [LevelWords.Group(group.Group, result.Plan.Scenario), LevelWords.Places(group.Group), .. Cells(group.Before)];
             table.Add([.. cells, .. hasMoves ? Cells(group.After) : []]);
         }
 
         table.Print(desk);
-        string limit = result.Options.Fill < 1 ? $"{Figures.Percent(result.Options.Fill)} of the places" : "the places";
-        desk.SayWrapped($"Place-days over are places wanted beyond {limit} of the day, added up over the days: {Figures.Tenths(result.OverBefore)} in all as planned"
-            + (hasMoves ? $", {Figures.Tenths(result.OverAfter)} levelled. " : ". ") + (result.Movable > 0 && result.OverBefore > 0 ? LevelWords.Proof(result) : ""), 2);
+        var limit = result.Options.Fill < 1 ? $"{Figures.Percent(result.Options.Fill)} of the places" : "the places";
+        desk.SayWrapped(
+            $"Place-days over are places wanted beyond {limit} of the day, added up over the days: {Figures.Tenths(result.OverBefore)} in all as planned"
+                + (hasMoves ? $", {Figures.Tenths(result.OverAfter)} levelled. " : ". ")
+                + (result.Movable > 0 && result.OverBefore > 0 ? LevelWords.Proof(result) : ""),
+            2
+        );
     }
 
-    private static string[] Cells(ExpectedPeak peak) => [Figures.Tenths(peak.Places), Figures.Date(peak.On), Figures.Tenths(peak.OverPlaceDays), Figures.Date(peak.WorstOn)];
+    private static string[] Cells(ExpectedPeak peak) =>
+        [Figures.Tenths(peak.Places), Figures.Date(peak.On), Figures.Tenths(peak.OverPlaceDays), Figures.Date(peak.WorstOn)];
 
     private static void PrintTrial(Desk desk, LevelResult result, CompareResult trial)
     {
-        PlanPrinter.Heading(desk, $"Played: both plans in {Figures.Count(trial.Seasons, "other season", "other seasons")} on the same luck, seed {trial.Seed}");
+        PlanPrinter.Heading(
+            desk,
+            $"Played: both plans in {Figures.Count(trial.Seasons, "other season", "other seasons")} on the same luck, seed {trial.Seed}"
+        );
         var table = new TextTable(["most places wanted on any day", ">as planned", ">levelled", ">difference", ">interval"]);
-        foreach (LevelledGroup group in result.Groups)
+        foreach (var group in result.Groups)
         {
-            PlayedPeak peak = group.Played!;
+            var peak = group.Played!;
             table.Add(
                 LevelWords.Group(group.Group, result.Plan.Scenario),
                 Figures.Tenths(peak.Before),
                 Figures.Tenths(peak.After),
                 Signed(peak.Difference),
-                double.IsNaN(peak.HalfWidth) ? "-" : $"{Signed(peak.Low)} to {Signed(peak.High)}");
+                double.IsNaN(peak.HalfWidth) ? "-" : $"{Signed(peak.Low)} to {Signed(peak.High)}"
+            );
         }
 
         table.Print(desk);
@@ -88,7 +125,7 @@ internal static class LevelPrinter
 
     private static string Signed(double places)
     {
-        string text = Figures.Tenths(Math.Abs(places));
+        var text = Figures.Tenths(Math.Abs(places));
         return text is "0.0" ? "0" : (places < 0 ? "-" : "+") + text;
     }
 }

@@ -9,32 +9,45 @@ namespace BenchSim.Cli.Printing;
 /// <summary>Prints a plan for machines.</summary>
 internal static class PlanJson
 {
-    public static void Print(Desk desk, SeasonPlan plan, CheckSettings settings) => desk.SayJson(json =>
-    {
-        Scenario scenario = plan.Scenario;
-        json.WriteString("name", scenario.Name);
-        json.WriteString("question", scenario.Question);
-        json.WriteString("opens", Figures.Date(scenario.Window.Opens));
-        json.WriteString("closes", Figures.Date(scenario.Window.Closes));
-        json.WriteString("last_day", Figures.Date(plan.LastDay));
-        json.WriteStartArray("batches");
-        foreach (BatchPlan batch in plan.Batches)
-            Write(json, batch, SeedAge.IsAged(scenario.Rules, batch));
-        json.WriteEndArray();
-        json.WriteStartArray("spaces");
-        foreach (Space space in scenario.Spaces)
-            Write(json, space);
-        json.WriteEndArray();
-        ClimateJson.Write(json, ClimateSummary.Of(plan));
-        if (settings.Stand)
-            StandPrinter.Write(json, plan);
-        json.WriteStartArray("values");
-        foreach (SourcedValue value in SourcedValue.Of(scenario).Where(value => settings.Sources || value.IsWeak))
-            Write(json, value);
-        json.WriteEndArray();
-        FaultList.Write(json, "warnings", plan.Warnings);
-        FaultList.Write(json, "faults", []);
-    });
+    public static void Print(Desk desk, SeasonPlan plan, CheckSettings settings) =>
+        desk.SayJson(json =>
+        {
+            var scenario = plan.Scenario;
+            json.WriteString("name", scenario.Name);
+            json.WriteString("question", scenario.Question);
+            json.WriteString("opens", Figures.Date(scenario.Window.Opens));
+            json.WriteString("closes", Figures.Date(scenario.Window.Closes));
+            json.WriteString("last_day", Figures.Date(plan.LastDay));
+            json.WriteStartArray("batches");
+            foreach (var batch in plan.Batches)
+            {
+                Write(json, batch, SeedAge.IsAged(scenario.Rules, batch));
+            }
+
+            json.WriteEndArray();
+            json.WriteStartArray("spaces");
+            foreach (var space in scenario.Spaces)
+            {
+                Write(json, space);
+            }
+
+            json.WriteEndArray();
+            ClimateJson.Write(json, ClimateSummary.Of(plan));
+            if (settings.Stand)
+            {
+                StandPrinter.Write(json, plan);
+            }
+
+            json.WriteStartArray("values");
+            foreach (var value in SourcedValue.Of(scenario).Where(value => settings.Sources || value.IsWeak))
+            {
+                Write(json, value);
+            }
+
+            json.WriteEndArray();
+            FaultList.Write(json, "warnings", plan.Warnings);
+            FaultList.Write(json, "faults", []);
+        });
 
     private static void Write(Utf8JsonWriter json, BatchPlan batch, bool isAged)
     {
@@ -64,12 +77,20 @@ internal static class PlanJson
         json.WriteStartObject();
         json.WriteString("id", space.Id);
         json.WriteString("name", space.Name);
-        json.WriteString("kind", space.Kind switch { SpaceKind.Mat => "mat", SpaceKind.Bench => "bench", _ => "table" });
+        json.WriteString(
+            "kind",
+            space.Kind switch
+            {
+                SpaceKind.Mat => "mat",
+                SpaceKind.Bench => "bench",
+                _ => "table",
+            }
+        );
         json.WriteString("house", space.HouseId);
         json.WriteNumber("places", space.Places);
         json.WriteString("places_note", space.PlacesNote);
         json.WriteStartArray("changes");
-        foreach (PlacesFrom change in space.Changes)
+        foreach (var change in space.Changes)
         {
             json.WriteStartObject();
             json.WriteString("from", Figures.Date(change.From));

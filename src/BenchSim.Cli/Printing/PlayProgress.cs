@@ -15,14 +15,18 @@ internal static class PlayProgress
     public static T Draw<T>(Desk desk, int seasons, Func<IProgress<int>?, T> play)
     {
         if (!desk.Terminal)
+        {
             return play(null);
-        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(desk.Error) });
-        return console.Progress()
+        }
+
+        var console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(desk.Error) });
+        return console
+            .Progress()
             .AutoClear(true)
             .Columns(new TaskDescriptionColumn(), new ProgressBarColumn(), new PercentageColumn(), new RemainingTimeColumn())
             .Start(context =>
             {
-                ProgressTask bar = context.AddTask("Playing seasons", maxValue: seasons);
+                var bar = context.AddTask("Playing seasons", maxValue: seasons);
                 return play(new Count(bar));
             });
     }

@@ -16,7 +16,7 @@ internal static class PrecisionJson
         json.WriteNumber("most", result.Goal.Most);
         json.WriteBoolean("reached", result.IsReached);
         json.WriteStartArray("looks");
-        foreach (PrecisionLook look in result.Looks)
+        foreach (var look in result.Looks)
         {
             json.WriteStartObject();
             json.WriteNumber("seasons", look.Seasons);
@@ -33,8 +33,12 @@ internal static class PrecisionJson
     private static void WriteOrNull(Utf8JsonWriter json, string name, double? number)
     {
         if (number is { } known)
+        {
             json.WriteNumber(name, known);
+        }
         else
+        {
             json.WriteNull(name);
+        }
     }
 }

@@ -13,37 +13,66 @@ internal static class RecordPrinter
     public static void Print(Desk desk, Scenario scenario)
     {
         if (MonthsOf(scenario.Weather) is not { IsEmpty: false } months)
+        {
             return;
-        bool isImperial = scenario.Units == UnitSystem.Imperial;
-        (string degrees, string depth) = isImperial ? ("F", "in") : ("C", "mm");
+        }
+
+        var isImperial = scenario.Units == UnitSystem.Imperial;
+        (var degrees, var depth) = isImperial ? ("F", "in") : ("C", "mm");
         PlanPrinter.Heading(desk, "The weather record by month");
         var table = new TextTable(["month", $">mean low {degrees}", $">mean high {degrees}", $">rain {depth}"]);
-        foreach (RecordMonth month in months)
-            table.Add(month.Name, Temperature(month.LowC, isImperial), Temperature(month.HighC, isImperial), Rain(month.RainMm, isImperial));
+        foreach (var month in months)
+        {
+            table.Add(
+                month.Name,
+                Temperature(month.LowC, isImperial),
+                Temperature(month.HighC, isImperial),
+                Rain(month.RainMm, isImperial)
+            );
+        }
+
         table.Add("year", "", "", Rain(months.Sum(month => month.RainMm), isImperial));
         table.Print(desk);
-        desk.SayWrapped("Rain is that of a mean month. Do these look like your place? If not, look at the units and the station of the record.", 2);
+        desk.SayWrapped(
+            "Rain is that of a mean month. Do these look like your place? If not, look at the units and the station of the record.",
+            2
+        );
     }
 
-    private static ImmutableArray<RecordMonth> MonthsOf(WeatherInput weather) => weather switch
-    {
-        RecordedWeather record => [.. record.Days.GroupBy(day => day.Date.Month).OrderBy(month => month.Key).Select(Mean)],
-        GeneratedWeather { Fitted.Report: { } fit } => [.. fit.Months.Select(month => new RecordMonth(Name(month.Month), month.Record.TminMeanC, month.Record.TmaxMeanC, month.RecordRainMm))],
-        _ => [],
-    };
+    private static ImmutableArray<RecordMonth> MonthsOf(WeatherInput weather) =>
+        weather switch
+        {
+            RecordedWeather record => [.. record.Days.GroupBy(day => day.Date.Month).OrderBy(month => month.Key).Select(Mean)],
+            GeneratedWeather { Fitted.Report: { } fit } =>
+            [
+                .. fit.Months.Select(month => new RecordMonth(
+                    Name(month.Month),
+                    month.Record.TminMeanC,
+                    month.Record.TmaxMeanC,
+                    month.RecordRainMm
+                )),
+            ],
+            _ => [],
+        };
 
     // The mean rain of a day, times the days of the month in a mean year.
     private static RecordMonth Mean(IGrouping<int, DailyWeather> days)
     {
-        double length = days.Key == 2 ? DaysAYear - 337 : DateTime.DaysInMonth(2001, days.Key);
-        return new RecordMonth(Name(days.Key), days.Average(day => day.TminC), days.Average(day => day.TmaxC), days.Average(day => day.RainMm) * length);
+        var length = days.Key == 2 ? DaysAYear - 337 : DateTime.DaysInMonth(2001, days.Key);
+        return new RecordMonth(
+            Name(days.Key),
+            days.Average(day => day.TminC),
+            days.Average(day => day.TmaxC),
+            days.Average(day => day.RainMm) * length
+        );
     }
 
     private static string Name(int month) => new DateOnly(2001, month, 1).ToString("MMMM", null);
 
     private static string Temperature(double celsius, bool isImperial) => Figures.Tenths(isImperial ? (celsius * 1.8) + 32 : celsius);
 
-    private static string Rain(double millimetres, bool isImperial) => isImperial ? Figures.Tenths(millimetres / 25.4) : Figures.Whole((long)Math.Round(millimetres));
+    private static string Rain(double millimetres, bool isImperial) =>
+        isImperial ? Figures.Tenths(millimetres / 25.4) : Figures.Whole((long)Math.Round(millimetres));
 
     private sealed record RecordMonth(string Name, double LowC, double HighC, double RainMm);
 }

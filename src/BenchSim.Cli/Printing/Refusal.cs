@@ -7,7 +7,10 @@ internal static class Refusal
     {
         desk.Complain(message);
         if (json)
+        {
             PrintJson(desk, message);
+        }
+
         return ExitCode.BadInput;
     }
 

@@ -9,6 +9,7 @@ namespace BenchSim.Cli.Printing;
 internal static class RulePrinter
 {
     private const string NoLimit = "no limit";
+
     // Longer than any meaning: a test prints them all.
     private const int LongestMeaning = 400;
     private const string NotGiven = "not given";
@@ -17,10 +18,15 @@ internal static class RulePrinter
     {
         PlanPrinter.Heading(desk, "Rules in force");
         var table = new TextTable(["rule", "in force", "what it means"], longestCell: LongestMeaning);
-        foreach ((string section, string key, string value) in InForce(scenario))
+        foreach ((var section, var key, var value) in InForce(scenario))
         {
-            string meaning = FolderReference.SiteKeys
-                .FirstOrDefault(field => string.Equals(field.Section, section, StringComparison.Ordinal) && string.Equals(field.Name, key, StringComparison.Ordinal))?.Meaning ?? "";
+            var meaning = FolderReference
+                .SiteKeys.FirstOrDefault(field =>
+                    string.Equals(field.Section, section, StringComparison.Ordinal)
+                    && string.Equals(field.Name, key, StringComparison.Ordinal)
+                )
+                ?.Meaning
+                ?? "";
             table.Add($"{section}.{key}", value, meaning);
         }
 
@@ -29,7 +35,7 @@ internal static class RulePrinter
 
     private static IEnumerable<(string Section, string Key, string Value)> InForce(Scenario scenario)
     {
-        SiteRules rules = scenario.Rules;
+        var rules = scenario.Rules;
         yield return ("rules", "work_days", string.Join(", ", rules.WorkDays.Order().Select(day => day.ToString()[..3])));
         yield return ("rules", "days_off", Figures.List([.. rules.DaysOff.Select(Figures.Date)]));
         yield return ("rules", "round_at", rules.RoundAt.ToString("HH:mm", null));
@@ -51,14 +57,27 @@ internal static class RulePrinter
         yield return ("rules", "wet_limit", Figures.Rain(rules.WetLimitMm, scenario.Units));
         yield return ("rules", "cover_gain", Figures.Difference(rules.CoverGainK, scenario.Units));
         yield return ("rules", "germination_sample", Figures.Count(rules.GerminationSample, "seed", "seeds"));
-        yield return ("rules", "light", rules.Light.All(factor => factor == 1) ? "1 in each month" : string.Join(", ", rules.Light.Select(Figures.Plain)));
-        foreach ((string Section, string Key, string Value) rule in SeedRules(scenario).Concat(PriceRules(rules.Prices)))
+        yield return (
+            "rules",
+            "light",
+            rules.Light.All(factor => factor == 1) ? "1 in each month" : string.Join(", ", rules.Light.Select(Figures.Plain))
+        );
+        foreach (var rule in SeedRules(scenario).Concat(PriceRules(rules.Prices)))
+        {
             yield return rule;
+        }
+
         yield return ("relief", "order", Figures.List([.. rules.Reliefs.Select(Words)]));
         if (rules.Reliefs.Contains(Relief.OffMatEarly))
+        {
             yield return ("relief", "early_off_mat_at", Figures.Setting(rules.EarlyOffMatAt));
+        }
+
         if (rules.Reliefs.Contains(Relief.TableEarly))
+        {
             yield return ("relief", "early_table_at", Figures.Setting(rules.EarlyTableAt));
+        }
+
         yield return ("work_minutes", "sow", Minutes(rules.Minutes.Sow));
         yield return ("work_minutes", "pot_up", Minutes(rules.Minutes.PotUp));
         yield return ("work_minutes", "move", Minutes(rules.Minutes.Move));
@@ -68,7 +87,7 @@ internal static class RulePrinter
 
     private static IEnumerable<(string Section, string Key, string Value)> SeedRules(Scenario scenario)
     {
-        SeedStorage? storage = scenario.Rules.SeedStorage;
+        var storage = scenario.Rules.SeedStorage;
         yield return ("seed", "moisture", storage is { } seed ? $"{Figures.Plain(seed.MoisturePercent)} %" : NotGiven);
         yield return ("seed", "storage", storage is { } kept ? Figures.Temperature(kept.TemperatureC, scenario.Units) : NotGiven);
     }
@@ -88,10 +107,11 @@ internal static class RulePrinter
 
     private static string Minutes(double minutes) => $"{Figures.Plain(minutes)} {(minutes == 1 ? "minute" : "minutes")}";
 
-    private static string Words(Relief relief) => relief switch
-    {
-        Relief.Aisle => "aisle",
-        Relief.OffMatEarly => "off mat early",
-        _ => "table early",
-    };
+    private static string Words(Relief relief) =>
+        relief switch
+        {
+            Relief.Aisle => "aisle",
+            Relief.OffMatEarly => "off mat early",
+            _ => "table early",
+        };
 }

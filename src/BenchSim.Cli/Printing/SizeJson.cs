@@ -8,41 +8,50 @@ namespace BenchSim.Cli.Printing;
 /// <summary>Prints how large a space has to be for machines.</summary>
 internal static class SizeJson
 {
-    public static void Print(Desk desk, SizeSettings settings, SizeResult result) => desk.SayJson(json =>
-    {
-        json.WriteString("name", result.Plan.Scenario.Name);
-        json.WriteString("variant", settings.With);
-        json.WriteString("space", result.Space.Id);
-        json.WriteNumber("places_now", result.Space.Places);
-        json.WriteNumber("goal", result.Goal.Share);
-        json.WriteNumber("confidence", result.Goal.Confidence);
-        json.WriteNumber("seasons", result.Seasons);
-        json.WriteNumber("seasons_in_all", result.SeasonsInAll);
-        json.WriteNumber("seed", result.Seed);
-        if (result.Answer?.Places is { } places)
-            json.WriteNumber("places", places);
-        else
-            json.WriteNull("places");
-        json.WriteBoolean("every_number_played", result.IsWhole);
-        json.WriteNumber("largest", result.Largest);
-        json.WriteStartArray("curve");
-        foreach (SizePoint point in result.Curve)
+    public static void Print(Desk desk, SizeSettings settings, SizeResult result) =>
+        desk.SayJson(json =>
         {
-            json.WriteStartObject();
-            json.WriteNumber("places", point.Places ?? 0);
-            Write(json, point);
-            json.WriteEndObject();
-        }
+            json.WriteString("name", result.Plan.Scenario.Name);
+            json.WriteString("variant", settings.With);
+            json.WriteString("space", result.Space.Id);
+            json.WriteNumber("places_now", result.Space.Places);
+            json.WriteNumber("goal", result.Goal.Share);
+            json.WriteNumber("confidence", result.Goal.Confidence);
+            json.WriteNumber("seasons", result.Seasons);
+            json.WriteNumber("seasons_in_all", result.SeasonsInAll);
+            json.WriteNumber("seed", result.Seed);
+            if (result.Answer?.Places is { } places)
+            {
+                json.WriteNumber("places", places);
+            }
+            else
+            {
+                json.WriteNull("places");
+            }
 
-        json.WriteEndArray();
-        Write(json, "unlimited", result.Unlimited);
-        Write(json, "every_space_unlimited", result.Everywhere);
-        json.WriteStartArray("sentences");
-        foreach (string sentence in SizeSentences.Of(result).Add(SizeSentences.Effort(result)))
-            json.WriteStringValue(sentence);
-        json.WriteEndArray();
-        json.WriteString("folder", settings.Out);
-    });
+            json.WriteBoolean("every_number_played", result.IsWhole);
+            json.WriteNumber("largest", result.Largest);
+            json.WriteStartArray("curve");
+            foreach (var point in result.Curve)
+            {
+                json.WriteStartObject();
+                json.WriteNumber("places", point.Places ?? 0);
+                Write(json, point);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            Write(json, "unlimited", result.Unlimited);
+            Write(json, "every_space_unlimited", result.Everywhere);
+            json.WriteStartArray("sentences");
+            foreach (var sentence in SizeSentences.Of(result).Add(SizeSentences.Effort(result)))
+            {
+                json.WriteStringValue(sentence);
+            }
+
+            json.WriteEndArray();
+            json.WriteString("folder", settings.Out);
+        });
 
     private static void Write(Utf8JsonWriter json, string name, SizePoint point)
     {

@@ -12,19 +12,32 @@ internal static class SourcePrinter
     /// <summary>Prints the values that rest on memory or assumption, by crop, or all of them with their sources.</summary>
     public static void Print(Desk desk, Scenario scenario, bool all)
     {
-        ImmutableArray<SourcedValue> values = SourcedValue.Of(scenario);
+        var values = SourcedValue.Of(scenario);
         if (all)
+        {
             PrintAll(desk, values);
+        }
         else
+        {
             PrintWeak(desk, values);
+        }
     }
 
     private static void PrintAll(Desk desk, ImmutableArray<SourcedValue> values)
     {
         PlanPrinter.Heading(desk, "Values in use, and where they come from");
         var table = new TextTable(["of", "column", "value", "trust", "source"], LongestSource);
-        foreach (SourcedValue value in values)
-            table.Add(SafeText.Short(value.Owner, 40), value.Column, SafeText.Short(value.Value, 60), value.TrustWords, value.Provenance.Source);
+        foreach (var value in values)
+        {
+            table.Add(
+                SafeText.Short(value.Owner, 40),
+                value.Column,
+                SafeText.Short(value.Value, 60),
+                value.TrustWords,
+                value.Provenance.Source
+            );
+        }
+
         table.Print(desk);
     }
 
@@ -38,12 +51,17 @@ internal static class SourcePrinter
         }
 
         PlanPrinter.Heading(desk, $"Values from memory or assumption: {Figures.Whole(weak.Length)} of {Figures.Whole(values.Length)}");
-        desk.SayWrapped("Check those that matter to you, and write your own into the file that is named. The option --sources prints every value with its source.", 2);
+        desk.SayWrapped(
+            "Check those that matter to you, and write your own into the file that is named. The option --sources prints every value with its source.",
+            2
+        );
         foreach (var owner in weak.GroupBy(value => (value.File, value.Owner)))
         {
             desk.Say($"  {SafeText.Short(owner.Key.Owner, 40)} ({owner.Key.File})");
             foreach (var trust in owner.GroupBy(value => value.TrustWords, StringComparer.Ordinal))
+            {
                 desk.SayWrapped($"{trust.Key}: {string.Join(", ", trust.Select(Shown))}", 4);
+            }
         }
     }
 

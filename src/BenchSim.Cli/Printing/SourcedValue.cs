@@ -16,25 +16,43 @@ internal sealed record SourcedValue(string Owner, string File, string Column, st
     public bool IsWeak => Provenance.Trust is Trust.Memory or Trust.Assumption;
 
     /// <summary>How far it may be trusted, in words.</summary>
-    public string TrustWords => Provenance.Trust switch
-    {
-        Trust.User => "yours",
-        Trust.Seen => "seen in the source",
-        Trust.Derived => "worked out from the source",
-        Trust.Borrowed => "borrowed from a relative",
-        Trust.CommonPractice => "common practice",
-        Trust.Memory => "from memory",
-        _ => "assumption",
-    };
+    public string TrustWords =>
+        Provenance.Trust switch
+        {
+            Trust.User => "yours",
+            Trust.Seen => "seen in the source",
+            Trust.Derived => "worked out from the source",
+            Trust.Borrowed => "borrowed from a relative",
+            Trust.CommonPractice => "common practice",
+            Trust.Memory => "from memory",
+            _ => "assumption",
+        };
 
     /// <summary>Values of all crops, tray types and heated houses of a scenario, in this order, each in order of column or key.</summary>
     public static ImmutableArray<SourcedValue> Of(Scenario scenario) =>
-    [
-        .. scenario.Crops.SelectMany(crop => crop.Sources.Select(pair =>
-            new SourcedValue(crop.Name, "crops.csv", pair.Key, CropValues.Of(crop, pair.Key, scenario.Units), pair.Value))),
-        .. scenario.TrayTypes.SelectMany(tray => tray.Sources.Select(pair =>
-            new SourcedValue(tray.Name, "trays.csv", pair.Key, CropValues.Of(tray, pair.Key), pair.Value))),
-        .. scenario.Houses.Where(house => house.Heat is not null).SelectMany(house => house.Heat!.Sources.Select(pair =>
-            new SourcedValue(house.Name, "site.toml", pair.Key, HouseValues.Of(house.Heat, pair.Key, scenario.Units), pair.Value))),
-    ];
+        [
+            .. scenario.Crops.SelectMany(crop =>
+                crop.Sources.Select(pair => new SourcedValue(
+                    crop.Name,
+                    "crops.csv",
+                    pair.Key,
+                    CropValues.Of(crop, pair.Key, scenario.Units),
+                    pair.Value
+                ))
+            ),
+            .. scenario.TrayTypes.SelectMany(tray =>
+                tray.Sources.Select(pair => new SourcedValue(tray.Name, "trays.csv", pair.Key, CropValues.Of(tray, pair.Key), pair.Value))
+            ),
+            .. scenario
+                .Houses.Where(house => house.Heat is not null)
+                .SelectMany(house =>
+                    house.Heat!.Sources.Select(pair => new SourcedValue(
+                        house.Name,
+                        "site.toml",
+                        pair.Key,
+                        HouseValues.Of(house.Heat, pair.Key, scenario.Units),
+                        pair.Value
+                    ))
+                ),
+        ];
 }

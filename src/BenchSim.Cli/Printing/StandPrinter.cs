@@ -19,12 +19,12 @@ internal static class StandPrinter
 
         PlanPrinter.Heading(desk, "Ways to the stand");
         var table = new TextTable(["batch", ">plants", "way", ">trays", ">seeds a cell", ">seeds", ">chance of the stand", ">cost"]);
-        bool isCostMissing = false;
-        foreach (BatchPlan batch in direct)
+        var isCostMissing = false;
+        foreach (var batch in direct)
         {
-            foreach (StandWay way in StandWays.Of(plan.Scenario, batch))
+            foreach (var way in StandWays.Of(plan.Scenario, batch))
             {
-                bool can = way.Trays >= 0;
+                var can = way.Trays >= 0;
                 isCostMissing |= can && way.Cost is null;
                 table.Add(
                     batch.Order.Id,
@@ -34,24 +34,32 @@ internal static class StandPrinter
                     Figures.Whole(way.SeedsPerCell),
                     can ? Figures.Whole(way.Seeds) : "-",
                     can ? Figures.Percent(way.Chance) : "-",
-                    way.Cost is { } cost ? Figures.Money(cost, plan.Scenario.Rules.Prices.Currency) : "-");
+                    way.Cost is { } cost ? Figures.Money(cost, plan.Scenario.Rules.Prices.Currency) : "-"
+                );
             }
         }
 
         table.Print(desk);
-        desk.SayWrapped($"\"One seed a cell\" and \"two seeds a cell and thin\" take the fewest trays that bring the plants wanted with a chance of {Figures.Setting(plan.Scenario.Rules.StandAssurance)} "
-            + "or more. The cost is that of seed, potting mix and the work of sowing; thinning is not in it.", 2);
+        desk.SayWrapped(
+            $"\"One seed a cell\" and \"two seeds a cell and thin\" take the fewest trays that bring the plants wanted with a chance of {Figures.Setting(plan.Scenario.Rules.StandAssurance)} "
+                + "or more. The cost is that of seed, potting mix and the work of sowing; thinning is not in it.",
+            2
+        );
         if (isCostMissing)
+        {
             desk.SayWrapped("A cost needs the prices of a thousand seeds, a litre of potting mix and an hour of work.", 2);
+        }
     }
 
     public static void Write(Utf8JsonWriter json, SeasonPlan plan)
     {
         json.WriteStartArray("stand_ways");
-        foreach (BatchPlan batch in plan.Batches)
+        foreach (var batch in plan.Batches)
         {
-            foreach (StandWay way in StandWays.Of(plan.Scenario, batch))
+            foreach (var way in StandWays.Of(plan.Scenario, batch))
+            {
                 Write(json, batch, way);
+            }
         }
 
         json.WriteEndArray();
@@ -73,8 +81,12 @@ internal static class StandPrinter
     private static void WriteIfThere(Utf8JsonWriter json, string name, double? value)
     {
         if (value is { } number)
+        {
             json.WriteNumber(name, number);
+        }
         else
+        {
             json.WriteNull(name);
+        }
     }
 }

@@ -21,8 +21,12 @@ internal static class StudyJson
     public static void WriteNumber(Utf8JsonWriter json, string name, double number)
     {
         if (double.IsFinite(number))
+        {
             json.WriteNumber(name, number == 0 ? 0 : number);
+        }
         else
+        {
             json.WriteNull(name);
+        }
     }
 }

@@ -8,20 +8,24 @@ namespace BenchSim.Cli.Printing;
 /// <summary>Prints a trial of successions for machines.</summary>
 internal static class SuccessionJson
 {
-    public static void Print(Desk desk, SuccessionResult result) => desk.SayJson(json =>
-    {
-        json.WriteString("name", result.Plan.Scenario.Name);
-        json.WriteString("batch", result.Line.Id);
-        json.WriteNumber("plants_each", result.Line.Orders[0].Plants);
-        json.WriteNumber("seasons", result.Seasons);
-        json.WriteNumber("seed", result.Seed);
-        json.WriteNumber("supply_after_days", result.Supply.AfterDays);
-        json.WriteNumber("supply_days", result.Supply.Days);
-        json.WriteStartArray("schedules");
-        foreach (ScheduleResult each in result.Schedules)
-            Write(json, each);
-        json.WriteEndArray();
-    });
+    public static void Print(Desk desk, SuccessionResult result) =>
+        desk.SayJson(json =>
+        {
+            json.WriteString("name", result.Plan.Scenario.Name);
+            json.WriteString("batch", result.Line.Id);
+            json.WriteNumber("plants_each", result.Line.Orders[0].Plants);
+            json.WriteNumber("seasons", result.Seasons);
+            json.WriteNumber("seed", result.Seed);
+            json.WriteNumber("supply_after_days", result.Supply.AfterDays);
+            json.WriteNumber("supply_days", result.Supply.Days);
+            json.WriteStartArray("schedules");
+            foreach (var each in result.Schedules)
+            {
+                Write(json, each);
+            }
+
+            json.WriteEndArray();
+        });
 
     private static void Write(Utf8JsonWriter json, ScheduleResult result)
     {
@@ -52,9 +56,14 @@ internal static class SuccessionJson
         json.WriteStartObject(name);
         json.WriteNumber("mean", estimate.Mean);
         if (double.IsNaN(estimate.HalfWidth))
+        {
             json.WriteNull("half_width");
+        }
         else
+        {
             json.WriteNumber("half_width", estimate.HalfWidth);
+        }
+
         json.WriteNumber("p50", estimate.P50);
         json.WriteNumber("p90", estimate.P90);
         json.WriteEndObject();

@@ -19,9 +19,9 @@ internal sealed class TextTable
     public TextTable(IEnumerable<string> columns, int longestCell = LongestCell)
     {
         _longestCell = longestCell;
-        foreach (string column in columns)
+        foreach (var column in columns)
         {
-            bool isNumber = column.StartsWith('>');
+            var isNumber = column.StartsWith('>');
             var made = new TableColumn(new Text(column.TrimStart('>'))) { NoWrap = true, Padding = new Padding(0, 0, 2, 0) };
             _table.AddColumn(isNumber ? made.RightAligned() : made);
         }
@@ -32,16 +32,20 @@ internal sealed class TextTable
     public void Print(Desk desk)
     {
         using var text = new StringWriter { NewLine = "\n" };
-        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings
-        {
-            Ansi = AnsiSupport.No,
-            ColorSystem = ColorSystemSupport.NoColors,
-            Interactive = InteractionSupport.No,
-            Out = new AnsiConsoleOutput(text),
-        });
+        var console = AnsiConsole.Create(
+            new AnsiConsoleSettings
+            {
+                Ansi = AnsiSupport.No,
+                ColorSystem = ColorSystemSupport.NoColors,
+                Interactive = InteractionSupport.No,
+                Out = new AnsiConsoleOutput(text),
+            }
+        );
         console.Profile.Width = Width;
         console.Write(_table);
-        foreach (string line in text.ToString().Split('\n', StringSplitOptions.RemoveEmptyEntries))
+        foreach (var line in text.ToString().Split('\n', StringSplitOptions.RemoveEmptyEntries))
+        {
             desk.Say("  " + line);
+        }
     }
 }

@@ -10,30 +10,37 @@ namespace BenchSim.Cli.Printing;
 /// <summary>Prints a fitted weather generator for machines: degrees Celsius, millimetres, shares from 0 to 1.</summary>
 internal static class WeatherJson
 {
-    public static void Print(Desk desk, WeatherSettings settings, FittedWeather fitted, ImmutableArray<Fault> repairs) => desk.SayJson(json =>
-    {
-        WeatherFitReport report = fitted.Report;
-        json.WriteString("file", settings.File);
-        json.WriteString("first", Figures.Date(report.First));
-        json.WriteString("last", Figures.Date(report.Last));
-        json.WriteNumber("years", report.Years);
-        json.WriteBoolean("short", report.Years < WeatherFitReport.ShortRecordYears);
-        json.WriteNumber("generated_years", report.GeneratedYears);
-        json.WriteStartArray("fitted");
-        for (int month = 1; month <= 12; month++)
-            Write(json, month, fitted.Model.Months[month - 1]);
-        json.WriteEndArray();
-        WriteCarryOver(json, fitted.Model.Residuals);
-        json.WriteStartArray("months");
-        foreach (MonthFit month in report.Months)
-            Write(json, month);
-        json.WriteEndArray();
-        WriteSentences(json, "words", WeatherFitWords.Sentences(report, UnitSystem.Metric, UnitSystem.Metric));
-        WriteSentences(json, "warnings", WeatherFitWords.Warnings(report, UnitSystem.Metric));
-        FaultList.Write(json, "repairs", repairs);
-        FaultList.Write(json, "faults", []);
-        json.WriteString("folder", settings.Out);
-    });
+    public static void Print(Desk desk, WeatherSettings settings, FittedWeather fitted, ImmutableArray<Fault> repairs) =>
+        desk.SayJson(json =>
+        {
+            var report = fitted.Report;
+            json.WriteString("file", settings.File);
+            json.WriteString("first", Figures.Date(report.First));
+            json.WriteString("last", Figures.Date(report.Last));
+            json.WriteNumber("years", report.Years);
+            json.WriteBoolean("short", report.Years < WeatherFitReport.ShortRecordYears);
+            json.WriteNumber("generated_years", report.GeneratedYears);
+            json.WriteStartArray("fitted");
+            for (var month = 1; month <= 12; month++)
+            {
+                Write(json, month, fitted.Model.Months[month - 1]);
+            }
+
+            json.WriteEndArray();
+            WriteCarryOver(json, fitted.Model.Residuals);
+            json.WriteStartArray("months");
+            foreach (var month in report.Months)
+            {
+                Write(json, month);
+            }
+
+            json.WriteEndArray();
+            WriteSentences(json, "words", WeatherFitWords.Sentences(report, UnitSystem.Metric, UnitSystem.Metric));
+            WriteSentences(json, "warnings", WeatherFitWords.Warnings(report, UnitSystem.Metric));
+            FaultList.Write(json, "repairs", repairs);
+            FaultList.Write(json, "faults", []);
+            json.WriteString("folder", settings.Out);
+        });
 
     private static void Write(Utf8JsonWriter json, int number, MonthWeather month)
     {
@@ -89,16 +96,23 @@ internal static class WeatherJson
     private static void WriteIfThere(Utf8JsonWriter json, string name, double value)
     {
         if (double.IsFinite(value))
+        {
             json.WriteNumber(name, value);
+        }
         else
+        {
             json.WriteNull(name);
+        }
     }
 
     private static void WriteSentences(Utf8JsonWriter json, string name, IEnumerable<string> sentences)
     {
         json.WriteStartArray(name);
-        foreach (string sentence in sentences)
+        foreach (var sentence in sentences)
+        {
             json.WriteStringValue(sentence);
+        }
+
         json.WriteEndArray();
     }
 }

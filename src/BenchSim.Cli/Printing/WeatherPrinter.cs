@@ -15,7 +15,20 @@ internal static class WeatherPrinter
     private const int MostRepairsShown = 40;
 
     private static readonly string[] s_months =
-        ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
+    [
+        "January",
+        "February",
+        "March",
+        "April",
+        "May",
+        "June",
+        "July",
+        "August",
+        "September",
+        "October",
+        "November",
+        "December",
+    ];
 
     public static void Print(Desk desk, WeatherSettings settings, FittedWeather fitted, ImmutableArray<Fault> repairs)
     {
@@ -24,15 +37,22 @@ internal static class WeatherPrinter
         PrintFitted(desk, settings, fitted.Model);
         PrintCompared(desk, settings, fitted.Report);
         PlanPrinter.Heading(desk, "How well it does");
-        WeatherFitReport report = fitted.Report;
-        foreach (string sentence in WeatherFitWords.Sentences(report, settings.Temperature, settings.Rain))
+        var report = fitted.Report;
+        foreach (var sentence in WeatherFitWords.Sentences(report, settings.Temperature, settings.Rain))
+        {
             desk.SayWrapped(sentence, 2);
-        ImmutableArray<string> warnings = WeatherFitWords.Warnings(report, settings.Temperature);
-        PlanPrinter.Heading(desk, warnings.IsEmpty
-            ? "Nothing else to know."
-            : $"{Figures.Count(warnings.Length, "thing", "things")} you should know:");
-        foreach (string warning in warnings)
+        }
+
+        var warnings = WeatherFitWords.Warnings(report, settings.Temperature);
+        PlanPrinter.Heading(
+            desk,
+            warnings.IsEmpty ? "Nothing else to know." : $"{Figures.Count(warnings.Length, "thing", "things")} you should know:"
+        );
+        foreach (var warning in warnings)
+        {
             desk.SayWrapped(warning, 2);
+        }
+
         if (settings.Out is not null)
         {
             desk.Say();
@@ -43,23 +63,38 @@ internal static class WeatherPrinter
 
     private static void PrintRepairs(Desk desk, ImmutableArray<Fault> repairs)
     {
-        PlanPrinter.Heading(desk, repairs.IsEmpty ? "Nothing had to be put right in it." : $"Put right in it, {Figures.Count(repairs.Length, "place", "places")}:");
-        foreach (Fault repair in repairs.Take(MostRepairsShown))
+        PlanPrinter.Heading(
+            desk,
+            repairs.IsEmpty ? "Nothing had to be put right in it." : $"Put right in it, {Figures.Count(repairs.Length, "place", "places")}:"
+        );
+        foreach (var repair in repairs.Take(MostRepairsShown))
+        {
             desk.Say($"  {repair}");
+        }
+
         if (repairs.Length > MostRepairsShown)
+        {
             desk.Say($"  and {Figures.Whole(repairs.Length - MostRepairsShown)} more; --json prints all of them.");
+        }
     }
 
     private static void PrintFitted(Desk desk, WeatherSettings settings, WeatherModel model)
     {
         PlanPrinter.Heading(desk, "What was fitted");
-        string unit = settings.TemperatureUnit;
-        var table = new TextTable(
-            ["month", $">mean low {unit}", $">mean high {unit}", ">wet days", ">wet after dry", ">wet after wet", $">rain on a wet day {settings.RainUnit}"]);
-        for (int month = 0; month < 12; month++)
+        var unit = settings.TemperatureUnit;
+        var table = new TextTable([
+            "month",
+            $">mean low {unit}",
+            $">mean high {unit}",
+            ">wet days",
+            ">wet after dry",
+            ">wet after wet",
+            $">rain on a wet day {settings.RainUnit}",
+        ]);
+        for (var month = 0; month < 12; month++)
         {
-            MonthWeather fitted = model.Months[month];
-            double wet = fitted.WetShare;
+            var fitted = model.Months[month];
+            var wet = fitted.WetShare;
             table.Add(
                 s_months[month],
                 Temperature((wet * fitted.TminWetC) + ((1 - wet) * fitted.TminDryC), settings),
@@ -67,27 +102,37 @@ internal static class WeatherPrinter
                 Figures.Percent(wet),
                 Figures.Percent(fitted.WetAfterDry),
                 Figures.Percent(fitted.WetAfterWet),
-                Rain(fitted.RainShape * fitted.RainScaleMm, settings));
+                Rain(fitted.RainShape * fitted.RainScaleMm, settings)
+            );
         }
 
         table.Print(desk);
-        ResidualModel carry = model.Residuals;
+        var carry = model.Residuals;
         desk.SayWrapped("Wet after dry and wet after wet are the chances of rain on a day after a dry and after a wet one.", 2);
-        desk.SayWrapped($"Carry-over from one day to the next: today's high keeps {Figures.Hundredths(carry.A11)} of yesterday's departure of the high from the season and "
-            + $"{Figures.Hundredths(carry.A12)} of that of the low; today's low keeps {Figures.Hundredths(carry.A22)} of that of the low and "
-            + $"{Figures.Hundredths(carry.A21)} of that of the high. Departures are counted in spreads of their month.", 2);
+        desk.SayWrapped(
+            $"Carry-over from one day to the next: today's high keeps {Figures.Hundredths(carry.A11)} of yesterday's departure of the high from the season and "
+                + $"{Figures.Hundredths(carry.A12)} of that of the low; today's low keeps {Figures.Hundredths(carry.A22)} of that of the low and "
+                + $"{Figures.Hundredths(carry.A21)} of that of the high. Departures are counted in spreads of their month.",
+            2
+        );
     }
 
     private static void PrintCompared(Desk desk, WeatherSettings settings, WeatherFitReport report)
     {
-        string unit = settings.TemperatureUnit;
+        var unit = settings.TemperatureUnit;
         PlanPrinter.Heading(desk, $"The record beside {Figures.Count(report.GeneratedYears, "generated year", "generated years")}");
-        var table = new TextTable(
-        [
-            "month", $">low {unit}, record", ">generated", $">high {unit}, record", ">generated", ">wet days, record", ">generated",
-            $">rain {settings.RainUnit}, record", ">generated",
+        var table = new TextTable([
+            "month",
+            $">low {unit}, record",
+            ">generated",
+            $">high {unit}, record",
+            ">generated",
+            ">wet days, record",
+            ">generated",
+            $">rain {settings.RainUnit}, record",
+            ">generated",
         ]);
-        foreach (MonthFit month in report.Months)
+        foreach (var month in report.Months)
         {
             table.Add(
                 s_months[month.Month - 1],
@@ -98,7 +143,8 @@ internal static class WeatherPrinter
                 Figures.Percent(month.Record.WetShare),
                 Figures.Percent(month.Generated.WetShare),
                 Rain(month.RecordRainMm, settings),
-                Rain(month.GeneratedRainMm, settings));
+                Rain(month.GeneratedRainMm, settings)
+            );
         }
 
         table.Print(desk);

@@ -27,7 +27,7 @@ internal static class Figures
     /// <summary>Exactly one decimal, without a negative zero.</summary>
     public static string Tenths(double number)
     {
-        string text = number.ToString("#,##0.0", null);
+        var text = number.ToString("#,##0.0", null);
         return string.Equals(text, "-0.0", StringComparison.Ordinal) ? "0.0" : text;
     }
 
@@ -35,29 +35,31 @@ internal static class Figures
     public static string Hundredths(double number) => number.ToString("#,##0.00", null);
 
     /// <summary>Whole from 10 on, one decimal below.</summary>
-    public static string Short(double number) => Math.Abs(number) >= 9.95 ? Whole((long)Math.Round(number, MidpointRounding.AwayFromZero)) : Tenths(number);
+    public static string Short(double number) =>
+        Math.Abs(number) >= 9.95 ? Whole((long)Math.Round(number, MidpointRounding.AwayFromZero)) : Tenths(number);
 
     /// <summary>An amount of the user's money: "$12.50", "EUR 12.50", or "12.50" without a sign. A code is set apart from its number, a sign is not.</summary>
     public static string Money(double amount, string currency)
     {
-        string front = SafeText.Short(currency, 10);
+        var front = SafeText.Short(currency, 10);
         return front.Length > 0 && char.IsLetter(front[^1]) ? $"{front} {Hundredths(amount)}" : front + Hundredths(amount);
     }
 
     /// <summary>A price as it was given: two decimals, up to eight where it has them.</summary>
     public static string Price(double amount, string currency)
     {
-        string front = SafeText.Short(currency, 10);
+        var front = SafeText.Short(currency, 10);
         return front + (front.Length > 0 && char.IsLetter(front[^1]) ? " " : "") + amount.ToString("#,##0.00######", null);
     }
 
     /// <summary>A share in percent: 91.5 %. Never 0 or 100 unless it is.</summary>
-    public static string Percent(double share) => share switch
-    {
-        > 0 and < 0.001 => "under 0.1 %",
-        > 0.999 and < 1 => "over 99.9 %",
-        _ => Math.Round(share * 100, 1).ToString("0.#", null) + " %",
-    };
+    public static string Percent(double share) =>
+        share switch
+        {
+            > 0 and < 0.001 => "under 0.1 %",
+            > 0.999 and < 1 => "over 99.9 %",
+            _ => Math.Round(share * 100, 1).ToString("0.#", null) + " %",
+        };
 
     /// <summary>A share that somebody set, in percent, as exact as it was written: 92.25 %.</summary>
     public static string Setting(double share) => (share * 100).ToString("0.####", null) + " %";
@@ -79,10 +81,11 @@ internal static class Figures
         units == UnitSystem.Imperial ? $"{Plain(millimetres / MillimetresAnInch)} in" : $"{Plain(millimetres)} mm";
 
     /// <summary>a, b and c; "none" for nothing.</summary>
-    public static string List(ImmutableArray<string> words) => words.Length switch
-    {
-        0 => "none",
-        1 => words[0],
-        _ => $"{string.Join(", ", words[..^1])} and {words[^1]}",
-    };
+    public static string List(ImmutableArray<string> words) =>
+        words.Length switch
+        {
+            0 => "none",
+            1 => words[0],
+            _ => $"{string.Join(", ", words[..^1])} and {words[^1]}",
+        };
 }

@@ -14,12 +14,16 @@ internal static class NearNames
     /// </summary>
     public static ImmutableArray<string> Of(string written, IEnumerable<string> known)
     {
-        string low = written.ToLowerInvariant();
+        var low = written.ToLowerInvariant();
         if (low.Length is 0 or > LongestCompared)
+        {
             return [];
+        }
+
         return
         [
-            .. known.Where(name => name.Length <= LongestCompared)
+            .. known
+                .Where(name => name.Length <= LongestCompared)
                 .Select(name => (Name: name, Distance: Distance(low, name.ToLowerInvariant())))
                 .Where(each => each.Distance <= Math.Max(low.Length, each.Name.Length) / 3)
                 .OrderBy(each => each.Distance)
@@ -28,16 +32,19 @@ internal static class NearNames
         ];
     }
 
-    private static int Distance(string written, string name) => name.StartsWith(written, StringComparison.Ordinal) ? 0 : Slips(written, name);
+    private static int Distance(string written, string name) =>
+        name.StartsWith(written, StringComparison.Ordinal) ? 0 : Slips(written, name);
 
     /// <summary>Letters put in, left out, changed, or swapped with their neighbour (Damerau 1964, Levenshtein 1966).</summary>
     private static int Slips(string left, string right)
     {
-        int[,] cost = new int[left.Length + 1, right.Length + 1];
-        for (int i = 0; i <= left.Length; i++)
+        var cost = new int[left.Length + 1, right.Length + 1];
+        for (var i = 0; i <= left.Length; i++)
         {
-            for (int j = 0; j <= right.Length; j++)
+            for (var j = 0; j <= right.Length; j++)
+            {
                 cost[i, j] = i == 0 || j == 0 ? i + j : Cheapest(cost, left, right, i, j);
+            }
         }
 
         return cost[left.Length, right.Length];
@@ -45,9 +52,9 @@ internal static class NearNames
 
     private static int Cheapest(int[,] cost, string left, string right, int i, int j)
     {
-        int changed = left[i - 1] == right[j - 1] ? 0 : 1;
-        int least = Math.Min(Math.Min(cost[i - 1, j], cost[i, j - 1]) + 1, cost[i - 1, j - 1] + changed);
-        bool swapped = i > 1 && j > 1 && left[i - 1] == right[j - 2] && left[i - 2] == right[j - 1];
+        var changed = left[i - 1] == right[j - 1] ? 0 : 1;
+        var least = Math.Min(Math.Min(cost[i - 1, j], cost[i, j - 1]) + 1, cost[i - 1, j - 1] + changed);
+        var swapped = i > 1 && j > 1 && left[i - 1] == right[j - 2] && left[i - 2] == right[j - 1];
         return swapped ? Math.Min(least, cost[i - 2, j - 2] + 1) : least;
     }
 }

@@ -6,8 +6,8 @@ internal static class Paragraph
     /// <summary>Lines of at most <paramref name="width"/> characters, broken at spaces; a longer word gets a line of its own.</summary>
     public static IEnumerable<string> Lines(string text, int width)
     {
-        string line = "";
-        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        var line = "";
+        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             if (line.Length > 0 && line.Length + 1 + word.Length > width)
             {
@@ -21,6 +21,8 @@ internal static class Paragraph
         }
 
         if (line.Length > 0)
+        {
             yield return line;
+        }
     }
 }

@@ -11,7 +11,7 @@ internal static class PrecisionWords
     public static string WhyItStopped(PrecisionResult result)
     {
         string[] asked = [.. Asked(result.Goal)];
-        string why = result.IsReached
+        var why = result.IsReached
             ? $"It stopped there because {(asked.Length == 1 ? "the interval was" : "both intervals were")} narrow enough{(result.Looks.Length == 1 ? "" : " for the first time")}"
             : $"It stopped there because no more seasons were allowed (--most); the {(asked.Length == 1 ? "interval is" : "intervals are not both narrow enough,")} {(asked.Length == 1 ? "still wider than asked" : "so take more seasons or ask for less")}";
         return $"Asked for: {string.Join(" and ", asked)}. {Looks(result)} {why}: {string.Join("; ", Reached(result))}.";
@@ -20,9 +20,14 @@ internal static class PrecisionWords
     private static IEnumerable<string> Asked(PrecisionGoal goal)
     {
         if (goal.Chance is { } chance)
+        {
             yield return $"a 95 % interval of the chance that the plan fits of no more than {Points(chance)} percentage points to either side";
+        }
+
         if (goal.LatePlantDays is { } late)
+        {
             yield return $"a 95 % interval of the mean late plant-days of no more than {Figures.Plain(late)} to either side";
+        }
     }
 
     private static string Looks(PrecisionResult result)
@@ -33,16 +38,16 @@ internal static class PrecisionWords
 
     private static IEnumerable<string> Reached(PrecisionResult result)
     {
-        string seasons = Figures.Count(result.Study.Seasons, "season", "seasons");
+        var seasons = Figures.Count(result.Study.Seasons, "season", "seasons");
         if (result.Goal.Chance is not null)
         {
-            Chance fits = result.Study.Fits;
+            var fits = result.Study.Fits;
             yield return $"the plan fits in {Figures.Percent(fits.Share)} of {seasons} (95 % interval {Figures.Interval(fits)}, {Points((fits.High - fits.Low) / 2)} points to either side)";
         }
 
         if (result.Goal.LatePlantDays is not null)
         {
-            Estimate late = result.Study.LatePlantDays;
+            var late = result.Study.LatePlantDays;
             yield return $"late plant-days {Figures.Short(late.Mean)} on average of {seasons} (95 % interval {Figures.Short(Math.Max(0, late.Mean - late.HalfWidth))} to {Figures.Short(late.Mean + late.HalfWidth)}, {Figures.Short(late.HalfWidth)} to either side)";
         }
     }

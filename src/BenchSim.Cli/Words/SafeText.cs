@@ -17,15 +17,21 @@ internal static class SafeText
     public static string OneLine(string text)
     {
         if (IsPlain(text))
+        {
             return text;
+        }
 
         var safe = new StringBuilder(text.Length);
-        foreach (Rune rune in text.EnumerateRunes())
+        foreach (var rune in text.EnumerateRunes())
         {
             if (IsLineBreakOrTab(rune))
+            {
                 safe.Append(' ');
+            }
             else
+            {
                 safe.Append((IsVisible(rune) ? rune : Rune.ReplacementChar).ToString());
+            }
         }
 
         return safe.ToString();
@@ -34,8 +40,8 @@ internal static class SafeText
     /// <summary>One line of at most <paramref name="most"/> characters as a reader counts them; what is left out shows as an ellipsis.</summary>
     public static string Short(string text, int most)
     {
-        string line = OneLine(text).Trim();
-        int[] starts = StringInfo.ParseCombiningCharacters(line);
+        var line = OneLine(text).Trim();
+        var starts = StringInfo.ParseCombiningCharacters(line);
         return starts.Length <= most ? line : line[..starts[most - 1]].TrimEnd() + "…";
     }
 
@@ -44,10 +50,12 @@ internal static class SafeText
 
     private static bool IsPlain(string text)
     {
-        foreach (char c in text)
+        foreach (var c in text)
         {
             if (c is < ' ' or > '~')
+            {
                 return false;
+            }
         }
 
         return true;
@@ -57,5 +65,6 @@ internal static class SafeText
 
     private static bool IsVisible(Rune rune) =>
         rune.Value is ZeroWidthNonJoiner or ZeroWidthJoiner
-        || Rune.GetUnicodeCategory(rune) is not (UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.Surrogate or UnicodeCategory.PrivateUse);
+        || Rune.GetUnicodeCategory(rune)
+            is not (UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.Surrogate or UnicodeCategory.PrivateUse);
 }

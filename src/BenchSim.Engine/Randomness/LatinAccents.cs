@@ -16,8 +16,8 @@ public static class LatinAccents
     {
         ['\u0300'] = "AÀEÈIÌOÒUÙaàeèiìoòuùÜǛüǜNǸnǹĒḔēḕŌṐōṑWẀwẁÂẦâầĂẰăằÊỀêềÔỒôồƠỜơờƯỪưừYỲyỳ",
         ['\u0301'] =
-            "AÁEÉIÍOÓUÚYÝaáeéiíoóuúyýCĆcćLĹlĺNŃnńRŔrŕSŚsśZŹzźÜǗüǘGǴgǵÅǺåǻÆǼæǽØǾøǿÇḈçḉĒḖēḗÏḮïḯKḰkḱMḾmḿÕṌõṍŌṒōṓ" +
-            "PṔpṕŨṸũṹWẂwẃÂẤâấĂẮăắÊẾêếÔỐôốƠỚơớƯỨưứ",
+            "AÁEÉIÍOÓUÚYÝaáeéiíoóuúyýCĆcćLĹlĺNŃnńRŔrŕSŚsśZŹzźÜǗüǘGǴgǵÅǺåǻÆǼæǽØǾøǿÇḈçḉĒḖēḗÏḮïḯKḰkḱMḾmḿÕṌõṍŌṒōṓ"
+            + "PṔpṕŨṸũṹWẂwẃÂẤâấĂẮăắÊẾêếÔỐôốƠỚơớƯỨưứ",
         ['\u0302'] = "AÂEÊIÎOÔUÛaâeêiîoôuûCĈcĉGĜgĝHĤhĥJĴjĵSŜsŝWŴwŵYŶyŷZẐzẑẠẬạậẸỆẹệỌỘọộ",
         ['\u0303'] = "AÃNÑOÕaãnñoõIĨiĩUŨuũVṼvṽÂẪâẫĂẴăẵEẼeẽÊỄêễÔỖôỗƠỠơỡƯỮưữYỸyỹ",
         ['\u0304'] = "AĀaāEĒeēIĪiīOŌoōUŪuūÜǕüǖÄǞäǟȦǠȧǡÆǢæǣǪǬǫǭÖȪöȫÕȬõȭȮȰȯȱYȲyȳGḠgḡḶḸḷḹṚṜṛṝ",
@@ -48,12 +48,22 @@ public static class LatinAccents
     public static string Join(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        if (!text.AsSpan().ContainsAnyInRange('\u0300', '\u036F')) return text;
+        if (!text.AsSpan().ContainsAnyInRange('\u0300', '\u036F'))
+        {
+            return text;
+        }
+
         var joined = new StringBuilder(text.Length);
         foreach (var letter in text)
         {
-            if (joined.Length > 0 && With(joined[^1], letter) is { } composed) joined[^1] = composed;
-            else joined.Append(letter);
+            if (joined.Length > 0 && With(joined[^1], letter) is { } composed)
+            {
+                joined[^1] = composed;
+            }
+            else
+            {
+                joined.Append(letter);
+            }
         }
 
         return joined.ToString();
@@ -61,10 +71,17 @@ public static class LatinAccents
 
     private static char? With(char letter, char accent)
     {
-        if (!s_pairs.TryGetValue(accent, out var pairs)) return null;
+        if (!s_pairs.TryGetValue(accent, out var pairs))
+        {
+            return null;
+        }
+
         for (var i = 0; i < pairs.Length; i += 2)
         {
-            if (pairs[i] == letter) return pairs[i + 1];
+            if (pairs[i] == letter)
+            {
+                return pairs[i + 1];
+            }
         }
 
         return null;

@@ -21,7 +21,11 @@ public static class Lognormal
     /// <exception cref="ArgumentOutOfRangeException">A negative or endless spread.</exception>
     public static double Sigma(double cv)
     {
-        if (!(cv >= 0 && double.IsFinite(cv))) throw new ArgumentOutOfRangeException(nameof(cv), cv, "The spread must be a number of 0 or more.");
+        if (!(cv >= 0 && double.IsFinite(cv)))
+        {
+            throw new ArgumentOutOfRangeException(nameof(cv), cv, "The spread must be a number of 0 or more.");
+        }
+
         return Math.Sqrt(Math.Log(1 + (cv * cv)));
     }
 }

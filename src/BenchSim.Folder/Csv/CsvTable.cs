@@ -47,7 +47,13 @@ internal sealed class CsvTable
     /// <param name="faults">Takes the faults.</param>
     /// <param name="units">Units of numbers that say none.</param>
     public static CsvTable Read(
-        FileText file, IReadOnlyList<string> known, IReadOnlyList<string> required, int mostRows, FaultList faults, UnitSystem units)
+        FileText file,
+        IReadOnlyList<string> known,
+        IReadOnlyList<string> required,
+        int mostRows,
+        FaultList faults,
+        UnitSystem units
+    )
     {
         var table = new CsvTable(file, faults, units);
         var before = faults.Count;
@@ -63,17 +69,20 @@ internal sealed class CsvTable
             faults.Add(
                 new SourcePlace(file.Name, 1, 1),
                 "the file is empty",
-                $"begin with a line of column names: {string.Join(',', known.Take(6))}");
+                $"begin with a line of column names: {string.Join(',', known.Take(6))}"
+            );
             return table;
         }
 
         if (records.Count - 1 > mostRows || records[0].Count > MostColumns)
         {
-            var (count, things, most) = records[0].Count > MostColumns ? (records[0].Count, "columns", MostColumns) : (records.Count - 1, "rows", mostRows);
+            var (count, things, most) =
+                records[0].Count > MostColumns ? (records[0].Count, "columns", MostColumns) : (records.Count - 1, "rows", mostRows);
             faults.Add(
                 table.PlaceOf(records[0][0]),
                 $"the file has {count.ToString(CultureInfo.InvariantCulture)} {things} and was not read",
-                $"it may have up to {most.ToString(CultureInfo.InvariantCulture)}: check that it is the right file");
+                $"it may have up to {most.ToString(CultureInfo.InvariantCulture)}: check that it is the right file"
+            );
             return table;
         }
 
@@ -87,7 +96,8 @@ internal sealed class CsvTable
     }
 
     /// <summary>The name of a column as it is looked up.</summary>
-    public static string NameOf(string heading) => string.Concat(heading.ToLowerInvariant().Select(character => character is ' ' or '-' ? '_' : character));
+    public static string NameOf(string heading) =>
+        string.Concat(heading.ToLowerInvariant().Select(character => character is ' ' or '-' ? '_' : character));
 
     private void ReadHeader(List<CsvField> header, IReadOnlyList<string> known, IReadOnlyList<string> required)
     {
@@ -113,7 +123,8 @@ internal sealed class CsvTable
             _faults.Add(
                 PlaceOf(field),
                 $"there is no column {Words.Quote(field.Text)} in this file",
-                near is null ? $"the columns are {Words.List(known)}" : $"did you mean {Words.Quote(near)}");
+                near is null ? $"the columns are {Words.List(known)}" : $"did you mean {Words.Quote(near)}"
+            );
             return false;
         }
 
@@ -156,7 +167,8 @@ internal sealed class CsvTable
             _faults.Add(
                 PlaceOf(field),
                 $"this cell {why}: {Words.Quote(field.Text)}",
-                "clear it; a text that holds the separator goes in quotation marks");
+                "clear it; a text that holds the separator goes in quotation marks"
+            );
         }
     }
 

@@ -78,7 +78,9 @@ internal sealed class CsvText
             tabs += !isQuoted && character == '\t' ? 1 : 0;
         }
 
-        return commas >= semicolons && commas >= tabs ? ',' : semicolons >= tabs ? ';' : '\t';
+        return commas >= semicolons && commas >= tabs ? ','
+            : semicolons >= tabs ? ';'
+            : '\t';
     }
 
     private List<CsvField> ReadRecord()
@@ -146,7 +148,8 @@ internal sealed class CsvText
         _faults.Add(
             new SourcePlace(_file.Name, line, column),
             "this quotation mark is never closed",
-            "close it at the end of the cell, or take it out");
+            "close it at the end of the cell, or take it out"
+        );
         return new CsvField(content.ToString().Trim(), line, column, start, _next);
     }
 
@@ -164,7 +167,8 @@ internal sealed class CsvText
             _faults.Add(
                 new SourcePlace(_file.Name, line, column),
                 $"there is text after the closing quotation mark: {Words.Quote(rest.Trim())}",
-                "put it inside the quotation marks; a quotation mark inside a quoted cell is written twice");
+                "put it inside the quotation marks; a quotation mark inside a quoted cell is written twice"
+            );
         }
     }
 

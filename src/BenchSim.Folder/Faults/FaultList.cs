@@ -22,9 +22,14 @@ internal sealed class FaultList
     /// <summary>Whether further faults are only counted.</summary>
     public bool IsFull => _faults.Count >= MostKept;
 
-    public ImmutableArray<Fault> Faults => _more == 0
-        ? Sorted(_faults)
-        : [.. Sorted(_faults), new Fault(_faults[^1].Place, "there are more faults than are shown here", "mend these first and check again")];
+    public ImmutableArray<Fault> Faults =>
+        _more == 0
+            ? Sorted(_faults)
+            :
+            [
+                .. Sorted(_faults),
+                new Fault(_faults[^1].Place, "there are more faults than are shown here", "mend these first and check again"),
+            ];
 
     public ImmutableArray<Fault> Warnings => Sorted(_warnings);
 
@@ -44,6 +49,11 @@ internal sealed class FaultList
 
     // OrderBy is stable: faults at one place stay in the order in which they were found. A bad cell that another row borrows is reported once.
     private static ImmutableArray<Fault> Sorted(List<Fault> faults) =>
-        [.. faults.OrderBy(fault => fault.Place.File, StringComparer.Ordinal).ThenBy(fault => fault.Place.Line).ThenBy(fault => fault.Place.Column)
-            .Distinct()];
+        [
+            .. faults
+                .OrderBy(fault => fault.Place.File, StringComparer.Ordinal)
+                .ThenBy(fault => fault.Place.Line)
+                .ThenBy(fault => fault.Place.Column)
+                .Distinct(),
+        ];
 }

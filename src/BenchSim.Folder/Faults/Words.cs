@@ -36,12 +36,13 @@ internal static class Words
     }
 
     /// <summary>"a, b and c".</summary>
-    public static string List(IReadOnlyList<string> words, string joint = "and") => words.Count switch
-    {
-        0 => "none",
-        1 => words[0],
-        _ => string.Join(", ", words.Take(words.Count - 1)) + $" {joint} " + words[^1],
-    };
+    public static string List(IReadOnlyList<string> words, string joint = "and") =>
+        words.Count switch
+        {
+            0 => "none",
+            1 => words[0],
+            _ => string.Join(", ", words.Take(words.Count - 1)) + $" {joint} " + words[^1],
+        };
 
     /// <summary>ISO date.</summary>
     public static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
@@ -50,9 +51,8 @@ internal static class Words
     public static string Number(double value) => value.ToString("0.####", CultureInfo.InvariantCulture);
 
     /// <summary>A temperature in the units of the site.</summary>
-    public static string Temperature(double celsius, UnitSystem units) => units == UnitSystem.Imperial
-        ? UnitWords.Temperature(celsius, units)
-        : $"{Number(celsius)} C";
+    public static string Temperature(double celsius, UnitSystem units) =>
+        units == UnitSystem.Imperial ? UnitWords.Temperature(celsius, units) : $"{Number(celsius)} C";
 
     public static bool HasControlCharacter(string text) => PlainNames.HasHiddenCharacter(text);
 }

@@ -25,8 +25,7 @@ internal static class FileKind
         try
         {
             var status = new byte[StatxLength];
-            return AskStatus(RelativeToHere, path, 0, WantsType, status) != 0
-                || (ModeOf(status) & TypeMask) == RegularFile;
+            return AskStatus(RelativeToHere, path, 0, WantsType, status) != 0 || (ModeOf(status) & TypeMask) == RegularFile;
         }
         catch (Exception missing) when (missing is EntryPointNotFoundException or DllNotFoundException)
         {
@@ -35,11 +34,18 @@ internal static class FileKind
         }
     }
 
-    private static int ModeOf(byte[] status) => BitConverter.IsLittleEndian
-        ? BinaryPrimitives.ReadUInt16LittleEndian(status.AsSpan(ModeOffset))
-        : BinaryPrimitives.ReadUInt16BigEndian(status.AsSpan(ModeOffset));
+    private static int ModeOf(byte[] status) =>
+        BitConverter.IsLittleEndian
+            ? BinaryPrimitives.ReadUInt16LittleEndian(status.AsSpan(ModeOffset))
+            : BinaryPrimitives.ReadUInt16BigEndian(status.AsSpan(ModeOffset));
 
     [DllImport("libc", EntryPoint = "statx", ExactSpelling = true)]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
-    private static extern int AskStatus(int directory, [MarshalAs(UnmanagedType.LPUTF8Str)] string path, int flags, uint mask, [Out] byte[] status);
+    private static extern int AskStatus(
+        int directory,
+        [MarshalAs(UnmanagedType.LPUTF8Str)] string path,
+        int flags,
+        uint mask,
+        [Out] byte[] status
+    );
 }

@@ -44,7 +44,11 @@ internal sealed class FileReader(IFolderFiles files, FaultList faults)
 
         if (!files.IsRegular(name))
         {
-            faults.Add(whole, "this is not a regular file", $"put a file named {Path.GetFileName(name)} in its place, not a pipe, a device or a socket");
+            faults.Add(
+                whole,
+                "this is not a regular file",
+                $"put a file named {Path.GetFileName(name)} in its place, not a pipe, a device or a socket"
+            );
             return null;
         }
 
@@ -68,7 +72,8 @@ internal sealed class FileReader(IFolderFiles files, FaultList faults)
             faults.Add(
                 new SourcePlace(name, 0, 0),
                 $"the file is {size} MB and was not read",
-                "a scenario file may be up to 50 MB: check that it is the right file");
+                "a scenario file may be up to 50 MB: check that it is the right file"
+            );
             return null;
         }
 
@@ -83,7 +88,8 @@ internal sealed class FileReader(IFolderFiles files, FaultList faults)
                 faults.Add(
                     new SourcePlace(name, 0, 0),
                     "the file is larger than 50 MB",
-                    "a scenario file may be up to 50 MB: check that it is the right file");
+                    "a scenario file may be up to 50 MB: check that it is the right file"
+                );
                 return null;
             }
         }
@@ -99,7 +105,8 @@ internal sealed class FileReader(IFolderFiles files, FaultList faults)
             faults.Add(
                 new SourcePlace(name, 0, 0),
                 "this is a workbook or an archive, not a text file",
-                "save it from the spreadsheet as \"CSV UTF-8\"");
+                "save it from the spreadsheet as \"CSV UTF-8\""
+            );
             return null;
         }
 
@@ -108,7 +115,8 @@ internal sealed class FileReader(IFolderFiles files, FaultList faults)
             faults.Add(
                 new SourcePlace(name, 1, 1),
                 "the text is in the UTF-16 encoding",
-                "save it as UTF-8 (in a spreadsheet: \"CSV UTF-8\")");
+                "save it as UTF-8 (in a spreadsheet: \"CSV UTF-8\")"
+            );
             return null;
         }
 
@@ -122,7 +130,8 @@ internal sealed class FileReader(IFolderFiles files, FaultList faults)
             faults.Add(
                 FirstBadByte(name, bytes.AsSpan(start)),
                 "a character here is not UTF-8 text",
-                "save the file as UTF-8 (in a spreadsheet: \"CSV UTF-8\")");
+                "save the file as UTF-8 (in a spreadsheet: \"CSV UTF-8\")"
+            );
             return null;
         }
     }

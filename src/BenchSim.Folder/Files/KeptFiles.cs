@@ -11,7 +11,10 @@ internal sealed class KeptFiles : IFolderFiles
     public KeptFiles(IEnumerable<InputFile> files, IEnumerable<string> others)
     {
         _files = files.ToDictionary(file => file.Name, file => file.Bytes, StringComparer.Ordinal);
-        _names = [.. _files.Keys.Where(name => !name.Contains('/', StringComparison.Ordinal)).Concat(others).Distinct(StringComparer.Ordinal)];
+        _names =
+        [
+            .. _files.Keys.Where(name => !name.Contains('/', StringComparison.Ordinal)).Concat(others).Distinct(StringComparer.Ordinal),
+        ];
     }
 
     public bool IsFolder(string name) => false;

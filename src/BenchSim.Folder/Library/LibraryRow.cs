@@ -10,4 +10,5 @@ namespace BenchSim.Folder.Library;
 public sealed record LibraryRow(
     string Id,
     ImmutableSortedDictionary<string, string> Cells,
-    ImmutableSortedDictionary<string, Provenance> Sources);
+    ImmutableSortedDictionary<string, Provenance> Sources
+);

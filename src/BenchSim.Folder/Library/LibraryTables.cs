@@ -15,25 +15,27 @@ internal static class LibraryTables
     /// <exception cref="InvalidDataException">A table is broken, which is a fault of the program and not of a user.</exception>
     internal static ImmutableArray<LibraryRow> Read(string valuesFile, string sourcesFile)
     {
-        Dictionary<(string Id, string Column), Provenance> sources = ReadSources(sourcesFile);
-        List<string[]> lines = ReadLines(valuesFile);
-        string[] header = lines[0];
+        var sources = ReadSources(sourcesFile);
+        var lines = ReadLines(valuesFile);
+        var header = lines[0];
         return [.. lines.Skip(1).Select(cells => ToRow(header, cells, sources))];
     }
 
     /// <summary>Reads one table as lines of cells; the first line is the header.</summary>
     internal static List<string[]> ReadLines(string file)
     {
-        using Stream stream = typeof(LibraryTables).Assembly.GetManifestResourceStream($"BenchSim.Folder.Library.{file}")
+        using var stream = typeof(LibraryTables).Assembly.GetManifestResourceStream($"BenchSim.Folder.Library.{file}")
             ?? throw new InvalidDataException($"The built-in table {file} is missing.");
         using var reader = new StreamReader(stream);
         List<string[]> lines = [];
         while (reader.ReadLine() is { } line)
         {
-            string[] cells = SplitLine(line);
+            var cells = SplitLine(line);
             if (lines.Count > 0 && cells.Length != lines[0].Length)
             {
-                throw new InvalidDataException($"The built-in table {file} has {cells.Length} cells on line {lines.Count + 1}, not {lines[0].Length}.");
+                throw new InvalidDataException(
+                    $"The built-in table {file} has {cells.Length} cells on line {lines.Count + 1}, not {lines[0].Length}."
+                );
             }
 
             lines.Add(cells);
@@ -47,10 +49,10 @@ internal static class LibraryTables
     {
         List<string> cells = [];
         var cell = new System.Text.StringBuilder();
-        bool quoted = false;
-        for (int i = 0; i < line.Length; i++)
+        var quoted = false;
+        for (var i = 0; i < line.Length; i++)
         {
-            char c = line[i];
+            var c = line[i];
             if (c == '"' && quoted && i + 1 < line.Length && line[i + 1] == '"')
             {
                 cell.Append('"');
@@ -78,7 +80,7 @@ internal static class LibraryTables
     private static Dictionary<(string Id, string Column), Provenance> ReadSources(string file)
     {
         Dictionary<(string Id, string Column), Provenance> sources = [];
-        foreach (string[] cells in ReadLines(file).Skip(1))
+        foreach (var cells in ReadLines(file).Skip(1))
         {
             if (!sources.TryAdd((cells[0], cells[1]), new Provenance(ToTrust(cells[2]), cells[3])))
             {
@@ -89,25 +91,26 @@ internal static class LibraryTables
         return sources;
     }
 
-    private static Trust ToTrust(string word) => word switch
-    {
-        "seen" => Trust.Seen,
-        "derived" => Trust.Derived,
-        "borrowed" => Trust.Borrowed,
-        "common practice" => Trust.CommonPractice,
-        "memory" => Trust.Memory,
-        "assumption" => Trust.Assumption,
-        _ => throw new InvalidDataException($"A built-in table says \"{word}\" where it should say how far a value may be trusted."),
-    };
+    private static Trust ToTrust(string word) =>
+        word switch
+        {
+            "seen" => Trust.Seen,
+            "derived" => Trust.Derived,
+            "borrowed" => Trust.Borrowed,
+            "common practice" => Trust.CommonPractice,
+            "memory" => Trust.Memory,
+            "assumption" => Trust.Assumption,
+            _ => throw new InvalidDataException($"A built-in table says \"{word}\" where it should say how far a value may be trusted."),
+        };
 
     private static LibraryRow ToRow(string[] header, string[] cells, Dictionary<(string Id, string Column), Provenance> sources)
     {
         var values = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
         var origins = ImmutableSortedDictionary.CreateBuilder<string, Provenance>(StringComparer.Ordinal);
-        string id = cells[0];
-        for (int i = 0; i < header.Length; i++)
+        var id = cells[0];
+        for (var i = 0; i < header.Length; i++)
         {
-            string column = header[i];
+            var column = header[i];
             values.Add(column, cells[i]);
             if (cells[i].Length > 0 && column is not ("id" or "name"))
             {

@@ -41,7 +41,7 @@ public static class MovedPlan
         }
 
         written.Append(table.Text, at, table.Text.Length - at);
-        byte[] bytes = Encoding.UTF8.GetBytes(written.ToString());
+        var bytes = Encoding.UTF8.GetBytes(written.ToString());
         return plan.AsSpan().StartsWith(Mark) ? [.. Mark, .. bytes] : [.. bytes];
     }
 
@@ -57,9 +57,7 @@ public static class MovedPlan
         private readonly bool hasSow;
 
         public Table(ImmutableArray<byte> bytes)
-            : this(bytes, new FaultList())
-        {
-        }
+            : this(bytes, new FaultList()) { }
 
         private Table(ImmutableArray<byte> bytes, FaultList faults)
         {
@@ -80,12 +78,13 @@ public static class MovedPlan
         public List<List<CsvField>> Records { get; }
 
         /// <summary>What ends the first line that is not blank.</summary>
-        public string LineEnd => Text.AsSpan(Records[0][^1].End) switch
-        {
-            ['\r', '\n', ..] => "\r\n",
-            ['\r', ..] => "\r",
-            _ => "\n",
-        };
+        public string LineEnd =>
+            Text.AsSpan(Records[0][^1].End) switch
+            {
+                ['\r', '\n', ..] => "\r\n",
+                ['\r', ..] => "\r",
+                _ => "\n",
+            };
 
         private char Separator => Text[Records[0][0].End];
 
@@ -117,26 +116,45 @@ public static class MovedPlan
             }
 
             string[] ids = [.. Enumerable.Range(1, times).Select(number => $"{id}-{number.ToString(CultureInfo.InvariantCulture)}")];
-            return ids.Any(sowDates.ContainsKey) ? [.. ids.Select((each, index) => Line(record, Succession(record, each, index, sowDates)))] : null;
+            return ids.Any(sowDates.ContainsKey)
+                ? [.. ids.Select((each, index) => Line(record, Succession(record, each, index, sowDates)))]
+                : null;
         }
 
         /// <summary>Each batch as text, without what is levelling's own.</summary>
         public IEnumerable<string> Batches()
         {
-            var shown = names.Where(name => name.Length > 0 && !OwnColumns.Contains(name, StringComparer.Ordinal)).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToArray();
+            var shown = names
+                .Where(name => name.Length > 0 && !OwnColumns.Contains(name, StringComparer.Ordinal))
+                .Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal)
+                .ToArray();
             yield return string.Join('\n', shown);
             foreach (var record in Records.Skip(1))
             {
                 var times = Times(record);
                 for (var index = 0; index < times; index++)
                 {
-                    var own = times == 1 ? [] : Succession(record, $"{Cell(record, "id")}-{(index + 1).ToString(CultureInfo.InvariantCulture)}", index, ImmutableDictionary<string, DateOnly>.Empty);
+                    var own =
+                        times == 1
+                            ? []
+                            : Succession(
+                                record,
+                                $"{Cell(record, "id")}-{(index + 1).ToString(CultureInfo.InvariantCulture)}",
+                                index,
+                                ImmutableDictionary<string, DateOnly>.Empty
+                            );
                     yield return string.Join('\n', shown.Select(name => own.GetValueOrDefault(name) ?? Cell(record, name)));
                 }
             }
         }
 
-        private Dictionary<string, string> Succession(List<CsvField> record, string id, int index, IReadOnlyDictionary<string, DateOnly> sowDates)
+        private Dictionary<string, string> Succession(
+            List<CsvField> record,
+            string id,
+            int index,
+            IReadOnlyDictionary<string, DateOnly> sowDates
+        )
         {
             var days = index * (Number(record, "every_days", PlanReader.MostEveryDays) ?? 0);
             return new(StringComparer.Ordinal)
@@ -149,7 +167,11 @@ public static class MovedPlan
             };
         }
 
-        private int Times(List<CsvField> record) => Number(record, "times", PlanReader.MostTimes) is > 1 and { } times && Number(record, "every_days", PlanReader.MostEveryDays) is not null ? times : 1;
+        private int Times(List<CsvField> record) =>
+            Number(record, "times", PlanReader.MostTimes) is > 1 and { } times
+            && Number(record, "every_days", PlanReader.MostEveryDays) is not null
+                ? times
+                : 1;
 
         // As the plan is read: what it would refuse is no number here, in a file of anybody's that merely stands where the plan is to go.
         private int? Number(List<CsvField> record, string name, int most) =>
@@ -166,7 +188,8 @@ public static class MovedPlan
             {
                 var raw = Text[record[column].Start..record[column].End];
                 var isReplaced = column < names.Count && cells.ContainsKey(names[column]);
-                line.Append(column == 0 ? "" : Text[record[column - 1].End..record[column].Start]).Append(isReplaced ? Quoted(raw, cells[names[column]]) : raw);
+                line.Append(column == 0 ? "" : Text[record[column - 1].End..record[column].Start])
+                    .Append(isReplaced ? Quoted(raw, cells[names[column]]) : raw);
             }
 
             var last = cells.Where(cell => cell.Value.Length > 0).Max(cell => names.IndexOf(cell.Key));
@@ -178,10 +201,13 @@ public static class MovedPlan
             return line.ToString();
         }
 
-        private static string Quoted(string raw, string text) => raw.StartsWith('"') ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
+        private static string Quoted(string raw, string text) =>
+            raw.StartsWith('"') ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
 
         private static string Shifted(string date, int days) =>
-            DateOnly.TryParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var first) ? Iso(first.AddDays(days)) : date;
+            DateOnly.TryParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var first)
+                ? Iso(first.AddDays(days))
+                : date;
 
         private static string Iso(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
     }

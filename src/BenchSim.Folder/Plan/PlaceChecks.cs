@@ -34,7 +34,8 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
             faults.Add(
                 new SourcePlace(FolderReference.SiteFile, 1, 1),
                 "no hardening table has any places, so no tray can reach the field",
-                "give a table its places");
+                "give a table its places"
+            );
         }
     }
 
@@ -49,10 +50,14 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
         {
             var (what, instead) = crop switch
             {
-                { Benches.Length: > 0 } => ($"the benches that crops.csv lists for {Words.Quote(crop.Id)} have no places", "list other benches, or give these their places"),
+                { Benches.Length: > 0 } => (
+                    $"the benches that crops.csv lists for {Words.Quote(crop.Id)} have no places",
+                    "list other benches, or give these their places"
+                ),
                 { MinNightC: { } night } => (
                     $"no bench is warm enough for {Words.Quote(crop.Id)}, which wants nights of {Words.Temperature(night, scenario.Units)} or warmer",
-                    "heat a house with a bench to that, or change min_night in crops.csv"),
+                    "heat a house with a bench to that, or change min_night in crops.csv"
+                ),
                 _ => ($"there is no bench for {Words.Quote(crop.Id)}", "add a [[space]] with kind = \"bench\" and its places to site.toml"),
             };
             faults.Add(row.Row["crop"].Place, what, instead);
@@ -74,7 +79,8 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
             faults.Add(
                 row.Row["method"].Place,
                 $"{Words.Quote(crop.Id)} is potted up {Words.Number(crop.PotUpDays)} days after it comes up but reaches field size in {Words.Number(crop.GrowthDays)}",
-                "sow it direct, or change pot_up_days or days_to_ready in crops.csv");
+                "sow it direct, or change pot_up_days or days_to_ready in crops.csv"
+            );
         }
 
         var filled = Math.Min(DivideUp(row.SeedsPerFlat, tray.Cells), row.Trays ?? int.MaxValue);
@@ -84,7 +90,8 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
             faults.Add(
                 row.Row[row.Row["seeds_per_flat"].IsBlank ? "flat" : "seeds_per_flat"].Place,
                 $"one flat of {row.SeedsPerFlat} seeds may fill {filled} trays of {tray.Cells} cells, and the benches for {Words.Quote(crop.Id)} hold {places / tray.PlacesEach}",
-                "sow fewer seeds in a flat, or give the crop more bench places");
+                "sow fewer seeds in a flat, or give the crop more bench places"
+            );
         }
     }
 
@@ -100,7 +107,8 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
                 faults.Add(
                     place,
                     $"a {Words.Quote(type.Id)} takes {type.PlacesEach} places, and no bench for {Words.Quote(crop.Id)} has more than {bench}",
-                    "use a smaller tray or a larger bench");
+                    "use a smaller tray or a larger bench"
+                );
             }
 
             var table = Largest(SpaceGroups.Tables(scenario));
@@ -109,7 +117,8 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
                 faults.Add(
                     place,
                     $"a {Words.Quote(type.Id)} takes {type.PlacesEach} places, and no hardening table has more than {table}",
-                    "use a smaller tray or a larger table");
+                    "use a smaller tray or a larger table"
+                );
             }
         }
     }
@@ -129,21 +138,27 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
             faults.Warn(
                 row.Place,
                 $"this batch takes at least {trays} places, and the benches for {Words.Quote(crop.Id)} have {benches}",
-                "expect part of it to wait, or split it");
+                "expect part of it to wait, or split it"
+            );
         }
     }
 
     private void WarnOfNoMats(IReadOnlyList<PlanRow> rows)
     {
-        var matless = rows.Select(row => row.Crop).OfType<Crop>()
+        var matless = rows.Select(row => row.Crop)
+            .OfType<Crop>()
             .Where(crop => crop.BottomHeat && Places(SpaceGroups.Mats(scenario, crop)) == 0)
-            .Select(crop => crop.Id).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToArray();
+            .Select(crop => crop.Id)
+            .Distinct(StringComparer.Ordinal)
+            .Order(StringComparer.Ordinal)
+            .ToArray();
         if (matless.Length > 0)
         {
             faults.Warn(
                 new SourcePlace(FolderReference.SiteFile, 1, 1),
                 $"there is no heat mat for {Words.List(matless)}",
-                "each sowing waits sow_wait_days, then starts on a bench; add a mat, or write bottom_heat no in crops.csv");
+                "each sowing waits sow_wait_days, then starts on a bench; add a mat, or write bottom_heat no in crops.csv"
+            );
         }
     }
 
@@ -152,7 +167,8 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
     private int Largest(ImmutableArray<int> group) => group.Select(index => MostPlaces(scenario.Spaces[index])).DefaultIfEmpty(0).Max();
 
     // The most places that the space has on any day: what does not fit then never will.
-    private static int MostPlaces(Space space) => Math.Max(space.Places, space.Changes.Select(change => change.Places).DefaultIfEmpty(0).Max());
+    private static int MostPlaces(Space space) =>
+        Math.Max(space.Places, space.Changes.Select(change => change.Places).DefaultIfEmpty(0).Max());
 
     private static int DivideUp(int whole, int part) => (int)(((long)whole + part - 1) / part);
 }

@@ -31,7 +31,8 @@ internal sealed class PlanExpander(FaultList faults)
             faults.Add(
                 widest.Times > 1 ? widest.Row["times"].Place : rows[MostBatches].Place,
                 $"the plan has {total.ToString(CultureInfo.InvariantCulture)} batches with its successions",
-                "a plan may have up to 10,000: check the column times, or split the plan");
+                "a plan may have up to 10,000: check the column times, or split the plan"
+            );
             return [];
         }
 
@@ -41,7 +42,8 @@ internal sealed class PlanExpander(FaultList faults)
             faults.Add(
                 rows.MaxBy(row => (long)(row.Plants ?? 0) * row.Times)!.Place,
                 $"the plan wants {wanted.ToString("#,##0", CultureInfo.InvariantCulture)} plants in all, the most of them here",
-                "a plan may want up to 1,000,000,000: check the columns plants and times");
+                "a plan may want up to 1,000,000,000: check the columns plants and times"
+            );
             return [];
         }
 
@@ -51,7 +53,8 @@ internal sealed class PlanExpander(FaultList faults)
             faults.Add(
                 rows.MaxBy(PlacesOf)!.Place,
                 $"the trays of the plan want {places.ToString("#,##0", CultureInfo.InvariantCulture)} places at least, the most of them here",
-                "a plan may want up to 10,000,000: check the columns plants, trays and times, and cells and places_each of the tray");
+                "a plan may want up to 10,000,000: check the columns plants, trays and times, and cells and places_each of the tray"
+            );
             return [];
         }
 
@@ -74,32 +77,35 @@ internal sealed class PlanExpander(FaultList faults)
     }
 
     private static long PlacesOf(PlanRow row) =>
-        row is { Tray: { } tray, Plants: { } plants } ? Math.Max(row.Trays ?? 0, ((long)plants + tray.Cells - 1) / tray.Cells) * tray.PlacesEach * row.Times : 0;
+        row is { Tray: { } tray, Plants: { } plants }
+            ? Math.Max(row.Trays ?? 0, ((long)plants + tray.Cells - 1) / tray.Cells) * tray.PlacesEach * row.Times
+            : 0;
 
-    private static BatchOrder ToBatch(PlanRow row, string id, Crop crop, TrayType tray, int plants, int days) => new()
-    {
-        Id = id,
-        CropId = crop.Id,
-        Grower = row.Grower,
-        Plants = plants,
-        Sow = row.Sow?.AddDays(days),
-        SetOut = row.SetOut?.AddDays(days),
-        EarlierDays = row.EarlierDays,
-        LaterDays = row.LaterDays,
-        Method = row.Method,
-        TrayId = tray.Id,
-        FlatId = row.Flat?.Id,
-        Trays = row.Trays,
-        Flats = row.Flats,
-        SeedsPerCell = row.SeedsPerCell,
-        SeedsPerFlat = row.SeedsPerFlat,
-        Germination = row.Germination,
-        TestedOn = row.TestedOn,
-        PacketId = row.Packet,
-        ThousandSeeds = row.ThousandSeeds,
-        Note = row.Note,
-        Place = row.Place,
-    };
+    private static BatchOrder ToBatch(PlanRow row, string id, Crop crop, TrayType tray, int plants, int days) =>
+        new()
+        {
+            Id = id,
+            CropId = crop.Id,
+            Grower = row.Grower,
+            Plants = plants,
+            Sow = row.Sow?.AddDays(days),
+            SetOut = row.SetOut?.AddDays(days),
+            EarlierDays = row.EarlierDays,
+            LaterDays = row.LaterDays,
+            Method = row.Method,
+            TrayId = tray.Id,
+            FlatId = row.Flat?.Id,
+            Trays = row.Trays,
+            Flats = row.Flats,
+            SeedsPerCell = row.SeedsPerCell,
+            SeedsPerFlat = row.SeedsPerFlat,
+            Germination = row.Germination,
+            TestedOn = row.TestedOn,
+            PacketId = row.Packet,
+            ThousandSeeds = row.ThousandSeeds,
+            Note = row.Note,
+            Place = row.Place,
+        };
 
     private bool IsNew(string id, PlanRow row)
     {
@@ -109,7 +115,8 @@ internal sealed class PlanExpander(FaultList faults)
             faults.Add(
                 row.Place,
                 $"the batch id {Words.Quote(id)}{made} is taken already, on line {first.Line}",
-                "give every batch an id of its own");
+                "give every batch an id of its own"
+            );
             return false;
         }
 
@@ -127,7 +134,8 @@ internal sealed class PlanExpander(FaultList faults)
             faults.Add(
                 row.Row["packet"].Place,
                 $"the packet {Words.Quote(row.Packet!)} has the name of a batch that names no packet, and would share its seed's luck",
-                "give the packet another name, or write it for that batch too");
+                "give the packet another name, or write it for that batch too"
+            );
         }
     }
 
@@ -148,7 +156,8 @@ internal sealed class PlanExpander(FaultList faults)
             faults.Add(
                 place,
                 $"the names {Words.Quote(name)} and {Words.Quote(_hashes[hash])} would share their luck by an accident of arithmetic",
-                "change one of them a little");
+                "change one of them a little"
+            );
         }
     }
 }

@@ -29,11 +29,15 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
     /// <summary>Most days from a sowing of a row to the next.</summary>
     public const int MostEveryDays = 365;
 
-
     private static readonly string[] PotUpColumns = ["flat", "flats", "seeds_per_flat"];
 
     private static readonly (string Word, Method Value)[] MethodWords =
-        [("direct", Method.Direct), ("pot up", Method.PotUp), ("pot-up", Method.PotUp), ("potup", Method.PotUp)];
+    [
+        ("direct", Method.Direct),
+        ("pot up", Method.PotUp),
+        ("pot-up", Method.PotUp),
+        ("potup", Method.PotUp),
+    ];
 
     /// <summary>Reads every row.</summary>
     /// <param name="file">Text of plan.csv.</param>
@@ -46,7 +50,8 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
             FolderReference.RequiredColumnsOf(FolderReference.PlanFile),
             CsvTable.MostRows,
             cells.Faults,
-            site.Units);
+            site.Units
+        );
         if (table.Rows.Count == 0 && table.Header.Line > 0)
         {
             cells.Faults.Add(table.Header, "the plan has no rows", "add a line for each batch below the column names");
@@ -57,7 +62,8 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
             cells.Faults.Add(
                 table.Header,
                 "there is no column \"sow\" and no column \"set_out\"",
-                "add one of them, or both, to the first line");
+                "add one of them, or both, to the first line"
+            );
         }
 
         var rows = variant is null ? table.Rows : new PlanOverlay(variant, site, cells).Lay(table.Rows);
@@ -109,7 +115,8 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
             cells.Refuse(
                 row["tray"],
                 $"is {Words.Quote(tray.Id)}, an open flat",
-                "name a cell tray; a flat to sow dense in goes in the column flat, with method pot up");
+                "name a cell tray; a flat to sow dense in goes in the column flat, with method pot up"
+            );
             tray = null;
         }
 
@@ -120,7 +127,11 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
                 cells.Refuse(row[column], "is only for the method pot up", "write pot up in the column method, or leave this empty");
             }
 
-            return read with { Tray = tray, SeedsPerCell = seedsPerCell ?? read.Crop?.SeedsPerCell ?? 1 };
+            return read with
+            {
+                Tray = tray,
+                SeedsPerCell = seedsPerCell ?? read.Crop?.SeedsPerCell ?? 1,
+            };
         }
 
         if (!row["seeds_per_cell"].IsBlank)
@@ -128,7 +139,8 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
             cells.Refuse(
                 row["seeds_per_cell"],
                 "is only for the method direct: potting up puts one seedling in a cell",
-                "leave it empty, or use seeds_per_flat");
+                "leave it empty, or use seeds_per_flat"
+            );
         }
 
         var flat = ReadFlat(row, read.Place);
@@ -143,7 +155,8 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
             cells.Faults.Add(
                 row.Has("flat") ? cell.Place : rowPlace,
                 "this batch is to be potted up but names no flat",
-                "write the open flat it is sown in in the column flat");
+                "write the open flat it is sown in in the column flat"
+            );
             return null;
         }
 
@@ -165,7 +178,8 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
             cells.Refuse(
                 row["times"],
                 $"is {times}, but every_days is empty",
-                "write the days from one succession to the next in every_days");
+                "write the days from one succession to the next in every_days"
+            );
         }
 
         if (every is not null && row["times"].IsBlank)
@@ -193,7 +207,8 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
             cells.Refuse(
                 setOut,
                 $"is {Words.Date(read.SetOut.Value)}, not after the sow date {Words.Date(read.Sow.Value)}",
-                "write a later date");
+                "write a later date"
+            );
         }
 
         var sown = read.Sow ?? read.SetOut;
@@ -203,7 +218,8 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
             cells.Refuse(
                 row["tested_on"],
                 $"is {Words.Date(read.TestedOn.Value)}, after {name}, which is {Words.Date(sown.Value)}",
-                "write the date of a test made before sowing");
+                "write the date of a test made before sowing"
+            );
         }
     }
 
@@ -224,7 +240,8 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
             cells.Refuse(
                 cell,
                 $"of the last of {read.Times} successions is {Words.Date(last)}, outside the season",
-                SpaceReader.SeasonWords(season));
+                SpaceReader.SeasonWords(season)
+            );
         }
     }
 
@@ -239,7 +256,10 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
         cells.Faults.Add(
             cell.Place,
             $"there is no crop {Words.Quote(id)}",
-            near is null ? "name one of the built-in library (docs/library.md lists them), or add it to crops.csv with a related crop in the column like" : $"did you mean {Words.Quote(near)}");
+            near is null
+                ? "name one of the built-in library (docs/library.md lists them), or add it to crops.csv with a related crop in the column like"
+                : $"did you mean {Words.Quote(near)}"
+        );
         return null;
     }
 
@@ -254,24 +274,30 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
         cells.Faults.Add(
             cell.Place.File is null ? place : cell.Place,
             $"there is no tray type {Words.Quote(id)}",
-            near is null ? "name one of the built-in library (docs/library.md lists them), or add it to trays.csv" : $"did you mean {Words.Quote(near)}");
+            near is null
+                ? "name one of the built-in library (docs/library.md lists them), or add it to trays.csv"
+                : $"did you mean {Words.Quote(near)}"
+        );
         return null;
     }
 
-    private TrayType? FindTrayQuietly(Cell cell) =>
-        cell.IsBlank ? null : choices.Trays.Find(cell.Text);
+    private TrayType? FindTrayQuietly(Cell cell) => cell.IsBlank ? null : choices.Trays.Find(cell.Text);
 
     private Cell Written(CsvRow row, string column)
     {
         var cell = row[column];
         if (cell.IsBlank && row.Has(column))
         {
-            cells.Refuse(cell, "is empty", column switch
-            {
-                "id" => "give the batch a name of its own",
-                "crop" => "name the crop",
-                _ => "write how many plants the field wants",
-            });
+            cells.Refuse(
+                cell,
+                "is empty",
+                column switch
+                {
+                    "id" => "give the batch a name of its own",
+                    "crop" => "name the crop",
+                    _ => "write how many plants the field wants",
+                }
+            );
         }
 
         return cell;

@@ -9,7 +9,14 @@ namespace BenchSim.Folder;
 /// <param name="DefaultSource">Where the default comes from; empty where there is none.</param>
 /// <param name="Meaning">What it means.</param>
 public sealed record FieldDescription(
-    string Section, string Name, string Type, string Unit, string Default, string DefaultSource, string Meaning)
+    string Section,
+    string Name,
+    string Type,
+    string Unit,
+    string Default,
+    string DefaultSource,
+    string Meaning
+)
 {
     /// <summary>Default of a key or column that must be written.</summary>
     public const string Required = "required";

@@ -27,10 +27,23 @@ public static class FolderReference
     public const string WeatherRecord = "weather record";
 
     private static readonly ImmutableArray<string> RootKeys =
-        ["site", "season", "house", "space", "rules", "relief", "work_minutes", "seed", "prices", "weather", "play"];
+    [
+        "site",
+        "season",
+        "house",
+        "space",
+        "rules",
+        "relief",
+        "work_minutes",
+        "seed",
+        "prices",
+        "weather",
+        "play",
+    ];
 
     /// <summary>Keys of site.toml, section by section.</summary>
-    public static ImmutableArray<FieldDescription> SiteKeys { get; } = [.. SiteKeyList.Site, .. HeatKeyList.Heat, .. RuleKeyList.Rules, .. WeatherKeyList.Weather];
+    public static ImmutableArray<FieldDescription> SiteKeys { get; } =
+    [.. SiteKeyList.Site, .. HeatKeyList.Heat, .. RuleKeyList.Rules, .. WeatherKeyList.Weather];
 
     /// <summary>Columns of plan.csv, crops.csv, trays.csv and a weather record.</summary>
     public static ImmutableArray<FieldDescription> Columns { get; } = [.. PlanColumnList.Columns, .. CropColumnList.Columns];
@@ -52,7 +65,11 @@ public static class FolderReference
 
     /// <summary>Columns that a file must have.</summary>
     internal static ImmutableArray<string> RequiredColumnsOf(string file) =>
-        [.. Columns.Where(column => string.Equals(column.Section, file, StringComparison.Ordinal) && column.IsRequired).Select(column => column.Name)];
+        [
+            .. Columns
+                .Where(column => string.Equals(column.Section, file, StringComparison.Ordinal) && column.IsRequired)
+                .Select(column => column.Name),
+        ];
 
     /// <summary>Keys of one section of site.toml; the sections themselves for the empty name.</summary>
     internal static ImmutableArray<string> KeysOf(string section) => section.Length == 0 ? RootKeys : KeyNames[section];
@@ -62,18 +79,20 @@ public static class FolderReference
         [.. SiteKeys.Where(each => string.Equals(each.Name, key, StringComparison.Ordinal)).Select(each => Heading(each.Section))];
 
     /// <summary>A section as its heading is written.</summary>
-    internal static string Heading(string section) => section switch
-    {
-        "" => "site.toml",
-        "house" or "space" => $"[[{section}]]",
-        "space.changes" => "changes of [[space]]",
-        _ => $"[{section}]",
-    };
+    internal static string Heading(string section) =>
+        section switch
+        {
+            "" => "site.toml",
+            "house" or "space" => $"[[{section}]]",
+            "space.changes" => "changes of [[space]]",
+            _ => $"[{section}]",
+        };
 
     private static ImmutableArray<string> NamesOf(string variantSection) =>
         [.. VariantKeyList.Keys.Where(key => string.Equals(key.Section, variantSection, StringComparison.Ordinal)).Select(key => key.Name)];
 
     private static Dictionary<string, ImmutableArray<string>> NamesBySection(ImmutableArray<FieldDescription> fields) =>
-        fields.GroupBy(field => field.Section, StringComparer.Ordinal)
+        fields
+            .GroupBy(field => field.Section, StringComparer.Ordinal)
             .ToDictionary(group => group.Key, group => group.Select(field => field.Name).ToImmutableArray(), StringComparer.Ordinal);
 }

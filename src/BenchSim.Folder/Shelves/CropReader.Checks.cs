@@ -39,7 +39,12 @@ internal sealed partial class CropReader
     private void Ordered(ShelfRow row, string lowColumn, string highColumn, bool mayBeEqual)
     {
         var isDays = highColumn.EndsWith("days", StringComparison.Ordinal);
-        if (Value(row[lowColumn], isDays) is not { } low || Value(row[highColumn], isDays) is not { } high || low < high || (mayBeEqual && low == high))
+        if (
+            Value(row[lowColumn], isDays) is not { } low
+            || Value(row[highColumn], isDays) is not { } high
+            || low < high
+            || (mayBeEqual && low == high)
+        )
         {
             return;
         }
@@ -48,7 +53,8 @@ internal sealed partial class CropReader
         cells.Faults.Add(
             Written(row, highColumn, lowColumn),
             $"{highColumn} is {Told(high)}, {(mayBeEqual ? "below" : "not above")} {lowColumn}, which is {Told(low)}",
-            $"write {highColumn} {(mayBeEqual ? "at or above" : "above")} {lowColumn}");
+            $"write {highColumn} {(mayBeEqual ? "at or above" : "above")} {lowColumn}"
+        );
     }
 
     private double? Value(Cell cell, bool isDays) => isDays ? _quiet.Whole(cell, 0, 365) : _quiet.Temperature(cell);
@@ -61,7 +67,8 @@ internal sealed partial class CropReader
             cells.Faults.Add(
                 cell,
                 $"nothing comes up at germinate_at, which is {Words.Temperature(crop.GerminateAtC, site.Units)}",
-                $"write a temperature between emerge_base ({Words.Temperature(crop.EmergeBaseC, site.Units)}) and emerge_ceiling ({Words.Temperature(crop.EmergeCeilingC, site.Units)})");
+                $"write a temperature between emerge_base ({Words.Temperature(crop.EmergeBaseC, site.Units)}) and emerge_ceiling ({Words.Temperature(crop.EmergeCeilingC, site.Units)})"
+            );
             return;
         }
 
@@ -71,7 +78,8 @@ internal sealed partial class CropReader
             cells.Faults.Add(
                 Written(row, "days_to_ready", "counted_from", "includes_hardening", "hardening_nights", "emerge_heat", "germinate_at"),
                 $"days_to_ready is {Words.Number(crop.DaysToReady!.Days)}, and the days to emergence and the hardening it counts leave {Words.Number(days)} days to grow",
-                "write more days, or say otherwise in counted_from and includes_hardening");
+                "write more days, or say otherwise in counted_from and includes_hardening"
+            );
         }
     }
 
@@ -101,11 +109,15 @@ internal sealed partial class CropReader
                 cells.Refuse(
                     cell,
                     $"has a point {Words.Quote(part)}",
-                    "write a temperature and a share in each, such as 10 C 61 % | 15 C 80 %");
+                    "write a temperature and a share in each, such as 10 C 61 % | 15 C 80 %"
+                );
                 return [];
             }
 
-            if (cells.Temperature(cell with { Text = temperature }) is not { } celsius || cells.Fraction(cell with { Text = percent }) is not { } share)
+            if (
+                cells.Temperature(cell with { Text = temperature }) is not { } celsius
+                || cells.Fraction(cell with { Text = percent }) is not { } share
+            )
             {
                 return [];
             }

@@ -12,7 +12,10 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
 {
     private static readonly (string Word, Hardiness Value)[] HardinessWords =
     [
-        ("hardy", Hardiness.Hardy), ("half-hardy", Hardiness.HalfHardy), ("tender", Hardiness.Tender), ("very tender", Hardiness.VeryTender),
+        ("hardy", Hardiness.Hardy),
+        ("half-hardy", Hardiness.HalfHardy),
+        ("tender", Hardiness.Tender),
+        ("very tender", Hardiness.VeryTender),
     ];
 
     private static readonly (string Word, bool FromSowing)[] CountWords = [("sowing", true), ("emergence", false)];
@@ -20,10 +23,24 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
     private const int MostNamed = 6;
 
     // Blank is an answer in these.
-    private static readonly string[] MayBeBlank = ["id", "name", "like", "germination_curve", "max_mat", "min_night", "benches", "mats", "harvest_after_days", "harvest_days"];
+    private static readonly string[] MayBeBlank =
+    [
+        "id",
+        "name",
+        "like",
+        "germination_curve",
+        "max_mat",
+        "min_night",
+        "benches",
+        "mats",
+        "harvest_after_days",
+        "harvest_days",
+    ];
 
     private static readonly ImmutableArray<string> NeededColumns =
-        [.. FolderReference.ColumnsOf(FolderReference.CropFile).Where(column => !MayBeBlank.Contains(column, StringComparer.Ordinal))];
+    [
+        .. FolderReference.ColumnsOf(FolderReference.CropFile).Where(column => !MayBeBlank.Contains(column, StringComparer.Ordinal)),
+    ];
 
     /// <summary>Reads a row; null when it had a fault.</summary>
     public Crop? Read(ShelfRow row)
@@ -36,7 +53,8 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
             cells.Faults.Add(
                 row.Place,
                 $"the new crop {Words.Quote(row.Id)} lacks {Words.List(shown)}",
-                "fill these in, or name a related crop in the column like to borrow them from");
+                "fill these in, or name a related crop in the column like to borrow them from"
+            );
         }
 
         var draft = ReadCells(row);
@@ -50,54 +68,59 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
     }
 
     // Values that could not be read are 0 here; the crop is then thrown away.
-    private Crop ReadCells(ShelfRow row) => new()
-    {
-        Id = row.Id,
-        Name = cells.Name(row["name"]) ?? row.Id,
-        Hardiness = cells.Choice(row["hardiness"], HardinessWords) ?? default,
-        EmergeBaseC = Temperature(row, "emerge_base"),
-        EmergeOptimumC = Temperature(row, "emerge_optimum"),
-        EmergeCeilingC = Temperature(row, "emerge_ceiling"),
-        EmergeHeat = cells.Number(row["emerge_heat"], 0.1, 10_000) ?? 0,
-        EmergeSigma = cells.Number(row["emerge_sigma"], 0, 2) ?? 0,
-        EmergeCv = cells.Number(row["emerge_cv"], 0, 2) ?? 0,
-        GerminationCurve = Curve(row["germination_curve"]),
-        GerminateAtC = Temperature(row, "germinate_at"),
-        BottomHeat = cells.YesNo(row["bottom_heat"]) ?? default,
-        MaxMatC = cells.Temperature(row["max_mat"]),
-        LeaveMatAt = cells.Fraction(row["leave_mat_at"], aboveNone: true, belowAll: true) ?? 0,
-        EmergeGiveUpDays = Whole(row, "emerge_give_up_days", 1, 365),
-        Germination = cells.Fraction(row["germination"], aboveNone: true) ?? 0,
-        SeedsPerCell = Whole(row, "seeds_per_cell", 1, 100),
-        KeepPerCell = Whole(row, "keep_per_cell", 1, 100),
-        StandLoss = cells.Fraction(row["stand_loss"], belowAll: true) ?? 0,
-        GrowthBaseC = Temperature(row, "growth_base"),
-        GrowthCapC = Temperature(row, "growth_cap"),
-        ReferenceC = Temperature(row, "reference"),
-        DaysToReady = new(
-            cells.Number(row["days_to_ready"], 0.1, 365) ?? 0, cells.Choice(row["counted_from"], CountWords) ?? false, cells.YesNo(row["includes_hardening"]) ?? false),
-        GrowthDays = 0,
-        GrowthCv = cells.Number(row["growth_cv"], 0, 2) ?? 0,
-        PotUpDays = cells.Number(row["pot_up_days"], 0, 365) ?? 0,
-        PotUpCheckDays = cells.Number(row["pot_up_check_days"], 0, 100) ?? 0,
-        PotUpLoss = cells.Fraction(row["pot_up_loss"], belowAll: true) ?? 0,
-        MinNightC = cells.Temperature(row["min_night"]),
-        Benches = SpaceIds(row["benches"], SpaceKind.Bench),
-        Mats = SpaceIds(row["mats"], SpaceKind.Mat),
-        HardeningNights = Whole(row, "hardening_nights", 0, 100),
-        HardenAboveC = Temperature(row, "harden_above"),
-        DamageBelowC = Temperature(row, "damage_below"),
-        FieldAboveC = Temperature(row, "field_above"),
-        HoldDays = Whole(row, "hold_days", 0, 365),
-        DiscardAfterDays = Whole(row, "discard_after_days", 1, 365),
-        FlatHoldDays = Whole(row, "flat_hold_days", 0, 365),
-        FlatDiscardDays = Whole(row, "flat_discard_days", 1, 365),
-        HarvestAfterDays = cells.Whole(row["harvest_after_days"], 0, 365),
-        HarvestDays = cells.Whole(row["harvest_days"], 1, 365),
-        TrayId = TrayId(row["tray"]),
-        Sources = row.Cells.Where(pair => pair.Key is not ("id" or "name" or "like"))
-            .ToImmutableSortedDictionary(pair => pair.Key, pair => pair.Value.Source, StringComparer.Ordinal),
-    };
+    private Crop ReadCells(ShelfRow row) =>
+        new()
+        {
+            Id = row.Id,
+            Name = cells.Name(row["name"]) ?? row.Id,
+            Hardiness = cells.Choice(row["hardiness"], HardinessWords) ?? default,
+            EmergeBaseC = Temperature(row, "emerge_base"),
+            EmergeOptimumC = Temperature(row, "emerge_optimum"),
+            EmergeCeilingC = Temperature(row, "emerge_ceiling"),
+            EmergeHeat = cells.Number(row["emerge_heat"], 0.1, 10_000) ?? 0,
+            EmergeSigma = cells.Number(row["emerge_sigma"], 0, 2) ?? 0,
+            EmergeCv = cells.Number(row["emerge_cv"], 0, 2) ?? 0,
+            GerminationCurve = Curve(row["germination_curve"]),
+            GerminateAtC = Temperature(row, "germinate_at"),
+            BottomHeat = cells.YesNo(row["bottom_heat"]) ?? default,
+            MaxMatC = cells.Temperature(row["max_mat"]),
+            LeaveMatAt = cells.Fraction(row["leave_mat_at"], aboveNone: true, belowAll: true) ?? 0,
+            EmergeGiveUpDays = Whole(row, "emerge_give_up_days", 1, 365),
+            Germination = cells.Fraction(row["germination"], aboveNone: true) ?? 0,
+            SeedsPerCell = Whole(row, "seeds_per_cell", 1, 100),
+            KeepPerCell = Whole(row, "keep_per_cell", 1, 100),
+            StandLoss = cells.Fraction(row["stand_loss"], belowAll: true) ?? 0,
+            GrowthBaseC = Temperature(row, "growth_base"),
+            GrowthCapC = Temperature(row, "growth_cap"),
+            ReferenceC = Temperature(row, "reference"),
+            DaysToReady = new(
+                cells.Number(row["days_to_ready"], 0.1, 365) ?? 0,
+                cells.Choice(row["counted_from"], CountWords) ?? false,
+                cells.YesNo(row["includes_hardening"]) ?? false
+            ),
+            GrowthDays = 0,
+            GrowthCv = cells.Number(row["growth_cv"], 0, 2) ?? 0,
+            PotUpDays = cells.Number(row["pot_up_days"], 0, 365) ?? 0,
+            PotUpCheckDays = cells.Number(row["pot_up_check_days"], 0, 100) ?? 0,
+            PotUpLoss = cells.Fraction(row["pot_up_loss"], belowAll: true) ?? 0,
+            MinNightC = cells.Temperature(row["min_night"]),
+            Benches = SpaceIds(row["benches"], SpaceKind.Bench),
+            Mats = SpaceIds(row["mats"], SpaceKind.Mat),
+            HardeningNights = Whole(row, "hardening_nights", 0, 100),
+            HardenAboveC = Temperature(row, "harden_above"),
+            DamageBelowC = Temperature(row, "damage_below"),
+            FieldAboveC = Temperature(row, "field_above"),
+            HoldDays = Whole(row, "hold_days", 0, 365),
+            DiscardAfterDays = Whole(row, "discard_after_days", 1, 365),
+            FlatHoldDays = Whole(row, "flat_hold_days", 0, 365),
+            FlatDiscardDays = Whole(row, "flat_discard_days", 1, 365),
+            HarvestAfterDays = cells.Whole(row["harvest_after_days"], 0, 365),
+            HarvestDays = cells.Whole(row["harvest_days"], 1, 365),
+            TrayId = TrayId(row["tray"]),
+            Sources = row
+                .Cells.Where(pair => pair.Key is not ("id" or "name" or "like"))
+                .ToImmutableSortedDictionary(pair => pair.Key, pair => pair.Value.Source, StringComparer.Ordinal),
+        };
 
     private double Temperature(ShelfRow row, string column) => cells.Temperature(row[column]) ?? 0;
 
@@ -110,7 +133,8 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
             cells.Faults.Add(
                 cell.Place,
                 $"there is no tray type {Words.Quote(id)}",
-                Hint(trays.Nearest(id), "name one of the built-in library or of trays.csv"));
+                Hint(trays.Nearest(id), "name one of the built-in library or of trays.csv")
+            );
         }
 
         return cell.Text;
@@ -164,7 +188,9 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
     private static double GrowthDays(Crop crop)
     {
         var written = crop.DaysToReady!;
-        var emergence = written.FromSowing ? crop.EmergeHeat / EmergenceRate.At(crop.GerminateAtC, crop.EmergeBaseC, crop.EmergeOptimumC, crop.EmergeCeilingC) : 0;
+        var emergence = written.FromSowing
+            ? crop.EmergeHeat / EmergenceRate.At(crop.GerminateAtC, crop.EmergeBaseC, crop.EmergeOptimumC, crop.EmergeCeilingC)
+            : 0;
         return written.Days - emergence - (written.WithHardening ? crop.HardeningNights : 0);
     }
 }

@@ -137,7 +137,8 @@ internal sealed class Shelf
             _cells.Refuse(
                 like,
                 $"is not for {Words.Quote(id)}, which the built-in library has",
-                "leave like empty, or give the crop an id of its own");
+                "leave like empty, or give the crop an id of its own"
+            );
             return false;
         }
 
@@ -162,11 +163,15 @@ internal sealed class Shelf
 
         if (row is null)
         {
-            var near = Spelling.Nearest(lender, Rows.Select(each => each.Id).Concat(_users.Keys).Where(each => !string.Equals(each, id, StringComparison.Ordinal)));
+            var near = Spelling.Nearest(
+                lender,
+                Rows.Select(each => each.Id).Concat(_users.Keys).Where(each => !string.Equals(each, id, StringComparison.Ordinal))
+            );
             _cells.Faults.Add(
                 like.Place,
                 $"there is no crop {Words.Quote(lender)} to borrow from",
-                near is null ? "name a crop of the built-in library or of this file" : $"did you mean {Words.Quote(near)}");
+                near is null ? "name a crop of the built-in library or of this file" : $"did you mean {Words.Quote(near)}"
+            );
             return false;
         }
 
@@ -179,8 +184,12 @@ internal sealed class Shelf
         return !row.HasNoLender;
     }
 
-    private void TooLong(Cell like, string id) => _cells.Refuse(
-        like, $"makes {Words.Quote(id)} borrow through more than {MostLenders} others", "name the one that the values come from");
+    private void TooLong(Cell like, string id) =>
+        _cells.Refuse(
+            like,
+            $"makes {Words.Quote(id)} borrow through more than {MostLenders} others",
+            "name the one that the values come from"
+        );
 
     private static Provenance BorrowedFrom(ShelfRow row, Provenance source)
     {

@@ -33,7 +33,8 @@ internal sealed class TrayReader(CellReader cells)
             cells.Faults.Add(
                 row.Place,
                 $"the new tray type {Words.Quote(row.Id)} has no {Words.List(missing, "or")}",
-                "fill in the cells of this row");
+                "fill in the cells of this row"
+            );
         }
 
         if (count > 0 && seeds is not null)
@@ -42,16 +43,19 @@ internal sealed class TrayReader(CellReader cells)
         }
 
         var name = cells.Name(row["name"]) ?? row.Id;
-        return cells.Faults.Count > before ? null : new TrayType
-        {
-            Id = row.Id,
-            Name = name,
-            Cells = count!.Value,
-            SeedsPerFlat = seeds ?? 0,
-            MediumLitres = litres!.Value,
-            PlacesEach = places,
-            Sources = row.Cells.Where(pair => pair.Key is not ("id" or "name"))
-                .ToImmutableSortedDictionary(pair => pair.Key, pair => pair.Value.Source, StringComparer.Ordinal),
-        };
+        return cells.Faults.Count > before
+            ? null
+            : new TrayType
+            {
+                Id = row.Id,
+                Name = name,
+                Cells = count!.Value,
+                SeedsPerFlat = seeds ?? 0,
+                MediumLitres = litres!.Value,
+                PlacesEach = places,
+                Sources = row
+                    .Cells.Where(pair => pair.Key is not ("id" or "name"))
+                    .ToImmutableSortedDictionary(pair => pair.Key, pair => pair.Value.Source, StringComparer.Ordinal),
+            };
     }
 }

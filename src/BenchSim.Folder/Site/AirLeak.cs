@@ -17,7 +17,8 @@ internal static class AirLeak
         var isFilm = covering is not null && FilmIds.Contains(covering.Id, StringComparer.Ordinal);
         var isRigid = covering is not null && RigidIds.Contains(covering.Id, StringComparer.Ordinal);
         var tightness = Row(isFilm ? "new-film" : "new-rigid");
-        var words = $"middle of {tightness.Low} to {tightness.High} an hour for a house that is {tightness.Name}: {tightness.Source.Source}";
+        var words =
+            $"middle of {tightness.Low} to {tightness.High} an hour for a house that is {tightness.Name}: {tightness.Source.Source}";
         return isFilm || isRigid
             ? (tightness, new Provenance(tightness.Source.Trust, words))
             : (tightness, new Provenance(Trust.Assumption, $"no row for this covering; taken as the {words}"));

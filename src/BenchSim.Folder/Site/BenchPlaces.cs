@@ -18,9 +18,8 @@ internal static class BenchPlaces
     /// </summary>
     /// <param name="lengthM">Length of the bench, metres.</param>
     /// <param name="widthM">Width of the bench, metres.</param>
-    public static int Of(double lengthM, double widthM) => Math.Max(
-        Count(lengthM, TrayLengthM) * Count(widthM, TrayWidthM),
-        Count(lengthM, TrayWidthM) * Count(widthM, TrayLengthM));
+    public static int Of(double lengthM, double widthM) =>
+        Math.Max(Count(lengthM, TrayLengthM) * Count(widthM, TrayWidthM), Count(lengthM, TrayWidthM) * Count(widthM, TrayLengthM));
 
     /// <summary>Whole trays on the usable share of a bench, rounded down.</summary>
     /// <param name="lengthM">Length of the bench, metres.</param>

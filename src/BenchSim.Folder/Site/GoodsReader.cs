@@ -26,24 +26,28 @@ internal sealed class GoodsReader(CellReader cells)
         var storage = ReadStorage(section.Scalar("storage"));
         if (section.IsWhole && section.Has("moisture") != section.Has("storage"))
         {
-            var (given, missing, example) = section.Has("moisture") ? ("moisture", "storage", "\"50 F\"") : ("storage", "moisture", "\"8 %\"");
+            var (given, missing, example) = section.Has("moisture")
+                ? ("moisture", "storage", "\"50 F\"")
+                : ("storage", "moisture", "\"8 %\"");
             cells.Faults.Add(
                 section.PlaceOf(given),
                 $"{given} is given but {missing} is not",
-                $"add a line such as {missing} = {example}, or leave both out");
+                $"add a line such as {missing} = {example}, or leave both out"
+            );
         }
 
         return moisture is null || storage is null ? null : new SeedStorage(moisture.Value, storage.Value);
     }
 
     /// <summary>The prices.</summary>
-    public Prices ReadPrices(Section section) => new()
-    {
-        Currency = ReadCurrency(section.Scalar("currency", mayBeEmpty: true)) ?? "",
-        LabourHour = Price(section, "labour_hour"),
-        MixLitre = Price(section, "mix_litre"),
-        ThousandSeeds = Price(section, "thousand_seeds"),
-    };
+    public Prices ReadPrices(Section section) =>
+        new()
+        {
+            Currency = ReadCurrency(section.Scalar("currency", mayBeEmpty: true)) ?? "",
+            LabourHour = Price(section, "labour_hour"),
+            MixLitre = Price(section, "mix_litre"),
+            ThousandSeeds = Price(section, "thousand_seeds"),
+        };
 
     private double? ReadMoisture(Cell cell)
     {
@@ -65,7 +69,8 @@ internal sealed class GoodsReader(CellReader cells)
             cells.Faults.Warn(
                 cell.Place,
                 $"moisture is {Words.Quote(cell.Text)}, and the life of seed was measured at about 5 % to 15 %",
-                "trust the age of seed less, or test it again before sowing");
+                "trust the age of seed less, or test it again before sowing"
+            );
         }
 
         return percent;
@@ -80,7 +85,11 @@ internal sealed class GoodsReader(CellReader cells)
 
         if (celsius is < ColdestStorageC or > HottestStorageC)
         {
-            cells.Refuse(cell, $"is {Words.Quote(cell.Text)}, which is {Words.Temperature(celsius, cell.Units)}", $"write a temperature from {Words.Temperature(-20, cell.Units)} to {Words.Temperature(50, cell.Units)}");
+            cells.Refuse(
+                cell,
+                $"is {Words.Quote(cell.Text)}, which is {Words.Temperature(celsius, cell.Units)}",
+                $"write a temperature from {Words.Temperature(-20, cell.Units)} to {Words.Temperature(50, cell.Units)}"
+            );
             return null;
         }
 
@@ -96,7 +105,11 @@ internal sealed class GoodsReader(CellReader cells)
 
         if (currency.Length > LongestCurrency)
         {
-            cells.Refuse(cell, $"is {Words.Quote(currency)}, which has {currency.Length} characters", "write a sign or a code of at most 10 characters");
+            cells.Refuse(
+                cell,
+                $"is {Words.Quote(currency)}, which has {currency.Length} characters",
+                "write a sign or a code of at most 10 characters"
+            );
             return null;
         }
 

@@ -23,7 +23,19 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
 
     private static readonly string[] Keys =
     [
-        "shape", "length", "width", "side_wall", "eave", "ridge", "covering", "u_value", "air_changes", "fuel", "efficiency", "fuel_price", "design_low",
+        "shape",
+        "length",
+        "width",
+        "side_wall",
+        "eave",
+        "ridge",
+        "covering",
+        "u_value",
+        "air_changes",
+        "fuel",
+        "efficiency",
+        "fuel_price",
+        "design_low",
     ];
 
     private static readonly string[] NeededKeys = ["shape", "length", "width"];
@@ -93,7 +105,8 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
             cells.Faults.Add(
                 section.PlaceOf(key),
                 $"{key} is given but the house is not heated: it has no night",
-                $"add a line such as night = \"{(section.Scalar(key).Units == UnitSystem.Metric ? "16 C" : "60 F")}\", or leave out {Words.List(given)}");
+                $"add a line such as night = \"{(section.Scalar(key).Units == UnitSystem.Metric ? "16 C" : "60 F")}\", or leave out {Words.List(given)}"
+            );
             return;
         }
 
@@ -118,7 +131,8 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
             cells.Faults.Add(
                 section.PlaceOf(given[0]),
                 $"the heat of this house is given in part: {Words.List(missing)} {(missing.Count == 1 ? "is" : "are")} missing",
-                $"add {(missing.Count == 1 ? "it" : "them")}, or leave out {Words.List(given)}");
+                $"add {(missing.Count == 1 ? "it" : "them")}, or leave out {Words.List(given)}"
+            );
         }
     }
 
@@ -142,7 +156,11 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
 
         if (ridge <= eave)
         {
-            cells.Refuse(ridgeCell, $"is {Words.Quote(ridgeCell.Text)}, not above the eave", "write the height of the ridge above the ground, higher than eave");
+            cells.Refuse(
+                ridgeCell,
+                $"is {Words.Quote(ridgeCell.Text)}, not above the eave",
+                "write the height of the ridge above the ground, higher than eave"
+            );
             return null;
         }
 
@@ -185,7 +203,8 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
         var cell = section.Scalar("efficiency");
 
         // More heat than current comes only from a heat pump.
-        double? heatPump = ReferenceEquals(fuel, Fuels.Electricity) && HeatPump(cell.Text) is > 1 and <= BestHeatPump and var share ? share : null;
+        double? heatPump =
+            ReferenceEquals(fuel, Fuels.Electricity) && HeatPump(cell.Text) is > 1 and <= BestHeatPump and var share ? share : null;
         var efficiency = heatPump ?? cells.Fraction(cell, aboveNone: true);
         if (efficiency is null && fuel is not null)
         {
@@ -211,7 +230,8 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
             cells.Refuse(
                 cell,
                 $"is {Words.Quote(cell.Text)}, not below the night set-point of {Words.Temperature(nightC.Value, cell.Units)}",
-                "write the outdoor temperature of the coldest night the heater must stand up to");
+                "write the outdoor temperature of the coldest night the heater must stand up to"
+            );
         }
 
         return low;

@@ -68,7 +68,8 @@ internal sealed class MatPowerReader(CellReader cells, Section section)
             cells.Faults.Add(
                 section.PlaceOf(firstKey),
                 $"{firstKey} is given but the watts of the mats are not",
-                "add a line such as watts = 200, for all mats together, or watts_each_place = 16.7");
+                "add a line such as watts = 200, for all mats together, or watts_each_place = 16.7"
+            );
         }
 
         return all ?? (each * mostPlaces);
@@ -81,7 +82,8 @@ internal sealed class MatPowerReader(CellReader cells, Section section)
             cells.Faults.Add(
                 section.PlaceOf(other),
                 $"{other} is given but {key} is not",
-                $"add a line such as {key} = {example}, or leave both out");
+                $"add a line such as {key} = {example}, or leave both out"
+            );
         }
     }
 

@@ -50,11 +50,16 @@ internal sealed class NormalsReader(CellReader cells, Section section)
 
         var normals = new WeatherNormals
         {
-            Months = [.. Enumerable.Range(0, Months).Select(month => new MonthNormals(low[month], high[month], rainDays[month], rain[month])
-            {
-                TminSdC = lowSpread?[month],
-                TmaxSdC = highSpread?[month],
-            })],
+            Months =
+            [
+                .. Enumerable
+                    .Range(0, Months)
+                    .Select(month => new MonthNormals(low[month], high[month], rainDays[month], rain[month])
+                    {
+                        TminSdC = lowSpread?[month],
+                        TmaxSdC = highSpread?[month],
+                    }),
+            ],
             Source = $"the monthly normals in {FolderReference.SiteFile}",
         };
         foreach (var problem in normals.Problems())
@@ -81,14 +86,19 @@ internal sealed class NormalsReader(CellReader cells, Section section)
                 cells.Faults.Add(
                     section.Place,
                     $"[weather] has no {key}",
-                    $"add a line {key} = [...] with 12 numbers, one for each month, January first");
+                    $"add a line {key} = [...] with 12 numbers, one for each month, January first"
+                );
             }
 
             return null;
         }
 
         var before = cells.Faults.Count;
-        var listed = section.List(key, "12 numbers between square brackets, one for each month, January first", "write 12, one for each month, January first");
+        var listed = section.List(
+            key,
+            "12 numbers between square brackets, one for each month, January first",
+            "write 12, one for each month, January first"
+        );
         if (cells.Faults.Count > before)
         {
             return null;
@@ -114,7 +124,8 @@ internal sealed class NormalsReader(CellReader cells, Section section)
                 cells.Refuse(
                     written[month],
                     $"is {Words.Temperature(high[month], written[month].Units)} in {MonthNames.Of(month)}, below low, which is {Words.Temperature(low[month], written[month].Units)}",
-                    "write the mean lowest temperature of a day in low and the mean highest in high");
+                    "write the mean lowest temperature of a day in low and the mean highest in high"
+                );
             }
         }
     }
@@ -126,7 +137,8 @@ internal sealed class NormalsReader(CellReader cells, Section section)
             cells.Faults.Add(
                 section.PlaceOf("high"),
                 $"read as Fahrenheit, the warmest month has {Words.Temperature(high.Max(), UnitSystem.Imperial)}; the normals look like Celsius",
-                "write temperature_unit = \"C\"");
+                "write temperature_unit = \"C\""
+            );
         }
     }
 
@@ -140,14 +152,16 @@ internal sealed class NormalsReader(CellReader cells, Section section)
                 cells.Refuse(
                     writtenDays[month],
                     $"is 0 in {MonthNames.Of(month)}, which has {Quantity.Written(rain[month], QuantityKind.Rain, units)} of rain",
-                    "write the days on which it falls, or no rain");
+                    "write the days on which it falls, or no rain"
+                );
             }
             else if (rain[month] == 0 && rainDays[month] > 0)
             {
                 cells.Refuse(
                     writtenRain[month],
                     $"is 0 in {MonthNames.Of(month)}, which has {Words.Number(rainDays[month])} rain days",
-                    "write the rain of the whole month, or no rain days");
+                    "write the rain of the whole month, or no rain days"
+                );
             }
         }
     }

@@ -12,16 +12,34 @@ internal sealed class RulesReader(CellReader cells)
 
     private static readonly (string Word, DayOfWeek Value)[] Days =
     [
-        ("Mon", DayOfWeek.Monday), ("Tue", DayOfWeek.Tuesday), ("Wed", DayOfWeek.Wednesday), ("Thu", DayOfWeek.Thursday),
-        ("Fri", DayOfWeek.Friday), ("Sat", DayOfWeek.Saturday), ("Sun", DayOfWeek.Sunday),
-        ("Monday", DayOfWeek.Monday), ("Tuesday", DayOfWeek.Tuesday), ("Wednesday", DayOfWeek.Wednesday), ("Thursday", DayOfWeek.Thursday),
-        ("Friday", DayOfWeek.Friday), ("Saturday", DayOfWeek.Saturday), ("Sunday", DayOfWeek.Sunday),
+        ("Mon", DayOfWeek.Monday),
+        ("Tue", DayOfWeek.Tuesday),
+        ("Wed", DayOfWeek.Wednesday),
+        ("Thu", DayOfWeek.Thursday),
+        ("Fri", DayOfWeek.Friday),
+        ("Sat", DayOfWeek.Saturday),
+        ("Sun", DayOfWeek.Sunday),
+        ("Monday", DayOfWeek.Monday),
+        ("Tuesday", DayOfWeek.Tuesday),
+        ("Wednesday", DayOfWeek.Wednesday),
+        ("Thursday", DayOfWeek.Thursday),
+        ("Friday", DayOfWeek.Friday),
+        ("Saturday", DayOfWeek.Saturday),
+        ("Sunday", DayOfWeek.Sunday),
     ];
 
-    private static readonly (string Word, RoundKind Value)[] RoundWords = [("work round", RoundKind.WorkRound), ("any time", RoundKind.AnyTime)];
+    private static readonly (string Word, RoundKind Value)[] RoundWords =
+    [
+        ("work round", RoundKind.WorkRound),
+        ("any time", RoundKind.AnyTime),
+    ];
 
     private static readonly (string Word, Relief Value)[] ReliefWords =
-        [("aisle", Relief.Aisle), ("off mat early", Relief.OffMatEarly), ("table early", Relief.TableEarly)];
+    [
+        ("aisle", Relief.Aisle),
+        ("off mat early", Relief.OffMatEarly),
+        ("table early", Relief.TableEarly),
+    ];
 
     /// <summary>Reads the sections; a section that is null is not written.</summary>
     public SiteRules Read(Section? rules, Section? relief, Section? minutes, Section? seed, Section? prices)
@@ -69,23 +87,25 @@ internal sealed class RulesReader(CellReader cells)
             cells.Refuse(
                 cell,
                 $"makes a sowing be given up after {rules.SowGiveUpDays} days, before it has waited {rules.SowWaitDays} days",
-                "let sow_give_up_days be at least sow_wait_days");
+                "let sow_give_up_days be at least sow_wait_days"
+            );
         }
 
         return rules;
     }
 
-    private SiteRules ReadDaysAndLimits(Section section, SiteRules normal) => normal with
-    {
-        WorkDays = ReadWorkDays(section, normal),
-        DaysOff = [.. section.List("days_off").Select(cells.Date).OfType<DateOnly>().Distinct().Order()],
-        RoundAt = cells.Time(section.Scalar("round_at")) ?? normal.RoundAt,
-        Rounds = cells.Choice(section.Scalar("rounds"), RoundWords) ?? normal.Rounds,
-        MoveBack = cells.YesNo(section.Scalar("move_back")) ?? normal.MoveBack,
-        SowTraysADay = cells.Whole(section.Scalar("sow_trays_a_day"), 1),
-        PotUpTraysADay = cells.Whole(section.Scalar("pot_up_trays_a_day"), 1),
-        SetOutTraysADay = cells.Whole(section.Scalar("set_out_trays_a_day"), 1),
-    };
+    private SiteRules ReadDaysAndLimits(Section section, SiteRules normal) =>
+        normal with
+        {
+            WorkDays = ReadWorkDays(section, normal),
+            DaysOff = [.. section.List("days_off").Select(cells.Date).OfType<DateOnly>().Distinct().Order()],
+            RoundAt = cells.Time(section.Scalar("round_at")) ?? normal.RoundAt,
+            Rounds = cells.Choice(section.Scalar("rounds"), RoundWords) ?? normal.Rounds,
+            MoveBack = cells.YesNo(section.Scalar("move_back")) ?? normal.MoveBack,
+            SowTraysADay = cells.Whole(section.Scalar("sow_trays_a_day"), 1),
+            PotUpTraysADay = cells.Whole(section.Scalar("pot_up_trays_a_day"), 1),
+            SetOutTraysADay = cells.Whole(section.Scalar("set_out_trays_a_day"), 1),
+        };
 
     private ImmutableArray<DayOfWeek> ReadWorkDays(Section section, SiteRules normal)
     {
@@ -101,11 +121,15 @@ internal sealed class RulesReader(CellReader cells)
             cells.Faults.Add(
                 section.PlaceOf("work_days"),
                 "work_days has no day",
-                "list the days that are worked, such as [\"Mon\", \"Wed\", \"Fri\"]");
+                "list the days that are worked, such as [\"Mon\", \"Wed\", \"Fri\"]"
+            );
         }
 
         // Monday first, whatever the order in the file, so that the same days make the same scenario.
-        return [.. listed.Select(cell => cells.Choice(cell, Days, shown: 7)).OfType<DayOfWeek>().Distinct().OrderBy(day => ((int)day + 6) % 7)];
+        return
+        [
+            .. listed.Select(cell => cells.Choice(cell, Days, shown: 7)).OfType<DayOfWeek>().Distinct().OrderBy(day => ((int)day + 6) % 7),
+        ];
     }
 
     private ImmutableArray<double> ReadLight(Section section, SiteRules normal)
@@ -151,14 +175,15 @@ internal sealed class RulesReader(CellReader cells)
         };
     }
 
-    private WorkMinutes ReadMinutes(Section section, WorkMinutes normal) => new()
-    {
-        Sow = Minutes(section, "sow") ?? normal.Sow,
-        PotUp = Minutes(section, "pot_up") ?? normal.PotUp,
-        Move = Minutes(section, "move") ?? normal.Move,
-        SetOut = Minutes(section, "set_out") ?? normal.SetOut,
-        CarryIn = Minutes(section, "carry_in") ?? normal.CarryIn,
-    };
+    private WorkMinutes ReadMinutes(Section section, WorkMinutes normal) =>
+        new()
+        {
+            Sow = Minutes(section, "sow") ?? normal.Sow,
+            PotUp = Minutes(section, "pot_up") ?? normal.PotUp,
+            Move = Minutes(section, "move") ?? normal.Move,
+            SetOut = Minutes(section, "set_out") ?? normal.SetOut,
+            CarryIn = Minutes(section, "carry_in") ?? normal.CarryIn,
+        };
 
     private double? Minutes(Section section, string key) => cells.Number(section.Scalar(key), 0, 1000);
 

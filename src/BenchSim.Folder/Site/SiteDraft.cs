@@ -41,7 +41,14 @@ internal sealed record SiteDraft
 /// <param name="TemperatureUnits">Units of the record's bare temperatures.</param>
 /// <param name="RainUnits">Units of the record's bare rain.</param>
 internal sealed record WeatherDraft(
-    WeatherInput? Ready, Cell File, bool IsGenerated, int? Year, Cell YearCell, UnitSystem TemperatureUnits, UnitSystem RainUnits)
+    WeatherInput? Ready,
+    Cell File,
+    bool IsGenerated,
+    int? Year,
+    Cell YearCell,
+    UnitSystem TemperatureUnits,
+    UnitSystem RainUnits
+)
 {
     /// <summary>Weather that needs no file.</summary>
     public static WeatherDraft Of(WeatherInput ready) => new(ready, default, false, null, default, default, default);

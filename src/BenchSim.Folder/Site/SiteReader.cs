@@ -10,7 +10,11 @@ namespace BenchSim.Folder.Site;
 /// <summary>Reads site.toml.</summary>
 internal sealed class SiteReader
 {
-    private static readonly (string Word, UnitSystem Value)[] UnitWords = [("metric", UnitSystem.Metric), ("imperial", UnitSystem.Imperial)];
+    private static readonly (string Word, UnitSystem Value)[] UnitWords =
+    [
+        ("metric", UnitSystem.Metric),
+        ("imperial", UnitSystem.Imperial),
+    ];
 
     private readonly FaultList _faults;
     private readonly CellReader _cells;
@@ -42,7 +46,8 @@ internal sealed class SiteReader
             faults.Add(
                 new SourcePlace(file.Name, 1, 1),
                 "the file is empty",
-                "begin with [site] and a name; \"benchsim new\" lays down a folder to fill in");
+                "begin with [site] and a name; \"benchsim new\" lays down a folder to fill in"
+            );
             return new SiteDraft();
         }
 
@@ -135,7 +140,8 @@ internal sealed class SiteReader
             _cells.Refuse(
                 closesCell,
                 $"is {last.DayNumber - first.DayNumber} days after the season opens",
-                "a season lasts at most two years");
+                "a season lasts at most two years"
+            );
             return null;
         }
 
@@ -146,7 +152,15 @@ internal sealed class SiteReader
     {
         var seedCell = play.Scalar("seed");
         var seed = 1UL;
-        if (!seedCell.IsBlank && !ulong.TryParse(seedCell.Text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out seed))
+        if (
+            !seedCell.IsBlank
+            && !ulong.TryParse(
+                seedCell.Text,
+                System.Globalization.NumberStyles.None,
+                System.Globalization.CultureInfo.InvariantCulture,
+                out seed
+            )
+        )
         {
             _cells.Refuse(seedCell, $"is {Words.Quote(seedCell.Text)}", "write a whole number, 0 or more");
         }

@@ -15,7 +15,12 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
     /// <summary>A mat below 10 C (50 F) warms nothing: no crop of the library comes up well there, and a unit was forgotten.</summary>
     private const double ColdestMatC = 10;
 
-    private static readonly (string Word, SpaceKind Value)[] Kinds = [("mat", SpaceKind.Mat), ("bench", SpaceKind.Bench), ("table", SpaceKind.Table)];
+    private static readonly (string Word, SpaceKind Value)[] Kinds =
+    [
+        ("mat", SpaceKind.Mat),
+        ("bench", SpaceKind.Bench),
+        ("table", SpaceKind.Table),
+    ];
 
     private readonly Dictionary<string, SourcePlace> _ids = new(StringComparer.Ordinal);
     private readonly HashSet<string> _houseIds = new(StringComparer.Ordinal);
@@ -61,7 +66,8 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
             cells.Faults.Add(
                 fileStart,
                 "there is no bench, so no tray can grow on",
-                "add a [[space]] with kind = \"bench\" and its places");
+                "add a [[space]] with kind = \"bench\" and its places"
+            );
         }
 
         if (!_kinds.Contains(SpaceKind.Table))
@@ -69,7 +75,8 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
             cells.Faults.Add(
                 fileStart,
                 "there is no hardening table, so no tray can reach the field",
-                "add a [[space]] with kind = \"table\" and its places");
+                "add a [[space]] with kind = \"table\" and its places"
+            );
         }
     }
 
@@ -92,25 +99,28 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
             cells.Refuse(
                 cell,
                 $"leaves the vent set-point of {Words.Temperature(vent, cell.Units)} below the heating",
-                "vent at a temperature above night and day");
+                "vent at a temperature above night and day"
+            );
         }
 
         var (opening, opensOn) = ReadOpening(section.Scalar("open"));
         var lift = cells.Difference(section.Scalar("day_lift"), 0, 30) ?? 8;
         var name = cells.Name(section.Scalar("name"));
         var heat = new HouseHeatReader(cells, section).Read(night);
-        return id is null ? null : new House
-        {
-            Id = id,
-            Name = name ?? id,
-            NightC = night,
-            DayC = night is null ? null : day ?? night,
-            VentC = vent,
-            DayLiftK = lift,
-            Opening = opening,
-            OpensOn = opensOn,
-            Heat = heat,
-        };
+        return id is null
+            ? null
+            : new House
+            {
+                Id = id,
+                Name = name ?? id,
+                NightC = night,
+                DayC = night is null ? null : day ?? night,
+                VentC = vent,
+                DayLiftK = lift,
+                Opening = opening,
+                OpensOn = opensOn,
+                Heat = heat,
+            };
     }
 
     private (HouseOpening Opening, DateOnly? OpensOn) ReadOpening(Cell cell)
@@ -131,7 +141,8 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
             cells.Refuse(
                 cell,
                 $"is {Words.Quote(cell.Text)}",
-                near is null ? "write \"all season\", \"when needed\" or a date" : $"did you mean {Words.Quote(near)}");
+                near is null ? "write \"all season\", \"when needed\" or a date" : $"did you mean {Words.Quote(near)}"
+            );
             return (HouseOpening.AllSeason, null);
         }
 
@@ -140,11 +151,14 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
             cells.Refuse(cell, $"is {Words.Date(date)}, outside the season", SeasonWords(window));
         }
 
-        return DateOnly.TryParseExact(cell.Text, "yyyy-MM-dd", out var opensOn) ? (HouseOpening.FromDate, opensOn) : (HouseOpening.AllSeason, null);
+        return DateOnly.TryParseExact(cell.Text, "yyyy-MM-dd", out var opensOn)
+            ? (HouseOpening.FromDate, opensOn)
+            : (HouseOpening.AllSeason, null);
     }
 
     /// <summary>The season in words, for the second half of a message.</summary>
-    public static string SeasonWords(SeasonWindow season) => $"the season runs from {Words.Date(season.Opens)} to {Words.Date(season.Closes)}";
+    public static string SeasonWords(SeasonWindow season) =>
+        $"the season runs from {Words.Date(season.Opens)} to {Words.Date(season.Closes)}";
 
     private Space? ReadSpace(Section section)
     {
@@ -164,20 +178,22 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
         var changes = ReadChanges(section);
         var power = new MatPowerReader(cells, section).Read(kind, changes.Select(change => change.Places).Append(places ?? 0).Max());
         var name = cells.Name(section.Scalar("name"));
-        return id is null || kind is null || places is null ? null : new Space
-        {
-            Id = id,
-            Name = name ?? id,
-            Kind = kind.Value,
-            HouseId = house,
-            Places = places.Value,
-            Changes = changes,
-            MatC = mat,
-            Power = power,
-            AislePlaces = aisle,
-            UnitPlaces = unit,
-            PlacesNote = note,
-        };
+        return id is null || kind is null || places is null
+            ? null
+            : new Space
+            {
+                Id = id,
+                Name = name ?? id,
+                Kind = kind.Value,
+                HouseId = house,
+                Places = places.Value,
+                Changes = changes,
+                MatC = mat,
+                Power = power,
+                AislePlaces = aisle,
+                UnitPlaces = unit,
+                PlacesNote = note,
+            };
     }
 
     private string? ReadId(Section section, string example)
@@ -199,7 +215,8 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
             cells.Refuse(
                 cell,
                 $"{Words.Quote(id)} is taken already, on line {_ids[id].Line}",
-                "give every house and space an id of its own");
+                "give every house and space an id of its own"
+            );
             return null;
         }
 
@@ -222,13 +239,21 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
         cells.Faults.Add(
             cell.Place,
             $"there is no house {Words.Quote(id)}",
-            near is not null ? $"did you mean {Words.Quote(near)}" : "name a [[house]] of this file, or leave the line out for a space outdoors");
+            near is not null
+                ? $"did you mean {Words.Quote(near)}"
+                : "name a [[house]] of this file, or leave the line out for a space outdoors"
+        );
         return null;
     }
 
     private (int? Places, string Note) ReadPlaces(Section section)
     {
-        var (placesCell, lengthCell, widthCell, usableCell) = (section.Scalar("places"), section.Scalar("length"), section.Scalar("width"), section.Scalar("usable"));
+        var (placesCell, lengthCell, widthCell, usableCell) = (
+            section.Scalar("places"),
+            section.Scalar("length"),
+            section.Scalar("width"),
+            section.Scalar("usable")
+        );
         var length = cells.Length(lengthCell, 0, 1000);
         var width = cells.Length(widthCell, 0, 1000);
         var usable = cells.Fraction(usableCell, aboveNone: true);
@@ -266,7 +291,10 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
             return (null, "");
         }
 
-        return (places, $"{Side(lengthCell, length.Value)} by {Side(widthCell, width.Value)}: {whole} whole trays, {Words.Number(share * 100)} % of them used");
+        return (
+            places,
+            $"{Side(lengthCell, length.Value)} by {Side(widthCell, width.Value)}: {whole} whole trays, {Words.Number(share * 100)} % of them used"
+        );
     }
 
     // As it is written, with the unit that a bare number has.
@@ -290,7 +318,8 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
             cells.Refuse(
                 cell,
                 $"is {Words.Quote(cell.Text)}, which is {Words.Temperature(temperature.Value, cell.Units)}: too cold for a heat mat",
-                "write the temperature of the medium on the mat with its unit, such as \"75 F\" or \"24 C\"");
+                "write the temperature of the medium on the mat with its unit, such as \"75 F\" or \"24 C\""
+            );
         }
 
         return kind == SpaceKind.Mat ? temperature : null;
@@ -309,7 +338,8 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
                 cells.Refuse(
                     fromCell,
                     $"is {Words.Date(from.Value)}, before the season opens",
-                    $"{SeasonWords(window)}; write the first number in places");
+                    $"{SeasonWords(window)}; write the first number in places"
+                );
             }
             else if (from is not null && places is not null && !changes.TryAdd(from.Value, places.Value))
             {

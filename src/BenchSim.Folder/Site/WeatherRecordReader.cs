@@ -61,19 +61,27 @@ internal sealed class WeatherRecordReader(CellReader cells)
         var low = cells.RecordedTemperature(Written(row, "tmin") with { Units = draft.TemperatureUnits });
         var high = cells.RecordedTemperature(Written(row, "tmax") with { Units = draft.TemperatureUnits });
         var rain = cells.RecordedRain(Written(row, "rain") with { Units = draft.RainUnits });
-        return date is null ? null : new WeatherRow(row.Line, date.Value, low ?? high ?? 0, high ?? low ?? 0, rain ?? 0)
-        {
-            DateColumn = row["date"].Place.Column,
-            TminColumn = row["tmin"].Place.Column,
-            TmaxColumn = row["tmax"].Place.Column,
-            RainColumn = row["rain"].Place.Column,
-        };
+        return date is null
+            ? null
+            : new WeatherRow(row.Line, date.Value, low ?? high ?? 0, high ?? low ?? 0, rain ?? 0)
+            {
+                DateColumn = row["date"].Place.Column,
+                TminColumn = row["tmin"].Place.Column,
+                TmaxColumn = row["tmax"].Place.Column,
+                RainColumn = row["rain"].Place.Column,
+            };
     }
 
     // What is mended is said, but not while other faults may be the reason.
     private ImmutableArray<DailyWeather> Check(List<WeatherRow> rows, WeatherDraft draft, string name, CsvTable table, bool hasFaults)
     {
-        var findings = WeatherRecordCheck.Check(rows, name, "write temperature_unit = \"F\" in [weather], or degrees Celsius", draft.TemperatureUnits, draft.RainUnits);
+        var findings = WeatherRecordCheck.Check(
+            rows,
+            name,
+            "write temperature_unit = \"F\" in [weather], or degrees Celsius",
+            draft.TemperatureUnits,
+            draft.RainUnits
+        );
         foreach (var fault in findings.Faults)
         {
             cells.Faults.Add(fault.Place, fault.What, fault.Instead);
@@ -91,7 +99,8 @@ internal sealed class WeatherRecordReader(CellReader cells)
                 cells.Faults.Warn(
                     table.Header,
                     $"{findings.Repairs.Length} things in this record were mended, and the first {MostRepairsShown} are shown",
-                    "look through the dates of the record");
+                    "look through the dates of the record"
+                );
             }
         }
 
@@ -105,7 +114,11 @@ internal sealed class WeatherRecordReader(CellReader cells)
     {
         if (WeatherFit.WhyNot(days) is { } reason)
         {
-            cells.Faults.Add(table.Header, $"no weather can be made after this record: {reason}", "give whole years, ten or more if you can");
+            cells.Faults.Add(
+                table.Header,
+                $"no weather can be made after this record: {reason}",
+                "give whole years, ten or more if you can"
+            );
             return null;
         }
 
@@ -115,8 +128,9 @@ internal sealed class WeatherRecordReader(CellReader cells)
             cells.Faults.Warn(
                 draft.File.Place,
                 $"the record has {fitted.Years.ToString("0.0", CultureInfo.InvariantCulture)} years of days, "
-                + "and a cold spring that comes once in ten years may not be in it",
-                "give ten years or more if you can; with fewer, chances of frost may be off either way");
+                    + "and a cold spring that comes once in ten years may not be in it",
+                "give ten years or more if you can; with fewer, chances of frost may be off either way"
+            );
         }
 
         return new GeneratedWeather(fitted.Model, fitted);
@@ -135,14 +149,18 @@ internal sealed class WeatherRecordReader(CellReader cells)
 
     private bool HasYears(CsvTable table, ImmutableArray<DailyWeather> days, WeatherDraft draft)
     {
-        var whole = days.GroupBy(day => day.Date.Year).Where(year => year.Count() == (DateTime.IsLeapYear(year.Key) ? 366 : 365)).Select(year => year.Key).ToImmutableArray();
+        var whole = days.GroupBy(day => day.Date.Year)
+            .Where(year => year.Count() == (DateTime.IsLeapYear(year.Key) ? 366 : 365))
+            .Select(year => year.Key)
+            .ToImmutableArray();
         if (draft.Year is { } year && !whole.Contains(year))
         {
             var years = whole.Length == 0 ? "none" : Words.List([.. whole.Select(each => $"{each}")]);
             cells.Refuse(
                 draft.YearCell,
                 $"is {year}, which the record does not hold from January to December",
-                $"the whole years in it are: {years}");
+                $"the whole years in it are: {years}"
+            );
             return false;
         }
 
@@ -151,7 +169,8 @@ internal sealed class WeatherRecordReader(CellReader cells)
             cells.Faults.Add(
                 table.Header,
                 "the record holds no whole calendar year",
-                "give at least one year from 1 January to 31 December");
+                "give at least one year from 1 January to 31 December"
+            );
             return false;
         }
 

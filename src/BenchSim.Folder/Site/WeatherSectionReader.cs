@@ -10,10 +10,19 @@ internal sealed class WeatherSectionReader(CellReader cells)
 {
     private static readonly (string Word, WeatherKind Value)[] Kinds =
     [
-        ("constant", WeatherKind.Constant), ("record", WeatherKind.Record), ("generated", WeatherKind.Generated), ("normals", WeatherKind.Normals),
+        ("constant", WeatherKind.Constant),
+        ("record", WeatherKind.Record),
+        ("generated", WeatherKind.Generated),
+        ("normals", WeatherKind.Normals),
     ];
 
-    private static readonly string[] OtherFiles = [FolderReference.SiteFile, FolderReference.PlanFile, FolderReference.CropFile, FolderReference.TrayFile];
+    private static readonly string[] OtherFiles =
+    [
+        FolderReference.SiteFile,
+        FolderReference.PlanFile,
+        FolderReference.CropFile,
+        FolderReference.TrayFile,
+    ];
 
     private static readonly (string Word, UnitSystem Value)[] TemperatureWords = [("C", UnitSystem.Metric), ("F", UnitSystem.Imperial)];
     private static readonly (string Word, UnitSystem Value)[] RainWords = [("mm", UnitSystem.Metric), ("in", UnitSystem.Imperial)];
@@ -59,12 +68,19 @@ internal sealed class WeatherSectionReader(CellReader cells)
 
     private void RefuseOtherKeys(Section section, WeatherKind kind)
     {
-        foreach (var key in KeysOfKind.SelectMany(keys => keys).Distinct(StringComparer.Ordinal).Except(KeysOfKind[(int)kind], StringComparer.Ordinal).Where(section.Has))
+        foreach (
+            var key in KeysOfKind
+                .SelectMany(keys => keys)
+                .Distinct(StringComparer.Ordinal)
+                .Except(KeysOfKind[(int)kind], StringComparer.Ordinal)
+                .Where(section.Has)
+        )
         {
             cells.Faults.Add(
                 section.PlaceOf(key),
                 $"{key} is not for kind = \"{Kinds[(int)kind].Word}\"",
-                $"take it out, or write kind = \"{Kinds[Array.FindIndex(KeysOfKind, keys => keys.Contains(key, StringComparer.Ordinal))].Word}\"");
+                $"take it out, or write kind = \"{Kinds[Array.FindIndex(KeysOfKind, keys => keys.Contains(key, StringComparer.Ordinal))].Word}\""
+            );
         }
     }
 
@@ -79,13 +95,12 @@ internal sealed class WeatherSectionReader(CellReader cells)
             cells.Refuse(
                 highCell,
                 $"is {Words.Temperature(high.Value, highCell.Units)}, below low, which is {Words.Temperature(low.Value, highCell.Units)}",
-                "write the lowest temperature in low and the highest in high");
+                "write the lowest temperature in low and the highest in high"
+            );
             return null;
         }
 
-        return low is null || high is null
-            ? null
-            : WeatherDraft.Of(new ConstantWeather(low.Value, high.Value, rain ?? 0));
+        return low is null || high is null ? null : WeatherDraft.Of(new ConstantWeather(low.Value, high.Value, rain ?? 0));
     }
 
     private WeatherDraft? ReadRecord(Section section, bool isGenerated, UnitSystem temperatureUnits, UnitSystem rainUnits)
@@ -104,14 +119,19 @@ internal sealed class WeatherSectionReader(CellReader cells)
             cells.Refuse(
                 file,
                 $"is {Words.Quote(file.Text)}, which is no plain name of a file inside the scenario folder",
-                "put the file into the folder and write its name, such as \"weather.csv\", without any of \\ : * ? \" < > |");
+                "put the file into the folder and write its name, such as \"weather.csv\", without any of \\ : * ? \" < > |"
+            );
             return null;
         }
 
         // Names that differ in case alone are one file on some systems, and in a report.
         if (OtherFiles.FirstOrDefault(name => string.Equals(name, file.Text, StringComparison.OrdinalIgnoreCase)) is { } taken)
         {
-            cells.Refuse(file, $"is {Words.Quote(file.Text)}, and {taken} is another file of the scenario", "give the weather record a name of its own, such as \"weather.csv\"");
+            cells.Refuse(
+                file,
+                $"is {Words.Quote(file.Text)}, and {taken} is another file of the scenario",
+                "give the weather record a name of its own, such as \"weather.csv\""
+            );
             return null;
         }
 

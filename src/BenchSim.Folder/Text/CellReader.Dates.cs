@@ -39,7 +39,16 @@ internal sealed partial class CellReader
             return null;
         }
 
-        if (TimeOnly.TryParseExact(cell.Text, ["HH:mm", "H:mm", "HH:mm:ss"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var time) && time.Second == 0)
+        if (
+            TimeOnly.TryParseExact(
+                cell.Text,
+                ["HH:mm", "H:mm", "HH:mm:ss"],
+                CultureInfo.InvariantCulture,
+                DateTimeStyles.None,
+                out var time
+            )
+            && time.Second == 0
+        )
         {
             return time;
         }
@@ -72,7 +81,8 @@ internal sealed partial class CellReader
             Refuse(
                 cell,
                 $"is {Words.Quote(cell.Text)}, which is not a date in full",
-                $"write {Words.Date(new DateOnly(year, month, day))}");
+                $"write {Words.Date(new DateOnly(year, month, day))}"
+            );
         }
     }
 

@@ -38,7 +38,8 @@ internal sealed partial class CellReader(FaultList faults)
             Refuse(
                 cell,
                 $"is {Words.Quote(cell.Text)}, which holds a line break or an invisible character",
-                "write the name on one line with visible characters");
+                "write the name on one line with visible characters"
+            );
             return null;
         }
 
@@ -48,7 +49,8 @@ internal sealed partial class CellReader(FaultList faults)
             Refuse(
                 cell,
                 $"is {Words.Quote(cell.Text)}, which holds a letter and its accent as two characters",
-                "type the accented letter as one character, or leave the accent out");
+                "type the accented letter as one character, or leave the accent out"
+            );
             return null;
         }
 
@@ -68,7 +70,8 @@ internal sealed partial class CellReader(FaultList faults)
             Refuse(
                 cell,
                 comma.What,
-                comma.Instead.Contains("without", StringComparison.Ordinal) ? comma.Instead : $"write a whole number, {Bounds(least, most)}");
+                comma.Instead.Contains("without", StringComparison.Ordinal) ? comma.Instead : $"write a whole number, {Bounds(least, most)}"
+            );
             return null;
         }
 
@@ -89,7 +92,8 @@ internal sealed partial class CellReader(FaultList faults)
             Refuse(
                 cell,
                 number < 0 && least >= 0 ? $"is {cell.Text}, and cannot be negative" : $"is {cell.Text}",
-                $"write a whole number, {(number > most ? $"from {Words.Number(least)} to {Words.Number(most)}" : Bounds(least, most))}");
+                $"write a whole number, {(number > most ? $"from {Words.Number(least)} to {Words.Number(most)}" : Bounds(least, most))}"
+            );
             return null;
         }
 
@@ -132,7 +136,8 @@ internal sealed partial class CellReader(FaultList faults)
             Refuse(
                 cell,
                 $"is {Words.Quote(cell.Text)}, which is {Words.Temperature(celsius, cell.Units)}",
-                $"write a temperature from {Words.Temperature(ColdestC, cell.Units)} to {Words.Temperature(HottestC, cell.Units)}, with its unit, such as 60 F");
+                $"write a temperature from {Words.Temperature(ColdestC, cell.Units)} to {Words.Temperature(HottestC, cell.Units)}, with its unit, such as 60 F"
+            );
             return null;
         }
 
@@ -158,7 +163,8 @@ internal sealed partial class CellReader(FaultList faults)
         Measure(cell, QuantityKind.Length) is { } metres ? Within(cell, metres, least, most, QuantityKind.Length) : null;
 
     /// <summary>A depth of rain in millimetres.</summary>
-    public double? Rain(Cell cell) => Measure(cell, QuantityKind.Rain) is { } depth ? Within(cell, depth, 0, 2000, QuantityKind.Rain) : null;
+    public double? Rain(Cell cell) =>
+        Measure(cell, QuantityKind.Rain) is { } depth ? Within(cell, depth, 0, 2000, QuantityKind.Rain) : null;
 
     /// <summary>A fraction; <paramref name="aboveNone"/> and <paramref name="belowAll"/> leave out 0 and 1 themselves.</summary>
     public double? Fraction(Cell cell, bool aboveNone = false, bool belowAll = false)
@@ -185,7 +191,8 @@ internal sealed partial class CellReader(FaultList faults)
             Refuse(
                 cell,
                 $"is {Words.Quote(cell.Text)}",
-                $"write a share {(aboveNone ? "above 0 %" : "from 0 %")} {(belowAll ? "and below 100 %" : "to 100 %")}");
+                $"write a share {(aboveNone ? "above 0 %" : "from 0 %")} {(belowAll ? "and below 100 %" : "to 100 %")}"
+            );
             return null;
         }
 
@@ -217,7 +224,8 @@ internal sealed partial class CellReader(FaultList faults)
         Refuse(
             cell,
             $"is {Words.Quote(cell.Text)}",
-            near is null ? $"write {Words.List(words, "or")}" : $"did you mean {Words.Quote(near)}");
+            near is null ? $"write {Words.List(words, "or")}" : $"did you mean {Words.Quote(near)}"
+        );
         return null;
     }
 
@@ -258,5 +266,7 @@ internal sealed partial class CellReader(FaultList faults)
     }
 
     private static string NumberPart(string text) =>
-        text.All(character => char.IsAsciiDigit(character) || character is ',' or '.' or '+' or '-') && text.Any(char.IsAsciiDigit) ? text : "";
+        text.All(character => char.IsAsciiDigit(character) || character is ',' or '.' or '+' or '-') && text.Any(char.IsAsciiDigit)
+            ? text
+            : "";
 }

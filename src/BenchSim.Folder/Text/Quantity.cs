@@ -16,21 +16,26 @@ internal static class Quantity
     {
         [QuantityKind.Temperature] =
         [
-            new("C", UnitSystem.Metric, value => value, "°C", "degC"), new("F", UnitSystem.Imperial, value => (value - 32) * 5 / 9, "°F", "degF"),
+            new("C", UnitSystem.Metric, value => value, "°C", "degC"),
+            new("F", UnitSystem.Imperial, value => (value - 32) * 5 / 9, "°F", "degF"),
         ],
         [QuantityKind.Difference] =
         [
-            new("C", UnitSystem.Metric, value => value, "°C", "degC", "K"), new("F", UnitSystem.Imperial, value => value * 5 / 9, "°F", "degF"),
+            new("C", UnitSystem.Metric, value => value, "°C", "degC", "K"),
+            new("F", UnitSystem.Imperial, value => value * 5 / 9, "°F", "degF"),
         ],
         [QuantityKind.Length] =
         [
-            new("m", UnitSystem.Metric, value => value), new("ft", UnitSystem.Imperial, value => value * 0.3048, "foot", "feet", "'"),
-            new("cm", null, value => value / 100), new("mm", null, value => value / 1000),
+            new("m", UnitSystem.Metric, value => value),
+            new("ft", UnitSystem.Imperial, value => value * 0.3048, "foot", "feet", "'"),
+            new("cm", null, value => value / 100),
+            new("mm", null, value => value / 1000),
             new("in", null, value => value * 0.0254, "inch", "inches", "\""),
         ],
         [QuantityKind.Rain] =
         [
-            new("mm", UnitSystem.Metric, value => value), new("in", UnitSystem.Imperial, value => value * 25.4, "inch", "inches", "\""),
+            new("mm", UnitSystem.Metric, value => value),
+            new("in", UnitSystem.Imperial, value => value * 25.4, "inch", "inches", "\""),
             new("cm", null, value => value * 10),
         ],
         [QuantityKind.Fraction] = [new("%", null, value => value / 100, "percent")],
@@ -69,12 +74,16 @@ internal static class Quantity
             return false;
         }
 
-        var unit = unitText.Length == 0 ? UnitsOf[kind].FirstOrDefault(each => each.Bare == units) : UnitsOf[kind].FirstOrDefault(each => each.Is(unitText));
+        var unit =
+            unitText.Length == 0
+                ? UnitsOf[kind].FirstOrDefault(each => each.Bare == units)
+                : UnitsOf[kind].FirstOrDefault(each => each.Is(unitText));
         if (unit is null && unitText.Length > 0)
         {
             problem = new Problem(
                 $"is {Faults.Words.Quote(text)}, and {Faults.Words.Quote(unitText)} is not a unit of {NameOf(kind)}",
-                $"write {Faults.Words.List([.. UnitsOf[kind].Select(each => each.Name)], "or")}, for example {Example(kind).Split(" such as ")[1]}");
+                $"write {Faults.Words.List([.. UnitsOf[kind].Select(each => each.Name)], "or")}, for example {Example(kind).Split(" such as ")[1]}"
+            );
             return false;
         }
 
@@ -99,7 +108,8 @@ internal static class Quantity
     /// <summary>Reads a plain decimal number: digits, one point, a sign before it. No exponent, no separators.</summary>
     public static bool TryNumber(string text, out double value) =>
         double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value)
-        && double.IsFinite(value) && !text.Contains('\0'); // the runtime passes over zero characters at the end
+        && double.IsFinite(value)
+        && !text.Contains('\0'); // the runtime passes over zero characters at the end
 
     /// <summary>The problem of a number written with a comma; null when it has none.</summary>
     public static Problem? CommaProblem(string number, string unit = "")
@@ -114,24 +124,26 @@ internal static class Quantity
         var isThousands = parts.Skip(1).All(part => part.Length == 3);
 
         // A text that is no number at all, such as a cell whose quotation mark is never closed, is not said a second time.
-        var instead = after.Length + number.Length > LongestEcho || Faults.Words.HasControlCharacter(number + after)
-            ? "write one number with a decimal point and without commas"
+        var instead =
+            after.Length + number.Length > LongestEcho || Faults.Words.HasControlCharacter(number + after)
+                ? "write one number with a decimal point and without commas"
             : parts.Length > 2 || isThousands
-            ? $"write {number.Replace(",", "", StringComparison.Ordinal)}{after} without a comma, or a decimal point if a fraction is meant"
+                ? $"write {number.Replace(",", "", StringComparison.Ordinal)}{after} without a comma, or a decimal point if a fraction is meant"
             : $"write {number.Replace(',', '.')}{after} with a decimal point";
         return new Problem($"is {Faults.Words.Quote(number + after)}, which has a comma in the number", instead);
     }
 
     /// <summary>An example of the kind.</summary>
-    public static string Example(QuantityKind kind) => kind switch
-    {
-        QuantityKind.Temperature => "a temperature such as 60 F or 15.5 C",
-        QuantityKind.Difference => "a difference of temperatures such as 10 F or 5 C",
-        QuantityKind.Length => "a length such as 20 ft or 6.1 m",
-        QuantityKind.Rain => "a depth of rain such as 25 mm or 1 in",
-        QuantityKind.UValue => "a heat loss such as 4.5 W/m2K or 0.8 Btu/h ft2 F",
-        _ => "a share such as 85 % or 0.85",
-    };
+    public static string Example(QuantityKind kind) =>
+        kind switch
+        {
+            QuantityKind.Temperature => "a temperature such as 60 F or 15.5 C",
+            QuantityKind.Difference => "a difference of temperatures such as 10 F or 5 C",
+            QuantityKind.Length => "a length such as 20 ft or 6.1 m",
+            QuantityKind.Rain => "a depth of rain such as 25 mm or 1 in",
+            QuantityKind.UValue => "a heat loss such as 4.5 W/m2K or 0.8 Btu/h ft2 F",
+            _ => "a share such as 85 % or 0.85",
+        };
 
     /// <summary>Splits a text into its number and its unit: the number is what only digits, signs, points and commas make up.</summary>
     private static (string Number, string Unit) Split(string text)
@@ -140,14 +152,15 @@ internal static class Quantity
         return text[..length].Any(char.IsAsciiDigit) ? (text[..length], text[length..].Trim()) : ("", text);
     }
 
-    private static string NameOf(QuantityKind kind) => kind switch
-    {
-        QuantityKind.Temperature or QuantityKind.Difference => "temperature",
-        QuantityKind.Length => "length",
-        QuantityKind.Rain => "rain",
-        QuantityKind.UValue => "heat loss",
-        _ => "a share",
-    };
+    private static string NameOf(QuantityKind kind) =>
+        kind switch
+        {
+            QuantityKind.Temperature or QuantityKind.Difference => "temperature",
+            QuantityKind.Length => "length",
+            QuantityKind.Rain => "rain",
+            QuantityKind.UValue => "heat loss",
+            _ => "a share",
+        };
 
     private sealed record Unit(string Name, UnitSystem? Bare, Func<double, double> ToInside, params string[] OtherNames)
     {

@@ -91,7 +91,11 @@ internal sealed class Section
     /// <param name="key">Key.</param>
     /// <param name="form">What a list of this key looks like, for the message where it is none.</param>
     /// <param name="instead">What to do about an empty text in it.</param>
-    public IReadOnlyList<Cell> List(string key, string form = "a list such as [\"Mon\", \"Tue\"]", string instead = "write a value between the quotation marks, or take them out")
+    public IReadOnlyList<Cell> List(
+        string key,
+        string form = "a list such as [\"Mon\", \"Tue\"]",
+        string instead = "write a value between the quotation marks, or take them out"
+    )
     {
         var cells = new List<Cell>();
         foreach (var item in Items(key, form))
@@ -118,7 +122,8 @@ internal sealed class Section
     {
         var name = Name.Length == 0 ? key : $"{Name}.{key}";
         var sections = new List<Section>();
-        var headingOfOne = Name.Length == 0 && _table.Entries.TryGetValue(key, out var entry) && entry.Value is TomlTable single ? single : null;
+        var headingOfOne =
+            Name.Length == 0 && _table.Entries.TryGetValue(key, out var entry) && entry.Value is TomlTable single ? single : null;
         if (headingOfOne is not null)
         {
             _faults.Add(headingOfOne.Place, $"[{key}] has single brackets", $"write [[{key}]]: there may be several");
@@ -136,7 +141,8 @@ internal sealed class Section
                 _faults.Add(
                     item.Place,
                     $"{key} holds something that is not a table",
-                    "write tables such as { from = 2027-05-01, places = 40 }");
+                    "write tables such as { from = 2027-05-01, places = 40 }"
+                );
             }
         }
 
@@ -160,9 +166,10 @@ internal sealed class Section
     }
 
     // Reading a key that the reference does not list is a mistake of the program, not of the user.
-    private string Known(string key) => FolderReference.KeysOf(Name).Contains(key, StringComparer.Ordinal)
-        ? key
-        : throw new InvalidOperationException($"the key {key} of {Name} is not in the reference");
+    private string Known(string key) =>
+        FolderReference.KeysOf(Name).Contains(key, StringComparer.Ordinal)
+            ? key
+            : throw new InvalidOperationException($"the key {key} of {Name} is not in the reference");
 
     private static string Hint(string key, IReadOnlyList<string> known)
     {

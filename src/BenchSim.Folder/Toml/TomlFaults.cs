@@ -99,11 +99,16 @@ internal static class TomlFaults
         if (number == value.Length && value.Any(char.IsAsciiDigit))
         {
             return Text.Quantity.CommaProblem(value) is { } comma ? ($"{key} {comma.What}", comma.Instead)
-                : value.Length > LongestWhole && value.TrimStart('+', '-').All(char.IsAsciiDigit) ? ($"{key} is {Words.Quote(value)}, and no number here is that large", "write a smaller number")
+                : value.Length > LongestWhole && value.TrimStart('+', '-').All(char.IsAsciiDigit)
+                    ? ($"{key} is {Words.Quote(value)}, and no number here is that large", "write a smaller number")
                 : null;
         }
 
-        if (number > 0 && value[number..].Trim() is { Length: <= 6 } unit && unit.All(character => char.IsLetter(character) || character is '%' or '°'))
+        if (
+            number > 0
+            && value[number..].Trim() is { Length: <= 6 } unit
+            && unit.All(character => char.IsLetter(character) || character is '%' or '°')
+        )
         {
             return ("a number with a unit is a text and goes in quotation marks", $"write {key} = \"{value}\"");
         }

@@ -63,7 +63,15 @@ internal sealed class TomlText
         foreach (var character in file.Text)
         {
             (line, column) = character == '\n' ? (line + 1, 0) : (line, column + (char.IsLowSurrogate(character) ? 0 : 1));
-            depth = Math.Max(0, depth + (character is '[' or '{' ? 1 : character is ']' or '}' ? -1 : 0));
+            depth = Math.Max(
+                0,
+                depth
+                    + (
+                        character is '[' or '{' ? 1
+                        : character is ']' or '}' ? -1
+                        : 0
+                    )
+            );
             if (depth > 100)
             {
                 return new SourcePlace(file.Name, line, column);
@@ -104,8 +112,13 @@ internal sealed class TomlText
     {
         foreach (var item in items)
         {
-            if (item is KeyValueSyntax { Key: { } key, Value: { } value } && !IsBad(item) && PathOf(key) is { } path
-                && Descend(table, path, key) is { } parent && ValueOf(value) is { } read)
+            if (
+                item is KeyValueSyntax { Key: { } key, Value: { } value }
+                && !IsBad(item)
+                && PathOf(key) is { } path
+                && Descend(table, path, key) is { } parent
+                && ValueOf(value) is { } read
+            )
             {
                 parent.Entries.TryAdd(path[^1], new TomlEntry(PlaceOf(key), read));
             }
@@ -153,7 +166,10 @@ internal sealed class TomlText
             case DateTimeValueSyntax date:
                 return new TomlScalar(place, date.Token?.Text?.Trim() ?? "");
             case ArraySyntax list:
-                return new TomlList(place, [.. list.Items.Select(item => item.Value).OfType<ValueSyntax>().Select(ValueOf).OfType<TomlValue>()]);
+                return new TomlList(
+                    place,
+                    [.. list.Items.Select(item => item.Value).OfType<ValueSyntax>().Select(ValueOf).OfType<TomlValue>()]
+                );
             case InlineTableSyntax inline:
                 var table = new TomlTable(place);
                 AddAll(table, inline.Items.Select(item => item.KeyValue).OfType<KeyValueSyntax>());
@@ -178,12 +194,13 @@ internal sealed class TomlText
         return path.Contains(null) ? null : path.OfType<string>().ToList();
     }
 
-    private static string? NameOf(BareKeyOrStringValueSyntax? key) => key switch
-    {
-        BareKeySyntax bare => bare.Key?.Text?.Trim(),
-        StringValueSyntax text => text.Value,
-        _ => null,
-    };
+    private static string? NameOf(BareKeyOrStringValueSyntax? key) =>
+        key switch
+        {
+            BareKeySyntax bare => bare.Key?.Text?.Trim(),
+            StringValueSyntax text => text.Value,
+            _ => null,
+        };
 
     private bool IsBad(SyntaxNode node) => _badLines.Contains(node.Span.Start.Line);
 

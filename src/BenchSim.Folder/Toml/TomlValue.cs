@@ -23,9 +23,7 @@ internal sealed record TomlTable(SourcePlace Place, Dictionary<string, TomlEntry
 {
     /// <summary>An empty table.</summary>
     public TomlTable(SourcePlace place)
-        : this(place, new Dictionary<string, TomlEntry>(StringComparer.Ordinal))
-    {
-    }
+        : this(place, new Dictionary<string, TomlEntry>(StringComparer.Ordinal)) { }
 }
 
 /// <summary>A key and its value.</summary>

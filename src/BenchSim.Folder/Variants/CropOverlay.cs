@@ -10,7 +10,10 @@ namespace BenchSim.Folder.Variants;
 /// <summary>Lays the [crops.ID] tables of a variant over the rows of crops.csv.</summary>
 internal sealed class CropOverlay(VariantFile variant, SiteDraft site, FaultList faults)
 {
-    private static readonly ImmutableArray<string> Known = [.. FolderReference.ColumnsOf(FolderReference.CropFile).Where(column => column is not "id")];
+    private static readonly ImmutableArray<string> Known =
+    [
+        .. FolderReference.ColumnsOf(FolderReference.CropFile).Where(column => column is not "id"),
+    ];
 
     /// <summary>The rows with the variant's cells in them; a crop that has no row gets one.</summary>
     /// <param name="rows">Rows of crops.csv; empty when there is no such file.</param>
@@ -57,7 +60,10 @@ internal sealed class CropOverlay(VariantFile variant, SiteDraft site, FaultList
             laid[column] = cell;
         }
 
-        return row with { Cells = laid };
+        return row with
+        {
+            Cells = laid,
+        };
     }
 
     // A slip in the name of a crop would make a new crop that lacks everything.
@@ -72,7 +78,10 @@ internal sealed class CropOverlay(VariantFile variant, SiteDraft site, FaultList
         faults.Add(
             id.Place,
             $"there is no crop {Words.Quote(id.Text)}",
-            near is null ? "name one of the built-in library or of crops.csv, or a related crop in the key like" : $"did you mean {Words.Quote(near)}");
+            near is null
+                ? "name one of the built-in library or of crops.csv, or a related crop in the key like"
+                : $"did you mean {Words.Quote(near)}"
+        );
         return false;
     }
 
@@ -80,14 +89,17 @@ internal sealed class CropOverlay(VariantFile variant, SiteDraft site, FaultList
     {
         foreach (var removed in variant.Removed)
         {
-            var users = rows.Where(row => Names(row["benches"], removed.Text) || Names(row["mats"], removed.Text)).Select(row => row["id"].Text).ToArray();
+            var users = rows.Where(row => Names(row["benches"], removed.Text) || Names(row["mats"], removed.Text))
+                .Select(row => row["id"].Text)
+                .ToArray();
             if (users.Length > 0)
             {
                 var shown = users.Length <= 3 ? users : [.. users.Take(2), $"{users.Length - 2} more"];
                 faults.Add(
                     removed.Place,
                     $"the space {Words.Quote(removed.Text)} is removed, but {FolderReference.CropFile} lists it for {Words.List(shown)}",
-                    "give these crops other benches and mats in [crops], or keep the space");
+                    "give these crops other benches and mats in [crops], or keep the space"
+                );
             }
         }
     }

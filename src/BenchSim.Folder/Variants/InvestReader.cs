@@ -12,7 +12,10 @@ internal sealed class InvestReader(CellReader cells)
     private const double MostMoney = 1_000_000_000;
     private const int LongestLife = 60;
 
-    private readonly ImmutableSortedDictionary<string, InvestRange>.Builder _ranges = ImmutableSortedDictionary.CreateBuilder<string, InvestRange>(StringComparer.Ordinal);
+    private readonly ImmutableSortedDictionary<string, InvestRange>.Builder _ranges = ImmutableSortedDictionary.CreateBuilder<
+        string,
+        InvestRange
+    >(StringComparer.Ordinal);
 
     /// <summary>The terms; null when a key that must be there is missing or wrong, and then a fault was added.</summary>
     public InvestTerms? Read(Section section)
@@ -60,8 +63,14 @@ internal sealed class InvestReader(CellReader cells)
     {
         if (section.IsWhole && section.Has("bought_in_share") != section.Has("bought_in_price"))
         {
-            var (given, missing, example) = section.Has("bought_in_share") ? ("bought_in_share", "bought_in_price", "0.60") : ("bought_in_price", "bought_in_share", "\"50 %\"");
-            cells.Faults.Add(section.PlaceOf(given), $"{given} is given but {missing} is not", $"add a line such as {missing} = {example}, or leave both out");
+            var (given, missing, example) = section.Has("bought_in_share")
+                ? ("bought_in_share", "bought_in_price", "0.60")
+                : ("bought_in_price", "bought_in_share", "\"50 %\"");
+            cells.Faults.Add(
+                section.PlaceOf(given),
+                $"{given} is given but {missing} is not",
+                $"add a line such as {missing} = {example}, or leave both out"
+            );
         }
     }
 
@@ -91,7 +100,11 @@ internal sealed class InvestReader(CellReader cells)
         }
         else if (value < low || value > high)
         {
-            cells.Faults.Add(section.PlaceOf(name), $"{name} is {ends[0].Text} to {ends[1].Text}, and {key} lies outside it", $"widen it, or change {key}");
+            cells.Faults.Add(
+                section.PlaceOf(name),
+                $"{name} is {ends[0].Text} to {ends[1].Text}, and {key} lies outside it",
+                $"widen it, or change {key}"
+            );
         }
         else
         {

@@ -31,6 +31,7 @@ internal static class OverlayCells
         faults.Add(
             place,
             $"there is no key {Words.Quote(key)} in {heading}",
-            near is null ? $"the keys here are {Words.List(known)}" : $"did you mean {Words.Quote(near)}");
+            near is null ? $"the keys here are {Words.List(known)}" : $"did you mean {Words.Quote(near)}"
+        );
     }
 }

@@ -13,7 +13,9 @@ internal sealed class PlanOverlay(VariantFile variant, SiteDraft site, CellReade
     private const int MostShift = 365;
 
     private static readonly ImmutableArray<string> Columns =
-        [.. FolderReference.ColumnsOf(FolderReference.PlanFile).Where(column => column is not ("id" or "crop"))];
+    [
+        .. FolderReference.ColumnsOf(FolderReference.PlanFile).Where(column => column is not ("id" or "crop")),
+    ];
 
     private static readonly string[] DateColumns = ["sow", "set_out"];
 
@@ -74,7 +76,11 @@ internal sealed class PlanOverlay(VariantFile variant, SiteDraft site, CellReade
         var days = shift is { } written ? Days(written) : 0;
         if (given.Count == 0 && shift is null && !entry.Entries.ContainsKey("drop"))
         {
-            cells.Faults.Add(entry.Place, "this [[plan]] changes nothing", "add a column of plan.csv with its new value, shift_days = 7, or drop = true");
+            cells.Faults.Add(
+                entry.Place,
+                "this [[plan]] changes nothing",
+                "add a column of plan.csv with its new value, shift_days = 7, or drop = true"
+            );
         }
 
         return new Change(given, days, shift ?? default, isDropped);
@@ -84,7 +90,11 @@ internal sealed class PlanOverlay(VariantFile variant, SiteDraft site, CellReade
     {
         if (key is "id")
         {
-            cells.Faults.Add(value.KeyPlace, "there is no key \"id\" in [[plan]] of a variant: the name of a batch is its luck", "choose lines with batch = \"id\"");
+            cells.Faults.Add(
+                value.KeyPlace,
+                "there is no key \"id\" in [[plan]] of a variant: the name of a batch is its luck",
+                "choose lines with batch = \"id\""
+            );
             return;
         }
 
@@ -94,7 +104,15 @@ internal sealed class PlanOverlay(VariantFile variant, SiteDraft site, CellReade
     // Whole has no negative numbers in a plan; here a week earlier is -7.
     private int Days(Cell cell)
     {
-        if (int.TryParse(cell.Text, System.Globalization.NumberStyles.AllowLeadingSign, System.Globalization.CultureInfo.InvariantCulture, out var days) && Math.Abs((long)days) <= MostShift)
+        if (
+            int.TryParse(
+                cell.Text,
+                System.Globalization.NumberStyles.AllowLeadingSign,
+                System.Globalization.CultureInfo.InvariantCulture,
+                out var days
+            )
+            && Math.Abs((long)days) <= MostShift
+        )
         {
             return days;
         }
@@ -117,8 +135,12 @@ internal sealed class PlanOverlay(VariantFile variant, SiteDraft site, CellReade
             return [];
         }
 
-        var chosen = Enumerable.Range(0, rows.Count)
-            .Where(at => (batch is not { } id || Matches(rows[at]["id"].Text, id.Text)) && (crop is not { } name || string.Equals(rows[at]["crop"].Text, name.Text, StringComparison.Ordinal)))
+        var chosen = Enumerable
+            .Range(0, rows.Count)
+            .Where(at =>
+                (batch is not { } id || Matches(rows[at]["id"].Text, id.Text))
+                && (crop is not { } name || string.Equals(rows[at]["crop"].Text, name.Text, StringComparison.Ordinal))
+            )
             .ToHashSet();
         if (chosen.Count == 0)
         {
@@ -140,13 +162,18 @@ internal sealed class PlanOverlay(VariantFile variant, SiteDraft site, CellReade
             return new Cell(scalar.Text, scalar.Place, key, site.Units);
         }
 
-        cells.Faults.Add(found.Value.Place, $"{key} names nothing", "write one name in quotation marks, and add a [[plan]] for each further one");
+        cells.Faults.Add(
+            found.Value.Place,
+            $"{key} names nothing",
+            "write one name in quotation marks, and add a [[plan]] for each further one"
+        );
         return null;
     }
 
-    private static bool Matches(string id, string selector) => selector.EndsWith('*')
-        ? id.StartsWith(selector[..^1], StringComparison.Ordinal)
-        : string.Equals(id, selector, StringComparison.Ordinal);
+    private static bool Matches(string id, string selector) =>
+        selector.EndsWith('*')
+            ? id.StartsWith(selector[..^1], StringComparison.Ordinal)
+            : string.Equals(id, selector, StringComparison.Ordinal);
 
     private void RefuseNothing(Cell? batch, Cell? crop, List<CsvRow> rows)
     {
@@ -158,14 +185,19 @@ internal sealed class PlanOverlay(VariantFile variant, SiteDraft site, CellReade
         var column = batch is null ? "crop" : "id";
         var cell = batch ?? crop!.Value;
         var known = rows.Select(row => row[column].Text).Distinct(StringComparer.Ordinal).ToArray();
-        var succession = batch is null ? null : known.FirstOrDefault(id => cell.Text.StartsWith(id + "-", StringComparison.Ordinal) && cell.Text[(id.Length + 1)..].All(char.IsAsciiDigit));
+        var succession = batch is null
+            ? null
+            : known.FirstOrDefault(id =>
+                cell.Text.StartsWith(id + "-", StringComparison.Ordinal) && cell.Text[(id.Length + 1)..].All(char.IsAsciiDigit)
+            );
         var near = Spelling.Nearest(cell.Text.TrimEnd('*'), known);
         cells.Faults.Add(
             cell.Place,
             $"no line of the plan has {(batch is null ? "the crop" : "the batch")} {Words.Quote(cell.Text)}{(batch is not null && crop is not null ? $" and the crop {Words.Quote(crop.Value.Text)}" : "")}",
             succession is not null ? $"it is a succession of {Words.Quote(succession)}: all successions of a line change together"
                 : near is null || (batch is not null && crop is not null) ? "name one of plan.csv"
-                : $"did you mean {Words.Quote(near)}");
+                : $"did you mean {Words.Quote(near)}"
+        );
     }
 
     // The row's own place becomes that of the entry: what planning finds wrong with the batch now comes from the variant.
@@ -190,7 +222,10 @@ internal sealed class PlanOverlay(VariantFile variant, SiteDraft site, CellReade
             laid["id"] = id with { Place = entry.Place };
         }
 
-        return row with { Cells = laid };
+        return row with
+        {
+            Cells = laid,
+        };
     }
 
     private sealed record Change(List<Cell> Cells, int Days, Cell Shift, bool IsDropped);

@@ -23,8 +23,14 @@ internal sealed class SiteOverlay(VariantFile variant, FaultList faults)
         {
             var below = laid.Entries.GetValueOrDefault(key);
             laid.Entries[key] = key is "house" or "space"
-                ? entry with { Value = OverList(below?.Value, entry.Value) }
-                : entry with { Value = OverSection(key, below?.Value, entry.Value) };
+                ? entry with
+                {
+                    Value = OverList(below?.Value, entry.Value),
+                }
+                : entry with
+                {
+                    Value = OverSection(key, below?.Value, entry.Value),
+                };
         }
 
         Remove(laid);
@@ -33,7 +39,9 @@ internal sealed class SiteOverlay(VariantFile variant, FaultList faults)
 
     // A weather of another kind has other keys.
     private static TomlValue OverSection(string key, TomlValue? below, TomlValue above) =>
-        below is TomlTable old && above is TomlTable change && !(key is "weather" && change.Entries.ContainsKey("kind")) ? Over(old, change) : above;
+        below is TomlTable old && above is TomlTable change && !(key is "weather" && change.Entries.ContainsKey("kind"))
+            ? Over(old, change)
+            : above;
 
     // Houses and spaces that are there take the keys given, in their place in the order; new ones come last.
     private static TomlValue OverList(TomlValue? below, TomlValue above)
@@ -47,7 +55,9 @@ internal sealed class SiteOverlay(VariantFile variant, FaultList faults)
         var mended = new HashSet<int>();
         foreach (var item in change.Items)
         {
-            var at = IdOf(item) is { } id ? items.FindIndex(0, old.Items.Count, each => string.Equals(IdOf(each), id, StringComparison.Ordinal)) : -1;
+            var at = IdOf(item) is { } id
+                ? items.FindIndex(0, old.Items.Count, each => string.Equals(IdOf(each), id, StringComparison.Ordinal))
+                : -1;
             if (at >= 0 && mended.Add(at))
             {
                 items[at] = Over((TomlTable)items[at], (TomlTable)item);
@@ -100,14 +110,16 @@ internal sealed class SiteOverlay(VariantFile variant, FaultList faults)
                 faults.Add(
                     removed.Place,
                     $"there is no house or space {Words.Quote(removed.Text)} to remove",
-                    near is null ? $"the houses and spaces are {Words.List(known)}" : $"did you mean {Words.Quote(near)}");
+                    near is null ? $"the houses and spaces are {Words.List(known)}" : $"did you mean {Words.Quote(near)}"
+                );
             }
             else if (ItemsOf(laid, "space").FirstOrDefault(space => IsLeftIn(space, removed.Text)) is { } left)
             {
                 faults.Add(
                     removed.Place,
                     $"the house {Words.Quote(removed.Text)} is removed, but the space {Words.Quote(IdOf(left) ?? "")} is in it",
-                    "remove that space too, or put it into another house");
+                    "remove that space too, or put it into another house"
+                );
             }
         }
 
@@ -116,7 +128,9 @@ internal sealed class SiteOverlay(VariantFile variant, FaultList faults)
     }
 
     private bool IsLeftIn(TomlValue space, string house) =>
-        space is TomlTable table && string.Equals(TextOf(table, "house"), house, StringComparison.Ordinal) && !variant.Removes(IdOf(table) ?? "");
+        space is TomlTable table
+        && string.Equals(TextOf(table, "house"), house, StringComparison.Ordinal)
+        && !variant.Removes(IdOf(table) ?? "");
 
     private void Take(TomlTable laid, string kind)
     {

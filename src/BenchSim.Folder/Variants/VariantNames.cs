@@ -13,10 +13,14 @@ internal static class VariantNames
     {
         try
         {
-            return [.. Directory.EnumerateFiles(Path.Combine(directory, FolderReference.VariantFolder))
-                .Where(path => path.EndsWith(Ending, StringComparison.Ordinal))
-                .Select(path => Path.GetFileName(path)[..^Ending.Length])
-                .Order(StringComparer.Ordinal)];
+            return
+            [
+                .. Directory
+                    .EnumerateFiles(Path.Combine(directory, FolderReference.VariantFolder))
+                    .Where(path => path.EndsWith(Ending, StringComparison.Ordinal))
+                    .Select(path => Path.GetFileName(path)[..^Ending.Length])
+                    .Order(StringComparer.Ordinal),
+            ];
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
@@ -37,6 +41,7 @@ internal static class VariantNames
             $"there is no variant {Words.Quote(name)}",
             near is not null ? $"did you mean {Words.Quote(near)}"
                 : known.Length > 0 ? $"the variants of this folder are {Words.List(known)}"
-                : "write it as a file NAME.toml in the folder variants");
+                : "write it as a file NAME.toml in the folder variants"
+        );
     }
 }

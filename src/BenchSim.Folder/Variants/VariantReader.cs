@@ -8,7 +8,20 @@ namespace BenchSim.Folder.Variants;
 /// <summary>Reads a variant file into its parts. Values stay text: the readers of site.toml, crops.csv and plan.csv turn them into things.</summary>
 internal sealed class VariantReader(FaultList faults, IReadOnlyList<string> variantNames)
 {
-    private static readonly string[] Inheriting = ["include", "includes", "import", "extends", "inherit", "inherits", "base", "parent", "variant", "variants", "with"];
+    private static readonly string[] Inheriting =
+    [
+        "include",
+        "includes",
+        "import",
+        "extends",
+        "inherit",
+        "inherits",
+        "base",
+        "parent",
+        "variant",
+        "variants",
+        "with",
+    ];
 
     // Every variant is played on the luck and the days of the base, and its numbers are read as those of site.toml are.
     private static readonly (string Section, string Key, string Why)[] Fixed =
@@ -51,12 +64,16 @@ internal sealed class VariantReader(FaultList faults, IReadOnlyList<string> vari
     private void RefuseKey(string key, TomlEntry entry)
     {
         var names = entry.Value is TomlList list ? list.Items : [entry.Value];
-        if (Inheriting.Contains(key, StringComparer.OrdinalIgnoreCase) || names.OfType<TomlScalar>().Any(name => variantNames.Contains(NameOnly(name.Text), StringComparer.Ordinal)))
+        if (
+            Inheriting.Contains(key, StringComparer.OrdinalIgnoreCase)
+            || names.OfType<TomlScalar>().Any(name => variantNames.Contains(NameOnly(name.Text), StringComparer.Ordinal))
+        )
         {
             faults.Add(
                 entry.KeyPlace,
                 $"there is no key {Words.Quote(key)} in a variant: a variant lies on the base folder alone, never on a variant",
-                "copy the lines you need from the other file");
+                "copy the lines you need from the other file"
+            );
             return;
         }
 
@@ -67,7 +84,8 @@ internal sealed class VariantReader(FaultList faults, IReadOnlyList<string> vari
             $"there is no key {Words.Quote(key)} in a variant",
             elsewhere.Length > 0 ? $"it belongs in {Words.List(elsewhere, "or")}"
                 : near is not null ? $"did you mean {Words.Quote(near)}"
-                : $"the keys here are {Words.List(FolderReference.VariantRootKeys)}");
+                : $"the keys here are {Words.List(FolderReference.VariantRootKeys)}"
+        );
     }
 
     private static string NameOnly(string text) =>
@@ -98,7 +116,11 @@ internal sealed class VariantReader(FaultList faults, IReadOnlyList<string> vari
 
         if (entry.Value is not TomlList list)
         {
-            faults.Add(entry.Value.Place, "remove is not a list", "write a list of ids such as remove = [\"overflow-bench\", \"overflow\"]");
+            faults.Add(
+                entry.Value.Place,
+                "remove is not a list",
+                "write a list of ids such as remove = [\"overflow-bench\", \"overflow\"]"
+            );
             return [];
         }
 
@@ -132,7 +154,11 @@ internal sealed class VariantReader(FaultList faults, IReadOnlyList<string> vari
             }
             else
             {
-                faults.Add(value.KeyPlace, $"{Words.Quote(crop)} in [crops] is not a crop with its columns", "write [crops.tomato] with the columns of crops.csv below it");
+                faults.Add(
+                    value.KeyPlace,
+                    $"{Words.Quote(crop)} in [crops] is not a crop with its columns",
+                    "write [crops.tomato] with the columns of crops.csv below it"
+                );
             }
         }
 

@@ -14,10 +14,12 @@ internal sealed record LevelProblem(SowingChoice[][] Choices, long[][] Fixed, lo
     public long Over(IReadOnlyList<int> chosen)
     {
         long over = 0;
-        for (int group = 0; group < Room.Length; group++)
+        for (var group = 0; group < Room.Length; group++)
         {
-            for (int day = 0; day < Room[group].Length; day++)
+            for (var day = 0; day < Room[group].Length; day++)
+            {
                 over += Math.Max(0, Load(chosen, group, day) - Room[group][day]);
+            }
         }
 
         return over;
@@ -26,18 +28,24 @@ internal sealed record LevelProblem(SowingChoice[][] Choices, long[][] Fixed, lo
     /// <summary>Load of a group on a day.</summary>
     public long Load(IReadOnlyList<int> chosen, int group, int day)
     {
-        long load = Fixed[group][day];
-        for (int batch = 0; batch < Choices.Length; batch++)
+        var load = Fixed[group][day];
+        for (var batch = 0; batch < Choices.Length; batch++)
+        {
             load += Choices[batch][chosen[batch]].Load[group][day];
+        }
+
         return load;
     }
 
     /// <summary>Days of shift in all.</summary>
     public int Shift(IReadOnlyList<int> chosen)
     {
-        int days = 0;
-        for (int batch = 0; batch < Choices.Length; batch++)
+        var days = 0;
+        for (var batch = 0; batch < Choices.Length; batch++)
+        {
             days += Math.Abs(Choices[batch][chosen[batch]].Shift);
+        }
+
         return days;
     }
 

@@ -19,25 +19,32 @@ internal static class Leveller
     /// <exception cref="OperationCanceledException">Stopped.</exception>
     public static LevelSolution Solve(LevelProblem problem, double effort, CancellationToken cancel)
     {
-        int[] planned = problem.AsPlanned();
+        var planned = problem.AsPlanned();
         if (problem.Over(planned) == 0 || problem.Choices.All(choices => choices.Length == 1))
+        {
             return new LevelSolution(planned, problem.Over(planned), 0, true, true);
+        }
 
         var draft = new Draft(problem);
         draft.Hint(planned);
         draft.MinimizeOver();
-        Found least = draft.Search(effort, cancel);
+        var least = draft.Search(effort, cancel);
 
         // What the solver has before it found anything is no worse than the plan itself.
-        int[] best = least.Chosen is { } found && problem.Over(found) < problem.Over(planned) ? found : planned;
+        var best = least.Chosen is { } found && problem.Over(found) < problem.Over(planned) ? found : planned;
         if (problem.Over(best) == problem.Over(planned))
+        {
             return new LevelSolution(planned, least.Bound, 0, least.IsProved, true);
+        }
 
         draft.Hint(best);
         draft.MinimizeShift(problem.Over(best));
-        Found shortest = draft.Search(effort, cancel);
+        var shortest = draft.Search(effort, cancel);
         if (shortest.Chosen is { } nearer && problem.Over(nearer) <= problem.Over(best) && problem.Shift(nearer) <= problem.Shift(best))
+        {
             best = nearer;
+        }
+
         return new LevelSolution(best, least.Bound, (int)shortest.Bound, least.IsProved, shortest.IsProved);
     }
 
@@ -55,27 +62,40 @@ internal static class Leveller
         public Draft(LevelProblem problem)
         {
             _problem = problem;
-            _isChosen = [.. problem.Choices.Select((choices, batch) => choices.Select((_, at) => _model.NewBoolVar(Name("sown", batch, at))).ToArray())];
-            foreach (BoolVar[] ofBatch in _isChosen)
-                _model.AddExactlyOne(ofBatch);
-            for (int group = 0; group < problem.Room.Length; group++)
+            _isChosen =
+            [
+                .. problem.Choices.Select(
+                    (choices, batch) => choices.Select((_, at) => _model.NewBoolVar(Name("sown", batch, at))).ToArray()
+                ),
+            ];
+            foreach (var ofBatch in _isChosen)
             {
-                for (int day = 0; day < problem.Room[group].Length; day++)
+                _model.AddExactlyOne(ofBatch);
+            }
+
+            for (var group = 0; group < problem.Room.Length; group++)
+            {
+                for (var day = 0; day < problem.Room[group].Length; day++)
+                {
                     _unavoidable += AddDay(group, day);
+                }
             }
 
             _shift = LinearExpr.WeightedSum(
                 _isChosen.SelectMany(ofBatch => ofBatch).ToArray(),
-                problem.Choices.SelectMany(choices => choices).Select(choice => (long)Math.Abs(choice.Shift)).ToArray());
+                problem.Choices.SelectMany(choices => choices).Select(choice => (long)Math.Abs(choice.Shift)).ToArray()
+            );
         }
 
         public void Hint(int[] chosen)
         {
             _model.ClearHints();
-            for (int batch = 0; batch < _isChosen.Length; batch++)
+            for (var batch = 0; batch < _isChosen.Length; batch++)
             {
-                for (int at = 0; at < _isChosen[batch].Length; at++)
+                for (var at = 0; at < _isChosen[batch].Length; at++)
+                {
                     _model.AddHint(_isChosen[batch][at], at == chosen[batch]);
+                }
             }
         }
 
@@ -96,15 +116,21 @@ internal static class Leveller
             {
                 StringParameters = string.Create(
                     CultureInfo.InvariantCulture,
-                    $"num_workers:1 interleave_search:false random_seed:1 catch_sigint_signal:false max_deterministic_time:{effort}"),
+                    $"num_workers:1 interleave_search:false random_seed:1 catch_sigint_signal:false max_deterministic_time:{effort}"
+                ),
             };
-            using CancellationTokenRegistration stop = cancel.Register(solver.StopSearch);
-            CpSolverStatus status = solver.Solve(_model);
+            using var stop = cancel.Register(solver.StopSearch);
+            var status = solver.Solve(_model);
             cancel.ThrowIfCancellationRequested();
             if (status == CpSolverStatus.ModelInvalid)
+            {
                 throw new InvalidOperationException("The solver refused the levelling as badly put.");
+            }
+
             if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
+            {
                 return new Found(null, 0, false);
+            }
 
             // Objectives are whole numbers, so a bound may be rounded up.
             return new Found(Chosen(solver), (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6), status == CpSolverStatus.Optimal);
@@ -115,17 +141,17 @@ internal static class Leveller
         // What a choice takes above the least of its batch is what matters; a day that has room for anything, or that nothing can change, needs no variable.
         private long AddDay(int group, int day)
         {
-            long least = _problem.Fixed[group][day];
-            long most = least;
+            var least = _problem.Fixed[group][day];
+            var most = least;
             var variables = new List<BoolVar>();
             var extra = new List<long>();
-            for (int batch = 0; batch < _problem.Choices.Length; batch++)
+            for (var batch = 0; batch < _problem.Choices.Length; batch++)
             {
                 long[] loads = [.. _problem.Choices[batch].Select(choice => choice.Load[group][day])];
-                long low = loads.Min();
+                var low = loads.Min();
                 least += low;
                 most += loads.Max();
-                for (int at = 0; at < loads.Length; at++)
+                for (var at = 0; at < loads.Length; at++)
                 {
                     if (loads[at] > low)
                     {
@@ -135,15 +161,20 @@ internal static class Leveller
                 }
             }
 
-            long room = _problem.Room[group][day];
+            var room = _problem.Room[group][day];
             if (most <= room)
+            {
                 return 0;
-            long always = Math.Max(0, least - room);
+            }
+
+            var always = Math.Max(0, least - room);
             if (variables.Count == 0)
+            {
                 return always;
+            }
 
             // always + over >= least + extra - room
-            IntVar over = _model.NewIntVar(0, most - room - always, Name("over", group, day));
+            var over = _model.NewIntVar(0, most - room - always, Name("over", group, day));
             _model.Add(LinearExpr.WeightedSum(variables, extra) - over <= room - least + always);
             _over.Add(over);
             return always;

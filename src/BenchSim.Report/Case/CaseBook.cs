@@ -20,8 +20,8 @@ internal static class CaseBook
     public static byte[] Write(CaseInput input, IReadOnlyList<ReportInput> inputs)
     {
         CaseInput.Check(input);
-        Scenario scenario = input.Base.Plan.Scenario;
-        string title = $"Case report: {PlainText.Short(scenario.Name, 80)}";
+        var scenario = input.Base.Plan.Scenario;
+        var title = $"Case report: {PlainText.Short(scenario.Name, 80)}";
         using var book = new PdfBook(title);
         var flow = new PdfFlow(book, input.Paper == CasePaper.Letter ? PaperSize.Letter : PaperSize.A4, title, TextPoints);
         flow.Title(title);
@@ -38,34 +38,50 @@ internal static class CaseBook
 
     private static void Front(PdfFlow flow, CaseInput input)
     {
-        StudyResult study = input.Base;
-        flow.Small($"{Dates.Full(study.Plan.FirstDay)} to {Dates.Full(study.Plan.LastDay)} · {Numbers.Count(study.Batches.Length, "batch", "batches")} · "
-            + $"{Numbers.Count(study.PlantsWanted, "plant", "plants")} wanted · {Numbers.Count(study.Seasons, "season", "seasons")} played{(input.Comparison is null ? "" : " of each")} · made with BenchSim");
+        var study = input.Base;
+        flow.Small(
+            $"{Dates.Full(study.Plan.FirstDay)} to {Dates.Full(study.Plan.LastDay)} · {Numbers.Count(study.Batches.Length, "batch", "batches")} · "
+                + $"{Numbers.Count(study.PlantsWanted, "plant", "plants")} wanted · {Numbers.Count(study.Seasons, "season", "seasons")} played{(input.Comparison is null ? "" : " of each")} · made with BenchSim"
+        );
         flow.Heading("1. Question and answer");
         flow.Paragraph("Question: " + CaseWords.Question(input));
         var verdict = Verdict.Of(study);
         if (input.Variant is { } variant)
+        {
             Compared(flow, input, variant);
+        }
         else
         {
             flow.Paragraph("Answer: " + verdict.Headline, isBold: true);
-            foreach (string sentence in verdict.Sentences.Take(MostFindings))
+            foreach (var sentence in verdict.Sentences.Take(MostFindings))
+            {
                 flow.Point(sentence);
+            }
         }
 
         flow.Space(1.5);
         if (input.Note is { } note)
+        {
             flow.Small(PlainText.Short(note, 500));
+        }
     }
 
     private static void Compared(PdfFlow flow, CaseInput input, VariantResult variant)
     {
         flow.Paragraph("Answer: " + CompareSentences.Fits(variant.Name, variant.Fits, input.Base.Seasons), isBold: true);
-        flow.Point($"Without it the plan fits in {Numbers.OfSeasons(input.Base.Fits)}; with it in {Numbers.OfSeasons(input.Changed!.Fits)}.");
-        foreach (MeasureChange change in variant.Changes.Where(change => change.IsReal && change.Measure.Kind != MeasureKind.MeanHeld).Take(5))
+        flow.Point(
+            $"Without it the plan fits in {Numbers.OfSeasons(input.Base.Fits)}; with it in {Numbers.OfSeasons(input.Changed!.Fits)}."
+        );
+        foreach (var change in variant.Changes.Where(change => change.IsReal && change.Measure.Kind != MeasureKind.MeanHeld).Take(5))
+        {
             flow.Point(CaseWords.Real(change));
+        }
+
         if (!variant.Changes.Any(change => change.IsReal))
+        {
             flow.Point("No other difference can be told from luck.");
+        }
+
         if (input.Money is { } money)
         {
             flow.Point(InvestSentences.Headline(money));
@@ -73,7 +89,9 @@ internal static class CaseBook
         }
 
         flow.Space(1.5);
-        flow.Small($"All differences are means of {Numbers.Count(input.Base.Seasons, "season", "seasons")} of each on the same luck. With 95 % confidence the intervals "
-            + $"of all {Numbers.Whole(input.Comparison!.Comparisons)} differences compared hold at once (section 5).");
+        flow.Small(
+            $"All differences are means of {Numbers.Count(input.Base.Seasons, "season", "seasons")} of each on the same luck. With 95 % confidence the intervals "
+                + $"of all {Numbers.Whole(input.Comparison!.Comparisons)} differences compared hold at once (section 5)."
+        );
     }
 }

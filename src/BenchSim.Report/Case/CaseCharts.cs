@@ -18,27 +18,52 @@ internal static class CaseCharts
     /// <summary>Writes the section.</summary>
     public static void Write(PdfFlow flow, CaseInput input)
     {
-        (SpaceResult? Without, SpaceResult? With)[] all = Pairs(input);
-        (SpaceResult? Without, SpaceResult? With)[] shown = [.. all.OrderByDescending(Waited).Take(MostSpaces).OrderBy(pair => Array.IndexOf(all, pair))];
+        var all = Pairs(input);
+        (SpaceResult? Without, SpaceResult? With)[] shown =
+        [
+            .. all.OrderByDescending(Waited).Take(MostSpaces).OrderBy(pair => Array.IndexOf(all, pair)),
+        ];
         flow.KeepTogether(30 + LeastRowMm + CaptionMm);
         flow.Heading(input.Comparison is null ? "3. The spaces through the season" : "3. With and without: the spaces through the season");
-        string side = input.Comparison is null ? "" : $" Left: without; right: with {CaseWords.Name(input.Variant!.Name)}.";
-        flow.Drawing(5, (sheet, left, top) => OccupancyDrawing.Legend(sheet, left, top, flow.WidthMm),
-            $"Trays by day, in places. Wanted is what the plan would take if there were no limit.{side} Below each: most places there are, and the median of {Numbers.Count(input.Base.Seasons, "season", "seasons")}, eight seasons of ten in brackets.");
-        double row = Math.Clamp((DrawingsMm / shown.Length) - CaptionMm, LeastRowMm, MostRowMm);
+        var side = input.Comparison is null ? "" : $" Left: without; right: with {CaseWords.Name(input.Variant!.Name)}.";
+        flow.Drawing(
+            5,
+            (sheet, left, top) => OccupancyDrawing.Legend(sheet, left, top, flow.WidthMm),
+            $"Trays by day, in places. Wanted is what the plan would take if there were no limit.{side} Below each: most places there are, and the median of {Numbers.Count(input.Base.Seasons, "season", "seasons")}, eight seasons of ten in brackets."
+        );
+        var row = Math.Clamp((DrawingsMm / shown.Length) - CaptionMm, LeastRowMm, MostRowMm);
         var dates = new Dates(input.Base.Plan);
-        foreach ((SpaceResult? without, SpaceResult? with) in shown)
+        foreach ((var without, var with) in shown)
         {
             var drawing = new OccupancyDrawing(dates, new[] { without, with }.OfType<SpaceResult>());
-            string name = PlainText.Short((without ?? with)!.Space.Name, 80);
-            flow.Drawing(row, (sheet, left, top) => Draw(sheet, drawing, name, without, with, input.Comparison is not null, left, top, flow.WidthMm, row), Reading(input, without, with));
+            var name = PlainText.Short((without ?? with)!.Space.Name, 80);
+            flow.Drawing(
+                row,
+                (sheet, left, top) => Draw(sheet, drawing, name, without, with, input.Comparison is not null, left, top, flow.WidthMm, row),
+                Reading(input, without, with)
+            );
         }
 
         if (all.Length > shown.Length)
-            flow.Small($"Not drawn: {Numbers.Count(all.Length - shown.Length, "space", "spaces")} with less waiting, {string.Join(", ", all.Except(shown).Take(6).Select(pair => PlainText.Short((pair.Without ?? pair.With)!.Space.Name, 30)))}.");
+        {
+            flow.Small(
+                $"Not drawn: {Numbers.Count(all.Length - shown.Length, "space", "spaces")} with less waiting, {string.Join(", ", all.Except(shown).Take(6).Select(pair => PlainText.Short((pair.Without ?? pair.With)!.Space.Name, 30)))}."
+            );
+        }
     }
 
-    private static void Draw(PdfSheet sheet, OccupancyDrawing drawing, string name, SpaceResult? without, SpaceResult? with, bool isCompared, double left, double top, double width, double height)
+    private static void Draw(
+        PdfSheet sheet,
+        OccupancyDrawing drawing,
+        string name,
+        SpaceResult? without,
+        SpaceResult? with,
+        bool isCompared,
+        double left,
+        double top,
+        double width,
+        double height
+    )
     {
         if (!isCompared)
         {
@@ -46,7 +71,7 @@ internal static class CaseCharts
             return;
         }
 
-        double half = (width - 4) / 2;
+        var half = (width - 4) / 2;
         drawing.Draw(sheet, "without: " + name, without, left, top, half, height);
         drawing.Draw(sheet, "with: " + name, with, left + half + 4, top, half, height);
     }
@@ -55,7 +80,10 @@ internal static class CaseCharts
     private static (SpaceResult? Without, SpaceResult? With)[] Pairs(CaseInput input)
     {
         if (input.Changed is not { } changed)
+        {
             return [.. input.Base.Spaces.Select(space => ((SpaceResult?)space, (SpaceResult?)null))];
+        }
+
         var others = changed.Spaces.ToDictionary(space => space.Space.Id, StringComparer.Ordinal);
         var known = input.Base.Spaces.Select(space => space.Space.Id).ToHashSet(StringComparer.Ordinal);
         return
@@ -65,14 +93,21 @@ internal static class CaseCharts
         ];
     }
 
-    private static double Waited((SpaceResult? Without, SpaceResult? With) pair) => Math.Max(pair.Without?.WaitedDays.Mean ?? 0, pair.With?.WaitedDays.Mean ?? 0);
+    private static double Waited((SpaceResult? Without, SpaceResult? With) pair) =>
+        Math.Max(pair.Without?.WaitedDays.Mean ?? 0, pair.With?.WaitedDays.Mean ?? 0);
 
     private static string Reading(CaseInput input, SpaceResult? without, SpaceResult? with)
     {
         if (input.Comparison is null)
+        {
             return $"{Words(without!)}.";
+        }
+
         if (without is null || with is null)
+        {
             return without is null ? $"Not there without; with: {Words(with!)}." : $"Without: {Words(without)}; with: not there.";
+        }
+
         return $"Without: {Words(without)}. With: {Places(with)} places, {Wanted(with)} wanted, {Spreads.Cell(with.Peak)} held at the peak, {Spreads.Cell(with.WaitedDays)} tray-days waited.";
     }
 

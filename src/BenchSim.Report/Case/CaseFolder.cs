@@ -34,7 +34,7 @@ public static class CaseFolder
         InputNames.Check(inputs);
         ArgumentException.ThrowIfNullOrWhiteSpace(directory);
         cancel.ThrowIfCancellationRequested();
-        byte[] pdf = CaseBook.Write(input, inputs);
+        var pdf = CaseBook.Write(input, inputs);
         Files(directory).Write(inputs, folder => folder.Save(FileName, pdf), cancel);
     }
 

@@ -42,16 +42,32 @@ public sealed record CaseInput
     internal static void Check(CaseInput input)
     {
         if ((input.Changed is null) != (input.Comparison is null) || (input.Comparison is null && input.Money is not null))
+        {
             throw new ArgumentException("A comparison goes with the plan that has the change, and money with a comparison.", nameof(input));
+        }
+
         if (input.Comparison is not { } comparison)
+        {
             return;
-        StudyResult study = input.Base;
-        if (comparison.Variants.Length != 1 || comparison.Seasons != study.Seasons || input.Changed!.Seasons != study.Seasons || comparison.Seed != study.Seed || input.Changed.Seed != study.Seed)
+        }
+
+        var study = input.Base;
+        if (
+            comparison.Variants.Length != 1
+            || comparison.Seasons != study.Seasons
+            || input.Changed!.Seasons != study.Seasons
+            || comparison.Seed != study.Seed
+            || input.Changed.Seed != study.Seed
+        )
+        {
             throw new ArgumentException("One variant, on the seasons and the seed of the base.", nameof(input));
+        }
 
         // The same plan on the same luck has the same answer; two answers in one report would be worse than none.
-        FitChange fits = comparison.Variants[0].Fits;
+        var fits = comparison.Variants[0].Fits;
         if (fits.Base.Hits != study.Fits.Hits || fits.Variant.Hits != input.Changed.Fits.Hits)
+        {
             throw new ArgumentException("The comparison and the plans were not played on the same luck.", nameof(input));
+        }
     }
 }

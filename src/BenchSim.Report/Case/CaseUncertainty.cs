@@ -14,67 +14,102 @@ internal static class CaseUncertainty
     /// <summary>Writes the section.</summary>
     public static void Write(PdfFlow flow, CaseInput input)
     {
-        string seasons = Numbers.Count(input.Base.Seasons, "season", "seasons");
+        var seasons = Numbers.Count(input.Base.Seasons, "season", "seasons");
         flow.KeepTogether(45);
         flow.Heading("5. Uncertainty");
         if (input.Comparison is { } comparison)
         {
             flow.Table(
-                [new($"Means of {seasons} of each", 4), new("Without", 2, TextSide.Right), new("With", 2, TextSide.Right), new("Difference", 2, TextSide.Right), new("Interval", 3, TextSide.Right)],
+                [
+                    new($"Means of {seasons} of each", 4),
+                    new("Without", 2, TextSide.Right),
+                    new("With", 2, TextSide.Right),
+                    new("Difference", 2, TextSide.Right),
+                    new("Interval", 3, TextSide.Right),
+                ],
                 Differences(input.Variant!),
-                isSmall: true);
-            flow.Small($"Each interval allows for all {Numbers.Whole(comparison.Comparisons)} comparisons (Bonferroni), so that with {Numbers.Percent(comparison.Confidence)} % confidence every one holds at once: Newcombe's paired interval for the chance, Student's interval of the mean difference, season by season, for the rest. "
-                + "An interval that holds 0 says that no difference can be told.");
+                isSmall: true
+            );
+            flow.Small(
+                $"Each interval allows for all {Numbers.Whole(comparison.Comparisons)} comparisons (Bonferroni), so that with {Numbers.Percent(comparison.Confidence)} % confidence every one holds at once: Newcombe's paired interval for the chance, Student's interval of the mean difference, season by season, for the rest. "
+                    + "An interval that holds 0 says that no difference can be told."
+            );
         }
 
         Spread(flow, input, seasons);
         flow.Heading("What the figures leave out", 2);
-        foreach (string sentence in Verdict.Of(input.Base).LeavesOut)
+        foreach (var sentence in Verdict.Of(input.Base).LeavesOut)
+        {
             flow.Point(sentence);
-        flow.Point("Pests, disease, breakdowns, sickness of people and the market are left out. Seasons played are not seasons to come: they show what follows from the files that were played.");
+        }
+
+        flow.Point(
+            "Pests, disease, breakdowns, sickness of people and the market are left out. Seasons played are not seasons to come: they show what follows from the files that were played."
+        );
     }
 
     private static IEnumerable<IReadOnlyList<string>> Differences(VariantResult variant)
     {
-        FitChange fits = variant.Fits;
+        var fits = variant.Fits;
         yield return
         [
-            "chance that the plan fits, %", CompareFigures.Points(fits.Base.Share), CompareFigures.Points(fits.Variant.Share), CompareFigures.SignedPoints(fits.Difference),
+            "chance that the plan fits, %",
+            CompareFigures.Points(fits.Base.Share),
+            CompareFigures.Points(fits.Variant.Share),
+            CompareFigures.SignedPoints(fits.Difference),
             $"{CompareFigures.SignedPoints(fits.Low)} to {CompareFigures.SignedPoints(fits.High)}",
         ];
-        foreach (MeasureChange change in variant.Changes)
+        foreach (var change in variant.Changes)
         {
-            Measure measure = change.Measure;
-            int decimals = CompareFigures.Decimals(change);
-            bool isSaid = measure.Kind == MeasureKind.EnergyCost || measure.Name.Contains(measure.Unit, StringComparison.Ordinal);
-            string unit = isSaid ? "" : $", {PlainText.Short(measure.Unit, 20)}";
+            var measure = change.Measure;
+            var decimals = CompareFigures.Decimals(change);
+            var isSaid = measure.Kind == MeasureKind.EnergyCost || measure.Name.Contains(measure.Unit, StringComparison.Ordinal);
+            var unit = isSaid ? "" : $", {PlainText.Short(measure.Unit, 20)}";
             yield return
             [
-                PlainText.Short(measure.Name, 60) + unit, CompareFigures.Amount(measure, change.Base, decimals), CompareFigures.Amount(measure, change.Variant, decimals),
-                CompareFigures.Signed(measure, change.Difference, decimals), CompareFigures.Interval(change) ?? "–",
+                PlainText.Short(measure.Name, 60) + unit,
+                CompareFigures.Amount(measure, change.Base, decimals),
+                CompareFigures.Amount(measure, change.Variant, decimals),
+                CompareFigures.Signed(measure, change.Difference, decimals),
+                CompareFigures.Interval(change) ?? "–",
             ];
         }
     }
 
     private static void Spread(PdfFlow flow, CaseInput input, string seasons)
     {
-        string first = $"Mean of {seasons}";
+        var first = $"Mean of {seasons}";
         if (input.Changed is not { } changed)
         {
             flow.Table(
                 [new("Figure", 4), new($"{first} (95 % interval)", 4, TextSide.Right), new("8 seasons of 10", 3, TextSide.Right)],
                 Figures(input).Select(row => new[] { row.Name, Mean(row.Figure(input.Base)), Range(row.Figure(input.Base)) }),
-                isSmall: true);
+                isSmall: true
+            );
             return;
         }
 
         flow.Table(
             [
-                new("Figure", 5), new($"Without: mean of {seasons} (95 % interval)", 5, TextSide.Right), new("8 seasons of 10", 4, TextSide.Right),
-                new($"With: mean of {seasons} (95 % interval)", 5, TextSide.Right), new("8 seasons of 10", 4, TextSide.Right),
+                new("Figure", 5),
+                new($"Without: mean of {seasons} (95 % interval)", 5, TextSide.Right),
+                new("8 seasons of 10", 4, TextSide.Right),
+                new($"With: mean of {seasons} (95 % interval)", 5, TextSide.Right),
+                new("8 seasons of 10", 4, TextSide.Right),
             ],
-            Figures(input).Select(row => new[] { row.Name, Mean(row.Figure(input.Base)), Range(row.Figure(input.Base)), Mean(row.Figure(changed)), Range(row.Figure(changed)) }),
-            isSmall: true);
+            Figures(input)
+                .Select(row =>
+                    new[]
+                    {
+                        row.Name,
+                        Mean(row.Figure(input.Base)),
+                        Range(row.Figure(input.Base)),
+                        Mean(row.Figure(changed)),
+                        Range(row.Figure(changed)),
+                    }
+                ),
+            isSmall: true
+        );
     }
 
     private static IEnumerable<(string Name, Func<StudyResult, Estimate?> Figure)> Figures(CaseInput input)
@@ -85,22 +120,29 @@ internal static class CaseUncertainty
         yield return ("late plant-days, every late day counted", result => result.LatePlantDays);
         yield return ("trays past their best, for whatever reason", result => result.OverHeld);
         yield return ("hours of work", result => result.Work.Hours);
-        var houses = input.Base.Houses.Concat(input.Changed?.Houses ?? []).Where(house => house.Fuel is not null).DistinctBy(house => house.House.Id, StringComparer.Ordinal);
-        foreach (House house in houses.Take(MostHouses).Select(result => result.House))
+        var houses = input
+            .Base.Houses.Concat(input.Changed?.Houses ?? [])
+            .Where(house => house.Fuel is not null)
+            .DistinctBy(house => house.House.Id, StringComparer.Ordinal);
+        foreach (var house in houses.Take(MostHouses).Select(result => result.House))
         {
             var measure = new FuelMeasure(house.Heat!.Fuel, input.Base.Plan.Scenario.Units);
-            yield return (
-                $"fuel of {CaseWords.Name(house.Name)}, {measure.Plural}",
-                result => result.Houses.FirstOrDefault(other => string.Equals(other.House.Id, house.Id, StringComparison.Ordinal))?.Fuel is { } fuel ? measure.Of(fuel) : null);
+            yield return ($"fuel of {CaseWords.Name(house.Name)}, {measure.Plural}", result =>
+                result.Houses.FirstOrDefault(other => string.Equals(other.House.Id, house.Id, StringComparison.Ordinal))?.Fuel is { } fuel
+                    ? measure.Of(fuel)
+                    : null
+            );
         }
     }
 
-    private static string Mean(Estimate? figure) => figure switch
-    {
-        null => "–",
-        { } estimate when double.IsNaN(estimate.HalfWidth) => Numbers.Short(estimate.Mean),
-        { } estimate => $"{Numbers.Short(estimate.Mean)} ({Spreads.MeanRange(estimate, Numbers.Short)})",
-    };
+    private static string Mean(Estimate? figure) =>
+        figure switch
+        {
+            null => "–",
+            { } estimate when double.IsNaN(estimate.HalfWidth) => Numbers.Short(estimate.Mean),
+            { } estimate => $"{Numbers.Short(estimate.Mean)} ({Spreads.MeanRange(estimate, Numbers.Short)})",
+        };
 
-    private static string Range(Estimate? figure) => figure is { } estimate ? $"{Numbers.Short(estimate.P10)} to {Numbers.Short(estimate.P90)}" : "–";
+    private static string Range(Estimate? figure) =>
+        figure is { } estimate ? $"{Numbers.Short(estimate.P10)} to {Numbers.Short(estimate.P90)}" : "–";
 }

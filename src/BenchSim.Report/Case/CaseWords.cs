@@ -11,10 +11,10 @@ internal static class CaseWords
     /// <summary>The question in one sentence: the user's own, or what was asked of the program.</summary>
     public static string Question(CaseInput input)
     {
-        string asked = PlainText.Short(input.Base.Plan.Scenario.Question, 300);
+        var asked = PlainText.Short(input.Base.Plan.Scenario.Question, 300);
         if (input.Variant is { } variant)
         {
-            string change = $"What does {Name(variant.Name)} change?";
+            var change = $"What does {Name(variant.Name)} change?";
             return asked.Length > 0 ? $"{asked} {change}" : change;
         }
 
@@ -27,19 +27,27 @@ internal static class CaseWords
     /// <summary>A difference that is real, with what it is a difference of, in a sentence.</summary>
     public static string Real(MeasureChange change)
     {
-        int decimals = CompareFigures.Decimals(change);
+        var decimals = CompareFigures.Decimals(change);
         string Amount(double amount) => CompareFigures.Amount(change.Measure, amount, decimals);
-        string name = change.Measure.Name;
-        string unit = CompareFigures.Unit(change.Measure);
-        (double least, double most) = change.Difference > 0 ? (change.Low, change.High) : (-change.High, -change.Low);
-        string range = change.HalfWidth == 0 ? "the same in every season" : $"{Amount(least)} to {Amount(most)}";
+        var name = change.Measure.Name;
+        var unit = CompareFigures.Unit(change.Measure);
+        (var least, var most) = change.Difference > 0 ? (change.Low, change.High) : (-change.High, -change.Low);
+        var range = change.HalfWidth == 0 ? "the same in every season" : $"{Amount(least)} to {Amount(most)}";
         return $"{char.ToUpperInvariant(name[0])}{name[1..]}: {Amount(change.Variant)}{(unit.Length > 0 ? " " + unit : "")} instead of {Amount(change.Base)}, "
             + $"{Amount(Math.Abs(change.Difference))} {More(change)} ({range}).";
     }
 
     private static string More(MeasureChange change)
     {
-        bool isAmount = change.Measure.Kind is MeasureKind.LabourHours or MeasureKind.Fuel or MeasureKind.MatPower or MeasureKind.EnergyCost or MeasureKind.MixLitres;
-        return change.Difference > 0 ? "more" : isAmount ? "less" : "fewer";
+        var isAmount =
+            change.Measure.Kind
+            is MeasureKind.LabourHours
+                or MeasureKind.Fuel
+                or MeasureKind.MatPower
+                or MeasureKind.EnergyCost
+                or MeasureKind.MixLitres;
+        return change.Difference > 0 ? "more"
+            : isAmount ? "less"
+            : "fewer";
     }
 }

@@ -32,20 +32,28 @@ internal sealed class OccupancyDrawing
     public OccupancyDrawing(Dates dates, IEnumerable<SpaceResult> spaces)
     {
         _dates = dates;
-        _scale = new PlaceScale(spaces.Max(space => Enumerable.Range(0, dates.Days).Max(day => Math.Max(space.Places[day], Math.Max(space.Held[day].P90, space.Wanted[day].P50)))));
+        _scale = new PlaceScale(
+            spaces.Max(space =>
+                Enumerable
+                    .Range(0, dates.Days)
+                    .Max(day => Math.Max(space.Places[day], Math.Max(space.Held[day].P90, space.Wanted[day].P50)))
+            )
+        );
     }
 
     /// <summary>What the lines mean, on one line.</summary>
     public static void Legend(PdfSheet sheet, double left, double top, double width)
     {
-        double each = width / 4;
+        var each = width / 4;
         sheet.Curve([(left, top + 2), (left + 7, top + 2)], 0.6, Ink.Black);
         sheet.Fill(left + each, top + 0.5, 7, 3, s_band);
         sheet.Curve([(left + (2 * each), top + 2), (left + (2 * each) + 7, top + 2)], 0.45, s_held);
         sheet.Curve([(left + (3 * each), top + 2), (left + (3 * each) + 7, top + 2)], 0.45, s_wanted, 1.4);
         string[] words = ["places there are", "held, 8 seasons of 10", "held, median", "wanted, median"];
-        for (int at = 0; at < words.Length; at++)
+        for (var at = 0; at < words.Length; at++)
+        {
             sheet.TextWithin(words[at], left + (at * each) + 8.5, top, each - 9, s_mark);
+        }
     }
 
     /// <summary>Draws it.</summary>
@@ -59,10 +67,10 @@ internal sealed class OccupancyDrawing
     public void Draw(PdfSheet sheet, string title, SpaceResult? space, double left, double top, double width, double height)
     {
         sheet.TextWithin(title, left, top, width, s_title);
-        double x = left + MarksMm;
-        double y = top + 4.6;
-        double wide = width - MarksMm;
-        double high = height - AroundMm;
+        var x = left + MarksMm;
+        var y = top + 4.6;
+        var wide = width - MarksMm;
+        var high = height - AroundMm;
         if (space is null)
         {
             sheet.Frame(x, y, wide, high, 0.1, Ink.Grey);
@@ -74,7 +82,11 @@ internal sealed class OccupancyDrawing
         double Down(double places) => y + high - (places / _scale.Top * high);
         Marks(sheet, x, y, wide, high, Across, Down);
         (double X, double Y)[] Steps(Func<int, int> value) =>
-            [.. Enumerable.Range(0, _dates.Days).SelectMany(day => new[] { (Across(day), Down(value(day))), (Across(day + 1), Down(value(day))) })];
+            [
+                .. Enumerable
+                    .Range(0, _dates.Days)
+                    .SelectMany(day => new[] { (Across(day), Down(value(day))), (Across(day + 1), Down(value(day))) }),
+            ];
         sheet.Area([.. Steps(day => space.Held[day].P90), .. Steps(day => space.Held[day].P10).Reverse()], s_band);
 
         // What is held lies over the places there are, so that it is seen where the space is full.
@@ -85,18 +97,20 @@ internal sealed class OccupancyDrawing
 
     private void Marks(PdfSheet sheet, double x, double y, double wide, double high, Func<double, double> across, Func<double, double> down)
     {
-        foreach (int mark in _scale.Marks)
+        foreach (var mark in _scale.Marks)
         {
             sheet.Rule(x, down(mark), x + wide, down(mark), 0.15, s_rule);
             sheet.TextWithin(Numbers.Whole(mark), x - MarksMm, down(mark) - 1.9, MarksMm - 1.2, s_mark, TextSide.Right);
         }
 
-        foreach (DateTick tick in DateTick.Of(_dates, wide > 100 ? 12 : 6))
+        foreach (var tick in DateTick.Of(_dates, wide > 100 ? 12 : 6))
         {
-            double at = across(tick.Day);
+            var at = across(tick.Day);
             sheet.Rule(at, y + high, at, y + high + 0.8, 0.2, Ink.Grey);
             if (at + 8 < x + wide)
+            {
                 sheet.TextWithin(tick.Label, at, y + high + 0.8, 10, s_mark);
+            }
         }
 
         sheet.Rule(x, y + high, x + wide, y + high, 0.2, Ink.Grey);

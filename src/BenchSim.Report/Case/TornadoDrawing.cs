@@ -22,19 +22,19 @@ internal static class TornadoDrawing
     /// <summary>Draws it.</summary>
     public static void Draw(PdfSheet sheet, InvestResult result, double left, double top, double width)
     {
-        Swing[] swings = Bars(result);
-        string currency = result.Currency;
-        double middle = result.NetPresentValue.Mean;
+        var swings = Bars(result);
+        var currency = result.Currency;
+        var middle = result.NetPresentValue.Mean;
         double[] ends = [.. swings.SelectMany(swing => new[] { swing.AtLow, swing.AtHigh }), middle, 0];
-        double from = left + NameMm + LabelMm;
-        double wide = width - NameMm - (2 * LabelMm);
-        double span = Math.Max(1e-9, ends.Max() - ends.Min());
+        var from = left + NameMm + LabelMm;
+        var wide = width - NameMm - (2 * LabelMm);
+        var span = Math.Max(1e-9, ends.Max() - ends.Min());
         double Across(double amount) => from + ((amount - ends.Min()) / span * wide);
-        double bottom = top + (swings.Length * RowMm);
-        for (int at = 0; at < swings.Length; at++)
+        var bottom = top + (swings.Length * RowMm);
+        for (var at = 0; at < swings.Length; at++)
         {
-            Swing swing = swings[at];
-            double y = top + (at * RowMm);
+            var swing = swings[at];
+            var y = top + (at * RowMm);
             sheet.TextWithin(InvestNames.Of(swing.Input), left, y + 0.6, NameMm - 1, s_text);
             Bar(sheet, Across(middle), Across(swing.AtLow), y, s_lower);
             Bar(sheet, Across(middle), Across(swing.AtHigh), y, s_higher);
@@ -44,9 +44,9 @@ internal static class TornadoDrawing
         sheet.Curve([(Across(middle), top), (Across(middle), bottom)], 0.4, Ink.Black);
 
         // Last, so that no line runs through a figure.
-        foreach ((Swing swing, int at) in swings.Select((swing, at) => (swing, at)))
+        foreach ((var swing, var at) in swings.Select((swing, at) => (swing, at)))
         {
-            double y = top + (at * RowMm);
+            var y = top + (at * RowMm);
             Label(sheet, InvestNames.Value(swing.Input, swing.Low, currency), Across(swing.AtLow), y, swing.AtLow < swing.AtHigh);
             Label(sheet, InvestNames.Value(swing.Input, swing.High, currency), Across(swing.AtHigh), y, swing.AtHigh < swing.AtLow);
         }

@@ -12,7 +12,14 @@ namespace BenchSim.Report.Charts;
 /// <param name="Table">On the hardening table.</param>
 /// <param name="PottedUp">Day of potting up.</param>
 /// <param name="Wanted">Planned set-out day.</param>
-internal sealed record BatchBar(BatchResult Batch, (int From, int To)? Mat, (int From, int To)? Bench, (int From, int To)? Table, int? PottedUp, int Wanted)
+internal sealed record BatchBar(
+    BatchResult Batch,
+    (int From, int To)? Mat,
+    (int From, int To)? Bench,
+    (int From, int To)? Table,
+    int? PottedUp,
+    int Wanted
+)
 {
     /// <summary>What stands in place of the bars: a batch that most seasons do not sow, or throw out before it goes to the field, has none.</summary>
     public string? Note { get; private init; }
@@ -27,12 +34,18 @@ internal sealed record BatchBar(BatchResult Batch, (int From, int To)? Mat, (int
     public IEnumerable<(bool IsHold, double From, double To)> Lost()
     {
         if ((Table ?? Bench ?? Mat) is not { } last)
+        {
             yield break;
+        }
+
         double end = last.To;
-        foreach ((bool isHold, double days) in new[] { (true, HoldDays), (false, WaitDays) })
+        foreach ((var isHold, var days) in new[] { (true, HoldDays), (false, WaitDays) })
         {
             if (days < 0.05)
+            {
                 continue;
+            }
+
             yield return (isHold, end - days, end);
             end -= days;
         }
@@ -48,22 +61,25 @@ internal sealed record BatchBar(BatchResult Batch, (int From, int To)? Mat, (int
     public static BatchBar Of(BatchResult batch, DateOnly firstDay, int lastDay)
     {
         int? Day(DateSpread spread) => spread is { P50: { } day } && spread.IsUsual() ? day.DayNumber - firstDay.DayNumber : null;
-        int wanted = batch.Plan.SetOutOn.DayNumber - firstDay.DayNumber;
+        var wanted = batch.Plan.SetOutOn.DayNumber - firstDay.DayNumber;
         if (NoteOf(batch) is { } note)
+        {
             return new BatchBar(batch, null, null, null, null, wanted) { Note = note };
-        int? sown = Day(batch.SownFirst);
-        int? off = Day(batch.OffMat);
-        int? table = Day(batch.OnTable);
-        int? gone = Day(batch.OutLast);
+        }
+
+        var sown = Day(batch.SownFirst);
+        var off = Day(batch.OffMat);
+        var table = Day(batch.OnTable);
+        var gone = Day(batch.OutLast);
         (int, int)? mat = null;
         (int, int)? bench = null;
         (int, int)? hardening = null;
         if (sown is { } start)
         {
             // Each median is taken over its own seasons, so they may stand out of order by a day or so.
-            int end = Math.Max(start, gone ?? lastDay);
-            int onTable = Math.Clamp(table ?? end, start, end);
-            int onBench = off is { } left ? Math.Clamp(left, start, onTable) : start;
+            var end = Math.Max(start, gone ?? lastDay);
+            var onTable = Math.Clamp(table ?? end, start, end);
+            var onBench = off is { } left ? Math.Clamp(left, start, onTable) : start;
             mat = off is null ? null : (start, onBench);
             bench = (onBench, onTable);
             hardening = table is null ? null : (onTable, end);
@@ -75,16 +91,29 @@ internal sealed record BatchBar(BatchResult Batch, (int From, int To)? Mat, (int
     private static string? NoteOf(BatchResult batch)
     {
         if (!batch.SownFirst.IsUsual())
-            return batch.SownFirst.Happened == 0 ? "never sown" : $"sown in {Spreads.OfAll(batch.SownFirst.Happened, batch.SownFirst.Seasons)}";
-        bool thrownOut = batch.Discarded.Any(pair => pair.Value.P50 > 0 && pair.Key != nameof(DiscardReason.Surplus));
+        {
+            return batch.SownFirst.Happened == 0
+                ? "never sown"
+                : $"sown in {Spreads.OfAll(batch.SownFirst.Happened, batch.SownFirst.Seasons)}";
+        }
+
+        var thrownOut = batch.Discarded.Any(pair => pair.Value.P50 > 0 && pair.Key != nameof(DiscardReason.Surplus));
         if (!thrownOut || batch.OutLast.IsUsual())
+        {
             return null;
-        return batch.OutLast.Happened == 0 ? "never out: thrown out" : $"out in {Spreads.OfAll(batch.OutLast.Happened, batch.OutLast.Seasons)}, else thrown out";
+        }
+
+        return batch.OutLast.Happened == 0
+            ? "never out: thrown out"
+            : $"out in {Spreads.OfAll(batch.OutLast.Happened, batch.OutLast.Seasons)}, else thrown out";
     }
 
     /// <summary>All batches by grower; growers in order of name, batches in order of the plan.</summary>
     public static IReadOnlyList<(string Grower, BatchBar[] Bars)> ByGrower(StudyResult result) =>
-        [.. result.Batches.GroupBy(batch => batch.Plan.Order.Grower, StringComparer.Ordinal)
-            .OrderBy(group => group.Key, StringComparer.Ordinal)
-            .Select(group => (group.Key, group.Select(batch => Of(batch, result.Plan.FirstDay, result.Plan.Days - 1)).ToArray()))];
+        [
+            .. result
+                .Batches.GroupBy(batch => batch.Plan.Order.Grower, StringComparer.Ordinal)
+                .OrderBy(group => group.Key, StringComparer.Ordinal)
+                .Select(group => (group.Key, group.Select(batch => Of(batch, result.Plan.FirstDay, result.Plan.Days - 1)).ToArray())),
+        ];
 }

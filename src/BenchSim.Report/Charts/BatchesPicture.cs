@@ -18,12 +18,12 @@ internal static class BatchesPicture
     public static byte[] Draw(IReadOnlyList<(string Grower, BatchBar Bar)> rows, StudyResult result)
     {
         var dates = new Dates(result.Plan);
-        using Plot plot = Picture.Blank("Batches: median dates of " + Numbers.Count(result.Seasons, "season", "seasons"));
+        using var plot = Picture.Blank("Batches: median dates of " + Numbers.Count(result.Seasons, "season", "seasons"));
         var positions = new List<double>();
         var labels = new List<string>();
         double y = 0;
         string? grower = null;
-        foreach ((string owner, BatchBar bar) in rows)
+        foreach ((var owner, var bar) in rows)
         {
             if (owner != grower)
             {
@@ -49,12 +49,13 @@ internal static class BatchesPicture
         return Picture.Png(plot, Width, 110 + (int)(RowHeight * -y));
     }
 
-    private static string Label(BatchPlan plan) => $"{Picture.InDrawingOrder(PlainText.Short(plan.Order.Id, 16))}  "
+    private static string Label(BatchPlan plan) =>
+        $"{Picture.InDrawingOrder(PlainText.Short(plan.Order.Id, 16))}  "
         + $"{Picture.InDrawingOrder(PlainText.Short(plan.Crop.Name, 16))}";
 
     private static void Heading(Plot plot, string grower, double y)
     {
-        Text text = plot.Add.Text(Picture.InDrawingOrder(PlainText.Short(grower, 60)), 0, y);
+        var text = plot.Add.Text(Picture.InDrawingOrder(PlainText.Short(grower, 60)), 0, y);
         text.LabelFontSize = 13;
         text.LabelBold = true;
         text.LabelFontColor = Palette.Ink;
@@ -68,19 +69,25 @@ internal static class BatchesPicture
         Phase(plot, bar.Bench, y, Palette.Bench);
         Phase(plot, bar.Table, y, Palette.Table);
         if (bar.PottedUp is { } potted)
+        {
             plot.Add.Line(potted, y - 0.42, potted, y + 0.42).LineStyle = new LineStyle(3, Palette.Ink);
-        foreach ((bool isHold, double from, double to) in bar.Lost())
+        }
+
+        foreach ((var isHold, var from, var to) in bar.Lost())
+        {
             plot.Add.Line(from, y - 0.4, to, y - 0.4).LineStyle = new LineStyle(2, isHold ? Palette.Hold : Palette.Ink);
+        }
+
         if (bar.Note is { } note)
         {
-            Text text = plot.Add.Text(note, 0, y);
+            var text = plot.Add.Text(note, 0, y);
             text.LabelFontSize = 12;
             text.LabelFontColor = Palette.Ink;
             text.LabelAlignment = Alignment.MiddleLeft;
             text.OffsetX = 4;
         }
 
-        Marker wanted = plot.Add.Marker(bar.Wanted, y, MarkerShape.FilledDiamond, 11, Palette.Ink);
+        var wanted = plot.Add.Marker(bar.Wanted, y, MarkerShape.FilledDiamond, 11, Palette.Ink);
         wanted.MarkerStyle.OutlineColor = Palette.Paper;
         wanted.MarkerStyle.OutlineWidth = 1;
     }
@@ -88,8 +95,11 @@ internal static class BatchesPicture
     private static void Phase(Plot plot, (int From, int To)? days, double y, Color color)
     {
         if (days is not { } span || span.To <= span.From)
+        {
             return;
-        ScottPlot.Plottables.Rectangle rectangle = plot.Add.Rectangle(span.From, span.To, y - 0.32, y + 0.32);
+        }
+
+        var rectangle = plot.Add.Rectangle(span.From, span.To, y - 0.32, y + 0.32);
         rectangle.FillColor = color;
         rectangle.LineWidth = 0;
     }
@@ -100,9 +110,38 @@ internal static class BatchesPicture
         plot.Legend.ManualItems.Add(new LegendItem { LabelText = "on the mats", FillColor = Palette.Mat });
         plot.Legend.ManualItems.Add(new LegendItem { LabelText = "on the benches", FillColor = Palette.Bench });
         plot.Legend.ManualItems.Add(new LegendItem { LabelText = "on the hardening table", FillColor = Palette.Table });
-        plot.Legend.ManualItems.Add(new LegendItem { LabelText = "potted up", LineColor = Palette.Ink, LineWidth = 3 });
-        plot.Legend.ManualItems.Add(new LegendItem { LabelText = "days waited for a place, mean", LineColor = Palette.Ink, LineWidth = 2 });
-        plot.Legend.ManualItems.Add(new LegendItem { LabelText = "days held by the weather, mean", LineColor = Palette.Hold, LineWidth = 2 });
-        plot.Legend.ManualItems.Add(new LegendItem { LabelText = "wanted in the field", MarkerShape = MarkerShape.FilledDiamond, MarkerSize = 11, MarkerColor = Palette.Ink });
+        plot.Legend.ManualItems.Add(
+            new LegendItem
+            {
+                LabelText = "potted up",
+                LineColor = Palette.Ink,
+                LineWidth = 3,
+            }
+        );
+        plot.Legend.ManualItems.Add(
+            new LegendItem
+            {
+                LabelText = "days waited for a place, mean",
+                LineColor = Palette.Ink,
+                LineWidth = 2,
+            }
+        );
+        plot.Legend.ManualItems.Add(
+            new LegendItem
+            {
+                LabelText = "days held by the weather, mean",
+                LineColor = Palette.Hold,
+                LineWidth = 2,
+            }
+        );
+        plot.Legend.ManualItems.Add(
+            new LegendItem
+            {
+                LabelText = "wanted in the field",
+                MarkerShape = MarkerShape.FilledDiamond,
+                MarkerSize = 11,
+                MarkerColor = Palette.Ink,
+            }
+        );
     }
 }

@@ -13,18 +13,22 @@ internal static class ChartFiles
     public static IReadOnlyList<ChartFile> Of(StudyResult result)
     {
         var files = new List<ChartFile>();
-        for (int space = 0; space < result.Spaces.Length; space++)
+        for (var space = 0; space < result.Spaces.Length; space++)
         {
-            SpaceResult at = result.Spaces[space];
-            files.Add(new ChartFile($"charts/occupancy-{space + 1}-{PlainText.FilePart(at.Space.Id)}.png", () => OccupancyPicture.Draw(at, result)));
+            var at = result.Spaces[space];
+            files.Add(
+                new ChartFile($"charts/occupancy-{space + 1}-{PlainText.FilePart(at.Space.Id)}.png", () =>
+                    OccupancyPicture.Draw(at, result)
+                )
+            );
         }
 
         var rows = BatchBar.ByGrower(result).SelectMany(grower => grower.Bars.Select(bar => (grower.Grower, Bar: bar))).ToArray();
-        int pictures = (rows.Length + BatchesAPicture - 1) / BatchesAPicture;
-        for (int picture = 0; picture < pictures; picture++)
+        var pictures = (rows.Length + BatchesAPicture - 1) / BatchesAPicture;
+        for (var picture = 0; picture < pictures; picture++)
         {
             var part = rows.Skip(picture * BatchesAPicture).Take(BatchesAPicture).ToArray();
-            string name = pictures == 1 ? "charts/batches.png" : $"charts/batches-{picture + 1}.png";
+            var name = pictures == 1 ? "charts/batches.png" : $"charts/batches-{picture + 1}.png";
             files.Add(new ChartFile(name, () => BatchesPicture.Draw(part, result)));
         }
 

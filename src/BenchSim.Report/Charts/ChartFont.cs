@@ -40,9 +40,9 @@ internal sealed class ChartFont : IFontResolver
 
     private static SKTypeface Load(string resource)
     {
-        using Stream stream = typeof(ChartFont).Assembly.GetManifestResourceStream(resource)
+        using var stream = typeof(ChartFont).Assembly.GetManifestResourceStream(resource)
             ?? throw new InvalidOperationException($"The font {resource} is missing from the program.");
-        using SKData data = SKData.Create(stream);
+        using var data = SKData.Create(stream);
         return SKTypeface.FromData(data) ?? throw new InvalidOperationException($"The font {resource} cannot be read.");
     }
 }

@@ -10,20 +10,32 @@ internal readonly record struct DateTick(int Day, string Label)
     /// <summary>Marks at the beginning of months, or every so many weeks in a short play; about <paramref name="most"/> at the most.</summary>
     public static DateTick[] Of(Dates dates, int most = 14)
     {
-        DateTick[] months = [.. Enumerable.Range(0, dates.Days).Where(day => dates.Day(day).Day == 1).Select(day => new DateTick(day, MonthLabel(dates, day)))];
+        DateTick[] months =
+        [
+            .. Enumerable
+                .Range(0, dates.Days)
+                .Where(day => dates.Day(day).Day == 1)
+                .Select(day => new DateTick(day, MonthLabel(dates, day))),
+        ];
         if (months.Length >= 3)
         {
-            int step = (months.Length + most - 1) / most;
+            var step = (months.Length + most - 1) / most;
             return [.. months.Where((_, index) => index % step == 0)];
         }
 
-        int weeks = Math.Max(1, (dates.Days + (7 * most) - 1) / (7 * most));
-        return [.. Enumerable.Range(0, dates.Days).Where(day => day % (7 * weeks) == 0).Select(day => new DateTick(day, Dates.Brief(dates.Day(day))))];
+        var weeks = Math.Max(1, (dates.Days + (7 * most) - 1) / (7 * most));
+        return
+        [
+            .. Enumerable
+                .Range(0, dates.Days)
+                .Where(day => day % (7 * weeks) == 0)
+                .Select(day => new DateTick(day, Dates.Brief(dates.Day(day)))),
+        ];
     }
 
     private static string MonthLabel(Dates dates, int day)
     {
-        DateOnly date = dates.Day(day);
+        var date = dates.Day(day);
 
         // January stands under its year: both together would run into February.
         return date.Month == 1 ? date.Year.ToString(null, null) : Dates.ShortMonth(date);

@@ -21,15 +21,17 @@ internal static class DenseChart
     public static byte[] Draw(DenseResult result)
     {
         DenseCrop[] crops = [.. result.Crops.Take(MostCrops)];
-        using Plot plot = Picture.Blank($"Sown dense less sown directly, tray-days a season: means of {Numbers.Count(result.Seasons, "season", "seasons")}");
+        using var plot = Picture.Blank(
+            $"Sown dense less sown directly, tray-days a season: means of {Numbers.Count(result.Seasons, "season", "seasons")}"
+        );
         var ends = new List<double> { 0 };
-        for (int at = 0; at < crops.Length; at++)
+        for (var at = 0; at < crops.Length; at++)
         {
             Bar(crops[at].Of(MeasureKind.MatTrayDays), -at + 0.2, Palette.Mat, at == 0 ? "on the heat mats" : "");
             Bar(crops[at].Of(MeasureKind.BenchTrayDays), -at - 0.2, Palette.Bench, at == 0 ? "on the benches" : "");
         }
 
-        double air = Math.Max(1, (ends.Max() - ends.Min()) * 0.12);
+        var air = Math.Max(1, (ends.Max() - ends.Min()) * 0.12);
         plot.Axes.SetLimits(ends.Min() - air, ends.Max() + air, -Math.Max(1, crops.Length) + 0.4, 0.6);
         plot.Add.VerticalLine(0, 2, Palette.Ink);
         plot.Axes.Left.SetTicks([.. crops.Select((_, at) => (double)-at)], [.. crops.Select(Label)]);
@@ -44,16 +46,19 @@ internal static class DenseChart
 
         void Bar(MeasureChange change, double y, Color color, string legend)
         {
-            Rectangle bar = plot.Add.Rectangle(Math.Min(0, change.Difference), Math.Max(0, change.Difference), y - HalfBar, y + HalfBar);
+            var bar = plot.Add.Rectangle(Math.Min(0, change.Difference), Math.Max(0, change.Difference), y - HalfBar, y + HalfBar);
             bar.FillColor = color;
             bar.LineWidth = 0;
             bar.LegendText = legend;
             ends.Add(change.Difference);
-            double reach = double.IsNaN(change.HalfWidth) ? 0 : change.HalfWidth;
+            var reach = double.IsNaN(change.HalfWidth) ? 0 : change.HalfWidth;
             ends.AddRange([change.Difference - reach, change.Difference + reach]);
             if (reach > 0)
+            {
                 plot.Add.Line(change.Difference - reach, y, change.Difference + reach, y).LineStyle = new LineStyle(2, Palette.Ink);
-            Text text = plot.Add.Text(Signed(change.Difference), change.Difference + (change.Difference < 0 ? -reach : reach), y);
+            }
+
+            var text = plot.Add.Text(Signed(change.Difference), change.Difference + (change.Difference < 0 ? -reach : reach), y);
             text.LabelFontSize = 11;
             text.LabelFontColor = Palette.Ink;
             text.LabelAlignment = change.Difference < 0 ? Alignment.MiddleRight : Alignment.MiddleLeft;

@@ -24,15 +24,27 @@ internal static class DensityChart
     /// <param name="result">The result.</param>
     public static byte[] Draw(DenseResult result)
     {
-        DenseCrop[] crops = [.. result.Crops.Where(crop => crop.Curve[0].DirectMatTrayDays > 0).OrderByDescending(crop => crop.Curve[0].DirectMatTrayDays).Take(MostCrops)];
-        using Plot plot = Picture.Blank("Planned tray-days on the heat mats by seeds a flat");
-        for (int at = 0; at < crops.Length; at++)
+        DenseCrop[] crops =
+        [
+            .. result
+                .Crops.Where(crop => crop.Curve[0].DirectMatTrayDays > 0)
+                .OrderByDescending(crop => crop.Curve[0].DirectMatTrayDays)
+                .Take(MostCrops),
+        ];
+        using var plot = Picture.Blank("Planned tray-days on the heat mats by seeds a flat");
+        for (var at = 0; at < crops.Length; at++)
+        {
             Line(plot, crops[at], s_colors[at]);
-        HorizontalLine even = plot.Add.HorizontalLine(100, 2, Palette.Wanted, LinePattern.Dashed);
+        }
+
+        var even = plot.Add.HorizontalLine(100, 2, Palette.Wanted, LinePattern.Dashed);
         even.LegendText = "as many as sown directly";
         int[] densities = result.Crops.IsEmpty ? [50, 1000] : [.. result.Crops[0].Curve.Select(point => point.SeedsPerFlat)];
         plot.Axes.SetLimits(Math.Log10(densities[0]), Math.Log10(densities[^1]), 0, Most);
-        plot.Axes.Bottom.SetTicks([.. densities.Select(density => Math.Log10(density))], [.. densities.Select(density => Numbers.Whole(density))]);
+        plot.Axes.Bottom.SetTicks(
+            [.. densities.Select(density => Math.Log10(density))],
+            [.. densities.Select(density => Numbers.Whole(density))]
+        );
         plot.Axes.Bottom.TickLabelStyle.FontSize = 12;
         plot.Axes.Bottom.TickLabelStyle.ForeColor = Palette.Ink;
         plot.Axes.Left.TickLabelStyle.FontSize = 12;
@@ -46,10 +58,11 @@ internal static class DensityChart
     private static void Line(Plot plot, DenseCrop crop, Color color)
     {
         DensityPoint[] points = [.. crop.Curve];
-        Scatter line = plot.Add.Scatter(
+        var line = plot.Add.Scatter(
             [.. points.Select(point => Math.Log10(point.SeedsPerFlat))],
             points.Select(point => Math.Min(100 * point.MatTrayDays / point.DirectMatTrayDays, 10 * Most)).ToArray(),
-            color);
+            color
+        );
         line.LineWidth = 2;
         line.MarkerSize = 6;
         line.LegendText = Picture.InDrawingOrder(PlainText.Short(crop.Crop.Name, 20));

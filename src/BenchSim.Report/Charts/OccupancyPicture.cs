@@ -18,14 +18,18 @@ internal static class OccupancyPicture
     public static byte[] Draw(SpaceResult space, StudyResult result)
     {
         var dates = new Dates(result.Plan);
-        using Plot plot = Picture.Blank($"{Picture.InDrawingOrder(PlainText.Short(space.Space.Name, 60))}: places by day, "
-            + $"{Numbers.Count(result.Seasons, "season", "seasons")}");
-        int days = dates.Days;
-        var scale = new PlaceScale(Enumerable.Range(0, days).Max(day => Math.Max(space.Places[day], Math.Max(space.Held[day].P90, space.Wanted[day].P50))));
+        using var plot = Picture.Blank(
+            $"{Picture.InDrawingOrder(PlainText.Short(space.Space.Name, 60))}: places by day, "
+                + $"{Numbers.Count(result.Seasons, "season", "seasons")}"
+        );
+        var days = dates.Days;
+        var scale = new PlaceScale(
+            Enumerable.Range(0, days).Max(day => Math.Max(space.Places[day], Math.Max(space.Held[day].P90, space.Wanted[day].P50)))
+        );
 
-        (double[] edges, double[] low) = Steps(days, day => space.Held[day].P10);
-        (_, double[] high) = Steps(days, day => space.Held[day].P90);
-        FillY band = plot.Add.FillY(edges, low, high);
+        (var edges, var low) = Steps(days, day => space.Held[day].P10);
+        (_, var high) = Steps(days, day => space.Held[day].P90);
+        var band = plot.Add.FillY(edges, low, high);
         band.FillColor = Palette.Held.WithAlpha(0.25);
         band.LineWidth = 0;
         band.LegendText = "held, eight seasons of ten";
@@ -47,8 +51,8 @@ internal static class OccupancyPicture
 
     private static void Line(Plot plot, int days, Func<int, int> value, Color color, float width, LinePattern pattern, string legend)
     {
-        (double[] xs, double[] ys) = Steps(days, value);
-        Scatter line = plot.Add.ScatterLine(xs, ys, color);
+        (var xs, var ys) = Steps(days, value);
+        var line = plot.Add.ScatterLine(xs, ys, color);
         line.LineWidth = width;
         line.LinePattern = pattern;
         line.LegendText = legend;
@@ -57,9 +61,9 @@ internal static class OccupancyPicture
     /// <summary>A number holds for the whole of its day: two points a day.</summary>
     private static (double[] Edges, double[] Values) Steps(int days, Func<int, int> value)
     {
-        double[] edges = new double[2 * days];
-        double[] values = new double[2 * days];
-        for (int day = 0; day < days; day++)
+        var edges = new double[2 * days];
+        var values = new double[2 * days];
+        for (var day = 0; day < days; day++)
         {
             edges[2 * day] = day;
             edges[(2 * day) + 1] = day + 1;

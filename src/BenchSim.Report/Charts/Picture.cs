@@ -41,12 +41,12 @@ internal static class Picture
     {
         var drawn = new List<string>();
         var run = new List<string>();
-        int blanks = 0;
-        TextElementEnumerator elements = StringInfo.GetTextElementEnumerator(text);
+        var blanks = 0;
+        var elements = StringInfo.GetTextElementEnumerator(text);
         while (elements.MoveNext())
         {
-            string element = elements.GetTextElement();
-            bool rightToLeft = IsRightToLeft(element);
+            var element = elements.GetTextElement();
+            var rightToLeft = IsRightToLeft(element);
             if (!rightToLeft && !(run.Count > 0 && element == " "))
             {
                 Flush();
@@ -64,9 +64,12 @@ internal static class Picture
         void Flush()
         {
             // Blanks after the last letter of the run belong to what follows.
-            int letters = run.Count - blanks;
-            for (int at = letters - 1; at >= 0; at--)
+            var letters = run.Count - blanks;
+            for (var at = letters - 1; at >= 0; at--)
+            {
                 drawn.Add(run[at]);
+            }
+
             drawn.AddRange(run.Skip(letters));
             run.Clear();
             blanks = 0;
@@ -79,7 +82,7 @@ internal static class Picture
     /// <summary>Puts dates on the lower axis, and fixes it to the days of the play.</summary>
     public static void DateAxis(Plot plot, Dates dates)
     {
-        DateTick[] ticks = DateTick.Of(dates);
+        var ticks = DateTick.Of(dates);
         plot.Axes.Bottom.SetTicks([.. ticks.Select(tick => (double)tick.Day)], [.. ticks.Select(tick => tick.Label)]);
         plot.Axes.Bottom.TickLabelStyle.FontSize = 12;
         plot.Axes.Bottom.TickLabelStyle.ForeColor = Palette.Ink;
@@ -114,10 +117,11 @@ internal static class Picture
     public static byte[] Png(Plot plot, int width, int height)
     {
         var size = new SKImageInfo(width * Scale, height * Scale, SKColorType.Rgba8888, SKAlphaType.Opaque);
-        using SKSurface surface = SKSurface.Create(size) ?? throw new InvalidOperationException($"A picture of {size.Width} by {size.Height} pixels cannot be drawn.");
+        using var surface = SKSurface.Create(size)
+            ?? throw new InvalidOperationException($"A picture of {size.Width} by {size.Height} pixels cannot be drawn.");
         plot.Render(surface.Canvas, size.Width, size.Height);
-        using SKPixmap pixels = surface.PeekPixels();
-        using SKData png = pixels.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.Up, 6))
+        using var pixels = surface.PeekPixels();
+        using var png = pixels.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.Up, 6))
             ?? throw new InvalidOperationException("A picture cannot be encoded.");
         return png.ToArray();
     }

@@ -6,15 +6,17 @@ internal sealed class PlaceScale
     /// <summary>A scale from 0 to at least <paramref name="largest"/>.</summary>
     public PlaceScale(int largest)
     {
-        int aim = Math.Max(1, largest);
+        var aim = Math.Max(1, largest);
         Step = 1;
         int[] factors = [2, 5, 10];
-        for (int power = 1; aim > 5 * Step; power *= 10)
+        for (var power = 1; aim > 5 * Step; power *= 10)
         {
-            foreach (int factor in factors)
+            foreach (var factor in factors)
             {
                 if (aim > 5 * Step)
+                {
                     Step = factor * power;
+                }
             }
         }
 
@@ -33,8 +35,10 @@ internal sealed class PlaceScale
     {
         get
         {
-            for (int mark = 0; mark <= Top; mark += Step)
+            for (var mark = 0; mark <= Top; mark += Step)
+            {
                 yield return mark;
+            }
         }
     }
 }

@@ -18,20 +18,34 @@ internal static class SizeChart
     /// <param name="result">The curve.</param>
     public static byte[] Draw(SizeResult result)
     {
-        using Plot plot = Picture.Blank(Picture.InDrawingOrder($"{PlainText.Short(result.Space.Name, 40)}: the plan fits in so many percent of {Numbers.Count(result.Seasons, "season", "seasons")}"));
+        using var plot = Picture.Blank(
+            Picture.InDrawingOrder(
+                $"{PlainText.Short(result.Space.Name, 40)}: the plan fits in so many percent of {Numbers.Count(result.Seasons, "season", "seasons")}"
+            )
+        );
         double[] places = [.. result.Curve.Select(point => (double)(point.Places ?? 0))];
         double[] shares = [.. result.Curve.Select(point => 100 * point.Fits.Share)];
-        FillY band = plot.Add.FillY(places, [.. result.Curve.Select(point => 100 * point.Fits.Low)], [.. result.Curve.Select(point => 100 * point.Fits.High)]);
+        var band = plot.Add.FillY(
+            places,
+            [.. result.Curve.Select(point => 100 * point.Fits.Low)],
+            [.. result.Curve.Select(point => 100 * point.Fits.High)]
+        );
         band.FillColor = Palette.Held.WithAlpha(0.25);
         band.LineWidth = 0;
         band.LegendText = $"{Numbers.Setting(result.Goal.Confidence)} % interval";
-        Scatter line = plot.Add.Scatter(places, shares, Palette.Held);
+        var line = plot.Add.Scatter(places, shares, Palette.Held);
         line.LineWidth = 2;
         line.MarkerSize = 6;
         line.LegendText = "number of places played";
-        HorizontalLine goal = plot.Add.HorizontalLine(100 * result.Goal.Share, 2, Palette.Wanted, LinePattern.Dashed);
+        var goal = plot.Add.HorizontalLine(100 * result.Goal.Share, 2, Palette.Wanted, LinePattern.Dashed);
         goal.LegendText = $"goal: {Numbers.Setting(result.Goal.Share)} %";
-        Mark(plot, result.Curve.FirstOrDefault(point => point.Places == result.Space.Places), MarkerShape.OpenSquare, Palette.Ink, $"as it is: {Numbers.Whole(result.Space.Places)}");
+        Mark(
+            plot,
+            result.Curve.FirstOrDefault(point => point.Places == result.Space.Places),
+            MarkerShape.OpenSquare,
+            Palette.Ink,
+            $"as it is: {Numbers.Whole(result.Space.Places)}"
+        );
         Mark(plot, result.Answer, MarkerShape.OpenCircle, Palette.Mat, $"enough: {Numbers.Whole(result.Answer?.Places ?? 0)}");
         plot.Axes.SetLimits(-0.02 * result.Largest, Math.Max(1, result.Largest) * 1.02, 0, 104);
         plot.Axes.Bottom.TickLabelStyle.FontSize = 12;
@@ -47,8 +61,11 @@ internal static class SizeChart
     private static void Mark(Plot plot, SizePoint? point, MarkerShape shape, Color color, string legend)
     {
         if (point is null)
+        {
             return;
-        Scatter mark = plot.Add.ScatterPoints(new double[] { point.Places ?? 0 }, new[] { 100 * point.Fits.Share }, color);
+        }
+
+        var mark = plot.Add.ScatterPoints(new double[] { point.Places ?? 0 }, new[] { 100 * point.Fits.Share }, color);
         mark.MarkerStyle = new MarkerStyle(shape, 14, color) { LineColor = color, LineWidth = 2.5f };
         mark.LegendText = legend;
     }

@@ -19,22 +19,29 @@ internal static class TornadoChart
     /// <param name="result">The case.</param>
     public static byte[] Draw(InvestResult result)
     {
-        string currency = result.Currency;
+        var currency = result.Currency;
         Swing[] swings = [.. result.Tornado.Where(swing => swing.Size > 0).Take(MostBars)];
-        using Plot plot = Picture.Blank($"{Picture.InDrawingOrder(PlainText.Short(result.Name, 30))}: net present value over {Numbers.Count(result.Terms.LifeYears, "year", "years")}, one input lower or higher (mean of {Numbers.Count(result.Seasons, "season", "seasons")})");
-        double middle = result.NetPresentValue.Mean;
-        for (int at = 0; at < swings.Length; at++)
+        using var plot = Picture.Blank(
+            $"{Picture.InDrawingOrder(PlainText.Short(result.Name, 30))}: net present value over {Numbers.Count(result.Terms.LifeYears, "year", "years")}, one input lower or higher (mean of {Numbers.Count(result.Seasons, "season", "seasons")})"
+        );
+        var middle = result.NetPresentValue.Mean;
+        for (var at = 0; at < swings.Length; at++)
+        {
             Bars(plot, swings[at], -at, middle);
+        }
 
         double[] ends = [.. swings.SelectMany(swing => new[] { swing.AtLow, swing.AtHigh }), middle, 0];
-        double air = Math.Max(1, (ends.Max() - ends.Min()) * 0.16);
+        var air = Math.Max(1, (ends.Max() - ends.Min()) * 0.16);
         plot.Axes.SetLimits(ends.Min() - air, ends.Max() + air, -Math.Max(1, swings.Length) + 0.4, 0.6);
         Line(plot, 0, Palette.Wanted, LinePattern.Dashed, "breaks even");
         Line(plot, middle, Palette.Ink, LinePattern.Solid, $"as given: {InvestNames.Money(middle, currency)}");
 
         // Last, so that no line runs through a figure.
-        for (int at = 0; at < swings.Length; at++)
+        for (var at = 0; at < swings.Length; at++)
+        {
             Labels(plot, swings[at], -at, currency);
+        }
+
         plot.Axes.Left.SetTicks([.. swings.Select((_, at) => (double)-at)], [.. swings.Select(swing => InvestNames.Of(swing.Input))]);
         plot.Axes.Left.TickLabelStyle.FontSize = 12;
         plot.Axes.Left.TickLabelStyle.OffsetY = Picture.LabelDrop;
@@ -48,9 +55,10 @@ internal static class TornadoChart
     }
 
     // A whole amount has no decimals, whatever its size.
-    private static string Tick(double amount, string currency) => Math.Abs(amount - Math.Round(amount)) < 1e-6
-        ? (amount <= -0.5 ? "-" : "") + new Money(currency).Whole(Math.Abs(amount))
-        : InvestNames.Money(amount, currency);
+    private static string Tick(double amount, string currency) =>
+        Math.Abs(amount - Math.Round(amount)) < 1e-6
+            ? (amount <= -0.5 ? "-" : "") + new Money(currency).Whole(Math.Abs(amount))
+            : InvestNames.Money(amount, currency);
 
     private static void Bars(Plot plot, Swing swing, double y, double middle)
     {
@@ -66,7 +74,7 @@ internal static class TornadoChart
 
     private static void Bar(Plot plot, double from, double to, double y, Color color, string legend)
     {
-        Rectangle bar = plot.Add.Rectangle(Math.Min(from, to), Math.Max(from, to), y - HalfBar, y + HalfBar);
+        var bar = plot.Add.Rectangle(Math.Min(from, to), Math.Max(from, to), y - HalfBar, y + HalfBar);
         bar.FillColor = color;
         bar.LineWidth = 0;
         bar.LegendText = legend;
@@ -75,7 +83,7 @@ internal static class TornadoChart
     // The label stands outside the bar, at the end it belongs to.
     private static void Label(Plot plot, string label, double x, double y, bool isLeft)
     {
-        Text text = plot.Add.Text(label, x, y);
+        var text = plot.Add.Text(label, x, y);
         text.LabelFontSize = 11;
         text.LabelFontColor = Palette.Ink;
         text.LabelBackgroundColor = Colors.White;
@@ -86,7 +94,7 @@ internal static class TornadoChart
 
     private static void Line(Plot plot, double x, Color color, LinePattern pattern, string legend)
     {
-        VerticalLine line = plot.Add.VerticalLine(x, 2, color, pattern);
+        var line = plot.Add.VerticalLine(x, 2, color, pattern);
         line.LegendText = legend;
     }
 }

@@ -25,15 +25,15 @@ internal static class WeatherFitChart
     /// <param name="units">Units of the temperatures.</param>
     public static byte[] Draw(WeatherFitReport report, UnitSystem units)
     {
-        using Plot temperatures = Temperatures(report, units);
-        using Plot wet = Wet(report);
+        using var temperatures = Temperatures(report, units);
+        using var wet = Wet(report);
         var size = new SKImageInfo(Width * Picture.Scale, Height * Picture.Scale, SKColorType.Rgba8888, SKAlphaType.Opaque);
-        using SKSurface surface = SKSurface.Create(size) ?? throw new InvalidOperationException("The picture of the weather cannot be drawn.");
+        using var surface = SKSurface.Create(size) ?? throw new InvalidOperationException("The picture of the weather cannot be drawn.");
         surface.Canvas.Clear(SKColors.White);
         Render(temperatures, surface, 0, TemperatureHeight);
         Render(wet, surface, TemperatureHeight, Height);
-        using SKPixmap pixels = surface.PeekPixels();
-        using SKData png = pixels.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.Up, 6))
+        using var pixels = surface.PeekPixels();
+        using var png = pixels.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.Up, 6))
             ?? throw new InvalidOperationException("A picture cannot be encoded.");
         return png.ToArray();
     }
@@ -49,20 +49,22 @@ internal static class WeatherFitChart
 
     private static Plot Temperatures(WeatherFitReport report, UnitSystem units)
     {
-        string unit = units == UnitSystem.Imperial ? "F" : "C";
-        Plot plot = Picture.Blank($"Mean temperatures by month, {unit}: {Numbers.Short(report.Years)} years of record and {Numbers.Whole(report.GeneratedYears)} generated");
+        var unit = units == UnitSystem.Imperial ? "F" : "C";
+        var plot = Picture.Blank(
+            $"Mean temperatures by month, {unit}: {Numbers.Short(report.Years)} years of record and {Numbers.Whole(report.GeneratedYears)} generated"
+        );
         double Shown(double celsius) => units == UnitSystem.Imperial ? (celsius * 1.8) + 32 : celsius;
-        double[] recordHigh = Of(report, month => Shown(month.Record.TmaxMeanC));
-        double[] recordLow = Of(report, month => Shown(month.Record.TminMeanC));
-        double[] madeHigh = Of(report, month => Shown(month.Generated.TmaxMeanC));
-        double[] madeLow = Of(report, month => Shown(month.Generated.TminMeanC));
+        var recordHigh = Of(report, month => Shown(month.Record.TmaxMeanC));
+        var recordLow = Of(report, month => Shown(month.Record.TminMeanC));
+        var madeHigh = Of(report, month => Shown(month.Generated.TmaxMeanC));
+        var madeLow = Of(report, month => Shown(month.Generated.TminMeanC));
         Line(plot, madeHigh, Palette.Wanted, "highest, generated");
         Marks(plot, recordHigh, Palette.Wanted, "highest, record");
         Line(plot, madeLow, Palette.Held, "lowest, generated");
         Marks(plot, recordLow, Palette.Held, "lowest, record");
-        double low = recordLow.Concat(madeLow).Min();
-        double high = recordHigh.Concat(madeHigh).Max();
-        double air = Math.Max(1, (high - low) * 0.08);
+        var low = recordLow.Concat(madeLow).Min();
+        var high = recordHigh.Concat(madeHigh).Max();
+        var air = Math.Max(1, (high - low) * 0.08);
         plot.Axes.SetLimits(0.5, 12.5, low - air, high + air);
         Finish(plot);
         return plot;
@@ -70,9 +72,9 @@ internal static class WeatherFitChart
 
     private static Plot Wet(WeatherFitReport report)
     {
-        Plot plot = Picture.Blank("Share of wet days by month, percent");
-        double[] made = Of(report, month => 100 * month.Generated.WetShare);
-        double[] record = Of(report, month => 100 * month.Record.WetShare);
+        var plot = Picture.Blank("Share of wet days by month, percent");
+        var made = Of(report, month => 100 * month.Generated.WetShare);
+        var record = Of(report, month => 100 * month.Record.WetShare);
         Line(plot, made, Palette.Bench, "wet days, generated");
         Marks(plot, record, Palette.Bench, "wet days, record");
         plot.Axes.SetLimits(0.5, 12.5, 0, Math.Max(10, made.Concat(record).Max() * 1.1));
@@ -84,7 +86,7 @@ internal static class WeatherFitChart
 
     private static void Line(Plot plot, double[] values, Color color, string legend)
     {
-        Scatter line = plot.Add.ScatterLine(s_months, values, color);
+        var line = plot.Add.ScatterLine(s_months, values, color);
         line.LineWidth = 2;
         line.LegendText = legend;
     }
@@ -92,7 +94,7 @@ internal static class WeatherFitChart
     // The record stands as hollow rings, so that a line that meets it is seen through them.
     private static void Marks(Plot plot, double[] values, Color color, string legend)
     {
-        Scatter marks = plot.Add.ScatterPoints(s_months, values, color);
+        var marks = plot.Add.ScatterPoints(s_months, values, color);
         marks.MarkerStyle = new MarkerStyle(MarkerShape.OpenCircle, 11, color) { LineColor = color, LineWidth = 2.5f };
         marks.LegendText = legend;
     }

@@ -13,7 +13,17 @@ namespace BenchSim.Report.Charts;
 /// <param name="Waiting">Highest median of places refused.</param>
 /// <param name="WaitingHigh">Highest ninetieth percentile of places refused.</param>
 /// <param name="HeldShare">Highest share of the day's places held at the median, 0 to 1; 0 where there are no places.</param>
-internal sealed record Week(DateOnly From, int Places, int Held, int HeldHigh, int Wanted, int WantedHigh, int Waiting, int WaitingHigh, double HeldShare)
+internal sealed record Week(
+    DateOnly From,
+    int Places,
+    int Held,
+    int HeldHigh,
+    int Wanted,
+    int WantedHigh,
+    int Waiting,
+    int WaitingHigh,
+    double HeldShare
+)
 {
     /// <summary>True when some tray waits in at least one season of ten.</summary>
     public bool IsShort => WaitingHigh > 0;
@@ -34,6 +44,7 @@ internal sealed record Week(DateOnly From, int Places, int Held, int HeldHigh, i
             days.Max(day => space.Wanted[day].P90),
             days.Max(day => space.Waiting[day].P50),
             days.Max(day => space.Waiting[day].P90),
-            days.Max(day => space.Places[day] == 0 ? 0 : (double)space.Held[day].P50 / space.Places[day]));
+            days.Max(day => space.Places[day] == 0 ? 0 : (double)space.Held[day].P50 / space.Places[day])
+        );
     }
 }

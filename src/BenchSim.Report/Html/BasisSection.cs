@@ -21,14 +21,20 @@ internal static class BasisSection
 
     private static void Play(HtmlText html, StudyResult result)
     {
-        SiteRules rules = result.Plan.Scenario.Rules;
+        var rules = result.Plan.Scenario.Rules;
         html.Add($"<dl><div><dt>Seasons played</dt><dd>{Numbers.Whole(result.Seasons)}</dd></div><div><dt>Seed of all luck</dt><dd>");
-        html.Add($"{result.Seed.ToString(null, null)}</dd></div><div><dt>Weather</dt><dd>{WeatherPart.Words(result.Plan.Scenario)}</dd></div>");
+        html.Add(
+            $"{result.Seed.ToString(null, null)}</dd></div><div><dt>Weather</dt><dd>{WeatherPart.Words(result.Plan.Scenario)}</dd></div>"
+        );
         html.Add($"<div><dt>Age of the seed</dt><dd>{SeedPart.Words(result)}</dd></div>");
-        string sown = rules.SowWaitDays == 0 ? "one work day" : $"{Numbers.Count(rules.SowWaitDays, "day", "days")} and one work day";
-        string late = rules.LateDays == 0 ? "in time" : $"at most {Numbers.Count(rules.LateDays, "day", "days")} late";
-        html.Add($"<div><dt>A season fits when</dt><dd>each batch is sown at most {sown} after its date, no tray stands too long for want ");
-        html.Add($"of a place, and {Numbers.Setting(rules.ServiceGoal)} % of the wanted plants are out {late}, days on which only the weather ");
+        var sown = rules.SowWaitDays == 0 ? "one work day" : $"{Numbers.Count(rules.SowWaitDays, "day", "days")} and one work day";
+        var late = rules.LateDays == 0 ? "in time" : $"at most {Numbers.Count(rules.LateDays, "day", "days")} late";
+        html.Add(
+            $"<div><dt>A season fits when</dt><dd>each batch is sown at most {sown} after its date, no tray stands too long for want "
+        );
+        html.Add(
+            $"of a place, and {Numbers.Setting(rules.ServiceGoal)} % of the wanted plants are out {late}, days on which only the weather "
+        );
         html.Add($"held them back not counted</dd></div></dl>\n");
     }
 
@@ -43,11 +49,13 @@ internal static class BasisSection
         }
 
         html.Add($"<ol>");
-        for (int index = 0; index < reliefs.Length && index < result.ReliefUses.Length; index++)
+        for (var index = 0; index < reliefs.Length && index < result.ReliefUses.Length; index++)
         {
             html.Add($"<li>");
             html.Add($"{Trade.Words(reliefs[index])}: used for ");
-            html.Add($"{Spreads.Amount(result.ReliefUses[index], "tray", "trays")}{(reliefs[index] == Relief.Aisle ? ", counted once a day" : "")}</li>");
+            html.Add(
+                $"{Spreads.Amount(result.ReliefUses[index], "tray", "trays")}{(reliefs[index] == Relief.Aisle ? ", counted once a day" : "")}</li>"
+            );
         }
 
         html.Add($"</ol><p class=\"small\">Of {Numbers.Count(result.Seasons, "season", "seasons")} played.</p>\n");
@@ -63,7 +71,7 @@ internal static class BasisSection
         }
 
         html.Add($"<ul>");
-        foreach (Fault warning in result.Plan.Warnings)
+        foreach (var warning in result.Plan.Warnings)
         {
             html.Add($"<li><code>");
             html.Add($"{HtmlText.Name(warning.Place.ToString())}</code> {HtmlText.Name(warning.What)}; ");
@@ -83,8 +91,11 @@ internal static class BasisSection
         }
 
         html.Add($"<p>Kept as they were read, in the folder <code>inputs</code>.</p><ul>");
-        foreach (ReportInput input in inputs)
+        foreach (var input in inputs)
+        {
             html.Add($"<li>{HtmlText.Name(input.Name, 80)}, {Numbers.Count(input.Bytes.Length, "byte", "bytes")}</li>");
+        }
+
         html.Add($"</ul>\n");
     }
 }

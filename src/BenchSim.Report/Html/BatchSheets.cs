@@ -13,28 +13,40 @@ internal static class BatchSheets
     {
         var sheets = new List<(string, BatchBar[])[]>();
         var sheet = new List<(string, BatchBar[])>();
-        int free = Rows;
-        foreach ((string grower, BatchBar[] bars) in growers)
+        var free = Rows;
+        foreach ((var grower, var bars) in growers)
         {
             if (bars.Length + 1 > free)
+            {
                 Turn();
-            foreach (BatchBar[] part in bars.Chunk(Rows - 1))
+            }
+
+            foreach (var part in bars.Chunk(Rows - 1))
             {
                 if (part.Length + 1 > free)
+                {
                     Turn();
+                }
+
                 sheet.Add((grower, part));
                 free -= part.Length + 1;
             }
         }
 
         if (sheet.Count > 0 || sheets.Count == 0)
+        {
             sheets.Add([.. sheet]);
+        }
+
         return [.. sheets];
 
         void Turn()
         {
             if (sheet.Count > 0)
+            {
                 sheets.Add([.. sheet]);
+            }
+
             sheet.Clear();
             free = Rows;
         }

@@ -8,7 +8,8 @@ internal static class CautionsSection
 {
     public static void Write(HtmlText html, StudyResult result)
     {
-        html.Add($"""
+        html.Add(
+            $"""
             <section id="cautions" aria-labelledby="cautions-title"><h2 id="cautions-title">Cautions</h2>
             <ul>
             <li>This report counts places and days. It says nothing about whether a structure, a heater, a circuit or a bench is safe.</li>
@@ -18,14 +19,17 @@ internal static class CautionsSection
             <li>Seasons played are not seasons to come. The report shows what follows from the files it ran.</li>
             </ul></section>
 
-            """);
+            """
+        );
         html.Add($"<section id=\"files\" aria-labelledby=\"files-title\"><h2 id=\"files-title\">Files beside this page</h2>\n<ul><li>");
         html.Add($"<a href=\"tables/daily.csv\">tables/daily.csv</a>, <a href=\"tables/batches.csv\">batches.csv</a>, <a ");
-        html.Add($"href=\"tables/spaces.csv\">spaces.csv</a>, <a href=\"tables/growers.csv\">growers.csv</a>, <a href=\"tables/fuel.csv\">fuel.csv</a>, <a href=\"tables/waits.csv\">waits.csv</a>: the ");
+        html.Add(
+            $"href=\"tables/spaces.csv\">spaces.csv</a>, <a href=\"tables/growers.csv\">growers.csv</a>, <a href=\"tables/fuel.csv\">fuel.csv</a>, <a href=\"tables/waits.csv\">waits.csv</a>: the "
+        );
         html.Add($"figures as tables</li>");
         html.Add($"<li><a href=\"result.json\">result.json</a>: all of it for machines</li><li>Charts as pictures: ");
-        string comma = "";
-        foreach (ChartFile chart in ChartFiles.Of(result))
+        var comma = "";
+        foreach (var chart in ChartFiles.Of(result))
         {
             html.Add($"{comma}<a href=\"{chart.Name}\">{chart.Name["charts/".Length..]}</a>");
             comma = ", ";

@@ -10,18 +10,28 @@ public static class CropValues
     /// <summary>The value of a crop's column in the user's units; nothing for a column that holds no single value.</summary>
     public static string Of(Crop crop, string column, UnitSystem units)
     {
-        string Temperature(double celsius) => units == UnitSystem.Imperial ? $"{Plain(UnitWords.Degrees(celsius, units))} °F" : $"{Plain(celsius)} °C";
+        string Temperature(double celsius) =>
+            units == UnitSystem.Imperial ? $"{Plain(UnitWords.Degrees(celsius, units))} °F" : $"{Plain(celsius)} °C";
         string TemperatureOrAny(double? celsius) => celsius is { } known ? Temperature(known) : "any";
         return column switch
         {
-            "hardiness" => crop.Hardiness switch { Hardiness.Hardy => "hardy", Hardiness.HalfHardy => "half-hardy", Hardiness.Tender => "tender", _ => "very tender" },
+            "hardiness" => crop.Hardiness switch
+            {
+                Hardiness.Hardy => "hardy",
+                Hardiness.HalfHardy => "half-hardy",
+                Hardiness.Tender => "tender",
+                _ => "very tender",
+            },
             "emerge_base" => Temperature(crop.EmergeBaseC),
             "emerge_optimum" => Temperature(crop.EmergeOptimumC),
             "emerge_ceiling" => Temperature(crop.EmergeCeilingC),
             "emerge_heat" => $"{Plain(crop.EmergeHeat)} degree-days C",
             "emerge_sigma" => Plain(crop.EmergeSigma),
             "emerge_cv" => Plain(crop.EmergeCv),
-            "germination_curve" => string.Join(", ", crop.GerminationCurve.Select(point => $"{Temperature(point.TemperatureC)}: {Plain(point.Percent)} %")),
+            "germination_curve" => string.Join(
+                ", ",
+                crop.GerminationCurve.Select(point => $"{Temperature(point.TemperatureC)}: {Plain(point.Percent)} %")
+            ),
             "germinate_at" => Temperature(crop.GerminateAtC),
             "bottom_heat" => crop.BottomHeat ? "yes" : "no",
             "max_mat" => TemperatureOrAny(crop.MaxMatC),
@@ -34,10 +44,19 @@ public static class CropValues
             "growth_base" => Temperature(crop.GrowthBaseC),
             "growth_cap" => Temperature(crop.GrowthCapC),
             "reference" => Temperature(crop.ReferenceC),
-            "days_to_ready" when crop.DaysToReady is { FromSowing: true } or { WithHardening: true } => $"{Written(crop.DaysToReady)} ({Plain(Math.Round(crop.GrowthDays, 1))} days of growth)",
+            "days_to_ready" when crop.DaysToReady is { FromSowing: true } or { WithHardening: true } =>
+                $"{Written(crop.DaysToReady)} ({Plain(Math.Round(crop.GrowthDays, 1))} days of growth)",
             "growth_days" or "days_to_ready" => Grown(crop),
-            "counted_from" => crop.DaysToReady is { } written ? written.FromSowing ? "sowing" : "emergence" : "",
-            "includes_hardening" => crop.DaysToReady is { } days ? days.WithHardening ? "yes" : "no" : "",
+            "counted_from" => crop.DaysToReady is { } written
+                ? written.FromSowing
+                    ? "sowing"
+                    : "emergence"
+                : "",
+            "includes_hardening" => crop.DaysToReady is { } days
+                ? days.WithHardening
+                    ? "yes"
+                    : "no"
+                : "",
             "growth_cv" => Plain(crop.GrowthCv),
             "pot_up_days" => $"{Plain(crop.PotUpDays)} days",
             "pot_up_check_days" => $"{Plain(crop.PotUpCheckDays)} days",
@@ -61,14 +80,15 @@ public static class CropValues
     }
 
     /// <summary>The value of a tray type's column.</summary>
-    public static string Of(TrayType tray, string column) => column switch
-    {
-        "cells" => Plain(tray.Cells),
-        "seeds_per_flat" => Plain(tray.SeedsPerFlat),
-        "medium_litres" => $"{Plain(tray.MediumLitres)} litres",
-        "places_each" => Plain(tray.PlacesEach),
-        _ => "",
-    };
+    public static string Of(TrayType tray, string column) =>
+        column switch
+        {
+            "cells" => Plain(tray.Cells),
+            "seeds_per_flat" => Plain(tray.SeedsPerFlat),
+            "medium_litres" => $"{Plain(tray.MediumLitres)} litres",
+            "places_each" => Plain(tray.PlacesEach),
+            _ => "",
+        };
 
     // As it stands in the file, so that it can be copied there.
     private static string Written(WrittenDays days) =>
@@ -76,7 +96,8 @@ public static class CropValues
 
     private static string Grown(Crop crop) => $"{Plain(crop.GrowthDays)} days from emergence, hardening not included";
 
-    private static string List(ImmutableArray<string> ids) => ids.IsEmpty ? "worked out" : string.Join(", ", ids.Select(id => PlainText.Short(id, 30)));
+    private static string List(ImmutableArray<string> ids) =>
+        ids.IsEmpty ? "worked out" : string.Join(", ", ids.Select(id => PlainText.Short(id, 30)));
 
     private static string Share(double fraction) => $"{Plain(fraction * 100)} %";
 

@@ -14,29 +14,40 @@ internal static class FairShareChart
 
     public static void Write(HtmlText html, StudyResult result, ImmutableArray<GrowerCost> costs)
     {
-        (string Kind, string Words, double[] Shares)[] bars = [.. new (string Kind, string Words, double[] Shares)[]
-        {
-            ("days", "of the tray-days", [.. result.Growers.Select(grower => grower.Share)]),
-            ("fuel", "of the fuel", [.. result.Growers.Select(grower => grower.FuelShare)]),
-            ("cost", "of the cost of fuel and mats", [.. costs.Select(cost => cost.Share)]),
-        }.Where(bar => !bar.Shares.All(double.IsNaN))];
-        bool severalGrowers = result.Growers.Length > 1;
+        (string Kind, string Words, double[] Shares)[] bars =
+        [
+            .. new (string Kind, string Words, double[] Shares)[]
+            {
+                ("days", "of the tray-days", [.. result.Growers.Select(grower => grower.Share)]),
+                ("fuel", "of the fuel", [.. result.Growers.Select(grower => grower.FuelShare)]),
+                ("cost", "of the cost of fuel and mats", [.. costs.Select(cost => cost.Share)]),
+            }.Where(bar => !bar.Shares.All(double.IsNaN)),
+        ];
+        var severalGrowers = result.Growers.Length > 1;
         html.Add($"<p class=\"key\">");
         foreach (var (kind, words, _) in bars)
+        {
             html.Add($"<span><i class=\"sw {kind}\"></i>share {words}</span>");
+        }
+
         if (severalGrowers)
+        {
             html.Add($"<span><i class=\"sw equal\"></i>equal shares</span>");
+        }
+
         html.Add($"</p>\n");
 
-        double row = (Pitch * bars.Length) + Gap;
-        double height = 8 + (row * result.Growers.Length);
-        double most = Math.Max(1e-9, bars.SelectMany(bar => bar.Shares).Where(double.IsFinite).DefaultIfEmpty(1).Max());
+        var row = (Pitch * bars.Length) + Gap;
+        var height = 8 + (row * result.Growers.Length);
+        var most = Math.Max(1e-9, bars.SelectMany(bar => bar.Shares).Where(double.IsFinite).DefaultIfEmpty(1).Max());
         const double room = Width - Left - 60;
         html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Shares by grower\"><svg class=\"chart\" role=\"img\" ");
-        html.Add($"aria-label=\"Shares of tray-days, fuel and cost by grower\" viewBox=\"0 0 {Width} {height}\" width=\"{Width}\" height=\"{height}\">\n");
-        for (int grower = 0; grower < result.Growers.Length; grower++)
+        html.Add(
+            $"aria-label=\"Shares of tray-days, fuel and cost by grower\" viewBox=\"0 0 {Width} {height}\" width=\"{Width}\" height=\"{height}\">\n"
+        );
+        for (var grower = 0; grower < result.Growers.Length; grower++)
         {
-            double y = 4 + (row * grower);
+            var y = 4 + (row * grower);
             html.Add($"<svg x=\"0\" y=\"{y}\" width=\"{Left - 8}\" height=\"{row}\"><text x=\"0\" y=\"13\">");
             html.Add($"{PlainText.Short(result.Growers[grower].Grower, 27)}</text></svg>");
             foreach (var (kind, words, shares) in bars)
@@ -48,17 +59,25 @@ internal static class FairShareChart
             html.Add($"\n");
         }
 
-        double equal = Left + (1.0 / Math.Max(1, result.Growers.Length) / most * room);
+        var equal = Left + (1.0 / Math.Max(1, result.Growers.Length) / most * room);
         if (severalGrowers)
+        {
             html.Add($"<line class=\"equal\" x1=\"{equal}\" y1=\"2\" x2=\"{equal}\" y2=\"{height - 2}\"/>");
+        }
+
         html.Add($"</svg></div>\n");
     }
 
     private static void Bar(HtmlText html, string kind, double share, double length, double y, string words)
     {
         if (double.IsNaN(share))
+        {
             return;
-        html.Add($"<g><title>{Numbers.Percent(share)} % {words}</title><rect class=\"{kind}\" x=\"{Left}\" y=\"{y + 2}\" width=\"{length}\" height=\"{Pitch - 3}\"/>");
+        }
+
+        html.Add(
+            $"<g><title>{Numbers.Percent(share)} % {words}</title><rect class=\"{kind}\" x=\"{Left}\" y=\"{y + 2}\" width=\"{length}\" height=\"{Pitch - 3}\"/>"
+        );
         html.Add($"<text x=\"{Left + length + 6}\" y=\"{y + 12.5}\">{Numbers.Percent(share)} %</text></g>");
     }
 }

@@ -14,20 +14,27 @@ internal static class FuelSection
         html.Add($"<p>Of {Numbers.Count(result.Seasons, "season", "seasons")} played. All figures are in <a ");
         html.Add($"href=\"tables/fuel.csv\">tables/fuel.csv</a>.</p>\n");
         if (result.Plan.Scenario.Houses.IsEmpty && result.Houses.IsEmpty)
+        {
             html.Add($"<p>The site has no house, so no fuel is shown.</p>\n");
-        foreach (House house in result.Plan.Scenario.Houses)
+        }
+
+        foreach (var house in result.Plan.Scenario.Houses)
+        {
             Write(html, house, result.Houses.FirstOrDefault(at => at.House.Id == house.Id), result, dates);
+        }
+
         MatsPart.Write(html, result);
         html.Add($"</section>\n");
     }
 
     /// <summary>Why no fuel is shown for a house, in words.</summary>
-    internal static string WhyNone(House house) => (house.IsHeated, house.Heat) switch
-    {
-        (false, _) => "It has no heating set-point: it is not heated and uses no fuel.",
-        (true, null) => "No fuel is shown, because its shell or its heater is not given: dimensions, covering and fuel in site.toml.",
-        _ => "No fuel is shown: this result has no count of it.",
-    };
+    internal static string WhyNone(House house) =>
+        (house.IsHeated, house.Heat) switch
+        {
+            (false, _) => "It has no heating set-point: it is not heated and uses no fuel.",
+            (true, null) => "No fuel is shown, because its shell or its heater is not given: dimensions, covering and fuel in site.toml.",
+            _ => "No fuel is shown: this result has no count of it.",
+        };
 
     private static void Write(HtmlText html, House house, HouseResult? counted, StudyResult result, Dates dates)
     {
@@ -43,19 +50,27 @@ internal static class FuelSection
         }
 
         if (counted is not null)
+        {
             html.Add($"<div><dt>Open</dt><dd>{Spreads.Amount(counted.DaysOpen, "day", "days")}</dd></div>");
-        DesignLoad? load = HeatFigures.LoadOf(house);
+        }
+
+        var load = HeatFigures.LoadOf(house);
         if (load is { } night)
+        {
             html.Add($"<div><dt>Coldest night given</dt><dd>{Words(night, result.Plan.Scenario.Units)}</dd></div>");
+        }
+
         html.Add($"</dl>\n");
         Cautions(html, counted?.Fuel is not null, load is not null);
         if (counted is { Fuel: not null, Months.IsDefaultOrEmpty: false })
+        {
             MonthsPart.Write(html, counted, result, dates);
+        }
     }
 
     private static void Season(HtmlText html, Estimate bought, HouseHeat heat, FuelMeasure measure, Scenario scenario)
     {
-        string amount = Spreads.Mean(measure.Of(bought), Numbers.Fine, " " + measure.Plural);
+        var amount = Spreads.Mean(measure.Of(bought), Numbers.Fine, " " + measure.Plural);
         html.Add($"<div><dt>Fuel of the season</dt><dd>{heat.Fuel.Name}: {amount}</dd></div><div><dt>Its cost</dt><dd>");
         if (heat.Price is { } price)
         {
@@ -76,12 +91,21 @@ internal static class FuelSection
     private static void Cautions(HtmlText html, bool fuel, bool load)
     {
         if (!fuel && !load)
+        {
             return;
+        }
+
         html.Add($"<p class=\"caution\"><strong>Caution.</strong>");
         if (fuel)
+        {
             html.Add($" {HeatCautions.Fuel}");
+        }
+
         if (load)
+        {
             html.Add($" {DesignLoad.Caution}");
+        }
+
         html.Add($" {HeatCautions.Structure}</p>\n");
     }
 }

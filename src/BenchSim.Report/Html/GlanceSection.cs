@@ -26,10 +26,19 @@ internal static class GlanceSection
 
     private static string Reading(StudyResult result, Week[][] weeks, Dates dates)
     {
-        var shortWeeks = weeks.SelectMany(space => space).Where(week => week.IsShort).Select(week => week.From).Distinct().Order().ToArray();
+        var shortWeeks = weeks
+            .SelectMany(space => space)
+            .Where(week => week.IsShort)
+            .Select(week => week.From)
+            .Distinct()
+            .Order()
+            .ToArray();
         if (shortWeeks.Length == 0)
+        {
             return $"No space keeps trays waiting in more than one season of ten ({Numbers.Count(result.Seasons, "season", "seasons")} played).";
-        string last = dates.Plain(shortWeeks[^1].AddDays(6) > result.Plan.LastDay ? result.Plan.LastDay : shortWeeks[^1].AddDays(6));
+        }
+
+        var last = dates.Plain(shortWeeks[^1].AddDays(6) > result.Plan.LastDay ? result.Plan.LastDay : shortWeeks[^1].AddDays(6));
         return $"Trays wait for a place in {Numbers.Count(shortWeeks.Length, "week", "weeks")} between {dates.Plain(shortWeeks[0])} and "
             + $"{last}, in at least one season of ten ({Numbers.Count(result.Seasons, "season", "seasons")} played).";
     }
@@ -39,16 +48,16 @@ internal static class GlanceSection
         var frame = new SvgFrame(dates, 760, 8 + (RowHeight * weeks.Length) + 24, Left, 4, 24);
         frame.Open(html, "Season at a glance: how full each space is, by week");
         frame.DrawDates(html);
-        for (int space = 0; space < weeks.Length; space++)
+        for (var space = 0; space < weeks.Length; space++)
         {
-            double y = 6 + (RowHeight * space);
+            var y = 6 + (RowHeight * space);
             html.Add($"<svg x=\"0\" y=\"{y}\" width=\"{Left - 8}\" height=\"{RowHeight}\"><text x=\"0\" y=\"17\">");
             html.Add($"{PlainText.Short(result.Spaces[space].Space.Name, 24)}</text></svg>");
-            for (int week = 0; week < weeks[space].Length; week++)
+            for (var week = 0; week < weeks[space].Length; week++)
             {
-                Week at = weeks[space][week];
-                double x = frame.X(7 * week);
-                double width = frame.X(Math.Min(dates.Days, (7 * week) + 7)) - x;
+                var at = weeks[space][week];
+                var x = frame.X(7 * week);
+                var width = frame.X(Math.Min(dates.Days, (7 * week) + 7)) - x;
                 html.Add($"<g><title>");
                 html.Add($"{PlainText.Short(result.Spaces[space].Space.Name, 40)}, week from {dates.Plain(at.From)}: at most ");
                 html.Add($"{Numbers.Whole(at.Held)} of {Numbers.Whole(at.Places)} places held (median)</title>");
@@ -67,14 +76,15 @@ internal static class GlanceSection
         SvgFrame.Close(html);
     }
 
-    internal static int Level(Week week) => week switch
-    {
-        { Held: 0 } => 0,
-        { HeldShare: <= 0.5 } => 1,
-        { HeldShare: <= 0.75 } => 2,
-        { HeldShare: < 1 } => 3,
-        _ => 4,
-    };
+    internal static int Level(Week week) =>
+        week switch
+        {
+            { Held: 0 } => 0,
+            { HeldShare: <= 0.5 } => 1,
+            { HeldShare: <= 0.75 } => 2,
+            { HeldShare: < 1 } => 3,
+            _ => 4,
+        };
 
     private static void Table(HtmlText html, StudyResult result, Week[][] weeks)
     {
@@ -83,13 +93,16 @@ internal static class GlanceSection
         html.Add($"wait in one season of ten or more.</p>");
         html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Places held by week\"><table><thead><tr>");
         html.Add($"<th scope=\"col\">Week from</th>");
-        foreach (SpaceResult space in result.Spaces)
+        foreach (var space in result.Spaces)
+        {
             html.Add($"<th scope=\"col\">{HtmlText.Name(space.Space.Name, 30)}</th>");
+        }
+
         html.Add($"</tr></thead><tbody>\n");
-        for (int week = 0; week < (weeks.Length == 0 ? 0 : weeks[0].Length); week++)
+        for (var week = 0; week < (weeks.Length == 0 ? 0 : weeks[0].Length); week++)
         {
             html.Add($"<tr><th scope=\"row\">{Dates.Iso(weeks[0][week].From)}</th>");
-            foreach (Week[] space in weeks)
+            foreach (var space in weeks)
             {
                 html.Add($"<td>");
                 html.Add($"{Numbers.Whole(space[week].Held)} of ");

@@ -30,18 +30,20 @@ internal sealed class HtmlText
     /// <summary>A name from a user's file shortened for a narrow cell; the whole of it shows on pointing.</summary>
     public static Markup Name(string text, int most)
     {
-        string brief = PlainText.Short(text, most);
+        var brief = PlainText.Short(text, most);
         return brief == text ? Name(text) : new($"<bdi title=\"{Escape(PlainText.Short(text, 400))}\">{Escape(brief)}</bdi>");
     }
 
     /// <summary>Escapes for text and for quoted attributes alike.</summary>
     public static string Escape(string text)
     {
-        string line = PlainText.OneLine(text);
+        var line = PlainText.OneLine(text);
         return line.AsSpan().IndexOfAny("&<>\"'") < 0
             ? line
-            : line.Replace("&", "&amp;", StringComparison.Ordinal).Replace("<", "&lt;", StringComparison.Ordinal)
-                .Replace(">", "&gt;", StringComparison.Ordinal).Replace("\"", "&quot;", StringComparison.Ordinal)
+            : line.Replace("&", "&amp;", StringComparison.Ordinal)
+                .Replace("<", "&lt;", StringComparison.Ordinal)
+                .Replace(">", "&gt;", StringComparison.Ordinal)
+                .Replace("\"", "&quot;", StringComparison.Ordinal)
                 .Replace("'", "&#39;", StringComparison.Ordinal);
     }
 
@@ -68,7 +70,7 @@ internal sealed class HtmlText
         /// <summary>A coordinate: at most one decimal.</summary>
         public void AppendFormatted(double value)
         {
-            string text = value.ToString("0.#", CultureInfo.InvariantCulture);
+            var text = value.ToString("0.#", CultureInfo.InvariantCulture);
             _text.Append(text == "-0" ? "0" : text);
         }
     }

@@ -11,15 +11,20 @@ internal static class MatsPart
     public static void Write(HtmlText html, StudyResult result)
     {
         Space[] mats = [.. result.Plan.Scenario.Spaces.Where(space => space.Kind == SpaceKind.Mat)];
-        foreach (Space space in mats)
+        foreach (var space in mats)
         {
             html.Add($"<h3>{HtmlText.Name(space.Name, 80)}: electricity</h3>\n<dl>");
             Use(html, space, result.MatPower.FirstOrDefault(at => at.Space.Id == space.Id), result.Plan.Scenario);
             if (space.Power is { } power)
+            {
                 Circuit(html, power);
+            }
+
             html.Add($"</dl>\n");
             if (space.Power is not null)
+            {
                 html.Add($"<p class=\"caution\"><strong>Caution.</strong> {HeatCautions.Mats} {HeatCautions.Circuit}</p>\n");
+            }
         }
     }
 
@@ -28,7 +33,7 @@ internal static class MatsPart
         html.Add($"<div><dt>In the season</dt><dd>");
         if (space.Power is not { } power || counted is null)
         {
-            string why = space.Power is null ? "because the watts of the mats are not given" : "because this result has no count of it";
+            var why = space.Power is null ? "because the watts of the mats are not given" : "because this result has no count of it";
             html.Add($"No electricity is shown, {why}.</dd></div>");
             return;
         }
@@ -48,10 +53,16 @@ internal static class MatsPart
     {
         html.Add($"<div><dt>Circuit</dt><dd>");
         if (HeatFigures.CheckOf(power) is not { } check)
+        {
             html.Add($"Not checked, because the volts or the breaker of the circuit are not given.</dd></div>");
+        }
         else if (check.IsWithin)
+        {
             html.Add($"{check.Words}</dd></div>");
+        }
         else
+        {
             html.Add($"<b class=\"flag\">{check.Words}</b></dd></div>");
+        }
     }
 }

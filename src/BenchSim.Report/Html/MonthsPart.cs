@@ -14,12 +14,16 @@ internal static class MonthsPart
 
     public static void Write(HtmlText html, HouseResult house, StudyResult result, Dates dates)
     {
-        HouseHeat heat = house.House.Heat!;
+        var heat = house.House.Heat!;
         var measure = new FuelMeasure(heat.Fuel, result.Plan.Scenario.Units);
         (string Label, MonthFuel Month, Estimate Fuel)[] months =
-            [.. house.Months.Select(month => (Label(month, dates), month, measure.Of(month.Fuel)))];
+        [
+            .. house.Months.Select(month => (Label(month, dates), month, measure.Of(month.Fuel))),
+        ];
         html.Add($"<figure><figcaption><p>{Reading(months, measure)}</p></figcaption>\n");
-        html.Add($"<p class=\"key\"><span><i class=\"sw work\"></i>{heat.Fuel.Name}, {measure.Plural}, mean</span><span><i class=\"sw high\">");
+        html.Add(
+            $"<p class=\"key\"><span><i class=\"sw work\"></i>{heat.Fuel.Name}, {measure.Plural}, mean</span><span><i class=\"sw high\">"
+        );
         html.Add($"</i>what nine seasons in ten do not exceed</span></p>\n");
         Chart(html, house, months, measure);
         Table(html, house, months, measure, result);
@@ -37,31 +41,39 @@ internal static class MonthsPart
     // A play begins and ends on any day: a month of which it has only a part says which.
     private static string Label(MonthFuel month, Dates dates)
     {
-        DateOnly first = month.Month;
-        DateOnly end = dates.Day(dates.Days - 1);
-        int days = DateTime.DaysInMonth(first.Year, first.Month);
-        int last = (end.Year, end.Month) == (first.Year, first.Month) ? end.Day : days;
-        string name = $"{Dates.Month(first)} {first.Year}";
+        var first = month.Month;
+        var end = dates.Day(dates.Days - 1);
+        var days = DateTime.DaysInMonth(first.Year, first.Month);
+        var last = (end.Year, end.Month) == (first.Year, first.Month) ? end.Day : days;
+        var name = $"{Dates.Month(first)} {first.Year}";
         if (first.Day == 1 && last == days)
+        {
             return name;
+        }
+
         return first.Day == last ? $"{last} {name}" : $"{first.Day} to {last} {name}";
     }
 
-    private static void Chart(HtmlText html, HouseResult house, (string Label, MonthFuel Month, Estimate Fuel)[] months, FuelMeasure measure)
+    private static void Chart(
+        HtmlText html,
+        HouseResult house,
+        (string Label, MonthFuel Month, Estimate Fuel)[] months,
+        FuelMeasure measure
+    )
     {
-        double largest = Math.Max(1e-9, months.Max(month => Math.Max(month.Fuel.Mean, month.Fuel.P90)));
-        double width = Slot * months.Length;
+        var largest = Math.Max(1e-9, months.Max(month => Math.Max(month.Fuel.Mean, month.Fuel.P90)));
+        var width = Slot * months.Length;
         const double bottom = Top + Plot;
         const double height = bottom + 40;
-        string label = $"{house.House.Heat!.Fuel.Name} by month, {measure.Plural}: {PlainText.Short(house.House.Name, 60)}";
+        var label = $"{house.House.Heat!.Fuel.Name} by month, {measure.Plural}: {PlainText.Short(house.House.Name, 60)}";
         html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"{label}\"><svg class=\"chart months\" role=\"img\" ");
         html.Add($"aria-label=\"{label}\" viewBox=\"0 0 {width} {height}\" width=\"{width}\" height=\"{height}\">\n");
-        double x = (Slot - Bar) / 2;
-        foreach ((string _, MonthFuel month, Estimate fuel) in months)
+        var x = (Slot - Bar) / 2;
+        foreach ((var _, var month, var fuel) in months)
         {
-            double top = bottom - (fuel.Mean / largest * Plot);
-            double high = bottom - (fuel.P90 / largest * Plot);
-            double middle = x + (Bar / 2);
+            var top = bottom - (fuel.Mean / largest * Plot);
+            var high = bottom - (fuel.P90 / largest * Plot);
+            var middle = x + (Bar / 2);
             html.Add($"<rect class=\"work\" x=\"{x}\" y=\"{top}\" width=\"{Bar}\" height=\"{bottom - top}\"/>");
             html.Add($"<line class=\"high\" x1=\"{x}\" y1=\"{high}\" x2=\"{x + Bar}\" y2=\"{high}\"/>");
             html.Add($"<text class=\"middle faint\" x=\"{middle}\" y=\"{bottom + 17}\">{Dates.ShortMonth(month.Month)}</text>");
@@ -72,21 +84,35 @@ internal static class MonthsPart
         html.Add($"<line class=\"axis\" x1=\"0\" y1=\"{bottom}\" x2=\"{width}\" y2=\"{bottom}\"/></svg></div>\n");
     }
 
-    private static void Table(HtmlText html, HouseResult house, (string Label, MonthFuel Month, Estimate Fuel)[] months, FuelMeasure measure, StudyResult result)
+    private static void Table(
+        HtmlText html,
+        HouseResult house,
+        (string Label, MonthFuel Month, Estimate Fuel)[] months,
+        FuelMeasure measure,
+        StudyResult result
+    )
     {
-        HouseHeat heat = house.House.Heat!;
+        var heat = house.House.Heat!;
         html.Add($"<details><summary>Table by month: {HtmlText.Name(house.House.Name, 40)}</summary>");
-        html.Add($"<p>In {measure.Plural} of {heat.Fuel.Name}, of {Numbers.Count(result.Seasons, "season", "seasons")}. Cold months differ ");
+        html.Add(
+            $"<p>In {measure.Plural} of {heat.Fuel.Name}, of {Numbers.Count(result.Seasons, "season", "seasons")}. Cold months differ "
+        );
         html.Add($"from season to season, so only the means add up to the season.</p>");
         html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Fuel by month\"><table><thead><tr>");
         html.Add($"<th scope=\"col\">Month</th><th scope=\"col\">Mean</th><th scope=\"col\">95 % interval of the mean</th>");
         html.Add($"<th scope=\"col\">Eight seasons of ten</th>");
         if (heat.Price is not null)
+        {
             html.Add($"<th scope=\"col\">Cost, mean</th>");
+        }
+
         html.Add($"</tr></thead><tbody>\n");
         var money = new Money(result.Plan.Scenario.Rules.Prices.Currency);
-        foreach ((string label, MonthFuel month, Estimate fuel) in months)
+        foreach ((var label, var month, var fuel) in months)
+        {
             Row(html, label, month.Fuel, fuel, heat.Price, money);
+        }
+
         Row(html, "Whole season", house.Fuel!.Value, measure.Of(house.Fuel.Value), heat.Price, money);
         html.Add($"</tbody></table></div></details>\n");
     }
@@ -96,7 +122,10 @@ internal static class MonthsPart
         html.Add($"<tr><th scope=\"row\">{label}</th><td>{Numbers.Fine(fuel.Mean)}</td><td>{Spreads.MeanRange(fuel, Numbers.Fine)}</td>");
         html.Add($"<td>{Numbers.Fine(fuel.P10)} to {Numbers.Fine(fuel.P90)}</td>");
         if (price is { } each)
+        {
             html.Add($"<td>{money.Amount(bought.Mean * each)}</td>");
+        }
+
         html.Add($"</tr>\n");
     }
 }

@@ -15,8 +15,11 @@ internal static class OccupancySection
         html.Add($"<p class=\"key\"><span><i class=\"sw capacity\"></i>places there are</span><span><i class=\"sw band\">");
         html.Add($"</i>places held in eight seasons of ten</span><span><i class=\"sw held\"></i>places held, median</span><span>");
         html.Add($"<i class=\"sw wanted\"></i>places wanted if there were no limit, median</span></p>\n");
-        foreach (SpaceResult space in result.Spaces)
+        foreach (var space in result.Spaces)
+        {
             Space(html, space, result, dates);
+        }
+
         html.Add($"</section>\n");
     }
 
@@ -32,7 +35,7 @@ internal static class OccupancySection
         html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Table by week\"><table><thead><tr>");
         html.Add($"<th scope=\"col\">Week from</th><th scope=\"col\">Places</th><th scope=\"col\">Held</th><th scope=\"col\">Wanted</th>");
         html.Add($"<th scope=\"col\">Waiting</th></tr></thead><tbody>\n");
-        foreach (Week week in Week.Of(space, dates))
+        foreach (var week in Week.Of(space, dates))
         {
             html.Add($"<tr><th scope=\"row\">{Dates.Iso(week.From)}</th><td>{Numbers.Whole(week.Places)}</td><td>");
             html.Add($"{Cell(week.Held, week.HeldHigh)}</td>");
@@ -42,40 +45,60 @@ internal static class OccupancySection
         html.Add($"</tbody></table></div></details></figure>\n");
     }
 
-    private static string Cell(int middle, int high) => middle == high ? Numbers.Whole(middle) : $"{Numbers.Whole(middle)} ({Numbers.Whole(high)})";
+    private static string Cell(int middle, int high) =>
+        middle == high ? Numbers.Whole(middle) : $"{Numbers.Whole(middle)} ({Numbers.Whole(high)})";
 
     /// <summary>The chart in one or two sentences.</summary>
     internal static string Reading(SpaceResult space, StudyResult result, Dates dates)
     {
         var text = new StringBuilder();
         if (space.Peak.Most == 0)
+        {
             text.Append("Stands empty all season.");
+        }
         else
+        {
             text.Append("Held on its fullest day: ").Append(Spreads.Amount(space.Peak, "place", "places"));
+        }
 
         // Where it stands empty in most seasons, the fullest day is any day.
         if (space.Peak.P50 > 0)
-            text.Append("; that day falls ").Append(dates.Typical(space.PeakOn));
-        if (space.Peak.Most > 0)
-            text.Append('.');
-        if (space.DaysFull.Most > 0)
-            text.Append(" Days full: ").Append(Spreads.Amount(space.DaysFull, "day", "days")).Append('.');
-        else if (space.Peak.Most > 0)
-            text.Append(result.Seasons == 1 ? " Never full." : " Never full in any season.");
-
-        int worst = 0;
-        for (int day = 1; day < dates.Days; day++)
         {
-            if (space.Wanted[day].P50 - space.Places[day] > space.Wanted[worst].P50 - space.Places[worst])
-                worst = day;
+            text.Append("; that day falls ").Append(dates.Typical(space.PeakOn));
         }
 
-        int lacking = space.Wanted[worst].P50 - space.Places[worst];
+        if (space.Peak.Most > 0)
+        {
+            text.Append('.');
+        }
+
+        if (space.DaysFull.Most > 0)
+        {
+            text.Append(" Days full: ").Append(Spreads.Amount(space.DaysFull, "day", "days")).Append('.');
+        }
+        else if (space.Peak.Most > 0)
+        {
+            text.Append(result.Seasons == 1 ? " Never full." : " Never full in any season.");
+        }
+
+        var worst = 0;
+        for (var day = 1; day < dates.Days; day++)
+        {
+            if (space.Wanted[day].P50 - space.Places[day] > space.Wanted[worst].P50 - space.Places[worst])
+            {
+                worst = day;
+            }
+        }
+
+        var lacking = space.Wanted[worst].P50 - space.Places[worst];
         if (lacking > 0)
         {
-            DaySpread wanted = space.Wanted[worst];
-            text.Append(CultureInfo.InvariantCulture, $" Around {dates.Plain(dates.Day(worst))} it would take {Numbers.Whole(wanted.P50)} "
-                + $"places{Range(wanted, result.Seasons)} if there were no limit: {Numbers.Count(lacking, "place", "places")} more than there are.");
+            var wanted = space.Wanted[worst];
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $" Around {dates.Plain(dates.Day(worst))} it would take {Numbers.Whole(wanted.P50)} "
+                    + $"places{Range(wanted, result.Seasons)} if there were no limit: {Numbers.Count(lacking, "place", "places")} more than there are."
+            );
             text.Append(OthersTakeTheRest(space, result, worst, lacking));
             text.Append(WorstDay(space, result, lacking));
         }
@@ -87,7 +110,7 @@ internal static class OccupancySection
     private static string WorstDay(SpaceResult space, StudyResult result, int lacking)
     {
         GroupResult? group = result.Groups.FirstOrDefault(group => group.Kind == space.Space.Kind);
-        bool isAlone = result.Spaces.Count(other => other.Space.Kind == space.Space.Kind) == 1;
+        var isAlone = result.Spaces.Count(other => other.Space.Kind == space.Space.Kind) == 1;
         return group is null || !isAlone || group.Shortage.P50 <= lacking
             ? ""
             : $" On the worst day of each season, whichever date that is, the places lacking are {Spreads.Amount(group.Shortage, "place", "places")}.";
@@ -98,24 +121,31 @@ internal static class OccupancySection
     {
         GroupResult? group = result.Groups.FirstOrDefault(group => group.Kind == space.Space.Kind);
         if (group is null || result.Spaces.Count(other => other.Space.Kind == space.Space.Kind) < 2)
+        {
             return "";
-        int ofAll = Math.Max(0, group.Wanted[day].P50 - group.Places[day]);
-        string all = $"all {Trade.Plural(group.Kind)} together";
+        }
+
+        var ofAll = Math.Max(0, group.Wanted[day].P50 - group.Places[day]);
+        var all = $"all {Trade.Plural(group.Kind)} together";
         if (ofAll >= lacking || (ofAll == 0 && space.WaitedDays.Mean > 0))
+        {
             return "";
+        }
+
         return ofAll == 0
             ? $" Where a crop may stand elsewhere, others take the rest: {all} have places enough that day."
             : $" Where a crop may stand elsewhere, others take a part: {all} lack {Numbers.Count(ofAll, "place", "places")} that day.";
     }
 
-    private static string Range(DaySpread day, int seasons) => seasons == 1 || day.P10 == day.P90
-        ? ""
-        : $" ({Numbers.Whole(day.P10)} to {Numbers.Whole(day.P90)} in eight seasons of ten)";
+    private static string Range(DaySpread day, int seasons) =>
+        seasons == 1 || day.P10 == day.P90 ? "" : $" ({Numbers.Whole(day.P10)} to {Numbers.Whole(day.P90)} in eight seasons of ten)";
 
     private static void Chart(HtmlText html, SpaceResult space, Dates dates)
     {
         var frame = new SvgFrame(dates, 760, 220, 46, 8, 24);
-        var scale = new PlaceScale(Enumerable.Range(0, dates.Days).Max(day => Math.Max(space.Places[day], Math.Max(space.Held[day].P90, space.Wanted[day].P50))));
+        var scale = new PlaceScale(
+            Enumerable.Range(0, dates.Days).Max(day => Math.Max(space.Places[day], Math.Max(space.Held[day].P90, space.Wanted[day].P50)))
+        );
         frame.Open(html, $"Places by day: {PlainText.Short(space.Space.Name, 60)}");
         frame.DrawScale(html, scale);
         frame.DrawDates(html);
@@ -139,7 +169,7 @@ internal static class OccupancySection
     private static Markup Band(SvgFrame frame, PlaceScale scale, SpaceResult space)
     {
         var path = new StringBuilder();
-        int days = space.Held.Length;
+        var days = space.Held.Length;
         Steps(path, 'M', frame, scale, 0, days, day => space.Held[day].P90);
         StepsBack(path, frame, scale, days, day => space.Held[day].P10);
         path.Append('Z');
@@ -149,10 +179,12 @@ internal static class OccupancySection
     private static void Steps(StringBuilder path, char first, SvgFrame frame, PlaceScale scale, int from, int to, Func<int, int> value)
     {
         path.Append(CultureInfo.InvariantCulture, $"{first}{frame.X(from):0.#} {frame.Y(value(from), scale):0.#}");
-        for (int day = from + 1; day < to; day++)
+        for (var day = from + 1; day < to; day++)
         {
             if (value(day) != value(day - 1))
+            {
                 path.Append(CultureInfo.InvariantCulture, $"H{frame.X(day):0.#}V{frame.Y(value(day), scale):0.#}");
+            }
         }
 
         path.Append(CultureInfo.InvariantCulture, $"H{frame.X(to):0.#}");
@@ -161,10 +193,12 @@ internal static class OccupancySection
     private static void StepsBack(StringBuilder path, SvgFrame frame, PlaceScale scale, int days, Func<int, int> value)
     {
         path.Append(CultureInfo.InvariantCulture, $"V{frame.Y(value(days - 1), scale):0.#}");
-        for (int day = days - 1; day > 0; day--)
+        for (var day = days - 1; day > 0; day--)
         {
             if (value(day) != value(day - 1))
+            {
                 path.Append(CultureInfo.InvariantCulture, $"H{frame.X(day):0.#}V{frame.Y(value(day - 1), scale):0.#}");
+            }
         }
 
         path.Append(CultureInfo.InvariantCulture, $"H{frame.X(0):0.#}");

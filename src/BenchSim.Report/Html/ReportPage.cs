@@ -9,9 +9,19 @@ internal static class ReportPage
 {
     private static readonly (string Id, string Title)[] s_contents =
     [
-        ("verdict", "Verdict"), ("glance", "At a glance"), ("spaces", "Spaces"), ("shortage", "Short of room"), ("waits", "Waiting"), ("bottlenecks", "Bottlenecks"), ("batches", "Batches"),
-        ("growers", "Growers"), ("fuel", "Fuel"), ("work", "Work"),
-        ("basis", "Basis"), ("cautions", "Cautions"), ("files", "Files"),
+        ("verdict", "Verdict"),
+        ("glance", "At a glance"),
+        ("spaces", "Spaces"),
+        ("shortage", "Short of room"),
+        ("waits", "Waiting"),
+        ("bottlenecks", "Bottlenecks"),
+        ("batches", "Batches"),
+        ("growers", "Growers"),
+        ("fuel", "Fuel"),
+        ("work", "Work"),
+        ("basis", "Basis"),
+        ("cautions", "Cautions"),
+        ("files", "Files"),
     ];
 
     /// <summary>Writes the page.</summary>
@@ -27,10 +37,12 @@ internal static class ReportPage
         html.Add($"{new Markup(Style())}</style></head>\n<body><a class=\"skip\" href=\"#verdict\">Skip to the verdict</a>\n");
         VerdictSection.Write(html, result, overallNote);
         html.Add($"<nav aria-label=\"Contents\"><ul>");
-        foreach ((string id, string title) in s_contents)
+        foreach ((var id, var title) in s_contents)
         {
             if (id != "bottlenecks" || result.Bottlenecks is not null)
+            {
                 html.Add($"<li><a href=\"#{id}\">{title}</a></li>");
+            }
         }
 
         html.Add($"</ul></nav>\n");
@@ -51,7 +63,7 @@ internal static class ReportPage
 
     private static string Style()
     {
-        using Stream stream = typeof(ReportPage).Assembly.GetManifestResourceStream("Html/report.css")
+        using var stream = typeof(ReportPage).Assembly.GetManifestResourceStream("Html/report.css")
             ?? throw new InvalidOperationException("The style of the report is missing from the program.");
         using var reader = new StreamReader(stream, Encoding.UTF8);
         return reader.ReadToEnd().ReplaceLineEndings("\n");

@@ -14,10 +14,12 @@ internal static class ShortageSection
         html.Add($"<th scope=\"col\">Spaces</th><th scope=\"col\">Most places</th><th scope=\"col\">Runs out in</th>");
         html.Add($"<th scope=\"col\">First on</th><th scope=\"col\">Largest shortage</th><th scope=\"col\">Shortage on</th>");
         html.Add($"<th scope=\"col\">Most waiting on a day</th></tr></thead><tbody>\n");
-        foreach (GroupResult group in result.Groups)
+        foreach (var group in result.Groups)
         {
             html.Add($"<tr><th scope=\"row\">{VerdictSpaces.Name(result, group.Kind)}</th><td>");
-            html.Add($"{Numbers.Whole(group.Places.DefaultIfEmpty(0).Max())}</td><td>{Numbers.Cell(group.RunsOut)}</td><td class=\"long\">");
+            html.Add(
+                $"{Numbers.Whole(group.Places.DefaultIfEmpty(0).Max())}</td><td>{Numbers.Cell(group.RunsOut)}</td><td class=\"long\">"
+            );
             html.Add($"{dates.Cell(group.RunsOutOn)}</td>");
             html.Add($"<td>{Spreads.Cell(group.Shortage)}</td><td class=\"long\">{dates.Cell(group.ShortageOn)}</td><td>");
             html.Add($"{Spreads.Cell(group.WorstWaiting)}</td></tr>\n");
@@ -32,17 +34,26 @@ internal static class ShortageSection
 
     private static string Reading(StudyResult result)
     {
-        GroupResult? worst = result.Groups.Where(group => group.Shortage.P50 > 0).MaxBy(group => group.Shortage.P50);
+        var worst = result.Groups.Where(group => group.Shortage.P50 > 0).MaxBy(group => group.Shortage.P50);
         if (worst is null)
         {
             if (result.Groups.Any(group => group.Shortage.Most > 0))
+            {
                 return "In most seasons there are places enough of every kind; in some there are not.";
+            }
+
             GroupResult[] refusing = [.. result.Groups.Where(group => group.RunsOut.Hits > 0)];
             if (refusing.Length == 0)
+            {
                 return "There are places enough of every kind in all seasons played.";
-            string reasons = string.Join(" ", refusing.Select(group => VerdictSpaces.Elsewhere(result, group)).OfType<string>());
+            }
+
+            var reasons = string.Join(" ", refusing.Select(group => VerdictSpaces.Elsewhere(result, group)).OfType<string>());
             if (reasons.Length == 0 && refusing.All(group => VerdictSpaces.IsOnlyBlocked(result, group)))
+            {
                 reasons = "The trays that stand there cannot go on in time.";
+            }
+
             return $"Counted together, the spaces of each kind have places enough in all seasons played, and yet trays are refused a place.{(reasons.Length > 0 ? " " : "")}{reasons}";
         }
 

@@ -25,7 +25,9 @@ internal sealed class SvgFrame(Dates dates, double width, double height, double 
 
     /// <summary>Opens the drawing. The label says in words what the chart shows; its table follows in the page.</summary>
     public void Open(HtmlText html, string label) =>
-        html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"{label}\"><svg class=\"chart\" role=\"img\" aria-label=\"{label}\" viewBox=\"0 0 {width} {height}\" width=\"{width}\" height=\"{height}\">\n");
+        html.Add(
+            $"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"{label}\"><svg class=\"chart\" role=\"img\" aria-label=\"{label}\" viewBox=\"0 0 {width} {height}\" width=\"{width}\" height=\"{height}\">\n"
+        );
 
     /// <summary>Closes the drawing.</summary>
     public static void Close(HtmlText html) => html.Add($"</svg></div>\n");
@@ -33,16 +35,21 @@ internal sealed class SvgFrame(Dates dates, double width, double height, double 
     /// <summary>Draws the axis of dates below the plot, and its labels above it too where asked.</summary>
     public void DrawDates(HtmlText html, bool above = false)
     {
-        double end = PlotBottom;
-        foreach (DateTick tick in DateTick.Of(dates))
+        var end = PlotBottom;
+        foreach (var tick in DateTick.Of(dates))
         {
-            double x = X(tick.Day);
+            var x = X(tick.Day);
             html.Add($"<line class=\"tick\" x1=\"{x}\" y1=\"{top}\" x2=\"{x}\" y2=\"{end + 5}\"/>");
-            bool fits = x + (7 * tick.Label.Length) + 4 <= width;
+            var fits = x + (7 * tick.Label.Length) + 4 <= width;
             if (fits)
+            {
                 html.Add($"<text x=\"{x + 3}\" y=\"{end + 17}\">{tick.Label}</text>");
+            }
+
             if (fits && above)
+            {
                 html.Add($"<text x=\"{x + 3}\" y=\"{top - 4}\">{tick.Label}</text>");
+            }
         }
 
         html.Add($"<line class=\"axis\" x1=\"{left}\" y1=\"{end}\" x2=\"{left + PlotWidth}\" y2=\"{end}\"/>\n");
@@ -51,9 +58,9 @@ internal sealed class SvgFrame(Dates dates, double width, double height, double 
     /// <summary>Draws a scale of whole numbers at the left.</summary>
     public void DrawScale(HtmlText html, PlaceScale scale)
     {
-        foreach (int mark in scale.Marks)
+        foreach (var mark in scale.Marks)
         {
-            double y = Y(mark, scale);
+            var y = Y(mark, scale);
             html.Add($"<line class=\"grid\" x1=\"{left}\" y1=\"{y}\" x2=\"{left + PlotWidth}\" y2=\"{y}\"/>");
             html.Add($"<text class=\"end\" x=\"{left - 6}\" y=\"{y + 4}\">{Numbers.Whole(mark)}</text>");
         }

@@ -10,10 +10,13 @@ internal static class VerdictSection
     public static void Write(HtmlText html, StudyResult result, string? overallNote)
     {
         var verdict = Verdict.Of(result);
-        Scenario scenario = result.Plan.Scenario;
+        var scenario = result.Plan.Scenario;
         html.Add($"<header><p class=\"kind\">Does the plan fit the benches?</p><h1>{HtmlText.Name(scenario.Name, 120)}</h1>");
         if (scenario.Question.Length > 0)
+        {
             html.Add($"<p class=\"question\">{HtmlText.Name(scenario.Question, 400)}</p>");
+        }
+
         html.Add($"<p class=\"span\">");
         html.Add($"{Dates.Full(result.Plan.FirstDay)} to {Dates.Full(result.Plan.LastDay)} · ");
         html.Add($"{Numbers.Count(result.Batches.Length, "batch", "batches")} · {Numbers.Count(result.PlantsWanted, "plant", "plants")} ");
@@ -23,27 +26,48 @@ internal static class VerdictSection
         html.Add($"<h2 id=\"verdict-title\"><span class=\"mark\" aria-hidden=\"true\">");
         html.Add($"{Mark(verdict.Fits)}</span> {verdict.Headline}</h2>\n");
         if (overallNote is not null)
+        {
             html.Add($"<p class=\"note\"><strong>Note.</strong> {HtmlText.Name(overallNote)}</p>\n");
+        }
+
         Gauge(html, result.Fits);
         html.Add($"<ul>");
-        foreach (string sentence in verdict.Sentences)
+        foreach (var sentence in verdict.Sentences)
+        {
             html.Add($"<li>{sentence}</li>\n");
+        }
+
         html.Add($"</ul><h3>What these numbers leave out</h3><ul class=\"quiet\">");
-        foreach (string sentence in verdict.LeavesOut)
+        foreach (var sentence in verdict.LeavesOut)
+        {
             html.Add($"<li>{sentence}</li>\n");
+        }
+
         html.Add($"</ul></section>\n");
     }
 
-    private static string Class(bool? fits) => fits switch { true => "fits", false => "misses", null => "unsure" };
+    private static string Class(bool? fits) =>
+        fits switch
+        {
+            true => "fits",
+            false => "misses",
+            null => "unsure",
+        };
 
-    private static string Mark(bool? fits) => fits switch { true => "✓", false => "✕", null => "?" };
+    private static string Mark(bool? fits) =>
+        fits switch
+        {
+            true => "✓",
+            false => "✕",
+            null => "?",
+        };
 
     /// <summary>A bar from none to all seasons, with the interval as a paler piece.</summary>
     private static void Gauge(HtmlText html, Chance chance)
     {
         const double width = 760;
         double X(double share) => 1 + (share * (width - 2));
-        double middle = X(chance.Share);
+        var middle = X(chance.Share);
         html.Add($"<svg class=\"gauge\" role=\"img\" aria-label=\"The plan fits in {Numbers.OfSeasons(chance)}\" viewBox=\"0 0 {width} ");
         html.Add($"40\">");
         html.Add($"<rect class=\"rail\" x=\"1\" y=\"4\" width=\"{width - 2}\" height=\"12\" rx=\"3\"/>");

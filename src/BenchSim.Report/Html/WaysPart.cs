@@ -11,28 +11,43 @@ internal static class WaysPart
 {
     public static void Write(HtmlText html, StudyResult result)
     {
-        Scenario scenario = result.Plan.Scenario;
+        var scenario = result.Plan.Scenario;
         (BatchPlan Batch, ImmutableArray<StandWay> Ways)[] batches =
-            [.. result.Plan.Batches.Select(batch => (batch, StandWays.Of(scenario, batch))).Where(pair => !pair.Item2.IsEmpty)];
+        [
+            .. result.Plan.Batches.Select(batch => (batch, StandWays.Of(scenario, batch))).Where(pair => !pair.Item2.IsEmpty),
+        ];
         if (batches.Length == 0)
+        {
             return;
+        }
 
-        bool priced = batches.Any(pair => pair.Ways.Any(way => way.Cost is not null));
+        var priced = batches.Any(pair => pair.Ways.Any(way => way.Cost is not null));
         html.Add($"<details><summary>Ways to reach the wanted plants, batch by batch</summary>");
         html.Add($"<p>For batches sown straight into their trays. “One seed a cell” and “two seeds a cell and thin” take the fewest ");
         html.Add($"trays that bring the wanted plants with a chance of at least {Numbers.Setting(scenario.Rules.StandAssurance)} %. ");
-        html.Add($"{(priced ? "Cost is seed, potting mix and the work of sowing." : "No cost is shown: it needs the prices of seed, potting mix and work.")}");
-        html.Add($"</p><div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Ways to reach the wanted plants\"><table><thead><tr>");
-        html.Add($"<th scope=\"col\">Batch</th><th scope=\"col\" class=\"text\">Way</th><th scope=\"col\">Trays</th><th scope=\"col\">Seeds a cell</th>");
+        html.Add(
+            $"{(priced ? "Cost is seed, potting mix and the work of sowing." : "No cost is shown: it needs the prices of seed, potting mix and work.")}"
+        );
+        html.Add(
+            $"</p><div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Ways to reach the wanted plants\"><table><thead><tr>"
+        );
+        html.Add(
+            $"<th scope=\"col\">Batch</th><th scope=\"col\" class=\"text\">Way</th><th scope=\"col\">Trays</th><th scope=\"col\">Seeds a cell</th>"
+        );
         html.Add($"<th scope=\"col\">Seeds</th><th scope=\"col\">Chance of the wanted plants</th>");
         if (priced)
+        {
             html.Add($"<th scope=\"col\">Cost</th>");
+        }
+
         html.Add($"</tr></thead><tbody>\n");
         var money = new Money(scenario.Rules.Prices.Currency);
-        foreach ((BatchPlan batch, ImmutableArray<StandWay> ways) in batches)
+        foreach ((var batch, var ways) in batches)
         {
-            foreach (StandWay way in ways)
+            foreach (var way in ways)
+            {
                 Row(html, batch, way, priced, money);
+            }
         }
 
         html.Add($"</tbody></table></div></details>\n");
@@ -40,12 +55,15 @@ internal static class WaysPart
 
     private static void Row(HtmlText html, BatchPlan batch, StandWay way, bool priced, Money money)
     {
-        bool reached = way.Trays >= 0;
+        var reached = way.Trays >= 0;
         html.Add($"<tr><th scope=\"row\">{HtmlText.Name(batch.Order.Id, 30)}</th><td class=\"text\">{way.What}</td>");
         html.Add($"<td>{(reached ? Numbers.Whole(way.Trays) : "not reached")}</td><td>{way.SeedsPerCell}</td>");
         html.Add($"<td>{(reached ? Numbers.Whole(way.Seeds) : "–")}</td><td>{Numbers.Percent(way.Chance)} %</td>");
         if (priced)
+        {
             html.Add($"<td>{(way.Cost is { } cost ? money.Amount(cost) : "–")}</td>");
+        }
+
         html.Add($"</tr>\n");
     }
 }

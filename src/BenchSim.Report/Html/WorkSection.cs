@@ -10,7 +10,7 @@ internal static class WorkSection
 {
     public static void Write(HtmlText html, StudyResult result, Dates dates)
     {
-        WorkResult work = result.Work;
+        var work = result.Work;
         html.Add($"<section id=\"work\" aria-labelledby=\"work-title\"><h2 id=\"work-title\">The work, week by week</h2>\n<figure>");
         html.Add($"<figcaption><p>{Reading(result, dates)}</p></figcaption>\n");
         html.Add($"<p class=\"key\"><span><i class=\"sw work\"></i>hours, mean</span><span><i class=\"sw high\">");
@@ -27,7 +27,7 @@ internal static class WorkSection
         Row(html, "Hours in all", work.Hours);
         html.Add($"</tbody></table><table><thead><tr><th scope=\"col\">Week from</th><th scope=\"col\">Hours, mean</th>");
         html.Add($"<th scope=\"col\">Nine seasons in ten at most</th></tr></thead><tbody>\n");
-        for (int week = 0; week < work.HoursByWeek.Length; week++)
+        for (var week = 0; week < work.HoursByWeek.Length; week++)
         {
             html.Add($"<tr><th scope=\"row\">{Dates.Iso(dates.Day(7 * week))}</th><td>{Numbers.Short(work.HoursByWeek[week])}</td>");
             html.Add($"<td>{Numbers.Short(work.HoursByWeekP90[week])}</td></tr>\n");
@@ -41,14 +41,17 @@ internal static class WorkSection
 
     private static string Reading(StudyResult result, Dates dates)
     {
-        ImmutableArray<double> hours = result.Work.HoursByWeek;
-        Estimate work = result.Work.Hours;
-        string all = work.Least.Equals(work.Most)
+        var hours = result.Work.HoursByWeek;
+        var work = result.Work.Hours;
+        var all = work.Least.Equals(work.Most)
             ? $"Sowing, potting up, moving, loading and carrying in take {Numbers.Short(work.P50)} {(work.P50 == 1 ? "hour" : "hours")} in every season played."
             : $"Sowing, potting up, moving, loading and carrying in take {Spreads.Amount(work, "hour", "hours")}.";
         if (hours.IsEmpty || hours.Max() <= 0)
+        {
             return all;
-        int busiest = hours.IndexOf(hours.Max());
+        }
+
+        var busiest = hours.IndexOf(hours.Max());
         return $"{all} The busiest week begins on {dates.Plain(dates.Day(7 * busiest))}: {Numbers.Short(hours[busiest])} hours on "
             + $"average, at most {Numbers.Short(result.Work.HoursByWeekP90[busiest])} in nine seasons of ten ({Numbers.Count(result.Seasons, "season", "seasons")} played).";
     }
@@ -60,12 +63,12 @@ internal static class WorkSection
         frame.Open(html, "Hours of work by week");
         frame.DrawScale(html, scale);
         frame.DrawDates(html);
-        for (int week = 0; week < work.HoursByWeek.Length; week++)
+        for (var week = 0; week < work.HoursByWeek.Length; week++)
         {
-            double x = frame.X(7 * week);
-            double width = Math.Max(1, frame.X(Math.Min(dates.Days, (7 * week) + 7)) - x - 2);
-            double top = frame.Y(work.HoursByWeek[week], scale);
-            double high = frame.Y(work.HoursByWeekP90[week], scale);
+            var x = frame.X(7 * week);
+            var width = Math.Max(1, frame.X(Math.Min(dates.Days, (7 * week) + 7)) - x - 2);
+            var top = frame.Y(work.HoursByWeek[week], scale);
+            var high = frame.Y(work.HoursByWeekP90[week], scale);
             html.Add($"<rect class=\"work\" x=\"{x + 1}\" y=\"{top}\" width=\"{width}\" height=\"{frame.PlotBottom - top}\"/>");
             html.Add($"<line class=\"high\" x1=\"{x + 1}\" y1=\"{high}\" x2=\"{x + 1 + width}\" y2=\"{high}\"/>\n");
         }

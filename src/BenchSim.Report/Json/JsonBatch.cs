@@ -34,7 +34,9 @@ internal static class JsonBatch
             at.WriteString("reason", Reason(pair.Key));
             JsonParts.Estimate(at, "trays", pair.Value);
         });
-        JsonParts.Array(writer, "blocked_tray_days_by_space", batch.BlockedTrayDays, static (at, blocked) => JsonParts.EstimateFields(at, blocked));
+        JsonParts.Array(writer, "blocked_tray_days_by_space", batch.BlockedTrayDays, static (at, blocked) =>
+            JsonParts.EstimateFields(at, blocked)
+        );
     }
 
     private static void Plan(Utf8JsonWriter writer, BatchPlan plan)
@@ -64,7 +66,7 @@ internal static class JsonBatch
 
     private static string Reason(string name)
     {
-        string? column = BatchTable.Reasons.FirstOrDefault(reason => reason.Reason == name).Column;
+        var column = BatchTable.Reasons.FirstOrDefault(reason => reason.Reason == name).Column;
         return column?.Replace('_', ' ') ?? PlainText.Valid(name);
     }
 }

@@ -44,9 +44,14 @@ internal static class JsonBottlenecks
     {
         JsonParts.Text(writer, "space", trial.Space.Id);
         if (trial.PlacesAdded is { } places)
+        {
             writer.WriteNumber("places_added", places);
+        }
         else
+        {
             writer.WriteNull("places_added");
+        }
+
         Saved(writer, "saved", trial.LatePlantDays);
         Fits(writer, trial.Fits);
     }

@@ -13,8 +13,8 @@ internal static class JsonFuel
     /// <summary>One house.</summary>
     public static void House(Utf8JsonWriter writer, HouseResult house, Scenario scenario)
     {
-        HouseHeat? heat = house.Fuel is null ? null : house.House.Heat;
-        FuelMeasure? measure = heat is null ? null : new FuelMeasure(heat.Fuel, scenario.Units);
+        var heat = house.Fuel is null ? null : house.House.Heat;
+        var measure = heat is null ? null : new FuelMeasure(heat.Fuel, scenario.Units);
         JsonParts.Text(writer, "id", house.House.Id);
         JsonParts.Text(writer, "name", house.House.Name);
         JsonParts.Estimate(writer, "days_open", house.DaysOpen);
@@ -29,7 +29,7 @@ internal static class JsonFuel
             at.WriteString("month", FuelTable.MonthOf(month));
             JsonParts.Estimate(at, "amount", measure!.Of(month.Fuel));
         });
-        DesignLoad? load = HeatFigures.LoadOf(house.House);
+        var load = HeatFigures.LoadOf(house.House);
         if (load is null)
         {
             writer.WriteNull("design_load");
@@ -46,8 +46,8 @@ internal static class JsonFuel
     /// <summary>The mats of one space.</summary>
     public static void Mats(Utf8JsonWriter writer, MatPowerResult mats)
     {
-        MatPower? power = mats.Space.Power;
-        CircuitCheck? check = power is null ? null : HeatFigures.CheckOf(power);
+        var power = mats.Space.Power;
+        var check = power is null ? null : HeatFigures.CheckOf(power);
         JsonParts.Text(writer, "space", mats.Space.Id);
         JsonParts.Number(writer, "watts", power?.Watts ?? double.NaN);
         JsonParts.Number(writer, "price", power?.Price ?? double.NaN);
@@ -55,16 +55,24 @@ internal static class JsonFuel
         EstimateOrNull(writer, "cost", power?.Price is { } price ? Spreads.Times(mats.KilowattHours, price) : null);
         JsonParts.Number(writer, "circuit_limit_watts", check?.LimitWatts ?? double.NaN);
         if (check is { } known)
+        {
             writer.WriteBoolean("circuit_within", known.IsWithin);
+        }
         else
+        {
             writer.WriteNull("circuit_within");
+        }
     }
 
     private static void EstimateOrNull(Utf8JsonWriter writer, string name, Estimate? estimate)
     {
         if (estimate is { } known)
+        {
             JsonParts.Estimate(writer, name, known);
+        }
         else
+        {
             writer.WriteNull(name);
+        }
     }
 }

@@ -12,7 +12,7 @@ internal static class JsonParts
     public static void Array<T>(Utf8JsonWriter writer, string name, IEnumerable<T> items, Action<Utf8JsonWriter, T> write)
     {
         writer.WriteStartArray(name);
-        foreach (T item in items)
+        foreach (var item in items)
         {
             writer.WriteStartObject();
             write(writer, item);
@@ -27,17 +27,25 @@ internal static class JsonParts
     public static void TextOrNull(Utf8JsonWriter writer, string name, string? text)
     {
         if (text is null)
+        {
             writer.WriteNull(name);
+        }
         else
+        {
             Text(writer, name, text);
+        }
     }
 
     public static void Date(Utf8JsonWriter writer, string name, DateOnly? date)
     {
         if (date is { } day)
+        {
             writer.WriteString(name, Dates.Iso(day));
+        }
         else
+        {
             writer.WriteNull(name);
+        }
     }
 
     /// <summary>A number rounded to six decimals, so that the last bits of a sum do not show; null when it is none (NaN).</summary>
@@ -50,8 +58,11 @@ internal static class JsonParts
     public static void Strings(Utf8JsonWriter writer, string name, ImmutableArray<string> texts)
     {
         writer.WriteStartArray(name);
-        foreach (string text in texts)
+        foreach (var text in texts)
+        {
             writer.WriteStringValue(text);
+        }
+
         writer.WriteEndArray();
     }
 

@@ -14,7 +14,12 @@ internal static class ResultJson
     /// <summary>Version of the schema.</summary>
     public const int Version = 1;
 
-    private static readonly JsonWriterOptions s_options = new() { Indented = true, IndentSize = 1, NewLine = "\n" };
+    private static readonly JsonWriterOptions s_options = new()
+    {
+        Indented = true,
+        IndentSize = 1,
+        NewLine = "\n",
+    };
 
     /// <summary>The result as UTF-8, line feeds only, a line feed at the end.</summary>
     public static byte[] Write(StudyResult result, IReadOnlyList<ReportInput> inputs)
@@ -49,7 +54,7 @@ internal static class ResultJson
 
     private static void Scenario(Utf8JsonWriter writer, StudyResult result)
     {
-        Scenario scenario = result.Plan.Scenario;
+        var scenario = result.Plan.Scenario;
         writer.WriteStartObject("scenario");
         JsonParts.Text(writer, "name", scenario.Name);
         JsonParts.Text(writer, "question", scenario.Question);
@@ -68,9 +73,14 @@ internal static class ResultJson
         var verdict = Verdict.Of(result);
         writer.WriteStartObject("verdict");
         if (verdict.Fits is { } fits)
+        {
             writer.WriteBoolean("fits", fits);
+        }
         else
+        {
             writer.WriteNull("fits");
+        }
+
         writer.WriteString("headline", verdict.Headline);
         JsonParts.Strings(writer, "sentences", verdict.Sentences);
         JsonParts.Strings(writer, "leaves_out", verdict.LeavesOut);
@@ -94,7 +104,7 @@ internal static class ResultJson
         JsonParts.Estimate(writer, "over_held", result.OverHeld);
         JsonParts.Estimate(writer, "discarded", result.Discarded);
         JsonParts.Estimate(writer, "still_standing", result.StillStanding);
-        ImmutableArray<Relief> reliefs = result.Plan.Scenario.Rules.Reliefs;
+        var reliefs = result.Plan.Scenario.Rules.Reliefs;
         JsonParts.Array(writer, "reliefs", reliefs.Zip(result.ReliefUses), static (at, pair) =>
         {
             at.WriteString("relief", Trade.Code(pair.First));
@@ -134,7 +144,7 @@ internal static class ResultJson
 
     private static void Grower(Utf8JsonWriter writer, (GrowerResult Result, GrowerCost Cost) each)
     {
-        GrowerResult grower = each.Result;
+        var grower = each.Result;
         JsonParts.Text(writer, "grower", grower.Grower);
         writer.WriteNumber("batches", grower.Batches);
         JsonParts.Number(writer, "share", grower.Share);

@@ -22,18 +22,21 @@ internal static class LabelPages
     {
         using var book = new PdfBook(title);
         PdfSheet? page = null;
-        for (int at = 0; at < labels.Count; at++)
+        for (var at = 0; at < labels.Count; at++)
         {
-            int place = (used + at) % sheet.Count;
+            var place = (used + at) % sheet.Count;
             if (page is null || place == 0)
             {
                 cancel.ThrowIfCancellationRequested();
                 page = book.Add(sheet.Paper);
             }
 
-            (double x, double y) = sheet.Corner(place);
+            (var x, var y) = sheet.Corner(place);
             if (sheet.IsCut)
+            {
                 page.Frame(x, y, sheet.WidthMm, sheet.HeightMm, 0.1, Ink.Grey);
+            }
+
             DrawOne(page, labels[at], x, y, sheet);
         }
 
@@ -42,20 +45,23 @@ internal static class LabelPages
 
     private static void DrawOne(PdfSheet page, TrayLabel label, double x, double y, LabelSheet sheet)
     {
-        double padding = Math.Min(2, sheet.HeightMm * 0.08);
-        double height = sheet.HeightMm - (2 * padding);
-        double width = sheet.WidthMm - (2 * padding);
+        var padding = Math.Min(2, sheet.HeightMm * 0.08);
+        var height = sheet.HeightMm - (2 * padding);
+        var width = sheet.WidthMm - (2 * padding);
 
         // The white border of the code may lie in the padding.
-        double side = Math.Min(sheet.HeightMm - padding, sheet.WidthMm * 0.38);
+        var side = Math.Min(sheet.HeightMm - padding, sheet.WidthMm * 0.38);
         if (QrSquare.Draw(page, label.Code, x + sheet.WidthMm - side - (padding / 2), y + ((sheet.HeightMm - side) / 2), side))
-            width -= side - (padding / 2);
-        Line[] lines = Ways(label).MaxBy(way => PointsOf(way, width, height))!;
-        double each = height / lines.Length;
-        double points = Math.Min(MostPoints, PointsIn(each));
-        foreach ((Line line, int at) in lines.Select((line, at) => (line, at)))
         {
-            TextStyle style = Fitting(line, width, points);
+            width -= side - (padding / 2);
+        }
+
+        var lines = Ways(label).MaxBy(way => PointsOf(way, width, height))!;
+        var each = height / lines.Length;
+        var points = Math.Min(MostPoints, PointsIn(each));
+        foreach ((var line, var at) in lines.Select((line, at) => (line, at)))
+        {
+            var style = Fitting(line, width, points);
             page.TextWithin(Cut(line, width, style), x + padding, y + padding + (at * each) + ((each - style.LineMm) / 2), width, style);
         }
     }
@@ -63,7 +69,7 @@ internal static class LabelPages
     /// <summary>How large the lines that must be read whole come out.</summary>
     private static double PointsOf(Line[] way, double width, double height)
     {
-        double points = Math.Min(MostPoints, PointsIn(height / way.Length));
+        var points = Math.Min(MostPoints, PointsIn(height / way.Length));
         return way.Where(line => line.IsWhole).Min(line => Fitting(line, width, points).Points);
     }
 
@@ -74,8 +80,8 @@ internal static class LabelPages
     private static TextStyle Fitting(Line line, double width, double points)
     {
         var style = new TextStyle(points, line.IsBold);
-        double wanted = PdfLetters.WidthMm(PdfLetters.Settable(line.Text.Trim(), line.IsBold), style);
-        double least = line.IsWhole ? 0.1 : LeastShare;
+        var wanted = PdfLetters.WidthMm(PdfLetters.Settable(line.Text.Trim(), line.IsBold), style);
+        var least = line.IsWhole ? 0.1 : LeastShare;
         return wanted <= width ? style : style with { Points = points * Math.Max(least, width / wanted * 0.999) };
     }
 
@@ -83,29 +89,47 @@ internal static class LabelPages
     private static string Cut(Line line, double width, TextStyle style)
     {
         if (line.Tail.Length == 0 || WidthOf(line.Text, line, style) <= width)
+        {
             return line.Text;
-        string head = line.Text[..^(line.Tail.Length + " · ".Length)];
-        double room = Math.Max(width / 2, width - WidthOf(head + " · ", line, style));
-        string tail = " · " + PdfLetters.Shortened(PdfLetters.Settable(line.Tail, line.IsBold), room, style);
+        }
+
+        var head = line.Text[..^(line.Tail.Length + " · ".Length)];
+        var room = Math.Max(width / 2, width - WidthOf(head + " · ", line, style));
+        var tail = " · " + PdfLetters.Shortened(PdfLetters.Settable(line.Tail, line.IsBold), room, style);
         return PdfLetters.Shortened(PdfLetters.Settable(head, line.IsBold), width - WidthOf(tail, line, style), style) + tail;
     }
 
-    private static double WidthOf(string text, Line line, TextStyle style) => PdfLetters.WidthMm(PdfLetters.Settable(text, line.IsBold), style);
+    private static double WidthOf(string text, Line line, TextStyle style) =>
+        PdfLetters.WidthMm(PdfLetters.Settable(text, line.IsBold), style);
 
     /// <summary>The fields of a label: each on a line of its own, or side by side where the label is wide and low.</summary>
     private static Line[][] Ways(TrayLabel label)
     {
-        string batch = label.Batch.Order.Id;
-        string crop = label.Batch.Crop.Name;
-        string grower = label.Batch.Order.Grower;
-        string sow = "sow " + Dates.Iso(label.Batch.SowOn);
-        string potUp = label.Batch.PotUpOn is { } on ? "pot up " + Dates.Iso(on) : "";
-        string setOut = "set out " + Dates.Iso(label.Batch.SetOutOn);
+        var batch = label.Batch.Order.Id;
+        var crop = label.Batch.Crop.Name;
+        var grower = label.Batch.Order.Grower;
+        var sow = "sow " + Dates.Iso(label.Batch.SowOn);
+        var potUp = label.Batch.PotUpOn is { } on ? "pot up " + Dates.Iso(on) : "";
+        var setOut = "set out " + Dates.Iso(label.Batch.SetOutOn);
         var who = new Line(Joined(crop, grower), Tail: grower);
         return
         [
-            Kept(new(batch, IsBold: true), new(crop), new(label.Count, IsBold: true, IsWhole: true), new(grower), new(sow, IsWhole: true), new(potUp, IsWhole: true), new(setOut, IsWhole: true)),
-            Kept(new(batch, IsBold: true), who, new(label.Count, IsBold: true, IsWhole: true), new(Joined(sow, potUp), IsWhole: true), new(setOut, IsWhole: true)),
+            Kept(
+                new(batch, IsBold: true),
+                new(crop),
+                new(label.Count, IsBold: true, IsWhole: true),
+                new(grower),
+                new(sow, IsWhole: true),
+                new(potUp, IsWhole: true),
+                new(setOut, IsWhole: true)
+            ),
+            Kept(
+                new(batch, IsBold: true),
+                who,
+                new(label.Count, IsBold: true, IsWhole: true),
+                new(Joined(sow, potUp), IsWhole: true),
+                new(setOut, IsWhole: true)
+            ),
             Kept(new(Joined(label.Count, batch), IsBold: true), who, new(Joined(sow, potUp, setOut), IsWhole: true)),
         ];
     }

@@ -36,7 +36,9 @@ public sealed record LabelSheet
     public int Count => Columns * Rows;
 
     /// <summary>"A4, 3 x 7 labels of 63.5 x 38.1 mm".</summary>
-    public string Words => FormattableString.Invariant($"{Paper.Name}, {Columns} x {Rows} labels of {WidthMm:0.##} x {HeightMm:0.##} mm") + (IsCut ? ", to be cut out" : "");
+    public string Words =>
+        FormattableString.Invariant($"{Paper.Name}, {Columns} x {Rows} labels of {WidthMm:0.##} x {HeightMm:0.##} mm")
+        + (IsCut ? ", to be cut out" : "");
 
     internal PaperSize Paper => IsLetter ? PaperSize.Letter : PaperSize.A4;
 
@@ -45,7 +47,9 @@ public sealed record LabelSheet
     internal double UsedHeightMm => (Rows * HeightMm) + ((Rows - 1) * GapYMm);
 
     /// <summary>Left upper corner of a label.</summary>
-    internal (double X, double Y) Corner(int number) => (
-        ((Paper.WidthMm - UsedWidthMm) / 2) + (number % Columns * (WidthMm + GapXMm)),
-        ((Paper.HeightMm - UsedHeightMm) / 2) + (number / Columns * (HeightMm + GapYMm)));
+    internal (double X, double Y) Corner(int number) =>
+        (
+            ((Paper.WidthMm - UsedWidthMm) / 2) + (number % Columns * (WidthMm + GapXMm)),
+            ((Paper.HeightMm - UsedHeightMm) / 2) + (number / Columns * (HeightMm + GapYMm))
+        );
 }

@@ -14,14 +14,82 @@ public static partial class LabelSheets
     /// <summary>Sheets sold widely, by size alone, and two for plain paper to be cut into stakes; the first of each paper goes with its units.</summary>
     public static readonly ImmutableArray<LabelSheet> Known =
     [
-        new() { Name = "a4-21", WidthMm = 63.5, HeightMm = 38.1, Columns = 3, Rows = 7, GapXMm = 2.5 },
-        new() { Name = "a4-24", WidthMm = 64, HeightMm = 33.9, Columns = 3, Rows = 8, GapXMm = 2.5 },
-        new() { Name = "a4-65", WidthMm = 38.1, HeightMm = 21.2, Columns = 5, Rows = 13, GapXMm = 2.5 },
-        new() { Name = "a4-stakes", WidthMm = 95, HeightMm = 17.5, Columns = 2, Rows = 16, IsCut = true },
-        new() { Name = "letter-30", IsLetter = true, WidthMm = 66.675, HeightMm = 25.4, Columns = 3, Rows = 10, GapXMm = 3.175 },
-        new() { Name = "letter-20", IsLetter = true, WidthMm = 101.6, HeightMm = 25.4, Columns = 2, Rows = 10, GapXMm = 4.7625 },
-        new() { Name = "letter-10", IsLetter = true, WidthMm = 101.6, HeightMm = 50.8, Columns = 2, Rows = 5, GapXMm = 4.7625 },
-        new() { Name = "letter-stakes", IsLetter = true, WidthMm = 95, HeightMm = 17.5, Columns = 2, Rows = 15, IsCut = true },
+        new()
+        {
+            Name = "a4-21",
+            WidthMm = 63.5,
+            HeightMm = 38.1,
+            Columns = 3,
+            Rows = 7,
+            GapXMm = 2.5,
+        },
+        new()
+        {
+            Name = "a4-24",
+            WidthMm = 64,
+            HeightMm = 33.9,
+            Columns = 3,
+            Rows = 8,
+            GapXMm = 2.5,
+        },
+        new()
+        {
+            Name = "a4-65",
+            WidthMm = 38.1,
+            HeightMm = 21.2,
+            Columns = 5,
+            Rows = 13,
+            GapXMm = 2.5,
+        },
+        new()
+        {
+            Name = "a4-stakes",
+            WidthMm = 95,
+            HeightMm = 17.5,
+            Columns = 2,
+            Rows = 16,
+            IsCut = true,
+        },
+        new()
+        {
+            Name = "letter-30",
+            IsLetter = true,
+            WidthMm = 66.675,
+            HeightMm = 25.4,
+            Columns = 3,
+            Rows = 10,
+            GapXMm = 3.175,
+        },
+        new()
+        {
+            Name = "letter-20",
+            IsLetter = true,
+            WidthMm = 101.6,
+            HeightMm = 25.4,
+            Columns = 2,
+            Rows = 10,
+            GapXMm = 4.7625,
+        },
+        new()
+        {
+            Name = "letter-10",
+            IsLetter = true,
+            WidthMm = 101.6,
+            HeightMm = 50.8,
+            Columns = 2,
+            Rows = 5,
+            GapXMm = 4.7625,
+        },
+        new()
+        {
+            Name = "letter-stakes",
+            IsLetter = true,
+            WidthMm = 95,
+            HeightMm = 17.5,
+            Columns = 2,
+            Rows = 15,
+            IsCut = true,
+        },
     ];
 
     /// <summary>The sheet for A4, or for Letter.</summary>
@@ -39,24 +107,29 @@ public static partial class LabelSheets
     {
         ArgumentNullException.ThrowIfNull(text);
         why = "";
-        string name = text.Trim().ToLowerInvariant();
+        var name = text.Trim().ToLowerInvariant();
         if (Known.FirstOrDefault(sheet => sheet.Name == name) is { } known)
+        {
             return known;
-        Match match = Own().Match(name);
+        }
+
+        var match = Own().Match(name);
         if (!match.Success)
         {
-            why = $"write one of {string.Join(", ", Known.Select(sheet => sheet.Name))}, or a size in millimetres such as 70x30, 70x30/2x8 or letter:66.7x25.4/3x10/3.2x0";
+            why =
+                $"write one of {string.Join(", ", Known.Select(sheet => sheet.Name))}, or a size in millimetres such as 70x30, 70x30/2x8 or letter:66.7x25.4/3x10/3.2x0";
             return null;
         }
 
-        LabelSheet sheet = Make(match, name);
+        var sheet = Make(match, name);
         why = Fault(sheet);
         return why.Length == 0 ? sheet : null;
     }
 
     private static LabelSheet Make(Match match, string name)
     {
-        double Number(string group) => double.Parse(match.Groups[group].ValueSpan, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
+        double Number(string group) =>
+            double.Parse(match.Groups[group].ValueSpan, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
         var sheet = new LabelSheet
         {
             Name = name,
@@ -85,17 +158,26 @@ public static partial class LabelSheets
     private static string Fault(LabelSheet sheet)
     {
         if (sheet.WidthMm < LeastWidthMm || sheet.HeightMm < LeastHeightMm)
+        {
             return $"a label is at least {LeastWidthMm} mm wide and {LeastHeightMm} mm high";
+        }
+
         if (sheet.Columns < 1 || sheet.Rows < 1)
+        {
             return "a sheet has at least one column and one row of labels";
+        }
+
         return sheet.UsedWidthMm > sheet.Paper.WidthMm || sheet.UsedHeightMm > sheet.Paper.HeightMm
-            ? FormattableString.Invariant($"the labels take {sheet.UsedWidthMm:0.#} x {sheet.UsedHeightMm:0.#} mm, and {sheet.Paper.Name} is {sheet.Paper.WidthMm:0.#} x {sheet.Paper.HeightMm:0.#} mm")
+            ? FormattableString.Invariant(
+                $"the labels take {sheet.UsedWidthMm:0.#} x {sheet.UsedHeightMm:0.#} mm, and {sheet.Paper.Name} is {sheet.Paper.WidthMm:0.#} x {sheet.Paper.HeightMm:0.#} mm"
+            )
             : "";
     }
 
     [GeneratedRegex(
         @"^((?<paper>a4|letter):)?(?<width>\d{1,3}(\.\d{1,3})?)x(?<height>\d{1,3}(\.\d{1,3})?)(/(?<columns>\d{1,2})x(?<rows>\d{1,2})(/(?<gapx>\d{1,2}(\.\d{1,4})?)x(?<gapy>\d{1,2}(\.\d{1,4})?))?)?\z",
         RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
-        1000)]
+        1000
+    )]
     private static partial Regex Own();
 }

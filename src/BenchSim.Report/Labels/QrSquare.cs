@@ -17,14 +17,22 @@ internal static class QrSquare
     public static bool Draw(PdfSheet sheet, string text, double x, double y, double sideMm)
     {
         using var generator = new QRCodeGenerator();
-        using QRCodeData code = generator.CreateQrCode(text, QRCodeGenerator.ECCLevel.M, forceUtf8: true);
-        int border = (code.ModuleMatrix.Count - Inner(code)) / 2;
-        int modules = Inner(code) + (2 * Quiet);
-        double module = sideMm / modules;
+        using var code = generator.CreateQrCode(text, QRCodeGenerator.ECCLevel.M, forceUtf8: true);
+        var border = (code.ModuleMatrix.Count - Inner(code)) / 2;
+        var modules = Inner(code) + (2 * Quiet);
+        var module = sideMm / modules;
         if (module < LeastModuleMm)
+        {
             return false;
-        sheet.FillAll(Runs(code, border).Select(run => (
-            x + ((run.Column - border + Quiet) * module), y + ((run.Row - border + Quiet) * module), run.Length * module, module)), Ink.Black);
+        }
+
+        sheet.FillAll(
+            Runs(code, border)
+                .Select(run =>
+                    (x + ((run.Column - border + Quiet) * module), y + ((run.Row - border + Quiet) * module), run.Length * module, module)
+                ),
+            Ink.Black
+        );
         return true;
     }
 
@@ -34,16 +42,22 @@ internal static class QrSquare
     // Dark modules side by side are one rectangle.
     private static IEnumerable<(int Row, int Column, int Length)> Runs(QRCodeData code, int border)
     {
-        for (int row = border; row < code.ModuleMatrix.Count - border; row++)
+        for (var row = border; row < code.ModuleMatrix.Count - border; row++)
         {
-            System.Collections.BitArray line = code.ModuleMatrix[row];
-            for (int column = border; column < line.Count - border; column++)
+            var line = code.ModuleMatrix[row];
+            for (var column = border; column < line.Count - border; column++)
             {
                 if (!line[column])
+                {
                     continue;
-                int first = column;
+                }
+
+                var first = column;
                 while (column < line.Count - border && line[column])
+                {
                     column++;
+                }
+
                 yield return (row, first, column - first);
             }
         }

@@ -17,7 +17,10 @@ internal sealed record TrayLabel(BatchPlan Batch, bool IsFlat, int Number, int O
     public DateOnly FilledOn => !IsFlat && Batch.PotUpOn is { } potUp ? potUp : Batch.SowOn;
 
     /// <summary>"tray", "flat" or "potted tray".</summary>
-    public string What => IsFlat ? "flat" : Batch.Flat is null ? "tray" : "potted tray";
+    public string What =>
+        IsFlat ? "flat"
+        : Batch.Flat is null ? "tray"
+        : "potted tray";
 
     /// <summary>"tray 3 of 12".</summary>
     public string Count => $"{What} {Number} of {Of}";
@@ -30,16 +33,19 @@ internal sealed record TrayLabel(BatchPlan Batch, bool IsFlat, int Number, int O
 
     /// <summary>The labels of a plan for what is filled from one date to another, in order of filling, batch and number.</summary>
     public static ImmutableArray<TrayLabel> All(SeasonPlan plan, DateOnly from, DateOnly to) =>
-    [
-        .. plan.Batches.SelectMany(OfBatch)
-            .Where(label => label.FilledOn >= from && label.FilledOn <= to)
-            .OrderBy(label => label.FilledOn)
-            .ThenBy(label => label.Batch.SetOutOn)
-            .ThenBy(label => label.Batch.Order.Id, StringComparer.Ordinal)
-            .ThenBy(label => label.Number),
-    ];
+        [
+            .. plan
+                .Batches.SelectMany(OfBatch)
+                .Where(label => label.FilledOn >= from && label.FilledOn <= to)
+                .OrderBy(label => label.FilledOn)
+                .ThenBy(label => label.Batch.SetOutOn)
+                .ThenBy(label => label.Batch.Order.Id, StringComparer.Ordinal)
+                .ThenBy(label => label.Number),
+        ];
 
     private static IEnumerable<TrayLabel> OfBatch(BatchPlan batch) =>
-        Enumerable.Range(1, batch.Flats).Select(number => new TrayLabel(batch, true, number, batch.Flats))
+        Enumerable
+            .Range(1, batch.Flats)
+            .Select(number => new TrayLabel(batch, true, number, batch.Flats))
             .Concat(Enumerable.Range(1, batch.Trays).Select(number => new TrayLabel(batch, false, number, batch.Trays)));
 }

@@ -21,22 +21,29 @@ internal static class CalendarFile
     {
         var calendar = new Calendar { ProductId = "-//BenchSim//print//EN", Method = "PUBLISH" };
         calendar.AddProperty("X-WR-CALNAME", PlainText.Short(content.SiteName, 100));
-        DateOnly opens = content.Plan.FirstDay;
+        var opens = content.Plan.FirstDay;
 
         // The time of writing is asked for; the first midnight of the season stands for it, so that the same plan gives the same file.
         var stamp = new CalDateTime(opens.Year, opens.Month, opens.Day, 0, 0, 0, "UTC");
-        foreach (WorkTask task in content.Tasks)
+        foreach (var task in content.Tasks)
+        {
             calendar.Events.Add(EventOf(content, task, stamp));
-        foreach (TableWeek week in content.Nights.Where(week => week.YearsWithCold >= LeastChance * week.Years))
+        }
+
+        foreach (var week in content.Nights.Where(week => week.YearsWithCold >= LeastChance * week.Years))
+        {
             calendar.Events.Add(EventOf(content, week, stamp));
-        string text = new CalendarSerializer().SerializeToString(calendar) ?? throw new InvalidOperationException("The calendar could not be written.");
+        }
+
+        var text = new CalendarSerializer().SerializeToString(calendar)
+            ?? throw new InvalidOperationException("The calendar could not be written.");
         return Encoding.UTF8.GetBytes(text);
     }
 
     private static CalendarEvent EventOf(PaperContent content, WorkTask task, CalDateTime stamp)
     {
-        string batch = PlainText.Short(task.Batch.Order.Id, 80);
-        string hours = task.Hours is { } work ? $"\n{Numbers.Fine(work)} hours of work." : "";
+        var batch = PlainText.Short(task.Batch.Order.Id, 80);
+        var hours = task.Hours is { } work ? $"\n{Numbers.Fine(work)} hours of work." : "";
         return Event(
             $"{content.SiteName}\n{task.Kind}\n{task.Batch.Order.Id}",
             task.On,
@@ -44,13 +51,14 @@ internal static class CalendarFile
             $"{TaskWords.Job(task.Kind)}: {batch}, {TaskWords.Pieces(task)}",
             $"{PlainText.Short(task.Batch.Crop.Name, 200)}, {PlainText.Short(task.Batch.Order.Grower, 200)}: {TaskWords.Detail(content.Plan, task)}.{hours}\n{PaperWords.Dates}",
             TaskWords.Job(task.Kind),
-            stamp);
+            stamp
+        );
     }
 
     private static CalendarEvent EventOf(PaperContent content, TableWeek week, CalDateTime stamp)
     {
-        string crop = PlainText.Short(week.Crop.Name, 80);
-        string limit = Temperatures.Words(week.Crop.HardenAboveC, content.Plan.Scenario.Units);
+        var crop = PlainText.Short(week.Crop.Name, 80);
+        var limit = Temperatures.Words(week.Crop.HardenAboveC, content.Plan.Scenario.Units);
         return Event(
             $"{content.SiteName}\nCover\n{Dates.Iso(week.Monday)}\n{week.Crop.Id}\n{week.Table.Id}",
             week.Nights[0].On,
@@ -59,12 +67,21 @@ internal static class CalendarFile
             $"A cover is expected on {Numbers.Short(week.ColdNights)} of {Numbers.Count(week.Nights.Length, "night", "nights")} (below {limit}); on at least one with a chance of "
                 + $"{Numbers.Percent((double)week.YearsWithCold / week.Years)} %.\n{PaperWords.Nights(content.Plan, week.Years)}",
             "Cover",
-            stamp);
+            stamp
+        );
     }
 
-    private static CalendarEvent Event(string key, DateOnly first, DateOnly last, string summary, string description, string category, CalDateTime stamp)
+    private static CalendarEvent Event(
+        string key,
+        DateOnly first,
+        DateOnly last,
+        string summary,
+        string description,
+        string category,
+        CalDateTime stamp
+    )
     {
-        DateOnly after = last.AddDays(1);
+        var after = last.AddDays(1);
         return new CalendarEvent
         {
             Uid = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(key)))[..32] + "@benchsim.invalid",

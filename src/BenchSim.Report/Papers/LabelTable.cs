@@ -10,10 +10,20 @@ internal static class LabelTable
     public static byte[] Write(PaperContent content)
     {
         var table = new CsvTable("batch", "crop", "grower", "kind", "number", "of", "filled", "sow", "pot_up", "set_out", "code");
-        foreach (TrayLabel label in content.Labels)
+        foreach (var label in content.Labels)
         {
-            table.Text(label.Batch.Order.Id).Text(label.Batch.Crop.Name).Text(label.Batch.Order.Grower).Text(label.What).Number(label.Number).Number(label.Of)
-                .Date(label.FilledOn).Date(label.Batch.SowOn).Date(label.Batch.PotUpOn).Date(label.Batch.SetOutOn).Text(label.Code);
+            table
+                .Text(label.Batch.Order.Id)
+                .Text(label.Batch.Crop.Name)
+                .Text(label.Batch.Order.Grower)
+                .Text(label.What)
+                .Number(label.Number)
+                .Number(label.Of)
+                .Date(label.FilledOn)
+                .Date(label.Batch.SowOn)
+                .Date(label.Batch.PotUpOn)
+                .Date(label.Batch.SetOutOn)
+                .Text(label.Code);
         }
 
         return table.ToBytes();

@@ -34,9 +34,7 @@ internal sealed record PaperContent
 
     /// <summary>Mondays of the weeks that have a job or a night on the table, in order.</summary>
     public ImmutableArray<DateOnly> Mondays =>
-    [
-        .. Tasks.Select(task => TableNights.MondayOf(task.On)).Concat(Nights.Select(week => week.Monday)).Distinct().Order(),
-    ];
+        [.. Tasks.Select(task => TableNights.MondayOf(task.On)).Concat(Nights.Select(week => week.Monday)).Distinct().Order()];
 
     /// <summary>Name of the site.</summary>
     public string SiteName => Plan.Scenario.Name;
@@ -44,11 +42,11 @@ internal sealed record PaperContent
     /// <summary>Works the content out.</summary>
     public static PaperContent Of(SeasonPlan plan, DateOnly? from, DateOnly? to)
     {
-        ImmutableArray<WorkTask> work = PlannedWork.Of(plan);
-        DateOnly first = from ?? plan.FirstDay;
+        var work = PlannedWork.Of(plan);
+        var first = from ?? plan.FirstDay;
 
         // Not the last set-out: where both dates of a batch are given, its trays may be ready for the table or for potting up only after it.
-        DateOnly last = to ?? work.Select(task => task.On).DefaultIfEmpty(plan.LastDay).Max();
+        var last = to ?? work.Select(task => task.On).DefaultIfEmpty(plan.LastDay).Max();
         return new PaperContent
         {
             Plan = plan,

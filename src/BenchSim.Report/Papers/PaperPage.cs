@@ -21,7 +21,7 @@ internal static class PaperPage
 
     private static string Style()
     {
-        using Stream stream = typeof(PaperPage).Assembly.GetManifestResourceStream("Papers/papers.css")
+        using var stream = typeof(PaperPage).Assembly.GetManifestResourceStream("Papers/papers.css")
             ?? throw new InvalidOperationException("The style of the papers is missing from the program.");
         using var reader = new StreamReader(stream, Encoding.UTF8);
         return reader.ReadToEnd().ReplaceLineEndings("\n");

@@ -12,9 +12,10 @@ internal static class PaperWords
         + "the trays will mostly be later than this. The run command plays the season many times and tells how much later.";
 
     /// <summary>That moves from bench to bench are missing, where the rules have them; begins with a blank.</summary>
-    public static string MovesBack(SiteRules rules) => rules.MoveBack
-        ? " Moves from one bench to another as room appears (move_back) are not listed: when they come depends on the season."
-        : "";
+    public static string MovesBack(SiteRules rules) =>
+        rules.MoveBack
+            ? " Moves from one bench to another as room appears (move_back) are not listed: when they come depends on the season."
+            : "";
 
     /// <summary>Where thinning comes from.</summary>
     public const string Thinning =
@@ -23,14 +24,14 @@ internal static class PaperWords
     /// <summary>What the chances of cold nights are.</summary>
     public static string Nights(SeasonPlan plan, int years)
     {
-        string from = plan.Scenario.Weather switch
+        var from = plan.Scenario.Weather switch
         {
             ConstantWeather => "the scenario has the same weather every day, so that each night is cold for certain or never",
             _ when years == 1 => "counted over the one year of weather that is played",
             RecordedWeather => $"counted over the {years} years of the weather record that are played",
             _ => $"counted over {years} generated years of weather",
         };
-        string cover = plan.Scenario.Rules.CoverGainK > 0 ? "" : " The site's rules name no cover (cover_gain is 0).";
+        var cover = plan.Scenario.Rules.CoverGainK > 0 ? "" : " The site's rules name no cover (cover_gain is 0).";
         return $"The chance that a night is too cold for the crop to stand uncovered: {from}. It is the climate, not a forecast: before each evening look at "
             + $"the forecast.{cover}";
     }

@@ -11,24 +11,26 @@ internal static class TaskWords
     private const int LongestName = 60;
 
     /// <summary>The job, as a heading and as a code for tables.</summary>
-    public static string Job(WorkKind kind) => kind switch
-    {
-        WorkKind.Sow => "Sow",
-        WorkKind.OffMat => "Move off the mats",
-        WorkKind.Thin => "Thin",
-        WorkKind.PotUp => "Pot up",
-        WorkKind.ToTable => "Move to the table",
-        WorkKind.SetOut => "Set out",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
-    };
+    public static string Job(WorkKind kind) =>
+        kind switch
+        {
+            WorkKind.Sow => "Sow",
+            WorkKind.OffMat => "Move off the mats",
+            WorkKind.Thin => "Thin",
+            WorkKind.PotUp => "Pot up",
+            WorkKind.ToTable => "Move to the table",
+            WorkKind.SetOut => "Set out",
+            _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+        };
 
     /// <summary>"4 trays", "1 flat".</summary>
-    public static string Pieces(WorkTask task) => task.AreFlats ? Numbers.Count(task.Pieces, "flat", "flats") : Numbers.Count(task.Pieces, "tray", "trays");
+    public static string Pieces(WorkTask task) =>
+        task.AreFlats ? Numbers.Count(task.Pieces, "flat", "flats") : Numbers.Count(task.Pieces, "tray", "trays");
 
     /// <summary>What a person needs to know besides.</summary>
     public static string Detail(SeasonPlan plan, WorkTask task)
     {
-        BatchPlan batch = task.Batch;
+        var batch = task.Batch;
         return task.Kind switch
         {
             WorkKind.Sow when batch.Flat is { } flat =>
@@ -53,14 +55,15 @@ internal static class TaskWords
         return group.IsEmpty ? "its place" : Named(plan, group, task.On);
     }
 
-    private static string Table(SeasonPlan plan, WorkTask task) => task.Batch.Tables.IsEmpty ? "the hardening table" : Named(plan, task.Batch.Tables, task.On);
+    private static string Table(SeasonPlan plan, WorkTask task) =>
+        task.Batch.Tables.IsEmpty ? "the hardening table" : Named(plan, task.Batch.Tables, task.On);
 
     private static string Name(TrayType tray) => PlainText.Short(tray.Name, LongestName);
 
     // In order of preference, those that can be used on the day; all of them where none can.
     private static string Named(SeasonPlan plan, ImmutableArray<int> all, DateOnly on)
     {
-        ImmutableArray<int> group = SpacePlaces.Open(plan.Scenario, all, on);
+        var group = SpacePlaces.Open(plan.Scenario, all, on);
         string Name(int at) => PlainText.Short(plan.Scenario.Spaces[group[at]].Name, LongestName);
         return group.Length switch
         {

@@ -17,16 +17,32 @@ internal static class WorkListPage
         var html = new HtmlText();
         PaperPage.Open(html, $"Work list: {content.SiteName}");
         html.Add($"<h1>Work list: {HtmlText.Name(content.SiteName, LongestName)}</h1>\n");
-        html.Add($"<p>{Dates.Full(content.From)} to {Dates.Full(content.To)}. {Numbers.Count(content.Mondays.Length, "week", "weeks")} with work: ");
-        html.Add($"{Numbers.Count(content.Tasks.Length, "job", "jobs")}, {Hours(content.Tasks)} of work.</p>\n<p>{PaperWords.Dates}{PaperWords.MovesBack(content.Plan.Scenario.Rules)}</p>\n");
+        html.Add(
+            $"<p>{Dates.Full(content.From)} to {Dates.Full(content.To)}. {Numbers.Count(content.Mondays.Length, "week", "weeks")} with work: "
+        );
+        html.Add(
+            $"{Numbers.Count(content.Tasks.Length, "job", "jobs")}, {Hours(content.Tasks)} of work.</p>\n<p>{PaperWords.Dates}{PaperWords.MovesBack(content.Plan.Scenario.Rules)}</p>\n"
+        );
         if (content.Tasks.Any(task => task.Kind == WorkKind.Thin))
+        {
             html.Add($"<p>{PaperWords.Thinning}</p>\n");
+        }
+
         if (content.Nights.Length > 0)
+        {
             html.Add($"<p>Cover tonight? {PaperWords.Nights(content.Plan, content.Nights[0].Years)}</p>\n");
+        }
+
         if (content.Mondays.Length > 1)
+        {
             Overview(html, content);
-        foreach (DateOnly monday in content.Mondays)
+        }
+
+        foreach (var monday in content.Mondays)
+        {
             Week(html, content, monday);
+        }
+
         PaperPage.Close(html);
         return html.ToString();
     }
@@ -34,18 +50,23 @@ internal static class WorkListPage
     /// <summary>All weeks on one page: pieces of each job, and hours.</summary>
     private static void Overview(HtmlText html, PaperContent content)
     {
-        WorkKind[] kinds = Enum.GetValues<WorkKind>();
-        html.Add($"<section><h2>All weeks</h2>\n<p class=\"small\">Trays and flats of each job.</p>\n<table><thead><tr><th scope=\"col\">Week from Monday</th>");
-        foreach (WorkKind kind in kinds)
-            html.Add($"<th scope=\"col\" class=\"short number\">{TaskWords.Job(kind)}</th>");
-        html.Add($"<th scope=\"col\" class=\"some number\">Hours</th></tr></thead><tbody>\n");
-        foreach (DateOnly monday in content.Mondays)
+        var kinds = Enum.GetValues<WorkKind>();
+        html.Add(
+            $"<section><h2>All weeks</h2>\n<p class=\"small\">Trays and flats of each job.</p>\n<table><thead><tr><th scope=\"col\">Week from Monday</th>"
+        );
+        foreach (var kind in kinds)
         {
-            WorkTask[] tasks = TasksOf(content, monday);
+            html.Add($"<th scope=\"col\" class=\"short number\">{TaskWords.Job(kind)}</th>");
+        }
+
+        html.Add($"<th scope=\"col\" class=\"some number\">Hours</th></tr></thead><tbody>\n");
+        foreach (var monday in content.Mondays)
+        {
+            var tasks = TasksOf(content, monday);
             html.Add($"<tr><th scope=\"row\"><b>{Dates.Brief(monday)}</b></th>");
-            foreach (WorkKind kind in kinds)
+            foreach (var kind in kinds)
             {
-                int pieces = tasks.Where(task => task.Kind == kind).Sum(task => task.Pieces);
+                var pieces = tasks.Where(task => task.Kind == kind).Sum(task => task.Pieces);
                 html.Add($"<td class=\"number\">{(pieces == 0 ? "" : Numbers.Whole(pieces))}</td>");
             }
 
@@ -60,27 +81,41 @@ internal static class WorkListPage
 
     private static void Week(HtmlText html, PaperContent content, DateOnly monday)
     {
-        WorkTask[] tasks = TasksOf(content, monday);
+        var tasks = TasksOf(content, monday);
         TableWeek[] nights = [.. content.Nights.Where(week => week.Monday == monday)];
-        string id = Dates.Iso(monday);
+        var id = Dates.Iso(monday);
         html.Add($"<section class=\"week\" aria-labelledby=\"w{id}\"><h2 id=\"w{id}\">Week of Monday {Dates.Full(monday)}</h2>\n");
         html.Add($"<p>Week {ISOWeek.GetWeekOfYear(monday.ToDateTime(TimeOnly.MinValue))}. {Summary(tasks)}</p>\n");
-        foreach (string shortage in Shortages(content, monday))
+        foreach (var shortage in Shortages(content, monday))
+        {
             html.Add($"<p><b>Too many for the places.</b> {shortage}</p>\n");
-        foreach (IGrouping<WorkKind, WorkTask> job in tasks.GroupBy(task => task.Kind).OrderBy(group => group.Key))
+        }
+
+        foreach (var job in tasks.GroupBy(task => task.Kind).OrderBy(group => group.Key))
+        {
             Job(html, content, job);
+        }
+
         if (nights.Length > 0)
+        {
             Harden(html, content, nights);
+        }
+
         html.Add($"</section>\n");
     }
 
     // One sentence a kind: the days, and the worst of them.
     private static IEnumerable<string> Shortages(PaperContent content, DateOnly monday)
     {
-        foreach (IGrouping<SpaceKind, PlannedShortage> kind in content.Shortages.Where(shortage => TableNights.MondayOf(shortage.On) == monday).GroupBy(shortage => shortage.Kind).OrderBy(group => group.Key))
+        foreach (
+            var kind in content
+                .Shortages.Where(shortage => TableNights.MondayOf(shortage.On) == monday)
+                .GroupBy(shortage => shortage.Kind)
+                .OrderBy(group => group.Key)
+        )
         {
-            PlannedShortage worst = kind.MaxBy(shortage => shortage.Wanted - shortage.Places)!;
-            string days = string.Join(", ", kind.Select(shortage => TaskWords.Day(shortage.On)));
+            var worst = kind.MaxBy(shortage => shortage.Wanted - shortage.Places)!;
+            var days = string.Join(", ", kind.Select(shortage => TaskWords.Day(shortage.On)));
             yield return $"{days}: the plan wants up to {Numbers.Count(worst.Wanted, "place", "places")} on the {Of(content.Plan.Scenario, worst.Kind)}, and there are {Numbers.Whole(worst.Places)}. What finds no place waits.";
         }
     }
@@ -88,31 +123,43 @@ internal static class WorkListPage
     private static string Of(Scenario scenario, SpaceKind kind) =>
         kind == SpaceKind.Table && scenario.Spaces.Count(space => space.Kind == kind) == 1 ? "hardening table" : Trade.Plural(kind);
 
-    private static string Summary(WorkTask[] tasks) => tasks.Length == 0
-        ? "No job is planned; trays stand on the table."
-        : $"{Numbers.Count(tasks.Length, "job", "jobs")}, {Hours(tasks)} of work.";
+    private static string Summary(WorkTask[] tasks) =>
+        tasks.Length == 0
+            ? "No job is planned; trays stand on the table."
+            : $"{Numbers.Count(tasks.Length, "job", "jobs")}, {Hours(tasks)} of work.";
 
     private static string Hours(IEnumerable<WorkTask> tasks)
     {
-        string hours = Numbers.Fine(tasks.Sum(task => task.Hours ?? 0));
+        var hours = Numbers.Fine(tasks.Sum(task => task.Hours ?? 0));
         return hours == "1" ? "1 hour" : hours + " hours";
     }
 
     private static void Job(HtmlText html, PaperContent content, IGrouping<WorkKind, WorkTask> job)
     {
-        int flats = job.Where(task => task.AreFlats).Sum(task => task.Pieces);
-        int trays = job.Where(task => !task.AreFlats).Sum(task => task.Pieces);
-        string pieces = string.Join(" and ", new[] { (trays, "tray", "trays"), (flats, "flat", "flats") }.Where(each => each.Item1 > 0).Select(each => Numbers.Count(each.Item1, each.Item2, each.Item3)));
-        string hours = job.Key == WorkKind.Thin ? "" : $", {Hours(job)}";
+        var flats = job.Where(task => task.AreFlats).Sum(task => task.Pieces);
+        var trays = job.Where(task => !task.AreFlats).Sum(task => task.Pieces);
+        var pieces = string.Join(
+            " and ",
+            new[] { (trays, "tray", "trays"), (flats, "flat", "flats") }
+                .Where(each => each.Item1 > 0)
+                .Select(each => Numbers.Count(each.Item1, each.Item2, each.Item3))
+        );
+        var hours = job.Key == WorkKind.Thin ? "" : $", {Hours(job)}";
         html.Add($"<h3>{TaskWords.Job(job.Key)}: {pieces}{hours}</h3>\n");
-        html.Add($"<table><thead><tr><th scope=\"col\" class=\"tick\">Done</th><th scope=\"col\" class=\"day\">Day</th><th scope=\"col\" class=\"batch\">Batch</th>");
-        html.Add($"<th scope=\"col\" class=\"pieces\">How many</th><th scope=\"col\">What</th><th scope=\"col\" class=\"hours number\">Hours</th></tr></thead><tbody>\n");
-        foreach (WorkTask task in job)
+        html.Add(
+            $"<table><thead><tr><th scope=\"col\" class=\"tick\">Done</th><th scope=\"col\" class=\"day\">Day</th><th scope=\"col\" class=\"batch\">Batch</th>"
+        );
+        html.Add(
+            $"<th scope=\"col\" class=\"pieces\">How many</th><th scope=\"col\">What</th><th scope=\"col\" class=\"hours number\">Hours</th></tr></thead><tbody>\n"
+        );
+        foreach (var task in job)
         {
             html.Add($"<tr><td class=\"tick\"><span></span></td><td class=\"day\">{TaskWords.Day(task.On)}</td>");
             html.Add($"<th scope=\"row\" class=\"batch\"><b>{HtmlText.Name(task.Batch.Order.Id, LongestName)}</b> ");
             html.Add($"{HtmlText.Name(task.Batch.Crop.Name, LongestName)}, {HtmlText.Name(task.Batch.Order.Grower, LongestName)}</th>");
-            html.Add($"<td class=\"pieces\">{TaskWords.Pieces(task)}</td><td>{PlainText.Short(TaskWords.Detail(content.Plan, task), 240)}</td>");
+            html.Add(
+                $"<td class=\"pieces\">{TaskWords.Pieces(task)}</td><td>{PlainText.Short(TaskWords.Detail(content.Plan, task), 240)}</td>"
+            );
             html.Add($"<td class=\"hours number\">{(task.Hours is { } work ? Numbers.Fine(work) : "–")}</td></tr>\n");
         }
 
@@ -121,15 +168,25 @@ internal static class WorkListPage
 
     private static void Harden(HtmlText html, PaperContent content, TableWeek[] weeks)
     {
-        bool severalTables = content.Plan.Scenario.Spaces.Count(space => space.Kind == SpaceKind.Table) > 1;
-        html.Add($"<h3>Harden: cover tonight?</h3>\n<p class=\"small\">Under the days: the chance, in percent, of a night too cold to leave trays uncovered, ");
+        var severalTables = content.Plan.Scenario.Spaces.Count(space => space.Kind == SpaceKind.Table) > 1;
+        html.Add(
+            $"<h3>Harden: cover tonight?</h3>\n<p class=\"small\">Under the days: the chance, in percent, of a night too cold to leave trays uncovered, "
+        );
         html.Add($"from {Numbers.Count(weeks[0].Years, "year", "years")} of weather; no forecast. Grey: in one year of two or more.</p>\n");
         html.Add($"<table><thead><tr><th scope=\"col\">On the table</th><th scope=\"col\" class=\"short number\">Cold below</th>");
-        foreach (string day in new[] { "Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun" })
+        foreach (var day in new[] { "Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun" })
+        {
             html.Add($"<th scope=\"col\" class=\"night\">{day}</th>");
-        html.Add($"<th scope=\"col\" class=\"short number\">Cold nights expected</th><th scope=\"col\" class=\"short number\">Chance of one or more</th></tr></thead><tbody>\n");
-        foreach (TableWeek week in weeks)
+        }
+
+        html.Add(
+            $"<th scope=\"col\" class=\"short number\">Cold nights expected</th><th scope=\"col\" class=\"short number\">Chance of one or more</th></tr></thead><tbody>\n"
+        );
+        foreach (var week in weeks)
+        {
             HardenRow(html, content, week, severalTables);
+        }
+
         html.Add($"</tbody></table>\n");
         CarryIn(html, content, [.. weeks.Where(week => week.YearsWithDamaging > 0)]);
     }
@@ -137,12 +194,17 @@ internal static class WorkListPage
     private static void CarryIn(HtmlText html, PaperContent content, TableWeek[] weeks)
     {
         if (weeks.Length == 0)
-            return;
-        string under = content.Plan.Scenario.Rules.CoverGainK > 0 ? " under the cover" : "";
-        html.Add($"<p class=\"small\">Carry trays in when the forecast is colder than this{under}: ");
-        foreach ((TableWeek week, int at) in weeks.Select((week, at) => (week, at)))
         {
-            html.Add($"{(at > 0 ? "; " : "")}{HtmlText.Name(week.Crop.Name, LongestName)} {Temperatures.Words(week.Crop.DamageBelowC, content.Plan.Scenario.Units)} ");
+            return;
+        }
+
+        var under = content.Plan.Scenario.Rules.CoverGainK > 0 ? " under the cover" : "";
+        html.Add($"<p class=\"small\">Carry trays in when the forecast is colder than this{under}: ");
+        foreach ((var week, var at) in weeks.Select((week, at) => (week, at)))
+        {
+            html.Add(
+                $"{(at > 0 ? "; " : "")}{HtmlText.Name(week.Crop.Name, LongestName)} {Temperatures.Words(week.Crop.DamageBelowC, content.Plan.Scenario.Units)} "
+            );
             html.Add($"(in {Share(week.YearsWithDamaging, week.Years)} of years)");
         }
 
@@ -151,16 +213,23 @@ internal static class WorkListPage
 
     private static void HardenRow(HtmlText html, PaperContent content, TableWeek week, bool severalTables)
     {
-        html.Add($"<tr><th scope=\"row\"><b>{HtmlText.Name(week.Crop.Name, LongestName)}</b>, {Numbers.Count(week.MostTrays, "tray", "trays")}");
+        html.Add(
+            $"<tr><th scope=\"row\"><b>{HtmlText.Name(week.Crop.Name, LongestName)}</b>, {Numbers.Count(week.MostTrays, "tray", "trays")}"
+        );
         if (severalTables)
-            html.Add($", {HtmlText.Name(week.Table.Name, LongestName)}");
-        html.Add($"</th><td class=\"short number\">{Temperatures.Words(week.Crop.HardenAboveC, content.Plan.Scenario.Units)}</td>");
-        for (int day = 0; day < 7; day++)
         {
-            DateOnly evening = week.Monday.AddDays(day);
-            TableNight night = week.Nights.FirstOrDefault(each => each.On == evening);
-            bool often = night.Trays > 0 && 2 * night.ColdYears >= week.Years;
-            html.Add($"<td class=\"night{(often ? " often" : "")}\">{(night.Trays > 0 ? Numbers.Percent((double)night.ColdYears / week.Years) : "")}</td>");
+            html.Add($", {HtmlText.Name(week.Table.Name, LongestName)}");
+        }
+
+        html.Add($"</th><td class=\"short number\">{Temperatures.Words(week.Crop.HardenAboveC, content.Plan.Scenario.Units)}</td>");
+        for (var day = 0; day < 7; day++)
+        {
+            var evening = week.Monday.AddDays(day);
+            var night = week.Nights.FirstOrDefault(each => each.On == evening);
+            var often = night.Trays > 0 && 2 * night.ColdYears >= week.Years;
+            html.Add(
+                $"<td class=\"night{(often ? " often" : "")}\">{(night.Trays > 0 ? Numbers.Percent((double)night.ColdYears / week.Years) : "")}</td>"
+            );
         }
 
         html.Add($"<td class=\"short number\">{Numbers.Fine(week.ColdNights)} of {week.Nights.Length}</td>");

@@ -21,18 +21,24 @@ internal static partial class ZipIdentity
         using (var from = new ZipArchive(new MemoryStream(zip), ZipArchiveMode.Read))
         using (var to = new ZipArchive(made, ZipArchiveMode.Create, leaveOpen: true))
         {
-            foreach (ZipArchiveEntry entry in from.Entries)
+            foreach (var entry in from.Entries)
             {
-                ZipArchiveEntry copy = to.CreateEntry(entry.FullName, CompressionLevel.Optimal);
+                var copy = to.CreateEntry(entry.FullName, CompressionLevel.Optimal);
                 copy.LastWriteTime = s_earliest;
-                using Stream source = entry.Open();
-                using Stream target = copy.Open();
+                using var source = entry.Open();
+                using var target = copy.Open();
                 if (entry.FullName.StartsWith("xl/worksheets/sheet", StringComparison.Ordinal))
+                {
                     JoinPairs(source, target);
+                }
                 else if (entry.FullName is "xl/workbook.xml" or "xl/_rels/workbook.xml.rels")
+                {
                     Rename(source, target, names);
+                }
                 else
+                {
                     source.CopyTo(target);
+                }
             }
         }
 
@@ -43,26 +49,35 @@ internal static partial class ZipIdentity
     private static void JoinPairs(Stream source, Stream target)
     {
         using var reader = new StreamReader(source, Encoding.UTF8);
-        string text = Pair().Replace(reader.ReadToEnd(), match => new string([Half(match.Groups["high"]), Half(match.Groups["low"])]));
+        var text = Pair().Replace(reader.ReadToEnd(), match => new string([Half(match.Groups["high"]), Half(match.Groups["low"])]));
         target.Write(Encoding.UTF8.GetBytes(text));
     }
 
-    private static char Half(Group digits) => (char)int.Parse(digits.ValueSpan, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture);
+    private static char Half(Group digits) =>
+        (char)int.Parse(digits.ValueSpan, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture);
 
     // No text of a user stands in these two parts.
     private static void Rename(Stream source, Stream target, Dictionary<string, string> names)
     {
         using var reader = new StreamReader(source, Encoding.UTF8);
-        string text = RandomName().Replace(reader.ReadToEnd(), match =>
-        {
-            if (!names.TryGetValue(match.Value, out string? name))
-                names.Add(match.Value, name = $"sheet{names.Count + 1}");
-            return name;
-        });
+        var text = RandomName()
+            .Replace(reader.ReadToEnd(), match =>
+            {
+                if (!names.TryGetValue(match.Value, out var name))
+                {
+                    names.Add(match.Value, name = $"sheet{names.Count + 1}");
+                }
+
+                return name;
+            });
         target.Write(Encoding.UTF8.GetBytes(text));
     }
 
-    [GeneratedRegex("_x(?<high>D[89AB][0-9A-F]{2})__x(?<low>D[C-F][0-9A-F]{2})_", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 10_000)]
+    [GeneratedRegex(
+        "_x(?<high>D[89AB][0-9A-F]{2})__x(?<low>D[C-F][0-9A-F]{2})_",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        10_000
+    )]
     private static partial Regex Pair();
 
     [GeneratedRegex("R[0-9a-f]{32}", RegexOptions.CultureInvariant, 1000)]

@@ -29,7 +29,7 @@ internal sealed class PdfBook : IDisposable
     /// <summary>Adds a page.</summary>
     public PdfSheet Add(PaperSize size)
     {
-        PdfPage page = _document.AddPage();
+        var page = _document.AddPage();
         page.Width = PdfSharp.Drawing.XUnit.FromMillimeter(size.WidthMm);
         page.Height = PdfSharp.Drawing.XUnit.FromMillimeter(size.HeightMm);
         var sheet = new PdfSheet(page, size);
@@ -43,7 +43,7 @@ internal sealed class PdfBook : IDisposable
     /// <param name="level">1 for a line of its own, 2 for one under the last of level 1.</param>
     public void AddToContents(string text, PdfSheet sheet, int level)
     {
-        PdfOutlineCollection lines = level > 1 && _document.Outlines.Count > 0 ? _document.Outlines[^1].Outlines : _document.Outlines;
+        var lines = level > 1 && _document.Outlines.Count > 0 ? _document.Outlines[^1].Outlines : _document.Outlines;
         lines.Add(PlainText.OneLine(text), sheet.Page, opened: true);
     }
 
@@ -52,9 +52,15 @@ internal sealed class PdfBook : IDisposable
     public byte[] ToBytes()
     {
         if (_sheets.Count == 0)
+        {
             throw new InvalidOperationException("A book without a page cannot be written.");
-        foreach (PdfSheet sheet in _sheets)
+        }
+
+        foreach (var sheet in _sheets)
+        {
             sheet.Dispose();
+        }
+
         using var stream = new MemoryStream();
         _document.Save(stream, closeStream: false);
         return PdfIdentity.Fixed(stream.ToArray());

@@ -67,9 +67,9 @@ internal sealed class PdfFlow
     /// <param name="level">1 for a part, 2 for a smaller one within it.</param>
     public void Heading(string text, int level = 1)
     {
-        TextStyle style = level > 1 ? s_smallHeading : s_heading;
+        var style = level > 1 ? s_smallHeading : s_heading;
         Space(level > 1 ? 2.5 : 5);
-        IReadOnlyList<string> lines = PdfLetters.Lines(text, WidthMm, style, 4);
+        var lines = PdfLetters.Lines(text, WidthMm, style, 4);
         Need((lines.Count * style.LineMm) + (3 * _text.LineMm));
         _book.AddToContents(text, _sheet, level);
         Set(lines, MarginMm, style);
@@ -81,7 +81,7 @@ internal sealed class PdfFlow
     /// <param name="isBold">True where it must be seen first.</param>
     public void Paragraph(string text, bool isBold = false)
     {
-        TextStyle style = isBold ? _bold : _text;
+        var style = isBold ? _bold : _text;
         Set(PdfLetters.Lines(text, WidthMm, style), MarginMm, style);
         Space(2);
     }
@@ -97,7 +97,7 @@ internal sealed class PdfFlow
     public void Point(string text)
     {
         const double indent = 5;
-        IReadOnlyList<string> lines = PdfLetters.Lines(text, WidthMm - indent, _text);
+        var lines = PdfLetters.Lines(text, WidthMm - indent, _text);
 
         // As many as a paragraph needs in one piece, so that the mark stands with its words.
         Need(_text.LineMm * Math.Min(3, lines.Count));
@@ -113,13 +113,19 @@ internal sealed class PdfFlow
     /// <exception cref="ArgumentException">A row has another number of cells.</exception>
     public void Table(IReadOnlyList<PdfColumn> columns, IEnumerable<IReadOnlyList<string>> rows, bool isSmall = false)
     {
-        var table = new PdfTableLayout(columns, MarginMm, WidthMm, isSmall ? s_smallCell : s_cell, isSmall ? s_smallCellHeading : s_cellHeading);
-        int most = Math.Min(MostLinesOfCell, table.LinesWithin(Bottom - MarginMm));
-        PdfTableRow heading = table.Heading(4);
-        bool open = false;
-        foreach (IReadOnlyList<string> cells in rows)
+        var table = new PdfTableLayout(
+            columns,
+            MarginMm,
+            WidthMm,
+            isSmall ? s_smallCell : s_cell,
+            isSmall ? s_smallCellHeading : s_cellHeading
+        );
+        var most = Math.Min(MostLinesOfCell, table.LinesWithin(Bottom - MarginMm));
+        var heading = table.Heading(4);
+        var open = false;
+        foreach (var cells in rows)
         {
-            PdfTableRow row = table.Row(cells, most);
+            var row = table.Row(cells, most);
             if (!open || _top + row.HeightMm > Bottom)
             {
                 Need(heading.HeightMm + row.HeightMm, fresh: open);
@@ -145,7 +151,7 @@ internal sealed class PdfFlow
     /// <param name="caption">The small print; empty for none.</param>
     public void Drawing(double heightMm, Action<PdfSheet, double, double> draw, string caption)
     {
-        IReadOnlyList<string> lines = PdfLetters.Lines(caption, WidthMm, s_small);
+        var lines = PdfLetters.Lines(caption, WidthMm, s_small);
         Need(heightMm + (lines.Count * s_small.LineMm) + 1);
         draw(_sheet, MarginMm, _top);
         _top += heightMm + 1;
@@ -163,13 +169,16 @@ internal sealed class PdfFlow
     public void Picture(byte[] png, double widthMm, string caption)
     {
         using var stream = new MemoryStream(png, 0, png.Length, writable: false, publiclyVisible: true);
-        XImage picture = XImage.FromStream(stream);
-        IReadOnlyList<string> lines = PdfLetters.Lines(caption, WidthMm, s_small);
-        double width = Math.Min(widthMm, WidthMm);
-        double height = width * picture.PixelHeight / picture.PixelWidth;
-        double most = Bottom - MarginMm - (lines.Count * s_small.LineMm) - 5;
+        var picture = XImage.FromStream(stream);
+        var lines = PdfLetters.Lines(caption, WidthMm, s_small);
+        var width = Math.Min(widthMm, WidthMm);
+        var height = width * picture.PixelHeight / picture.PixelWidth;
+        var most = Bottom - MarginMm - (lines.Count * s_small.LineMm) - 5;
         if (height > most)
+        {
             (width, height) = (width * most / height, most);
+        }
+
         Need(height + (lines.Count * s_small.LineMm) + 2);
         _sheet.Picture(picture, MarginMm, _top, width, height);
         _top += height + 1.5;
@@ -184,7 +193,10 @@ internal sealed class PdfFlow
     public void PageBreak()
     {
         if (_top <= MarginMm)
+        {
             return;
+        }
+
         _sheet = _book.Add(_size);
         _top = MarginMm;
     }
@@ -192,11 +204,11 @@ internal sealed class PdfFlow
     /// <summary>Writes the feet of the pages; to be called once, at the end.</summary>
     public void Finish()
     {
-        int pages = _book.Sheets.Count - _firstSheet;
-        for (int page = 0; page < pages; page++)
+        var pages = _book.Sheets.Count - _firstSheet;
+        for (var page = 0; page < pages; page++)
         {
-            PdfSheet sheet = _book.Sheets[_firstSheet + page];
-            double top = _size.HeightMm - FootMm - s_small.BaselineMm;
+            var sheet = _book.Sheets[_firstSheet + page];
+            var top = _size.HeightMm - FootMm - s_small.BaselineMm;
             sheet.Rule(MarginMm, top - 1.5, _size.WidthMm - MarginMm, top - 1.5, 0.1, Ink.Grey);
             sheet.TextWithin(_foot, MarginMm, top, WidthMm * 0.75, s_small);
             sheet.TextWithin($"page {page + 1} of {pages}", MarginMm + (WidthMm * 0.75), top, WidthMm * 0.25, s_small, TextSide.Right);
@@ -207,7 +219,7 @@ internal sealed class PdfFlow
     {
         // A paragraph of a few lines stays in one piece; a longer one leaves no single line behind.
         Need(style.LineMm * Math.Min(lines.Count, 3));
-        foreach (string line in lines)
+        foreach (var line in lines)
         {
             Need(style.LineMm);
             _top = _sheet.Lines([line], left, _top, style);
@@ -217,6 +229,8 @@ internal sealed class PdfFlow
     private void Need(double heightMm, bool fresh = false)
     {
         if (fresh || _top + heightMm > Bottom)
+        {
             PageBreak();
+        }
     }
 }

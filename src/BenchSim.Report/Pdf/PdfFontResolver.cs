@@ -25,10 +25,10 @@ internal sealed class PdfFontResolver : IFontResolver
     /// <summary>The bytes of a face.</summary>
     public static byte[] Read(bool bold)
     {
-        string resource = bold ? Bold : Regular;
-        using Stream stream = typeof(PdfFontResolver).Assembly.GetManifestResourceStream(resource)
+        var resource = bold ? Bold : Regular;
+        using var stream = typeof(PdfFontResolver).Assembly.GetManifestResourceStream(resource)
             ?? throw new InvalidOperationException($"The font {resource} is missing from the program.");
-        byte[] bytes = new byte[stream.Length];
+        var bytes = new byte[stream.Length];
         stream.ReadExactly(bytes);
         return bytes;
     }

@@ -16,16 +16,20 @@ internal static partial class PdfIdentity
     public static byte[] Fixed(byte[] bytes)
     {
         // One character a byte, both ways.
-        string text = WithoutMetadata(Encoding.Latin1.GetString(bytes));
+        var text = WithoutMetadata(Encoding.Latin1.GetString(bytes));
         text = CreationDate().Replace(text, match => new string(' ', match.Length));
         var prefixes = new Dictionary<string, string>(StringComparer.Ordinal);
-        text = FontPrefix().Replace(text, match =>
-        {
-            string random = match.Groups["prefix"].Value;
-            if (!prefixes.TryGetValue(random, out string? known))
-                prefixes.Add(random, known = Prefix(prefixes.Count));
-            return match.Groups["key"].Value + known;
-        });
+        text = FontPrefix()
+            .Replace(text, match =>
+            {
+                var random = match.Groups["prefix"].Value;
+                if (!prefixes.TryGetValue(random, out var known))
+                {
+                    prefixes.Add(random, known = Prefix(prefixes.Count));
+                }
+
+                return match.Groups["key"].Value + known;
+            });
         return Encoding.Latin1.GetBytes(WithFixedIdentifier(text));
     }
 
@@ -33,28 +37,34 @@ internal static partial class PdfIdentity
     private static string WithoutMetadata(string text)
     {
         text = MetadataEntry().Replace(text, match => new string(' ', match.Length));
-        Match head = MetadataHead().Match(text);
+        var head = MetadataHead().Match(text);
         if (!head.Success)
+        {
             return text;
-        int from = head.Index + head.Length;
-        int length = int.Parse(head.Groups["length"].ValueSpan, System.Globalization.CultureInfo.InvariantCulture);
+        }
+
+        var from = head.Index + head.Length;
+        var length = int.Parse(head.Groups["length"].ValueSpan, System.Globalization.CultureInfo.InvariantCulture);
         return string.Concat(text.AsSpan(0, from), new string(' ', length), text.AsSpan(from + length));
     }
 
     // The identifier is made from what the file holds, as ISO 32000-1 section 14.4 suggests, but for the clock.
     private static string WithFixedIdentifier(string text)
     {
-        string blank = Identifier().Replace(text, match => $"/ID[<{new string('0', 32)}><{new string('0', 32)}>]".PadRight(match.Length));
-        string hash = Convert.ToHexString(SHA256.HashData(Encoding.Latin1.GetBytes(blank)))[..32];
+        var blank = Identifier().Replace(text, match => $"/ID[<{new string('0', 32)}><{new string('0', 32)}>]".PadRight(match.Length));
+        var hash = Convert.ToHexString(SHA256.HashData(Encoding.Latin1.GetBytes(blank)))[..32];
         return Identifier().Replace(blank, match => $"/ID[<{hash}><{hash}>]".PadRight(match.Length));
     }
 
     // AAAAAA, AAAAAB, ...: in order of appearance.
     private static string Prefix(int number)
     {
-        char[] letters = new char[LettersInPrefix];
-        for (int at = LettersInPrefix - 1; at >= 0; at--, number /= 26)
+        var letters = new char[LettersInPrefix];
+        for (var at = LettersInPrefix - 1; at >= 0; at--, number /= 26)
+        {
             letters[at] = (char)('A' + (number % 26));
+        }
+
         return new string(letters);
     }
 
@@ -64,10 +74,18 @@ internal static partial class PdfIdentity
     [GeneratedRegex(@"/Metadata \d+ 0 R(?=[/>])", RegexOptions.CultureInvariant, 10_000)]
     private static partial Regex MetadataEntry();
 
-    [GeneratedRegex(@"<</Type/Metadata/Subtype/XML/Length (?<length>\d+)>>\s*stream\r?\n", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 10_000)]
+    [GeneratedRegex(
+        @"<</Type/Metadata/Subtype/XML/Length (?<length>\d+)>>\s*stream\r?\n",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        10_000
+    )]
     private static partial Regex MetadataHead();
 
-    [GeneratedRegex(@"(?<key>/(FontName|BaseFont)/)(?<prefix>[A-Z]{6})(?=\+DejaVu)", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 10_000)]
+    [GeneratedRegex(
+        @"(?<key>/(FontName|BaseFont)/)(?<prefix>[A-Z]{6})(?=\+DejaVu)",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        10_000
+    )]
     private static partial Regex FontPrefix();
 
     [GeneratedRegex(@"/ID\s?\[\s?<[0-9A-Fa-f]{32}>\s?<[0-9A-Fa-f]{32}>\s?\]", RegexOptions.CultureInvariant, 10_000)]

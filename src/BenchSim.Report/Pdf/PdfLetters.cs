@@ -27,13 +27,20 @@ internal static class PdfLetters
     /// </summary>
     public static string Settable(string text, bool bold)
     {
-        Face face = bold ? s_bold.Value : s_regular.Value;
+        var face = bold ? s_bold.Value : s_regular.Value;
         var builder = new StringBuilder(text.Length);
-        foreach (Rune rune in LatinAccents.Join(PlainText.OneLine(text)).EnumerateRunes())
+        foreach (var rune in LatinAccents.Join(PlainText.OneLine(text)).EnumerateRunes())
         {
             if (IsWithoutShape(rune))
+            {
                 continue;
-            builder.Append(Rune.IsWhiteSpace(rune) ? " " : face.Has(rune) ? rune.ToString() : MissingBox);
+            }
+
+            builder.Append(
+                Rune.IsWhiteSpace(rune) ? " "
+                : face.Has(rune) ? rune.ToString()
+                : MissingBox
+            );
         }
 
         return RightToLeftRuns.AsSeen(builder.ToString());
@@ -42,17 +49,20 @@ internal static class PdfLetters
     /// <summary>Width of settable text, millimetres.</summary>
     public static double WidthMm(string text, TextStyle style)
     {
-        Face face = style.IsBold ? s_bold.Value : s_regular.Value;
+        var face = style.IsBold ? s_bold.Value : s_regular.Value;
         double width = 0;
-        foreach (Rune rune in text.EnumerateRunes())
+        foreach (var rune in text.EnumerateRunes())
+        {
             width += face.Advance(rune);
+        }
+
         return width * style.Points * PdfSheet.MmAPoint;
     }
 
     /// <summary>Settable text on one line, cut so that it is no wider than that; an ellipsis shows that something is left out.</summary>
     public static string Shortened(string text, double widthMm, TextStyle style)
     {
-        string line = Settable(text.Trim(), style.IsBold);
+        var line = Settable(text.Trim(), style.IsBold);
         return WidthMm(line, style) <= widthMm ? line : Cut(line, widthMm, style);
     }
 
@@ -63,10 +73,10 @@ internal static class PdfLetters
     public static IReadOnlyList<string> Lines(string text, double widthMm, TextStyle style, int most = int.MaxValue)
     {
         var lines = new List<string>();
-        string line = "";
-        foreach (string word in Settable(text, style.IsBold).Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        var line = "";
+        foreach (var word in Settable(text, style.IsBold).Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
-            string longer = line.Length == 0 ? word : line + " " + word;
+            var longer = line.Length == 0 ? word : line + " " + word;
             if (WidthMm(longer, style) <= widthMm)
             {
                 line = longer;
@@ -74,15 +84,21 @@ internal static class PdfLetters
             }
 
             if (line.Length > 0)
+            {
                 lines.Add(line);
+            }
+
             line = Broken(word, widthMm, style, lines);
         }
 
         if (line.Length > 0 || lines.Count == 0)
+        {
             lines.Add(line);
+        }
+
         if (lines.Count > most)
         {
-            string last = lines[most - 1] + Ellipsis;
+            var last = lines[most - 1] + Ellipsis;
             lines.RemoveRange(most, lines.Count - most);
             lines[^1] = WidthMm(last, style) <= widthMm ? last : Cut(lines[^1], widthMm, style);
         }
@@ -95,9 +111,12 @@ internal static class PdfLetters
     {
         while (WidthMm(word, style) > widthMm)
         {
-            int fit = Math.Max(FirstElement(word), Fitting(word, widthMm, style));
+            var fit = Math.Max(FirstElement(word), Fitting(word, widthMm, style));
             if (fit == word.Length)
+            {
                 break;
+            }
+
             lines.Add(word[..fit]);
             word = word[fit..];
         }
@@ -107,7 +126,7 @@ internal static class PdfLetters
 
     private static string Cut(string line, double widthMm, TextStyle style)
     {
-        double left = widthMm - WidthMm(Ellipsis, style);
+        var left = widthMm - WidthMm(Ellipsis, style);
         return left <= 0 ? "" : line[..Fitting(line, left, style)].TrimEnd() + Ellipsis;
     }
 
@@ -115,14 +134,17 @@ internal static class PdfLetters
     private static int Fitting(string text, double widthMm, TextStyle style)
     {
         double width = 0;
-        int fit = 0;
-        TextElementEnumerator elements = StringInfo.GetTextElementEnumerator(text);
+        var fit = 0;
+        var elements = StringInfo.GetTextElementEnumerator(text);
         while (elements.MoveNext())
         {
-            string element = elements.GetTextElement();
+            var element = elements.GetTextElement();
             width += WidthMm(element, style);
             if (width > widthMm)
+            {
                 break;
+            }
+
             fit = elements.ElementIndex + element.Length;
         }
 
@@ -143,7 +165,7 @@ internal static class PdfLetters
         public Face(bool bold)
         {
             PdfFontResolver.Use();
-            using SKData data = SKData.CreateCopy(PdfFontResolver.Read(bold));
+            using var data = SKData.CreateCopy(PdfFontResolver.Read(bold));
             _typeface = SKTypeface.FromData(data) ?? throw new InvalidOperationException("A font of the program cannot be read.");
         }
 
@@ -155,7 +177,12 @@ internal static class PdfLetters
 
         private double Measure(int rune)
         {
-            using var font = new SKFont(_typeface, _typeface.UnitsPerEm) { Hinting = SKFontHinting.None, Subpixel = true, LinearMetrics = true };
+            using var font = new SKFont(_typeface, _typeface.UnitsPerEm)
+            {
+                Hinting = SKFontHinting.None,
+                Subpixel = true,
+                LinearMetrics = true,
+            };
             return font.GetGlyphWidths([_typeface.GetGlyph(rune)])[0] / (double)_typeface.UnitsPerEm;
         }
     }

@@ -37,7 +37,12 @@ internal sealed class PdfSheet : IDisposable
     /// <summary>Sets one line of text no wider than that; what does not fit is cut, with an ellipsis.</summary>
     public void TextWithin(string text, double x, double top, double width, TextStyle style, TextSide side = TextSide.Left)
     {
-        double at = side switch { TextSide.Left => x, TextSide.Middle => x + (width / 2), _ => x + width };
+        var at = side switch
+        {
+            TextSide.Left => x,
+            TextSide.Middle => x + (width / 2),
+            _ => x + width,
+        };
         Draw(PdfLetters.Shortened(text, width, style), at, top, style, side);
     }
 
@@ -45,7 +50,7 @@ internal sealed class PdfSheet : IDisposable
     /// <returns>Where the next line would begin.</returns>
     public double Lines(IEnumerable<string> lines, double x, double top, TextStyle style, TextSide side = TextSide.Left)
     {
-        foreach (string line in lines)
+        foreach (var line in lines)
         {
             Draw(line, x, top, style, side);
             top += style.LineMm;
@@ -70,8 +75,11 @@ internal sealed class PdfSheet : IDisposable
     public void FillAll(IEnumerable<(double X, double Y, double Width, double Height)> parts, Ink ink)
     {
         var shape = new XGraphicsPath { FillMode = XFillMode.Winding };
-        foreach ((double x, double y, double width, double height) in parts)
+        foreach ((var x, var y, var width, var height) in parts)
+        {
             shape.AddRectangle(Points(x), Points(y), Points(width), Points(height));
+        }
+
         _canvas.DrawPath(new XSolidBrush(Colour(ink)), shape);
     }
 
@@ -84,7 +92,10 @@ internal sealed class PdfSheet : IDisposable
     {
         var pen = new XPen(Colour(ink), Points(thickness)) { LineJoin = XLineJoin.Bevel };
         if (dash > 0)
+        {
             pen.DashPattern = [dash / thickness, dash * 0.7 / thickness];
+        }
+
         _canvas.DrawLines(pen, Corners(points));
     }
 
@@ -101,17 +112,33 @@ internal sealed class PdfSheet : IDisposable
 
     private static double Points(double millimetres) => millimetres / MmAPoint;
 
-    private static XPoint[] Corners(IReadOnlyList<(double X, double Y)> points) => [.. points.Select(point => new XPoint(Points(point.X), Points(point.Y)))];
+    private static XPoint[] Corners(IReadOnlyList<(double X, double Y)> points) =>
+        [.. points.Select(point => new XPoint(Points(point.X), Points(point.Y)))];
 
     private static XColor Colour(Ink ink) => XColor.FromArgb(ink.Red, ink.Green, ink.Blue);
 
     private void Draw(string line, double x, double top, TextStyle style, TextSide side)
     {
         if (line.Length == 0)
+        {
             return;
-        double width = PdfLetters.WidthMm(line, style);
-        double left = side switch { TextSide.Left => x, TextSide.Middle => x - (width / 2), _ => x - width };
+        }
+
+        var width = PdfLetters.WidthMm(line, style);
+        var left = side switch
+        {
+            TextSide.Left => x,
+            TextSide.Middle => x - (width / 2),
+            _ => x - width,
+        };
         var font = new XFont(PdfFontResolver.Family, style.Points, style.IsBold ? XFontStyleEx.Bold : XFontStyleEx.Regular);
-        _canvas.DrawString(line, font, new XSolidBrush(Colour(style.Ink)), Points(left), Points(top + style.BaselineMm), XStringFormats.Default);
+        _canvas.DrawString(
+            line,
+            font,
+            new XSolidBrush(Colour(style.Ink)),
+            Points(left),
+            Points(top + style.BaselineMm),
+            XStringFormats.Default
+        );
     }
 }

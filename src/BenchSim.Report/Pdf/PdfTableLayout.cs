@@ -15,7 +15,7 @@ internal sealed class PdfTableLayout
     /// <summary>A table as wide as that.</summary>
     public PdfTableLayout(IReadOnlyList<PdfColumn> columns, double leftMm, double widthMm, TextStyle cell, TextStyle heading)
     {
-        double shares = columns.Sum(column => column.Share);
+        var shares = columns.Sum(column => column.Share);
         _columns = columns;
         _widths = [.. columns.Select(column => widthMm * column.Share / shares)];
         _left = leftMm;
@@ -35,7 +35,10 @@ internal sealed class PdfTableLayout
     public PdfTableRow Row(IReadOnlyList<string> cells, int mostLines)
     {
         if (cells.Count != _columns.Count)
+        {
             throw new ArgumentException($"A row has {cells.Count} cells; the table has {_columns.Count} columns.", nameof(cells));
+        }
+
         return Make(cells, _cell, mostLines, isHeading: false);
     }
 
@@ -44,11 +47,14 @@ internal sealed class PdfTableLayout
     public double Draw(PdfSheet sheet, PdfTableRow row, double top)
     {
         if (row.IsHeading)
-            sheet.Fill(_left, top, _width, row.HeightMm, Ink.Pale);
-        double x = _left;
-        for (int at = 0; at < _widths.Length; at++)
         {
-            double place = _columns[at].Side switch
+            sheet.Fill(_left, top, _width, row.HeightMm, Ink.Pale);
+        }
+
+        var x = _left;
+        for (var at = 0; at < _widths.Length; at++)
+        {
+            var place = _columns[at].Side switch
             {
                 TextSide.Left => x + PaddingMm,
                 TextSide.Middle => x + (_widths[at] / 2),
@@ -58,7 +64,7 @@ internal sealed class PdfTableLayout
             x += _widths[at];
         }
 
-        double bottom = top + row.HeightMm;
+        var bottom = top + row.HeightMm;
         sheet.Rule(_left, bottom, _left + _width, bottom, row.IsHeading ? 0.3 : 0.1, row.IsHeading ? Ink.Black : Ink.Grey);
         return bottom;
     }
@@ -66,7 +72,9 @@ internal sealed class PdfTableLayout
     private PdfTableRow Make(IReadOnlyList<string> cells, TextStyle style, int mostLines, bool isHeading)
     {
         IReadOnlyList<string>[] lines =
-            [.. cells.Select((cell, at) => PdfLetters.Lines(cell, Math.Max(1, _widths[at] - (2 * PaddingMm)), style, mostLines))];
+        [
+            .. cells.Select((cell, at) => PdfLetters.Lines(cell, Math.Max(1, _widths[at] - (2 * PaddingMm)), style, mostLines)),
+        ];
         return new PdfTableRow(lines, (lines.Max(cell => cell.Count) * style.LineMm) + (2 * PaddingMm), isHeading);
     }
 }

@@ -13,11 +13,13 @@ internal static class RightToLeftRuns
     public static string AsSeen(string text)
     {
         if (!text.EnumerateRunes().Any(IsRightToLeft))
+        {
             return text;
+        }
 
-        string[] elements = Elements(text);
+        var elements = Elements(text);
         var builder = new StringBuilder(text.Length);
-        int at = 0;
+        var at = 0;
         while (at < elements.Length)
         {
             if (!StartsRightToLeft(elements[at]))
@@ -26,7 +28,7 @@ internal static class RightToLeftRuns
                 continue;
             }
 
-            int end = EndOfRun(elements, at);
+            var end = EndOfRun(elements, at);
             AppendTurned(builder, elements.AsSpan(at, end - at));
             at = end;
         }
@@ -37,11 +39,13 @@ internal static class RightToLeftRuns
     // Up to the last right-to-left letter or digit before the next left-to-right letter.
     private static int EndOfRun(string[] elements, int from)
     {
-        int end = from + 1;
-        for (int at = from + 1; at < elements.Length && !char.IsAsciiLetter(elements[at][0]); at++)
+        var end = from + 1;
+        for (var at = from + 1; at < elements.Length && !char.IsAsciiLetter(elements[at][0]); at++)
         {
             if (StartsRightToLeft(elements[at]) || char.IsDigit(elements[at][0]))
+            {
                 end = at + 1;
+            }
         }
 
         return end;
@@ -49,14 +53,20 @@ internal static class RightToLeftRuns
 
     private static void AppendTurned(StringBuilder builder, ReadOnlySpan<string> run)
     {
-        int at = run.Length - 1;
+        var at = run.Length - 1;
         while (at >= 0)
         {
-            int first = at;
+            var first = at;
             while (char.IsDigit(run[at][0]) && first > 0 && char.IsDigit(run[first - 1][0]))
+            {
                 first--;
-            for (int place = first; place <= at; place++)
+            }
+
+            for (var place = first; place <= at; place++)
+            {
                 builder.Append(run[place]);
+            }
+
             at = first - 1;
         }
     }
@@ -64,9 +74,12 @@ internal static class RightToLeftRuns
     private static string[] Elements(string text)
     {
         var elements = new List<string>();
-        TextElementEnumerator each = StringInfo.GetTextElementEnumerator(text);
+        var each = StringInfo.GetTextElementEnumerator(text);
         while (each.MoveNext())
+        {
             elements.Add(each.GetTextElement());
+        }
+
         return [.. elements];
     }
 

@@ -21,8 +21,10 @@ internal sealed class CsvTable
     public CsvTable(params ReadOnlySpan<string> header)
     {
         _columns = header.Length;
-        foreach (string name in header)
+        foreach (var name in header)
+        {
             Append(name);
+        }
     }
 
     /// <summary>The table so far as UTF-8 with a byte order mark, without which spreadsheets misread names with accents.</summary>
@@ -31,7 +33,7 @@ internal sealed class CsvTable
     /// <summary>A cell of text.</summary>
     public CsvTable Text(string text)
     {
-        string valid = PlainText.Valid(text);
+        var valid = PlainText.Valid(text);
         Append(Quoted(IsFormula(valid) ? "'" + valid : valid));
         return this;
     }
@@ -60,21 +62,24 @@ internal sealed class CsvTable
     /// <summary>At most six decimals, without trailing zeros and without a negative zero.</summary>
     public static string Rounded(double value)
     {
-        string text = value.ToString("0.######", CultureInfo.InvariantCulture);
+        var text = value.ToString("0.######", CultureInfo.InvariantCulture);
         return text == "-0" ? "0" : text;
     }
 
-    private static string Quoted(string text) => text.AsSpan().IndexOfAny(s_quoted) >= 0 || text.StartsWith(' ') || text.EndsWith(' ')
-        ? "\"" + text.Replace("\"", "\"\"", StringComparison.Ordinal) + "\""
-        : text;
+    private static string Quoted(string text) =>
+        text.AsSpan().IndexOfAny(s_quoted) >= 0 || text.StartsWith(' ') || text.EndsWith(' ')
+            ? "\"" + text.Replace("\"", "\"\"", StringComparison.Ordinal) + "\""
+            : text;
 
     private static bool IsFormula(string text)
     {
         if (text.Length == 0)
+        {
             return false;
+        }
 
         // Some programs skip blanks before they look for the sign, and take the full-width forms for the plain ones.
-        bool leads = text[0] is '\t' or '\r' or '\n' || text.TrimStart() is ['=' or '+' or '-' or '@' or '＝' or '＋' or '－' or '＠', ..];
+        var leads = text[0] is '\t' or '\r' or '\n' || text.TrimStart() is ['=' or '+' or '-' or '@' or '＝' or '＋' or '－' or '＠', ..];
         return leads && !IsPlainNumber(text);
     }
 
@@ -84,11 +89,17 @@ internal sealed class CsvTable
     private void Append(string cell)
     {
         if (_column > 0)
+        {
             _text.Append(',');
+        }
+
         _text.Append(cell);
         _column++;
         if (_column < _columns)
+        {
             return;
+        }
+
         _text.Append("\r\n");
         _column = 0;
     }

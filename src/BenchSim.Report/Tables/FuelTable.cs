@@ -11,30 +11,48 @@ internal static class FuelTable
 
     public static byte[] Write(StudyResult result)
     {
-        var table = new CsvTable(
-        [
-            "place", "kind", "month", "fuel", "unit", "price",
-            .. TableFiles.EstimateColumns("amount"), .. TableFiles.EstimateColumns("cost"), "seasons",
+        var table = new CsvTable([
+            "place",
+            "kind",
+            "month",
+            "fuel",
+            "unit",
+            "price",
+            .. TableFiles.EstimateColumns("amount"),
+            .. TableFiles.EstimateColumns("cost"),
+            "seasons",
         ]);
-        foreach (HouseResult house in result.Houses)
+        foreach (var house in result.Houses)
         {
             if (house is not { Fuel: { } season, House.Heat: { } heat })
+            {
                 continue;
+            }
+
             var measure = new FuelMeasure(heat.Fuel, result.Plan.Scenario.Units);
             void Row(string month, Estimate bought)
             {
-                table.Text(house.House.Id).Text("house").Text(month).Text(heat.Fuel.Id).Text(measure.Unit).Number(heat.Price is { } price ? measure.Price(price) : double.NaN);
+                table
+                    .Text(house.House.Id)
+                    .Text("house")
+                    .Text(month)
+                    .Text(heat.Fuel.Id)
+                    .Text(measure.Unit)
+                    .Number(heat.Price is { } price ? measure.Price(price) : double.NaN);
                 Amounts(table, measure.Of(bought), Spreads.Times(bought, heat.Price ?? double.NaN), result.Seasons);
             }
 
-            foreach (MonthFuel month in house.Months)
+            foreach (var month in house.Months)
+            {
                 Row(MonthOf(month), month.Fuel);
+            }
+
             Row(WholeSeason, season);
         }
 
-        foreach (MatPowerResult mats in result.MatPower)
+        foreach (var mats in result.MatPower)
         {
-            double price = mats.Space.Power?.Price ?? double.NaN;
+            var price = mats.Space.Power?.Price ?? double.NaN;
             table.Text(mats.Space.Id).Text("mat").Text(WholeSeason).Text("electricity").Text("kWh").Number(price);
             Amounts(table, mats.KilowattHours, Spreads.Times(mats.KilowattHours, price), result.Seasons);
         }

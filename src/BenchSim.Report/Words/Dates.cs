@@ -9,7 +9,18 @@ internal sealed class Dates
 {
     private static readonly ImmutableArray<string> s_months =
     [
-        "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December",
+        "January",
+        "February",
+        "March",
+        "April",
+        "May",
+        "June",
+        "July",
+        "August",
+        "September",
+        "October",
+        "November",
+        "December",
     ];
 
     private readonly bool _withYear;
@@ -53,23 +64,34 @@ internal sealed class Dates
     public static string Brief(DateOnly date) => $"{date.Day} {ShortMonth(date)}";
 
     /// <summary>1 and 11 April; 28 March and 3 April.</summary>
-    public string Between(DateOnly first, DateOnly last) => (first.Year == last.Year, first.Month == last.Month) switch
-    {
-        (true, true) => $"{first.Day} and {Plain(last)}",
-        (true, false) => $"{first.Day} {Month(first)} and {Plain(last)}",
-        _ => $"{Plain(first)} and {Plain(last)}",
-    };
+    public string Between(DateOnly first, DateOnly last) =>
+        (first.Year == last.Year, first.Month == last.Month) switch
+        {
+            (true, true) => $"{first.Day} and {Plain(last)}",
+            (true, false) => $"{first.Day} {Month(first)} and {Plain(last)}",
+            _ => $"{Plain(first)} and {Plain(last)}",
+        };
 
     /// <summary>"typically on 5 April (between 1 and 11 April in eight seasons of ten)"; null when it never happened.</summary>
     public string? Typical(DateSpread spread)
     {
         if (spread is not { P10: { } early, P50: { } middle, P90: { } late })
+        {
             return null;
+        }
+
         if (spread.Happened == 1)
+        {
             return spread.Seasons == 1 ? $"on {Plain(middle)}" : $"on {Plain(middle)} in the one season in which it happens";
+        }
+
         if (early == late)
-            return $"on {Plain(middle)}" + (spread.Happened < Numbers.EnoughSeasons ? $" (over {spread.Happened} seasons)" : " in at least eight seasons of ten");
-        string of = spread.Happened < Numbers.EnoughSeasons ? $"in most of those {spread.Happened} seasons" : "in eight seasons of ten";
+        {
+            return $"on {Plain(middle)}"
+                + (spread.Happened < Numbers.EnoughSeasons ? $" (over {spread.Happened} seasons)" : " in at least eight seasons of ten");
+        }
+
+        var of = spread.Happened < Numbers.EnoughSeasons ? $"in most of those {spread.Happened} seasons" : "in eight seasons of ten";
         return $"typically on {Plain(middle)} (between {Between(early, late)} {of})";
     }
 
@@ -77,8 +99,11 @@ internal sealed class Dates
     public string Cell(DateSpread spread)
     {
         if (spread is not { P10: { } early, P50: { } middle, P90: { } late })
+        {
             return "–";
-        string cell = early == late ? Cell(middle) : $"{Cell(middle)} ({Cell(early)} to {Cell(late)})";
+        }
+
+        var cell = early == late ? Cell(middle) : $"{Cell(middle)} ({Cell(early)} to {Cell(late)})";
         return spread.Happened == spread.Seasons ? cell : $"{cell}, in {Spreads.OfAll(spread.Happened, spread.Seasons)}";
     }
 

@@ -11,7 +11,7 @@ internal sealed class FuelMeasure
 
     public FuelMeasure(Fuel fuel, UnitSystem units)
     {
-        bool metric = units == UnitSystem.Metric;
+        var metric = units == UnitSystem.Metric;
         _each = metric ? fuel.MetricPerUnit : 1;
         Unit = Written(metric ? fuel.MetricUnit : fuel.Unit);
         Plural = Unit is "therm" or "cord" ? Unit + "s" : Unit;

@@ -10,7 +10,6 @@ internal static class HeatFigures
     public static DesignLoad? LoadOf(House house) => DesignLoad.Of(house);
 
     /// <summary>The check of the mats' circuit; null where its volts or its breaker are not given.</summary>
-    public static CircuitCheck? CheckOf(MatPower power) => power is { Volts: { } volts, BreakerAmps: { } amperes }
-        ? CircuitCheck.Of(power.Watts, volts, amperes)
-        : null;
+    public static CircuitCheck? CheckOf(MatPower power) =>
+        power is { Volts: { } volts, BreakerAmps: { } amperes } ? CircuitCheck.Of(power.Watts, volts, amperes) : null;
 }

@@ -9,15 +9,23 @@ internal static class PlainText
     /// <summary>Replaces halves of surrogate pairs, which no encoding can hold, by the replacement character.</summary>
     public static string Valid(string text)
     {
-        bool broken = false;
-        foreach (Rune rune in text.EnumerateRunes())
+        var broken = false;
+        foreach (var rune in text.EnumerateRunes())
+        {
             broken |= rune == Rune.ReplacementChar;
+        }
+
         if (!broken)
+        {
             return text;
+        }
 
         var builder = new StringBuilder(text.Length);
-        foreach (Rune rune in text.EnumerateRunes())
+        foreach (var rune in text.EnumerateRunes())
+        {
             builder.Append(rune.ToString());
+        }
+
         return builder.ToString();
     }
 
@@ -28,16 +36,24 @@ internal static class PlainText
     public static string OneLine(string text)
     {
         var builder = new StringBuilder(text.Length);
-        foreach (Rune rune in text.EnumerateRunes())
+        foreach (var rune in text.EnumerateRunes())
         {
             if (IsLineBreakOrTab(rune))
+            {
                 builder.Append(' ');
+            }
             else if (IsDirectionMark(rune))
+            {
                 continue;
+            }
             else if (Rune.IsControl(rune) || rune.Value is 0xFFFE or 0xFFFF)
+            {
                 builder.Append('\uFFFD');
+            }
             else
+            {
                 builder.Append(rune.ToString());
+            }
         }
 
         return builder.ToString();
@@ -46,17 +62,22 @@ internal static class PlainText
     /// <summary>One line of at most <paramref name="most"/> characters as a reader counts them, the rest shown as an ellipsis.</summary>
     public static string Short(string text, int most)
     {
-        string line = OneLine(text).Trim();
+        var line = OneLine(text).Trim();
         var elements = StringInfo.GetTextElementEnumerator(line);
-        int count = 0;
-        int cut = 0;
+        var count = 0;
+        var cut = 0;
         while (elements.MoveNext())
         {
             count++;
             if (count == most)
+            {
                 cut = elements.ElementIndex;
+            }
+
             if (count > most)
+            {
                 return line[..cut].TrimEnd() + "…";
+            }
         }
 
         return line;
@@ -70,17 +91,24 @@ internal static class PlainText
     public static string FilePart(string text)
     {
         var builder = new StringBuilder();
-        foreach (char c in text.ToLowerInvariant())
+        foreach (var c in text.ToLowerInvariant())
         {
             if (c is (>= 'a' and <= 'z') or (>= '0' and <= '9'))
+            {
                 builder.Append(c);
+            }
             else if (builder.Length > 0 && builder[^1] != '-')
+            {
                 builder.Append('-');
+            }
+
             if (builder.Length == 30)
+            {
                 break;
+            }
         }
 
-        string part = builder.ToString().Trim('-');
+        var part = builder.ToString().Trim('-');
         return part.Length == 0 ? "space" : part;
     }
 

@@ -18,21 +18,23 @@ internal static class SavingWords
     public static string Amount(double days) => Numbers.Fine(Math.Abs(days));
 
     /// <summary>The interval of what is saved, the smaller end first: "1,100 to 1,370"; a dash where one season tells nothing of it.</summary>
-    public static string Range(MeasureChange change) => (double.IsNaN(change.HalfWidth), change.HalfWidth == 0) switch
-    {
-        (true, _) => "–",
-        (_, true) => "in every season",
-        _ when change.Difference < 0 => $"{Signed(-change.High)} to {Signed(-change.Low)}",
-        _ => $"{Signed(change.Low)} to {Signed(change.High)}",
-    };
+    public static string Range(MeasureChange change) =>
+        (double.IsNaN(change.HalfWidth), change.HalfWidth == 0) switch
+        {
+            (true, _) => "–",
+            (_, true) => "in every season",
+            _ when change.Difference < 0 => $"{Signed(-change.High)} to {Signed(-change.Low)}",
+            _ => $"{Signed(change.Low)} to {Signed(change.High)}",
+        };
 
     /// <summary>The ends of the interval of what is saved: "-12 to 300"; a dash where one season tells nothing of it.</summary>
-    public static string Ends(MeasureChange change) => double.IsNaN(change.HalfWidth) ? "–" : $"{Signed(-change.High)} to {Signed(-change.Low)}";
+    public static string Ends(MeasureChange change) =>
+        double.IsNaN(change.HalfWidth) ? "–" : $"{Signed(-change.High)} to {Signed(-change.Low)}";
 
     /// <summary>With a minus below 0.</summary>
     public static string Signed(double amount)
     {
-        string text = Numbers.Fine(amount);
+        var text = Numbers.Fine(amount);
         return text.Any(character => character is >= '1' and <= '9') ? text : "0";
     }
 
@@ -40,20 +42,25 @@ internal static class SavingWords
     public static string Any(int seasons) => seasons == 1 ? "the one season played" : $"any of {Numbers.Whole(seasons)} seasons";
 
     /// <summary>What becomes of the late plant-days: "would save 1,234 late plant-days a season (1,100 to 1,370)".</summary>
-    public static string Effect(MeasureChange late, int seasons) => late switch
-    {
-        { Differing: 0 } => $"changes no late plant-day in {Any(seasons)}",
-        _ when IsSaving(late) => $"would save {Amount(late.Difference)} late plant-days a season ({Range(late)})",
-        { IsReal: true } => $"makes it worse: {Amount(late.Difference)} more late plant-days a season ({Range(late)}); what moves on sooner can crowd the next space",
-        _ when double.IsNaN(late.HalfWidth) => "makes no difference that can be told: one season says nothing of luck",
-        _ => $"makes no difference that can be told: {Signed(-late.High)} to {Signed(-late.Low)} late plant-days saved a season",
-    };
+    public static string Effect(MeasureChange late, int seasons) =>
+        late switch
+        {
+            { Differing: 0 } => $"changes no late plant-day in {Any(seasons)}",
+            _ when IsSaving(late) => $"would save {Amount(late.Difference)} late plant-days a season ({Range(late)})",
+            { IsReal: true } =>
+                $"makes it worse: {Amount(late.Difference)} more late plant-days a season ({Range(late)}); what moves on sooner can crowd the next space",
+            _ when double.IsNaN(late.HalfWidth) => "makes no difference that can be told: one season says nothing of luck",
+            _ => $"makes no difference that can be told: {Signed(-late.High)} to {Signed(-late.Low)} late plant-days saved a season",
+        };
 
     /// <summary>What becomes of the chance of fit, to follow an effect; nothing where no season changes.</summary>
     public static string Fits(FitChange fits)
     {
         if (fits.Differing == 0)
+        {
             return "";
+        }
+
         return fits.IsReal
             ? $"; the plan would fit in {Numbers.Percent(fits.Variant.Share)} % of seasons instead of {Numbers.Percent(fits.Base.Share)} %"
             : "; no difference can be told in the chance that the plan fits";
@@ -62,7 +69,7 @@ internal static class SavingWords
     /// <summary>What one unit more of a space is: "One mat more for "Heat mats" (8 places)"; "About a tenth more room on "Main benches" (24 places)"; "One place more on "Table"".</summary>
     public static string Unit(Space space, int places)
     {
-        string many = Numbers.Count(places, "place", "places");
+        var many = Numbers.Count(places, "place", "places");
         return (space.UnitPlaces, places) switch
         {
             ({ }, _) => $"One {Noun(space.Kind)} more for {Name(space)} ({many})",
@@ -71,11 +78,12 @@ internal static class SavingWords
         };
     }
 
-    private static string Noun(SpaceKind kind) => kind switch
-    {
-        SpaceKind.Mat => "mat",
-        SpaceKind.Bench => "bench",
-        SpaceKind.Table => "table",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
-    };
+    private static string Noun(SpaceKind kind) =>
+        kind switch
+        {
+            SpaceKind.Mat => "mat",
+            SpaceKind.Bench => "bench",
+            SpaceKind.Table => "table",
+            _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+        };
 }

@@ -6,7 +6,6 @@ namespace BenchSim.Report.Words;
 internal static class Temperatures
 {
     /// <summary>"60 °F" or "15.5 °C": whole in Fahrenheit, at most one decimal in Celsius.</summary>
-    public static string Words(double celsius, UnitSystem units) => units == UnitSystem.Imperial
-        ? $"{Numbers.Whole((celsius * 1.8) + 32)} °F"
-        : $"{Numbers.Fine(Math.Round(celsius, 1))} °C";
+    public static string Words(double celsius, UnitSystem units) =>
+        units == UnitSystem.Imperial ? $"{Numbers.Whole((celsius * 1.8) + 32)} °F" : $"{Numbers.Fine(Math.Round(celsius, 1))} °C";
 }

@@ -7,79 +7,87 @@ namespace BenchSim.Report.Words;
 internal static class Trade
 {
     /// <summary>A kind of space, as a code for tables.</summary>
-    public static string Code(SpaceKind kind) => kind switch
-    {
-        SpaceKind.Mat => "mat",
-        SpaceKind.Bench => "bench",
-        SpaceKind.Table => "table",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
-    };
+    public static string Code(SpaceKind kind) =>
+        kind switch
+        {
+            SpaceKind.Mat => "mat",
+            SpaceKind.Bench => "bench",
+            SpaceKind.Table => "table",
+            _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+        };
 
     /// <summary>All spaces of a kind, in the plural.</summary>
-    public static string Plural(SpaceKind kind) => kind switch
-    {
-        SpaceKind.Mat => "heat mats",
-        SpaceKind.Bench => "benches",
-        SpaceKind.Table => "hardening tables",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
-    };
+    public static string Plural(SpaceKind kind) =>
+        kind switch
+        {
+            SpaceKind.Mat => "heat mats",
+            SpaceKind.Bench => "benches",
+            SpaceKind.Table => "hardening tables",
+            _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+        };
 
     /// <summary>A place of a kind of space.</summary>
-    public static string Place(SpaceKind kind) => kind switch
-    {
-        SpaceKind.Mat => "heat mat place",
-        SpaceKind.Bench => "bench place",
-        SpaceKind.Table => "hardening table place",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
-    };
+    public static string Place(SpaceKind kind) =>
+        kind switch
+        {
+            SpaceKind.Mat => "heat mat place",
+            SpaceKind.Bench => "bench place",
+            SpaceKind.Table => "hardening table place",
+            _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+        };
 
     /// <summary>A cause, as a code for tables.</summary>
-    public static string Code(Cause cause) => cause switch
-    {
-        Cause.Place => "place",
-        Cause.ThrownOut => "thrown out",
-        Cause.Germination => "germination",
-        Cause.SlowGrowth => "slow growth",
-        Cause.Hold => "hold",
-        _ => throw new ArgumentOutOfRangeException(nameof(cause)),
-    };
+    public static string Code(Cause cause) =>
+        cause switch
+        {
+            Cause.Place => "place",
+            Cause.ThrownOut => "thrown out",
+            Cause.Germination => "germination",
+            Cause.SlowGrowth => "slow growth",
+            Cause.Hold => "hold",
+            _ => throw new ArgumentOutOfRangeException(nameof(cause)),
+        };
 
     /// <summary>A relief in words.</summary>
-    public static string Words(Relief relief) => relief switch
-    {
-        Relief.Aisle => "stand trays in the aisle",
-        Relief.OffMatEarly => "take trays off the mat early",
-        Relief.TableEarly => "take trays to the table early",
-        _ => throw new ArgumentOutOfRangeException(nameof(relief)),
-    };
+    public static string Words(Relief relief) =>
+        relief switch
+        {
+            Relief.Aisle => "stand trays in the aisle",
+            Relief.OffMatEarly => "take trays off the mat early",
+            Relief.TableEarly => "take trays to the table early",
+            _ => throw new ArgumentOutOfRangeException(nameof(relief)),
+        };
 
     /// <summary>A relief, as a code for tables.</summary>
-    public static string Code(Relief relief) => relief switch
-    {
-        Relief.Aisle => "aisle",
-        Relief.OffMatEarly => "off mat early",
-        Relief.TableEarly => "table early",
-        _ => throw new ArgumentOutOfRangeException(nameof(relief)),
-    };
+    public static string Code(Relief relief) =>
+        relief switch
+        {
+            Relief.Aisle => "aisle",
+            Relief.OffMatEarly => "off mat early",
+            Relief.TableEarly => "table early",
+            _ => throw new ArgumentOutOfRangeException(nameof(relief)),
+        };
 
     /// <summary>How far a value may be trusted.</summary>
-    public static string Words(Trust trust) => trust switch
-    {
-        Trust.User => "yours",
-        Trust.Seen => "seen in the source",
-        Trust.Derived => "derived",
-        Trust.Borrowed => "borrowed",
-        Trust.CommonPractice => "common practice",
-        Trust.Memory => "from memory",
-        Trust.Assumption => "assumption",
-        _ => throw new ArgumentOutOfRangeException(nameof(trust)),
-    };
+    public static string Words(Trust trust) =>
+        trust switch
+        {
+            Trust.User => "yours",
+            Trust.Seen => "seen in the source",
+            Trust.Derived => "derived",
+            Trust.Borrowed => "borrowed",
+            Trust.CommonPractice => "common practice",
+            Trust.Memory => "from memory",
+            Trust.Assumption => "assumption",
+            _ => throw new ArgumentOutOfRangeException(nameof(trust)),
+        };
 
     /// <summary>A way of raising a batch, as a code for tables.</summary>
-    public static string Code(Method method) => method switch
-    {
-        Method.Direct => "direct",
-        Method.PotUp => "pot-up",
-        _ => throw new ArgumentOutOfRangeException(nameof(method)),
-    };
+    public static string Code(Method method) =>
+        method switch
+        {
+            Method.Direct => "direct",
+            Method.PotUp => "pot-up",
+            _ => throw new ArgumentOutOfRangeException(nameof(method)),
+        };
 }

@@ -8,12 +8,20 @@ internal static class VerdictCauses
     public static IEnumerable<string> Sentences(StudyResult result)
     {
         if (Conditions(result) is { } conditions)
+        {
             yield return conditions;
+        }
+
         if (Leading(result) is not { Length: > 0 } leading)
+        {
             yield break;
+        }
+
         yield return MainCause(result, leading);
         if (RoomShortAsWell(result, leading[0]) is { } room)
+        {
             yield return room;
+        }
     }
 
     private static int Misses(StudyResult result) => result.Fits.Seasons - result.Fits.Hits;
@@ -21,8 +29,8 @@ internal static class VerdictCauses
     /// <summary>"Of the 455 seasons that do not fit, 200 had trays that stood too long for want of a place, ...".</summary>
     private static string? Conditions(StudyResult result)
     {
-        int misses = Misses(result);
-        string goal = (result.Plan.Scenario.Rules.ServiceGoal * 100).ToString("0.##", null);
+        var misses = Misses(result);
+        var goal = (result.Plan.Scenario.Rules.ServiceGoal * 100).ToString("0.##", null);
         (int Seasons, string What)[] failed =
         [
             .. new (int Seasons, string What)[]
@@ -30,14 +38,27 @@ internal static class VerdictCauses
                 (result.OverHeldForPlace.Hits, "trays that stood too long for want of a place"),
                 (result.TooFewInTime.Hits, $"fewer than {goal} % of the plants in time"),
                 (result.SownTooLate.Hits, "a batch that was sown too late or not in full"),
-            }.Where(condition => condition.Seasons > 0).OrderByDescending(condition => condition.Seasons),
+            }
+                .Where(condition => condition.Seasons > 0)
+                .OrderByDescending(condition => condition.Seasons),
         ];
         if (misses == 0 || failed.Length == 0)
+        {
             return null;
+        }
+
         if (misses == 1)
+        {
             return $"The one season that does not fit had {string.Join(", and ", failed.Select(condition => condition.What))}.";
-        string[] had = [.. failed.Select(condition => $"{(condition.Seasons == misses ? "all" : Numbers.Whole(condition.Seasons))} had {condition.What}")];
-        string more = failed.Sum(condition => condition.Seasons) > misses ? "; a season can fail in more than one way" : "";
+        }
+
+        string[] had =
+        [
+            .. failed.Select(condition =>
+                $"{(condition.Seasons == misses ? "all" : Numbers.Whole(condition.Seasons))} had {condition.What}"
+            ),
+        ];
+        var more = failed.Sum(condition => condition.Seasons) > misses ? "; a season can fail in more than one way" : "";
         return $"Of the {Numbers.Whole(misses)} seasons that do not fit, {PlainText.List(had)}{more}.";
     }
 
@@ -48,41 +69,51 @@ internal static class VerdictCauses
     private static Cause[] Leading(StudyResult result)
     {
         KeyValuePair<Cause, int>[] causes = [.. result.Causes.Where(pair => pair.Key != Cause.Hold && pair.Value > 0)];
-        return Misses(result) == 0 || causes.Length == 0 ? [] : [.. causes.Where(pair => pair.Value == causes.Max(other => other.Value)).Select(pair => pair.Key)];
+        return Misses(result) == 0 || causes.Length == 0
+            ? []
+            : [.. causes.Where(pair => pair.Value == causes.Max(other => other.Value)).Select(pair => pair.Key)];
     }
 
     private static string MainCause(StudyResult result, Cause[] leading)
     {
-        int misses = Misses(result);
-        int most = result.Causes[leading[0]];
-        string seasons = misses == 1 ? "In the one season that does not fit" : $"In {Numbers.Whole(most)} of the {Numbers.Whole(misses)} "
-            + "seasons that do not fit";
-        string first = $"{seasons}, {Reason(leading[0])}.";
+        var misses = Misses(result);
+        var most = result.Causes[leading[0]];
+        var seasons =
+            misses == 1
+                ? "In the one season that does not fit"
+                : $"In {Numbers.Whole(most)} of the {Numbers.Whole(misses)} " + "seasons that do not fit";
+        var first = $"{seasons}, {Reason(leading[0])}.";
         if (leading.Length > 1)
+        {
             return $"{first} As often, {Reason(leading[1])}.";
+        }
 
         // A second cause with a quarter of the seasons or more is worth a grower's time as well.
-        KeyValuePair<Cause, int> second = result.Causes.Where(pair => pair.Key != Cause.Hold && pair.Key != leading[0]).MaxBy(pair => pair.Value);
-        return 4 * second.Value < misses || second.Value == 0 ? first : $"{first} In another {Numbers.Whole(second.Value)}, {Reason(second.Key)}.";
+        var second = result.Causes.Where(pair => pair.Key != Cause.Hold && pair.Key != leading[0]).MaxBy(pair => pair.Value);
+        return 4 * second.Value < misses || second.Value == 0
+            ? first
+            : $"{first} In another {Numbers.Whole(second.Value)}, {Reason(second.Key)}.";
     }
 
     // A cause other than want of room hides a shortage of room in the same season; a grower has to mend both.
     private static string? RoomShortAsWell(StudyResult result, Cause cause)
     {
-        GroupResult? shortest = result.Groups.Where(group => group.Shortage.P50 > 0 && group.RunsOut.Hits > 0).MaxBy(group => group.Shortage.P50);
+        var shortest = result.Groups.Where(group => group.Shortage.P50 > 0 && group.RunsOut.Hits > 0).MaxBy(group => group.Shortage.P50);
         return cause == Cause.Place || shortest is null
             ? null
             : "So more room alone would not mend it. Yet room is short as well: the most that is lacking on one day is "
                 + $"{Spreads.Amount(shortest.Shortage, Trade.Place(shortest.Kind), Trade.Place(shortest.Kind) + "s")}.";
     }
 
-    private static string Reason(Cause cause) => cause switch
-    {
-        Cause.Place => "the cause is want of room: with places without limit the same season would have fitted",
-        Cause.ThrownOut => "the cause is trays thrown out: even with room for all, they stood too long for the weather, the date or want of hands",
-        Cause.Germination => "the cause is loss of plants: even with room for all, too few come up or live",
-        Cause.SlowGrowth => "the cause is slow growth: plants are not ready in time even with room for all",
-        Cause.Hold => "the cause is the weather: it holds trays back even with room for all",
-        _ => throw new ArgumentOutOfRangeException(nameof(cause)),
-    };
+    private static string Reason(Cause cause) =>
+        cause switch
+        {
+            Cause.Place => "the cause is want of room: with places without limit the same season would have fitted",
+            Cause.ThrownOut =>
+                "the cause is trays thrown out: even with room for all, they stood too long for the weather, the date or want of hands",
+            Cause.Germination => "the cause is loss of plants: even with room for all, too few come up or live",
+            Cause.SlowGrowth => "the cause is slow growth: plants are not ready in time even with room for all",
+            Cause.Hold => "the cause is the weather: it holds trays back even with room for all",
+            _ => throw new ArgumentOutOfRangeException(nameof(cause)),
+        };
 }

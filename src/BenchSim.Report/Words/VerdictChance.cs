@@ -8,11 +8,20 @@ internal static class VerdictChance
     public static string Headline(Chance chance, bool? fits)
     {
         if (chance.Seasons == 1)
+        {
             return chance.Hits == 1 ? "The plan fits in the one season played." : "The plan does not fit in the one season played.";
+        }
+
         if (chance.Hits == chance.Seasons)
+        {
             return "The plan fits in every season played.";
+        }
+
         if (chance.Hits == 0)
+        {
             return "The plan does not fit in any season played.";
+        }
+
         return (fits, chance.Share) switch
         {
             (true, _) => "The plan fits in nearly every season.",
@@ -34,7 +43,9 @@ internal static class VerdictChance
         }
 
         if (result.FitsWeatherCounted.Hits != result.Fits.Hits)
+        {
             yield return "Counting also the days on which only the weather held trays back, it fits in "
                 + $"{Numbers.OfSeasons(result.FitsWeatherCounted)}.";
+        }
     }
 }

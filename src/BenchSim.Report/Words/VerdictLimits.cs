@@ -10,17 +10,21 @@ internal static class VerdictLimits
 {
     public static ImmutableArray<string> Sentences(StudyResult result)
     {
-        Scenario scenario = result.Plan.Scenario;
+        var scenario = result.Plan.Scenario;
         var sentences = ImmutableArray.CreateBuilder<string>();
         if (!scenario.Rules.Reliefs.IsEmpty)
         {
-            sentences.Add($"Ways of making room in force, in this order: {string.Join(", ", scenario.Rules.Reliefs.Select(Trade.Words))}. The "
-                + "report counts each use.");
+            sentences.Add(
+                $"Ways of making room in force, in this order: {string.Join(", ", scenario.Rules.Reliefs.Select(Trade.Words))}. The "
+                    + "report counts each use."
+            );
         }
         else if (result.Groups.Any(group => group.RunsOut.Hits > 0))
         {
-            sentences.Add("No way of making room is in force: a tray that finds no place stays where it is and blocks others. A grower would squeeze "
-                + "trays in somewhere, so the figures overstate how often the plan fails.");
+            sentences.Add(
+                "No way of making room is in force: a tray that finds no place stays where it is and blocks others. A grower would squeeze "
+                    + "trays in somewhere, so the figures overstate how often the plan fails."
+            );
         }
 
         sentences.Add("The weather forecast is taken as perfect for the nights it covers; a real one is not.");
@@ -33,24 +37,41 @@ internal static class VerdictLimits
                 sentences.Add($"Every season has the weather of {year}: the luck of the weather is left out.");
                 break;
             case GeneratedWeather generated:
-                sentences.Add("The weather is generated: its years differ somewhat less from one another than real ones, so very early, late or "
-                    + "cold springs are rarer here than in truth.");
+                sentences.Add(
+                    "The weather is generated: its years differ somewhat less from one another than real ones, so very early, late or "
+                        + "cold springs are rarer here than in truth."
+                );
                 if (generated.Fitted is null)
-                    sentences.Add("It is made from monthly normals: how days differ from one another is assumed, not measured at the site.");
+                {
+                    sentences.Add(
+                        "It is made from monthly normals: how days differ from one another is assumed, not measured at the site."
+                    );
+                }
                 else if (generated.Fitted.Years < WeatherFitReport.ShortRecordYears)
-                    sentences.Add($"It is fitted to {generated.Fitted.Years.ToString("0.0", null)} years of record, which is short: chances of frost and of holds may be off either way.");
+                {
+                    sentences.Add(
+                        $"It is fitted to {generated.Fitted.Years.ToString("0.0", null)} years of record, which is short: chances of frost and of holds may be off either way."
+                    );
+                }
+
                 break;
             default:
                 break;
         }
 
         if (result.Houses.Any(house => house.Fuel is not null))
-            sentences.Add("Fuel follows from temperatures, set-points and the same lift of the sun every day: wind, cloud and open doors are left out.");
+        {
+            sentences.Add(
+                "Fuel follows from temperatures, set-points and the same lift of the sun every day: wind, cloud and open doors are left out."
+            );
+        }
 
         if (result.Seasons > 1)
         {
-            sentences.Add("“Eight seasons of ten” runs from the tenth to the ninetieth percentile of "
-                + $"{Numbers.Count(result.Seasons, "season", "seasons")} played; “typically” is the median.");
+            sentences.Add(
+                "“Eight seasons of ten” runs from the tenth to the ninetieth percentile of "
+                    + $"{Numbers.Count(result.Seasons, "season", "seasons")} played; “typically” is the median."
+            );
         }
 
         return sentences.ToImmutable();

@@ -7,10 +7,10 @@ internal static class VerdictPlants
 {
     public static IEnumerable<string> Sentences(StudyResult result)
     {
-        string wanted = Numbers.Count(result.PlantsWanted, "plant", "plants");
+        var wanted = Numbers.Count(result.PlantsWanted, "plant", "plants");
         if (result.PlantsLate.Most == 0 && result.PlantsShort.Most == 0)
         {
-            string seasons = result.Seasons == 1 ? "the one season played" : $"every one of {Numbers.Whole(result.Seasons)} seasons";
+            var seasons = result.Seasons == 1 ? "the one season played" : $"every one of {Numbers.Whole(result.Seasons)} seasons";
             yield return $"{wanted} wanted: all are out in time in {seasons}. {InTime(result)}";
         }
         else
@@ -21,15 +21,20 @@ internal static class VerdictPlants
         }
 
         if (result.Discarded.Most > 0)
+        {
             yield return $"Thrown out: {Spreads.Amount(result.Discarded, "tray or flat", "trays or flats")}.";
+        }
+
         if (result.StillStanding.Most > 0)
+        {
             yield return $"Still standing on the last day: {Spreads.Amount(result.StillStanding, "tray or flat", "trays or flats")}.";
+        }
     }
 
     private static string InTime(StudyResult result)
     {
-        int days = result.Plan.Scenario.Rules.LateDays;
-        string when = days == 0 ? "on the planned day or before" : $"at most {Numbers.Count(days, "day", "days")} after the planned day";
+        var days = result.Plan.Scenario.Rules.LateDays;
+        var when = days == 0 ? "on the planned day or before" : $"at most {Numbers.Count(days, "day", "days")} after the planned day";
         return $"(In time is {when}, days on which only the weather held them back not counted.)";
     }
 }

@@ -12,11 +12,14 @@ internal static class VerdictSpaces
 
     public static IEnumerable<string> Sentences(StudyResult result)
     {
-        GroupResult? first = FirstToRunOut(result);
+        var first = FirstToRunOut(result);
         if (first is null)
         {
-            foreach (string sentence in NothingRefused(result))
+            foreach (var sentence in NothingRefused(result))
+            {
                 yield return sentence;
+            }
+
             yield break;
         }
 
@@ -24,16 +27,23 @@ internal static class VerdictSpaces
         GroupResult[] shortToo = [.. others.Where(group => !IsOnlyBlocked(result, group))];
         yield return IsOnlyBlocked(result, first) ? Blocked(result, first) : RunsOut(result, first, shortToo.Length > 0);
         if (Elsewhere(result, first) is { } room)
+        {
             yield return room;
-        foreach (GroupResult other in shortToo)
+        }
+
+        foreach (var other in shortToo)
         {
             yield return RunsOutToo(result, other);
             if (Elsewhere(result, other) is { } more)
+            {
                 yield return more;
+            }
         }
 
-        foreach (GroupResult other in others.Except(shortToo))
+        foreach (var other in others.Except(shortToo))
+        {
             yield return Blocked(result, other);
+        }
     }
 
     /// <summary>
@@ -43,7 +53,9 @@ internal static class VerdictSpaces
     public static bool IsOnlyBlocked(StudyResult result, GroupResult group) =>
         group.RunsOut.Hits > 0
         && group.Shortage.Most == 0
-        && result.Spaces.Where(space => space.Space.Kind == group.Kind).All(space => space.Wanted.Zip(space.Places).All(day => day.First.Most <= day.Second));
+        && result
+            .Spaces.Where(space => space.Space.Kind == group.Kind)
+            .All(space => space.Wanted.Zip(space.Places).All(day => day.First.Most <= day.Second));
 
     /// <summary>
     /// Which space of a kind is full while the kind as a whole has places enough in all seasons: what waits may not stand where there is room.
@@ -52,34 +64,47 @@ internal static class VerdictSpaces
     public static string? Elsewhere(StudyResult result, GroupResult group)
     {
         if (group.RunsOut.Hits == 0 || group.Shortage.Most > 0 || IsOnlyBlocked(result, group))
+        {
             return null;
+        }
+
         SpaceResult[] full =
         [
-            .. result.Spaces.Where(space => space.Space.Kind == group.Kind && space.WaitedDays.Mean > 0 && IsKeptFromOthers(result, group, space))
+            .. result
+                .Spaces.Where(space =>
+                    space.Space.Kind == group.Kind && space.WaitedDays.Mean > 0 && IsKeptFromOthers(result, group, space)
+                )
                 .OrderByDescending(space => space.WaitedDays.Mean),
         ];
         if (full.Length == 0)
+        {
             return null;
-        string names = PlainText.List([.. full.Take(MostSpaces).Select(space => SavingWords.Name(space.Space))]);
+        }
+
+        var names = PlainText.List([.. full.Take(MostSpaces).Select(space => SavingWords.Name(space.Space))]);
         return $"All {Trade.Plural(group.Kind)} together have places enough: what waits is meant for {names}, and may not stand in every other space (too cold for it, not on its list, or shut for a time).";
     }
 
     // Whether a batch that waits for a space may not stand in another of its kind, or another is shut on a day on which trays wait.
     private static bool IsKeptFromOthers(StudyResult result, GroupResult group, SpaceResult space)
     {
-        int at = result.Plan.Scenario.Spaces.IndexOf(space.Space);
+        var at = result.Plan.Scenario.Spaces.IndexOf(space.Space);
         SpaceResult[] others = [.. result.Spaces.Where(other => other.Space.Kind == group.Kind && other != space)];
         return others.Any(other => other.Places.Zip(group.Waiting).Any(day => day.First == 0 && day.Second.Most > 0))
-            || result.Batches.Where(batch => batch.BlockedTrayDays[at].Mean > 0)
-                .Any(batch => others.Any(other => !ListOf(batch.Plan, group.Kind).Contains(result.Plan.Scenario.Spaces.IndexOf(other.Space))));
+            || result
+                .Batches.Where(batch => batch.BlockedTrayDays[at].Mean > 0)
+                .Any(batch =>
+                    others.Any(other => !ListOf(batch.Plan, group.Kind).Contains(result.Plan.Scenario.Spaces.IndexOf(other.Space)))
+                );
     }
 
-    private static ImmutableArray<int> ListOf(BatchPlan batch, SpaceKind kind) => kind switch
-    {
-        SpaceKind.Mat => batch.Mats,
-        SpaceKind.Bench => batch.Benches,
-        _ => batch.Tables,
-    };
+    private static ImmutableArray<int> ListOf(BatchPlan batch, SpaceKind kind) =>
+        kind switch
+        {
+            SpaceKind.Mat => batch.Mats,
+            SpaceKind.Bench => batch.Benches,
+            _ => batch.Tables,
+        };
 
     /// <summary>
     /// The group that runs out first: of those that run out in at least half as many seasons as the one that runs out most often, the
@@ -90,10 +115,13 @@ internal static class VerdictSpaces
     {
         GroupResult[] groups = [.. result.Groups.Where(group => group.RunsOut.Hits > 0)];
         if (groups.Length == 0)
+        {
             return null;
+        }
+
         GroupResult[] shorts = [.. groups.Where(group => !IsOnlyBlocked(result, group))];
         groups = shorts.Length > 0 ? shorts : groups;
-        int most = groups.Max(group => group.RunsOut.Hits);
+        var most = groups.Max(group => group.RunsOut.Hits);
         return groups.Where(group => 2 * group.RunsOut.Hits >= most).MinBy(group => group.RunsOutOn.P50 ?? DateOnly.MaxValue);
     }
 
@@ -110,8 +138,8 @@ internal static class VerdictSpaces
 
     private static string RunsOut(StudyResult result, GroupResult group, bool othersToo)
     {
-        string verb = IsSingular(result, group.Kind) ? "runs" : "run";
-        string subject = group.Places.All(places => places == 0)
+        var verb = IsSingular(result, group.Kind) ? "runs" : "run";
+        var subject = group.Places.All(places => places == 0)
             ? $"The site has no {Trade.Place(group.Kind)}s, but trays ask for them:"
             : $"The {Name(result, group.Kind)} {verb} out{(othersToo ? " first" : "")}:";
         return $"{subject} in {Share(group.RunsOut)}, {new Dates(result.Plan).Typical(group.RunsOutOn)}; {Worst(result, group)}.";
@@ -119,16 +147,16 @@ internal static class VerdictSpaces
 
     private static string RunsOutToo(StudyResult result, GroupResult group)
     {
-        string verb = IsSingular(result, group.Kind) ? "runs" : "run";
+        var verb = IsSingular(result, group.Kind) ? "runs" : "run";
         return $"The {Name(result, group.Kind)} {verb} out too: in {Share(group.RunsOut)}, "
             + $"{new Dates(result.Plan).Typical(group.RunsOutOn)}; {Worst(result, group)}.";
     }
 
     private static string Blocked(StudyResult result, GroupResult group)
     {
-        string verb = IsSingular(result, group.Kind) ? "is" : "are";
-        GroupResult? behind = result.Groups.Where(other => other.Kind > group.Kind && other.RunsOut.Hits > 0).MinBy(other => other.Kind);
-        string why = behind is null
+        var verb = IsSingular(result, group.Kind) ? "is" : "are";
+        var behind = result.Groups.Where(other => other.Kind > group.Kind && other.RunsOut.Hits > 0).MinBy(other => other.Kind);
+        var why = behind is null
             ? "the trays there cannot leave in time"
             : $"the trays there find no place on the {Name(result, behind.Kind)}";
         return $"The {Name(result, group.Kind)} {verb} blocked, not short: in {Share(group.RunsOut)} trays are refused a place, "
@@ -139,9 +167,15 @@ internal static class VerdictSpaces
     private static string Share(Chance chance)
     {
         if (chance.Seasons == 1)
+        {
             return "the one season played";
+        }
+
         if (chance.Hits == chance.Seasons)
+        {
             return "all seasons";
+        }
+
         return chance.Seasons < Numbers.EnoughSeasons
             ? $"{chance.Hits} of {chance.Seasons} seasons"
             : $"{Numbers.Percent(chance.Share)} % of seasons ({Numbers.Interval(chance)})";
@@ -149,34 +183,47 @@ internal static class VerdictSpaces
 
     private static string Worst(StudyResult result, GroupResult group)
     {
-        (string one, string many) = Unit(result);
-        Estimate worst = group.WorstWaiting;
-        string middle = one == "tray"
-            ? $"{Numbers.Count(worst.P50, one, many)} {(worst.P50 == 1 ? "has" : "have")} no place"
-            : $"{Numbers.Count(worst.P50, one, many)} {(worst.P50 == 1 ? "is" : "are")} missing";
+        (var one, var many) = Unit(result);
+        var worst = group.WorstWaiting;
+        var middle =
+            one == "tray"
+                ? $"{Numbers.Count(worst.P50, one, many)} {(worst.P50 == 1 ? "has" : "have")} no place"
+                : $"{Numbers.Count(worst.P50, one, many)} {(worst.P50 == 1 ? "is" : "are")} missing";
         if (worst.Seasons == 1 || worst.Least.Equals(worst.Most))
+        {
             return $"on the worst day {middle}";
+        }
+
         if (worst.P50 == 0)
+        {
             return $"in most seasons nothing is short, in the worst of them {Numbers.Count(worst.Most, one, many)} "
                 + $"{(one == "tray" ? "found no place" : "were missing")} on one day";
+        }
+
         if (worst.Seasons < Numbers.EnoughSeasons)
+        {
             return $"on the worst day of a season about {middle} ({Numbers.Whole(worst.Least)} to {Numbers.Whole(worst.Most)} over the "
                 + $"{worst.Seasons} seasons)";
+        }
+
         if (worst.P10.Equals(worst.P90))
+        {
             return $"on the worst day of a season {middle} in at least eight seasons of ten";
+        }
+
         return $"on the worst day of a season about {middle} ({Numbers.Whole(worst.P10)} to {Numbers.Whole(worst.P90)} in eight seasons of ten)";
     }
 
     private static IEnumerable<string> NothingRefused(StudyResult result)
     {
-        string seasons = result.Seasons == 1 ? "the one season played" : $"any of the {Numbers.Whole(result.Seasons)} seasons";
+        var seasons = result.Seasons == 1 ? "the one season played" : $"any of the {Numbers.Whole(result.Seasons)} seasons";
         yield return $"No tray is refused a place in {seasons}.";
-        foreach (GroupResult group in result.Groups.Where(group => group.Shortage.Most > 0))
+        foreach (var group in result.Groups.Where(group => group.Shortage.Most > 0))
         {
             yield return $"Yet with places without limit the plan would use more of the {Name(result, group.Kind)} than there are: the "
                 + "most it lacks on one day is "
                 + $"{Spreads.Amount(group.Shortage, "place", "places")}. The trays find room by other ways here, so nothing is short; "
-                    + "keep an eye on it.";
+                + "keep an eye on it.";
         }
     }
 }

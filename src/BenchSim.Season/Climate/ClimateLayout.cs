@@ -17,11 +17,16 @@ internal sealed class ClimateLayout
     public ClimateLayout(Scenario scenario)
     {
         Scenario = scenario;
-        var houses = scenario.Houses.Select((house, index) => (house.Id, Air: index + 1)).ToDictionary(pair => pair.Id, pair => pair.Air, StringComparer.Ordinal);
+        var houses = scenario
+            .Houses.Select((house, index) => (house.Id, Air: index + 1))
+            .ToDictionary(pair => pair.Id, pair => pair.Air, StringComparer.Ordinal);
         Airs = scenario.Houses.Length + 1;
         MatTemperatures = [.. scenario.Spaces.Where(space => space.MatC.HasValue).Select(space => space.MatC!.Value).Distinct().Order()];
         airOfSpace = [.. scenario.Spaces.Select(space => space.HouseId is { } id ? houses[id] : 0)];
-        mediumOfSpace = [.. scenario.Spaces.Select((space, index) => space.MatC is { } set ? Airs + MatTemperatures.IndexOf(set) : airOfSpace[index])];
+        mediumOfSpace =
+        [
+            .. scenario.Spaces.Select((space, index) => space.MatC is { } set ? Airs + MatTemperatures.IndexOf(set) : airOfSpace[index]),
+        ];
         Emergences = [.. scenario.Crops.Select(EmergenceOf).Distinct()];
         Growths = [.. scenario.Crops.Select(GrowthOf).Distinct()];
         emergenceOfCrop = [.. scenario.Crops.Select(crop => Emergences.IndexOf(EmergenceOf(crop)))];
@@ -52,7 +57,8 @@ internal sealed class ClimateLayout
 
     public int GrowthOf(int crop) => growthOfCrop[crop];
 
-    private static (double BaseC, double OptimumC, double CeilingC) EmergenceOf(Crop crop) => (crop.EmergeBaseC, crop.EmergeOptimumC, crop.EmergeCeilingC);
+    private static (double BaseC, double OptimumC, double CeilingC) EmergenceOf(Crop crop) =>
+        (crop.EmergeBaseC, crop.EmergeOptimumC, crop.EmergeCeilingC);
 
     private static (double BaseC, double CapC) GrowthOf(Crop crop) => (crop.GrowthBaseC, crop.GrowthCapC);
 }

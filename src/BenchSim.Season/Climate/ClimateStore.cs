@@ -33,7 +33,11 @@ internal sealed class ClimateStore
     {
         if (Source.Distinct is { } distinct && distinct <= MostKept)
         {
-            return kept.GetOrAdd(Source.Which(seed, season), static (_, asked) => asked.Store.Shared(asked.Seed, asked.Season), (Store: this, Seed: seed, Season: season));
+            return kept.GetOrAdd(
+                Source.Which(seed, season),
+                static (_, asked) => asked.Store.Shared(asked.Seed, asked.Season),
+                (Store: this, Seed: seed, Season: season)
+            );
         }
 
         own ??= new SeasonClimate(Layout, days, forecastNights);
@@ -49,7 +53,8 @@ internal sealed class ClimateStore
         return climate;
     }
 
-    private SeasonClimate Shared(ulong seed, int season) => Fill(new SeasonClimate(Layout, days, forecastNights, isShared: true), seed, season);
+    private SeasonClimate Shared(ulong seed, int season) =>
+        Fill(new SeasonClimate(Layout, days, forecastNights, isShared: true), seed, season);
 
     private SeasonClimate Fill(SeasonClimate climate, ulong seed, int season)
     {

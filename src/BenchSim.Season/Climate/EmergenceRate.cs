@@ -48,9 +48,7 @@ public static class EmergenceRate
             return 0;
         }
 
-        return temperatureC <= optimumC
-            ? temperatureC - baseC
-            : (optimumC - baseC) * (ceilingC - temperatureC) / (ceilingC - optimumC);
+        return temperatureC <= optimumC ? temperatureC - baseC : (optimumC - baseC) * (ceilingC - temperatureC) / (ceilingC - optimumC);
     }
 
     // The same for a row of air temperatures at once, several a step: each element by the same operations in the same order as above.
@@ -69,7 +67,8 @@ public static class EmergenceRate
             var rate = Vector.ConditionalSelect(
                 Vector.LessThanOrEqual(temperature, optimum),
                 temperature - rising,
-                height * (falling - temperature) / width);
+                height * (falling - temperature) / width
+            );
             var alive = Vector.GreaterThan(temperature, rising) & Vector.LessThan(temperature, falling);
             Vector.ConditionalSelect(alive, rate, Vector<double>.Zero).CopyTo(rates[at..]);
         }

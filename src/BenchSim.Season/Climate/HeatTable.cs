@@ -41,7 +41,11 @@ public sealed class HeatTable
     /// <param name="ratesADay">Degree-days a day, one for each hour.</param>
     public void Fill(ReadOnlySpan<double> ratesADay)
     {
-        if (ratesADay.Length < Hours) throw new ArgumentException("There must be one rate for each hour.", nameof(ratesADay));
+        if (ratesADay.Length < Hours)
+        {
+            throw new ArgumentException("There must be one rate for each hour.", nameof(ratesADay));
+        }
+
         rates = null;
         (sum, filled) = (0, 0);
         Span<double> step = stackalloc double[HoursAStep];

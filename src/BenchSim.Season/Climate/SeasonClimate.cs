@@ -31,7 +31,10 @@ internal sealed class SeasonClimate
         this.layout = layout;
         this.days = days;
         Weather = new SeasonWeather(days + forecastNights + 1);
-        lightOfDay = [.. Enumerable.Range(0, days).Select(day => layout.Scenario.Rules.Light[layout.Scenario.Window.Opens.AddDays(day).Month - 1])];
+        lightOfDay =
+        [
+            .. Enumerable.Range(0, days).Select(day => layout.Scenario.Rules.Light[layout.Scenario.Window.Opens.AddDays(day).Month - 1]),
+        ];
         airs = Make<Air>(layout.Airs);
         nights = Make<DayValues>(layout.Airs);
         heating = Make<DayValues>(layout.Airs - 1);
@@ -65,13 +68,17 @@ internal sealed class SeasonClimate
 
     /// <summary>Running sum of the medium's temperature above -100 C, for means along a path.</summary>
     public HeatTable TemperatureSum(int medium) =>
-        Get(temperatureSums[medium], VersionOf(medium), medium, static (climate, key, from, rates) => climate.FillTemperature(key, from, rates));
+        Get(temperatureSums[medium], VersionOf(medium), medium, static (climate, key, from, rates) =>
+            climate.FillTemperature(key, from, rates)
+        );
 
     /// <summary>Running heat sum of a law of emergence in a medium.</summary>
     public HeatTable EmergenceSum(int emergence, int medium)
     {
         var key = (emergence * layout.Media) + medium;
-        return Get(emergenceSums[key], VersionOf(medium), key, static (climate, key, from, rates) => climate.FillEmergence(key, from, rates));
+        return Get(emergenceSums[key], VersionOf(medium), key, static (climate, key, from, rates) =>
+            climate.FillEmergence(key, from, rates)
+        );
     }
 
     /// <summary>Running heat sum of a law of growth in an air, the month's light included.</summary>
@@ -183,7 +190,13 @@ internal sealed class SeasonClimate
         // A table is filled from midnight on, a day's hours by one light.
         for (var start = 0; start < rates.Length; start += HourlyClimate.Hours)
         {
-            GrowthRate.Fill(air.Slice(start, HourlyClimate.Hours), lightOfDay[(from + start) / HourlyClimate.Hours], baseC, capC, rates.Slice(start, HourlyClimate.Hours));
+            GrowthRate.Fill(
+                air.Slice(start, HourlyClimate.Hours),
+                lightOfDay[(from + start) / HourlyClimate.Hours],
+                baseC,
+                capC,
+                rates.Slice(start, HourlyClimate.Hours)
+            );
         }
     }
 
@@ -209,7 +222,10 @@ internal sealed class SeasonClimate
     {
         for (var day = 0; day < values.Length; day++)
         {
-            values[day] = air == 0 ? Weather.TminOf(day + 1) : HourlyClimate.LowestOfNightC(layout.Scenario.Houses[air - 1], Outdoors(day), Outdoors(day + 1));
+            values[day] =
+                air == 0
+                    ? Weather.TminOf(day + 1)
+                    : HourlyClimate.LowestOfNightC(layout.Scenario.Houses[air - 1], Outdoors(day), Outdoors(day + 1));
         }
     }
 

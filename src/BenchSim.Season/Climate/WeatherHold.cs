@@ -50,11 +50,13 @@ internal static class WeatherHold
     /// <param name="weather">Weather outdoors.</param>
     /// <param name="day">Day, 0 the first of the season.</param>
     /// <param name="rules">Rules of the site.</param>
-    public static bool IsWet(SeasonWeather weather, int day, SiteRules rules) => weather.RainOf(day - 2) + weather.RainOf(day - 1) > rules.WetLimitMm;
+    public static bool IsWet(SeasonWeather weather, int day, SiteRules rules) =>
+        weather.RainOf(day - 2) + weather.RainOf(day - 1) > rules.WetLimitMm;
 
     /// <summary>A night's temperature on the table, degrees Celsius: the row cover goes on when the night is too cold to count.</summary>
     /// <param name="nightC">Temperature of the night without cover, degrees Celsius.</param>
     /// <param name="rules">Rules of the site.</param>
     /// <param name="hardenAboveC">Temperature below which the cover goes on, degrees Celsius.</param>
-    public static double UnderCover(double nightC, SiteRules rules, double hardenAboveC) => nightC < hardenAboveC ? nightC + rules.CoverGainK : nightC;
+    public static double UnderCover(double nightC, SiteRules rules, double hardenAboveC) =>
+        nightC < hardenAboveC ? nightC + rules.CoverGainK : nightC;
 }

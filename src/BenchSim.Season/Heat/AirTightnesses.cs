@@ -7,7 +7,10 @@ namespace BenchSim.Season.Heat;
 /// memory.</summary>
 public static class AirTightnesses
 {
-    private static readonly Provenance Table = new(Trust.Memory, "classic table of ASAE EP406, NRAES-33 and extension bulletins, from memory");
+    private static readonly Provenance Table = new(
+        Trust.Memory,
+        "classic table of ASAE EP406, NRAES-33 and extension bulletins, from memory"
+    );
 
     /// <summary>All, tightest first.</summary>
     public static ImmutableArray<AirTightness> All { get; } =
@@ -20,5 +23,6 @@ public static class AirTightnesses
 
     /// <summary>The tightness of an id; null when there is none.</summary>
     /// <param name="id">Id.</param>
-    public static AirTightness? Find(string id) => All.FirstOrDefault(tightness => string.Equals(tightness.Id, id, StringComparison.Ordinal));
+    public static AirTightness? Find(string id) =>
+        All.FirstOrDefault(tightness => string.Equals(tightness.Id, id, StringComparison.Ordinal));
 }

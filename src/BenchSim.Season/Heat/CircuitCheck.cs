@@ -18,9 +18,10 @@ public readonly record struct CircuitCheck(double LoadWatts, double LimitWatts)
     public static string Caution => HeatCautions.Circuit;
 
     /// <summary>The result in words.</summary>
-    public string Words => IsWithin
-        ? $"{LoadWatts:0} W of heat mats on a circuit that may carry {LimitWatts:0} W all day: within the 80 % rule."
-        : $"{LoadWatts:0} W of heat mats on a circuit that may carry {LimitWatts:0} W all day: {LoadWatts - LimitWatts:0} W too much for the 80 % rule.";
+    public string Words =>
+        IsWithin
+            ? $"{LoadWatts:0} W of heat mats on a circuit that may carry {LimitWatts:0} W all day: within the 80 % rule."
+            : $"{LoadWatts:0} W of heat mats on a circuit that may carry {LimitWatts:0} W all day: {LoadWatts - LimitWatts:0} W too much for the 80 % rule.";
 
     /// <summary>Checks a load.</summary>
     /// <param name="loadWatts">Watts switched on together, 0 or more.</param>

@@ -15,9 +15,15 @@ public static class DegreeDays
     {
         var middle = (tmax + tmin) / 2;
         if (lower <= tmin)
+        {
             return middle - lower;
+        }
+
         if (lower >= tmax)
+        {
             return 0;
+        }
+
         var half = (tmax - tmin) / 2;
         var angle = Math.Asin((lower - middle) / half);
         return (((middle - lower) * ((Math.PI / 2) - angle)) + (half * Math.Cos(angle))) / Math.PI;
@@ -38,7 +44,10 @@ public static class DegreeDays
     public static double SingleTriangle(double tmin, double tmax, double lower)
     {
         if (lower <= tmin)
+        {
             return ((tmax + tmin) / 2) - lower;
+        }
+
         return lower >= tmax ? 0 : (tmax - lower) * (tmax - lower) / (2 * (tmax - tmin));
     }
 

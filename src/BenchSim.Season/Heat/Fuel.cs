@@ -21,7 +21,8 @@ public sealed record Fuel(
     double Efficiency,
     Provenance EfficiencySource,
     string MetricUnit,
-    double MetricPerUnit)
+    double MetricPerUnit
+)
 {
     private const double WattHoursPerMegajoule = 1e6 / 3600;
 

@@ -27,7 +27,10 @@ public readonly record struct HeatLoss(double CoverWattsPerKelvin, double AirWat
         foreach (var part in parts)
         {
             if (!(part is { Amount: >= 0, UValue: >= 0 }))
+            {
                 throw new ArgumentOutOfRangeException(nameof(parts), part, "Areas and U values must be 0 or more.");
+            }
+
             cover += part.WattsPerKelvin;
         }
 

@@ -82,10 +82,15 @@ public static class HourlyClimate
     public static void OutdoorDay(double tminC, double tmaxC, Span<double> outdoor)
     {
         if (outdoor.Length != Hours)
+        {
             throw new ArgumentException("A day has 24 hours.", nameof(outdoor));
+        }
+
         var (middle, half) = ((tmaxC + tminC) / 2, (tmaxC - tminC) / 2);
         for (var hour = 0; hour < Hours; hour++)
+        {
             outdoor[hour] = middle + (half * Swing[hour]);
+        }
     }
 
     /// <summary>Air of a house through a day, degrees Celsius: the 24 hours at once.</summary>
@@ -122,7 +127,10 @@ public static class HourlyClimate
         var (middle, half) = ((tmaxC + tminC) / 2, (tmaxC - tminC) / 2);
         var sum = 0.0;
         for (var hour = 0; hour < Hours; hour++)
+        {
             sum += Math.Max(0, (IsDay(hour) ? dayC : nightC) - middle - (half * Swing[hour]) - (dayLiftK * Sun[hour]));
+        }
+
         return sum;
     }
 

@@ -27,7 +27,13 @@ public sealed record HouseShell(double RoofM2, double SidesM2, double EndsM2, do
         var radius = widthM / 2;
         var end = (Math.PI * radius * radius / 2) + (sideWallM * widthM);
         return new HouseShell(
-            Math.PI * radius * lengthM, 2 * sideWallM * lengthM, 2 * end, widthM * lengthM, 2 * (widthM + lengthM), end * lengthM);
+            Math.PI * radius * lengthM,
+            2 * sideWallM * lengthM,
+            2 * end,
+            widthM * lengthM,
+            2 * (widthM + lengthM),
+            end * lengthM
+        );
     }
 
     /// <summary>
@@ -44,7 +50,10 @@ public sealed record HouseShell(double RoofM2, double SidesM2, double EndsM2, do
         RequirePositive(lengthM, nameof(lengthM));
         RequireNotNegative(eaveM, nameof(eaveM));
         if (!(ridgeM > eaveM && double.IsFinite(ridgeM)))
+        {
             throw new ArgumentOutOfRangeException(nameof(ridgeM), ridgeM, "The ridge must lie above the eave.");
+        }
+
         var slope = Math.Sqrt((widthM * widthM / 4) + ((ridgeM - eaveM) * (ridgeM - eaveM)));
         var end = widthM * (eaveM + ridgeM) / 2;
         return new HouseShell(2 * slope * lengthM, 2 * eaveM * lengthM, 2 * end, widthM * lengthM, 2 * (widthM + lengthM), end * lengthM);
@@ -53,12 +62,16 @@ public sealed record HouseShell(double RoofM2, double SidesM2, double EndsM2, do
     private static void RequirePositive(double value, string name)
     {
         if (!(value > 0 && double.IsFinite(value)))
+        {
             throw new ArgumentOutOfRangeException(name, value, "A dimension must be above 0.");
+        }
     }
 
     private static void RequireNotNegative(double value, string name)
     {
         if (!(value >= 0 && double.IsFinite(value)))
+        {
             throw new ArgumentOutOfRangeException(name, value, "A height must be 0 or more.");
+        }
     }
 }

@@ -33,7 +33,8 @@ public sealed record InvestTerms
     public string Basis { get; init; } = "";
 
     /// <summary>Ranges the user gave, by the name of the key in [invest] they belong to.</summary>
-    public ImmutableSortedDictionary<string, InvestRange> Ranges { get; init; } = ImmutableSortedDictionary.Create<string, InvestRange>(StringComparer.Ordinal);
+    public ImmutableSortedDictionary<string, InvestRange> Ranges { get; init; } =
+        ImmutableSortedDictionary.Create<string, InvestRange>(StringComparer.Ordinal);
 
     /// <summary>What one more plant in time is worth: its price where it would have been bought in, what would have been lost where it would not.</summary>
     public double PlantWorth => (BoughtInShare * BoughtInPrice) + ((1 - BoughtInShare) * PlantOnTime);

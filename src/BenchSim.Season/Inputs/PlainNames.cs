@@ -32,7 +32,15 @@ public static class PlainNames
 
     /// <summary>Whether a character can be seen and leaves what is around it as it is.</summary>
     /// <param name="rune">A character.</param>
-    public static bool IsVisible(Rune rune) => Rune.GetUnicodeCategory(rune) is not (
-        UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator
-        or UnicodeCategory.Surrogate or UnicodeCategory.PrivateUse or UnicodeCategory.OtherNotAssigned);
+    public static bool IsVisible(Rune rune) =>
+        Rune.GetUnicodeCategory(rune)
+            is not (
+                UnicodeCategory.Control
+                or UnicodeCategory.Format
+                or UnicodeCategory.LineSeparator
+                or UnicodeCategory.ParagraphSeparator
+                or UnicodeCategory.Surrogate
+                or UnicodeCategory.PrivateUse
+                or UnicodeCategory.OtherNotAssigned
+            );
 }

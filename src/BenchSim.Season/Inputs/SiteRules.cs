@@ -31,7 +31,7 @@ public sealed record SiteRules
 {
     /// <summary>Days of the week that are worked.</summary>
     public ImmutableArray<DayOfWeek> WorkDays { get; init; } =
-        [DayOfWeek.Monday, DayOfWeek.Tuesday, DayOfWeek.Wednesday, DayOfWeek.Thursday, DayOfWeek.Friday];
+    [DayOfWeek.Monday, DayOfWeek.Tuesday, DayOfWeek.Wednesday, DayOfWeek.Thursday, DayOfWeek.Friday];
 
     /// <summary>Dates off.</summary>
     public ImmutableArray<DateOnly> DaysOff { get; init; } = [];

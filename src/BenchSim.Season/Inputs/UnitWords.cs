@@ -6,9 +6,10 @@ public static class UnitWords
     /// <summary>A temperature to a tenth of a degree, such as "59.5 F": what is round in one unit seldom is in the other.</summary>
     /// <param name="celsius">Temperature, degrees Celsius.</param>
     /// <param name="units">Units of the site.</param>
-    public static string Temperature(double celsius, UnitSystem units) => units == UnitSystem.Imperial
-        ? FormattableString.Invariant($"{Degrees(celsius, units)} F")
-        : FormattableString.Invariant($"{Degrees(celsius, units)} C");
+    public static string Temperature(double celsius, UnitSystem units) =>
+        units == UnitSystem.Imperial
+            ? FormattableString.Invariant($"{Degrees(celsius, units)} F")
+            : FormattableString.Invariant($"{Degrees(celsius, units)} C");
 
     /// <summary>
     /// A temperature to a tenth of a degree, as a number. What is a whole degree Fahrenheit, written in tenths of a degree Celsius, is that whole degree
@@ -32,23 +33,26 @@ public static class UnitWords
     /// <summary>A difference of temperatures without its sign, such as "0.4 F".</summary>
     /// <param name="kelvin">Difference, kelvin, 0 or more.</param>
     /// <param name="units">Units of the site.</param>
-    public static string Difference(double kelvin, UnitSystem units) => units == UnitSystem.Imperial
-        ? FormattableString.Invariant($"{kelvin * 1.8:0.0} F")
-        : FormattableString.Invariant($"{kelvin:0.0} C");
+    public static string Difference(double kelvin, UnitSystem units) =>
+        units == UnitSystem.Imperial
+            ? FormattableString.Invariant($"{kelvin * 1.8:0.0} F")
+            : FormattableString.Invariant($"{kelvin:0.0} C");
 
     /// <summary>A difference of temperatures with its sign, such as "+0.4 F".</summary>
     /// <param name="kelvin">Difference, kelvin.</param>
     /// <param name="units">Units of the site.</param>
-    public static string Change(double kelvin, UnitSystem units) => units == UnitSystem.Imperial
-        ? FormattableString.Invariant($"{kelvin * 1.8:+0.0;-0.0} F")
-        : FormattableString.Invariant($"{kelvin:+0.0;-0.0} C");
+    public static string Change(double kelvin, UnitSystem units) =>
+        units == UnitSystem.Imperial
+            ? FormattableString.Invariant($"{kelvin * 1.8:+0.0;-0.0} F")
+            : FormattableString.Invariant($"{kelvin:+0.0;-0.0} C");
 
     /// <summary>Rain of a year: "820 mm", or "32.3 inches".</summary>
     /// <param name="millimetres">Rain, millimetres.</param>
     /// <param name="units">Units of the site.</param>
-    public static string YearsRain(double millimetres, UnitSystem units) => units == UnitSystem.Imperial
-        ? FormattableString.Invariant($"{millimetres / 25.4:0.0} inches")
-        : FormattableString.Invariant($"{millimetres:0} mm");
+    public static string YearsRain(double millimetres, UnitSystem units) =>
+        units == UnitSystem.Imperial
+            ? FormattableString.Invariant($"{millimetres / 25.4:0.0} inches")
+            : FormattableString.Invariant($"{millimetres:0} mm");
 
     // Nothing is ever -0.
     private static double Tenths(double value) => Math.Round(value, 1, MidpointRounding.AwayFromZero) + 0.0;

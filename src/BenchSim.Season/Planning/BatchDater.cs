@@ -13,7 +13,11 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateSt
     private readonly DateOnly opens = scenario.Window.Opens;
 
     /// <summary>The batch with its dates, and the mean medium temperature up to emergence; null when a fault was added.</summary>
-    public (BatchPlan Plan, double PathMeanC)? Date(BatchPlan draft, ImmutableArray<Fault>.Builder faults, ImmutableArray<Fault>.Builder warnings)
+    public (BatchPlan Plan, double PathMeanC)? Date(
+        BatchPlan draft,
+        ImmutableArray<Fault>.Builder faults,
+        ImmutableArray<Fault>.Builder warnings
+    )
     {
         // A batch is walked by itself, so the time that a plan takes grows with its batches and not with their square.
         var core = new SeasonCore(scenario, BatchStates.Of(scenario, [draft], seed: 0), tables, climates.Layout, PlayMode.Planning);
@@ -21,11 +25,19 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateSt
         var wanted = order.SetOut is { } date ? WorkDayBefore(date.DayNumber - opens.DayNumber) : (int?)null;
         if (wanted < 0)
         {
-            faults.Add(new Fault(order.Place, $"batch \"{order.Id}\" is wanted in the field before the first work day", "give a later set-out date, or open the season earlier"));
+            faults.Add(
+                new Fault(
+                    order.Place,
+                    $"batch \"{order.Id}\" is wanted in the field before the first work day",
+                    "give a later set-out date, or open the season earlier"
+                )
+            );
             return null;
         }
 
-        var sow = order.Sow is { } sowDate ? tables.NextWorkDay[sowDate.DayNumber - opens.DayNumber] : Backward(core, order, wanted!.Value, faults);
+        var sow = order.Sow is { } sowDate
+            ? tables.NextWorkDay[sowDate.DayNumber - opens.DayNumber]
+            : Backward(core, order, wanted!.Value, faults);
         if (sow < 0)
         {
             return null;
@@ -39,7 +51,13 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateSt
 
         if (wanted is { } day && dates.OutDay > day)
         {
-            warnings.Add(new Fault(order.Place, $"batch \"{order.Id}\" sown on {DateOf(sow)} is ready on {DateOf(dates.OutDay)} at the earliest, after the wanted {DateOf(day)}", "sow earlier, or want it later"));
+            warnings.Add(
+                new Fault(
+                    order.Place,
+                    $"batch \"{order.Id}\" sown on {DateOf(sow)} is ready on {DateOf(dates.OutDay)} at the earliest, after the wanted {DateOf(day)}",
+                    "sow earlier, or want it later"
+                )
+            );
         }
 
         if (order.Sow is not null && wanted is { } field && field - dates.OutDay > draft.Crop.HoldDays)
@@ -59,11 +77,13 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateSt
     private int TableDay(BatchPlan draft, int grown, int setOut) =>
         Math.Max(grown, WorkDayFrom(Math.Max(0, setOut - draft.Crop.HardeningNights - scenario.Rules.TableLeadDays)));
 
-    private Fault ReadyLongBefore(BatchPlan draft, int sow, int ready, int wanted) => new(
-        draft.Order.Place,
-        $"batch \"{draft.Order.Id}\" sown on {DateOf(sow)} is ready for the field on {DateOf(ready)}, {wanted - ready} days before the wanted {DateOf(wanted)}: "
-        + $"its trays are past their best after {draft.Crop.HoldDays} days and thrown out after {draft.Crop.DiscardAfterDays}",
-        "sow it later, or want it sooner");
+    private Fault ReadyLongBefore(BatchPlan draft, int sow, int ready, int wanted) =>
+        new(
+            draft.Order.Place,
+            $"batch \"{draft.Order.Id}\" sown on {DateOf(sow)} is ready for the field on {DateOf(ready)}, {wanted - ready} days before the wanted {DateOf(wanted)}: "
+                + $"its trays are past their best after {draft.Crop.HoldDays} days and thrown out after {draft.Crop.DiscardAfterDays}",
+            "sow it later, or want it sooner"
+        );
 
     // The latest work day whose forward date leaves the slack before the wanted one; -1 when a fault was added.
     private int Backward(SeasonCore core, BatchOrder order, int field, ImmutableArray<Fault>.Builder faults)
@@ -131,8 +151,16 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateSt
         return -1;
     }
 
-    private bool OpensLater(BatchPlan draft) => draft.Mats.Concat(draft.Benches).Concat(draft.Tables)
-        .Any(space => scenario.Houses.Any(house => house.Opening == HouseOpening.FromDate && string.Equals(house.Id, scenario.Spaces[space].HouseId, StringComparison.Ordinal)));
+    private bool OpensLater(BatchPlan draft) =>
+        draft
+            .Mats.Concat(draft.Benches)
+            .Concat(draft.Tables)
+            .Any(space =>
+                scenario.Houses.Any(house =>
+                    house.Opening == HouseOpening.FromDate
+                    && string.Equals(house.Id, scenario.Spaces[space].HouseId, StringComparison.Ordinal)
+                )
+            );
 
     private Fault TooEarly(BatchOrder order, int wanted, WalkDates? soonest)
     {
@@ -142,24 +170,28 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateSt
         return new Fault(
             order.Place,
             $"batch \"{order.Id}\" would have to be sown before the season opens on {opens:yyyy-MM-dd} to be ready by {DateOf(wanted)}{why}{then}",
-            "open the season earlier, or want it later");
+            "open the season earlier, or want it later"
+        );
     }
 
-    private BatchPlan Dated(BatchPlan draft, int sow, WalkDates dates, int setOut) => draft with
-    {
-        SowOn = opens.AddDays(sow),
-        EmergeOn = opens.AddDays(dates.EmergeDay),
-        OffMatOn = dates.OffMatDay < 0 ? null : opens.AddDays(dates.OffMatDay),
-        PotUpOn = dates.PotUpDay < 0 ? null : opens.AddDays(dates.PotUpDay),
-        TableOn = opens.AddDays(TableDay(draft, dates.TableDay, setOut)),
-        ReadyOn = opens.AddDays(dates.OutDay),
-        SetOutOn = opens.AddDays(setOut),
-    };
+    private BatchPlan Dated(BatchPlan draft, int sow, WalkDates dates, int setOut) =>
+        draft with
+        {
+            SowOn = opens.AddDays(sow),
+            EmergeOn = opens.AddDays(dates.EmergeDay),
+            OffMatOn = dates.OffMatDay < 0 ? null : opens.AddDays(dates.OffMatDay),
+            PotUpOn = dates.PotUpDay < 0 ? null : opens.AddDays(dates.PotUpDay),
+            TableOn = opens.AddDays(TableDay(draft, dates.TableDay, setOut)),
+            ReadyOn = opens.AddDays(dates.OutDay),
+            SetOutOn = opens.AddDays(setOut),
+        };
 
-    private Fault NeverReady(BatchOrder order, int sow) => new(
-        order.Place,
-        $"batch \"{order.Id}\" sown on {DateOf(sow)} is never ready for the field in normal weather",
-        "give it a warmer mat or house, or a bench that is open in time");
+    private Fault NeverReady(BatchOrder order, int sow) =>
+        new(
+            order.Place,
+            $"batch \"{order.Id}\" sown on {DateOf(sow)} is never ready for the field in normal weather",
+            "give it a warmer mat or house, or a bench that is open in time"
+        );
 
     private int WorkDayBefore(int day)
     {

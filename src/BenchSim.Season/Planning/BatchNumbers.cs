@@ -14,7 +14,8 @@ internal static class BatchNumbers
     }
 
     /// <summary>The batch with its numbers by the rules of a scenario, its dates and what comes up where it stands kept; a fault is added when no number of trays would do.</summary>
-    public static BatchPlan Again(Scenario scenario, BatchPlan kept, ImmutableArray<Fault>.Builder faults) => Work(scenario, kept, "where it stands", faults);
+    public static BatchPlan Again(Scenario scenario, BatchPlan kept, ImmutableArray<Fault>.Builder faults) =>
+        Work(scenario, kept, "where it stands", faults);
 
     private static BatchPlan Work(Scenario scenario, BatchPlan dated, string at, ImmutableArray<Fault>.Builder faults)
     {
@@ -26,10 +27,13 @@ internal static class BatchNumbers
         var numbers = dated.Flat is null ? Direct(scenario, dated, packet, relative) : PotUp(scenario, dated, packet, relative);
         if (numbers.Trays < 0 || numbers.Flats < 0)
         {
-            faults.Add(new Fault(
-                order.Place,
-                $"batch \"{order.Id}\" would hardly come up: {germination:P0} of the seed at its best, and {relative:P0} of that {at}",
-                "sow it warmer or cooler, or use better seed"));
+            faults.Add(
+                new Fault(
+                    order.Place,
+                    $"batch \"{order.Id}\" would hardly come up: {germination:P0} of the seed at its best, and {relative:P0} of that {at}",
+                    "sow it warmer or cooler, or use better seed"
+                )
+            );
         }
 
         return numbers;
@@ -53,9 +57,19 @@ internal static class BatchNumbers
         var kept = 1 - dated.Crop.StandLoss;
         var trays = order.Trays ?? Stand.TraysFor(sure, dated.Tray.Cells, _ => kept, order.Plants, scenario.Rules.StandAssurance).Trays;
         double Seedling(double germination) => germination * relative * (1 - dated.Crop.PotUpLoss);
-        var flats = order.Flats ?? Stand.TraysFor(packet, order.SeedsPerFlat, germination => Seedling(germination) * kept, order.Plants, scenario.Rules.StandAssurance).Trays;
+        var flats = order.Flats
+            ?? Stand
+                .TraysFor(
+                    packet,
+                    order.SeedsPerFlat,
+                    germination => Seedling(germination) * kept,
+                    order.Plants,
+                    scenario.Rules.StandAssurance
+                )
+                .Trays;
         var seeds = (long)flats * order.SeedsPerFlat;
-        var chance = trays < 0 || flats < 0 ? 0 : PotUpStand.Chance(packet, seeds, Seedling, (long)trays * dated.Tray.Cells, kept, order.Plants);
+        var chance =
+            trays < 0 || flats < 0 ? 0 : PotUpStand.Chance(packet, seeds, Seedling, (long)trays * dated.Tray.Cells, kept, order.Plants);
         return dated with { Trays = trays, Flats = flats, Seeds = seeds, StandChance = chance };
     }
 }

@@ -12,7 +12,10 @@ public static class Binomial
     /// <param name="p">Chance of each, 0 to 1.</param>
     /// <param name="k">Successes wanted.</param>
     public static double AtLeast(int n, double p, int k) =>
-        k <= 0 ? 1 : k > n || p <= 0 ? 0 : p >= 1 ? 1 : SpecialFunctions.BetaRegularized(k, n - k + 1, p);
+        k <= 0 ? 1
+        : k > n || p <= 0 ? 0
+        : p >= 1 ? 1
+        : SpecialFunctions.BetaRegularized(k, n - k + 1, p);
 
     /// <summary>
     /// Writes the cumulative chances of 0, 1, ..., n successes. Numbers less likely than 1e-20 of the likeliest are taken as impossible: what they add

@@ -57,14 +57,20 @@ public sealed record ClimateSummary
         var frost = Count(scenario, LastSpringDay(scenario.Window, store.Normal().Weather), []);
         var holds = new HoldDaysTally(plan, store.Layout, last.DayNumber - scenario.Window.Opens.DayNumber + 1);
         ImmutableArray<HouseTally> heat =
-            [.. scenario.Houses.Where(house => house is { Heat: not null, IsHeated: true }).Select(house => new HouseTally(house, scenario.Window))];
+        [
+            .. scenario
+                .Houses.Where(house => house is { Heat: not null, IsHeated: true })
+                .Select(house => new HouseTally(house, scenario.Window)),
+        ];
         SeasonClimate? own = null;
         foreach (var season in seasons)
         {
             var climate = store.For(scenario.Play.Seed, season, ref own);
             holds.Add(climate);
             foreach (var tally in heat)
+            {
                 tally.Add(climate.Weather);
+            }
         }
 
         return new ClimateSummary
@@ -96,7 +102,14 @@ public sealed record ClimateSummary
         return scenario.Weather switch
         {
             GeneratedWeather generated => WeatherSummary.Of(
-                new WeatherGenerator(generated.Model), scenario.Play.Seed, GeneratedYears, first, last, WeatherStatistics.FrostC, thresholds),
+                new WeatherGenerator(generated.Model),
+                scenario.Play.Seed,
+                GeneratedYears,
+                first,
+                last,
+                WeatherStatistics.FrostC,
+                thresholds
+            ),
             RecordedWeather record => WeatherSummary.Of(DaysPlayed(record, first, last), first, last, WeatherStatistics.FrostC, thresholds),
             _ => null,
         };
@@ -105,7 +118,10 @@ public sealed record ClimateSummary
     private static ImmutableArray<DailyWeather> DaysPlayed(RecordedWeather record, DateOnly first, DateOnly last)
     {
         if (record.FixedYear is not { } year)
+        {
             return record.Days;
+        }
+
         var (from, to) = (first.AddYears(year - first.Year), last.AddYears(year - first.Year));
         return [.. record.Days.Where(day => day.Date >= from && day.Date <= to)];
     }
@@ -113,12 +129,21 @@ public sealed record ClimateSummary
     private static MatNeed? MatOf(SeasonPlan plan, Space space, int at)
     {
         if (space.Power is not { } power)
+        {
             return null;
+        }
+
         var days = new HashSet<DateOnly>();
-        foreach (var batch in plan.Batches.Where(batch => !batch.Mats.IsEmpty && SpacePlaces.Open(plan.Scenario, batch.Mats, batch.SowOn)[0] == at))
+        foreach (
+            var batch in plan.Batches.Where(batch =>
+                !batch.Mats.IsEmpty && SpacePlaces.Open(plan.Scenario, batch.Mats, batch.SowOn)[0] == at
+            )
+        )
         {
             for (var day = batch.SowOn; day < batch.OffMatOn; day = day.AddDays(1))
+            {
                 days.Add(day);
+            }
         }
 
         CircuitCheck? circuit = power is { Volts: { } volts, BreakerAmps: { } amps } ? CircuitCheck.Of(power.Watts, volts, amps) : null;

@@ -44,7 +44,10 @@ internal sealed class HoldDaysTally
             {
                 var held = 0;
                 for (var day = fortnight * FortnightDays; day < Math.Min(_days, (fortnight + 1) * FortnightDays); day++)
+                {
                     held += Holds(line, climate, day) ? 1 : 0;
+                }
+
                 line.Sums[fortnight] += held;
                 line.Squares[fortnight] += held * held;
             }
@@ -53,20 +56,22 @@ internal sealed class HoldDaysTally
 
     /// <summary>The counts of all years so far; at least one must have been added.</summary>
     public ImmutableArray<HoldDays> ToHoldDays() =>
-    [
-        .. _lines.Select(line => new HoldDays
-        {
-            Kind = line.Kind,
-            AboveC = line.AboveC,
-            Under = [.. line.Airs.Select(air => air == 0 ? "" : _plan.Scenario.Houses[air - 1].Id).Order(StringComparer.Ordinal)],
-            Crops = line.Crops,
-            Fortnights = [.. Enumerable.Range(0, Fortnights).Select(fortnight => ToHolds(line, fortnight))],
-        }),
-    ];
+        [
+            .. _lines.Select(line => new HoldDays
+            {
+                Kind = line.Kind,
+                AboveC = line.AboveC,
+                Under = [.. line.Airs.Select(air => air == 0 ? "" : _plan.Scenario.Houses[air - 1].Id).Order(StringComparer.Ordinal)],
+                Crops = line.Crops,
+                Fortnights = [.. Enumerable.Range(0, Fortnights).Select(fortnight => ToHolds(line, fortnight))],
+            }),
+        ];
 
-    private static ImmutableArray<int> AirsOf(BatchPlan batch, ClimateLayout layout) => [.. batch.Tables.Select(layout.AirOf).Distinct().Order()];
+    private static ImmutableArray<int> AirsOf(BatchPlan batch, ClimateLayout layout) =>
+        [.. batch.Tables.Select(layout.AirOf).Distinct().Order()];
 
-    private static ImmutableArray<string> Names(IEnumerable<BatchPlan> batches) => [.. batches.DistinctBy(batch => batch.Crop.Id, StringComparer.Ordinal).Select(batch => batch.Crop.Name)];
+    private static ImmutableArray<string> Names(IEnumerable<BatchPlan> batches) =>
+        [.. batches.DistinctBy(batch => batch.Crop.Id, StringComparer.Ordinal).Select(batch => batch.Crop.Name)];
 
     private bool Holds(Line line, SeasonClimate climate, int day)
     {
@@ -84,7 +89,13 @@ internal sealed class HoldDaysTally
         var first = fortnight * FortnightDays;
         var mean = (double)line.Sums[fortnight] / _years;
         var variance = _years > 1 ? Math.Max(0, (line.Squares[fortnight] - (mean * line.Sums[fortnight])) / (_years - 1)) : 0;
-        return new FortnightHolds(_plan.Scenario.Window.Opens.AddDays(first), Math.Min(FortnightDays, _days - first), mean, Math.Sqrt(variance), _years);
+        return new FortnightHolds(
+            _plan.Scenario.Window.Opens.AddDays(first),
+            Math.Min(FortnightDays, _days - first),
+            mean,
+            Math.Sqrt(variance),
+            _years
+        );
     }
 
     private sealed class Line(HoldKind kind, double? aboveC, ImmutableArray<int> airs, ImmutableArray<string> crops, int fortnights)

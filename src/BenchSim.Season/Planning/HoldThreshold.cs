@@ -14,16 +14,24 @@ public sealed record HoldThreshold(double TemperatureC, ImmutableArray<string> T
     public static ImmutableArray<HoldThreshold> Of(SeasonPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        ImmutableArray<Crop> crops = [.. plan.Batches.Select(batch => batch.Crop).DistinctBy(crop => crop.Id, StringComparer.Ordinal).OrderBy(crop => crop.Id, StringComparer.Ordinal)];
+        ImmutableArray<Crop> crops =
+        [
+            .. plan
+                .Batches.Select(batch => batch.Crop)
+                .DistinctBy(crop => crop.Id, StringComparer.Ordinal)
+                .OrderBy(crop => crop.Id, StringComparer.Ordinal),
+        ];
         return
         [
-            .. crops.SelectMany(crop => new[] { crop.HardenAboveC, crop.FieldAboveC })
+            .. crops
+                .SelectMany(crop => new[] { crop.HardenAboveC, crop.FieldAboveC })
                 .Distinct()
                 .Order()
                 .Select(celsius => new HoldThreshold(
                     celsius,
                     [.. crops.Where(crop => crop.HardenAboveC == celsius).Select(crop => crop.Name)],
-                    [.. crops.Where(crop => crop.FieldAboveC == celsius).Select(crop => crop.Name)])),
+                    [.. crops.Where(crop => crop.FieldAboveC == celsius).Select(crop => crop.Name)]
+                )),
         ];
     }
 }

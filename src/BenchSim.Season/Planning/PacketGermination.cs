@@ -100,9 +100,10 @@ public sealed class PacketGermination
         for (var round = 0; round < 60; round++)
         {
             // In the lower half compare chances, in the upper half their complements, so that neither tail loses its digits.
-            var gap = z <= 0
-                ? SpecialFunctions.BetaRegularized(a, b, x) - Normal.Cumulative(z)
-                : Normal.Cumulative(-z) - SpecialFunctions.BetaRegularized(b, a, 1 - x);
+            var gap =
+                z <= 0
+                    ? SpecialFunctions.BetaRegularized(a, b, x) - Normal.Cumulative(z)
+                    : Normal.Cumulative(-z) - SpecialFunctions.BetaRegularized(b, a, 1 - x);
             (low, high) = gap > 0 ? (low, x) : (x, high);
             var next = x - (gap / Math.Exp(LogDensity(x, a, b, logScale)));
             next = next > low && next < high ? next : (low + high) / 2;
@@ -118,7 +119,8 @@ public sealed class PacketGermination
         return x;
     }
 
-    private static double LogDensity(double x, double a, double b, double logScale) => logScale + ((a - 1) * Math.Log(x)) + ((b - 1) * Math.Log(1 - x));
+    private static double LogDensity(double x, double a, double b, double logScale) =>
+        logScale + ((a - 1) * Math.Log(x)) + ((b - 1) * Math.Log(1 - x));
 
     private static double LogNormalDensity(double z) => (-z * z / 2) - (0.5 * Math.Log(2 * Math.PI));
 }

@@ -29,7 +29,13 @@ public static class PlannedRoom
 
         return
         [
-            .. wanted.Select(each => new PlannedShortage(each.Key.On, each.Key.Kind, each.Value, PlacesOf(plan.Scenario, each.Key.Kind, each.Key.On)))
+            .. wanted
+                .Select(each => new PlannedShortage(
+                    each.Key.On,
+                    each.Key.Kind,
+                    each.Value,
+                    PlacesOf(plan.Scenario, each.Key.Kind, each.Key.On)
+                ))
                 .Where(each => each.Wanted > each.Places),
         ];
     }
@@ -55,5 +61,8 @@ public static class PlannedRoom
     }
 
     private static int PlacesOf(Scenario scenario, SpaceKind kind, DateOnly on) =>
-        Enumerable.Range(0, scenario.Spaces.Length).Where(space => scenario.Spaces[space].Kind == kind).Sum(space => SpacePlaces.On(scenario, space, on));
+        Enumerable
+            .Range(0, scenario.Spaces.Length)
+            .Where(space => scenario.Spaces[space].Kind == kind)
+            .Sum(space => SpacePlaces.On(scenario, space, on));
 }

@@ -18,7 +18,8 @@ public static class PlannedWork
         ArgumentNullException.ThrowIfNull(plan);
         return
         [
-            .. plan.Batches.SelectMany(batch => Of(plan.Scenario.Rules, batch))
+            .. plan
+                .Batches.SelectMany(batch => Of(plan.Scenario.Rules, batch))
                 .OrderBy(task => task.On)
                 .ThenBy(task => task.Kind)
                 .ThenBy(task => task.Batch.SetOutOn)

@@ -48,7 +48,9 @@ public static class PotUpStand
         var gains = new List<double>();
         for (var potted = wanted; potted <= most; potted++)
         {
-            var gain = Math.Exp(SpecialFunctions.BinomialLn(potted - 1, wanted - 1) + (wanted * Math.Log(kept)) + ((potted - wanted) * Math.Log(1 - kept)));
+            var gain = Math.Exp(
+                SpecialFunctions.BinomialLn(potted - 1, wanted - 1) + (wanted * Math.Log(kept)) + ((potted - wanted) * Math.Log(1 - kept))
+            );
             if (gain < Negligible && potted > wanted / kept)
             {
                 break;
@@ -71,7 +73,9 @@ public static class PotUpStand
 
         var start = (int)Math.Clamp(seeds * chance, wanted, wanted + gains.Count - 1);
         var atLeast = Binomial.AtLeast(seeds, chance, start);
-        var exactly = Math.Exp(SpecialFunctions.BinomialLn(seeds, start) + (start * Math.Log(chance)) + ((seeds - start) * Math.Log(1 - chance)));
+        var exactly = Math.Exp(
+            SpecialFunctions.BinomialLn(seeds, start) + (start * Math.Log(chance)) + ((seeds - start) * Math.Log(1 - chance))
+        );
         var odds = chance / (1 - chance);
         var sum = 0.0;
         var (reach, one) = (atLeast, exactly);

@@ -56,7 +56,16 @@ public static class SeasonPlanner
         }
 
         PlanWarnings.Add(scenario, batches, warnings);
-        return new PlanResult(new SeasonPlan { Scenario = scenario, Batches = batches, Days = days, Warnings = warnings.ToImmutable() }, []);
+        return new PlanResult(
+            new SeasonPlan
+            {
+                Scenario = scenario,
+                Batches = batches,
+                Days = days,
+                Warnings = warnings.ToImmutable(),
+            },
+            []
+        );
     }
 
     /// <summary>Days of the clock in which a plan of the scenario is worked out.</summary>
@@ -77,7 +86,10 @@ public static class SeasonPlanner
             Order = order,
             Crop = crop,
             Tray = scenario.TrayTypes.First(tray => string.Equals(tray.Id, order.TrayId, StringComparison.Ordinal)),
-            Flat = order.Method == Method.PotUp ? scenario.TrayTypes.First(tray => string.Equals(tray.Id, order.FlatId, StringComparison.Ordinal)) : null,
+            Flat =
+                order.Method == Method.PotUp
+                    ? scenario.TrayTypes.First(tray => string.Equals(tray.Id, order.FlatId, StringComparison.Ordinal))
+                    : null,
             SowOn = scenario.Window.Opens,
             EmergeOn = scenario.Window.Opens,
             TableOn = scenario.Window.Opens,
@@ -99,11 +111,20 @@ public static class SeasonPlanner
     {
         var needed = days + scenario.Rules.ForecastNights + 1;
         return scenario.Weather is RecordedWeather record && WeatherSource.Of(scenario, needed).Distinct == 0
-            ? new PlanResult(null, [new Fault(
-                new SourcePlace(record.File, 0, 0),
-                (record.FixedYear is { } year ? $"the season that begins in {year} is not covered by this record" : "no year of this record covers the whole season")
-                + $": {needed} days from {scenario.Window.Opens:MM-dd} on",
-                "give a record with every day of at least one such year")])
+            ? new PlanResult(
+                null,
+                [
+                    new Fault(
+                        new SourcePlace(record.File, 0, 0),
+                        (
+                            record.FixedYear is { } year
+                                ? $"the season that begins in {year} is not covered by this record"
+                                : "no year of this record covers the whole season"
+                        ) + $": {needed} days from {scenario.Window.Opens:MM-dd} on",
+                        "give a record with every day of at least one such year"
+                    ),
+                ]
+            )
             : null;
     }
 

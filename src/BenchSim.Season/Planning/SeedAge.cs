@@ -18,7 +18,14 @@ public static class SeedAge
         ArgumentNullException.ThrowIfNull(rules);
         ArgumentNullException.ThrowIfNull(batch);
         return IsAged(rules, batch) && ViabilityTable.FindCrop(batch.Crop.Id) is { } known
-            ? SeedViability.AtSowing(batch.Order.Germination, rules.GerminationSample, batch.Order.TestedOn!.Value, batch.SowOn, known.Constants, rules.SeedStorage!.Value)
+            ? SeedViability.AtSowing(
+                batch.Order.Germination,
+                rules.GerminationSample,
+                batch.Order.TestedOn!.Value,
+                batch.SowOn,
+                known.Constants,
+                rules.SeedStorage!.Value
+            )
             : batch.Order.Germination;
     }
 
@@ -29,6 +36,9 @@ public static class SeedAge
     {
         ArgumentNullException.ThrowIfNull(rules);
         ArgumentNullException.ThrowIfNull(batch);
-        return rules.SeedStorage.HasValue && batch.Order.TestedOn is { } tested && tested <= batch.SowOn && ViabilityTable.FindCrop(batch.Crop.Id) is not null;
+        return rules.SeedStorage.HasValue
+            && batch.Order.TestedOn is { } tested
+            && tested <= batch.SowOn
+            && ViabilityTable.FindCrop(batch.Crop.Id) is not null;
     }
 }

@@ -22,7 +22,10 @@ public static class SowingChoices
     {
         ArgumentNullException.ThrowIfNull(plan);
         var dater = plan.Batches.Any(HasTolerance) ? new Redater(plan) : null;
-        return [.. plan.Batches.Select((batch, index) => HasTolerance(batch) ? Choices(plan, batch, day => dater!.At(index, day)) : [batch])];
+        return
+        [
+            .. plan.Batches.Select((batch, index) => HasTolerance(batch) ? Choices(plan, batch, day => dater!.At(index, day)) : [batch]),
+        ];
     }
 
     private static bool HasTolerance(BatchPlan batch) => batch.Order is { EarlierDays: > 0 } or { LaterDays: > 0 };
@@ -47,11 +50,16 @@ public static class SowingChoices
     }
 
     private static bool MaySow(Scenario scenario, BatchOrder order, DateOnly day) =>
-        day >= scenario.Window.Opens && day <= scenario.Window.Closes && scenario.Rules.IsWorkDay(day) && !(order.TestedOn > day) && !(order.SetOut <= day);
+        day >= scenario.Window.Opens
+        && day <= scenario.Window.Closes
+        && scenario.Rules.IsWorkDay(day)
+        && !(order.TestedOn > day)
+        && !(order.SetOut <= day);
 
     // Where no date was asked for, the set-out date follows the sowing and is met by its making.
     private static bool MeetsTheField(BatchPlan planned, BatchPlan moved) =>
-        planned.Order.SetOut is null || (Late(moved) <= Math.Max(0, Late(planned)) && -Late(moved) <= Math.Max(planned.Crop.HoldDays, -Late(planned)));
+        planned.Order.SetOut is null
+        || (Late(moved) <= Math.Max(0, Late(planned)) && -Late(moved) <= Math.Max(planned.Crop.HoldDays, -Late(planned)));
 
     // Days from the wanted date to the first on which it is ready; below 0 when it is ready before.
     private static int Late(BatchPlan batch) => batch.ReadyOn.DayNumber - batch.SetOutOn.DayNumber;
@@ -86,6 +94,12 @@ public static class SowingChoices
         }
 
         // One tray is walked, whatever the plan's number: the dates do not depend on it.
-        private static BatchPlan Draft(BatchPlan batch) => batch with { Trays = 1, Flats = batch.Flat is null ? 0 : 1, Germination = batch.Order.Germination };
+        private static BatchPlan Draft(BatchPlan batch) =>
+            batch with
+            {
+                Trays = 1,
+                Flats = batch.Flat is null ? 0 : 1,
+                Germination = batch.Order.Germination,
+            };
     }
 }

@@ -43,7 +43,9 @@ public static class SpaceGroups
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(crop);
         return crop.Benches.IsDefaultOrEmpty
-            ? Suitable(scenario, SpaceKind.Bench, space => crop.MinNightC is not { } coldest || HouseOf(scenario, space)?.NightC >= coldest - RoundingC)
+            ? Suitable(scenario, SpaceKind.Bench, space =>
+                crop.MinNightC is not { } coldest || HouseOf(scenario, space)?.NightC >= coldest - RoundingC
+            )
             : Listed(scenario, SpaceKind.Bench, crop.Benches);
     }
 
@@ -58,9 +60,12 @@ public static class SpaceGroups
 
     private static ImmutableArray<int> Suitable(Scenario scenario, SpaceKind kind, Func<Space, bool> suits) =>
         // OrderBy is stable: within each half the order of the file stays.
-        [.. Enumerable.Range(0, scenario.Spaces.Length)
-            .Where(index => scenario.Spaces[index].Kind == kind && suits(scenario.Spaces[index]))
-            .OrderBy(index => HouseOf(scenario, scenario.Spaces[index])?.Opening == HouseOpening.WhenNeeded)];
+        [
+            .. Enumerable
+                .Range(0, scenario.Spaces.Length)
+                .Where(index => scenario.Spaces[index].Kind == kind && suits(scenario.Spaces[index]))
+                .OrderBy(index => HouseOf(scenario, scenario.Spaces[index])?.Opening == HouseOpening.WhenNeeded),
+        ];
 
     private static ImmutableArray<int> Listed(Scenario scenario, SpaceKind kind, ImmutableArray<string> ids)
     {

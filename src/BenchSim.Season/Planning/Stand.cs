@@ -71,7 +71,13 @@ public static class Stand
     /// <param name="wanted">Plants wanted, 1 or more.</param>
     /// <param name="assurance">Chance asked for, between 0 and 1.</param>
     /// <returns>The number of trays and its chance; -1 trays when 100 times the obvious number is not enough.</returns>
-    public static (int Trays, double Chance) TraysFor(PacketGermination packet, int each, Func<double, double> chanceOf, int wanted, double assurance)
+    public static (int Trays, double Chance) TraysFor(
+        PacketGermination packet,
+        int each,
+        Func<double, double> chanceOf,
+        int wanted,
+        double assurance
+    )
     {
         ArgumentNullException.ThrowIfNull(packet);
         ArgumentNullException.ThrowIfNull(chanceOf);

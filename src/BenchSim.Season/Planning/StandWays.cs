@@ -22,9 +22,10 @@ public static class StandWays
         var seeds = batch.Order.SeedsPerCell;
 
         // Of a crop that is grown in clusters one plant a cell would be another product.
-        StandWay[] single = batch.Crop.KeepPerCell > 1
-            ? []
-            : [Reach(scenario, batch, packet, "one seed a cell", 1), Reach(scenario, batch, packet, "two seeds a cell and thin", 2)];
+        StandWay[] single =
+            batch.Crop.KeepPerCell > 1
+                ? []
+                : [Reach(scenario, batch, packet, "one seed a cell", 1), Reach(scenario, batch, packet, "two seeds a cell and thin", 2)];
         return
         [
             Way(scenario, batch, "as planned", batch.Trays, seeds, batch.StandChance),
@@ -35,7 +36,13 @@ public static class StandWays
 
     private static StandWay Reach(Scenario scenario, BatchPlan batch, PacketGermination packet, string what, int seeds)
     {
-        var (trays, chance) = Stand.TraysFor(packet, batch.Tray.Cells, PerCell(batch, seeds), batch.Order.Plants, scenario.Rules.StandAssurance);
+        var (trays, chance) = Stand.TraysFor(
+            packet,
+            batch.Tray.Cells,
+            PerCell(batch, seeds),
+            batch.Order.Plants,
+            scenario.Rules.StandAssurance
+        );
         return Way(scenario, batch, what, trays, seeds, chance);
     }
 

@@ -47,11 +47,13 @@ public sealed record SupplyNeeds
             Seeds = SeedsOf(plan, from, to),
             Trays =
             [
-                .. filled.GroupBy(stay => stay.Type.Id, StringComparer.Ordinal)
+                .. filled
+                    .GroupBy(stay => stay.Type.Id, StringComparer.Ordinal)
                     .Select(group => new TrayNeed(
                         group.First().Type,
                         group.Sum(stay => stay.Count),
-                        MostAtOnce(stays.Where(stay => string.Equals(stay.Type.Id, group.Key, StringComparison.Ordinal)), from, to)))
+                        MostAtOnce(stays.Where(stay => string.Equals(stay.Type.Id, group.Key, StringComparison.Ordinal)), from, to)
+                    ))
                     .OrderBy(need => need.Type.IsFlat)
                     .ThenBy(need => need.Type.Id, StringComparer.Ordinal),
             ],
@@ -61,21 +63,40 @@ public sealed record SupplyNeeds
     }
 
     private static ImmutableArray<SeedNeed> SeedsOf(SeasonPlan plan, DateOnly from, DateOnly to) =>
-    [
-        .. plan.Batches.Where(batch => batch.SowOn >= from && batch.SowOn <= to)
-            .GroupBy(batch => (batch.Crop.Id, batch.Order.PacketId, Price: batch.Order.ThousandSeeds ?? plan.Scenario.Rules.Prices.ThousandSeeds, Line: batch.Order.PacketId is null ? batch.Order.Place : default))
-            .OrderBy(group => group.First().Crop.Name, StringComparer.OrdinalIgnoreCase).ThenBy(group => group.Key.Id, StringComparer.Ordinal)
-            .ThenBy(group => group.Key.PacketId ?? "", StringComparer.Ordinal)
-            .ThenBy(group => group.Key.Price)
-            .ThenBy(group => group.Key.Line.Line)
-            .Select(group => new SeedNeed(group.First().Crop, group.Key.PacketId, group.Count(), group.Sum(batch => batch.Seeds), group.Key.Price, SowingOf(group.Key.Line, [.. group]))),
-    ];
+        [
+            .. plan
+                .Batches.Where(batch => batch.SowOn >= from && batch.SowOn <= to)
+                .GroupBy(batch =>
+                    (
+                        batch.Crop.Id,
+                        batch.Order.PacketId,
+                        Price: batch.Order.ThousandSeeds ?? plan.Scenario.Rules.Prices.ThousandSeeds,
+                        Line: batch.Order.PacketId is null ? batch.Order.Place : default
+                    )
+                )
+                .OrderBy(group => group.First().Crop.Name, StringComparer.OrdinalIgnoreCase)
+                .ThenBy(group => group.Key.Id, StringComparer.Ordinal)
+                .ThenBy(group => group.Key.PacketId ?? "", StringComparer.Ordinal)
+                .ThenBy(group => group.Key.Price)
+                .ThenBy(group => group.Key.Line.Line)
+                .Select(group => new SeedNeed(
+                    group.First().Crop,
+                    group.Key.PacketId,
+                    group.Count(),
+                    group.Sum(batch => batch.Seeds),
+                    group.Key.Price,
+                    SowingOf(group.Key.Line, [.. group])
+                )),
+        ];
 
     // Successions carry the id of their line with a number behind it.
     private static string? SowingOf(SourcePlace line, ImmutableArray<BatchPlan> batches)
     {
         if (line.Line == 0)
+        {
             return null;
+        }
+
         var first = batches[0].Order.Id;
         return batches.Length > 1 && first.LastIndexOf('-') is > 0 and var end ? first[..end] : first;
     }

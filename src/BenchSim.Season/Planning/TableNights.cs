@@ -62,7 +62,10 @@ public static class TableNights
 
         return
         [
-            .. found.OrderBy(each => each.Key.Monday).ThenBy(each => each.Key.Crop, StringComparer.Ordinal).ThenBy(each => each.Key.Table)
+            .. found
+                .OrderBy(each => each.Key.Monday)
+                .ThenBy(each => each.Key.Crop, StringComparer.Ordinal)
+                .ThenBy(each => each.Key.Table)
                 .Select(each => each.Value),
         ];
     }
@@ -108,20 +111,23 @@ public static class TableNights
             yearsWithDamaging += anyDamaging ? 1 : 0;
         }
 
-        public TableWeek ToWeek(int years) => new()
-        {
-            Monday = monday,
-            Crop = crop,
-            Table = space,
-            Nights =
-            [
-                .. Enumerable.Range(0, 7).Where(night => Trays[night] > 0)
-                    .Select(night => new TableNight(monday.AddDays(night), Trays[night], cold[night], damaging[night])),
-            ],
-            Years = years,
-            YearsWithCold = yearsWithCold,
-            YearsWithDamaging = yearsWithDamaging,
-        };
+        public TableWeek ToWeek(int years) =>
+            new()
+            {
+                Monday = monday,
+                Crop = crop,
+                Table = space,
+                Nights =
+                [
+                    .. Enumerable
+                        .Range(0, 7)
+                        .Where(night => Trays[night] > 0)
+                        .Select(night => new TableNight(monday.AddDays(night), Trays[night], cold[night], damaging[night])),
+                ],
+                Years = years,
+                YearsWithCold = yearsWithCold,
+                YearsWithDamaging = yearsWithDamaging,
+            };
 
         // The night after the round of a day: outdoors the next day's lowest, in a house the lowest from 18:00 to 06:00.
         private double NightC(SeasonWeather weather, int day)
@@ -132,7 +138,11 @@ public static class TableNights
             }
 
             var house = plan.Scenario.Houses.First(house => string.Equals(house.Id, space.HouseId, StringComparison.Ordinal));
-            return HourlyClimate.LowestOfNightC(house, (weather.TminOf(day), weather.TmaxOf(day)), (weather.TminOf(day + 1), weather.TmaxOf(day + 1)));
+            return HourlyClimate.LowestOfNightC(
+                house,
+                (weather.TminOf(day), weather.TmaxOf(day)),
+                (weather.TminOf(day + 1), weather.TmaxOf(day + 1))
+            );
         }
     }
 }

@@ -60,7 +60,16 @@ public static class VariantPlanner
         // What is said of the dates of changed sowings, and what is said of the plan as a whole, once.
         var warnings = ImmutableArray.CreateBuilder<Fault>();
         PlanWarnings.Add(variant, batches, warnings);
-        return new PlanResult(new SeasonPlan { Scenario = variant, Batches = batches, Days = days, Warnings = [.. ofDates.Union(warnings)] }, []);
+        return new PlanResult(
+            new SeasonPlan
+            {
+                Scenario = variant,
+                Batches = batches,
+                Days = days,
+                Warnings = [.. ofDates.Union(warnings)],
+            },
+            []
+        );
     }
 
     // The batch as the base planned it, in the spaces of the variant; null when the base has none like it.
@@ -69,8 +78,16 @@ public static class VariantPlanner
         var below = basePlan.Batches.FirstOrDefault(batch => string.Equals(batch.Order.Id, order.Id, StringComparison.Ordinal));
         var crop = variant.Crops.First(each => string.Equals(each.Id, order.CropId, StringComparison.Ordinal));
         var tray = variant.TrayTypes.First(each => string.Equals(each.Id, order.TrayId, StringComparison.Ordinal));
-        var flat = order.FlatId is null ? null : variant.TrayTypes.First(each => string.Equals(each.Id, order.FlatId, StringComparison.Ordinal));
-        if (below is null || !IsSameOrder(below.Order, order) || !IsSameCulture(below.Crop, crop) || !IsSame(below.Tray, tray) || !IsSame(below.Flat, flat))
+        var flat = order.FlatId is null
+            ? null
+            : variant.TrayTypes.First(each => string.Equals(each.Id, order.FlatId, StringComparison.Ordinal));
+        if (
+            below is null
+            || !IsSameOrder(below.Order, order)
+            || !IsSameCulture(below.Crop, crop)
+            || !IsSame(below.Tray, tray)
+            || !IsSame(below.Flat, flat)
+        )
         {
             return null;
         }
@@ -94,15 +111,25 @@ public static class VariantPlanner
 
     // Which spaces suit the crop says where it stands, not how it grows. Lists compare by what they hold, not by the array that holds it.
     private static bool IsSameCulture(Crop left, Crop right) =>
-        left.GerminationCurve.SequenceEqual(right.GerminationCurve)
-        && Culture(left) with { Sources = right.Sources } == Culture(right);
+        left.GerminationCurve.SequenceEqual(right.GerminationCurve) && Culture(left) with { Sources = right.Sources } == Culture(right);
 
     private static Crop Culture(Crop crop) =>
-        crop with { GerminationCurve = [], Benches = [], Mats = [], MinNightC = null, MaxMatC = null, HarvestAfterDays = null, HarvestDays = null };
+        crop with
+        {
+            GerminationCurve = [],
+            Benches = [],
+            Mats = [],
+            MinNightC = null,
+            MaxMatC = null,
+            HarvestAfterDays = null,
+            HarvestDays = null,
+        };
 
     private static bool IsSame(TrayType? left, TrayType? right) =>
         left is null || right is null ? left is null && right is null : left with { Sources = right.Sources } == right;
 
     private static bool IsStandChanged(SiteRules left, SiteRules right) =>
-        left.StandAssurance != right.StandAssurance || left.GerminationSample != right.GerminationSample || left.SeedStorage != right.SeedStorage;
+        left.StandAssurance != right.StandAssurance
+        || left.GerminationSample != right.GerminationSample
+        || left.SeedStorage != right.SeedStorage;
 }

@@ -14,10 +14,16 @@ internal static class WeatherYears
     public static int[] Of(WeatherSource source, ulong seed)
     {
         if (source.Distinct is not { } distinct)
+        {
             return [.. Enumerable.Range(0, Generated)];
+        }
+
         var seasons = new SortedDictionary<int, int>();
         for (var season = 0; seasons.Count < distinct && season < MostSearched; season++)
+        {
             seasons.TryAdd(source.Which(seed, season), season);
+        }
+
         return [.. seasons.Values];
     }
 }

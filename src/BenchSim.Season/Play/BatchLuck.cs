@@ -22,10 +22,12 @@ internal sealed class BatchLuck
     }
 
     /// <summary>Factor on the heat sum of emergence, mean 1.</summary>
-    public double Emergence(int season) => crop.EmergeCv == 0 ? 1 : Lognormal.MeanOne(Draw(batchKey, season, LuckPurpose.Emergence).Uniform0, crop.EmergeCv);
+    public double Emergence(int season) =>
+        crop.EmergeCv == 0 ? 1 : Lognormal.MeanOne(Draw(batchKey, season, LuckPurpose.Emergence).Uniform0, crop.EmergeCv);
 
     /// <summary>Factor on growth, mean 1.</summary>
-    public double Growth(int season) => crop.GrowthCv == 0 ? 1 : Lognormal.MeanOne(Draw(batchKey, season, LuckPurpose.Growth).Uniform0, crop.GrowthCv);
+    public double Growth(int season) =>
+        crop.GrowthCv == 0 ? 1 : Lognormal.MeanOne(Draw(batchKey, season, LuckPurpose.Growth).Uniform0, crop.GrowthCv);
 
     /// <summary>Germination of the packet in this season.</summary>
     public double Packet(int season) => packet.Quantile(Draw(packetKey, season, LuckPurpose.Packet).Uniform0);
@@ -40,7 +42,8 @@ internal sealed class BatchLuck
     /// <summary>The uniforms of trays or flats that follow one another, each as <see cref="Fill(int, LuckPurpose, int)"/> gives it; a block of luck serves two.</summary>
     public void Fill(int season, LuckPurpose purpose, int first, Span<double> into)
     {
-        for (var at = 0; at < into.Length;)
+        var at = 0;
+        while (at < into.Length)
         {
             var index = first + at;
             var block = Philox.Block(new PhiloxBlock((uint)index >> 1, (uint)season, (uint)purpose, 0), batchKey);

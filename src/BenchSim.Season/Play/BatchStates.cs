@@ -6,7 +6,8 @@ namespace BenchSim.Season.Play;
 /// <summary>Makes the states of a plan's batches.</summary>
 internal static class BatchStates
 {
-    public static BatchState[] Of(Scenario scenario, IReadOnlyList<BatchPlan> plans, ulong seed) => Of(scenario, plans, Lucks(scenario, plans, seed));
+    public static BatchState[] Of(Scenario scenario, IReadOnlyList<BatchPlan> plans, ulong seed) =>
+        Of(scenario, plans, Lucks(scenario, plans, seed));
 
     public static BatchState[] Of(Scenario scenario, IReadOnlyList<BatchPlan> plans, IReadOnlyList<BatchLuck> lucks)
     {
@@ -21,14 +22,29 @@ internal static class BatchStates
                 growers.Add(plan.Order.Grower, grower);
             }
 
-            states[index] = new BatchState(plan, index, CropIndex(scenario, plan.Crop), grower, lucks[index], scenario.Rules, scenario.Window.Opens);
+            states[index] = new BatchState(
+                plan,
+                index,
+                CropIndex(scenario, plan.Crop),
+                grower,
+                lucks[index],
+                scenario.Rules,
+                scenario.Window.Opens
+            );
         }
 
         return states;
     }
 
     public static BatchLuck[] Lucks(Scenario scenario, IReadOnlyList<BatchPlan> plans, ulong seed) =>
-        [.. plans.Select(plan => new BatchLuck(plan.Order, plan.Crop, PacketGermination.Of(plan.Germination, scenario.Rules.GerminationSample), seed))];
+        [
+            .. plans.Select(plan => new BatchLuck(
+                plan.Order,
+                plan.Crop,
+                PacketGermination.Of(plan.Germination, scenario.Rules.GerminationSample),
+                seed
+            )),
+        ];
 
     private static int CropIndex(Scenario scenario, Crop crop)
     {

@@ -21,9 +21,12 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
         lines.Add($"Season {season + 1}, batch {order.Id}: {order.Plants} plants of {batch.Crop.Name} for {order.Grower}, {Sowings()}.");
         lines.Add($"Planned: sow {Iso(batch.SowOn)}, {PotUpWords()}table {Iso(batch.TableOn)}, set out {Iso(batch.SetOutOn)}.");
         lines.Add(
-            "Luck drawn: emergence takes " + Factor(state.EmergeNeed, batch.Crop.EmergeHeat)
-            + " times its usual heat, growth " + Factor(state.GrowthNeed, state.GrowthDegreeDays)
-            + $" times; the packet germinates {Percent(state.PacketGermination)} at its best (stated {Percent(order.Germination)}).");
+            "Luck drawn: emergence takes "
+                + Factor(state.EmergeNeed, batch.Crop.EmergeHeat)
+                + " times its usual heat, growth "
+                + Factor(state.GrowthNeed, state.GrowthDegreeDays)
+                + $" times; the packet germinates {Percent(state.PacketGermination)} at its best (stated {Percent(order.Germination)})."
+        );
     }
 
     public void Moved(BatchState moved, bool flat, int first, int count, int from, int to, double hour)
@@ -31,9 +34,11 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
         if (moved.Index == index)
         {
             EndWait(hour);
-            today.Add($"move {from} {to}", flat, first, count, 0, (trays, _) => from < 0
-                ? $"{Day(hour)}: {trays} sown on {SpaceName(to)}."
-                : $"{Day(hour)}: {trays} moved from {SpaceName(from)} to {SpaceName(to)}.");
+            today.Add($"move {from} {to}", flat, first, count, 0, (trays, _) =>
+                from < 0
+                    ? $"{Day(hour)}: {trays} sown on {SpaceName(to)}."
+                    : $"{Day(hour)}: {trays} moved from {SpaceName(from)} to {SpaceName(to)}."
+            );
         }
     }
 
@@ -45,7 +50,8 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
             var (space, held) = (lot.Space, lot.HoldDays);
             today.Add($"out {space} {held}", flat: false, lot.First, lot.Count, plants, (trays, all) =>
                 $"{Day(hour)}: {trays} set out from {SpaceName(space)} with {all} plants, {Lateness(hour)}"
-                + (held > 0 ? $"; held {Days(held)} by the weather alone." : "."));
+                + (held > 0 ? $"; held {Days(held)} by the weather alone." : ".")
+            );
         }
     }
 
@@ -62,7 +68,8 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
 
             // Its trays are given their places after this is said, so the benches are looked up when the day is told.
             today.Add($"pot {flat}", flat: false, firstTray, trays, seedlings, (potted, all) =>
-                $"{Day(hour)}: flat {flat + 1} gave {all} seedlings, potted up into {potted}{Standing(moved, firstTray, trays)}.");
+                $"{Day(hour)}: flat {flat + 1} gave {all} seedlings, potted up into {potted}{Standing(moved, firstTray, trays)}."
+            );
         }
     }
 
@@ -74,7 +81,8 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
             var ready = reason == DiscardReason.FlatOverHeld ? lot.PotHour : lot.GrownHour + (batch.Crop.HardeningNights * 24.0);
             var days = reason is DiscardReason.OverHeld or DiscardReason.FlatOverHeld ? (int)(hour / 24) - RoundAtOrAfter(ready) : 0;
             today.Add($"thrown out {reason} {days}", lot.IsFlat, lot.First, lot.Count, 0, (trays, _) =>
-                $"{Day(hour)}: {trays} thrown out{Why(reason, days, trays.Count == 1)}.");
+                $"{Day(hour)}: {trays} thrown out{Why(reason, days, trays.Count == 1)}."
+            );
         }
     }
 
@@ -83,7 +91,9 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
         if (moved.Index == index)
         {
             EndWait(hour);
-            today.Add($"{Day(hour)}: {count} {TrayRuns.Noun(batch.Flat is not null, count)} given up unsown, more than {Days(plan.Scenario.Rules.SowGiveUpDays)} after the planned date.");
+            today.Add(
+                $"{Day(hour)}: {count} {TrayRuns.Noun(batch.Flat is not null, count)} given up unsown, more than {Days(plan.Scenario.Rules.SowGiveUpDays)} after the planned date."
+            );
         }
     }
 
@@ -118,11 +128,15 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
         today.TellInto(lines);
         var outcome = result.Batches[index];
         var wanted = batch.Order.Plants;
-        lines.Add($"In the end {outcome.PlantsOut} plants went out, {outcome.PlantsInTime} of the {wanted} wanted in time"
-            + (outcome.PlantsShort > 0 ? $"; {outcome.PlantsShort} never went out." : "."));
+        lines.Add(
+            $"In the end {outcome.PlantsOut} plants went out, {outcome.PlantsInTime} of the {wanted} wanted in time"
+                + (outcome.PlantsShort > 0 ? $"; {outcome.PlantsShort} never went out." : ".")
+        );
         if (outcome.TraysStanding + outcome.FlatsStanding > 0)
         {
-            lines.Add($"Still standing on the last day: {outcome.TraysStanding} {TrayRuns.Noun(flat: false, outcome.TraysStanding)}, {outcome.FlatsStanding} {TrayRuns.Noun(flat: true, outcome.FlatsStanding)}.");
+            lines.Add(
+                $"Still standing on the last day: {outcome.TraysStanding} {TrayRuns.Noun(flat: false, outcome.TraysStanding)}, {outcome.FlatsStanding} {TrayRuns.Noun(flat: true, outcome.FlatsStanding)}."
+            );
         }
 
         return lines.ToImmutable();
@@ -135,7 +149,9 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
         {
             var group = state.Mats.Contains(state.SowWaitingAt) ? state.Mats : state.Benches;
             var room = new RoomWords(core, plan, group);
-            parts.Add($"{state.SowWaiting} {TrayRuns.Noun(state.IsPotUp, state.SowWaiting)} unsown, waiting for {room.Of(state.SowWaitingAt, state.PlacesEach(state.IsPotUp))}");
+            parts.Add(
+                $"{state.SowWaiting} {TrayRuns.Noun(state.IsPotUp, state.SowWaiting)} unsown, waiting for {room.Of(state.SowWaitingAt, state.PlacesEach(state.IsPotUp))}"
+            );
         }
 
         AddWaits(core, parts, state.OnMat, state.Benches);
@@ -153,14 +169,18 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
             var first = lots.First(lot => lot.Hindrance == Hindrance.Place);
             var isPotUp = first.IsFlat && plan.Scenario.Spaces[first.Space].Kind == SpaceKind.Bench;
             var room = new RoomWords(core, plan, group);
-            parts.Add($"{blocked} {TrayRuns.Noun(first.IsFlat, blocked)} on {SpaceName(first.Space)} ready, waiting for "
-                + (isPotUp ? room.ForTheTraysOf(first, group[0]) : room.Of(group[0], first.PlacesRefused)));
+            parts.Add(
+                $"{blocked} {TrayRuns.Noun(first.IsFlat, blocked)} on {SpaceName(first.Space)} ready, waiting for "
+                    + (isPotUp ? room.ForTheTraysOf(first, group[0]) : room.Of(group[0], first.PlacesRefused))
+            );
         }
 
         var holding = lots.Where(lot => lot.Hindrance == Hindrance.Hold).Sum(lot => lot.Count);
         if (holding > 0)
         {
-            parts.Add($"{holding} {TrayRuns.Noun(flat: false, holding)} on {SpaceName(lots.First(lot => lot.Hindrance == Hindrance.Hold).Space)} held by the weather");
+            parts.Add(
+                $"{holding} {TrayRuns.Noun(flat: false, holding)} on {SpaceName(lots.First(lot => lot.Hindrance == Hindrance.Hold).Space)} held by the weather"
+            );
         }
     }
 
@@ -176,9 +196,10 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
         waitSince = (int)(hour / 24);
     }
 
-    private string Sowings() => batch.Flat is null
-        ? $"{batch.Trays} {TrayRuns.Noun(flat: false, batch.Trays)} sown directly"
-        : $"{batch.Flats} {TrayRuns.Noun(flat: true, batch.Flats)} sown dense for {batch.Trays} {TrayRuns.Noun(flat: false, batch.Trays)}";
+    private string Sowings() =>
+        batch.Flat is null
+            ? $"{batch.Trays} {TrayRuns.Noun(flat: false, batch.Trays)} sown directly"
+            : $"{batch.Flats} {TrayRuns.Noun(flat: true, batch.Flats)} sown dense for {batch.Trays} {TrayRuns.Noun(flat: false, batch.Trays)}";
 
     private string PotUpWords() => batch.PotUpOn is { } date ? $"pot up {Iso(date)}, " : "";
 
@@ -191,7 +212,8 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
     // Where potted trays stand: ": 2 on Main benches and 1 on Overflow benches".
     private string Standing(BatchState state, int firstTray, int trays)
     {
-        var bySpace = state.OnBench.Where(lot => !lot.IsFlat)
+        var bySpace = state
+            .OnBench.Where(lot => !lot.IsFlat)
             .Select(lot => (lot.Space, Count: Math.Min(lot.First + lot.Count, firstTray + trays) - Math.Max(lot.First, firstTray)))
             .Where(part => part.Count > 0)
             .GroupBy(part => part.Space, part => part.Count)
@@ -205,13 +227,14 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
         };
     }
 
-    private static string Why(DiscardReason reason, int days, bool isOne) => reason switch
-    {
-        DiscardReason.OverHeld => $" {Days(days)} after {(isOne ? "it was" : "they were")} ready for the field",
-        DiscardReason.FlatOverHeld => $" {Days(days)} after {(isOne ? "it was" : "they were")} ready to pot up",
-        DiscardReason.NeverCameUp => ": never came up",
-        _ => ": left over when all planned trays were filled",
-    };
+    private static string Why(DiscardReason reason, int days, bool isOne) =>
+        reason switch
+        {
+            DiscardReason.OverHeld => $" {Days(days)} after {(isOne ? "it was" : "they were")} ready for the field",
+            DiscardReason.FlatOverHeld => $" {Days(days)} after {(isOne ? "it was" : "they were")} ready to pot up",
+            DiscardReason.NeverCameUp => ": never came up",
+            _ => ": left over when all planned trays were filled",
+        };
 
     // The first work day whose round is at or after an instant, as in docs/model.md section 2.
     private int RoundAtOrAfter(double hour)
@@ -233,5 +256,6 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
 
     private static string Percent(double share) => (100 * share).ToString("0.#", CultureInfo.InvariantCulture) + " %";
 
-    private static string Factor(long units, double usual) => (units / HeatTable.UnitsADegreeDay / usual).ToString("0.00", CultureInfo.InvariantCulture);
+    private static string Factor(long units, double usual) =>
+        (units / HeatTable.UnitsADegreeDay / usual).ToString("0.00", CultureInfo.InvariantCulture);
 }

@@ -112,10 +112,25 @@ internal sealed class Lot
 
     /// <summary>Whether two lots differ in nothing but their indices, so that they may be one.</summary>
     public bool SharesPast(Lot other) =>
-        IsFlat == other.IsFlat && Space == other.Space && SowHour.Equals(other.SowHour) && EntryHour.Equals(other.EntryHour)
-        && EmergenceHeat == other.EmergenceHeat && TemperatureSum == other.TemperatureSum && EmergedHour.Equals(other.EmergedHour)
-        && LeaveMatHour.Equals(other.LeaveMatHour) && PotHour.Equals(other.PotHour) && GrownHour.Equals(other.GrownHour)
-        && PathMeanC.Equals(other.PathMeanC) && GrowthHeat == other.GrowthHeat && GrowthNeed == other.GrowthNeed
-        && Nights == other.Nights && NightsCounted == other.NightsCounted && HoldDays == other.HoldDays && PlaceDays == other.PlaceDays
-        && Hindrance == other.Hindrance && PlacesRefused == other.PlacesRefused && MovedRound == other.MovedRound && PottedPlants == other.PottedPlants;
+        IsFlat == other.IsFlat
+        && Space == other.Space
+        && SowHour.Equals(other.SowHour)
+        && EntryHour.Equals(other.EntryHour)
+        && EmergenceHeat == other.EmergenceHeat
+        && TemperatureSum == other.TemperatureSum
+        && EmergedHour.Equals(other.EmergedHour)
+        && LeaveMatHour.Equals(other.LeaveMatHour)
+        && PotHour.Equals(other.PotHour)
+        && GrownHour.Equals(other.GrownHour)
+        && PathMeanC.Equals(other.PathMeanC)
+        && GrowthHeat == other.GrowthHeat
+        && GrowthNeed == other.GrowthNeed
+        && Nights == other.Nights
+        && NightsCounted == other.NightsCounted
+        && HoldDays == other.HoldDays
+        && PlaceDays == other.PlaceDays
+        && Hindrance == other.Hindrance
+        && PlacesRefused == other.PlacesRefused
+        && MovedRound == other.MovedRound
+        && PottedPlants == other.PottedPlants;
 }

@@ -41,5 +41,8 @@ public sealed class PlaceLimits
 
     /// <inheritdoc/>
     public override string ToString() =>
-        noneAtAll ? "no limits" : changed >= 0 ? $"space {changed} {added:+0;-0;+0}" : unlimited.IsEmpty ? "as given" : $"without {string.Join(',', unlimited)}";
+        noneAtAll ? "no limits"
+        : changed >= 0 ? $"space {changed} {added:+0;-0;+0}"
+        : unlimited.IsEmpty ? "as given"
+        : $"without {string.Join(',', unlimited)}";
 }

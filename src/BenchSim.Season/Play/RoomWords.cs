@@ -58,19 +58,25 @@ internal sealed class RoomWords(SeasonCore core, SeasonPlan plan, int[] group)
     // The space that was full, and who stands in it.
     private string Holders(int space)
     {
-        var holders = core.Batches
-            .Select(state => (state.Plan.Order.Id, Places: PlacesIn(state, space)))
+        var holders = core
+            .Batches.Select(state => (state.Plan.Order.Id, Places: PlacesIn(state, space)))
             .Where(holder => holder.Places > 0)
-            .OrderByDescending(holder => holder.Places).ThenBy(holder => holder.Id, IdOrder.Instance)
+            .OrderByDescending(holder => holder.Places)
+            .ThenBy(holder => holder.Id, IdOrder.Instance)
             .ToList();
         var named = string.Join(", ", holders.Take(MostHolders).Select(holder => $"{holder.Id} {holder.Places}"));
         var rest = holders.Skip(MostHolders).Sum(holder => holder.Places);
         return $"{plan.Scenario.Spaces[space].Name} ({core.HeldIn(space)} of {core.PlacesOf(space)} places held"
-            + (named.Length > 0 ? $" by {named}" + (rest > 0 ? $", others {rest}" : "") : "") + ")";
+            + (named.Length > 0 ? $" by {named}" + (rest > 0 ? $", others {rest}" : "") : "")
+            + ")";
     }
 
     private int Free(int space) => Math.Max(0, core.PlacesOf(space) - core.HeldIn(space));
 
     private static int PlacesIn(BatchState state, int space) =>
-        state.OnMat.Concat(state.OnBench).Concat(state.OnTable).Where(lot => lot.Space == space).Sum(lot => lot.Count * state.PlacesEach(lot.IsFlat));
+        state
+            .OnMat.Concat(state.OnBench)
+            .Concat(state.OnTable)
+            .Where(lot => lot.Space == space)
+            .Sum(lot => lot.Count * state.PlacesEach(lot.IsFlat));
 }

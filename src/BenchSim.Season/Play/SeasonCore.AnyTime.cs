@@ -3,8 +3,7 @@ namespace BenchSim.Season.Play;
 /// <summary>Rounds at any time: the same steps to a fixed point whenever anything changes.</summary>
 internal sealed partial class SeasonCore
 {
-    private bool IsSowDue(BatchState batch) =>
-        (Stays?.SowHour(batch) ?? ((batch.SowDay * 24) + tables.RoundHour)) <= now;
+    private bool IsSowDue(BatchState batch) => (Stays?.SowHour(batch) ?? ((batch.SowDay * 24) + tables.RoundHour)) <= now;
 
     private void SettleAt(double hour, int onDay)
     {
@@ -18,8 +17,7 @@ internal sealed partial class SeasonCore
             RunPass();
             ReliefPasses();
             GiveUpSowings();
-        }
-        while (moves > 0);
+        } while (moves > 0);
         day = today;
     }
 

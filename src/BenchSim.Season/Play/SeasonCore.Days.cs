@@ -56,7 +56,8 @@ internal sealed partial class SeasonCore
         for (var space = 0; relief >= 0 && space < held.Length; space++)
         {
             // A space that has no places that day has no aisle.
-            result.ReliefUses[relief] += capacity[space][day] == 0 ? 0 : Math.Clamp(held[space] - capacity[space][day], 0, tables.Aisle[space]);
+            result.ReliefUses[relief] +=
+                capacity[space][day] == 0 ? 0 : Math.Clamp(held[space] - capacity[space][day], 0, tables.Aisle[space]);
         }
     }
 

@@ -64,7 +64,9 @@ internal sealed partial class SeasonCore
 
         if (lot.IsFlat)
         {
-            return lot.PotHour <= now && day - tables.RoundAtOrAfter(lot.PotHour) >= batch.Crop.FlatDiscardDays ? DiscardReason.FlatOverHeld : null;
+            return lot.PotHour <= now && day - tables.RoundAtOrAfter(lot.PotHour) >= batch.Crop.FlatDiscardDays
+                ? DiscardReason.FlatOverHeld
+                : null;
         }
 
         return IsTooLate(batch, lot) ? DiscardReason.OverHeld : null;
@@ -72,7 +74,9 @@ internal sealed partial class SeasonCore
 
     // The day it is due is never before the day it was grown: most are told apart by that alone.
     private bool IsTooLate(BatchState batch, Lot lot) =>
-        lot.GrownHour <= now && day - (int)(lot.GrownHour / 24) >= batch.Crop.DiscardAfterDays && day - DueDay(batch, lot) >= batch.Crop.DiscardAfterDays;
+        lot.GrownHour <= now
+        && day - (int)(lot.GrownHour / 24) >= batch.Crop.DiscardAfterDays
+        && day - DueDay(batch, lot) >= batch.Crop.DiscardAfterDays;
 
     // The first work round at least the hardening nights after it is grown.
     private int DueDay(BatchState batch, Lot lot) => tables.RoundAtOrAfter(lot.GrownHour + (batch.Crop.HardeningNights * 24.0));

@@ -39,7 +39,8 @@ internal sealed partial class SeasonCore
     private int Limited(int? limit, int done, int count) =>
         mode == PlayMode.Planning || limit is not { } most ? count : Math.Min(count, Math.Max(0, most - done));
 
-    private bool FieldHolds(BatchState batch) => mode != PlayMode.Planning && WeatherHold.FromField(climate.Weather, day, rules, batch.Crop.FieldAboveC);
+    private bool FieldHolds(BatchState batch) =>
+        mode != PlayMode.Planning && WeatherHold.FromField(climate.Weather, day, rules, batch.Crop.FieldAboveC);
 
     // The tables whose every forecast night, under cover where it is cold, is warm enough.
     private int[] TablesWithoutHold(BatchState batch)
@@ -55,7 +56,9 @@ internal sealed partial class SeasonCore
             open += TableHolds(batch, table) ? 0 : 1;
         }
 
-        return open == batch.Tables.Length ? batch.Tables : open == 0 ? [] : SomeTablesWithoutHold(batch);
+        return open == batch.Tables.Length ? batch.Tables
+            : open == 0 ? []
+            : SomeTablesWithoutHold(batch);
     }
 
     private int[] SomeTablesWithoutHold(BatchState batch) => [.. batch.Tables.Where(table => !TableHolds(batch, table))];
@@ -81,12 +84,13 @@ internal sealed partial class SeasonCore
     }
 
     // The aisle helps whatever waits; leaving early only what waits for the space that is left.
-    private bool Opens(Relief relief) => relief switch
-    {
-        Relief.Aisle => aisleOpen = true,
-        Relief.OffMatEarly => earlyOffMat = Waits(SpaceKind.Mat),
-        _ => earlyTable = Waits(SpaceKind.Bench),
-    };
+    private bool Opens(Relief relief) =>
+        relief switch
+        {
+            Relief.Aisle => aisleOpen = true,
+            Relief.OffMatEarly => earlyOffMat = Waits(SpaceKind.Mat),
+            _ => earlyTable = Waits(SpaceKind.Bench),
+        };
 
     private bool AnythingWaits() => Waits(SpaceKind.Mat) || Waits(SpaceKind.Bench) || Waits(SpaceKind.Table);
 
@@ -102,7 +106,8 @@ internal sealed partial class SeasonCore
             var waits = kind switch
             {
                 SpaceKind.Mat => false,
-                SpaceKind.Bench => AnyRefused(batch.OnMat) || batch.OnBench.Exists(lot => lot.IsFlat && lot.Hindrance == Hindrance.Place)
+                SpaceKind.Bench => AnyRefused(batch.OnMat)
+                    || batch.OnBench.Exists(lot => lot.IsFlat && lot.Hindrance == Hindrance.Place)
                     || (batch.SowWaiting > 0 && scenario.Spaces[batch.SowWaitingAt].Kind == SpaceKind.Bench),
                 _ => batch.OnBench.Exists(lot => !lot.IsFlat && lot.Hindrance == Hindrance.Place),
             };

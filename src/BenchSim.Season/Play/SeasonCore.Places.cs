@@ -63,7 +63,10 @@ internal sealed partial class SeasonCore
     private static void Insert(List<Lot> lots, Lot lot)
     {
         var at = lots.Count;
-        while (at > 0 && (lots[at - 1].EntryHour > lot.EntryHour || (lots[at - 1].EntryHour.Equals(lot.EntryHour) && lots[at - 1].First > lot.First)))
+        while (
+            at > 0
+            && (lots[at - 1].EntryHour > lot.EntryHour || (lots[at - 1].EntryHour.Equals(lot.EntryHour) && lots[at - 1].First > lot.First))
+        )
         {
             at--;
         }

@@ -40,6 +40,13 @@ internal sealed partial class SeasonCore
         var outcome = result.Batches[0];
         return outcome.OutLast < 0 || batch.IsStanding
             ? null
-            : new WalkDates((int)(lastOut.EmergedHour / 24), outcome.OffMat, outcome.PottedUp, outcome.OnTable, outcome.OutLast, lastOut.PathMeanC);
+            : new WalkDates(
+                (int)(lastOut.EmergedHour / 24),
+                outcome.OffMat,
+                outcome.PottedUp,
+                outcome.OnTable,
+                outcome.OutLast,
+                lastOut.PathMeanC
+            );
     }
 }

@@ -62,8 +62,18 @@ internal sealed partial class SeasonCore
         this.layout = layout;
         this.mode = mode;
         rules = scenario.Rules;
-        maySleep = rules.Rounds == RoundKind.WorkRound && !rules.MoveBack && !rules.Reliefs.Contains(Relief.OffMatEarly) && !rules.Reliefs.Contains(Relief.TableEarly);
-        ranked = [.. batches.OrderBy(batch => batch.SetOutDay).ThenBy(batch => batch.SowDay).ThenBy(batch => batch.Plan.Order.Id, IdOrder.Instance)];
+        maySleep =
+            rules.Rounds == RoundKind.WorkRound
+            && !rules.MoveBack
+            && !rules.Reliefs.Contains(Relief.OffMatEarly)
+            && !rules.Reliefs.Contains(Relief.TableEarly);
+        ranked =
+        [
+            .. batches
+                .OrderBy(batch => batch.SetOutDay)
+                .ThenBy(batch => batch.SowDay)
+                .ThenBy(batch => batch.Plan.Order.Id, IdOrder.Instance),
+        ];
         for (var rank = 0; rank < ranked.Length; rank++)
         {
             ranked[rank].Rank = rank;

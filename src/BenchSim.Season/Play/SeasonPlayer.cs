@@ -16,9 +16,7 @@ public sealed class SeasonPlayer
     /// <param name="plan">The plan to play.</param>
     /// <param name="seed">Seed of all luck.</param>
     public SeasonPlayer(SeasonPlan plan, ulong seed)
-        : this(plan, seed, LotGrain.AsSplit, null)
-    {
-    }
+        : this(plan, seed, LotGrain.AsSplit, null) { }
 
     internal SeasonPlayer(SeasonPlan plan, ulong seed, LotGrain grain, StaysFromOutside? stays)
     {
@@ -64,5 +62,9 @@ public sealed class SeasonPlayer
     }
 
     private SeasonCore Core(LotGrain grain, StaysFromOutside? stays) =>
-        new(Plan.Scenario, BatchStates.Of(Plan.Scenario, Plan.Batches, lucks), tables, climates.Layout, PlayMode.Season) { Grain = grain, Stays = stays };
+        new(Plan.Scenario, BatchStates.Of(Plan.Scenario, Plan.Batches, lucks), tables, climates.Layout, PlayMode.Season)
+        {
+            Grain = grain,
+            Stays = stays,
+        };
 }

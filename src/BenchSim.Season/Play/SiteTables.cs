@@ -82,10 +82,15 @@ internal sealed class SiteTables
         return (int)Math.Max(0, Math.Ceiling(((hour - roundHour) / 24) - LastBit));
     }
 
-    private int[][] Under(PlaceLimits limits) => [.. Places.Select((places, space) =>
-        !limits.IsLimited(space) ? Open[space]
-        : limits.Added(space) == 0 ? places
-        : Added(places, Open[space], limits.Added(space)))];
+    private int[][] Under(PlaceLimits limits) =>
+        [
+            .. Places.Select(
+                (places, space) =>
+                    !limits.IsLimited(space) ? Open[space]
+                    : limits.Added(space) == 0 ? places
+                    : Added(places, Open[space], limits.Added(space))
+            ),
+        ];
 
     // Nothing is added while the house is shut.
     private static int[] Added(int[] places, int[] open, int more) =>

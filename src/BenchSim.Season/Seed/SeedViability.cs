@@ -17,7 +17,10 @@ public static class SeedViability
     public static double Clip(double tested, int sample = DefaultSample)
     {
         if (!(tested is >= 0 and <= 1))
+        {
             throw new ArgumentOutOfRangeException(nameof(tested), tested, "A germination fraction must lie between 0 and 1.");
+        }
+
         ArgumentOutOfRangeException.ThrowIfLessThan(sample, 1);
         return Math.Clamp(tested, 0.25 / sample, 1 - (0.25 / sample));
     }
@@ -30,9 +33,15 @@ public static class SeedViability
     public static double Aged(double tested, int sample, double days, double sigmaDays)
     {
         if (!(days >= 0))
+        {
             throw new ArgumentOutOfRangeException(nameof(days), days, "Seed cannot be sown before its test.");
+        }
+
         if (!(sigmaDays > 0))
+        {
             throw new ArgumentOutOfRangeException(nameof(sigmaDays), sigmaDays, "Sigma must be above 0.");
+        }
+
         return Normal.Cumulative(Normal.Quantile(Clip(tested, sample)) - (days / sigmaDays));
     }
 
@@ -43,7 +52,14 @@ public static class SeedViability
     /// <param name="sownOn">Planned sow date, not before the test.</param>
     /// <param name="constants">Constants of the species.</param>
     /// <param name="storage">How the seed is kept in between.</param>
-    public static double AtSowing(double tested, int sample, DateOnly testedOn, DateOnly sownOn, ViabilityConstants constants, SeedStorage storage)
+    public static double AtSowing(
+        double tested,
+        int sample,
+        DateOnly testedOn,
+        DateOnly sownOn,
+        ViabilityConstants constants,
+        SeedStorage storage
+    )
     {
         ArgumentNullException.ThrowIfNull(constants);
         return Aged(tested, sample, sownOn.DayNumber - testedOn.DayNumber, constants.SigmaDays(storage));

@@ -23,9 +23,23 @@ public sealed record ViabilityConstants(string Species, double KE, double CW, do
     {
         var (moisture, temperature) = storage;
         if (!(moisture is > 0 and < 30))
-            throw new ArgumentOutOfRangeException(nameof(storage), moisture, "The moisture of seed must lie between 0 and 30 percent of its fresh weight.");
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(storage),
+                moisture,
+                "The moisture of seed must lie between 0 and 30 percent of its fresh weight."
+            );
+        }
+
         if (!(temperature is >= -20 and <= 50))
-            throw new ArgumentOutOfRangeException(nameof(storage), temperature, "The temperature of seed storage must lie between -20 and 50 C.");
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(storage),
+                temperature,
+                "The temperature of seed storage must lie between -20 and 50 C."
+            );
+        }
+
         return Math.Pow(10, KE - (CW * Math.Log10(moisture)) - (CH * temperature) - (CQ * temperature * temperature));
     }
 }

@@ -19,7 +19,15 @@ public static class ViabilityTable
         Row("Brassica juncea", 7.768, 4.56, 0.0329, 0.000478, true, "Ellis, Hong, and Roberts, 1989"),
         Row("Brassica napus", 5.65359, 2.49975, 0.04387, 1.438e-05, false, "Alivand, Tavakol Afshari, and Sharifzade, 2013"),
         Row("Capsicum annuum", 7.767, 4.67, 0.0329, 0.000478, true, "Demir, Kenanoglu, Mavi, Celikkol, Hay, and Sariyildiz, 2009"),
-        Row("Cicer arietinum", 8.901, 4.847, 0.0329, 0.000478, false, "Ellis, Osei-Bonsu, and Roberts, 1982; Dickie, Ellis, Kraak, Ryder, and Tompsett, 1990"),
+        Row(
+            "Cicer arietinum",
+            8.901,
+            4.847,
+            0.0329,
+            0.000478,
+            false,
+            "Ellis, Osei-Bonsu, and Roberts, 1982; Dickie, Ellis, Kraak, Ryder, and Tompsett, 1990"
+        ),
         Row("Citrullus lanatus", 4.86, 1.59, 0.0329, 0.000478, true, "Demir, Kenanoglu, Hay, Mavi, and Celikkol, 2011"),
         Row("Cucumis melo", 7.299, 3.707, 0.0367, 0.000473, false, "Kuo, 1991"),
         Row("Cucumis sativus", 5.35, 2.03, 0.0329, 0.000478, true, "Demir et al., 2011"),

@@ -7,4 +7,11 @@ namespace BenchSim.Season.Weather;
 /// <param name="Mean">Mean number of such nights a year.</param>
 /// <param name="StandardDeviation">Standard deviation between years, nights; 0 for one year.</param>
 /// <param name="Years">Years counted.</param>
-public readonly record struct FortnightNights(DateOnly First, int Days, double ThresholdC, double Mean, double StandardDeviation, int Years);
+public readonly record struct FortnightNights(
+    DateOnly First,
+    int Days,
+    double ThresholdC,
+    double Mean,
+    double StandardDeviation,
+    int Years
+);

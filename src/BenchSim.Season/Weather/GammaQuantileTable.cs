@@ -22,7 +22,9 @@ public sealed class GammaQuantileTable
     public GammaQuantileTable(double shape)
     {
         if (!(shape is >= 0.01 and <= 1000))
+        {
             throw new ArgumentOutOfRangeException(nameof(shape), shape, "must lie between 0.01 and 1,000");
+        }
 
         Shape = shape;
         var guess = double.NaN;
@@ -49,7 +51,8 @@ public sealed class GammaQuantileTable
         var node = Math.Min((int)position, Nodes - 2);
         var t = position - node;
         var s = 1 - t;
-        var log = (s * s * (((1 + (2 * t)) * _logQuantile[node]) + (t * _slope[node])))
+        var log =
+            (s * s * (((1 + (2 * t)) * _logQuantile[node]) + (t * _slope[node])))
             + (t * t * (((3 - (2 * t)) * _logQuantile[node + 1]) - (s * _slope[node + 1])));
         return Math.Exp(log);
     }
@@ -68,7 +71,9 @@ public sealed class GammaQuantileTable
             var move = Math.Clamp((tail - logTail) / slope, -2, 2);
             y -= move;
             if (Math.Abs(move) < 1e-13 * Math.Max(1, Math.Abs(y)))
+            {
                 break;
+            }
         }
 
         return y;
@@ -80,7 +85,10 @@ public sealed class GammaQuantileTable
 
         // Leading terms of the series where x is so small that the library rounds it to 0.
         if (lower && x < 1e-9)
+        {
             return (shape * y) - Math.Log(shape) - gammaLn - (x * shape / (shape + 1));
+        }
+
         return Math.Log(lower ? SpecialFunctions.GammaLowerRegularized(shape, x) : SpecialFunctions.GammaUpperRegularized(shape, x));
     }
 }

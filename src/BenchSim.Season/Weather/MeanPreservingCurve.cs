@@ -24,16 +24,23 @@ public static class MeanPreservingCurve
     public static double[] Daily(ReadOnlySpan<double> monthly)
     {
         if (monthly.Length != 12)
+        {
             throw new ArgumentException("There must be twelve monthly means.", nameof(monthly));
+        }
 
         var level = 0.0;
         for (var month = 0; month < 12; month++)
+        {
             level += monthly[month] * MonthDays[month] / 365.0;
+        }
 
         // The running sum of what a month lies above the year's mean comes back to 0 at the year's end: periodic.
         var sums = new double[13];
         for (var month = 0; month < 12; month++)
+        {
             sums[month + 1] = sums[month] + ((monthly[month] - level) * MonthDays[month]);
+        }
+
         sums[12] = 0;
 
         var curvature = PeriodicCurvature(sums);
@@ -48,7 +55,9 @@ public static class MeanPreservingCurve
                 daily[place++] = level + after - before;
                 before = after;
                 if (place == LeapDay)
+                {
                     place++;
+                }
             }
         }
 
@@ -88,7 +97,9 @@ public static class MeanPreservingCurve
             system[month, (month + 1) % 12] += after / 6;
             system[month, 12] = ((sums[month + 1] - sums[month]) / after) - ((sums[month] - sums[previous]) / before);
             if (month == 0)
+            {
                 system[month, 12] = ((sums[1] - sums[0]) / after) - ((sums[12] - sums[11]) / before);
+            }
         }
 
         // Diagonally dominant, so no pivoting is needed.
@@ -97,16 +108,24 @@ public static class MeanPreservingCurve
             for (var row = 0; row < 12; row++)
             {
                 if (row == pivot)
+                {
                     continue;
+                }
+
                 var factor = system[row, pivot] / system[pivot, pivot];
                 for (var column = pivot; column < 13; column++)
+                {
                     system[row, column] -= factor * system[pivot, column];
+                }
             }
         }
 
         var curvature = new double[13];
         for (var month = 0; month < 12; month++)
+        {
             curvature[month] = system[month, 12] / system[month, month];
+        }
+
         curvature[12] = curvature[0];
         return curvature;
     }

@@ -5,7 +5,18 @@ public static class MonthNames
 {
     private static readonly string[] Names =
     [
-        "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December",
+        "January",
+        "February",
+        "March",
+        "April",
+        "May",
+        "June",
+        "July",
+        "August",
+        "September",
+        "October",
+        "November",
+        "December",
     ];
 
     /// <summary>The name of a month.</summary>

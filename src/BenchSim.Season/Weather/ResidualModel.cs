@@ -33,16 +33,17 @@ public sealed record ResidualModel
     /// quoted in several later works; the report itself was not read. Leaving out their sunshine term lowers a variance of 1 by less than
     /// 1 %.
     /// </summary>
-    public static ResidualModel UnitedStatesAverage { get; } = new()
-    {
-        A11 = 0.567,
-        A12 = 0.086,
-        A21 = 0.253,
-        A22 = 0.504,
-        B11 = 0.781,
-        B21 = 0.328,
-        B22 = 0.637,
-    };
+    public static ResidualModel UnitedStatesAverage { get; } =
+        new()
+        {
+            A11 = 0.567,
+            A12 = 0.086,
+            A21 = 0.253,
+            A22 = 0.504,
+            B11 = 0.781,
+            B21 = 0.328,
+            B22 = 0.637,
+        };
 
     /// <summary>
     /// The model that reproduces given correlations (Matalas 1967, as used by Richardson 1981): A = M1 M0^-1 and B B' = M0 - A M1'.
@@ -55,7 +56,9 @@ public sealed record ResidualModel
     public static ResidualModel FromCorrelations(double cross, double lag11, double lag12, double lag21, double lag22)
     {
         if (!(Math.Abs(cross) < 1))
+        {
             throw new ArgumentOutOfRangeException(nameof(cross), cross, "must lie between -1 and 1");
+        }
 
         var determinant = 1 - (cross * cross);
         var a11 = (lag11 - (lag12 * cross)) / determinant;
@@ -68,7 +71,16 @@ public sealed record ResidualModel
         var b11 = Math.Sqrt(Math.Max(new11, 1e-6));
         var b21 = new12 / b11;
         var b22 = Math.Sqrt(Math.Max(new22 - (b21 * b21), 1e-6));
-        return new ResidualModel { A11 = a11, A12 = a12, A21 = a21, A22 = a22, B11 = b11, B21 = b21, B22 = b22 };
+        return new ResidualModel
+        {
+            A11 = a11,
+            A12 = a12,
+            A21 = a21,
+            A22 = a22,
+            B11 = b11,
+            B21 = b21,
+            B22 = b22,
+        };
     }
 
     /// <summary>True when the residuals do not grow without bound: both eigenvalues of A lie inside the unit circle.</summary>
@@ -87,7 +99,9 @@ public sealed record ResidualModel
     public (double VarianceMax, double Covariance, double VarianceMin) LongRun()
     {
         if (!IsStable)
+        {
             throw new InvalidOperationException("The residuals of the weather model grow without bound; an eigenvalue of A is 1 or more.");
+        }
 
         var (m11, m12, m22) = (1.0, 0.0, 1.0);
         for (var step = 0; step < 10_000; step++)
@@ -98,7 +112,9 @@ public sealed record ResidualModel
             var change = Math.Abs(n11 - m11) + Math.Abs(n12 - m12) + Math.Abs(n22 - m22);
             (m11, m12, m22) = (n11, n12, n22);
             if (change < 1e-14)
+            {
                 break;
+            }
         }
 
         return (m11, m12, m22);

@@ -22,7 +22,10 @@ internal sealed class TemperatureFit
         _days = days;
         _least = least;
         foreach (var day in days)
+        {
             (day.RainMm > 0 ? _wetDays : _dryDays)[day.Date.Month - 1]++;
+        }
+
         Tmin = FitSeries(day => day.TminC);
         Tmax = FitSeries(day => day.TmaxC);
         Residuals = FitResiduals();
@@ -47,9 +50,14 @@ internal sealed class TemperatureFit
         for (var month = 0; month < 12; month++)
         {
             if (fit._wetDays[month] < least)
+            {
                 assumptions.Add(Thin(month, fit._wetDays[month], "wet", "dry"));
+            }
+
             if (fit._dryDays[month] < least)
+            {
                 assumptions.Add(Thin(month, fit._dryDays[month], "dry", "wet"));
+            }
         }
 
         return fit;
@@ -62,11 +70,17 @@ internal sealed class TemperatureFit
     {
         var series = new Series();
         for (var round = 0; round < Rounds; round++)
+        {
             MoveMeans(series, value);
+        }
+
         Array.Fill(series.Spread, 1);
         series.SpreadCurve = MeanPreservingCurve.Daily(series.Spread);
         for (var round = 0; round < Rounds; round++)
+        {
             MoveSpreads(series, value);
+        }
+
         series.Residuals = [.. _days.Select(day => Standardized(series, day, value(day)))];
         return series;
     }
@@ -98,9 +112,13 @@ internal sealed class TemperatureFit
         for (var month = 0; month < 12; month++)
         {
             if (_wetDays[month] < _least)
+            {
                 series.Wet[month] = series.Dry[month] + usual;
+            }
             else if (_dryDays[month] < _least)
+            {
                 series.Dry[month] = series.Wet[month] - usual;
+            }
         }
     }
 
@@ -141,7 +159,10 @@ internal sealed class TemperatureFit
         for (var i = 1; i < _days.Length; i++)
         {
             if (_days[i - 1].Date.DayNumber + 1 != _days[i].Date.DayNumber)
+            {
                 continue;
+            }
+
             pairs++;
             Add(0, max, dMax, max, dMax, i);
             Add(1, max, dMax, min, dMin, i);
@@ -152,12 +173,18 @@ internal sealed class TemperatureFit
         var varianceMax = max.Average(z => z * z);
         var varianceMin = min.Average(z => z * z);
         if (pairs == 0 || varianceMax < 1e-9 || varianceMin < 1e-9)
+        {
             return ResidualModel.UnitedStatesAverage;
+        }
+
         var both = Math.Sqrt(varianceMax * varianceMin);
         var cross = Math.Clamp(max.Zip(min, (a, b) => a * b).Average() / both, -0.99, 0.99);
         var full = Model(joint);
         if (Reproduces(full))
+        {
             return full;
+        }
+
         var simple = Model(plain);
         return Reproduces(simple) ? simple : ResidualModel.UnitedStatesAverage;
 
@@ -167,30 +194,39 @@ internal sealed class TemperatureFit
             joint[k] += (today[i] * yesterday[i - 1]) + (today[i] * yesterdayWet[i - 1]) + (todayWet[i] * yesterday[i - 1]);
         }
 
-        ResidualModel Model(double[] lag) => ResidualModel.FromCorrelations(
-            cross, lag[0] / pairs / varianceMax, lag[1] / pairs / both, lag[2] / pairs / both, lag[3] / pairs / varianceMin);
+        ResidualModel Model(double[] lag) =>
+            ResidualModel.FromCorrelations(
+                cross,
+                lag[0] / pairs / varianceMax,
+                lag[1] / pairs / both,
+                lag[2] / pairs / both,
+                lag[3] / pairs / varianceMin
+            );
     }
 
     // Correlations no autoregression can have give a model whose long-run variances are not 1.
     private static bool Reproduces(ResidualModel model)
     {
         if (!model.IsStable)
+        {
             return false;
+        }
+
         var (varianceMax, _, varianceMin) = model.LongRun();
         return Math.Abs(varianceMax - 1) < 1e-3 && Math.Abs(varianceMin - 1) < 1e-3;
     }
 
     // How far the mean of a day's kind (wet or dry) lies from the mean of all days, in standard deviations.
     private double[] Departures(Series series) =>
-    [
-        .. _days.Select(day =>
-        {
-            var month = day.Date.Month - 1;
-            var wet = (double)_wetDays[month] / (_wetDays[month] + _dryDays[month]);
-            var middle = (wet * series.CurveAt(day.Date, true)) + ((1 - wet) * series.CurveAt(day.Date, false));
-            return (series.CurveAt(day.Date, day.RainMm > 0) - middle) / series.SpreadCurve[MeanPreservingCurve.PlaceOf(day.Date)];
-        }),
-    ];
+        [
+            .. _days.Select(day =>
+            {
+                var month = day.Date.Month - 1;
+                var wet = (double)_wetDays[month] / (_wetDays[month] + _dryDays[month]);
+                var middle = (wet * series.CurveAt(day.Date, true)) + ((1 - wet) * series.CurveAt(day.Date, false));
+                return (series.CurveAt(day.Date, day.RainMm > 0) - middle) / series.SpreadCurve[MeanPreservingCurve.PlaceOf(day.Date)];
+            }),
+        ];
 
     /// <summary>One temperature: month means, spreads, their curves and residuals.</summary>
     internal sealed class Series

@@ -21,18 +21,33 @@ public static class WeatherFit
     public static string? WhyNot(ImmutableArray<DailyWeather> days)
     {
         if (days.IsDefaultOrEmpty)
+        {
             return "the record is empty";
+        }
+
         var counts = new int[12];
         for (var i = 0; i < days.Length; i++)
         {
-            if (!double.IsFinite(days[i].TminC) || !double.IsFinite(days[i].TmaxC) || !(days[i].RainMm >= 0) || days[i].TmaxC < days[i].TminC)
+            if (
+                !double.IsFinite(days[i].TminC)
+                || !double.IsFinite(days[i].TmaxC)
+                || !(days[i].RainMm >= 0)
+                || days[i].TmaxC < days[i].TminC
+            )
+            {
                 return $"the values of {days[i].Date:yyyy-MM-dd} are not a day's weather";
+            }
+
             if (i > 0 && days[i].Date <= days[i - 1].Date)
+            {
                 return $"{days[i].Date:yyyy-MM-dd} stands after {days[i - 1].Date:yyyy-MM-dd}";
+            }
+
             counts[days[i].Date.Month - 1]++;
         }
 
-        var thin = Enumerable.Range(0, 12)
+        var thin = Enumerable
+            .Range(0, 12)
             .Where(month => counts[month] < LeastDaysOfMonth)
             .Select(month => $"{MonthNames.Of(month)} has {counts[month]}")
             .ToList();
@@ -52,7 +67,9 @@ public static class WeatherFit
     public static WeatherModel FitModel(ImmutableArray<DailyWeather> days, string source = "daily record")
     {
         if (WhyNot(days) is { } reason)
+        {
             throw new ArgumentException($"The record cannot be fitted: {reason}.", nameof(days));
+        }
 
         var assumptions = ImmutableArray.CreateBuilder<string>();
         var statistics = WeatherStatistics.Of(days.AsSpan());
@@ -61,26 +78,30 @@ public static class WeatherFit
         var temperatures = TemperatureFit.Of(days, LeastDaysOfKind, assumptions);
         if (temperatures.Residuals == ResidualModel.UnitedStatesAverage)
         {
-            assumptions.Add("How temperatures carry over from day to day is not to be had from this record: it is taken as in the average of United States stations "
-                + "(Richardson and Wright 1984).");
+            assumptions.Add(
+                "How temperatures carry over from day to day is not to be had from this record: it is taken as in the average of United States stations "
+                    + "(Richardson and Wright 1984)."
+            );
         }
 
         var months = ImmutableArray.CreateBuilder<MonthWeather>(12);
         for (var month = 0; month < 12; month++)
         {
-            months.Add(new MonthWeather
-            {
-                WetAfterDry = chances[month].AfterDry,
-                WetAfterWet = chances[month].AfterWet,
-                RainShape = amounts[month].Shape,
-                RainScaleMm = amounts[month].Scale,
-                TminWetC = temperatures.Tmin.Wet[month],
-                TminDryC = temperatures.Tmin.Dry[month],
-                TmaxWetC = temperatures.Tmax.Wet[month],
-                TmaxDryC = temperatures.Tmax.Dry[month],
-                TminSdC = temperatures.Tmin.Spread[month],
-                TmaxSdC = temperatures.Tmax.Spread[month],
-            });
+            months.Add(
+                new MonthWeather
+                {
+                    WetAfterDry = chances[month].AfterDry,
+                    WetAfterWet = chances[month].AfterWet,
+                    RainShape = amounts[month].Shape,
+                    RainScaleMm = amounts[month].Scale,
+                    TminWetC = temperatures.Tmin.Wet[month],
+                    TminDryC = temperatures.Tmin.Dry[month],
+                    TmaxWetC = temperatures.Tmax.Wet[month],
+                    TmaxDryC = temperatures.Tmax.Dry[month],
+                    TminSdC = temperatures.Tmin.Spread[month],
+                    TmaxSdC = temperatures.Tmax.Spread[month],
+                }
+            );
         }
 
         return new WeatherModel
@@ -114,21 +135,32 @@ public static class WeatherFit
         {
             var middle = (low + high) / 2;
             if (middle - SpecialFunctions.DiGamma(Math.Exp(middle)) > target)
+            {
                 low = middle;
+            }
             else
+            {
                 high = middle;
+            }
         }
 
         var shape = Math.Exp((low + high) / 2);
         return (shape, mean / shape);
     }
 
-    private static (double AfterDry, double AfterWet)[] RainChances(WeatherStatistics statistics, ImmutableArray<string>.Builder assumptions)
+    private static (double AfterDry, double AfterWet)[] RainChances(
+        WeatherStatistics statistics,
+        ImmutableArray<string>.Builder assumptions
+    )
     {
         var months = statistics.Months;
 
         // A record without a dry day has no chance of rain after one; then it is that of any day.
-        var yearDry = Share(months.Sum(month => month.WetAfterDry), months.Sum(month => month.AfterDry), Share(months.Sum(month => month.WetDays), statistics.Days, 0));
+        var yearDry = Share(
+            months.Sum(month => month.WetAfterDry),
+            months.Sum(month => month.AfterDry),
+            Share(months.Sum(month => month.WetDays), statistics.Days, 0)
+        );
         var yearWet = Share(months.Sum(month => month.WetAfterWet), months.Sum(month => month.AfterWet), yearDry);
         var chances = new (double, double)[12];
         for (var month = 0; month < 12; month++)
@@ -136,9 +168,14 @@ public static class WeatherFit
             var here = months[month];
             chances[month] = (Lean(here.WetAfterDry, here.AfterDry, yearDry), Lean(here.WetAfterWet, here.AfterWet, yearWet));
             if (here.AfterDry < LeastPairs)
+            {
                 assumptions.Add(Thin(month, here.AfterDry, "dry"));
+            }
+
             if (here.AfterWet < LeastPairs)
+            {
                 assumptions.Add(Thin(month, here.AfterWet, "wet"));
+            }
         }
 
         return chances;
@@ -163,7 +200,9 @@ public static class WeatherFit
             var here = days.Where(day => day.Date.Month == month + 1 && day.RainMm > 0).Select(day => day.RainMm).ToArray();
             amounts[month] = here.Length >= LeastDaysOfKind ? Gamma(here) : year;
             if (here.Length < LeastDaysOfKind)
+            {
                 assumptions.Add($"{MonthNames.Of(month)} has only {here.Length} wet days: its rain amounts are those of the whole year.");
+            }
         }
 
         return amounts;

@@ -53,13 +53,24 @@ public sealed record WeatherFitReport
     {
         ArgumentNullException.ThrowIfNull(model);
         if (WeatherFit.WhyNot(days) is { } reason)
+        {
             throw new ArgumentException($"The record cannot be compared with: {reason}.", nameof(days));
+        }
 
         var generated = Generate(model);
         var record = WeatherStatistics.Of(days.AsSpan());
         var drawn = WeatherStatistics.Of(generated);
-        var months = ImmutableArray.CreateRange(Enumerable.Range(0, 12).Select(month => new MonthFit(
-            month + 1, record.Months[month], drawn.Months[month], record.Months[month].Days / (double)MonthDays[month], YearsToGenerate)));
+        var months = ImmutableArray.CreateRange(
+            Enumerable
+                .Range(0, 12)
+                .Select(month => new MonthFit(
+                    month + 1,
+                    record.Months[month],
+                    drawn.Months[month],
+                    record.Months[month].Days / (double)MonthDays[month],
+                    YearsToGenerate
+                ))
+        );
         return new WeatherFitReport
         {
             Months = months,
@@ -87,7 +98,10 @@ public sealed record WeatherFitReport
         new WeatherGenerator(model).Draw(ReportSeed, 0, first, tmin, tmax, rain);
         var days = new DailyWeather[count];
         for (var day = 0; day < count; day++)
+        {
             days[day] = new DailyWeather(first.AddDays(day), tmin[day], tmax[day], rain[day]);
+        }
+
         return days;
     }
 
@@ -95,7 +109,10 @@ public sealed record WeatherFitReport
     {
         var record = WeatherStatistics.LastSpringNight(days.AsSpan(), WeatherStatistics.FrostC);
         if (record.IsEmpty || record.Contains(0))
+        {
             return null;
+        }
+
         var drawn = WeatherStatistics.LastSpringNight(generated, WeatherStatistics.FrostC).Where(day => day > 0).ToList();
         return drawn.Count == 0 ? null : (record.Average(), drawn.Average());
     }

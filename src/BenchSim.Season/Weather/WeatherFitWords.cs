@@ -18,24 +18,33 @@ public static class WeatherFitWords
         var warnings = ImmutableArray.CreateBuilder<string>();
         if (report.Years < WeatherFitReport.ShortRecordYears)
         {
-            warnings.Add($"The record is short: {report.Years:0.0} years, and {WeatherFitReport.ShortRecordYears:0} or more are wanted. "
-                + "A cold spring that comes once in ten years may not be in it, so chances of frost and of holds may be off either way.");
+            warnings.Add(
+                $"The record is short: {report.Years:0.0} years, and {WeatherFitReport.ShortRecordYears:0} or more are wanted. "
+                    + "A cold spring that comes once in ten years may not be in it, so chances of frost and of holds may be off either way."
+            );
         }
 
         if (report.MissingDays > 0)
+        {
             warnings.Add($"{report.MissingDays} days are missing between the first and the last day; the fit uses the days there are.");
+        }
+
         foreach (var month in report.Months)
         {
             if (Math.Abs(month.TminMissC) > GreatMissK || Math.Abs(month.TmaxMissC) > GreatMissK)
             {
-                warnings.Add($"{NameOf(month)}: generated mean temperatures miss the record by "
-                    + $"{UnitWords.Change(month.TminMissC, temperature)} (lowest) and {UnitWords.Change(month.TmaxMissC, temperature)} (highest).");
+                warnings.Add(
+                    $"{NameOf(month)}: generated mean temperatures miss the record by "
+                        + $"{UnitWords.Change(month.TminMissC, temperature)} (lowest) and {UnitWords.Change(month.TmaxMissC, temperature)} (highest)."
+                );
             }
 
             if (Math.Abs(month.WetShareMiss) > GreatMissOfWetDays)
             {
-                warnings.Add($"{NameOf(month)}: the generated share of wet days misses the record by "
-                    + $"{100 * month.WetShareMiss:+0.0;-0.0} percentage points.");
+                warnings.Add(
+                    $"{NameOf(month)}: the generated share of wet days misses the record by "
+                        + $"{100 * month.WetShareMiss:+0.0;-0.0} percentage points."
+                );
             }
         }
 
@@ -51,28 +60,44 @@ public static class WeatherFitWords
     {
         ArgumentNullException.ThrowIfNull(report);
         var words = ImmutableArray.CreateBuilder<string>();
-        words.Add($"Fitted to {report.Years:0.0} years of days, {report.First:yyyy-MM-dd} to {report.Last:yyyy-MM-dd}, "
-            + $"and compared with {report.GeneratedYears} generated years.");
+        words.Add(
+            $"Fitted to {report.Years:0.0} years of days, {report.First:yyyy-MM-dd} to {report.Last:yyyy-MM-dd}, "
+                + $"and compared with {report.GeneratedYears} generated years."
+        );
         var tmin = report.Months.MaxBy(month => Math.Abs(month.TminMissC))!;
         var tmax = report.Months.MaxBy(month => Math.Abs(month.TmaxMissC))!;
         var wet = report.Months.MaxBy(month => Math.Abs(month.WetShareMiss))!;
-        words.Add($"Mean lowest temperature: the worst month, {NameOf(tmin)}, misses by {UnitWords.Difference(Math.Abs(tmin.TminMissC), temperature)}.");
-        words.Add($"Mean highest temperature: the worst month, {NameOf(tmax)}, misses by {UnitWords.Difference(Math.Abs(tmax.TmaxMissC), temperature)}.");
-        words.Add($"Share of wet days: the worst month, {NameOf(wet)}, misses by {100 * Math.Abs(wet.WetShareMiss):0.0} percentage points.");
-        words.Add($"Day-to-day persistence (correlation, record and generated): lowest {report.TminLag1.Record:0.00} and {report.TminLag1.Generated:0.00}, "
-            + $"highest {report.TmaxLag1.Record:0.00} and {report.TmaxLag1.Generated:0.00}.");
-        words.Add($"Rain of a year: {UnitWords.YearsRain(report.Months.Sum(month => month.RecordRainMm), rain)} in the record, "
-            + $"{UnitWords.YearsRain(report.Months.Sum(month => month.GeneratedRainMm), rain)} generated.");
+        words.Add(
+            $"Mean lowest temperature: the worst month, {NameOf(tmin)}, misses by {UnitWords.Difference(Math.Abs(tmin.TminMissC), temperature)}."
+        );
+        words.Add(
+            $"Mean highest temperature: the worst month, {NameOf(tmax)}, misses by {UnitWords.Difference(Math.Abs(tmax.TmaxMissC), temperature)}."
+        );
+        words.Add(
+            $"Share of wet days: the worst month, {NameOf(wet)}, misses by {100 * Math.Abs(wet.WetShareMiss):0.0} percentage points."
+        );
+        words.Add(
+            $"Day-to-day persistence (correlation, record and generated): lowest {report.TminLag1.Record:0.00} and {report.TminLag1.Generated:0.00}, "
+                + $"highest {report.TmaxLag1.Record:0.00} and {report.TmaxLag1.Generated:0.00}."
+        );
+        words.Add(
+            $"Rain of a year: {UnitWords.YearsRain(report.Months.Sum(month => month.RecordRainMm), rain)} in the record, "
+                + $"{UnitWords.YearsRain(report.Months.Sum(month => month.GeneratedRainMm), rain)} generated."
+        );
         foreach (var month in report.Months.Where(month => month.Month is 4 or 5))
         {
-            words.Add($"Nights below {UnitWords.Temperature(WeatherStatistics.HardeningNightC, temperature)} in {NameOf(month)}, a year: "
-                + $"{month.RecordColdNights:0.0} in the record, {month.GeneratedColdNights:0.0} generated.");
+            words.Add(
+                $"Nights below {UnitWords.Temperature(WeatherStatistics.HardeningNightC, temperature)} in {NameOf(month)}, a year: "
+                    + $"{month.RecordColdNights:0.0} in the record, {month.GeneratedColdNights:0.0} generated."
+            );
         }
 
         if (report.LastFrostDay is { } frost)
         {
-            words.Add($"Last night at or below {UnitWords.Temperature(WeatherStatistics.FrostC, temperature)}, on average: "
-                + $"{DayName(frost.Record)} in the record, {DayName(frost.Generated)} generated.");
+            words.Add(
+                $"Last night at or below {UnitWords.Temperature(WeatherStatistics.FrostC, temperature)}, on average: "
+                    + $"{DayName(frost.Record)} in the record, {DayName(frost.Generated)} generated."
+            );
         }
 
         return words.ToImmutable();

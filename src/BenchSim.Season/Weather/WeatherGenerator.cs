@@ -72,7 +72,9 @@ public sealed class WeatherGenerator
     public void Draw(PhiloxKey key, int season, DateOnly first, Span<double> tmin, Span<double> tmax, Span<double> rain)
     {
         if (tmax.Length != tmin.Length || rain.Length != tmin.Length)
+        {
             throw new ArgumentException("The three spans must be of one length.", nameof(tmax));
+        }
 
         var start = first.AddDays(-HiddenDays);
         var walk = new CalendarWalk(start);
@@ -88,16 +90,17 @@ public sealed class WeatherGenerator
             var (e1, e2) = Normals(key, season, number);
             (zMax, zMin) = (
                 (_residuals.A11 * zMax) + (_residuals.A12 * zMin) + (_residuals.B11 * e1),
-                (_residuals.A21 * zMax) + (_residuals.A22 * zMin) + (_residuals.B21 * e1) + (_residuals.B22 * e2));
+                (_residuals.A21 * zMax) + (_residuals.A22 * zMin) + (_residuals.B21 * e1) + (_residuals.B22 * e2)
+            );
             if (day < 0)
+            {
                 continue;
+            }
 
             var high = (wet ? today.TmaxWetC : today.TmaxDryC) + (today.TmaxSdC * zMax);
             var low = (wet ? today.TminWetC : today.TminDryC) + (today.TminSdC * zMin);
             (tmin[day], tmax[day]) = KeepRange(low, high, Model.LeastRangeC);
-            rain[day] = wet
-                ? _rainScaleMm[today.Month] * _rain[today.Month].AtProbit(Normal.Quantile(rainLuck.Uniform1))
-                : 0;
+            rain[day] = wet ? _rainScaleMm[today.Month] * _rain[today.Month].AtProbit(Normal.Quantile(rainLuck.Uniform1)) : 0;
         }
     }
 
@@ -113,7 +116,10 @@ public sealed class WeatherGenerator
     private static (double Low, double High) KeepRange(double low, double high, double least)
     {
         if (high - low >= least)
+        {
             return (low, high);
+        }
+
         var middle = (low + high) / 2;
         return (middle - (least / 2), middle + (least / 2));
     }
@@ -158,7 +164,8 @@ public sealed class WeatherGenerator
                 tmaxWet[place],
                 tmaxDry[place],
                 tminSd[place],
-                tmaxSd[place]);
+                tmaxSd[place]
+            );
         }
     }
 
@@ -172,13 +179,24 @@ public sealed class WeatherGenerator
     private static void CheckModel(WeatherModel model)
     {
         if (model.Months.Length != 12)
+        {
             throw new ArgumentException("A weather model has twelve months.", nameof(model));
+        }
+
         if (!(model.LeastRangeC >= 0))
+        {
             throw new ArgumentException("The least range of a weather model must be 0 or more.", nameof(model));
+        }
+
         foreach (var month in model.Months)
         {
             if (!(month is { WetAfterDry: >= 0 and <= 1, WetAfterWet: >= 0 and <= 1, RainScaleMm: > 0, TminSdC: > 0, TmaxSdC: > 0 }))
-                throw new ArgumentException("Chances of rain must lie between 0 and 1; rain scale and spreads must be above 0.", nameof(model));
+            {
+                throw new ArgumentException(
+                    "Chances of rain must lie between 0 and 1; rain scale and spreads must be above 0.",
+                    nameof(model)
+                );
+            }
         }
     }
 
@@ -191,7 +209,8 @@ public sealed class WeatherGenerator
         double TmaxWetC,
         double TmaxDryC,
         double TminSdC,
-        double TmaxSdC);
+        double TmaxSdC
+    );
 
     // Walks the table day by day and steps over 29 February in common years.
     private struct CalendarWalk
@@ -212,9 +231,15 @@ public sealed class WeatherGenerator
         {
             Place++;
             if (Place == MeanPreservingCurve.LeapDay && !_isLeap)
+            {
                 Place++;
+            }
+
             if (Place != MeanPreservingCurve.TableDays)
+            {
                 return;
+            }
+
             Place = 0;
             _year++;
             _isLeap = DateTime.IsLeapYear(_year);

@@ -65,15 +65,30 @@ public sealed record WeatherNormals
         }
 
         for (var month = 0; month < 12; month++)
+        {
             AddProblems(month, problems);
+        }
+
         if (!(RainPersistence is >= 0 and < 1))
+        {
             problems.Add("the persistence of rain must be 0 or more and below 1");
+        }
+
         if (!(RainShape is >= 0.05 and <= 100))
+        {
             problems.Add("the shape of the rain must lie between 0.05 and 100");
+        }
+
         if (!double.IsFinite(WetLessDryTminC) || !double.IsFinite(WetLessDryTmaxC))
+        {
             problems.Add("the difference of wet and dry days must be a number");
+        }
+
         if (!Residuals.IsStable)
+        {
             problems.Add("the residuals must not grow from day to day");
+        }
+
         return problems.ToImmutable();
     }
 
@@ -86,12 +101,17 @@ public sealed record WeatherNormals
     {
         var problems = Problems();
         if (!problems.IsEmpty)
+        {
             throw new InvalidOperationException("The monthly normals cannot be used: " + string.Join("; ", problems) + ".");
+        }
 
         var drift = new[] { WithinMonth(month => month.TminC), WithinMonth(month => month.TmaxC) };
         var months = ImmutableArray.CreateBuilder<MonthWeather>(12);
         for (var month = 0; month < 12; month++)
+        {
             months.Add(ToMonth(month, drift[0][month], drift[1][month]));
+        }
+
         return new WeatherModel
         {
             Months = months.MoveToImmutable(),
@@ -107,19 +127,37 @@ public sealed record WeatherNormals
         var normals = Months[month];
         var name = MonthNames.Of(month);
         if (!(normals.TminC is > -60 and < 60) || !(normals.TmaxC is > -60 and < 60))
+        {
             problems.Add($"{name}: mean temperatures must lie between -60 and 60 C");
+        }
         else if (normals.TmaxC < normals.TminC)
+        {
             problems.Add($"{name}: the mean highest temperature is below the mean lowest");
+        }
+
         if (!(normals.RainDays >= 0 && normals.RainDays <= MonthDays[month]))
+        {
             problems.Add($"{name}: rain days must lie between 0 and {MonthDays[month]}");
+        }
+
         if (!(normals.RainMm is >= 0 and < 10_000))
+        {
             problems.Add($"{name}: rain must be 0 mm or more");
+        }
         else if (normals.RainMm > 0 != normals.RainDays > 0)
+        {
             problems.Add($"{name}: rain and rain days must both be 0 or both be above 0");
+        }
+
         if (normals.TminSdC is { } low && !(low is > 0 and < 30))
+        {
             problems.Add($"{name}: the spread of the lowest temperature must lie between 0 and 30 kelvin");
+        }
+
         if (normals.TmaxSdC is { } high && !(high is > 0 and < 30))
+        {
             problems.Add($"{name}: the spread of the highest temperature must lie between 0 and 30 kelvin");
+        }
     }
 
     private MonthWeather ToMonth(int month, double tminDrift, double tmaxDrift)
@@ -167,22 +205,35 @@ public sealed record WeatherNormals
         var said = ImmutableArray.CreateBuilder<string>();
         if (Months.Any(month => month.TminSdC is null || month.TmaxSdC is null))
         {
-            said.Add($"Where the spread of daily temperatures is not given: {InBoth(DefaultTminSdC)} for the lowest "
-                + $"and {InBoth(DefaultTmaxSdC)} for the highest, the average of two cities' record.");
+            said.Add(
+                $"Where the spread of daily temperatures is not given: {InBoth(DefaultTminSdC)} for the lowest "
+                    + $"and {InBoth(DefaultTmaxSdC)} for the highest, the average of two cities' record."
+            );
         }
 
         if (RainPersistence == DefaultRainPersistence)
+        {
             said.Add("Rain follows rain as in Geng and others 1986: the chance after a dry day is 0.75 times the share of wet days.");
+        }
+
         if (RainShape == DefaultRainShape)
+        {
             said.Add($"Rain amounts have a gamma shape of {DefaultRainShape}, the average of two cities' record.");
+        }
+
         if (WetLessDryTminC == DefaultWetLessDryTminC && WetLessDryTmaxC == DefaultWetLessDryTmaxC)
         {
-            said.Add($"Wet days are {InBoth(DefaultWetLessDryTminC)} milder by night and {InBoth(-DefaultWetLessDryTmaxC)} cooler by day, "
-                + "the average of two cities' record.");
+            said.Add(
+                $"Wet days are {InBoth(DefaultWetLessDryTminC)} milder by night and {InBoth(-DefaultWetLessDryTmaxC)} cooler by day, "
+                    + "the average of two cities' record."
+            );
         }
 
         if (Residuals == ResidualModel.UnitedStatesAverage)
+        {
             said.Add("Temperatures carry over from day to day as in the average of United States stations (Richardson and Wright 1984).");
+        }
+
         return said.ToImmutable();
     }
 }

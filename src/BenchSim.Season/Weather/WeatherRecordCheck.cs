@@ -37,13 +37,17 @@ public static class WeatherRecordCheck
         string file,
         string ofFahrenheit = "degrees Celsius, or the unit F stated in the column's name",
         UnitSystem temperature = UnitSystem.Metric,
-        UnitSystem rain = UnitSystem.Metric)
+        UnitSystem rain = UnitSystem.Metric
+    )
     {
         ArgumentNullException.ThrowIfNull(rows);
         var faults = new List<Fault>();
         var repairs = new List<Fault>();
         if (rows.Count == 0)
+        {
             faults.Add(new Fault(new SourcePlace(file, 0, 0), "there is no day in the file", "one row a day, a year or more"));
+        }
+
         var valued = CheckValues(rows, new RecordFile(file, temperature, rain), ofFahrenheit, faults);
         var ordered = Order(valued, file, repairs);
         var single = DropRepeats(ordered, file, faults, repairs);
@@ -62,18 +66,24 @@ public static class WeatherRecordCheck
         var fahrenheit = record.Temperature == UnitSystem.Metric && LooksFahrenheit(rows, columnsCrossed);
         if (columnsCrossed)
         {
-            faults.Add(new Fault(
-                new SourcePlace(record.Name, rows[0].Line, rows[0].TminColumn),
-                $"the lowest temperature is above the highest in {crossed} of {rows.Count} rows",
-                "the two columns are exchanged: name the lower one tmin and the higher one tmax"));
+            faults.Add(
+                new Fault(
+                    new SourcePlace(record.Name, rows[0].Line, rows[0].TminColumn),
+                    $"the lowest temperature is above the highest in {crossed} of {rows.Count} rows",
+                    "the two columns are exchanged: name the lower one tmin and the higher one tmax"
+                )
+            );
         }
 
         if (fahrenheit)
         {
-            faults.Add(new Fault(
-                new SourcePlace(record.Name, rows[0].Line, rows[0].TminColumn),
-                "the temperatures are too high for degrees Celsius and look like Fahrenheit",
-                ofFahrenheit));
+            faults.Add(
+                new Fault(
+                    new SourcePlace(record.Name, rows[0].Line, rows[0].TminColumn),
+                    "the temperatures are too high for degrees Celsius and look like Fahrenheit",
+                    ofFahrenheit
+                )
+            );
         }
 
         var good = new List<WeatherRow>(rows.Count);
@@ -82,7 +92,9 @@ public static class WeatherRecordCheck
             var before = faults.Count;
             CheckRow(row, record, columnsCrossed, fahrenheit, faults);
             if (faults.Count == before && !columnsCrossed && !fahrenheit)
+            {
                 good.Add(row);
+            }
         }
 
         return good;
@@ -92,7 +104,10 @@ public static class WeatherRecordCheck
     {
         var numbers = rows.Where(row => double.IsFinite(row.TminC) && double.IsFinite(row.TmaxC)).ToList();
         if (numbers.Count == 0)
+        {
             return false;
+        }
+
         var tooHot = numbers.Count(row => Math.Max(row.TminC, row.TmaxC) > HottestC);
         var lowest = numbers.Min(row => columnsCrossed ? row.TmaxC : row.TminC);
 
@@ -107,28 +122,37 @@ public static class WeatherRecordCheck
         CheckTemperature(row.TmaxC, row.TmaxColumn, "highest");
         if (row.TminC > row.TmaxC && !columnsCrossed)
         {
-            faults.Add(new Fault(
-                new SourcePlace(record.Name, line, row.TminColumn),
-                $"the lowest temperature {record.Degrees(row.TminC)} is above the highest {record.Degrees(row.TmaxC)}",
-                "the lowest first; exchange the two if they are swapped"));
+            faults.Add(
+                new Fault(
+                    new SourcePlace(record.Name, line, row.TminColumn),
+                    $"the lowest temperature {record.Degrees(row.TminC)} is above the highest {record.Degrees(row.TmaxC)}",
+                    "the lowest first; exchange the two if they are swapped"
+                )
+            );
         }
 
         if (!(row.RainMm is >= 0 and <= MostRainMm))
         {
-            faults.Add(new Fault(
-                new SourcePlace(record.Name, line, row.RainColumn),
-                $"a day's rain of {record.Depth(row.RainMm)} is not possible",
-                $"0 or more, at most {record.Depth(MostRainMm)}"));
+            faults.Add(
+                new Fault(
+                    new SourcePlace(record.Name, line, row.RainColumn),
+                    $"a day's rain of {record.Depth(row.RainMm)} is not possible",
+                    $"0 or more, at most {record.Depth(MostRainMm)}"
+                )
+            );
         }
 
         void CheckTemperature(double value, int column, string which)
         {
             if (!fahrenheit && !(value is >= ColdestC and <= HottestC))
             {
-                faults.Add(new Fault(
-                    new SourcePlace(record.Name, line, column),
-                    $"a {which} temperature of {record.Degrees(value)} has never been measured on earth",
-                    $"between {record.Degrees(ColdestC)} and {record.Degrees(HottestC)}"));
+                faults.Add(
+                    new Fault(
+                        new SourcePlace(record.Name, line, column),
+                        $"a {which} temperature of {record.Degrees(value)} has never been measured on earth",
+                        $"between {record.Degrees(ColdestC)} and {record.Degrees(HottestC)}"
+                    )
+                );
             }
         }
     }
@@ -140,10 +164,13 @@ public static class WeatherRecordCheck
         {
             if (rows[i].Date < rows[latest].Date)
             {
-                repairs.Add(new Fault(
-                    new SourcePlace(file, rows[i].Line, rows[i].DateColumn),
-                    $"{rows[i].Date:yyyy-MM-dd} comes after {rows[latest].Date:yyyy-MM-dd} in the file",
-                    "the rows were put in order of date"));
+                repairs.Add(
+                    new Fault(
+                        new SourcePlace(file, rows[i].Line, rows[i].DateColumn),
+                        $"{rows[i].Date:yyyy-MM-dd} comes after {rows[latest].Date:yyyy-MM-dd} in the file",
+                        "the rows were put in order of date"
+                    )
+                );
             }
             else
             {
@@ -170,8 +197,13 @@ public static class WeatherRecordCheck
             var place = new SourcePlace(file, row.Line, row.DateColumn);
             if ((kept.TminC, kept.TmaxC, kept.RainMm) == (row.TminC, row.TmaxC, row.RainMm))
             {
-                repairs.Add(new Fault(
-                    place, $"{row.Date:yyyy-MM-dd} is in line {kept.Line} too, with the same values", "the second row was left out"));
+                repairs.Add(
+                    new Fault(
+                        place,
+                        $"{row.Date:yyyy-MM-dd} is in line {kept.Line} too, with the same values",
+                        "the second row was left out"
+                    )
+                );
             }
             else
             {
@@ -183,13 +215,21 @@ public static class WeatherRecordCheck
     }
 
     private static ImmutableArray<DailyWeather> FillGaps(
-        List<WeatherRow> rows, HashSet<DateOnly> refused, string file, List<Fault> faults, List<Fault> repairs)
+        List<WeatherRow> rows,
+        HashSet<DateOnly> refused,
+        string file,
+        List<Fault> faults,
+        List<Fault> repairs
+    )
     {
         var days = ImmutableArray.CreateBuilder<DailyWeather>(rows.Count);
         for (var i = 0; i < rows.Count; i++)
         {
             if (i > 0 && !AllRefused(rows[i - 1].Date, rows[i].Date, refused))
+            {
                 Bridge(rows[i - 1], rows[i], file, days, faults, repairs);
+            }
+
             days.Add(new DailyWeather(rows[i].Date, rows[i].TminC, rows[i].TmaxC, rows[i].RainMm));
         }
 
@@ -202,21 +242,33 @@ public static class WeatherRecordCheck
         for (var date = before.AddDays(1); date < after; date = date.AddDays(1))
         {
             if (!refused.Contains(date))
+            {
                 return false;
+            }
         }
 
         return true;
     }
 
     private static void Bridge(
-        in WeatherRow before, in WeatherRow after, string file, ImmutableArray<DailyWeather>.Builder days, List<Fault> faults, List<Fault> repairs)
+        in WeatherRow before,
+        in WeatherRow after,
+        string file,
+        ImmutableArray<DailyWeather>.Builder days,
+        List<Fault> faults,
+        List<Fault> repairs
+    )
     {
         var missing = after.Date.DayNumber - before.Date.DayNumber - 1;
         if (missing == 0)
+        {
             return;
+        }
+
         var first = before.Date.AddDays(1);
         var last = after.Date.AddDays(-1);
-        var which = missing == 1 ? $"{first:yyyy-MM-dd} is missing" : $"{missing} days are missing, {first:yyyy-MM-dd} to {last:yyyy-MM-dd}";
+        var which =
+            missing == 1 ? $"{first:yyyy-MM-dd} is missing" : $"{missing} days are missing, {first:yyyy-MM-dd} to {last:yyyy-MM-dd}";
         var place = new SourcePlace(file, after.Line, after.DateColumn);
         if (missing > LongestFilledGap)
         {
@@ -227,11 +279,14 @@ public static class WeatherRecordCheck
         for (var day = 1; day <= missing; day++)
         {
             var share = (double)day / (missing + 1);
-            days.Add(new DailyWeather(
-                before.Date.AddDays(day),
-                before.TminC + (share * (after.TminC - before.TminC)),
-                before.TmaxC + (share * (after.TmaxC - before.TmaxC)),
-                before.RainMm + (share * (after.RainMm - before.RainMm))));
+            days.Add(
+                new DailyWeather(
+                    before.Date.AddDays(day),
+                    before.TminC + (share * (after.TminC - before.TminC)),
+                    before.TmaxC + (share * (after.TmaxC - before.TmaxC)),
+                    before.RainMm + (share * (after.RainMm - before.RainMm))
+                )
+            );
         }
 
         repairs.Add(new Fault(place, which, "filled on a straight line between the days before and after"));
@@ -239,7 +294,8 @@ public static class WeatherRecordCheck
 
     private readonly record struct RecordFile(string Name, UnitSystem Temperature, UnitSystem Rain)
     {
-        public string Degrees(double celsius) => Temperature == UnitSystem.Imperial ? $"{(celsius * 1.8) + 32:0.##} F" : $"{celsius:0.##} C";
+        public string Degrees(double celsius) =>
+            Temperature == UnitSystem.Imperial ? $"{(celsius * 1.8) + 32:0.##} F" : $"{celsius:0.##} C";
 
         public string Depth(double millimetres) => Rain == UnitSystem.Imperial ? $"{millimetres / 25.4:0.##} in" : $"{millimetres:0.##} mm";
     }

@@ -31,7 +31,9 @@ public sealed record WeatherStatistics
     {
         var sums = new Tally[12];
         for (var i = 0; i < days.Length; i++)
+        {
             sums[days[i].Date.Month - 1].Add(days[i], i > 0 && FollowsOn(days[i - 1], days[i]) ? days[i - 1].RainMm > 0 : null);
+        }
 
         var means = Array.ConvertAll(sums, sum => (Min: sum.Tmin / sum.Days, Max: sum.Tmax / sum.Days));
         foreach (ref readonly var day in days)
@@ -59,21 +61,29 @@ public sealed record WeatherStatistics
     public static ImmutableArray<int> LastSpringNight(ReadOnlySpan<DailyWeather> days, double thresholdC)
     {
         var last = ImmutableArray.CreateBuilder<int>();
-        for (var i = 0; i < days.Length;)
+        var i = 0;
+        while (i < days.Length)
         {
             var year = days[i].Date.Year;
             var (count, found) = (0, 0);
             for (; i < days.Length && days[i].Date.Year == year; i++)
             {
                 if (days[i].Date.Month > 6)
+                {
                     continue;
+                }
+
                 count++;
                 if (days[i].TminC <= thresholdC)
+                {
                     found = days[i].Date.DayOfYear;
+                }
             }
 
             if (count == new DateOnly(year, 6, 30).DayOfYear)
+            {
                 last.Add(found);
+            }
         }
 
         return last.ToImmutable();
@@ -88,7 +98,10 @@ public sealed record WeatherStatistics
         for (var i = 1; i < days.Length; i++)
         {
             if (!FollowsOn(days[i - 1], days[i]))
+            {
                 continue;
+            }
+
             var (x, y) = (residual(days[i - 1]), residual(days[i]));
             n++;
             sx += x;
@@ -145,21 +158,22 @@ public sealed record WeatherStatistics
             _tmaxSquares += tmax * tmax;
         }
 
-        public readonly MonthStatistics ToStatistics() => new()
-        {
-            Days = Days,
-            TminMeanC = Tmin / Days,
-            TmaxMeanC = Tmax / Days,
-            TminSdC = Math.Sqrt(_tminSquares / (Days - 1)),
-            TmaxSdC = Math.Sqrt(_tmaxSquares / (Days - 1)),
-            WetDays = _wet,
-            AfterDry = _afterDry,
-            WetAfterDry = _wetAfterDry,
-            AfterWet = _afterWet,
-            WetAfterWet = _wetAfterWet,
-            RainMm = _rain,
-            ColdNights = _cold,
-            FrostNights = _frost,
-        };
+        public readonly MonthStatistics ToStatistics() =>
+            new()
+            {
+                Days = Days,
+                TminMeanC = Tmin / Days,
+                TmaxMeanC = Tmax / Days,
+                TminSdC = Math.Sqrt(_tminSquares / (Days - 1)),
+                TmaxSdC = Math.Sqrt(_tmaxSquares / (Days - 1)),
+                WetDays = _wet,
+                AfterDry = _afterDry,
+                WetAfterDry = _wetAfterDry,
+                AfterWet = _afterWet,
+                WetAfterWet = _wetAfterWet,
+                RainMm = _rain,
+                ColdNights = _cold,
+                FrostNights = _frost,
+            };
     }
 }

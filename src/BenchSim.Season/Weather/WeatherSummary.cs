@@ -39,7 +39,14 @@ public sealed record WeatherSummary
     /// <param name="frostC">A night at or below this is a frost, degrees Celsius.</param>
     /// <param name="thresholdsC">Thresholds of cold nights, degrees Celsius.</param>
     public static WeatherSummary Of(
-        WeatherGenerator generator, ulong seed, int years, DateOnly first, DateOnly last, double frostC, ImmutableArray<double> thresholdsC)
+        WeatherGenerator generator,
+        ulong seed,
+        int years,
+        DateOnly first,
+        DateOnly last,
+        double frostC,
+        ImmutableArray<double> thresholdsC
+    )
     {
         ArgumentNullException.ThrowIfNull(generator);
         ArgumentOutOfRangeException.ThrowIfLessThan(years, 1);
@@ -63,7 +70,13 @@ public sealed record WeatherSummary
     /// <param name="last">Last day, not before the first and less than a year after it.</param>
     /// <param name="frostC">A night at or below this is a frost, degrees Celsius.</param>
     /// <param name="thresholdsC">Thresholds of cold nights, degrees Celsius.</param>
-    public static WeatherSummary? Of(ImmutableArray<DailyWeather> days, DateOnly first, DateOnly last, double frostC, ImmutableArray<double> thresholdsC)
+    public static WeatherSummary? Of(
+        ImmutableArray<DailyWeather> days,
+        DateOnly first,
+        DateOnly last,
+        double frostC,
+        ImmutableArray<double> thresholdsC
+    )
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(last, first);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(last, first.AddDays(365));
@@ -73,7 +86,9 @@ public sealed record WeatherSummary
         for (var year = days.IsEmpty ? int.MaxValue : days[0].Date.Year; !days.IsEmpty && year <= days[^1].Date.Year; year++)
         {
             if (TakeYear(byDate, first, year - first.Year, tmin))
+            {
                 tally.Add(tmin);
+            }
         }
 
         return tally.Years == 0 ? null : tally.ToSummary();
@@ -85,7 +100,9 @@ public sealed record WeatherSummary
         for (var day = 0; day < tmin.Length; day++)
         {
             if (!byDate.TryGetValue(first.AddDays(day).AddYears(shift), out tmin[day]))
+            {
                 return false;
+            }
         }
 
         return true;
@@ -126,22 +143,31 @@ public sealed record WeatherSummary
                 {
                     var cold = 0;
                     foreach (var night in nights)
+                    {
                         cold += night < _thresholds[threshold] ? 1 : 0;
+                    }
+
                     _sums[(threshold * _fortnights) + fortnight] += cold;
                     _squares[(threshold * _fortnights) + fortnight] += cold * cold;
                 }
             }
         }
 
-        public WeatherSummary ToSummary() => new()
-        {
-            First = _first,
-            Last = _last,
-            Years = Years,
-            FrostC = _frostC,
-            FrostAfter = [.. Enumerable.Range(0, _fortnights).Select(fortnight => new FrostChance(StartOf(fortnight), _frostYears[fortnight], Years))],
-            Nights = [.. Enumerable.Range(0, _sums.Length).Select(ToNights)],
-        };
+        public WeatherSummary ToSummary() =>
+            new()
+            {
+                First = _first,
+                Last = _last,
+                Years = Years,
+                FrostC = _frostC,
+                FrostAfter =
+                [
+                    .. Enumerable
+                        .Range(0, _fortnights)
+                        .Select(fortnight => new FrostChance(StartOf(fortnight), _frostYears[fortnight], Years)),
+                ],
+                Nights = [.. Enumerable.Range(0, _sums.Length).Select(ToNights)],
+            };
 
         private DateOnly StartOf(int fortnight) => _first.AddDays(fortnight * FortnightDays);
 

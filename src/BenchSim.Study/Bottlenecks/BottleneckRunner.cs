@@ -36,21 +36,22 @@ public static class BottleneckRunner
         ArgumentOutOfRangeException.ThrowIfLessThan(plan.Days, 1, nameof(plan));
         BottleneckTrials trials = new(plan);
         SeasonPlayer first = new(plan, options.Seed);
-        BottleneckTally tally = new SeasonBlocks<BottleneckTally>(options, progress, cancel).Run(
+        var tally = new SeasonBlocks<BottleneckTally>(options, progress, cancel).Run(
             () => new BottleneckTally(trials),
             () =>
             {
-                (SeasonPlayer player, SeasonResult asGiven, SeasonResult other) = (first.Another(), new SeasonResult(), new SeasonResult());
+                (var player, var asGiven, var other) = (first.Another(), new SeasonResult(), new SeasonResult());
                 return (season, count) => count.Play(player, season, asGiven, other);
             },
-            (sum, other) => sum.Merge(other));
+            (sum, other) => sum.Merge(other)
+        );
         return ToResult(plan, options, trials, tally);
     }
 
     private static BottleneckResult ToResult(SeasonPlan plan, StudyOptions options, BottleneckTrials trials, BottleneckTally tally)
     {
-        int comparisons = (IntervalsATrial * 2 * trials.Spaces.Length) + (IntervalsAPair * trials.Pairs.Length);
-        double each = 1 - ((1 - Confidence) / comparisons);
+        var comparisons = (IntervalsATrial * 2 * trials.Spaces.Length) + (IntervalsAPair * trials.Pairs.Length);
+        var each = 1 - ((1 - Confidence) / comparisons);
         StudentFactors student = new();
         BottleneckTrial[] unlimited = [.. trials.Spaces.Select((space, at) => Trial(space, at, null))];
         return new BottleneckResult
@@ -65,28 +66,33 @@ public static class BottleneckRunner
             LatePlantDays = unlimited[0].LatePlantDays.Base,
             Unlimited = Ranked(unlimited),
             Larger = Ranked(trials.Spaces.Select((space, at) => Trial(space, trials.FirstLarger + at, trials.Units[at]))),
-            Pairs = [.. trials.Pairs.Select(Pair).OrderBy(pair => pair.LatePlantDays.Difference).ThenByDescending(pair => pair.Fits.Difference)],
+            Pairs =
+            [
+                .. trials.Pairs.Select(Pair).OrderBy(pair => pair.LatePlantDays.Difference).ThenByDescending(pair => pair.Fits.Difference),
+            ],
             Waits = [.. tally.Waits.Select(wait => wait.ToResult(plan.Scenario, options.Seasons, student))],
         };
 
-        BottleneckTrial Trial(int space, int at, int? added) => new()
-        {
-            Space = plan.Scenario.Spaces[space],
-            PlacesAdded = added,
-            Fits = tally.Trials[at].Fits(each),
-            LatePlantDays = tally.Trials[at].Changes([s_late], each)[0],
-        };
+        BottleneckTrial Trial(int space, int at, int? added) =>
+            new()
+            {
+                Space = plan.Scenario.Spaces[space],
+                PlacesAdded = added,
+                Fits = tally.Trials[at].Fits(each),
+                LatePlantDays = tally.Trials[at].Changes([s_late], each)[0],
+            };
 
-        BottleneckPair Pair((int First, int Second) pair, int at) => new()
-        {
-            First = plan.Scenario.Spaces[trials.Spaces[pair.First]],
-            Second = plan.Scenario.Spaces[trials.Spaces[pair.Second]],
-            Fits = tally.Trials[trials.FirstPair + at].Fits(each),
-            LatePlantDays = tally.Trials[trials.FirstPair + at].Changes([s_late], each)[0],
-            AgainstFirst = tally.AgainstFirst(at).ToChange(s_late, each),
-            AgainstSecond = tally.AgainstSecond(at).ToChange(s_late, each),
-            BeyondSum = tally.BeyondSum(at).ToChange(s_late, each),
-        };
+        BottleneckPair Pair((int First, int Second) pair, int at) =>
+            new()
+            {
+                First = plan.Scenario.Spaces[trials.Spaces[pair.First]],
+                Second = plan.Scenario.Spaces[trials.Spaces[pair.Second]],
+                Fits = tally.Trials[trials.FirstPair + at].Fits(each),
+                LatePlantDays = tally.Trials[trials.FirstPair + at].Changes([s_late], each)[0],
+                AgainstFirst = tally.AgainstFirst(at).ToChange(s_late, each),
+                AgainstSecond = tally.AgainstSecond(at).ToChange(s_late, each),
+                BeyondSum = tally.BeyondSum(at).ToChange(s_late, each),
+            };
     }
 
     // The most saved first; what saves alike, in the order of the chance of fit and then of the scenario.

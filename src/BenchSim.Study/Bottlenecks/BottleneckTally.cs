@@ -37,20 +37,23 @@ internal sealed class BottleneckTally(BottleneckTrials trials)
     public void Play(SeasonPlayer player, int season, SeasonResult asGiven, SeasonResult other)
     {
         player.Play(season, PlaceLimits.AsGiven, asGiven);
-        long late = _baseLate[0] = SeasonMeasures.LatePlantDays(asGiven.Batches);
-        for (int at = 0; at < _late.Length; at++)
+        var late = _baseLate[0] = SeasonMeasures.LatePlantDays(asGiven.Batches);
+        for (var at = 0; at < _late.Length; at++)
         {
             player.Play(season, trials.Limits[at], other);
             _late[at] = _ofTrial[0] = SeasonMeasures.LatePlantDays(other.Batches);
             Trials[at].Add(asGiven, _baseLate, other, _ofTrial);
         }
 
-        foreach (WaitTally wait in Waits)
-            wait.Add(asGiven.Refused);
-        for (int at = 0; at < trials.Pairs.Length; at++)
+        foreach (var wait in Waits)
         {
-            (int one, int two) = trials.Pairs[at];
-            (long first, long second, long both) = (_late[one], _late[two], _late[trials.FirstPair + at]);
+            wait.Add(asGiven.Refused);
+        }
+
+        for (var at = 0; at < trials.Pairs.Length; at++)
+        {
+            (var one, var two) = trials.Pairs[at];
+            (var first, var second, var both) = (_late[one], _late[two], _late[trials.FirstPair + at]);
             _againstFirst[at].Add(first, both);
             _againstSecond[at].Add(second, both);
 
@@ -62,11 +65,17 @@ internal sealed class BottleneckTally(BottleneckTrials trials)
     /// <summary>Adds another thread's count.</summary>
     public void Merge(BottleneckTally other)
     {
-        for (int at = 0; at < Trials.Length; at++)
+        for (var at = 0; at < Trials.Length; at++)
+        {
             Trials[at].Merge(other.Trials[at]);
-        for (int at = 0; at < Waits.Length; at++)
+        }
+
+        for (var at = 0; at < Waits.Length; at++)
+        {
             Waits[at].Merge(other.Waits[at]);
-        for (int at = 0; at < _beyondSum.Length; at++)
+        }
+
+        for (var at = 0; at < _beyondSum.Length; at++)
         {
             _againstFirst[at].Merge(other._againstFirst[at]);
             _againstSecond[at].Merge(other._againstSecond[at]);

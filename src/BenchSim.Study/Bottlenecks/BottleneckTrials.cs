@@ -12,7 +12,12 @@ internal sealed class BottleneckTrials
         Shape = new PlanShape(plan);
         Spaces = [.. plan.Batches.SelectMany(batch => batch.Mats.Concat(batch.Benches).Concat(batch.Tables)).Distinct().Order()];
         Units = [.. Spaces.Select(space => UnitOf(plan.Scenario.Spaces[space]))];
-        Pairs = [.. Enumerable.Range(0, Spaces.Length).SelectMany(one => Enumerable.Range(one + 1, Spaces.Length - one - 1).Select(two => (one, two)))];
+        Pairs =
+        [
+            .. Enumerable
+                .Range(0, Spaces.Length)
+                .SelectMany(one => Enumerable.Range(one + 1, Spaces.Length - one - 1).Select(two => (one, two))),
+        ];
         Limits =
         [
             .. Spaces.Select(space => PlaceLimits.Without(space)),
@@ -45,7 +50,7 @@ internal sealed class BottleneckTrials
     /// <summary>Places of one unit of a space: as the site says, else a tenth of the most it ever has, rounded up, and 1 at least.</summary>
     internal static int UnitOf(Space space)
     {
-        int most = space.Changes.Select(change => change.Places).Append(space.Places).Max();
+        var most = space.Changes.Select(change => change.Places).Append(space.Places).Max();
         return space.UnitPlaces ?? Math.Max(1, (most + 9) / 10);
     }
 }

@@ -22,7 +22,12 @@ public static class CompareRunner
     /// <exception cref="ArgumentOutOfRangeException">Fewer than 1 season, fewer than 0 threads, or a plan of no days.</exception>
     /// <exception cref="OperationCanceledException">Cancelled before the last season was done.</exception>
     public static CompareResult Play(
-        SeasonPlan basePlan, IReadOnlyList<(string Name, SeasonPlan Plan)> variants, StudyOptions options, IProgress<int>? progress, CancellationToken cancel)
+        SeasonPlan basePlan,
+        IReadOnlyList<(string Name, SeasonPlan Plan)> variants,
+        StudyOptions options,
+        IProgress<int>? progress,
+        CancellationToken cancel
+    )
     {
         ArgumentNullException.ThrowIfNull(basePlan);
         ArgumentNullException.ThrowIfNull(variants);
@@ -31,15 +36,17 @@ public static class CompareRunner
         ArgumentOutOfRangeException.ThrowIfNegative(options.Threads, nameof(options));
         ArgumentOutOfRangeException.ThrowIfLessThan(basePlan.Days, 1, nameof(basePlan));
         if (variants.Count == 0 || variants.Any(variant => variant.Plan.FirstDay != basePlan.FirstDay))
+        {
             throw new ArgumentException("One variant or more, on the first day of the base.", nameof(variants));
+        }
 
-        int days = variants.Select(variant => variant.Plan.Days).Append(basePlan.Days).Max();
+        var days = variants.Select(variant => variant.Plan.Days).Append(basePlan.Days).Max();
         SeasonPlan[] plans = [.. variants.Select(variant => variant.Plan).Prepend(basePlan).Select(plan => plan with { Days = days })];
-        ImmutableArray<Measure> measures = MeasureList.Of(plans, days);
-        PairedTally[] tallies = Count(plans, measures, options, progress, cancel);
+        var measures = MeasureList.Of(plans, days);
+        var tallies = Count(plans, measures, options, progress, cancel);
 
-        int comparisons = variants.Count * (measures.Length + 1);
-        double each = 1 - ((1 - Confidence) / comparisons);
+        var comparisons = variants.Count * (measures.Length + 1);
+        var each = 1 - ((1 - Confidence) / comparisons);
         return new CompareResult
         {
             Base = plans[0],
@@ -49,25 +56,37 @@ public static class CompareRunner
             Comparisons = comparisons,
             EachConfidence = each,
             Measures = measures,
-            Variants = [.. variants.Select((variant, at) => new VariantResult
-            {
-                Name = variant.Name,
-                Plan = plans[at + 1],
-                Fits = tallies[at].Fits(each),
-                Changes = tallies[at].Changes(measures, each),
-            })],
+            Variants =
+            [
+                .. variants.Select(
+                    (variant, at) =>
+                        new VariantResult
+                        {
+                            Name = variant.Name,
+                            Plan = plans[at + 1],
+                            Fits = tallies[at].Fits(each),
+                            Changes = tallies[at].Changes(measures, each),
+                        }
+                ),
+            ],
         };
     }
 
     private static PairedTally[] Count(
-        SeasonPlan[] plans, ImmutableArray<Measure> measures, StudyOptions options, IProgress<int>? progress, CancellationToken cancel)
+        SeasonPlan[] plans,
+        ImmutableArray<Measure> measures,
+        StudyOptions options,
+        IProgress<int>? progress,
+        CancellationToken cancel
+    )
     {
         SeasonPlayer[] first = [.. plans.Select(plan => new SeasonPlayer(plan, options.Seed))];
         SeasonMeasures[] readers = [.. plans.Select(plan => new SeasonMeasures(plan, measures))];
         return new SeasonBlocks<PairedTally[]>(options, progress, cancel).Run(
             () => [.. Enumerable.Range(1, plans.Length - 1).Select(_ => new PairedTally(measures.Length))],
             () => Worker(first, readers, measures.Length),
-            Merge);
+            Merge
+        );
     }
 
     private static Action<int, PairedTally[]> Worker(SeasonPlayer[] first, SeasonMeasures[] readers, int measures)
@@ -77,20 +96,24 @@ public static class CompareRunner
         long[][] values = [.. players.Select(_ => new long[measures])];
         return (season, tallies) =>
         {
-            for (int at = 0; at < players.Length; at++)
+            for (var at = 0; at < players.Length; at++)
             {
                 players[at].Play(season, PlaceLimits.AsGiven, results[at]);
                 readers[at].Read(results[at], values[at]);
             }
 
-            for (int at = 0; at < tallies.Length; at++)
+            for (var at = 0; at < tallies.Length; at++)
+            {
                 tallies[at].Add(results[0], values[0], results[at + 1], values[at + 1]);
+            }
         };
     }
 
     private static void Merge(PairedTally[] sum, PairedTally[] other)
     {
-        for (int at = 0; at < sum.Length; at++)
+        for (var at = 0; at < sum.Length; at++)
+        {
             sum[at].Merge(other[at]);
+        }
     }
 }

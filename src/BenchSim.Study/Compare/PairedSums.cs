@@ -43,7 +43,7 @@ internal sealed class PairedSums
     /// <param name="confidence">Confidence of the interval.</param>
     public MeasureChange ToChange(Measure measure, double confidence)
     {
-        double factor = Pairs < 2 ? double.NaN : StudentT.Quantile((1 + confidence) / 2, Pairs - 1);
+        var factor = Pairs < 2 ? double.NaN : StudentT.Quantile((1 + confidence) / 2, Pairs - 1);
         return new MeasureChange
         {
             Measure = measure,

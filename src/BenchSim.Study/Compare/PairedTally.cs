@@ -17,13 +17,15 @@ internal sealed class PairedTally(int measures)
     /// <summary>Counts one season.</summary>
     public void Add(SeasonResult baseSeason, long[] baseValues, SeasonResult variantSeason, long[] variantValues)
     {
-        (bool inBase, bool inVariant) = (baseSeason.Fits, variantSeason.Fits);
+        (var inBase, var inVariant) = (baseSeason.Fits, variantSeason.Fits);
         _both += inBase && inVariant ? 1 : 0;
         _onlyBase += inBase && !inVariant ? 1 : 0;
         _onlyVariant += !inBase && inVariant ? 1 : 0;
         _fits.Add(inBase ? 1 : 0, inVariant ? 1 : 0);
-        for (int at = 0; at < _sums.Length; at++)
+        for (var at = 0; at < _sums.Length; at++)
+        {
             _sums[at].Add(baseValues[at], variantValues[at]);
+        }
     }
 
     /// <summary>Adds another thread's count.</summary>
@@ -33,16 +35,18 @@ internal sealed class PairedTally(int measures)
         _onlyBase += other._onlyBase;
         _onlyVariant += other._onlyVariant;
         _fits.Merge(other._fits);
-        for (int at = 0; at < _sums.Length; at++)
+        for (var at = 0; at < _sums.Length; at++)
+        {
             _sums[at].Merge(other._sums[at]);
+        }
     }
 
     /// <summary>The change of the chance of fit.</summary>
     /// <param name="confidence">Confidence of the interval.</param>
     public FitChange Fits(double confidence)
     {
-        int seasons = _fits.Pairs;
-        (double low, double high) = PairedShares.Interval(_both, _onlyBase, _onlyVariant, seasons - _both - _onlyBase - _onlyVariant, confidence);
+        var seasons = _fits.Pairs;
+        (var low, var high) = PairedShares.Interval(_both, _onlyBase, _onlyVariant, seasons - _both - _onlyBase - _onlyVariant, confidence);
         return new FitChange
         {
             Base = Chances.Of(_both + _onlyBase, seasons),

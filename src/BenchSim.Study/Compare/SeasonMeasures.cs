@@ -16,51 +16,72 @@ internal sealed class SeasonMeasures
     public SeasonMeasures(SeasonPlan plan, ImmutableArray<Measure> measures)
     {
         (_measures, _scenario, _minutes) = (measures, plan.Scenario, plan.Scenario.Rules.Minutes);
-        _spacesOfKind = [.. Enum.GetValues<SpaceKind>().Select(kind => Enumerable.Range(0, _scenario.Spaces.Length).Where(space => _scenario.Spaces[space].Kind == kind).ToArray())];
+        _spacesOfKind =
+        [
+            .. Enum.GetValues<SpaceKind>()
+                .Select(kind =>
+                    Enumerable.Range(0, _scenario.Spaces.Length).Where(space => _scenario.Spaces[space].Kind == kind).ToArray()
+                ),
+        ];
     }
 
     /// <summary>Fills one number a measure; each is 0 or more.</summary>
     public void Read(SeasonResult season, long[] values)
     {
-        for (int at = 0; at < values.Length; at++)
+        for (var at = 0; at < values.Length; at++)
+        {
             values[at] = Value(_measures[at], season);
+        }
     }
 
     /// <summary>Late plant-days of a season, all batches.</summary>
     public static long LatePlantDays(BatchOutcome[] batches)
     {
         long sum = 0;
-        foreach (BatchOutcome batch in batches)
+        foreach (var batch in batches)
+        {
             sum += batch.LatePlantDays;
+        }
+
         return sum;
     }
 
-    private long Value(Measure measure, SeasonResult season) => measure.Kind switch
-    {
-        MeasureKind.PlantsInTime => season.PlantsInTime,
-        MeasureKind.LatePlantDays => LatePlantDays(season.Batches),
-        MeasureKind.MatPeak => Peak(season, SpaceKind.Mat),
-        MeasureKind.BenchPeak => Peak(season, SpaceKind.Bench),
-        MeasureKind.TablePeak => Peak(season, SpaceKind.Table),
-        MeasureKind.MatTrayDays => TrayDays(season, SpaceKind.Mat),
-        MeasureKind.BenchTrayDays => TrayDays(season, SpaceKind.Bench),
-        MeasureKind.MeanHeld => season.Held.Sum(Sum),
-        MeasureKind.LabourHours => WorkTally.PartsOf(season, _minutes),
-        MeasureKind.Fuel => SeasonEnergy.Fuel(_scenario, season, house => string.Equals(house.Heat!.Fuel.Id, measure.FuelId, StringComparison.Ordinal), _ => 1),
-        MeasureKind.MatPower => SeasonEnergy.MatPower(_scenario, season, _ => 1),
-        MeasureKind.EnergyCost => SeasonEnergy.Fuel(_scenario, season, _ => true, house => house.Heat!.Price ?? 0) + SeasonEnergy.MatPower(_scenario, season, power => power.Price ?? 0),
-        _ => throw new InvalidOperationException("An unknown measure."),
-    };
+    private long Value(Measure measure, SeasonResult season) =>
+        measure.Kind switch
+        {
+            MeasureKind.PlantsInTime => season.PlantsInTime,
+            MeasureKind.LatePlantDays => LatePlantDays(season.Batches),
+            MeasureKind.MatPeak => Peak(season, SpaceKind.Mat),
+            MeasureKind.BenchPeak => Peak(season, SpaceKind.Bench),
+            MeasureKind.TablePeak => Peak(season, SpaceKind.Table),
+            MeasureKind.MatTrayDays => TrayDays(season, SpaceKind.Mat),
+            MeasureKind.BenchTrayDays => TrayDays(season, SpaceKind.Bench),
+            MeasureKind.MeanHeld => season.Held.Sum(Sum),
+            MeasureKind.LabourHours => WorkTally.PartsOf(season, _minutes),
+            MeasureKind.Fuel => SeasonEnergy.Fuel(
+                _scenario,
+                season,
+                house => string.Equals(house.Heat!.Fuel.Id, measure.FuelId, StringComparison.Ordinal),
+                _ => 1
+            ),
+            MeasureKind.MatPower => SeasonEnergy.MatPower(_scenario, season, _ => 1),
+            MeasureKind.EnergyCost => SeasonEnergy.Fuel(_scenario, season, _ => true, house => house.Heat!.Price ?? 0)
+                + SeasonEnergy.MatPower(_scenario, season, power => power.Price ?? 0),
+            _ => throw new InvalidOperationException("An unknown measure."),
+        };
 
     private long Peak(SeasonResult season, SpaceKind kind)
     {
-        int[] spaces = _spacesOfKind[(int)kind];
-        int peak = 0;
-        for (int day = 0; day < season.Sown.Length; day++)
+        var spaces = _spacesOfKind[(int)kind];
+        var peak = 0;
+        for (var day = 0; day < season.Sown.Length; day++)
         {
-            int held = 0;
-            foreach (int space in spaces)
+            var held = 0;
+            foreach (var space in spaces)
+            {
                 held += season.Held[space][day];
+            }
+
             peak = Math.Max(peak, held);
         }
 
@@ -70,16 +91,22 @@ internal sealed class SeasonMeasures
     private long TrayDays(SeasonResult season, SpaceKind kind)
     {
         long sum = 0;
-        foreach (int space in _spacesOfKind[(int)kind])
+        foreach (var space in _spacesOfKind[(int)kind])
+        {
             sum += Sum(season.Held[space]);
+        }
+
         return sum;
     }
 
     private static long Sum(int[] byDay)
     {
         long sum = 0;
-        foreach (int each in byDay)
+        foreach (var each in byDay)
+        {
             sum += each;
+        }
+
         return sum;
     }
 }

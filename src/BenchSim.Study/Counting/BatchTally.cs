@@ -44,7 +44,10 @@ internal sealed class BatchTally(int spaces, int wanted, int setOutDay)
         AddDay(_outMedian, outcome.OutMedian);
         AddDay(_outLast, outcome.OutLast);
         if (outcome.OutLast >= 0)
+        {
             _daysLate.Add(Math.Max(0, outcome.OutLast - setOutDay));
+        }
+
         _plantsOut.Add(outcome.PlantsOut);
         _plantsInTime.Add(outcome.PlantsInTime);
         _plantsShort.Add(outcome.PlantsShort);
@@ -53,10 +56,15 @@ internal sealed class BatchTally(int spaces, int wanted, int setOutDay)
         _discarded.Add(outcome.Discarded);
         _givenUp.Add(outcome.GivenUp);
         _holdTrayDays.Add(outcome.HoldTrayDays);
-        for (int space = 0; space < _blockedTrayDays.Length; space++)
+        for (var space = 0; space < _blockedTrayDays.Length; space++)
+        {
             _blockedTrayDays[space].Add(outcome.BlockedTrayDays[space]);
+        }
+
         if (outcome.PlantsInTime >= wanted)
+        {
             _complete++;
+        }
     }
 
     /// <summary>Adds another thread's count.</summary>
@@ -88,8 +96,11 @@ internal sealed class BatchTally(int spaces, int wanted, int setOutDay)
     /// <param name="days">Days played.</param>
     public void Exchange(ITallyExchange exchange, int days)
     {
-        foreach (ExactTally dates in new[] { _sownFirst, _sownLast, _offMat, _pottedUp, _onTable, _outFirst, _outMedian, _outLast, _daysLate })
+        foreach (var dates in new[] { _sownFirst, _sownLast, _offMat, _pottedUp, _onTable, _outFirst, _outMedian, _outLast, _daysLate })
+        {
             exchange.Some(dates, days);
+        }
+
         exchange.Every(_plantsOut);
         exchange.Every(_plantsInTime);
         exchange.Every(_plantsShort);
@@ -103,35 +114,41 @@ internal sealed class BatchTally(int spaces, int wanted, int setOutDay)
     }
 
     /// <summary>What was counted.</summary>
-    public BatchResult ToResult(BatchPlan plan, DateOnly firstDay, int seasons, StudentFactors student) => new()
-    {
-        Plan = plan,
-        SownFirst = _sownFirst.ToDates(firstDay, seasons),
-        SownLast = _sownLast.ToDates(firstDay, seasons),
-        OffMat = _offMat.ToDates(firstDay, seasons),
-        PottedUp = _pottedUp.ToDates(firstDay, seasons),
-        OnTable = _onTable.ToDates(firstDay, seasons),
-        OutFirst = _outFirst.ToDates(firstDay, seasons),
-        OutMedian = _outMedian.ToDates(firstDay, seasons),
-        OutLast = _outLast.ToDates(firstDay, seasons),
-        PlantsOut = _plantsOut.ToEstimate(student),
-        PlantsInTime = _plantsInTime.ToEstimate(student),
-        PlantsShort = _plantsShort.ToEstimate(student),
-        LatePlantDays = _latePlantDays.ToEstimate(student),
-        DaysLate = _daysLate.ToEstimate(student),
-        OverHeld = _overHeld.ToEstimate(student),
-        Discarded = Reasons.ToImmutableSortedDictionary(
-            reason => reason.ToString(), reason => _discarded[(int)reason].ToEstimate(student), StringComparer.Ordinal),
-        GivenUp = _givenUp.ToEstimate(student),
-        HoldTrayDays = _holdTrayDays.ToEstimate(student),
-        BlockedTrayDays = _blockedTrayDays.ToEstimates(student),
-        Complete = Chances.Of(_complete, seasons),
-    };
+    public BatchResult ToResult(BatchPlan plan, DateOnly firstDay, int seasons, StudentFactors student) =>
+        new()
+        {
+            Plan = plan,
+            SownFirst = _sownFirst.ToDates(firstDay, seasons),
+            SownLast = _sownLast.ToDates(firstDay, seasons),
+            OffMat = _offMat.ToDates(firstDay, seasons),
+            PottedUp = _pottedUp.ToDates(firstDay, seasons),
+            OnTable = _onTable.ToDates(firstDay, seasons),
+            OutFirst = _outFirst.ToDates(firstDay, seasons),
+            OutMedian = _outMedian.ToDates(firstDay, seasons),
+            OutLast = _outLast.ToDates(firstDay, seasons),
+            PlantsOut = _plantsOut.ToEstimate(student),
+            PlantsInTime = _plantsInTime.ToEstimate(student),
+            PlantsShort = _plantsShort.ToEstimate(student),
+            LatePlantDays = _latePlantDays.ToEstimate(student),
+            DaysLate = _daysLate.ToEstimate(student),
+            OverHeld = _overHeld.ToEstimate(student),
+            Discarded = Reasons.ToImmutableSortedDictionary(
+                reason => reason.ToString(),
+                reason => _discarded[(int)reason].ToEstimate(student),
+                StringComparer.Ordinal
+            ),
+            GivenUp = _givenUp.ToEstimate(student),
+            HoldTrayDays = _holdTrayDays.ToEstimate(student),
+            BlockedTrayDays = _blockedTrayDays.ToEstimates(student),
+            Complete = Chances.Of(_complete, seasons),
+        };
 
     // A day of -1 means that it never happened.
     private static void AddDay(ExactTally tally, int day)
     {
         if (day >= 0)
+        {
             tally.Add(day);
+        }
     }
 }

@@ -9,7 +9,7 @@ internal static class Chances
     /// <summary>A chance with its 95 % Wilson interval.</summary>
     public static Chance Of(int hits, int seasons)
     {
-        (double low, double high) = Wilson.Interval(hits, seasons);
+        (var low, var high) = Wilson.Interval(hits, seasons);
         return new Chance(hits, seasons, low, high);
     }
 }

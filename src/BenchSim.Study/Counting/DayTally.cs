@@ -23,15 +23,18 @@ internal sealed class DayTally(int days)
     public void Add(int[] values)
     {
         _seasons++;
-        Window[] windows = _windows;
-        int[] counts = _counts;
-        for (int day = 0; day < windows.Length; day++)
+        var windows = _windows;
+        var counts = _counts;
+        for (var day = 0; day < windows.Length; day++)
         {
-            int value = values[day];
+            var value = values[day];
             if (value == 0)
+            {
                 continue;
-            Window window = windows[day];
-            int at = value - window.Low;
+            }
+
+            var window = windows[day];
+            var at = value - window.Low;
             if ((uint)at < (uint)window.Length)
             {
                 counts[window.Start + at]++;
@@ -48,14 +51,16 @@ internal sealed class DayTally(int days)
     public void Merge(DayTally other)
     {
         _seasons += other._seasons;
-        for (int day = 0; day < _windows.Length; day++)
+        for (var day = 0; day < _windows.Length; day++)
         {
-            Window window = other._windows[day];
-            for (int at = 0; at < window.Length; at++)
+            var window = other._windows[day];
+            for (var at = 0; at < window.Length; at++)
             {
-                int count = other._counts[window.Start + at];
+                var count = other._counts[window.Start + at];
                 if (count > 0)
+                {
                     Add(day, window.Low + at, count);
+                }
             }
         }
     }
@@ -66,14 +71,16 @@ internal sealed class DayTally(int days)
     /// <summary>The values seen on a day, in rising order, with the seasons of each.</summary>
     public (long Value, int Seasons)[] Counted(int day)
     {
-        Window window = _windows[day];
+        var window = _windows[day];
         (long Value, int Seasons)[] seen =
         [
-            .. _counts.AsSpan(window.Start, window.Length).ToArray()
+            .. _counts
+                .AsSpan(window.Start, window.Length)
+                .ToArray()
                 .Select((seasons, at) => ((long)window.Low + at, seasons))
                 .Where(each => each.seasons > 0),
         ];
-        int zeros = _seasons - seen.Sum(each => each.Seasons);
+        var zeros = _seasons - seen.Sum(each => each.Seasons);
         return zeros > 0 ? [(0, zeros), .. seen] : seen;
     }
 
@@ -84,10 +91,12 @@ internal sealed class DayTally(int days)
     public void Fill(int day, (long Value, int Seasons)[] counted, int seasons)
     {
         _seasons = seasons;
-        foreach ((long value, int count) in counted)
+        foreach ((var value, var count) in counted)
         {
             if (value > 0)
+            {
                 Add(day, (int)value, count);
+            }
         }
     }
 
@@ -98,61 +107,84 @@ internal sealed class DayTally(int days)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(value);
         if ((uint)(value - _windows[day].Low) >= (uint)_windows[day].Length)
+        {
             Widen(day, value);
+        }
+
         _counts[_windows[day].Start + value - _windows[day].Low] += seasons;
     }
 
     // A window that grows moves to the end of the array. As it at least doubles each time, what it leaves behind is never more than what is in use.
     private void Widen(int day, int value)
     {
-        Window old = _windows[day];
-        bool first = old.Length == 0;
+        var old = _windows[day];
+        var first = old.Length == 0;
         long low = first ? value : Math.Min(value, old.Low);
-        long end = first ? value + 1L : Math.Max(value + 1L, (long)old.Low + old.Length);
-        long length = Math.Max(Math.Max(FirstWindow, end - low), 2L * old.Length);
+        var end = first ? value + 1L : Math.Max(value + 1L, (long)old.Low + old.Length);
+        var length = Math.Max(Math.Max(FirstWindow, end - low), 2L * old.Length);
 
         // The room gained lies on the side the values came from; for the first, on both.
-        long spare = length - (end - low);
+        var spare = length - (end - low);
         if (first)
+        {
             low -= spare / 2;
+        }
         else if (value < old.Low)
+        {
             low -= spare;
+        }
+
         Window next = new(_used, (int)Math.Max(1, low), checked((int)length));
         _used = checked(_used + next.Length);
         if (_used > _counts.Length)
+        {
             Array.Resize(ref _counts, (int)Math.Max(_used, Math.Min(2L * _counts.Length, Array.MaxLength)));
+        }
+
         if (!first)
+        {
             Array.Copy(_counts, old.Start, _counts, next.Start + old.Low - next.Low, old.Length);
+        }
+
         _windows[day] = next;
     }
 
     private DaySpread ToSpread(int day)
     {
-        Window window = _windows[day];
+        var window = _windows[day];
         ReadOnlySpan<int> counts = _counts.AsSpan(window.Start, window.Length);
-        int seen = 0;
+        var seen = 0;
         Int128 sum = 0;
-        int most = 0;
-        for (int at = 0; at < counts.Length; at++)
+        var most = 0;
+        for (var at = 0; at < counts.Length; at++)
         {
             if (counts[at] == 0)
+            {
                 continue;
+            }
+
             most = window.Low + at;
             seen += counts[at];
             sum += (long)most * counts[at];
         }
 
-        int zeros = _seasons - seen;
+        var zeros = _seasons - seen;
         return new DaySpread((double)sum / _seasons, Quantile(10), Quantile(50), Quantile(90), Quantile(95), most);
 
         int Quantile(int percent)
         {
-            long needed = Tally.SeasonsNeeded(percent, _seasons) - zeros;
+            var needed = Tally.SeasonsNeeded(percent, _seasons) - zeros;
             if (needed <= 0)
+            {
                 return 0;
-            int at = 0;
+            }
+
+            var at = 0;
             for (long reached = _counts[window.Start]; reached < needed; reached += _counts[window.Start + at])
+            {
                 at++;
+            }
+
             return window.Low + at;
         }
     }

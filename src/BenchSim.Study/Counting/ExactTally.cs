@@ -23,12 +23,16 @@ internal sealed class ExactTally : Tally
             return;
         }
 
-        int[] counts = _counts;
-        int at = value - _low;
+        var counts = _counts;
+        var at = value - _low;
         if ((uint)at < (uint)counts.Length)
+        {
             counts[at]++;
+        }
         else
+        {
             Add(value, 1);
+        }
     }
 
     /// <summary>Counts several seasons of one value.</summary>
@@ -42,7 +46,10 @@ internal sealed class ExactTally : Tally
         }
 
         if ((uint)(value - _low) >= (uint)_counts.Length)
+        {
             Widen(value, value);
+        }
+
         _counts[value - _low] += seasons;
     }
 
@@ -51,33 +58,41 @@ internal sealed class ExactTally : Tally
     {
         _zeros += other._zeros;
         if (other._counts.Length == 0)
+        {
             return;
+        }
+
         Widen(other._low, other._low + other._counts.Length - 1);
-        for (int i = 0; i < other._counts.Length; i++)
+        for (var i = 0; i < other._counts.Length; i++)
+        {
             _counts[other._low + i - _low] += other._counts[i];
+        }
     }
 
     /// <summary>The values seen, in rising order, with the seasons of each.</summary>
     public (long Value, int Seasons)[] Counted() =>
-    [
-        .. new (long Value, int Seasons)[] { (0, _zeros) }
-            .Concat(_counts.Select((seasons, at) => ((long)_low + at, seasons)))
-            .Where(each => each.Item2 > 0),
-    ];
+        [
+            .. new (long Value, int Seasons)[] { (0, _zeros) }
+                .Concat(_counts.Select((seasons, at) => ((long)_low + at, seasons)))
+                .Where(each => each.Item2 > 0),
+        ];
 
     /// <inheritdoc/>
     public override Moments Moments()
     {
-        int seasons = _zeros;
+        var seasons = _zeros;
         UInt128 sum = 0;
         UInt128 squares = 0;
         long least = 0;
         long most = 0;
-        for (int i = 0; i < _counts.Length; i++)
+        for (var i = 0; i < _counts.Length; i++)
         {
-            int count = _counts[i];
+            var count = _counts[i];
             if (count == 0)
+            {
                 continue;
+            }
+
             long value = _low + i;
             least = seasons == 0 ? value : least;
             most = value;
@@ -94,7 +109,7 @@ internal sealed class ExactTally : Tally
     /// <param name="seasons">Seasons played.</param>
     public DateSpread ToDates(DateOnly firstDay, int seasons)
     {
-        int n = Moments().Seasons;
+        var n = Moments().Seasons;
         return n == 0 ? new DateSpread(null, null, null, 0, seasons) : new DateSpread(At(10), At(50), At(90), n, seasons);
 
         DateOnly At(int percent) => firstDay.AddDays((int)Quantile(percent, n));
@@ -108,12 +123,17 @@ internal sealed class ExactTally : Tally
     {
         long sum = _zeros;
         if (sum >= seasons)
+        {
             return 0;
-        for (int i = 0; i < _counts.Length; i++)
+        }
+
+        for (var i = 0; i < _counts.Length; i++)
         {
             sum += _counts[i];
             if (sum >= seasons)
+            {
                 return _low + i;
+            }
         }
 
         throw new InvalidOperationException("Fewer seasons were counted than are asked for.");
@@ -131,15 +151,24 @@ internal sealed class ExactTally : Tally
 
         // Half as much again on the side that grows, so that growing stays rare.
         long low = _low;
-        long end = low + _counts.Length;
+        var end = low + _counts.Length;
         long slack = _counts.Length / 2;
         if (least < low)
+        {
             low = Math.Max(1, Math.Min(least, low - slack));
+        }
+
         if (most >= end)
+        {
             end = Math.Max(most + 1L, end + slack);
+        }
+
         if (low == _low && end == low + _counts.Length)
+        {
             return;
-        int[] wider = new int[end - low];
+        }
+
+        var wider = new int[end - low];
         _counts.CopyTo(wider, _low - low);
         _counts = wider;
         _low = (int)low;

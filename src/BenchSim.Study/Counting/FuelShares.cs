@@ -14,23 +14,35 @@ internal static class FuelShares
     public static double[] Of(Scenario scenario, double[] wattHours, long[][] trayDays)
     {
         // By money where every heated house has a price, else by heat.
-        bool priced = scenario.Houses.All(house => house.Heat is null || house.Heat.Price.HasValue);
-        double[] shares = new double[trayDays.Length];
+        var priced = scenario.Houses.All(house => house.Heat is null || house.Heat.Price.HasValue);
+        var shares = new double[trayDays.Length];
         double all = 0;
-        for (int house = 0; house < wattHours.Length; house++)
+        for (var house = 0; house < wattHours.Length; house++)
         {
             if (scenario.Houses[house].Heat is not { } heat || wattHours[house] <= 0)
+            {
                 continue;
-            double weight = priced ? heat.Fuel.Units(wattHours[house], heat.Efficiency) * heat.Price!.Value : wattHours[house];
-            ImmutableArray<int> spaces = [.. Enumerable.Range(0, scenario.Spaces.Length)
-                .Where(space => string.Equals(scenario.Spaces[space].HouseId, scenario.Houses[house].Id, StringComparison.Ordinal))];
+            }
+
+            var weight = priced ? heat.Fuel.Units(wattHours[house], heat.Efficiency) * heat.Price!.Value : wattHours[house];
+            ImmutableArray<int> spaces =
+            [
+                .. Enumerable
+                    .Range(0, scenario.Spaces.Length)
+                    .Where(space => string.Equals(scenario.Spaces[space].HouseId, scenario.Houses[house].Id, StringComparison.Ordinal)),
+            ];
             double[] held = [.. trayDays.Select(grower => spaces.Sum(space => (double)grower[space]))];
-            double everyones = held.Sum();
+            var everyones = held.Sum();
             if (everyones <= 0)
+            {
                 continue;
+            }
+
             all += weight;
-            for (int grower = 0; grower < shares.Length; grower++)
+            for (var grower = 0; grower < shares.Length; grower++)
+            {
                 shares[grower] += weight * held[grower] / everyones;
+            }
         }
 
         return [.. shares.Select(share => all > 0 ? share / all : double.NaN)];

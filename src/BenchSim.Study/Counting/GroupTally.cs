@@ -23,15 +23,15 @@ internal sealed class GroupTally(SpaceGroup group)
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Add(int[][] waiting, int[][] wanted)
     {
-        int runsOutOn = -1;
-        int worstWaiting = 0;
-        int shortage = 0;
-        int shortageOn = -1;
-        for (int day = 0; day < group.Places.Length; day++)
+        var runsOutOn = -1;
+        var worstWaiting = 0;
+        var shortage = 0;
+        var shortageOn = -1;
+        for (var day = 0; day < group.Places.Length; day++)
         {
-            int waits = 0;
-            int wants = 0;
-            foreach (int space in group.Spaces)
+            var waits = 0;
+            var wants = 0;
+            foreach (var space in group.Spaces)
             {
                 waits += waiting[space][day];
                 wants += wanted[space][day];
@@ -40,7 +40,10 @@ internal sealed class GroupTally(SpaceGroup group)
             _waits[day] = waits;
             _wants[day] = wants;
             if (waits > 0 && runsOutOn < 0)
+            {
                 runsOutOn = day;
+            }
+
             worstWaiting = Math.Max(worstWaiting, waits);
             if (wants - group.Places[day] > shortage)
             {
@@ -52,11 +55,16 @@ internal sealed class GroupTally(SpaceGroup group)
         _waiting.Add(_waits);
         _wanted.Add(_wants);
         if (runsOutOn >= 0)
+        {
             _runsOutOn.Add(runsOutOn);
+        }
+
         _worstWaiting.Add(worstWaiting);
         _shortage.Add(shortage);
         if (shortageOn >= 0)
+        {
             _shortageOn.Add(shortageOn);
+        }
     }
 
     /// <summary>Adds another thread's count.</summary>
@@ -82,16 +90,17 @@ internal sealed class GroupTally(SpaceGroup group)
     }
 
     /// <summary>What was counted.</summary>
-    public GroupResult ToResult(DateOnly firstDay, int seasons, StudentFactors student) => new()
-    {
-        Kind = group.Kind,
-        Places = [.. group.Places],
-        Wanted = _wanted.ToSpreads(),
-        Waiting = _waiting.ToSpreads(),
-        RunsOut = Chances.Of(_runsOutOn.Moments().Seasons, seasons),
-        RunsOutOn = _runsOutOn.ToDates(firstDay, seasons),
-        Shortage = _shortage.ToEstimate(student),
-        ShortageOn = _shortageOn.ToDates(firstDay, seasons),
-        WorstWaiting = _worstWaiting.ToEstimate(student),
-    };
+    public GroupResult ToResult(DateOnly firstDay, int seasons, StudentFactors student) =>
+        new()
+        {
+            Kind = group.Kind,
+            Places = [.. group.Places],
+            Wanted = _wanted.ToSpreads(),
+            Waiting = _waiting.ToSpreads(),
+            RunsOut = Chances.Of(_runsOutOn.Moments().Seasons, seasons),
+            RunsOutOn = _runsOutOn.ToDates(firstDay, seasons),
+            Shortage = _shortage.ToEstimate(student),
+            ShortageOn = _shortageOn.ToDates(firstDay, seasons),
+            WorstWaiting = _worstWaiting.ToEstimate(student),
+        };
 }

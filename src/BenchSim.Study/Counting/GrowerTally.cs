@@ -18,16 +18,19 @@ internal sealed class GrowerTally(int spaces)
     public void Add(int[] held, long[] trayDays)
     {
         long total = 0;
-        for (int space = 0; space < _trayDaysBySpace.Length; space++)
+        for (var space = 0; space < _trayDaysBySpace.Length; space++)
         {
             _trayDaysBySpace[space] += trayDays[space];
             total += trayDays[space];
         }
 
         _trayDays.Add(total);
-        int peak = 0;
-        foreach (int places in held)
+        var peak = 0;
+        foreach (var places in held)
+        {
             peak = Math.Max(peak, places);
+        }
+
         _peak.Add(peak);
     }
 
@@ -35,8 +38,11 @@ internal sealed class GrowerTally(int spaces)
     public void Merge(GrowerTally other)
     {
         _trayDays.Merge(other._trayDays);
-        for (int space = 0; space < _trayDaysBySpace.Length; space++)
+        for (var space = 0; space < _trayDaysBySpace.Length; space++)
+        {
             _trayDaysBySpace[space] += other._trayDaysBySpace[space];
+        }
+
         _peak.Merge(other._peak);
     }
 
@@ -60,13 +66,14 @@ internal sealed class GrowerTally(int spaces)
     /// <param name="everyones">Tray-days of all growers over all seasons.</param>
     /// <param name="seasons">Seasons counted.</param>
     /// <param name="student">Student factors.</param>
-    public GrowerResult ToResult(string grower, int batches, long everyones, int seasons, StudentFactors student) => new()
-    {
-        Grower = grower,
-        Batches = batches,
-        TrayDays = _trayDays.ToEstimate(student),
-        TrayDaysBySpace = [.. _trayDaysBySpace.Select(trayDays => (double)trayDays / seasons)],
-        Share = everyones == 0 ? 0 : (double)AllTrayDays() / everyones,
-        Peak = _peak.ToEstimate(student),
-    };
+    public GrowerResult ToResult(string grower, int batches, long everyones, int seasons, StudentFactors student) =>
+        new()
+        {
+            Grower = grower,
+            Batches = batches,
+            TrayDays = _trayDays.ToEstimate(student),
+            TrayDaysBySpace = [.. _trayDaysBySpace.Select(trayDays => (double)trayDays / seasons)],
+            Share = everyones == 0 ? 0 : (double)AllTrayDays() / everyones,
+            Peak = _peak.ToEstimate(student),
+        };
 }

@@ -40,17 +40,20 @@ internal sealed class HouseTally
     public void Add(SeasonResult season)
     {
         Array.Clear(_heatByMonth);
-        long[] heat = season.HeatWattHours[_index];
+        var heat = season.HeatWattHours[_index];
         long all = 0;
-        for (int day = 0; day < heat.Length; day++)
+        for (var day = 0; day < heat.Length; day++)
         {
             _heatByMonth[_monthOfDay[day]] += heat[day];
             all += heat[day];
         }
 
         _heat.Add(all);
-        for (int month = 0; month < _heatByMonth.Length; month++)
+        for (var month = 0; month < _heatByMonth.Length; month++)
+        {
             _heatOfMonths[month].Add(_heatByMonth[month]);
+        }
+
         _daysOpen.Add(season.DaysOpen[_index]);
     }
 
@@ -73,14 +76,16 @@ internal sealed class HouseTally
     /// <summary>What was counted.</summary>
     public HouseResult ToResult(StudentFactors student)
     {
-        bool heated = _house.Heat is not null && _house.IsHeated;
-        double wattHoursAUnit = heated ? 1 / _house.Heat!.Fuel.Units(1, _house.Heat.Efficiency) : 1;
+        var heated = _house.Heat is not null && _house.IsHeated;
+        var wattHoursAUnit = heated ? 1 / _house.Heat!.Fuel.Units(1, _house.Heat.Efficiency) : 1;
         return new HouseResult
         {
             House = _house,
             DaysOpen = _daysOpen.ToEstimate(student),
             Fuel = heated ? _heat.ToEstimate(student, wattHoursAUnit) : null,
-            Months = heated ? [.. _months.Select((month, at) => new MonthFuel(month, _heatOfMonths[at].ToEstimate(student, wattHoursAUnit)))] : [],
+            Months = heated
+                ? [.. _months.Select((month, at) => new MonthFuel(month, _heatOfMonths[at].ToEstimate(student, wattHoursAUnit)))]
+                : [],
         };
     }
 }

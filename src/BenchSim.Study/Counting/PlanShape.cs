@@ -13,9 +13,14 @@ internal sealed class PlanShape
     public PlanShape(SeasonPlan plan)
     {
         Plan = plan;
-        Scenario scenario = plan.Scenario;
+        var scenario = plan.Scenario;
         Places = [.. scenario.Spaces.Select(space => PlacesByDay(plan, space))];
-        Groups = [.. Enum.GetValues<SpaceKind>().Select(kind => new SpaceGroup(kind, Of(kind), Sum(Of(kind)))).Where(group => group.Spaces.Length > 0)];
+        Groups =
+        [
+            .. Enum.GetValues<SpaceKind>()
+                .Select(kind => new SpaceGroup(kind, Of(kind), Sum(Of(kind))))
+                .Where(group => group.Spaces.Length > 0),
+        ];
         Wanted = [.. plan.Batches.Select(batch => batch.Order.Plants)];
         PlantsWanted = Wanted.Sum();
         Waits = WaitPair.Of(plan);
@@ -59,19 +64,24 @@ internal sealed class PlanShape
     // A house that opens on a date has no places before it. One opened "when needed" can be used on any day.
     private static int[] PlacesByDay(SeasonPlan plan, Space space)
     {
-        House? house = plan.Scenario.Houses.FirstOrDefault(each => string.Equals(each.Id, space.HouseId, StringComparison.Ordinal));
-        DateOnly? opens = house?.Opening == HouseOpening.FromDate ? house.OpensOn : null;
-        int[] places = new int[plan.Days];
-        for (int day = 0; day < places.Length; day++)
+        var house = plan.Scenario.Houses.FirstOrDefault(each => string.Equals(each.Id, space.HouseId, StringComparison.Ordinal));
+        var opens = house?.Opening == HouseOpening.FromDate ? house.OpensOn : null;
+        var places = new int[plan.Days];
+        for (var day = 0; day < places.Length; day++)
         {
-            DateOnly date = plan.FirstDay.AddDays(day);
+            var date = plan.FirstDay.AddDays(day);
             if (date < opens)
+            {
                 continue;
+            }
+
             places[day] = space.Places;
-            foreach (PlacesFrom change in space.Changes)
+            foreach (var change in space.Changes)
             {
                 if (change.From <= date)
+                {
                     places[day] = change.Places;
+                }
             }
         }
 

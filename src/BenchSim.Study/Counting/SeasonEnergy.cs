@@ -23,11 +23,13 @@ internal static class SeasonEnergy
     public static long Fuel(Scenario scenario, SeasonResult season, Func<House, bool> counts, Func<House, double> weight)
     {
         long sum = 0;
-        for (int at = 0; at < scenario.Houses.Length; at++)
+        for (var at = 0; at < scenario.Houses.Length; at++)
         {
-            House house = scenario.Houses[at];
+            var house = scenario.Houses[at];
             if (Burns(house) && counts(house))
+            {
                 sum += Rounded(house.Heat!.Fuel.Units(season.HeatWattHours[at].Sum(), house.Heat.Efficiency) * weight(house));
+            }
         }
 
         return sum;
@@ -40,10 +42,14 @@ internal static class SeasonEnergy
     public static long MatPower(Scenario scenario, SeasonResult season, Func<MatPower, double> weight)
     {
         long sum = 0;
-        for (int at = 0; at < scenario.Spaces.Length; at++)
+        for (var at = 0; at < scenario.Spaces.Length; at++)
         {
             if (scenario.Spaces[at].Power is { } power)
-                sum += Rounded(MatElectricity.KilowattHours(power.Watts, HoursADay * (double)season.MatDays[at], power.Duty) * weight(power));
+            {
+                sum += Rounded(
+                    MatElectricity.KilowattHours(power.Watts, HoursADay * (double)season.MatDays[at], power.Duty) * weight(power)
+                );
+            }
         }
 
         return sum;

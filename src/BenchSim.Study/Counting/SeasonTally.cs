@@ -28,16 +28,22 @@ internal sealed class SeasonTally
     public SeasonTally(PlanShape shape)
     {
         _shape = shape;
-        int spaces = shape.Places.Length;
+        var spaces = shape.Places.Length;
         _verdict = new VerdictTally(shape);
         _spaces = [.. shape.Places.Select(places => new SpaceTally(places))];
         _groups = [.. shape.Groups.Select(group => new GroupTally(group))];
         _waits = [.. shape.Waits.Select(wait => new WaitTally(wait, shape.Weeks))];
         _batches = [.. shape.Wanted.Select((wanted, batch) => new BatchTally(spaces, wanted, shape.SetOutDay[batch]))];
         _growers = [.. shape.Growers.Select(_ => new GrowerTally(spaces))];
-        Scenario scenario = shape.Plan.Scenario;
+        var scenario = shape.Plan.Scenario;
         _houses = [.. Enumerable.Range(0, scenario.Houses.Length).Select(house => new HouseTally(shape.Plan, house))];
-        _mats = [.. Enumerable.Range(0, spaces).Where(space => scenario.Spaces[space].Power is not null).Select(space => new MatTally(scenario.Spaces[space], space))];
+        _mats =
+        [
+            .. Enumerable
+                .Range(0, spaces)
+                .Where(space => scenario.Spaces[space].Power is not null)
+                .Select(space => new MatTally(scenario.Spaces[space], space)),
+        ];
         _work = new WorkTally(shape.Plan.Scenario.Rules.Minutes, shape.Days);
     }
 
@@ -47,20 +53,41 @@ internal sealed class SeasonTally
     public void Add(SeasonResult asGiven, SeasonResult unlimited)
     {
         _verdict.Add(asGiven, unlimited);
-        for (int space = 0; space < _spaces.Length; space++)
+        for (var space = 0; space < _spaces.Length; space++)
+        {
             _spaces[space].Add(asGiven.Held[space], asGiven.Waiting[space], unlimited.Held[space]);
-        foreach (GroupTally group in _groups)
+        }
+
+        foreach (var group in _groups)
+        {
             group.Add(asGiven.Waiting, unlimited.Held);
-        foreach (WaitTally wait in _waits)
+        }
+
+        foreach (var wait in _waits)
+        {
             wait.Add(asGiven.Refused);
-        for (int batch = 0; batch < _batches.Length; batch++)
+        }
+
+        for (var batch = 0; batch < _batches.Length; batch++)
+        {
             _batches[batch].Add(asGiven.Batches[batch]);
-        for (int grower = 0; grower < _growers.Length; grower++)
+        }
+
+        for (var grower = 0; grower < _growers.Length; grower++)
+        {
             _growers[grower].Add(asGiven.HeldByGrower[grower], asGiven.TrayDays[grower]);
-        foreach (HouseTally house in _houses)
+        }
+
+        foreach (var house in _houses)
+        {
             house.Add(asGiven);
-        foreach (MatTally mats in _mats)
+        }
+
+        foreach (var mats in _mats)
+        {
             mats.Add(asGiven);
+        }
+
         _work.Add(asGiven);
     }
 
@@ -68,20 +95,41 @@ internal sealed class SeasonTally
     public void Merge(SeasonTally other)
     {
         _verdict.Merge(other._verdict);
-        for (int space = 0; space < _spaces.Length; space++)
+        for (var space = 0; space < _spaces.Length; space++)
+        {
             _spaces[space].Merge(other._spaces[space]);
-        for (int group = 0; group < _groups.Length; group++)
+        }
+
+        for (var group = 0; group < _groups.Length; group++)
+        {
             _groups[group].Merge(other._groups[group]);
-        for (int wait = 0; wait < _waits.Length; wait++)
+        }
+
+        for (var wait = 0; wait < _waits.Length; wait++)
+        {
             _waits[wait].Merge(other._waits[wait]);
-        for (int batch = 0; batch < _batches.Length; batch++)
+        }
+
+        for (var batch = 0; batch < _batches.Length; batch++)
+        {
             _batches[batch].Merge(other._batches[batch]);
-        for (int grower = 0; grower < _growers.Length; grower++)
+        }
+
+        for (var grower = 0; grower < _growers.Length; grower++)
+        {
             _growers[grower].Merge(other._growers[grower]);
-        for (int house = 0; house < _houses.Length; house++)
+        }
+
+        for (var house = 0; house < _houses.Length; house++)
+        {
             _houses[house].Merge(other._houses[house]);
-        for (int mats = 0; mats < _mats.Length; mats++)
+        }
+
+        for (var mats = 0; mats < _mats.Length; mats++)
+        {
             _mats[mats].Merge(other._mats[mats]);
+        }
+
         _work.Merge(other._work);
     }
 
@@ -98,20 +146,41 @@ internal sealed class SeasonTally
     public void Exchange(ITallyExchange exchange)
     {
         _verdict.Exchange(exchange);
-        foreach (SpaceTally space in _spaces)
+        foreach (var space in _spaces)
+        {
             space.Exchange(exchange);
-        foreach (GroupTally group in _groups)
+        }
+
+        foreach (var group in _groups)
+        {
             group.Exchange(exchange);
-        foreach (BatchTally batch in _batches)
+        }
+
+        foreach (var batch in _batches)
+        {
             batch.Exchange(exchange, _shape.Days);
-        foreach (GrowerTally grower in _growers)
+        }
+
+        foreach (var grower in _growers)
+        {
             grower.Exchange(exchange);
-        foreach (HouseTally house in _houses)
+        }
+
+        foreach (var house in _houses)
+        {
             house.Exchange(exchange);
-        foreach (MatTally mats in _mats)
+        }
+
+        foreach (var mats in _mats)
+        {
             mats.Exchange(exchange);
-        foreach (WaitTally wait in _waits)
+        }
+
+        foreach (var wait in _waits)
+        {
             wait.Exchange(exchange);
+        }
+
         _work.Exchange(exchange);
     }
 
@@ -120,8 +189,8 @@ internal sealed class SeasonTally
     public StudyResult ToResult(ulong seed)
     {
         StudentFactors student = new();
-        SeasonPlan plan = _shape.Plan;
-        int seasons = _verdict.Seasons;
+        var plan = _shape.Plan;
+        var seasons = _verdict.Seasons;
         return new StudyResult
         {
             Plan = plan,
@@ -155,11 +224,24 @@ internal sealed class SeasonTally
 
     private ImmutableArray<GrowerResult> Growers(int seasons, StudentFactors student)
     {
-        long everyones = _growers.Sum(grower => grower.AllTrayDays());
-        double[] fuel = FuelShares.Of(_shape.Plan.Scenario, [.. _houses.Select(house => house.AllWattHours)], [.. _growers.Select(grower => grower.TrayDaysBySpace)]);
-        return [.. _growers
-            .Select((tally, grower) => tally.ToResult(_shape.Growers[grower], Batches(_shape.Growers[grower]), everyones, seasons, student) with { FuelShare = fuel[grower] })
-            .OrderBy(grower => grower.Grower, StringComparer.Ordinal)];
+        var everyones = _growers.Sum(grower => grower.AllTrayDays());
+        var fuel = FuelShares.Of(
+            _shape.Plan.Scenario,
+            [.. _houses.Select(house => house.AllWattHours)],
+            [.. _growers.Select(grower => grower.TrayDaysBySpace)]
+        );
+        return
+        [
+            .. _growers
+                .Select(
+                    (tally, grower) =>
+                        tally.ToResult(_shape.Growers[grower], Batches(_shape.Growers[grower]), everyones, seasons, student) with
+                        {
+                            FuelShare = fuel[grower],
+                        }
+                )
+                .OrderBy(grower => grower.Grower, StringComparer.Ordinal),
+        ];
 
         int Batches(string name) => _shape.Plan.Batches.Count(batch => string.Equals(batch.Order.Grower, name, StringComparison.Ordinal));
     }

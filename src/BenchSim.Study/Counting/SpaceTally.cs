@@ -28,12 +28,12 @@ internal sealed class SpaceTally(int[] places)
         _held.Add(held);
         _wanted.Add(wanted);
         _waiting.Add(waiting);
-        int peak = 0;
-        int peakOn = -1;
-        int full = 0;
+        var peak = 0;
+        var peakOn = -1;
+        var full = 0;
         long trayDays = 0;
         long waitedDays = 0;
-        for (int day = 0; day < places.Length; day++)
+        for (var day = 0; day < places.Length; day++)
         {
             if (held[day] > peak)
             {
@@ -43,14 +43,20 @@ internal sealed class SpaceTally(int[] places)
 
             // Trays in the aisle, or places given up under standing trays, put held above places: that is full too.
             if (places[day] > 0 && held[day] >= places[day])
+            {
                 full++;
+            }
+
             trayDays += held[day];
             waitedDays += waiting[day];
         }
 
         _peak.Add(peak);
         if (peakOn >= 0)
+        {
             _peakOn.Add(peakOn);
+        }
+
         _daysFull.Add(full);
         _trayDays.Add(trayDays);
         _waitedDays.Add(waitedDays);
@@ -83,17 +89,18 @@ internal sealed class SpaceTally(int[] places)
     }
 
     /// <summary>What was counted.</summary>
-    public SpaceResult ToResult(Space space, DateOnly firstDay, int seasons, StudentFactors student) => new()
-    {
-        Space = space,
-        Places = [.. places],
-        Held = _held.ToSpreads(),
-        Wanted = _wanted.ToSpreads(),
-        Waiting = _waiting.ToSpreads(),
-        Peak = _peak.ToEstimate(student),
-        PeakOn = _peakOn.ToDates(firstDay, seasons),
-        DaysFull = _daysFull.ToEstimate(student),
-        TrayDays = _trayDays.ToEstimate(student),
-        WaitedDays = _waitedDays.ToEstimate(student),
-    };
+    public SpaceResult ToResult(Space space, DateOnly firstDay, int seasons, StudentFactors student) =>
+        new()
+        {
+            Space = space,
+            Places = [.. places],
+            Held = _held.ToSpreads(),
+            Wanted = _wanted.ToSpreads(),
+            Waiting = _waiting.ToSpreads(),
+            Peak = _peak.ToEstimate(student),
+            PeakOn = _peakOn.ToDates(firstDay, seasons),
+            DaysFull = _daysFull.ToEstimate(student),
+            TrayDays = _trayDays.ToEstimate(student),
+            WaitedDays = _waitedDays.ToEstimate(student),
+        };
 }

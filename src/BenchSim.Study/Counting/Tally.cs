@@ -21,10 +21,13 @@ internal abstract class Tally
     /// <param name="parts">Whole numbers counted to one unit shown: 1, or 60,000 where thousandths of a minute are shown as hours.</param>
     public Estimate ToEstimate(StudentFactors student, double parts = 1)
     {
-        Moments moments = Moments();
-        int n = moments.Seasons;
+        var moments = Moments();
+        var n = moments.Seasons;
         if (n == 0)
+        {
             return new Estimate(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, 0);
+        }
+
         return new Estimate(
             (double)moments.Sum / n / parts,
             HalfWidth(moments, student) / parts,
@@ -34,7 +37,8 @@ internal abstract class Tally
             Quantile(95, n) / parts,
             moments.Least / parts,
             moments.Most / parts,
-            n);
+            n
+        );
     }
 
     /// <summary>ceil(percent x seasons / 100) in whole numbers: count x 100 >= percent x seasons, without a rounding of its own.</summary>
@@ -44,8 +48,11 @@ internal abstract class Tally
     {
         double n = moments.Seasons;
         if (moments.Seasons == 1)
+        {
             return double.NaN;
-        double variance = (double)moments.SpreadTimesSeasons / (n * (n - 1));
+        }
+
+        var variance = (double)moments.SpreadTimesSeasons / (n * (n - 1));
         return student.For(moments.Seasons) * Math.Sqrt(variance / n);
     }
 }

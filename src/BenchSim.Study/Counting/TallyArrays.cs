@@ -11,31 +11,40 @@ internal static class TallyArrays
     public static T[] Make<T>(int count)
         where T : Tally, new()
     {
-        T[] row = new T[count];
-        for (int i = 0; i < count; i++)
+        var row = new T[count];
+        for (var i = 0; i < count; i++)
+        {
             row[i] = new T();
+        }
+
         return row;
     }
 
     /// <summary>Counts one season of a row of numbers.</summary>
     public static void Add(this ExactTally[] row, int[] values)
     {
-        for (int i = 0; i < row.Length; i++)
+        for (var i = 0; i < row.Length; i++)
+        {
             row[i].Add(values[i]);
+        }
     }
 
     /// <summary>Adds another row.</summary>
     public static void Merge(this ExactTally[] row, ExactTally[] other)
     {
-        for (int i = 0; i < row.Length; i++)
+        for (var i = 0; i < row.Length; i++)
+        {
             row[i].Merge(other[i]);
+        }
     }
 
     /// <summary>Adds another row.</summary>
     public static void Merge(this WideTally[] row, WideTally[] other)
     {
-        for (int i = 0; i < row.Length; i++)
+        for (var i = 0; i < row.Length; i++)
+        {
             row[i].Merge(other[i]);
+        }
     }
 
     /// <summary>Estimates of a row.</summary>

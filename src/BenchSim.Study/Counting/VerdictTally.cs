@@ -37,23 +37,42 @@ internal sealed class VerdictTally(PlanShape shape)
     {
         Seasons++;
         if (asGiven.Fits)
+        {
             _fits++;
+        }
+
         if (asGiven.FitsWeatherCounted)
+        {
             _fitsWeatherCounted++;
+        }
         else
+        {
             _causes[(int)CauseOf(asGiven, unlimited)]++;
+        }
+
         if (!asGiven.SownInTime)
+        {
             _sownTooLate++;
+        }
+
         if (!asGiven.NoneOverHeldForPlace)
+        {
             _overHeldForPlace++;
+        }
+
         if (asGiven.PlantsInTime < _goal)
+        {
             _tooFewInTime++;
+        }
+
         _plantsInTime.Add(checked((int)asGiven.PlantsInTime));
         _plantsLate.Add(checked((int)(asGiven.PlantsOut - asGiven.PlantsInTime)));
         _plantsShort.Add(checked((int)(shape.PlantsWanted - asGiven.PlantsOut)));
         AddBatches(asGiven.Batches);
-        for (int relief = 0; relief < _reliefUses.Length; relief++)
+        for (var relief = 0; relief < _reliefUses.Length; relief++)
+        {
             _reliefUses[relief].Add(asGiven.ReliefUses[relief]);
+        }
     }
 
     /// <summary>Adds another thread's count.</summary>
@@ -65,8 +84,11 @@ internal sealed class VerdictTally(PlanShape shape)
         _sownTooLate += other._sownTooLate;
         _overHeldForPlace += other._overHeldForPlace;
         _tooFewInTime += other._tooFewInTime;
-        for (int cause = 0; cause < _causes.Length; cause++)
+        for (var cause = 0; cause < _causes.Length; cause++)
+        {
             _causes[cause] += other._causes[cause];
+        }
+
         _plantsInTime.Merge(other._plantsInTime);
         _plantsLate.Merge(other._plantsLate);
         _plantsShort.Merge(other._plantsShort);
@@ -80,7 +102,7 @@ internal sealed class VerdictTally(PlanShape shape)
     /// <summary>Names every count.</summary>
     public void Exchange(ITallyExchange exchange)
     {
-        int seasons = Seasons;
+        var seasons = Seasons;
         exchange.Seasons(ref seasons);
         Seasons = seasons;
         exchange.Seasons(ref _fits);
@@ -88,8 +110,11 @@ internal sealed class VerdictTally(PlanShape shape)
         exchange.Seasons(ref _sownTooLate);
         exchange.Seasons(ref _overHeldForPlace);
         exchange.Seasons(ref _tooFewInTime);
-        for (int cause = 0; cause < _causes.Length; cause++)
+        for (var cause = 0; cause < _causes.Length; cause++)
+        {
             exchange.Seasons(ref _causes[cause]);
+        }
+
         exchange.Every(_plantsInTime);
         exchange.Every(_plantsLate);
         exchange.Every(_plantsShort);
@@ -116,7 +141,8 @@ internal sealed class VerdictTally(PlanShape shape)
     public Chance TooFewInTime() => Chances.Of(_tooFewInTime, Seasons);
 
     /// <summary>Seasons that do not fit with every late day counted, by cause.</summary>
-    public ImmutableSortedDictionary<Cause, int> Causes() => AllCauses.ToImmutableSortedDictionary(cause => cause, cause => _causes[(int)cause]);
+    public ImmutableSortedDictionary<Cause, int> Causes() =>
+        AllCauses.ToImmutableSortedDictionary(cause => cause, cause => _causes[(int)cause]);
 
     /// <summary>Wanted plants out in time.</summary>
     public Estimate PlantsInTime(StudentFactors student) => _plantsInTime.ToEstimate(student);
@@ -146,11 +172,20 @@ internal sealed class VerdictTally(PlanShape shape)
     private Cause CauseOf(SeasonResult asGiven, SeasonResult unlimited)
     {
         if (asGiven.Fits)
+        {
             return Cause.Hold;
+        }
+
         if (unlimited.Fits)
+        {
             return Cause.Place;
+        }
+
         if (unlimited.PlantsOut >= _goal)
+        {
             return Cause.SlowGrowth;
+        }
+
         return IsThrownOut(unlimited.Batches) ? Cause.ThrownOut : Cause.Germination;
     }
 
@@ -159,13 +194,15 @@ internal sealed class VerdictTally(PlanShape shape)
     {
         long missing = 0;
         long missingOfThrownOut = 0;
-        for (int batch = 0; batch < batches.Length; batch++)
+        for (var batch = 0; batch < batches.Length; batch++)
         {
-            int ofBatch = Math.Max(0, shape.Wanted[batch] - batches[batch].PlantsOut);
-            int[] discarded = batches[batch].Discarded;
+            var ofBatch = Math.Max(0, shape.Wanted[batch] - batches[batch].PlantsOut);
+            var discarded = batches[batch].Discarded;
             missing += ofBatch;
             if (discarded[(int)DiscardReason.OverHeld] + discarded[(int)DiscardReason.FlatOverHeld] > 0)
+            {
                 missingOfThrownOut += ofBatch;
+            }
         }
 
         return 2 * missingOfThrownOut >= missing;
@@ -174,15 +211,18 @@ internal sealed class VerdictTally(PlanShape shape)
     private void AddBatches(BatchOutcome[] batches)
     {
         long latePlantDays = 0;
-        int overHeld = 0;
-        int discarded = 0;
-        int standing = 0;
-        foreach (BatchOutcome batch in batches)
+        var overHeld = 0;
+        var discarded = 0;
+        var standing = 0;
+        foreach (var batch in batches)
         {
             latePlantDays += batch.LatePlantDays;
             overHeld += batch.OverHeld;
-            foreach (int trays in batch.Discarded)
+            foreach (var trays in batch.Discarded)
+            {
                 discarded += trays;
+            }
+
             standing += batch.TraysStanding + batch.FlatsStanding;
         }
 

@@ -19,10 +19,13 @@ internal sealed class WaitTally(WaitPair wait, int weeks)
     /// <param name="refused">As in <see cref="SeasonResult.Refused"/>.</param>
     public void Add(int[][] refused)
     {
-        int[] row = refused[wait.Row];
+        var row = refused[wait.Row];
         long sum = 0;
-        foreach (int week in row)
+        foreach (var week in row)
+        {
             sum += week;
+        }
+
         _happens += sum > 0 ? 1 : 0;
         _trayDays.Add(sum);
         _byWeek.Add(row);
@@ -45,12 +48,13 @@ internal sealed class WaitTally(WaitPair wait, int weeks)
     }
 
     /// <summary>What was counted.</summary>
-    public WaitResult ToResult(Scenario scenario, int seasons, StudentFactors student) => new()
-    {
-        From = wait.From < scenario.Spaces.Length ? scenario.Spaces[wait.From] : null,
-        By = scenario.Spaces[wait.By],
-        ByWeek = _byWeek.ToSpreads(),
-        TrayDays = _trayDays.ToEstimate(student),
-        Happens = Chances.Of(_happens, seasons),
-    };
+    public WaitResult ToResult(Scenario scenario, int seasons, StudentFactors student) =>
+        new()
+        {
+            From = wait.From < scenario.Spaces.Length ? scenario.Spaces[wait.From] : null,
+            By = scenario.Spaces[wait.By],
+            ByWeek = _byWeek.ToSpreads(),
+            TrayDays = _trayDays.ToEstimate(student),
+            Happens = Chances.Of(_happens, seasons),
+        };
 }

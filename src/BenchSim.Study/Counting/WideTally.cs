@@ -61,15 +61,20 @@ internal sealed class WideTally : Tally
         if (other._classes is not null)
         {
             if (_classes is null)
+            {
                 ToClasses();
+            }
+
             _classes!.Merge(other._classes);
             return;
         }
 
-        for (int i = 0; i < other._counts.Length; i++)
+        for (var i = 0; i < other._counts.Length; i++)
         {
             if (other._counts[i] > 0)
+            {
                 Count(other._values[i], other._counts[i]);
+            }
         }
     }
 
@@ -80,7 +85,7 @@ internal sealed class WideTally : Tally
     public (long Value, int Seasons)[] Counted(out bool isClassed)
     {
         isClassed = _classes is not null;
-        (long Value, int Seasons)[] seen = _classes is not null
+        var seen = _classes is not null
             ? _classes.Counted()
             : [.. _values.Zip(_counts).Where(each => each.Second > 0).OrderBy(each => each.First)];
         return _zeros > 0 ? [(0, _zeros), .. seen] : seen;
@@ -91,7 +96,7 @@ internal sealed class WideTally : Tally
     /// <returns>False when there are too many to be counted one by one.</returns>
     public bool TryFill((long Value, int Seasons)[] counted)
     {
-        foreach ((long value, int seasons) in counted)
+        foreach ((var value, var seasons) in counted)
         {
             _seasons += seasons;
             if (value == 0)
@@ -120,21 +125,31 @@ internal sealed class WideTally : Tally
     public bool TryFillClasses((long Value, int Seasons)[] counted, UInt128 sum, UInt128 squares, long least, long most)
     {
         _classes = new ExactTally();
-        foreach ((long index, int seasons) in counted)
+        foreach ((var index, var seasons) in counted)
         {
             _seasons += seasons;
             if (index == 0)
+            {
                 _zeros = seasons;
+            }
             else
+            {
                 _classes.Add((int)index, seasons);
+            }
         }
 
-        long lowest = counted.Select(each => each.Value).FirstOrDefault(index => index > 0);
+        var lowest = counted.Select(each => each.Value).FirstOrDefault(index => index > 0);
         if (lowest == 0 || ClassOf(most) != counted[^1].Value || (_zeros > 0 ? least != 0 : least == 0 || ClassOf(least) != lowest))
+        {
             return false;
+        }
+
         UInt128 n = (uint)_seasons;
         if (sum < (ulong)most || sum > n * (ulong)most || squares > n * (ulong)most * (ulong)most || n * squares < sum * sum)
+        {
             return false;
+        }
+
         (_sum, _squares, _most) = (sum, squares, most);
 
         // The smallest value besides 0 is not told apart from its class where some season had 0; nothing asks for it then.
@@ -145,14 +160,14 @@ internal sealed class WideTally : Tally
     /// <summary>The class of a value: itself below 512, then 256 classes an octave.</summary>
     internal static int ClassOf(long value)
     {
-        int shift = Math.Max(0, BitOperations.Log2((ulong)value) - ClassBits);
+        var shift = Math.Max(0, BitOperations.Log2((ulong)value) - ClassBits);
         return (shift * ClassesAnOctave) + (int)(value >> shift);
     }
 
     /// <summary>The largest value of a class.</summary>
     internal static long UpperEnd(int index)
     {
-        int shift = Math.Max(0, (index / ClassesAnOctave) - 1);
+        var shift = Math.Max(0, (index / ClassesAnOctave) - 1);
         return ((index - (shift * ClassesAnOctave) + 1L) << shift) - 1;
     }
 
@@ -160,25 +175,37 @@ internal sealed class WideTally : Tally
     protected override long SmallestNotExceededBy(long seasons)
     {
         if (_zeros >= seasons)
+        {
             return 0;
+        }
+
         seasons -= _zeros;
         if (_classes is not null)
+        {
             return Math.Min(_most, UpperEnd(_classes.ValueNotExceededBy(seasons)));
-        long[] values = new long[_different];
-        int[] counts = new int[_different];
-        int filled = 0;
-        for (int i = 0; i < _counts.Length; i++)
+        }
+
+        var values = new long[_different];
+        var counts = new int[_different];
+        var filled = 0;
+        for (var i = 0; i < _counts.Length; i++)
         {
             if (_counts[i] == 0)
+            {
                 continue;
+            }
+
             values[filled] = _values[i];
             counts[filled++] = _counts[i];
         }
 
         Array.Sort(values, counts);
-        int at = 0;
+        var at = 0;
         for (long sum = counts[0]; sum < seasons; sum += counts[at])
+        {
             at++;
+        }
+
         return values[at];
     }
 
@@ -190,7 +217,7 @@ internal sealed class WideTally : Tally
             return;
         }
 
-        int slot = Slot(value);
+        var slot = Slot(value);
         if (_counts[slot] == 0)
         {
             if (_different == MostValues)
@@ -214,26 +241,32 @@ internal sealed class WideTally : Tally
 
     private int Slot(long value)
     {
-        int mask = _counts.Length - 1;
+        var mask = _counts.Length - 1;
 
         // Fibonacci hashing: the high bits of the product are well mixed.
-        int slot = (int)(((ulong)value * 0x9E3779B97F4A7C15) >> 32) & mask;
+        var slot = (int)(((ulong)value * 0x9E3779B97F4A7C15) >> 32) & mask;
         while (_counts[slot] != 0 && _values[slot] != value)
+        {
             slot = (slot + 1) & mask;
+        }
+
         return slot;
     }
 
     private void Double()
     {
-        long[] values = _values;
-        int[] counts = _counts;
+        var values = _values;
+        var counts = _counts;
         _values = new long[values.Length * 2];
         _counts = new int[counts.Length * 2];
-        for (int i = 0; i < counts.Length; i++)
+        for (var i = 0; i < counts.Length; i++)
         {
             if (counts[i] == 0)
+            {
                 continue;
-            int slot = Slot(values[i]);
+            }
+
+            var slot = Slot(values[i]);
             _values[slot] = values[i];
             _counts[slot] = counts[i];
         }
@@ -242,10 +275,12 @@ internal sealed class WideTally : Tally
     private void ToClasses()
     {
         ExactTally classes = new();
-        for (int i = 0; i < _counts.Length; i++)
+        for (var i = 0; i < _counts.Length; i++)
         {
             if (_counts[i] > 0)
+            {
                 classes.Add(ClassOf(_values[i]), _counts[i]);
+            }
         }
 
         _classes = classes;

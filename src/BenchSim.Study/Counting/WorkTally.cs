@@ -40,21 +40,28 @@ internal sealed class WorkTally
 
     /// <summary>Work of one season, in thousandths of a minute.</summary>
     public static long PartsOf(SeasonResult season, WorkMinutes minutes) =>
-        (Sum(season.Sown) * Parts(minutes.Sow)) + (Sum(season.Potted) * Parts(minutes.PotUp)) + (Sum(season.Moved) * Parts(minutes.Move))
-        + (Sum(season.SetOut) * Parts(minutes.SetOut)) + (Sum(season.CarriedIn) * Parts(minutes.CarryIn));
+        (Sum(season.Sown) * Parts(minutes.Sow))
+        + (Sum(season.Potted) * Parts(minutes.PotUp))
+        + (Sum(season.Moved) * Parts(minutes.Move))
+        + (Sum(season.SetOut) * Parts(minutes.SetOut))
+        + (Sum(season.CarriedIn) * Parts(minutes.CarryIn));
 
     /// <summary>Counts one season.</summary>
     public void Add(SeasonResult season)
     {
-        int days = season.Sown.Length;
+        var days = season.Sown.Length;
         long parts = 0;
-        for (int week = 0; week < _partsByWeek.Length; week++)
+        for (var week = 0; week < _partsByWeek.Length; week++)
         {
             long weeks = 0;
-            for (int day = week * 7; day < Math.Min(days, (week + 1) * 7); day++)
+            for (var day = week * 7; day < Math.Min(days, (week + 1) * 7); day++)
             {
-                weeks += (season.Sown[day] * _sowParts) + (season.Potted[day] * _potUpParts) + (season.Moved[day] * _moveParts)
-                    + (season.SetOut[day] * _setOutParts) + (season.CarriedIn[day] * _carryInParts);
+                weeks +=
+                    (season.Sown[day] * _sowParts)
+                    + (season.Potted[day] * _potUpParts)
+                    + (season.Moved[day] * _moveParts)
+                    + (season.SetOut[day] * _setOutParts)
+                    + (season.CarriedIn[day] * _carryInParts);
             }
 
             _partsByWeek[week].Add(weeks);
@@ -84,32 +91,39 @@ internal sealed class WorkTally
     /// <summary>Names every count.</summary>
     public void Exchange(ITallyExchange exchange)
     {
-        foreach (ExactTally trays in new[] { _sown, _potted, _moved, _setOut, _carriedIn })
+        foreach (var trays in new[] { _sown, _potted, _moved, _setOut, _carriedIn })
+        {
             exchange.Every(trays);
+        }
+
         exchange.Every(_parts);
         exchange.Every(_partsByWeek);
     }
 
     /// <summary>What was counted.</summary>
-    public WorkResult ToResult(StudentFactors student) => new()
-    {
-        Sown = _sown.ToEstimate(student),
-        Potted = _potted.ToEstimate(student),
-        Moved = _moved.ToEstimate(student),
-        SetOut = _setOut.ToEstimate(student),
-        CarriedIn = _carriedIn.ToEstimate(student),
-        Hours = _parts.ToEstimate(student, PartsAnHour),
-        HoursByWeek = [.. _partsByWeek.Select(week => week.ToEstimate(student, PartsAnHour).Mean)],
-        HoursByWeekP90 = [.. _partsByWeek.Select(week => week.ToEstimate(student, PartsAnHour).P90)],
-    };
+    public WorkResult ToResult(StudentFactors student) =>
+        new()
+        {
+            Sown = _sown.ToEstimate(student),
+            Potted = _potted.ToEstimate(student),
+            Moved = _moved.ToEstimate(student),
+            SetOut = _setOut.ToEstimate(student),
+            CarriedIn = _carriedIn.ToEstimate(student),
+            Hours = _parts.ToEstimate(student, PartsAnHour),
+            HoursByWeek = [.. _partsByWeek.Select(week => week.ToEstimate(student, PartsAnHour).Mean)],
+            HoursByWeekP90 = [.. _partsByWeek.Select(week => week.ToEstimate(student, PartsAnHour).P90)],
+        };
 
     private static long Parts(double each) => (long)Math.Round(each * PlanShape.PartsAMinute, MidpointRounding.AwayFromZero);
 
     private static int Sum(int[] byDay)
     {
-        int sum = 0;
-        foreach (int each in byDay)
+        var sum = 0;
+        foreach (var each in byDay)
+        {
             sum += each;
+        }
+
         return sum;
     }
 }

@@ -24,8 +24,17 @@ internal sealed class DenseReader
         new(MeasureKind.LatePlantDays, "", "late plant-days", "plant-days", 1),
     ];
 
-    private static readonly ImmutableArray<Measure> s_ofSite = [.. Measures.Where(measure => measure.Kind is
-        MeasureKind.MatTrayDays or MeasureKind.MatPeak or MeasureKind.BenchTrayDays or MeasureKind.LabourHours or MeasureKind.LatePlantDays)];
+    private static readonly ImmutableArray<Measure> s_ofSite =
+    [
+        .. Measures.Where(measure =>
+            measure.Kind
+                is MeasureKind.MatTrayDays
+                    or MeasureKind.MatPeak
+                    or MeasureKind.BenchTrayDays
+                    or MeasureKind.LabourHours
+                    or MeasureKind.LatePlantDays
+        ),
+    ];
 
     private readonly SeasonMeasures _site;
     private readonly long[] _siteValues = new long[s_ofSite.Length];
@@ -35,7 +44,12 @@ internal sealed class DenseReader
     public DenseReader(SeasonPlan plan, string crop)
     {
         _site = new SeasonMeasures(plan, s_ofSite);
-        _batches = [.. plan.Batches.Select((batch, at) => (batch, at)).Where(each => string.Equals(each.batch.Order.CropId, crop, StringComparison.Ordinal))];
+        _batches =
+        [
+            .. plan
+                .Batches.Select((batch, at) => (batch, at))
+                .Where(each => string.Equals(each.batch.Order.CropId, crop, StringComparison.Ordinal)),
+        ];
         _wanted = plan.Batches.Sum(batch => (long)batch.Order.Plants);
     }
 
@@ -43,7 +57,7 @@ internal sealed class DenseReader
     public void Read(SeasonResult season, long[] values)
     {
         _site.Read(season, _siteValues);
-        for (int at = 0; at < values.Length; at++)
+        for (var at = 0; at < values.Length; at++)
         {
             values[at] = Measures[at].Kind switch
             {
@@ -60,8 +74,11 @@ internal sealed class DenseReader
     private long Sum(SeasonResult season, Func<BatchPlan, BatchOutcome, long> of)
     {
         long sum = 0;
-        foreach ((BatchPlan plan, int at) in _batches)
+        foreach ((var plan, var at) in _batches)
+        {
             sum += of(plan, season.Batches[at]);
+        }
+
         return sum;
     }
 }

@@ -21,7 +21,13 @@ public static class DenseRunner
     /// <param name="cancel">Stops the play within a season or so.</param>
     /// <exception cref="ArgumentOutOfRangeException">Fewer than 1 season, fewer than 0 threads, or a plan of no days.</exception>
     /// <exception cref="OperationCanceledException">Cancelled before the last season was done.</exception>
-    public static DenseResult Play(SeasonPlan basePlan, DenseSettings settings, StudyOptions options, IProgress<int>? progress, CancellationToken cancel)
+    public static DenseResult Play(
+        SeasonPlan basePlan,
+        DenseSettings settings,
+        StudyOptions options,
+        IProgress<int>? progress,
+        CancellationToken cancel
+    )
     {
         ArgumentNullException.ThrowIfNull(basePlan);
         ArgumentNullException.ThrowIfNull(settings);
@@ -32,15 +38,19 @@ public static class DenseRunner
         var ways = new DenseWays(basePlan, settings);
         var skipped = ImmutableArray.CreateBuilder<DenseSkip>();
         var pairs = new List<Pair>();
-        foreach (string crop in ways.MatCrops)
+        foreach (var crop in ways.MatCrops)
         {
             cancel.ThrowIfCancellationRequested();
-            SeasonPlan? direct = ways.Plan(crop, isDirect: true, out DenseSkip? skip);
-            SeasonPlan? dense = skip is null ? ways.Plan(crop, isDirect: false, out skip) : null;
+            var direct = ways.Plan(crop, isDirect: true, out var skip);
+            var dense = skip is null ? ways.Plan(crop, isDirect: false, out skip) : null;
             if (direct is not null && dense is not null)
+            {
                 pairs.Add(new Pair(crop, direct, dense));
+            }
             else
+            {
                 skipped.Add(skip!);
+            }
         }
 
         return ToResult(basePlan, settings, options, [.. pairs], Count(pairs, options, progress, cancel), skipped.ToImmutable());
@@ -49,14 +59,19 @@ public static class DenseRunner
     private static PairedTally[] Count(List<Pair> pairs, StudyOptions options, IProgress<int>? progress, CancellationToken cancel)
     {
         if (pairs.Count == 0)
+        {
             return [];
+        }
 
         // The plan as it stands is one way of most crops: it is played once a season for all of them.
-        int days = pairs.Max(pair => Math.Max(pair.Direct.Days, pair.Dense.Days));
-        SeasonPlan[] plans = [.. pairs.SelectMany(pair => new[] { pair.Direct, pair.Dense }).Distinct(ReferenceEqualityComparer.Instance).Cast<SeasonPlan>()];
+        var days = pairs.Max(pair => Math.Max(pair.Direct.Days, pair.Dense.Days));
+        SeasonPlan[] plans =
+        [
+            .. pairs.SelectMany(pair => new[] { pair.Direct, pair.Dense }).Distinct(ReferenceEqualityComparer.Instance).Cast<SeasonPlan>(),
+        ];
         SeasonPlayer[] first = [.. plans.Select(plan => new SeasonPlayer(plan with { Days = days }, options.Seed))];
         (int Direct, int Dense)[] at = [.. pairs.Select(pair => (Find(plans, pair.Direct), Find(plans, pair.Dense)))];
-        int measures = DenseReader.Measures.Length;
+        var measures = DenseReader.Measures.Length;
         return new SeasonBlocks<PairedTally[]>(options, progress, cancel).Run(
             () => [.. pairs.Select(_ => new PairedTally(measures))],
             () =>
@@ -65,12 +80,15 @@ public static class DenseRunner
                 SeasonResult[] results = [.. players.Select(_ => new SeasonResult())];
                 DenseReader[] directs = [.. pairs.Select(pair => new DenseReader(pair.Direct, pair.Crop))];
                 DenseReader[] denses = [.. pairs.Select(pair => new DenseReader(pair.Dense, pair.Crop))];
-                (long[] left, long[] right) = (new long[measures], new long[measures]);
+                (var left, var right) = (new long[measures], new long[measures]);
                 return (season, tallies) =>
                 {
-                    for (int player = 0; player < players.Length; player++)
+                    for (var player = 0; player < players.Length; player++)
+                    {
                         players[player].Play(season, PlaceLimits.AsGiven, results[player]);
-                    for (int crop = 0; crop < tallies.Length; crop++)
+                    }
+
+                    for (var crop = 0; crop < tallies.Length; crop++)
                     {
                         directs[crop].Read(results[at[crop].Direct], left);
                         denses[crop].Read(results[at[crop].Dense], right);
@@ -80,18 +98,27 @@ public static class DenseRunner
             },
             (sum, other) =>
             {
-                for (int crop = 0; crop < sum.Length; crop++)
+                for (var crop = 0; crop < sum.Length; crop++)
+                {
                     sum[crop].Merge(other[crop]);
-            });
+                }
+            }
+        );
     }
 
     private static int Find(SeasonPlan[] plans, SeasonPlan plan) => Array.FindIndex(plans, each => ReferenceEquals(each, plan));
 
     private static DenseResult ToResult(
-        SeasonPlan basePlan, DenseSettings settings, StudyOptions options, ImmutableArray<Pair> pairs, PairedTally[] tallies, ImmutableArray<DenseSkip> skipped)
+        SeasonPlan basePlan,
+        DenseSettings settings,
+        StudyOptions options,
+        ImmutableArray<Pair> pairs,
+        PairedTally[] tallies,
+        ImmutableArray<DenseSkip> skipped
+    )
     {
-        int comparisons = pairs.Length * (DenseReader.Measures.Length + 1);
-        double each = 1 - ((1 - Confidence) / Math.Max(1, comparisons));
+        var comparisons = pairs.Length * (DenseReader.Measures.Length + 1);
+        var each = 1 - ((1 - Confidence) / Math.Max(1, comparisons));
         return new DenseResult
         {
             Base = basePlan,
@@ -107,14 +134,17 @@ public static class DenseRunner
 
     private static DenseCrop ToCrop(SeasonPlan basePlan, Pair pair, PairedTally tally, double confidence)
     {
-        ImmutableArray<BatchPlan> direct = Batches(pair.Direct);
-        ImmutableArray<BatchPlan> dense = Batches(pair.Dense);
+        var direct = Batches(pair.Direct);
+        var dense = Batches(pair.Dense);
         BatchPlan[] asItStands = [.. Batches(basePlan)];
         var curve = new DensityCurve(basePlan.Scenario.Rules, direct, dense);
         return new DenseCrop
         {
             Crop = direct[0].Crop,
-            IsPlannedDirect = Array.TrueForAll(asItStands, batch => batch.Flat is null) ? true : Array.TrueForAll(asItStands, batch => batch.Flat is not null) ? false : null,
+            IsPlannedDirect =
+                Array.TrueForAll(asItStands, batch => batch.Flat is null) ? true
+                : Array.TrueForAll(asItStands, batch => batch.Flat is not null) ? false
+                : null,
             Direct = direct,
             Dense = dense,
             SeedsPerFlat = (dense.Min(batch => batch.Order.SeedsPerFlat), dense.Max(batch => batch.Order.SeedsPerFlat)),
@@ -124,7 +154,8 @@ public static class DenseRunner
             Curve = curve.Points(),
         };
 
-        ImmutableArray<BatchPlan> Batches(SeasonPlan plan) => [.. plan.Batches.Where(batch => string.Equals(batch.Order.CropId, pair.Crop, StringComparison.Ordinal))];
+        ImmutableArray<BatchPlan> Batches(SeasonPlan plan) =>
+            [.. plan.Batches.Where(batch => string.Equals(batch.Order.CropId, pair.Crop, StringComparison.Ordinal))];
     }
 
     private sealed record Pair(string Crop, SeasonPlan Direct, SeasonPlan Dense);

@@ -24,11 +24,17 @@ internal sealed class DensityCurve
     public DensityCurve(SiteRules rules, ImmutableArray<BatchPlan> direct, ImmutableArray<BatchPlan> dense)
     {
         (_minutes, _assurance) = (rules.Minutes, rules.StandAssurance);
-        _dense = [.. dense.Select(batch => (
-            batch,
-            PacketGermination.Of(batch.Germination, rules.GerminationSample),
-            MatDays(batch),
-            batch.Germination * batch.RelativeGermination * (1 - batch.Crop.PotUpLoss) * (1 - batch.Crop.StandLoss)))];
+        _dense =
+        [
+            .. dense.Select(batch =>
+                (
+                    batch,
+                    PacketGermination.Of(batch.Germination, rules.GerminationSample),
+                    MatDays(batch),
+                    batch.Germination * batch.RelativeGermination * (1 - batch.Crop.PotUpLoss) * (1 - batch.Crop.StandLoss)
+                )
+            ),
+        ];
         _directMat = direct.Sum(batch => batch.Trays * batch.Tray.PlacesEach * MatDays(batch));
         _directMinutes = direct.Sum(batch => batch.Trays * (_minutes.Sow + (2 * _minutes.Move) + _minutes.SetOut));
         _pottedMinutes = dense.Sum(batch => batch.Trays * (_minutes.PotUp + _minutes.Move + _minutes.SetOut));
@@ -37,9 +43,9 @@ internal sealed class DensityCurve
     /// <summary>The break-even densities.</summary>
     public DenseBreakEven BreakEven()
     {
-        double seedsTimesDays = _dense.Sum(batch => batch.Plan.Order.Plants / batch.Yield * batch.Plan.Flat!.PlacesEach * batch.MatDays);
-        double seeds = _dense.Sum(batch => batch.Plan.Order.Plants / batch.Yield);
-        double left = _directMinutes - _pottedMinutes;
+        var seedsTimesDays = _dense.Sum(batch => batch.Plan.Order.Plants / batch.Yield * batch.Plan.Flat!.PlacesEach * batch.MatDays);
+        var seeds = _dense.Sum(batch => batch.Plan.Order.Plants / batch.Yield);
+        var left = _directMinutes - _pottedMinutes;
         return new DenseBreakEven
         {
             MatSeeds = _directMat > 0 ? seedsTimesDays / _directMat : double.NaN,
@@ -53,10 +59,17 @@ internal sealed class DensityCurve
 
     /// <summary>The trade-off at several densities.</summary>
     public ImmutableArray<DensityPoint> Points() =>
-    [
-        .. s_densities.Select(density => new DensityPoint(
-            density, Flats(density).Sum(), Flats(density).Sum() * density, Mat(density), _directMat, Minutes(density), _directMinutes)),
-    ];
+        [
+            .. s_densities.Select(density => new DensityPoint(
+                density,
+                Flats(density).Sum(),
+                Flats(density).Sum() * density,
+                Mat(density),
+                _directMat,
+                Minutes(density),
+                _directMinutes
+            )),
+        ];
 
     // Days between two work rounds are whole, so are planned stays.
     private static double MatDays(BatchPlan batch) => batch.OffMatOn is { } off ? off.DayNumber - batch.SowOn.DayNumber : 0;
@@ -68,15 +81,18 @@ internal sealed class DensityCurve
     // Whole flats with the assurance of the plan; beyond reach where no number of flats would do.
     private long[] Flats(int density)
     {
-        if (!_flats.TryGetValue(density, out long[]? flats))
+        if (!_flats.TryGetValue(density, out var flats))
         {
-            flats = [.. _dense.Select(batch =>
-            {
-                double PerSeed(double germination) =>
-                    germination * batch.Plan.RelativeGermination * (1 - batch.Plan.Crop.PotUpLoss) * (1 - batch.Plan.Crop.StandLoss);
-                (int found, _) = Stand.TraysFor(batch.Packet, density, PerSeed, batch.Plan.Order.Plants, _assurance);
-                return found < 0 ? int.MaxValue : (long)found;
-            })];
+            flats =
+            [
+                .. _dense.Select(batch =>
+                {
+                    double PerSeed(double germination) =>
+                        germination * batch.Plan.RelativeGermination * (1 - batch.Plan.Crop.PotUpLoss) * (1 - batch.Plan.Crop.StandLoss);
+                    (var found, _) = Stand.TraysFor(batch.Packet, density, PerSeed, batch.Plan.Order.Plants, _assurance);
+                    return found < 0 ? int.MaxValue : (long)found;
+                }),
+            ];
             _flats.Add(density, flats);
         }
 
@@ -86,12 +102,15 @@ internal sealed class DensityCurve
     // Denser sowing never needs more flats, so halving finds the first density that will do.
     private static int? Fewest(Func<int, bool> isEnough)
     {
-        (int low, int high) = (0, DenseBreakEven.MostSeeds);
+        (var low, var high) = (0, DenseBreakEven.MostSeeds);
         if (!isEnough(high))
+        {
             return null;
+        }
+
         while (high - low > 1)
         {
-            int middle = (low + high) / 2;
+            var middle = (low + high) / 2;
             (low, high) = isEnough(middle) ? (low, middle) : (middle, high);
         }
 

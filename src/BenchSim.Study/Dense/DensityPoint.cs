@@ -9,4 +9,11 @@ namespace BenchSim.Study.Dense;
 /// <param name="Minutes">Minutes of work.</param>
 /// <param name="DirectMinutes">The same sown directly.</param>
 public readonly record struct DensityPoint(
-    int SeedsPerFlat, long Flats, long Seeds, double MatTrayDays, double DirectMatTrayDays, double Minutes, double DirectMinutes);
+    int SeedsPerFlat,
+    long Flats,
+    long Seeds,
+    double MatTrayDays,
+    double DirectMatTrayDays,
+    double Minutes,
+    double DirectMinutes
+);

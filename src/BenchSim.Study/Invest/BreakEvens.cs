@@ -10,25 +10,27 @@ internal static class BreakEvens
     public const int LongestLife = 60;
 
     /// <summary>Whether more of the input helps.</summary>
-    public static bool IsFloor(InvestInput input, CaseInputs inputs, ReadOnlySpan<double> saved) => input switch
-    {
-        InvestInput.Capital or InvestInput.DiscountRate or InvestInput.Upkeep => false,
-        InvestInput.Residual => true,
-        InvestInput.Life => LongerHelps(inputs, inputs.Benefit(saved)),
-        _ => Slope(input, inputs, saved) >= 0,
-    };
+    public static bool IsFloor(InvestInput input, CaseInputs inputs, ReadOnlySpan<double> saved) =>
+        input switch
+        {
+            InvestInput.Capital or InvestInput.DiscountRate or InvestInput.Upkeep => false,
+            InvestInput.Residual => true,
+            InvestInput.Life => LongerHelps(inputs, inputs.Benefit(saved)),
+            _ => Slope(input, inputs, saved) >= 0,
+        };
 
     /// <summary>The value; infinite as <see cref="BreakEven.At"/> says.</summary>
     /// <param name="input">Input.</param>
     /// <param name="inputs">All inputs.</param>
     /// <param name="saved">Mean savings of a year, as <see cref="CaseInputs.Benefit"/> takes them.</param>
     /// <param name="isFloor">Whether it is to be a floor.</param>
-    public static double At(InvestInput input, CaseInputs inputs, ReadOnlySpan<double> saved, bool isFloor) => input switch
-    {
-        InvestInput.DiscountRate => Rate(inputs.Flows(inputs.Benefit(saved))),
-        InvestInput.Life => Life(inputs, inputs.Benefit(saved), isFloor),
-        _ => Linear(input, inputs, saved, isFloor),
-    };
+    public static double At(InvestInput input, CaseInputs inputs, ReadOnlySpan<double> saved, bool isFloor) =>
+        input switch
+        {
+            InvestInput.DiscountRate => Rate(inputs.Flows(inputs.Benefit(saved))),
+            InvestInput.Life => Life(inputs, inputs.Benefit(saved), isFloor),
+            _ => Linear(input, inputs, saved, isFloor),
+        };
 
     /// <summary>
     /// The greatest internal rate; infinite where there is none. As capital is paid first, the value is below 0 at every rate above it: flows that pay at some rate
@@ -38,12 +40,14 @@ internal static class BreakEvens
 
     /// <inheritdoc cref="GreatestRate(double[])"/>
     public static double GreatestRate(double[] flows, ImmutableArray<double> rates) =>
-        !rates.IsEmpty ? rates[^1] : PresentValue.Net(0, flows) > 0 ? double.PositiveInfinity : double.NegativeInfinity;
+        !rates.IsEmpty ? rates[^1]
+        : PresentValue.Net(0, flows) > 0 ? double.PositiveInfinity
+        : double.NegativeInfinity;
 
     // A rate below 0 is none that a lender could be found for.
     private static double Rate(double[] flows)
     {
-        double rate = GreatestRate(flows);
+        var rate = GreatestRate(flows);
         return PresentValue.Net(0, flows) < 0 ? double.NegativeInfinity : rate;
     }
 
@@ -55,31 +59,45 @@ internal static class BreakEvens
     private static double Life(CaseInputs inputs, double benefit, bool isFloor)
     {
         int[] paying = [.. Enumerable.Range(1, LongestLife).Where(life => (inputs with { Life = life }).Net(benefit) >= 0)];
-        bool isEvery = paying.Length == LongestLife;
+        var isEvery = paying.Length == LongestLife;
         if (paying.Length == 0 || (!isEvery && LongerHelps(inputs, benefit) != isFloor))
+        {
             return isFloor ? double.PositiveInfinity : double.NegativeInfinity;
-        return isFloor ? (isEvery ? 0 : paying[0]) : isEvery ? double.PositiveInfinity : paying[^1];
+        }
+
+        return isFloor ? (isEvery ? 0 : paying[0])
+            : isEvery ? double.PositiveInfinity
+            : paying[^1];
     }
 
     // The net present value is a straight line in each of these inputs, so two points of it are enough.
     private static double Linear(InvestInput input, CaseInputs inputs, ReadOnlySpan<double> saved, bool isFloor)
     {
-        double net = inputs.Net(inputs.Benefit(saved));
-        double slope = Slope(input, inputs, saved);
-        double hopeless = isFloor ? double.PositiveInfinity : double.NegativeInfinity;
-        double any = isFloor ? 0 : double.PositiveInfinity;
+        var net = inputs.Net(inputs.Benefit(saved));
+        var slope = Slope(input, inputs, saved);
+        var hopeless = isFloor ? double.PositiveInfinity : double.NegativeInfinity;
+        var any = isFloor ? 0 : double.PositiveInfinity;
         if (slope == 0 || slope > 0 != isFloor)
+        {
             return net >= 0 ? any : hopeless;
-        double at = inputs[input] - (net / slope);
-        double most = input == InvestInput.BoughtInShare ? 1 : double.PositiveInfinity;
-        return isFloor ? (at > most ? hopeless : Math.Max(0, at)) : (at < 0 ? hopeless : at > most ? any : at);
+        }
+
+        var at = inputs[input] - (net / slope);
+        var most = input == InvestInput.BoughtInShare ? 1 : double.PositiveInfinity;
+        return isFloor
+            ? (at > most ? hopeless : Math.Max(0, at))
+            : (
+                at < 0 ? hopeless
+                : at > most ? any
+                : at
+            );
     }
 
     private static double Slope(InvestInput input, CaseInputs inputs, ReadOnlySpan<double> saved)
     {
-        double value = inputs[input];
-        double step = input == InvestInput.BoughtInShare ? (value > 0.5 ? -0.5 : 0.5) : Math.Max(1, value);
-        CaseInputs other = inputs.With(input, value + step);
+        var value = inputs[input];
+        var step = input == InvestInput.BoughtInShare ? (value > 0.5 ? -0.5 : 0.5) : Math.Max(1, value);
+        var other = inputs.With(input, value + step);
         return (other.Net(other.Benefit(saved)) - inputs.Net(inputs.Benefit(saved))) / step;
     }
 }

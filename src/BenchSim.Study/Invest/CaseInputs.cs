@@ -42,63 +42,71 @@ internal sealed record CaseInputs
 
     public double PlantWorth => (BoughtInShare * BoughtInPrice) + ((1 - BoughtInShare) * PlantOnTime);
 
-    public static CaseInputs Of(InvestTerms terms, Prices prices) => new()
-    {
-        Capital = terms.Capital,
-        Life = terms.LifeYears,
-        Rate = terms.DiscountRate,
-        PlantOnTime = terms.PlantOnTime,
-        BoughtInShare = terms.BoughtInShare,
-        BoughtInPrice = terms.BoughtInPrice,
-        Upkeep = terms.Upkeep,
-        Residual = terms.Residual,
-        LabourPrice = prices.LabourHour ?? 0,
-        MixPrice = prices.MixLitre ?? 0,
-    };
+    public static CaseInputs Of(InvestTerms terms, Prices prices) =>
+        new()
+        {
+            Capital = terms.Capital,
+            Life = terms.LifeYears,
+            Rate = terms.DiscountRate,
+            PlantOnTime = terms.PlantOnTime,
+            BoughtInShare = terms.BoughtInShare,
+            BoughtInPrice = terms.BoughtInPrice,
+            Upkeep = terms.Upkeep,
+            Residual = terms.Residual,
+            LabourPrice = prices.LabourHour ?? 0,
+            MixPrice = prices.MixLitre ?? 0,
+        };
 
     /// <summary>The value of an input.</summary>
-    public double this[InvestInput input] => input switch
-    {
-        InvestInput.Capital => Capital,
-        InvestInput.Life => Life,
-        InvestInput.DiscountRate => Rate,
-        InvestInput.PlantOnTime => PlantOnTime,
-        InvestInput.BoughtInShare => BoughtInShare,
-        InvestInput.BoughtInPrice => BoughtInPrice,
-        InvestInput.Upkeep => Upkeep,
-        InvestInput.Residual => Residual,
-        InvestInput.LabourPrice => LabourPrice * LabourFactor,
-        InvestInput.FuelPrice => FuelFactor,
-        InvestInput.PowerPrice => PowerFactor,
-        InvestInput.MixPrice => MixPrice * MixFactor,
-        InvestInput.SeedPrice => SeedFactor,
-        _ => throw new InvalidOperationException("An unknown input."),
-    };
+    public double this[InvestInput input] =>
+        input switch
+        {
+            InvestInput.Capital => Capital,
+            InvestInput.Life => Life,
+            InvestInput.DiscountRate => Rate,
+            InvestInput.PlantOnTime => PlantOnTime,
+            InvestInput.BoughtInShare => BoughtInShare,
+            InvestInput.BoughtInPrice => BoughtInPrice,
+            InvestInput.Upkeep => Upkeep,
+            InvestInput.Residual => Residual,
+            InvestInput.LabourPrice => LabourPrice * LabourFactor,
+            InvestInput.FuelPrice => FuelFactor,
+            InvestInput.PowerPrice => PowerFactor,
+            InvestInput.MixPrice => MixPrice * MixFactor,
+            InvestInput.SeedPrice => SeedFactor,
+            _ => throw new InvalidOperationException("An unknown input."),
+        };
 
     /// <summary>The same with one input changed.</summary>
-    public CaseInputs With(InvestInput input, double value) => input switch
-    {
-        InvestInput.Capital => this with { Capital = value },
-        InvestInput.Life => this with { Life = (int)value },
-        InvestInput.DiscountRate => this with { Rate = value },
-        InvestInput.PlantOnTime => this with { PlantOnTime = value },
-        InvestInput.BoughtInShare => this with { BoughtInShare = value },
-        InvestInput.BoughtInPrice => this with { BoughtInPrice = value },
-        InvestInput.Upkeep => this with { Upkeep = value },
-        InvestInput.Residual => this with { Residual = value },
-        InvestInput.LabourPrice => this with { LabourFactor = value / LabourPrice },
-        InvestInput.FuelPrice => this with { FuelFactor = value },
-        InvestInput.PowerPrice => this with { PowerFactor = value },
-        InvestInput.MixPrice => this with { MixFactor = value / MixPrice },
-        InvestInput.SeedPrice => this with { SeedFactor = value },
-        _ => throw new InvalidOperationException("An unknown input."),
-    };
+    public CaseInputs With(InvestInput input, double value) =>
+        input switch
+        {
+            InvestInput.Capital => this with { Capital = value },
+            InvestInput.Life => this with { Life = (int)value },
+            InvestInput.DiscountRate => this with { Rate = value },
+            InvestInput.PlantOnTime => this with { PlantOnTime = value },
+            InvestInput.BoughtInShare => this with { BoughtInShare = value },
+            InvestInput.BoughtInPrice => this with { BoughtInPrice = value },
+            InvestInput.Upkeep => this with { Upkeep = value },
+            InvestInput.Residual => this with { Residual = value },
+            InvestInput.LabourPrice => this with { LabourFactor = value / LabourPrice },
+            InvestInput.FuelPrice => this with { FuelFactor = value },
+            InvestInput.PowerPrice => this with { PowerFactor = value },
+            InvestInput.MixPrice => this with { MixFactor = value / MixPrice },
+            InvestInput.SeedPrice => this with { SeedFactor = value },
+            _ => throw new InvalidOperationException("An unknown input."),
+        };
 
     /// <summary>Net benefit of a year.</summary>
     /// <param name="saved">By <see cref="MoneyKind"/>: plants in time gained; the rest money saved at the prices given.</param>
     public double Benefit(ReadOnlySpan<double> saved) =>
-        (saved[(int)MoneyKind.Plants] * PlantWorth) + (saved[(int)MoneyKind.Labour] * LabourFactor) + (saved[(int)MoneyKind.Fuel] * FuelFactor)
-        + (saved[(int)MoneyKind.MatPower] * PowerFactor) + (saved[(int)MoneyKind.Mix] * MixFactor) + (saved[(int)MoneyKind.Seed] * SeedFactor) - Upkeep;
+        (saved[(int)MoneyKind.Plants] * PlantWorth)
+        + (saved[(int)MoneyKind.Labour] * LabourFactor)
+        + (saved[(int)MoneyKind.Fuel] * FuelFactor)
+        + (saved[(int)MoneyKind.MatPower] * PowerFactor)
+        + (saved[(int)MoneyKind.Mix] * MixFactor)
+        + (saved[(int)MoneyKind.Seed] * SeedFactor)
+        - Upkeep;
 
     /// <summary>Net present value when every year brings the same benefit.</summary>
     public double Net(double benefit) => -Capital + (Annuity * benefit) + (Residual / Math.Pow(1 + Rate, Life));
@@ -109,7 +117,7 @@ internal sealed record CaseInputs
     /// <summary>Flows when every year brings the same benefit: capital now, and the worth at the end with the last year's.</summary>
     public double[] Flows(double benefit)
     {
-        double[] flows = new double[Life + 1];
+        var flows = new double[Life + 1];
         Array.Fill(flows, benefit);
         flows[0] = -Capital;
         flows[Life] += Residual;

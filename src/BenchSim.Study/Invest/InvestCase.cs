@@ -38,12 +38,12 @@ internal sealed class InvestCase
     /// <param name="cancel">Stops the work.</param>
     public InvestResult ToResult(CancellationToken cancel)
     {
-        MeanInterval mean = MeanInterval.Of(_benefits);
+        var mean = MeanInterval.Of(_benefits);
         var lives = new LifeFigures(_inputs, _benefits, new Lives(_seed, _seasons.Count), LivesDrawn, cancel);
         var resamples = new Resamples(_inputs, _saved, _benefits, new Lives(_seed, _seasons.Count), cancel);
-        ImmutableArray<MoneyPart> parts = Parts();
-        ImmutableArray<Swing> tornado = Tornado();
-        int deciding = Deciding(tornado);
+        var parts = Parts();
+        var tornado = Tornado();
+        var deciding = Deciding(tornado);
         return new InvestResult
         {
             Base = _base,
@@ -72,12 +72,15 @@ internal sealed class InvestCase
 
     private double[] Benefits(CaseInputs inputs)
     {
-        double[] benefits = new double[_seasons.Count];
+        var benefits = new double[_seasons.Count];
         Span<double> saved = stackalloc double[CaseInputs.Kinds];
-        for (int season = 0; season < benefits.Length; season++)
+        for (var season = 0; season < benefits.Length; season++)
         {
-            for (int kind = 0; kind < saved.Length; kind++)
+            for (var kind = 0; kind < saved.Length; kind++)
+            {
                 saved[kind] = _saved[kind][season];
+            }
+
             benefits[season] = inputs.Benefit(saved);
         }
 
@@ -85,88 +88,99 @@ internal sealed class InvestCase
     }
 
     private ImmutableArray<MoneyPart> Parts() =>
-    [
-        .. _seasons.Parts.Select((part, at) =>
-        {
-            double[] quantities = _seasons.Quantities(at);
-            MeanInterval quantity = MeanInterval.Of(quantities);
-            MeanInterval money = MeanInterval.Of(part.Kind == MoneyKind.Plants ? [.. quantities.Select(each => each * _inputs.PlantWorth)] : _seasons.Savings(at));
-            return new MoneyPart
-            {
-                Kind = part.Kind,
-                Name = part.Name,
-                Unit = part.Unit,
-                Quantity = quantity.Mean,
-                QuantityHalfWidth = quantity.HalfWidth,
-                IsPriced = part.IsPriced,
-                Benefit = money.Mean,
-                BenefitHalfWidth = money.HalfWidth,
-            };
-        }),
-    ];
+        [
+            .. _seasons.Parts.Select(
+                (part, at) =>
+                {
+                    var quantities = _seasons.Quantities(at);
+                    var quantity = MeanInterval.Of(quantities);
+                    var money = MeanInterval.Of(
+                        part.Kind == MoneyKind.Plants ? [.. quantities.Select(each => each * _inputs.PlantWorth)] : _seasons.Savings(at)
+                    );
+                    return new MoneyPart
+                    {
+                        Kind = part.Kind,
+                        Name = part.Name,
+                        Unit = part.Unit,
+                        Quantity = quantity.Mean,
+                        QuantityHalfWidth = quantity.HalfWidth,
+                        IsPriced = part.IsPriced,
+                        Benefit = money.Mean,
+                        BenefitHalfWidth = money.HalfWidth,
+                    };
+                }
+            ),
+        ];
 
-    private RateSpread Rates(MeanInterval mean, LifeFigures lives) => new(
-        BreakEvens.GreatestRate(_inputs.Flows(mean.Mean)),
-        double.IsNaN(mean.HalfWidth) ? double.NaN : BreakEvens.GreatestRate(_inputs.Flows(mean.Mean - mean.HalfWidth)),
-        double.IsNaN(mean.HalfWidth) ? double.NaN : BreakEvens.GreatestRate(_inputs.Flows(mean.Mean + mean.HalfWidth)),
-        LifeFigures.Quantile(lives.Rates, 10),
-        LifeFigures.Quantile(lives.Rates, 50),
-        LifeFigures.Quantile(lives.Rates, 90),
-        lives.WithoutRate,
-        lives.WithSeveralRates);
+    private RateSpread Rates(MeanInterval mean, LifeFigures lives) =>
+        new(
+            BreakEvens.GreatestRate(_inputs.Flows(mean.Mean)),
+            double.IsNaN(mean.HalfWidth) ? double.NaN : BreakEvens.GreatestRate(_inputs.Flows(mean.Mean - mean.HalfWidth)),
+            double.IsNaN(mean.HalfWidth) ? double.NaN : BreakEvens.GreatestRate(_inputs.Flows(mean.Mean + mean.HalfWidth)),
+            LifeFigures.Quantile(lives.Rates, 10),
+            LifeFigures.Quantile(lives.Rates, 50),
+            LifeFigures.Quantile(lives.Rates, 90),
+            lives.WithoutRate,
+            lives.WithSeveralRates
+        );
 
-    private PaybackSpread Paybacks(MeanInterval mean, double rate, double[] ofLives) => new(
-        LifeFigures.PaybackOf(_inputs, rate, mean.Mean),
-        double.IsNaN(mean.HalfWidth) ? double.NaN : LifeFigures.PaybackOf(_inputs, rate, mean.Mean + mean.HalfWidth),
-        double.IsNaN(mean.HalfWidth) ? double.NaN : LifeFigures.PaybackOf(_inputs, rate, mean.Mean - mean.HalfWidth),
-        LifeFigures.Quantile(ofLives, 10),
-        LifeFigures.Quantile(ofLives, 50),
-        LifeFigures.Quantile(ofLives, 90));
+    private PaybackSpread Paybacks(MeanInterval mean, double rate, double[] ofLives) =>
+        new(
+            LifeFigures.PaybackOf(_inputs, rate, mean.Mean),
+            double.IsNaN(mean.HalfWidth) ? double.NaN : LifeFigures.PaybackOf(_inputs, rate, mean.Mean + mean.HalfWidth),
+            double.IsNaN(mean.HalfWidth) ? double.NaN : LifeFigures.PaybackOf(_inputs, rate, mean.Mean - mean.HalfWidth),
+            LifeFigures.Quantile(ofLives, 10),
+            LifeFigures.Quantile(ofLives, 50),
+            LifeFigures.Quantile(ofLives, 90)
+        );
 
     // Two doubts, the wider of both at each end: which seasons were played (resampled), and that the lives drawn are finite in number (Wilson).
     private static Chance Pays(LifeFigures lives, Resamples resamples)
     {
-        int hits = lives.NetValues.Count(value => value > 0);
-        (double low, double high) = Wilson.Interval(hits, LivesDrawn, Confidence);
-        (double fewest, double most) = resamples.Pays;
+        var hits = lives.NetValues.Count(value => value > 0);
+        (var low, var high) = Wilson.Interval(hits, LivesDrawn, Confidence);
+        (var fewest, var most) = resamples.Pays;
         return new Chance(hits, LivesDrawn, Math.Min(low, fewest), Math.Max(high, most));
     }
 
     private ImmutableArray<Swing> Tornado() =>
-    [
-        .. InvestRanges.Of(_terms, _inputs, _saved)
-            .Select(range =>
-            {
-                (double atLow, double lowHalf) = NetAt(range.Input, range.Low);
-                (double atHigh, double highHalf) = NetAt(range.Input, range.High);
-                return new Swing
+        [
+            .. InvestRanges
+                .Of(_terms, _inputs, _saved)
+                .Select(range =>
                 {
-                    Input = range.Input,
-                    Value = _inputs[range.Input],
-                    Low = range.Low,
-                    High = range.High,
-                    IsGiven = range.IsGiven,
-                    AtLow = atLow,
-                    AtLowHalfWidth = lowHalf,
-                    AtHigh = atHigh,
-                    AtHighHalfWidth = highHalf,
-                };
-            })
-            .OrderByDescending(swing => swing.Size)
-            .ThenBy(swing => swing.Input),
-    ];
+                    (var atLow, var lowHalf) = NetAt(range.Input, range.Low);
+                    (var atHigh, var highHalf) = NetAt(range.Input, range.High);
+                    return new Swing
+                    {
+                        Input = range.Input,
+                        Value = _inputs[range.Input],
+                        Low = range.Low,
+                        High = range.High,
+                        IsGiven = range.IsGiven,
+                        AtLow = atLow,
+                        AtLowHalfWidth = lowHalf,
+                        AtHigh = atHigh,
+                        AtHighHalfWidth = highHalf,
+                    };
+                })
+                .OrderByDescending(swing => swing.Size)
+                .ThenBy(swing => swing.Input),
+        ];
 
     private (double Net, double HalfWidth) NetAt(InvestInput input, double value)
     {
-        CaseInputs changed = _inputs.With(input, value);
-        MeanInterval mean = MeanInterval.Of(Benefits(changed));
+        var changed = _inputs.With(input, value);
+        var mean = MeanInterval.Of(Benefits(changed));
         return (changed.Net(mean.Mean), changed.Annuity * mean.HalfWidth);
     }
 
     private static int Deciding(ImmutableArray<Swing> tornado)
     {
-        int swinging = tornado.Count(swing => swing.Size > 0);
-        return swinging < 3 ? swinging : tornado[2].Size >= tornado[1].Size / 2 ? 3 : 2;
+        var swinging = tornado.Count(swing => swing.Size > 0);
+        return swinging < 3 ? swinging
+            : tornado[2].Size >= tornado[1].Size / 2 ? 3
+            : 2;
     }
 
     private static IEnumerable<InvestInput> BreakEvenInputs(ImmutableArray<Swing> tornado, int deciding) =>
@@ -177,8 +191,8 @@ internal sealed class InvestCase
     private BreakEven BreakEvenOf(InvestInput input, Resamples resamples)
     {
         double[] mean = [.. _saved.Select(kind => MeanInterval.Of(kind).Mean)];
-        bool isFloor = BreakEvens.IsFloor(input, _inputs, mean);
-        double[] resampled = resamples.BreakEvens(input, isFloor);
+        var isFloor = BreakEvens.IsFloor(input, _inputs, mean);
+        var resampled = resamples.BreakEvens(input, isFloor);
         return new BreakEven
         {
             Input = input,

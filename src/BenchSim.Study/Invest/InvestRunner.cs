@@ -20,7 +20,12 @@ public static class InvestRunner
     /// <exception cref="ArgumentOutOfRangeException">Fewer than 1 season, fewer than 0 threads, or a plan of no days.</exception>
     /// <exception cref="OperationCanceledException">Cancelled before the work was done.</exception>
     public static InvestResult Play(
-        SeasonPlan basePlan, (string Name, SeasonPlan Plan) variant, StudyOptions options, IProgress<int>? progress, CancellationToken cancel)
+        SeasonPlan basePlan,
+        (string Name, SeasonPlan Plan) variant,
+        StudyOptions options,
+        IProgress<int>? progress,
+        CancellationToken cancel
+    )
     {
         ArgumentNullException.ThrowIfNull(basePlan);
         ArgumentNullException.ThrowIfNull(options);
@@ -28,21 +33,27 @@ public static class InvestRunner
         ArgumentOutOfRangeException.ThrowIfNegative(options.Threads, nameof(options));
         ArgumentOutOfRangeException.ThrowIfLessThan(basePlan.Days, 1, nameof(basePlan));
         if (variant.Plan?.Scenario.Invest is null || variant.Plan.FirstDay != basePlan.FirstDay)
+        {
             throw new ArgumentException("A variant with terms, on the first day of the base.", nameof(variant));
+        }
 
-        int days = Math.Max(basePlan.Days, variant.Plan.Days);
+        var days = Math.Max(basePlan.Days, variant.Plan.Days);
         SeasonPlan[] plans = [basePlan with { Days = days }, variant.Plan with { Days = days }];
-        MoneySeasons seasons = Count(plans, options, progress, cancel);
+        var seasons = Count(plans, options, progress, cancel);
         return new InvestCase(plans[0], variant.Name, plans[1], seasons, options.Seed).ToResult(cancel);
     }
 
     private static MoneySeasons Count(SeasonPlan[] plans, StudyOptions options, IProgress<int>? progress, CancellationToken cancel)
     {
-        ImmutableArray<SeasonPart> parts = SeasonPart.Of(plans);
+        var parts = SeasonPart.Of(plans);
         var seasons = new MoneySeasons(parts, options.Seasons);
         SeasonPlayer[] first = [.. plans.Select(plan => new SeasonPlayer(plan, options.Seed))];
         SeasonMoney[] readers = [.. plans.Select(plan => new SeasonMoney(plan, parts))];
-        return new SeasonBlocks<MoneySeasons>(options, progress, cancel).Run(() => seasons, () => Worker(first, readers, parts.Length), (_, _) => { });
+        return new SeasonBlocks<MoneySeasons>(options, progress, cancel).Run(
+            () => seasons,
+            () => Worker(first, readers, parts.Length),
+            (_, _) => { }
+        );
     }
 
     private static Action<int, MoneySeasons> Worker(SeasonPlayer[] first, SeasonMoney[] readers, int parts)
@@ -53,14 +64,17 @@ public static class InvestRunner
         long[][] costs = [.. players.Select(_ => new long[parts])];
         return (season, seasons) =>
         {
-            for (int at = 0; at < players.Length; at++)
+            for (var at = 0; at < players.Length; at++)
             {
                 players[at].Play(season, PlaceLimits.AsGiven, results[at]);
                 readers[at].Read(results[at], quantities[at], costs[at]);
             }
 
-            for (int part = 0; part < parts; part++)
+            for (var part = 0; part < parts; part++)
+            {
                 seasons.Set(season, part, quantities[1][part] - quantities[0][part], costs[1][part] - costs[0][part]);
+            }
+
             seasons.SetFits(season, results[0].Fits, results[1].Fits);
         };
     }

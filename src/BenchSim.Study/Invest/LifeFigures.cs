@@ -13,16 +13,24 @@ internal sealed class LifeFigures
     /// <param name="cancel">Stops the work.</param>
     public LifeFigures(CaseInputs inputs, double[] benefits, Lives draws, int lives, CancellationToken cancel)
     {
-        (NetValues, Rates, SimplePaybacks, DiscountedPaybacks) = (new double[lives], new double[lives], new double[lives], new double[lives]);
-        int[] years = new int[inputs.Life];
-        double[] flows = new double[inputs.Life + 1];
-        for (int life = 0; life < lives; life++)
+        (NetValues, Rates, SimplePaybacks, DiscountedPaybacks) = (
+            new double[lives],
+            new double[lives],
+            new double[lives],
+            new double[lives]
+        );
+        var years = new int[inputs.Life];
+        var flows = new double[inputs.Life + 1];
+        for (var life = 0; life < lives; life++)
         {
             cancel.ThrowIfCancellationRequested();
             draws.Draw(0, life, years);
             flows[0] = -inputs.Capital;
-            for (int year = 0; year < years.Length; year++)
+            for (var year = 0; year < years.Length; year++)
+            {
                 flows[year + 1] = benefits[years[year]];
+            }
+
             SimplePaybacks[life] = Payback.Years(0, flows) ?? double.PositiveInfinity;
             DiscountedPaybacks[life] = Payback.Years(inputs.Rate, flows) ?? double.PositiveInfinity;
             flows[^1] += inputs.Residual;

@@ -18,14 +18,16 @@ internal readonly struct Lives(ulong seed, int seasons)
     /// <param name="drawn">Takes the positions of the seasons.</param>
     public void Draw(int resample, int row, Span<int> drawn)
     {
-        for (int at = 0; at < drawn.Length; at += WordsABlock)
+        for (var at = 0; at < drawn.Length; at += WordsABlock)
         {
             var (a, b, c, d) = Philox.Block(new PhiloxBlock((uint)(at / WordsABlock), (uint)row, (uint)resample, 0), _key);
             ReadOnlySpan<uint> words = [a, b, c, d];
 
             // 32 bits spread over the seasons: uneven by seasons / 2^32 at most.
-            for (int word = 0; word < Math.Min(WordsABlock, drawn.Length - at); word++)
+            for (var word = 0; word < Math.Min(WordsABlock, drawn.Length - at); word++)
+            {
                 drawn[at + word] = (int)(((ulong)words[word] * (uint)seasons) >> 32);
+            }
         }
     }
 }

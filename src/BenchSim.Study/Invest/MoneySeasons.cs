@@ -41,12 +41,14 @@ internal sealed class MoneySeasons(ImmutableArray<SeasonPart> parts, int seasons
     public double[][] ByKind()
     {
         double[][] saved = [.. Enumerable.Range(0, CaseInputs.Kinds).Select(_ => new double[seasons])];
-        for (int part = 0; part < parts.Length; part++)
+        for (var part = 0; part < parts.Length; part++)
         {
-            double[] ofPart = parts[part].Kind == MoneyKind.Plants ? Quantities(part) : Savings(part);
-            double[] sum = saved[(int)parts[part].Kind];
-            for (int season = 0; season < seasons; season++)
+            var ofPart = parts[part].Kind == MoneyKind.Plants ? Quantities(part) : Savings(part);
+            var sum = saved[(int)parts[part].Kind];
+            for (var season = 0; season < seasons; season++)
+            {
                 sum[season] += ofPart[season];
+            }
         }
 
         return saved;

@@ -12,4 +12,13 @@ namespace BenchSim.Study.Invest;
 /// <param name="P90">Not exceeded in 90 of 100 lives.</param>
 /// <param name="LivesWithout">Lives that have no rate.</param>
 /// <param name="LivesWithSeveral">Lives that have several.</param>
-public sealed record RateSpread(double OfAverageYear, double Low, double High, double P10, double P50, double P90, int LivesWithout, int LivesWithSeveral);
+public sealed record RateSpread(
+    double OfAverageYear,
+    double Low,
+    double High,
+    double P10,
+    double P50,
+    double P90,
+    int LivesWithout,
+    int LivesWithSeveral
+);

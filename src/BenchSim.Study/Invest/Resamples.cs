@@ -31,9 +31,9 @@ internal sealed class Resamples
     public Resamples(CaseInputs inputs, double[][] saved, double[] benefits, Lives draws, CancellationToken cancel)
     {
         _inputs = inputs;
-        int[] seasons = new int[benefits.Length];
-        double[] shares = new double[Drawn];
-        for (int resample = 0; resample < Drawn; resample++)
+        var seasons = new int[benefits.Length];
+        var shares = new double[Drawn];
+        for (var resample = 0; resample < Drawn; resample++)
         {
             cancel.ThrowIfCancellationRequested();
 
@@ -53,27 +53,34 @@ internal sealed class Resamples
     /// <summary>The break-even value of an input in each resample, in rising order.</summary>
     /// <param name="input">Input.</param>
     /// <param name="isFloor">Whether it is a floor.</param>
-    public double[] BreakEvens(InvestInput input, bool isFloor) => [.. _means.Select(mean => Invest.BreakEvens.At(input, _inputs, mean, isFloor)).Order()];
+    public double[] BreakEvens(InvestInput input, bool isFloor) =>
+        [.. _means.Select(mean => Invest.BreakEvens.At(input, _inputs, mean, isFloor)).Order()];
 
     private static double Mean(double[] values, int[] seasons)
     {
         double sum = 0;
-        foreach (int season in seasons)
+        foreach (var season in seasons)
+        {
             sum += values[season];
+        }
+
         return sum / seasons.Length;
     }
 
     private static double Share(CaseInputs inputs, double[] benefits, int[] seasons, Lives draws, int resample)
     {
-        int[] years = new int[inputs.Life];
-        double[] flows = new double[inputs.Life + 1];
+        var years = new int[inputs.Life];
+        var flows = new double[inputs.Life + 1];
         flows[0] = -inputs.Capital;
-        int pays = 0;
-        for (int life = 0; life < LivesEach; life++)
+        var pays = 0;
+        for (var life = 0; life < LivesEach; life++)
         {
             draws.Draw(resample, life + 1, years);
-            for (int year = 0; year < years.Length; year++)
+            for (var year = 0; year < years.Length; year++)
+            {
                 flows[year + 1] = benefits[seasons[years[year]]];
+            }
+
             flows[^1] += inputs.Residual;
             pays += PresentValue.Net(inputs.Rate, flows) > 0 ? 1 : 0;
         }

@@ -20,22 +20,67 @@ internal sealed record SeasonPart(MoneyKind Kind, string FuelId, string Name, st
         Scenario[] scenarios = [.. plans.Select(plan => plan.Scenario)];
         var parts = ImmutableArray.CreateBuilder<SeasonPart>();
         parts.Add(new SeasonPart(MoneyKind.Plants, "", "plants on time", "plants", 1, true));
-        parts.Add(new SeasonPart(MoneyKind.Labour, "", "labour", "hours", 60.0 * PlanShape.PartsAMinute, scenarios.All(each => each.Rules.Prices.LabourHour is not null)));
+        parts.Add(
+            new SeasonPart(
+                MoneyKind.Labour,
+                "",
+                "labour",
+                "hours",
+                60.0 * PlanShape.PartsAMinute,
+                scenarios.All(each => each.Rules.Prices.LabourHour is not null)
+            )
+        );
         HouseHeat[] heats = [.. scenarios.SelectMany(each => each.Houses).Where(SeasonEnergy.Burns).Select(house => house.Heat!)];
-        bool isMetric = scenarios[0].Units == UnitSystem.Metric;
-        foreach (var fuel in heats.Select(heat => heat.Fuel).DistinctBy(fuel => fuel.Id, StringComparer.Ordinal).OrderBy(fuel => fuel.Id, StringComparer.Ordinal))
+        var isMetric = scenarios[0].Units == UnitSystem.Metric;
+        foreach (
+            var fuel in heats
+                .Select(heat => heat.Fuel)
+                .DistinctBy(fuel => fuel.Id, StringComparer.Ordinal)
+                .OrderBy(fuel => fuel.Id, StringComparer.Ordinal)
+        )
         {
-            bool isPriced = heats.All(heat => heat.Price is not null || !IsOf(heat, fuel));
-            double unit = isMetric ? SeasonEnergy.Thousandths / fuel.MetricPerUnit : SeasonEnergy.Thousandths;
-            parts.Add(new SeasonPart(MoneyKind.Fuel, fuel.Id, $"fuel: {fuel.Name}", isMetric ? fuel.MetricUnit : fuel.Unit, unit, isPriced));
+            var isPriced = heats.All(heat => heat.Price is not null || !IsOf(heat, fuel));
+            var unit = isMetric ? SeasonEnergy.Thousandths / fuel.MetricPerUnit : SeasonEnergy.Thousandths;
+            parts.Add(
+                new SeasonPart(MoneyKind.Fuel, fuel.Id, $"fuel: {fuel.Name}", isMetric ? fuel.MetricUnit : fuel.Unit, unit, isPriced)
+            );
         }
 
         MatPower[] mats = [.. scenarios.SelectMany(each => each.Spaces).Select(space => space.Power).OfType<MatPower>()];
         if (mats.Length > 0)
-            parts.Add(new SeasonPart(MoneyKind.MatPower, "", "electricity of the heat mats", "kWh", SeasonEnergy.Thousandths, mats.All(mat => mat.Price is not null)));
-        parts.Add(new SeasonPart(MoneyKind.Mix, "", "potting mix", "litres", SeasonEnergy.Thousandths, scenarios.All(each => each.Rules.Prices.MixLitre is not null)));
-        parts.Add(new SeasonPart(
-            MoneyKind.Seed, "", "seed", "seeds", 1, plans.All(plan => plan.Batches.All(batch => SeasonGoods.ThousandSeeds(plan.Scenario, batch) is not null))));
+        {
+            parts.Add(
+                new SeasonPart(
+                    MoneyKind.MatPower,
+                    "",
+                    "electricity of the heat mats",
+                    "kWh",
+                    SeasonEnergy.Thousandths,
+                    mats.All(mat => mat.Price is not null)
+                )
+            );
+        }
+
+        parts.Add(
+            new SeasonPart(
+                MoneyKind.Mix,
+                "",
+                "potting mix",
+                "litres",
+                SeasonEnergy.Thousandths,
+                scenarios.All(each => each.Rules.Prices.MixLitre is not null)
+            )
+        );
+        parts.Add(
+            new SeasonPart(
+                MoneyKind.Seed,
+                "",
+                "seed",
+                "seeds",
+                1,
+                plans.All(plan => plan.Batches.All(batch => SeasonGoods.ThousandSeeds(plan.Scenario, batch) is not null))
+            )
+        );
         return parts.ToImmutable();
     }
 

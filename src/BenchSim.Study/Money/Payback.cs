@@ -13,16 +13,22 @@ public static class Payback
     public static double? Years(double rate, ReadOnlySpan<double> flows)
     {
         if (!(rate > -1 && double.IsFinite(rate)))
+        {
             throw new ArgumentOutOfRangeException(nameof(rate), rate, "Above -1.");
+        }
+
         double sum = 0;
         double factor = 1;
-        for (int year = 0; year < flows.Length; year++)
+        for (var year = 0; year < flows.Length; year++)
         {
-            double before = sum;
-            double flow = flows[year] * factor;
+            var before = sum;
+            var flow = flows[year] * factor;
             sum += flow;
             if (sum >= 0)
+            {
                 return year == 0 ? 0 : year - 1 + (-before / flow);
+            }
+
             factor /= 1 + rate;
         }
 

@@ -12,10 +12,13 @@ public static class PresentValue
         ThrowIfNoRate(rate);
 
         // Horner's rule in 1 / (1 + rate), last year first.
-        double factor = 1 / (1 + rate);
+        var factor = 1 / (1 + rate);
         double value = 0;
-        for (int year = flows.Length - 1; year >= 0; year--)
+        for (var year = flows.Length - 1; year >= 0; year--)
+        {
             value = (value * factor) + flows[year];
+        }
+
         return value;
     }
 
@@ -29,16 +32,21 @@ public static class PresentValue
         ArgumentOutOfRangeException.ThrowIfNegative(years);
 
         // Summed, not by the formula: it would lose its digits at rates near 0.
-        double factor = 1 / (1 + rate);
+        var factor = 1 / (1 + rate);
         double sum = 0;
-        for (int year = 0; year < years; year++)
+        for (var year = 0; year < years; year++)
+        {
             sum = (sum + 1) * factor;
+        }
+
         return sum;
     }
 
     private static void ThrowIfNoRate(double rate)
     {
         if (!(rate > -1 && double.IsFinite(rate)))
+        {
             throw new ArgumentOutOfRangeException(nameof(rate), rate, "Above -1.");
+        }
     }
 }

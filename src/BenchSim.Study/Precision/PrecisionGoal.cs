@@ -39,20 +39,31 @@ public sealed record PrecisionGoal
     /// </summary>
     public ImmutableArray<int> Looks()
     {
-        double anchor = Chance is { } half ? Math.Max(Least, EnoughForAnyShare(half)) : Least;
+        var anchor = Chance is { } half ? Math.Max(Least, EnoughForAnyShare(half)) : Least;
         var looks = new SortedSet<int>();
-        for (double size = anchor; size >= Least; size /= 2)
+        for (var size = anchor; size >= Least; size /= 2)
+        {
             Add(size);
-        for (double size = anchor * 2; LatePlantDays is not null && size < Most; size *= 2)
+        }
+
+        for (var size = anchor * 2; LatePlantDays is not null && size < Most; size *= 2)
+        {
             Add(size);
+        }
+
         if (LatePlantDays is not null || anchor > Most)
+        {
             looks.Add(Most);
+        }
+
         return [.. looks];
 
         void Add(double size)
         {
             if (Math.Ceiling(size) <= Most)
+            {
                 looks.Add((int)Math.Ceiling(size));
+            }
         }
     }
 
@@ -63,7 +74,7 @@ public sealed record PrecisionGoal
     /// <param name="halfWidth">Half the width, above 0 and below 0.5.</param>
     internal static double EnoughForAnyShare(double halfWidth)
     {
-        double z = Normal.InvCDF(0, 1, 0.975);
+        var z = Normal.InvCDF(0, 1, 0.975);
         return Math.Max(1, Math.Ceiling((z * z * ((1 / (4 * halfWidth * halfWidth)) - 1)) - Slack));
     }
 

@@ -21,7 +21,13 @@ public static class PrecisionRunner
     /// <exception cref="ArgumentOutOfRangeException">A goal out of its ranges, fewer than 0 threads, or a plan of no days.</exception>
     /// <exception cref="OperationCanceledException">Cancelled before the end.</exception>
     public static PrecisionResult Play(
-        SeasonPlan plan, PrecisionGoal goal, ulong seed, int threads, IProgress<int>? progress, CancellationToken cancel)
+        SeasonPlan plan,
+        PrecisionGoal goal,
+        ulong seed,
+        int threads,
+        IProgress<int>? progress,
+        CancellationToken cancel
+    )
     {
         ArgumentNullException.ThrowIfNull(plan);
         SeasonPlayer first = new(plan, seed);
@@ -30,7 +36,14 @@ public static class PrecisionRunner
 
     /// <summary>The same with another maker of players: one player a thread.</summary>
     internal static PrecisionResult Play(
-        SeasonPlan plan, PrecisionGoal goal, ulong seed, int threads, Func<PlaySeason> makePlayer, IProgress<int>? progress, CancellationToken cancel)
+        SeasonPlan plan,
+        PrecisionGoal goal,
+        ulong seed,
+        int threads,
+        Func<PlaySeason> makePlayer,
+        IProgress<int>? progress,
+        CancellationToken cancel
+    )
     {
         ThrowIfOutside(goal);
         ArgumentOutOfRangeException.ThrowIfNegative(threads);
@@ -38,16 +51,23 @@ public static class PrecisionRunner
         PlanShape shape = new(plan);
         SeasonTally sum = new(shape);
         var looks = ImmutableArray.CreateBuilder<PrecisionLook>();
-        foreach (int seasons in goal.Looks())
+        foreach (var seasons in goal.Looks())
         {
-            int done = sum.Seasons;
-            StudyOptions options = new() { Seasons = seasons - done, Seed = seed, Threads = threads };
+            var done = sum.Seasons;
+            StudyOptions options = new()
+            {
+                Seasons = seasons - done,
+                Seed = seed,
+                Threads = threads,
+            };
             IProgress<int>? further = progress is null ? null : new Further(progress, done);
             sum.Merge(new ParallelPlay(shape, options, makePlayer, further, cancel, done).Run());
             PrecisionLook look = new(sum.Fits(), sum.LatePlantDays());
             looks.Add(look);
             if (goal.IsReached(look.Fits) && goal.IsReached(look.LatePlantDays))
+            {
                 break;
+            }
         }
 
         return new PrecisionResult(sum.ToResult(seed), goal, looks.DrainToImmutable());
@@ -56,10 +76,16 @@ public static class PrecisionRunner
     private static void ThrowIfOutside(PrecisionGoal goal)
     {
         ArgumentNullException.ThrowIfNull(goal);
-        bool isChanceInside = goal.Chance is null or (> 0 and < 0.5);
-        bool isLateInside = goal.LatePlantDays is null or (> 0 and < double.PositiveInfinity);
+        var isChanceInside = goal.Chance is null or (> 0 and < 0.5);
+        var isLateInside = goal.LatePlantDays is null or (> 0 and < double.PositiveInfinity);
         if (!isChanceInside || !isLateInside || goal is { Chance: null, LatePlantDays: null } || goal.Least < 2 || goal.Most < goal.Least)
-            throw new ArgumentOutOfRangeException(nameof(goal), goal, "Half widths above 0, that of a chance below 0.5, one at least, and 2 seasons or more.");
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(goal),
+                goal,
+                "Half widths above 0, that of a chance below 0.5, one at least, and 2 seasons or more."
+            );
+        }
     }
 
     private sealed class Further(IProgress<int> all, int done) : IProgress<int>

@@ -16,4 +16,13 @@ namespace BenchSim.Study.Results;
 /// <param name="Most">Largest season.</param>
 /// <param name="Seasons">Seasons counted.</param>
 public readonly record struct Estimate(
-    double Mean, double HalfWidth, double P10, double P50, double P90, double P95, double Least, double Most, int Seasons);
+    double Mean,
+    double HalfWidth,
+    double P10,
+    double P50,
+    double P90,
+    double P95,
+    double Least,
+    double Most,
+    int Seasons
+);

@@ -14,31 +14,47 @@ public readonly record struct GrowerCost(double Amount, double Share)
     /// <returns>One for each of <see cref="StudyResult.Growers"/>, in that order.</returns>
     public static ImmutableArray<GrowerCost> Of(StudyResult result)
     {
-        double[] amounts = new double[result.Growers.Length];
-        foreach (HouseResult house in result.Houses)
+        var amounts = new double[result.Growers.Length];
+        foreach (var house in result.Houses)
         {
             if (house is { Fuel: { Mean: > 0 } fuel, House.Heat: { } heat })
-                Divide(result, amounts, fuel.Mean * (heat.Price ?? double.NaN), space => string.Equals(space.HouseId, house.House.Id, StringComparison.Ordinal));
+            {
+                Divide(result, amounts, fuel.Mean * (heat.Price ?? double.NaN), space =>
+                    string.Equals(space.HouseId, house.House.Id, StringComparison.Ordinal)
+                );
+            }
         }
 
-        foreach (MatPowerResult mats in result.MatPower)
+        foreach (var mats in result.MatPower)
         {
             if (mats.KilowattHours.Mean > 0)
-                Divide(result, amounts, mats.KilowattHours.Mean * (mats.Space.Power?.Price ?? double.NaN), space => string.Equals(space.Id, mats.Space.Id, StringComparison.Ordinal));
+            {
+                Divide(result, amounts, mats.KilowattHours.Mean * (mats.Space.Power?.Price ?? double.NaN), space =>
+                    string.Equals(space.Id, mats.Space.Id, StringComparison.Ordinal)
+                );
+            }
         }
 
-        double all = amounts.Sum();
+        var all = amounts.Sum();
         return [.. amounts.Select(amount => new GrowerCost(amount, all > 0 ? amount / all : double.NaN))];
     }
 
     private static void Divide(StudyResult result, double[] amounts, double cost, Func<Season.Inputs.Space, bool> isIn)
     {
-        int[] spaces = [.. Enumerable.Range(0, result.Plan.Scenario.Spaces.Length).Where(space => isIn(result.Plan.Scenario.Spaces[space]))];
+        int[] spaces =
+        [
+            .. Enumerable.Range(0, result.Plan.Scenario.Spaces.Length).Where(space => isIn(result.Plan.Scenario.Spaces[space])),
+        ];
         double[] held = [.. result.Growers.Select(grower => spaces.Sum(space => grower.TrayDaysBySpace[space]))];
-        double everyones = held.Sum();
+        var everyones = held.Sum();
         if (everyones <= 0)
+        {
             return;
-        for (int grower = 0; grower < amounts.Length; grower++)
+        }
+
+        for (var grower = 0; grower < amounts.Length; grower++)
+        {
             amounts[grower] += cost * held[grower] / everyones;
+        }
     }
 }

@@ -20,7 +20,7 @@ internal static class PartHeaderJson
         using var buffer = new MemoryStream();
         using (var json = new Utf8JsonWriter(buffer))
         {
-            (int first, int count) = header.Share.SeasonsOf(header.Seasons);
+            (var first, var count) = header.Share.SeasonsOf(header.Seasons);
             json.WriteStartObject();
             json.WriteNumber("part", header.Share.Number);
             json.WriteNumber("parts", header.Share.Of);
@@ -33,7 +33,7 @@ internal static class PartHeaderJson
             json.WriteString("folder", header.Folder);
             json.WriteString("build", header.Build);
             json.WriteStartArray("inputs");
-            foreach (PartInput input in inputs)
+            foreach (var input in inputs)
             {
                 json.WriteStartObject();
                 json.WriteString("name", input.Name);
@@ -43,8 +43,11 @@ internal static class PartHeaderJson
 
             json.WriteEndArray();
             json.WriteStartArray("unread");
-            foreach (string name in header.Unread)
+            foreach (var name in header.Unread)
+            {
                 json.WriteStringValue(name);
+            }
+
             json.WriteEndArray();
             json.WriteNumber("counts_bytes", counts);
             json.WriteEndObject();
@@ -59,34 +62,43 @@ internal static class PartHeaderJson
         try
         {
             using var document = JsonDocument.Parse(line);
-            Described described = Read(document.RootElement);
+            var described = Read(document.RootElement);
             return IsPossible(described) ? described : null;
         }
-        catch (Exception wrong) when (wrong is JsonException or KeyNotFoundException or InvalidOperationException or FormatException or OverflowException)
+        catch (Exception wrong)
+            when (wrong is JsonException or KeyNotFoundException or InvalidOperationException or FormatException or OverflowException)
         {
             return null;
         }
     }
 
-    private static Described Read(JsonElement root) => new(
-        new PartHeader
-        {
-            Share = new Share(root.GetProperty("part").GetInt32(), root.GetProperty("parts").GetInt32()),
-            Seasons = root.GetProperty("seasons").GetInt32(),
-            Seed = ulong.Parse(Text(root, "seed"), NumberStyles.None, CultureInfo.InvariantCulture),
-            Folder = Text(root, "folder"),
-            Build = Text(root, "build"),
-            Unread = [.. root.GetProperty("unread").EnumerateArray().Select(name => name.GetString() ?? "")],
-        },
-        [.. root.GetProperty("inputs").EnumerateArray().Select(input => (Text(input, "name"), (long)input.GetProperty("bytes").GetInt32()))],
-        root.GetProperty("counts_bytes").GetInt32());
+    private static Described Read(JsonElement root) =>
+        new(
+            new PartHeader
+            {
+                Share = new Share(root.GetProperty("part").GetInt32(), root.GetProperty("parts").GetInt32()),
+                Seasons = root.GetProperty("seasons").GetInt32(),
+                Seed = ulong.Parse(Text(root, "seed"), NumberStyles.None, CultureInfo.InvariantCulture),
+                Folder = Text(root, "folder"),
+                Build = Text(root, "build"),
+                Unread = [.. root.GetProperty("unread").EnumerateArray().Select(name => name.GetString() ?? "")],
+            },
+            [
+                .. root.GetProperty("inputs")
+                    .EnumerateArray()
+                    .Select(input => (Text(input, "name"), (long)input.GetProperty("bytes").GetInt32())),
+            ],
+            root.GetProperty("counts_bytes").GetInt32()
+        );
 
     private static string Text(JsonElement from, string name) => from.GetProperty(name).GetString() ?? "";
 
     private static bool IsPossible(Described described)
     {
-        PartHeader header = described.Header;
-        return header.Share.IsPossible && header.Share.Of <= header.Seasons && header.Seasons <= MostSeasons
+        var header = described.Header;
+        return header.Share.IsPossible
+            && header.Share.Of <= header.Seasons
+            && header.Seasons <= MostSeasons
             && IsPlainName(header.Folder)
             && described.Counts >= 0
             && described.Inputs.All(input => input.Length >= 0 && IsRelative(input.Name))
@@ -94,9 +106,7 @@ internal static class PartHeaderJson
     }
 
     // A report folder is named after it: it must not lead anywhere else.
-    private static bool IsPlainName(string name) =>
-        name.Length > 0 && name is not ("." or "..") && name.AsSpan().IndexOfAny("/\\:\0") < 0;
+    private static bool IsPlainName(string name) => name.Length > 0 && name is not ("." or "..") && name.AsSpan().IndexOfAny("/\\:\0") < 0;
 
-    private static bool IsRelative(string name) =>
-        name.Length > 0 && name.Split('/').All(IsPlainName);
+    private static bool IsRelative(string name) => name.Length > 0 && name.Split('/').All(IsPlainName);
 }

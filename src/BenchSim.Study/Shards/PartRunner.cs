@@ -27,13 +27,19 @@ public static class PartRunner
 
     /// <summary>The same with another maker of players: one player a thread.</summary>
     internal static byte[] Play(
-        SeasonPlan plan, StudyOptions options, Share share, Func<PlaySeason> makePlayer, IProgress<int>? progress, CancellationToken cancel)
+        SeasonPlan plan,
+        StudyOptions options,
+        Share share,
+        Func<PlaySeason> makePlayer,
+        IProgress<int>? progress,
+        CancellationToken cancel
+    )
     {
         ArgumentOutOfRangeException.ThrowIfNegative(options.Threads, nameof(options));
         ArgumentOutOfRangeException.ThrowIfLessThan(plan.Days, 1, nameof(plan));
-        (int first, int count) = share.IsPossible ? share.SeasonsOf(options.Seasons) : (0, 0);
+        (var first, var count) = share.IsPossible ? share.SeasonsOf(options.Seasons) : (0, 0);
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1, nameof(share));
-        SeasonTally tally = new ParallelPlay(new PlanShape(plan), options with { Seasons = count }, makePlayer, progress, cancel, first).Run();
+        var tally = new ParallelPlay(new PlanShape(plan), options with { Seasons = count }, makePlayer, progress, cancel, first).Run();
         TallyWriter writer = new();
         tally.Exchange(writer);
         return writer.ToBytes();
@@ -51,17 +57,23 @@ public static class PartRunner
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(counts);
         if (counts.Count == 0 || counts.Count > seasons)
+        {
             throw new ArgumentException("As many shares as seasons, or fewer, and one or more.", nameof(counts));
+        }
+
         PlanShape shape = new(plan);
         SeasonTally sum = new(shape);
-        for (int at = 0; at < counts.Count; at++)
+        for (var at = 0; at < counts.Count; at++)
+        {
             sum.Merge(Read(shape, counts[at], new Share(at + 1, counts.Count), seasons));
+        }
+
         return sum.ToResult(seed);
     }
 
     private static SeasonTally Read(PlanShape shape, ReadOnlyMemory<byte> bytes, Share share, int seasons)
     {
-        (_, int count) = share.SeasonsOf(seasons);
+        (_, var count) = share.SeasonsOf(seasons);
         SeasonTally tally = new(shape);
         TallyReader reader = new(bytes, count);
         try

@@ -30,8 +30,11 @@ public sealed record RunPart(PartHeader Header, ImmutableArray<PartInput> Inputs
         bytes.Write(Encoding.ASCII.GetBytes($"{Mark}{Version}\n"));
         bytes.Write(PartHeaderJson.Write(Header, Inputs, Counts.Length));
         bytes.WriteByte((byte)'\n');
-        foreach (PartInput input in Inputs)
+        foreach (var input in Inputs)
+        {
             bytes.Write(input.Bytes.Span);
+        }
+
         bytes.Write(Counts.Span);
         bytes.Write(LastLine(bytes.GetBuffer().AsSpan(0, (int)bytes.Length)));
         return bytes.ToArray();
@@ -42,8 +45,14 @@ public sealed record RunPart(PartHeader Header, ImmutableArray<PartInput> Inputs
     public RunPart SharingInputsWith(RunPart other)
     {
         ArgumentNullException.ThrowIfNull(other);
-        bool isSame = Inputs.Length == other.Inputs.Length && Inputs.Zip(other.Inputs).All(pair =>
-            string.Equals(pair.First.Name, pair.Second.Name, StringComparison.Ordinal) && pair.First.Bytes.Span.SequenceEqual(pair.Second.Bytes.Span));
+        var isSame =
+            Inputs.Length == other.Inputs.Length
+            && Inputs
+                .Zip(other.Inputs)
+                .All(pair =>
+                    string.Equals(pair.First.Name, pair.Second.Name, StringComparison.Ordinal)
+                    && pair.First.Bytes.Span.SequenceEqual(pair.Second.Bytes.Span)
+                );
 
         // The counts are copied, or they would keep the bytes of the whole file.
         return isSame ? this with { Inputs = other.Inputs, Counts = Counts.ToArray() } : this;
@@ -61,36 +70,51 @@ public sealed record RunPart(PartHeader Header, ImmutableArray<PartInput> Inputs
             return null;
         }
 
-        int endOfFirst = bytes.Span[..Math.Min(bytes.Length, LongestFirstLine)].IndexOf((byte)'\n');
+        var endOfFirst = bytes.Span[..Math.Min(bytes.Length, LongestFirstLine)].IndexOf((byte)'\n');
         problem = PartProblem.Damaged;
         if (endOfFirst < 0 || bytes.Length < endOfFirst + 1 + s_lastLine)
+        {
             return null;
-        string version = Encoding.ASCII.GetString(bytes.Span[Mark.Length..endOfFirst]);
-        ReadOnlyMemory<byte> body = bytes[..^s_lastLine];
+        }
+
+        var version = Encoding.ASCII.GetString(bytes.Span[Mark.Length..endOfFirst]);
+        var body = bytes[..^s_lastLine];
         if (!bytes.Span[^s_lastLine..].SequenceEqual(LastLine(body.Span)))
+        {
             return null;
+        }
+
         if (version != $"{Version}")
         {
             problem = PartProblem.OtherVersion;
             return null;
         }
 
-        RunPart? part = ReadBody(body[(endOfFirst + 1)..]);
+        var part = ReadBody(body[(endOfFirst + 1)..]);
         if (part is not null)
+        {
             problem = PartProblem.None;
+        }
+
         return part;
     }
 
     private static RunPart? ReadBody(ReadOnlyMemory<byte> body)
     {
-        int endOfHeader = body.Span.IndexOf((byte)'\n');
+        var endOfHeader = body.Span.IndexOf((byte)'\n');
         if (endOfHeader < 0 || PartHeaderJson.Read(body[..endOfHeader]) is not { } described)
+        {
             return null;
-        ReadOnlyMemory<byte> rest = body[(endOfHeader + 1)..];
+        }
+
+        var rest = body[(endOfHeader + 1)..];
         if (described.Inputs.Sum(input => input.Length) + described.Counts != rest.Length)
+        {
             return null;
+        }
+
         var inputs = ImmutableArray.CreateBuilder<PartInput>();
-        foreach ((string name, long length) in described.Inputs)
+        foreach ((var name, var length) in described.Inputs)
         {
             inputs.Add(new PartInput(name, rest[..(int)length]));
             rest = rest[(int)length..];
@@ -99,5 +123,6 @@ public sealed record RunPart(PartHeader Header, ImmutableArray<PartInput> Inputs
         return new RunPart(described.Header, inputs.DrainToImmutable(), rest);
     }
 
-    private static byte[] LastLine(ReadOnlySpan<byte> body) => Encoding.ASCII.GetBytes($"\n{Convert.ToHexStringLower(SHA256.HashData(body))}\n");
+    private static byte[] LastLine(ReadOnlySpan<byte> body) =>
+        Encoding.ASCII.GetBytes($"\n{Convert.ToHexStringLower(SHA256.HashData(body))}\n");
 }

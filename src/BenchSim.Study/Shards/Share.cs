@@ -17,11 +17,13 @@ public readonly record struct Share(int Number, int Of)
     public static bool TryParse(string text, out Share share)
     {
         ArgumentNullException.ThrowIfNull(text);
-        string[] numbers = text.Split('/');
+        var numbers = text.Split('/');
         share = default;
-        if (numbers.Length != 2
-            || !int.TryParse(numbers[0], NumberStyles.None, CultureInfo.InvariantCulture, out int number)
-            || !int.TryParse(numbers[1], NumberStyles.None, CultureInfo.InvariantCulture, out int of))
+        if (
+            numbers.Length != 2
+            || !int.TryParse(numbers[0], NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            || !int.TryParse(numbers[1], NumberStyles.None, CultureInfo.InvariantCulture, out var of)
+        )
         {
             return false;
         }
@@ -41,7 +43,7 @@ public readonly record struct Share(int Number, int Of)
     /// <returns>The first season, from 0, and how many.</returns>
     public (int First, int Count) SeasonsOf(int seasons)
     {
-        int first = (int)((long)(Number - 1) * seasons / Of);
+        var first = (int)((long)(Number - 1) * seasons / Of);
         return (first, (int)((long)Number * seasons / Of) - first);
     }
 

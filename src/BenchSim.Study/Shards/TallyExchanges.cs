@@ -8,14 +8,18 @@ internal static class TallyExchanges
     /// <summary>Each of a row in turn.</summary>
     public static void Every(this ITallyExchange exchange, ExactTally[] row)
     {
-        foreach (ExactTally tally in row)
+        foreach (var tally in row)
+        {
             exchange.Every(tally);
+        }
     }
 
     /// <summary>Each of a row in turn.</summary>
     public static void Every(this ITallyExchange exchange, WideTally[] row)
     {
-        foreach (WideTally tally in row)
+        foreach (var tally in row)
+        {
             exchange.Every(tally);
+        }
     }
 }

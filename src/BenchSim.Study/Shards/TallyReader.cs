@@ -23,7 +23,9 @@ internal sealed class TallyReader(ReadOnlyMemory<byte> bytes, int seasons) : ITa
     public void End()
     {
         if (_at != bytes.Length)
+        {
             throw Wrong();
+        }
     }
 
     /// <inheritdoc/>
@@ -32,8 +34,10 @@ internal sealed class TallyReader(ReadOnlyMemory<byte> bytes, int seasons) : ITa
     /// <inheritdoc/>
     public void Sums(long[] sums)
     {
-        for (int i = 0; i < sums.Length; i++)
+        for (var i = 0; i < sums.Length; i++)
+        {
             sums[i] = (long)Number((ulong)LargestValue * (ulong)seasons);
+        }
     }
 
     /// <inheritdoc/>
@@ -45,22 +49,30 @@ internal sealed class TallyReader(ReadOnlyMemory<byte> bytes, int seasons) : ITa
     /// <inheritdoc/>
     public void Every(WideTally tally)
     {
-        bool isClassed = Number(1) == 1;
-        (long Value, int Seasons)[] counted = Counted(isClassed ? WideTally.ClassOf(LargestValue) : LargestValue);
+        var isClassed = Number(1) == 1;
+        var counted = Counted(isClassed ? WideTally.ClassOf(LargestValue) : LargestValue);
         RefuseOtherThan(counted, all: true);
-        bool isDone = isClassed
-            ? tally.TryFillClasses(counted, Number(UInt128.MaxValue), Number(UInt128.MaxValue), (long)Number((ulong)LargestValue), (long)Number((ulong)LargestValue))
+        var isDone = isClassed
+            ? tally.TryFillClasses(
+                counted,
+                Number(UInt128.MaxValue),
+                Number(UInt128.MaxValue),
+                (long)Number((ulong)LargestValue),
+                (long)Number((ulong)LargestValue)
+            )
             : tally.TryFill(counted);
         if (!isDone)
+        {
             throw Wrong();
+        }
     }
 
     /// <inheritdoc/>
     public void Every(DayTally tally)
     {
-        for (int day = 0; day < tally.Days; day++)
+        for (var day = 0; day < tally.Days; day++)
         {
-            (long Value, int Seasons)[] counted = Counted(int.MaxValue);
+            var counted = Counted(int.MaxValue);
             RefuseOtherThan(counted, all: true);
             RefuseWide(counted);
             tally.Fill(day, counted, seasons);
@@ -71,24 +83,30 @@ internal sealed class TallyReader(ReadOnlyMemory<byte> bytes, int seasons) : ITa
 
     private static void RefuseWide((long Value, int Seasons)[] counted)
     {
-        long lowest = counted.FirstOrDefault(each => each.Value > 0).Value;
+        var lowest = counted.FirstOrDefault(each => each.Value > 0).Value;
         if (counted.Length > 0 && counted[^1].Value - lowest > WidestSpan)
+        {
             throw Wrong();
+        }
     }
 
     private void Fill(ExactTally tally, (long Value, int Seasons)[] counted, bool all)
     {
         RefuseOtherThan(counted, all);
         RefuseWide(counted);
-        foreach ((long value, int count) in counted)
+        foreach ((var value, var count) in counted)
+        {
             tally.Add((int)value, count);
+        }
     }
 
     private void RefuseOtherThan((long Value, int Seasons)[] counted, bool all)
     {
-        long sum = counted.Sum(each => (long)each.Seasons);
+        var sum = counted.Sum(each => (long)each.Seasons);
         if (all ? sum != seasons : sum > seasons)
+        {
             throw Wrong();
+        }
     }
 
     // Values in rising order, each seen at least once.
@@ -97,15 +115,21 @@ internal sealed class TallyReader(ReadOnlyMemory<byte> bytes, int seasons) : ITa
         // Each takes two bytes or more, so a length that lies is found before room is taken for it.
         var counted = new (long Value, int Seasons)[(int)Number((ulong)Math.Min(seasons, (bytes.Length - _at) / 2))];
         long value = 0;
-        for (int i = 0; i < counted.Length; i++)
+        for (var i = 0; i < counted.Length; i++)
         {
-            long step = (long)Number((ulong)(most - value));
+            var step = (long)Number((ulong)(most - value));
             if (i > 0 && step == 0)
+            {
                 throw Wrong();
+            }
+
             value += step;
-            int count = (int)Number((ulong)seasons);
+            var count = (int)Number((ulong)seasons);
             if (count == 0)
+            {
                 throw Wrong();
+            }
+
             counted[i] = (value, count);
         }
 
@@ -115,15 +139,20 @@ internal sealed class TallyReader(ReadOnlyMemory<byte> bytes, int seasons) : ITa
     private UInt128 Number(UInt128 most)
     {
         UInt128 number = 0;
-        ReadOnlySpan<byte> span = bytes.Span;
-        for (int shift = 0; shift < 128; shift += 7)
+        var span = bytes.Span;
+        for (var shift = 0; shift < 128; shift += 7)
         {
             if (_at == span.Length)
+            {
                 throw Wrong();
-            byte next = span[_at++];
+            }
+
+            var next = span[_at++];
             number |= (UInt128)(next & 0x7Fu) << shift;
             if (next < 0x80)
+            {
                 return number <= most ? number : throw Wrong();
+            }
         }
 
         throw Wrong();

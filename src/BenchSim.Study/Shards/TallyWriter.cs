@@ -19,8 +19,10 @@ internal sealed class TallyWriter : ITallyExchange
     /// <inheritdoc/>
     public void Sums(long[] sums)
     {
-        foreach (long sum in sums)
+        foreach (var sum in sums)
+        {
             Write((ulong)sum);
+        }
     }
 
     /// <inheritdoc/>
@@ -32,12 +34,15 @@ internal sealed class TallyWriter : ITallyExchange
     /// <inheritdoc/>
     public void Every(WideTally tally)
     {
-        (long, int)[] counted = tally.Counted(out bool isClassed);
+        (long, int)[] counted = tally.Counted(out var isClassed);
         Write(isClassed ? 1UL : 0);
         Write(counted);
         if (!isClassed)
+        {
             return;
-        Moments moments = tally.Moments();
+        }
+
+        var moments = tally.Moments();
         Write(moments.Sum);
         Write(moments.Squares);
         Write((ulong)moments.Least);
@@ -47,15 +52,17 @@ internal sealed class TallyWriter : ITallyExchange
     /// <inheritdoc/>
     public void Every(DayTally tally)
     {
-        for (int day = 0; day < tally.Days; day++)
+        for (var day = 0; day < tally.Days; day++)
+        {
             Write(tally.Counted(day));
+        }
     }
 
     private void Write((long Value, int Seasons)[] counted)
     {
         Write((ulong)counted.Length);
         long before = 0;
-        foreach ((long value, int seasons) in counted)
+        foreach ((var value, var seasons) in counted)
         {
             Write((ulong)(value - before));
             Write((ulong)seasons);
@@ -66,7 +73,10 @@ internal sealed class TallyWriter : ITallyExchange
     private void Write(UInt128 number)
     {
         for (; number >= 0x80; number >>= 7)
+        {
             _bytes.Add((byte)((byte)number | 0x80));
+        }
+
         _bytes.Add((byte)number);
     }
 }

@@ -23,15 +23,19 @@ internal sealed class SizeCeiling(PlanShape shape, int space)
     {
         Unlimited.Add(unlimited);
         Everywhere.Add(everywhere);
-        foreach (WaitTally wait in Waits)
+        foreach (var wait in Waits)
+        {
             wait.Add(unlimited.Refused);
+        }
 
         // Where places change on dates, all numbers move along with the first.
-        int[] given = shape.Places[space];
-        for (int day = 0; day < given.Length; day++)
+        var given = shape.Places[space];
+        for (var day = 0; day < given.Length; day++)
         {
             if (unlimited.Held[space][day] is > 0 and var held)
+            {
                 Peak = Math.Max(Peak, held + shape.Plan.Scenario.Spaces[space].Places - given[day]);
+            }
         }
     }
 
@@ -41,7 +45,9 @@ internal sealed class SizeCeiling(PlanShape shape, int space)
         Unlimited.Merge(other.Unlimited);
         Everywhere.Merge(other.Everywhere);
         Peak = Math.Max(Peak, other.Peak);
-        for (int at = 0; at < Waits.Length; at++)
+        for (var at = 0; at < Waits.Length; at++)
+        {
             Waits[at].Merge(other.Waits[at]);
+        }
     }
 }

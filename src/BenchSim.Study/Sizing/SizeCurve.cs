@@ -5,7 +5,14 @@ using BenchSim.Season.Play;
 namespace BenchSim.Study.Sizing;
 
 /// <summary>Plays numbers of places on the same seasons, and keeps what came of each.</summary>
-internal sealed class SizeCurve(SeasonPlayer player, int space, SizeGoal goal, StudyOptions options, SizeProgress progress, CancellationToken cancel)
+internal sealed class SizeCurve(
+    SeasonPlayer player,
+    int space,
+    SizeGoal goal,
+    StudyOptions options,
+    SizeProgress progress,
+    CancellationToken cancel
+)
 {
     private readonly SortedDictionary<int, SizePoint> _points = [];
     private readonly Space _space = player.Plan.Scenario.Spaces[space];
@@ -28,30 +35,38 @@ internal sealed class SizeCurve(SeasonPlayer player, int space, SizeGoal goal, S
     {
         int[] places = [.. numbers.Distinct().Where(each => !_points.ContainsKey(each)).Order()];
         if (places.Length == 0)
+        {
             return;
+        }
+
         PlaceLimits[] limits = [.. places.Select(each => PlaceLimits.Adding(space, each - _space.Places))];
-        SizeTally[] tallies = new SeasonBlocks<SizeTally[]>(options, progress.Of(limits.Length), cancel).Run(
+        var tallies = new SeasonBlocks<SizeTally[]>(options, progress.Of(limits.Length), cancel).Run(
             () => [.. limits.Select(_ => new SizeTally())],
             () =>
             {
-                (SeasonPlayer own, SeasonResult result) = (player.Another(), new SeasonResult());
+                (var own, var result) = (player.Another(), new SeasonResult());
                 return (season, counts) =>
                 {
-                    for (int at = 0; at < limits.Length; at++)
+                    for (var at = 0; at < limits.Length; at++)
                     {
                         own.Play(season, limits[at], result);
                         counts[at].Add(result);
                     }
                 };
             },
-            Merge);
-        for (int at = 0; at < places.Length; at++)
+            Merge
+        );
+        for (var at = 0; at < places.Length; at++)
+        {
             _points.Add(places[at], tallies[at].ToPoint(places[at], goal));
+        }
     }
 
     private static void Merge(SizeTally[] sum, SizeTally[] other)
     {
-        for (int at = 0; at < sum.Length; at++)
+        for (var at = 0; at < sum.Length; at++)
+        {
             sum[at].Merge(other[at]);
+        }
     }
 }

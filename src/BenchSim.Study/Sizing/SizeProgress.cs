@@ -17,8 +17,11 @@ internal sealed class SizeProgress(IProgress<int>? whole, int seasons)
     public IProgress<int>? Of(int plays)
     {
         if (whole is null)
+        {
             return null;
-        long before = _done;
+        }
+
+        var before = _done;
         _done += plays;
         _planned = Math.Max(_planned, _done);
         return new Part(this, before, plays);
@@ -26,10 +29,13 @@ internal sealed class SizeProgress(IProgress<int>? whole, int seasons)
 
     private void Report(long before, int plays, int season)
     {
-        double share = (before + ((double)plays * season / seasons)) / _planned;
-        int told = (int)Math.Min(Parts, Parts * share);
+        var share = (before + ((double)plays * season / seasons)) / _planned;
+        var told = (int)Math.Min(Parts, Parts * share);
         if (told <= _told)
+        {
             return;
+        }
+
         _told = told;
         whole!.Report(told);
     }

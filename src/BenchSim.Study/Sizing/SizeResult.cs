@@ -50,5 +50,6 @@ public sealed record SizeResult
     public long SeasonsInAll => (long)Seasons * (Curve.Length + 2);
 
     /// <summary>Numbers of places above the answer at which the goal is missed again.</summary>
-    public ImmutableArray<SizePoint> MissedAbove => Answer is { } answer ? [.. Curve.Where(point => point.Places > answer.Places && !point.IsMet)] : [];
+    public ImmutableArray<SizePoint> MissedAbove =>
+        Answer is { } answer ? [.. Curve.Where(point => point.Places > answer.Places && !point.IsMet)] : [];
 }

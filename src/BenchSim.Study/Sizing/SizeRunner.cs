@@ -35,7 +35,14 @@ public static class SizeRunner
     /// <param name="cancel">Stops the play within a season or so.</param>
     /// <exception cref="ArgumentOutOfRangeException">No such space, a goal or confidence not between 0 and 1, fewer than 1 season, fewer than 0 threads, or a plan of no days.</exception>
     /// <exception cref="OperationCanceledException">Cancelled before the end.</exception>
-    public static SizeResult Find(SeasonPlan plan, int space, SizeGoal goal, StudyOptions options, IProgress<int>? progress, CancellationToken cancel)
+    public static SizeResult Find(
+        SeasonPlan plan,
+        int space,
+        SizeGoal goal,
+        StudyOptions options,
+        IProgress<int>? progress,
+        CancellationToken cancel
+    )
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(goal);
@@ -50,10 +57,10 @@ public static class SizeRunner
         SeasonPlayer player = new(plan, options.Seed);
         SizeProgress told = new(progress, options.Seasons);
         told.Plan(2 + FirstSteps + Below);
-        SizeCeiling ceiling = Ceiling(player, space, options, told, cancel);
-        int largest = Math.Max(ceiling.Peak + 1, plan.Scenario.Spaces[space].Places);
+        var ceiling = Ceiling(player, space, options, told, cancel);
+        var largest = Math.Max(ceiling.Peak + 1, plan.Scenario.Spaces[space].Places);
         SizeCurve curve = new(player, space, goal, options, told, cancel);
-        bool isWhole = goal.Every || largest < MostPlayedWhole;
+        var isWhole = goal.Every || largest < MostPlayedWhole;
         if (isWhole)
         {
             told.Plan(largest + 1);
@@ -64,7 +71,7 @@ public static class SizeRunner
             Search(curve, largest, plan.Scenario.Spaces[space].Places, told);
         }
 
-        ImmutableArray<SizePoint> points = curve.Points;
+        var points = curve.Points;
         StudentFactors student = new();
         return new SizeResult
         {
@@ -84,15 +91,21 @@ public static class SizeRunner
         };
     }
 
-    private static SizeCeiling Ceiling(SeasonPlayer player, int space, StudyOptions options, SizeProgress progress, CancellationToken cancel)
+    private static SizeCeiling Ceiling(
+        SeasonPlayer player,
+        int space,
+        StudyOptions options,
+        SizeProgress progress,
+        CancellationToken cancel
+    )
     {
         PlanShape shape = new(player.Plan);
-        PlaceLimits limits = PlaceLimits.Without(space);
+        var limits = PlaceLimits.Without(space);
         return new SeasonBlocks<SizeCeiling>(options, progress.Of(2), cancel).Run(
             () => new SizeCeiling(shape, space),
             () =>
             {
-                (SeasonPlayer own, SeasonResult unlimited, SeasonResult everywhere) = (player.Another(), new SeasonResult(), new SeasonResult());
+                (var own, var unlimited, var everywhere) = (player.Another(), new SeasonResult(), new SeasonResult());
                 return (season, count) =>
                 {
                     own.Play(season, limits, unlimited);
@@ -100,7 +113,8 @@ public static class SizeRunner
                     count.Add(unlimited, everywhere);
                 };
             },
-            (sum, other) => sum.Merge(other));
+            (sum, other) => sum.Merge(other)
+        );
     }
 
     // More places need not be better at every step, for who goes first changes with them; so the first gap of an evenly spaced look is halved, not that of the
@@ -110,42 +124,56 @@ public static class SizeRunner
         progress.Plan(FirstSteps + 2 + Below + (int)Math.Ceiling(Math.Log2(Math.Max(2.0, (double)largest / FirstSteps))));
         curve.Play([.. Enumerable.Range(0, FirstSteps + 1).Select(step => (int)((long)largest * step / FirstSteps)), given]);
         if (!curve.Points.Any(point => point.IsMet))
-            LookAroundBest(curve);
-        if (curve.Points.FirstOrDefault(point => point.IsMet) is not { Places: { } hit })
-            return;
-        int miss = curve.Points.LastOrDefault(point => point.Places < hit)?.Places ?? -1;
-        while (hit - miss > 1)
         {
-            int middle = miss + ((hit - miss) / 2);
-            if (curve.At(middle).IsMet)
-                hit = middle;
-            else
-                miss = middle;
+            LookAroundBest(curve);
         }
 
-        for (int next = hit - 1; next >= Math.Max(0, hit - Below); next--)
+        if (curve.Points.FirstOrDefault(point => point.IsMet) is not { Places: { } hit })
+        {
+            return;
+        }
+
+        var miss = curve.Points.LastOrDefault(point => point.Places < hit)?.Places ?? -1;
+        while (hit - miss > 1)
+        {
+            var middle = miss + ((hit - miss) / 2);
+            if (curve.At(middle).IsMet)
+            {
+                hit = middle;
+            }
+            else
+            {
+                miss = middle;
+            }
+        }
+
+        for (var next = hit - 1; next >= Math.Max(0, hit - Below); next--)
         {
             if (curve.At(next).IsMet)
+            {
                 hit = next;
+            }
         }
     }
 
     // Where too many places are as bad as too few, the hit can lie between two steps: around the best step, if that may be a hit.
     private static void LookAroundBest(SizeCurve curve)
     {
-        ImmutableArray<SizePoint> points = curve.Points;
-        SizePoint best = points.MaxBy(point => point.Fits.Share)!;
-        int at = points.IndexOf(best);
-        int from = points[Math.Max(0, at - 1)].Places ?? 0;
-        int to = points[Math.Min(points.Length - 1, at + 1)].Places ?? 0;
+        var points = curve.Points;
+        var best = points.MaxBy(point => point.Fits.Share)!;
+        var at = points.IndexOf(best);
+        var from = points[Math.Max(0, at - 1)].Places ?? 0;
+        var to = points[Math.Min(points.Length - 1, at + 1)].Places ?? 0;
         if (curve.CouldMeet(best))
+        {
             curve.Play(Enumerable.Range(from, to - from + 1));
+        }
     }
 
     // All of n fit: the lower end of Wilson's interval is n / (n + z^2).
     private static int FewestSeasons(SizeGoal goal)
     {
-        double z = Normal.InvCDF(0, 1, (1 + goal.Confidence) / 2);
+        var z = Normal.InvCDF(0, 1, (1 + goal.Confidence) / 2);
         return (int)Math.Min(int.MaxValue, Math.Ceiling(z * z * goal.Share / (1 - goal.Share)));
     }
 }

@@ -18,7 +18,7 @@ internal sealed class SizeTally
     {
         _seasons++;
         _fits += season.Fits ? 1 : 0;
-        long late = SeasonMeasures.LatePlantDays(season.Batches);
+        var late = SeasonMeasures.LatePlantDays(season.Batches);
         _late += late;
         _lateSquares += (Int128)late * late;
     }
@@ -37,17 +37,25 @@ internal sealed class SizeTally
     /// <param name="goal">What has to be met.</param>
     public SizePoint ToPoint(int? places, SizeGoal goal)
     {
-        (double low, double high) = Wilson.Interval(_fits, _seasons, goal.Confidence);
-        return new SizePoint(places, new Chance(_fits, _seasons, low, high), (double)_late / _seasons, HalfWidth(goal.Confidence), low >= goal.Share);
+        (var low, var high) = Wilson.Interval(_fits, _seasons, goal.Confidence);
+        return new SizePoint(
+            places,
+            new Chance(_fits, _seasons, low, high),
+            (double)_late / _seasons,
+            HalfWidth(goal.Confidence),
+            low >= goal.Share
+        );
     }
 
     private double HalfWidth(double confidence)
     {
         if (_seasons < 2)
+        {
             return double.NaN;
+        }
 
         // n x sum of squares - square of sum is a whole number, so no digits are lost to the subtraction.
-        double variance = (double)checked((_seasons * _lateSquares) - (_late * _late)) / ((double)_seasons * (_seasons - 1));
+        var variance = (double)checked((_seasons * _lateSquares) - (_late * _late)) / ((double)_seasons * (_seasons - 1));
         return StudentT.Quantile((1 + confidence) / 2, _seasons - 1) * Math.Sqrt(variance / _seasons);
     }
 }

@@ -15,25 +15,37 @@ public readonly record struct MeanInterval(double Mean, double Deviation, double
     {
         Confidence.ThrowIfOutside(confidence);
         if (values.IsEmpty)
+        {
             throw new ArgumentException("One value or more.", nameof(values));
+        }
+
         double sum = 0;
-        foreach (double value in values)
+        foreach (var value in values)
+        {
             sum += value;
-        double mean = sum / values.Length;
+        }
+
+        var mean = sum / values.Length;
 
         // Two passes: the sum of squares less the square of the sum would lose the digits that matter.
         double squares = 0;
-        foreach (double value in values)
+        foreach (var value in values)
+        {
             squares += (value - mean) * (value - mean);
+        }
+
         return From(values.Length, mean, squares, confidence);
     }
 
     private static MeanInterval From(int count, double mean, double squares, double confidence)
     {
         if (count == 1)
+        {
             return new MeanInterval(mean, double.NaN, double.NaN);
-        double deviation = Math.Sqrt(squares / (count - 1));
-        double factor = StudentT.Quantile((1 + confidence) / 2, count - 1);
+        }
+
+        var deviation = Math.Sqrt(squares / (count - 1));
+        var factor = StudentT.Quantile((1 + confidence) / 2, count - 1);
         return new MeanInterval(mean, deviation, factor * deviation / Math.Sqrt(count));
     }
 }

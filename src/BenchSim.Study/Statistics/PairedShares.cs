@@ -20,16 +20,17 @@ public static class PairedShares
         ArgumentOutOfRangeException.ThrowIfNegative(onlyFirst);
         ArgumentOutOfRangeException.ThrowIfNegative(onlySecond);
         ArgumentOutOfRangeException.ThrowIfNegative(neither);
-        int trials = both + onlyFirst + onlySecond + neither;
-        (double firstLow, double firstHigh) = Wilson.Interval(both + onlyFirst, trials, confidence);
-        (double secondLow, double secondHigh) = Wilson.Interval(both + onlySecond, trials, confidence);
-        double first = (double)(both + onlyFirst) / trials;
-        double second = (double)(both + onlySecond) / trials;
-        double correlation = Correlation(both, onlyFirst, onlySecond, neither);
-        double difference = (double)(onlySecond - onlyFirst) / trials;
+        var trials = both + onlyFirst + onlySecond + neither;
+        (var firstLow, var firstHigh) = Wilson.Interval(both + onlyFirst, trials, confidence);
+        (var secondLow, var secondHigh) = Wilson.Interval(both + onlySecond, trials, confidence);
+        var first = (double)(both + onlyFirst) / trials;
+        var second = (double)(both + onlySecond) / trials;
+        var correlation = Correlation(both, onlyFirst, onlySecond, neither);
+        var difference = (double)(onlySecond - onlyFirst) / trials;
         return (
             Math.Max(-1, difference - Reach(second - secondLow, firstHigh - first, correlation)),
-            Math.Min(1, difference + Reach(secondHigh - second, first - firstLow, correlation)));
+            Math.Min(1, difference + Reach(secondHigh - second, first - firstLow, correlation))
+        );
     }
 
     private static double Reach(double one, double other, double correlation) =>
@@ -38,11 +39,14 @@ public static class PairedShares
     // The phi coefficient; a positive one is drawn towards 0 by half the trials.
     private static double Correlation(double both, double onlyFirst, double onlySecond, double neither)
     {
-        double margins = (both + onlyFirst) * (onlySecond + neither) * (both + onlySecond) * (onlyFirst + neither);
+        var margins = (both + onlyFirst) * (onlySecond + neither) * (both + onlySecond) * (onlyFirst + neither);
         if (margins == 0)
+        {
             return 0;
-        double cross = (both * neither) - (onlyFirst * onlySecond);
-        double half = (both + onlyFirst + onlySecond + neither) / 2;
+        }
+
+        var cross = (both * neither) - (onlyFirst * onlySecond);
+        var half = (both + onlyFirst + onlySecond + neither) / 2;
         return (cross > 0 ? Math.Max(0, cross - half) : cross) / Math.Sqrt(margins);
     }
 }

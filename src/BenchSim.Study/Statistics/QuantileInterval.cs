@@ -21,21 +21,32 @@ public readonly record struct QuantileInterval(int Lower, int Upper, double Cove
         ArgumentOutOfRangeException.ThrowIfLessThan(sample, 1);
         Confidence.ThrowIfOutside(share);
         Confidence.ThrowIfOutside(confidence);
-        double tail = (1 - confidence) / 2;
+        var tail = (1 - confidence) / 2;
 
         // The number of values at or below the quantile is binomial. Each tail is summed from its own end, so that small chances keep their digits.
-        int lower = 0;
+        var lower = 0;
         double below = 0;
         while (lower < sample && below + Chance(sample, lower, share) <= tail)
+        {
             below += Chance(sample, lower++, share);
-        int upper = sample + 1;
+        }
+
+        var upper = sample + 1;
         double above = 0;
         while (upper > 0 && above + Chance(sample, upper - 1, share) <= tail)
+        {
             above += Chance(sample, --upper, share);
+        }
+
         return new QuantileInterval(lower, upper, 1 - below - above);
     }
 
     private static double Chance(int n, int k, double p) =>
-        Math.Exp(SpecialFunctions.FactorialLn(n) - SpecialFunctions.FactorialLn(k) - SpecialFunctions.FactorialLn(n - k)
-            + (k * Math.Log(p)) + ((n - k) * Math.Log(1 - p)));
+        Math.Exp(
+            SpecialFunctions.FactorialLn(n)
+                - SpecialFunctions.FactorialLn(k)
+                - SpecialFunctions.FactorialLn(n - k)
+                + (k * Math.Log(p))
+                + ((n - k) * Math.Log(1 - p))
+        );
 }

@@ -9,7 +9,7 @@ internal sealed class StudentFactors
     /// <param name="sample">2 or more.</param>
     public double For(int sample)
     {
-        if (!_factors.TryGetValue(sample, out double factor))
+        if (!_factors.TryGetValue(sample, out var factor))
         {
             factor = StudentT.Quantile(0.975, sample - 1);
             _factors.Add(sample, factor);

@@ -14,9 +14,15 @@ public static class StudentT
     {
         Confidence.ThrowIfOutside(chance);
         if (!(degreesOfFreedom > 0 && double.IsFinite(degreesOfFreedom)))
+        {
             throw new ArgumentOutOfRangeException(nameof(degreesOfFreedom), degreesOfFreedom, "Above 0.");
+        }
+
         if (chance == 0.5)
+        {
             return 0;
+        }
+
         return chance < 0.5 ? -UpperQuantile(chance, degreesOfFreedom) : UpperQuantile(1 - chance, degreesOfFreedom);
     }
 
@@ -27,28 +33,39 @@ public static class StudentT
     private static double UpperQuantile(double tail, double n)
     {
         double low = 0;
-        double high = Math.Max(1, -Normal.InvCDF(0, 1, tail));
+        var high = Math.Max(1, -Normal.InvCDF(0, 1, tail));
         while (Tail(high, n) > tail)
         {
             low = high;
             high *= 2;
         }
 
-        double logScale = SpecialFunctions.GammaLn((n + 1) / 2) - SpecialFunctions.GammaLn(n / 2) - (0.5 * Math.Log(n * Math.PI));
-        double t = (low + high) / 2;
-        for (int step = 0; step < 200; step++)
+        var logScale = SpecialFunctions.GammaLn((n + 1) / 2) - SpecialFunctions.GammaLn(n / 2) - (0.5 * Math.Log(n * Math.PI));
+        var t = (low + high) / 2;
+        for (var step = 0; step < 200; step++)
         {
-            double excess = Tail(t, n) - tail;
+            var excess = Tail(t, n) - tail;
             if (excess > 0)
+            {
                 low = t;
+            }
             else
+            {
                 high = t;
-            double density = Math.Exp(logScale - ((n + 1) / 2 * Math.Log(1 + (t * t / n))));
-            double next = t + (excess / density);
+            }
+
+            var density = Math.Exp(logScale - ((n + 1) / 2 * Math.Log(1 + (t * t / n))));
+            var next = t + (excess / density);
             if (!(next > low && next < high))
+            {
                 next = (low + high) / 2;
+            }
+
             if (Math.Abs(next - t) <= 1e-14 * next)
+            {
                 return next;
+            }
+
             t = next;
         }
 

@@ -17,16 +17,16 @@ public static class Wilson
         ArgumentOutOfRangeException.ThrowIfNegative(hits);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(hits, trials);
         Confidence.ThrowIfOutside(confidence);
-        double z = Normal.InvCDF(0, 1, (1 + confidence) / 2);
+        var z = Normal.InvCDF(0, 1, (1 + confidence) / 2);
         double n = trials;
-        double share = hits / n;
-        double middle = share + (z * z / (2 * n));
-        double reach = z * Math.Sqrt((share * (1 - share) / n) + (z * z / (4 * n * n)));
-        double scale = 1 + (z * z / n);
+        var share = hits / n;
+        var middle = share + (z * z / (2 * n));
+        var reach = z * Math.Sqrt((share * (1 - share) / n) + (z * z / (4 * n * n)));
+        var scale = 1 + (z * z / n);
 
         // At the ends the formula is exactly 0 and 1; rounding must not say otherwise.
-        double low = hits == 0 ? 0 : (middle - reach) / scale;
-        double high = hits == trials ? 1 : (middle + reach) / scale;
+        var low = hits == 0 ? 0 : (middle - reach) / scale;
+        var high = hits == trials ? 1 : (middle + reach) / scale;
         return (low, high);
     }
 }

@@ -11,4 +11,11 @@ namespace BenchSim.Study.Succession;
 /// <param name="WithoutGap">Chance of a season without such a day.</param>
 /// <param name="NeverOut">Successions of which nothing reaches the field.</param>
 public sealed record ScheduleFigures(
-    DateOnly LastSetOut, Chance Fits, Estimate LatePlantDays, Estimate OwnLatePlantDays, Estimate GapDays, Chance WithoutGap, Estimate NeverOut);
+    DateOnly LastSetOut,
+    Chance Fits,
+    Estimate LatePlantDays,
+    Estimate OwnLatePlantDays,
+    Estimate GapDays,
+    Chance WithoutGap,
+    Estimate NeverOut
+);

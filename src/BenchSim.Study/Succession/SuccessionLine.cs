@@ -15,10 +15,13 @@ public sealed record SuccessionLine(string Id, ImmutableArray<BatchOrder> Orders
     public static SuccessionLine? Find(Scenario scenario, string id)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        BatchOrder? single = scenario.Batches.FirstOrDefault(order => string.Equals(order.Id, id, StringComparison.Ordinal));
-        BatchOrder? first = single ?? scenario.Batches.FirstOrDefault(order => string.Equals(order.Id, id + "-1", StringComparison.Ordinal));
+        var single = scenario.Batches.FirstOrDefault(order => string.Equals(order.Id, id, StringComparison.Ordinal));
+        var first = single ?? scenario.Batches.FirstOrDefault(order => string.Equals(order.Id, id + "-1", StringComparison.Ordinal));
         if (first is null)
+        {
             return null;
+        }
+
         ImmutableArray<BatchOrder> orders = [.. scenario.Batches.Where(order => order.Place == first.Place)];
         return (single is null) == (orders.Length > 1) ? new SuccessionLine(id, orders) : null;
     }
@@ -32,18 +35,19 @@ public sealed record SuccessionLine(string Id, ImmutableArray<BatchOrder> Orders
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentOutOfRangeException.ThrowIfLessThan(every, 1);
         ArgumentOutOfRangeException.ThrowIfLessThan(times, 2);
-        int at = scenario.Batches.IndexOf(Orders[0]);
-        ImmutableArray<BatchOrder> others = scenario.Batches.RemoveRange(Orders);
+        var at = scenario.Batches.IndexOf(Orders[0]);
+        var others = scenario.Batches.RemoveRange(Orders);
         return scenario with { Batches = others.InsertRange(at, Enumerable.Range(0, times).Select(index => Succession(every, index))) };
     }
 
     /// <summary>One succession.</summary>
     /// <param name="every">Days from one to the next.</param>
     /// <param name="index">Which, from 0.</param>
-    public BatchOrder Succession(int every, int index) => Orders[0] with
-    {
-        Id = $"{Id}-{index + 1}",
-        Sow = Orders[0].Sow?.AddDays(every * index),
-        SetOut = Orders[0].SetOut?.AddDays(every * index),
-    };
+    public BatchOrder Succession(int every, int index) =>
+        Orders[0] with
+        {
+            Id = $"{Id}-{index + 1}",
+            Sow = Orders[0].Sow?.AddDays(every * index),
+            SetOut = Orders[0].SetOut?.AddDays(every * index),
+        };
 }

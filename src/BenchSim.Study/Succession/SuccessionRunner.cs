@@ -23,7 +23,14 @@ public static class SuccessionRunner
     /// <exception cref="ArgumentException">No schedules.</exception>
     /// <exception cref="OperationCanceledException">Cancelled before the last season was done.</exception>
     public static SuccessionResult Play(
-        SeasonPlan plan, SuccessionLine line, IReadOnlyList<Schedule> schedules, SupplyRule supply, StudyOptions options, IProgress<int>? progress, CancellationToken cancel)
+        SeasonPlan plan,
+        SuccessionLine line,
+        IReadOnlyList<Schedule> schedules,
+        SupplyRule supply,
+        StudyOptions options,
+        IProgress<int>? progress,
+        CancellationToken cancel
+    )
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(line);
@@ -33,14 +40,16 @@ public static class SuccessionRunner
         ArgumentOutOfRangeException.ThrowIfLessThan(options.Seasons, 1, nameof(options));
         ArgumentOutOfRangeException.ThrowIfNegative(options.Threads, nameof(options));
         if (schedules.Count == 0)
+        {
             throw new ArgumentException("One schedule or more.", nameof(schedules));
+        }
 
         (SeasonPlan? Plan, string WhyNot)[] plans = [.. schedules.Select(schedule => PlanOf(plan, line, schedule))];
-        int days = plans.Max(each => each.Plan?.Days ?? 0);
+        var days = plans.Max(each => each.Plan?.Days ?? 0);
         var student = new StudentFactors();
         var results = ImmutableArray.CreateBuilder<ScheduleResult>(plans.Length);
-        int done = 0;
-        for (int at = 0; at < plans.Length; at++)
+        var done = 0;
+        for (var at = 0; at < plans.Length; at++)
         {
             if (plans[at].Plan is not { } own)
             {
@@ -48,7 +57,18 @@ public static class SuccessionRunner
                 continue;
             }
 
-            SuccessionTally tally = Count(own with { Days = days }, line, schedules[at], supply, options, progress is null ? null : new Later(progress, done), cancel);
+            var tally = Count(
+                own with
+                {
+                    Days = days,
+                },
+                line,
+                schedules[at],
+                supply,
+                options,
+                progress is null ? null : new Later(progress, done),
+                cancel
+            );
             results.Add(new ScheduleResult(schedules[at], tally.ToFigures(own, options.Seasons, student), ""));
             done += options.Seasons;
         }
@@ -66,15 +86,25 @@ public static class SuccessionRunner
 
     private static (SeasonPlan? Plan, string WhyNot) PlanOf(SeasonPlan plan, SuccessionLine line, Schedule schedule)
     {
-        BatchOrder last = line.Succession(schedule.Every, schedule.Times - 1);
+        var last = line.Succession(schedule.Every, schedule.Times - 1);
         if ((last.SetOut ?? last.Sow) > plan.Scenario.Window.Closes)
+        {
             return (null, "its last date is after the season closes");
-        PlanResult made = VariantPlanner.Make(plan, line.Of(plan.Scenario, schedule.Every, schedule.Times));
+        }
+
+        var made = VariantPlanner.Make(plan, line.Of(plan.Scenario, schedule.Every, schedule.Times));
         return made.Plan is { } own ? (own, "") : (null, made.Faults[0].What);
     }
 
     private static SuccessionTally Count(
-        SeasonPlan plan, SuccessionLine line, Schedule schedule, SupplyRule supply, StudyOptions options, IProgress<int>? progress, CancellationToken cancel)
+        SeasonPlan plan,
+        SuccessionLine line,
+        Schedule schedule,
+        SupplyRule supply,
+        StudyOptions options,
+        IProgress<int>? progress,
+        CancellationToken cancel
+    )
     {
         HashSet<string> ids = [.. Enumerable.Range(0, schedule.Times).Select(index => line.Succession(schedule.Every, index).Id)];
         int[] successions = [.. Enumerable.Range(0, plan.Batches.Length).Where(at => ids.Contains(plan.Batches[at].Order.Id))];
@@ -83,7 +113,7 @@ public static class SuccessionRunner
             () => new SuccessionTally(supply, successions),
             () =>
             {
-                SeasonPlayer player = first.Another();
+                var player = first.Another();
                 var season = new SeasonResult();
                 return (number, tally) =>
                 {
@@ -91,7 +121,8 @@ public static class SuccessionRunner
                     tally.Add(season);
                 };
             },
-            (sum, other) => sum.Merge(other));
+            (sum, other) => sum.Merge(other)
+        );
     }
 
     private sealed class Later(IProgress<int> progress, int before) : IProgress<int>

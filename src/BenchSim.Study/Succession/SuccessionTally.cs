@@ -21,22 +21,29 @@ internal sealed class SuccessionTally(SupplyRule supply, int[] successions)
     public void Add(SeasonResult season)
     {
         long late = 0;
-        foreach (BatchOutcome batch in season.Batches)
-            late += batch.LatePlantDays;
-        long ownLate = 0;
-        int neverOut = 0;
-        var setOut = new List<int>(successions.Length);
-        foreach (int at in successions)
+        foreach (var batch in season.Batches)
         {
-            BatchOutcome batch = season.Batches[at];
-            ownLate += batch.LatePlantDays;
-            if (batch.OutMedian >= 0)
-                setOut.Add(batch.OutMedian);
-            else
-                neverOut++;
+            late += batch.LatePlantDays;
         }
 
-        int gapDays = supply.GapDays(setOut);
+        long ownLate = 0;
+        var neverOut = 0;
+        var setOut = new List<int>(successions.Length);
+        foreach (var at in successions)
+        {
+            var batch = season.Batches[at];
+            ownLate += batch.LatePlantDays;
+            if (batch.OutMedian >= 0)
+            {
+                setOut.Add(batch.OutMedian);
+            }
+            else
+            {
+                neverOut++;
+            }
+        }
+
+        var gapDays = supply.GapDays(setOut);
         _late.Add(late);
         _ownLate.Add(ownLate);
         _gapDays.Add(gapDays);
@@ -57,12 +64,14 @@ internal sealed class SuccessionTally(SupplyRule supply, int[] successions)
     }
 
     /// <summary>What was counted.</summary>
-    public ScheduleFigures ToFigures(SeasonPlan plan, int seasons, StudentFactors student) => new(
-        successions.Max(at => plan.Batches[at].SetOutOn),
-        Chances.Of(_fits, seasons),
-        _late.ToEstimate(student),
-        _ownLate.ToEstimate(student),
-        _gapDays.ToEstimate(student),
-        Chances.Of(_withoutGap, seasons),
-        _neverOut.ToEstimate(student));
+    public ScheduleFigures ToFigures(SeasonPlan plan, int seasons, StudentFactors student) =>
+        new(
+            successions.Max(at => plan.Batches[at].SetOutOn),
+            Chances.Of(_fits, seasons),
+            _late.ToEstimate(student),
+            _ownLate.ToEstimate(student),
+            _gapDays.ToEstimate(student),
+            Chances.Of(_withoutGap, seasons),
+            _neverOut.ToEstimate(student)
+        );
 }

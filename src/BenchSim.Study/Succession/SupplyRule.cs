@@ -16,9 +16,9 @@ public sealed record SupplyRule(int AfterDays, int Days)
     public int GapDays(IEnumerable<int> setOut)
     {
         ArgumentNullException.ThrowIfNull(setOut);
-        int gap = 0;
+        var gap = 0;
         int? end = null;
-        foreach (int day in setOut.Order())
+        foreach (var day in setOut.Order())
         {
             gap += end is { } covered ? Math.Max(0, day - covered) : 0;
             end = day + Days;

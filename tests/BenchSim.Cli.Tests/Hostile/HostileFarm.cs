@@ -28,8 +28,10 @@ internal static class HostileFarm
     };
 
     /// <summary>The file in which a field stands.</summary>
-    public static string FileOf(string field) => field.Contains(".csv.", StringComparison.Ordinal) ? field[..(field.IndexOf(".csv", StringComparison.Ordinal) + 4)]
-        : field.StartsWith("invest", StringComparison.Ordinal) ? "variants/v.toml" : "site.toml";
+    public static string FileOf(string field) =>
+        field.Contains(".csv.", StringComparison.Ordinal) ? field[..(field.IndexOf(".csv", StringComparison.Ordinal) + 4)]
+        : field.StartsWith("invest", StringComparison.Ordinal) ? "variants/v.toml"
+        : "site.toml";
 
     /// <summary>Lays the farm down.</summary>
     public static string In(TemporaryFolder folder, string name, IReadOnlyDictionary<string, string> texts)
@@ -38,9 +40,11 @@ internal static class HostileFarm
         string Text(string field, string figure = "") => texts.GetValueOrDefault(field, Plain[field]) + figure;
         string Key(string field, string figure = "") => Toml(Text(field, figure));
         string Cell(string field, string figure = "") => Csv(Text(field, figure));
-        string farm = folder.In(name);
+        var farm = folder.In(name);
         Directory.CreateDirectory(Path.Combine(farm, "variants"));
-        File.WriteAllText(Path.Combine(farm, "site.toml"), $"""
+        File.WriteAllText(
+            Path.Combine(farm, "site.toml"),
+            $"""
             [site]
             name = {Key("site.name")}
             question = {Key("site.question")}
@@ -98,15 +102,27 @@ internal static class HostileFarm
             [play]
             seasons = 2
             seed = 1
-            """);
-        File.WriteAllText(Path.Combine(farm, "crops.csv"), $"id,name,like,benches,mats,tray\n{Cell("crops.csv.id")},{Cell("crops.csv.name")},tomato,{Cell("space.id", "2")},{Cell("space.id", "1")},{Cell("trays.csv.id", "1")}\n");
-        File.WriteAllText(Path.Combine(farm, "trays.csv"), $"id,name,cells,seeds_per_flat,medium_litres\n{Cell("trays.csv.id", "1")},{Cell("trays.csv.name", "1")},50,,3.3\n{Cell("trays.csv.id", "2")},{Cell("trays.csv.name", "2")},0,120,7.5\n");
+            """
+        );
+        File.WriteAllText(
+            Path.Combine(farm, "crops.csv"),
+            $"id,name,like,benches,mats,tray\n{Cell("crops.csv.id")},{Cell("crops.csv.name")},tomato,{Cell("space.id", "2")},{Cell("space.id", "1")},{Cell("trays.csv.id", "1")}\n"
+        );
+        File.WriteAllText(
+            Path.Combine(farm, "trays.csv"),
+            $"id,name,cells,seeds_per_flat,medium_litres\n{Cell("trays.csv.id", "1")},{Cell("trays.csv.name", "1")},50,,3.3\n{Cell("trays.csv.id", "2")},{Cell("trays.csv.name", "2")},0,120,7.5\n"
+        );
         string Batch(string figure, string plants, string method, string flat) =>
             $"{Cell("plan.csv.id", figure)},{Cell("crops.csv.id")},{Cell("plan.csv.grower")},{plants},2027-05-18,{method},{Cell("trays.csv.id", "1")},{flat},{Cell("plan.csv.packet")},{Cell("plan.csv.note")}\n";
         File.WriteAllText(
             Path.Combine(farm, "plan.csv"),
-            "id,crop,grower,plants,set_out,method,tray,flat,packet,note\n" + Batch("1", "150", "direct", "") + Batch("2", "90", "pot up", Cell("trays.csv.id", "2")));
-        File.WriteAllText(Path.Combine(farm, "variants", "v.toml"), $"""
+            "id,crop,grower,plants,set_out,method,tray,flat,packet,note\n"
+                + Batch("1", "150", "direct", "")
+                + Batch("2", "90", "pot up", Cell("trays.csv.id", "2"))
+        );
+        File.WriteAllText(
+            Path.Combine(farm, "variants", "v.toml"),
+            $"""
             [[space]]
             id = {Key("space.id", "3")}
             places = 6
@@ -119,7 +135,8 @@ internal static class HostileFarm
             discount_rate = "5 %"
             plant_on_time = 1
             basis = {Key("invest.basis")}
-            """);
+            """
+        );
         return farm;
     }
 
@@ -127,8 +144,15 @@ internal static class HostileFarm
     public static string Toml(string text)
     {
         var written = new StringBuilder("\"");
-        foreach (Rune rune in text.EnumerateRunes())
-            written.Append(Rune.IsLetterOrDigit(rune) && rune.IsAscii ? rune.ToString() : "\\U" + rune.Value.ToString("X8", CultureInfo.InvariantCulture));
+        foreach (var rune in text.EnumerateRunes())
+        {
+            written.Append(
+                Rune.IsLetterOrDigit(rune) && rune.IsAscii
+                    ? rune.ToString()
+                    : "\\U" + rune.Value.ToString("X8", CultureInfo.InvariantCulture)
+            );
+        }
+
         return written.Append('"').ToString();
     }
 

@@ -31,7 +31,10 @@ public sealed partial class HostileFieldTests
     };
 
     /// <summary>Those that go through the commands that take longest as well: each writes by the same escapes as the others.</summary>
-    private static readonly HashSet<string> s_thorough = new(["script", "command", "right to left", "long", "marks"], StringComparer.Ordinal);
+    private static readonly HashSet<string> s_thorough = new(
+        ["script", "command", "right to left", "long", "marks"],
+        StringComparer.Ordinal
+    );
 
     public static TheoryData<string> Names => [.. s_texts.Keys];
 
@@ -39,8 +42,15 @@ public sealed partial class HostileFieldTests
     [Fact]
     public void Every_field_of_a_text_or_a_name_is_among_those_tested()
     {
-        string[] fields = [.. FolderReference.SiteKeys.Concat(FolderReference.Columns).Concat(FolderReference.VariantKeys)
-            .Where(field => field.Type is "text" or "name").Select(field => $"{field.Section}.{field.Name}").Order(StringComparer.Ordinal)];
+        string[] fields =
+        [
+            .. FolderReference
+                .SiteKeys.Concat(FolderReference.Columns)
+                .Concat(FolderReference.VariantKeys)
+                .Where(field => field.Type is "text" or "name")
+                .Select(field => $"{field.Section}.{field.Name}")
+                .Order(StringComparer.Ordinal),
+        ];
         Assert.Equal(string.Join(' ', fields), string.Join(' ', HostileFarm.Plain.Keys.Order(StringComparer.Ordinal)));
     }
 
@@ -48,34 +58,46 @@ public sealed partial class HostileFieldTests
     [MemberData(nameof(Names))]
     public void A_text_is_refused_with_its_place_or_harmless_in_all_that_is_written(string name)
     {
-        string text = s_texts[name];
+        var text = s_texts[name];
         using var folder = new TemporaryFolder();
         var accepted = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (string field in HostileFarm.Plain.Keys)
+        foreach (var field in HostileFarm.Plain.Keys)
         {
             if (IsAccepted(folder, field, text))
+            {
                 accepted.Add(field, text);
+            }
         }
 
         Assert.Equal(Refused(text), string.Join(' ', HostileFarm.Plain.Keys.Where(field => !accepted.ContainsKey(field))));
-        string farm = HostileFarm.In(folder, "farm", accepted);
-        string space = accepted.GetValueOrDefault("space.id", HostileFarm.Plain["space.id"]) + "3";
-        string crop = accepted.GetValueOrDefault("crops.csv.id", HostileFarm.Plain["crops.csv.id"]);
-        string batch = accepted.GetValueOrDefault("plan.csv.id", HostileFarm.Plain["plan.csv.id"]) + "1";
+        var farm = HostileFarm.In(folder, "farm", accepted);
+        var space = accepted.GetValueOrDefault("space.id", HostileFarm.Plain["space.id"]) + "3";
+        var crop = accepted.GetValueOrDefault("crops.csv.id", HostileFarm.Plain["crops.csv.id"]);
+        var batch = accepted.GetValueOrDefault("plan.csv.id", HostileFarm.Plain["plan.csv.id"]) + "1";
         string[][] calls =
         [
-            ["check", farm], ["check", farm, "--json"], ["check", farm, "--sources"], ["check", farm, "--stand"], ["run", farm, "--season=1", "--batch=" + batch],
-            ["run", farm, "--bottlenecks", "--out", folder.In("out/report")], ["compare", farm, "--with", "v"], ["print", farm, "--out", folder.In("out/papers")],
+            ["check", farm],
+            ["check", farm, "--json"],
+            ["check", farm, "--sources"],
+            ["check", farm, "--stand"],
+            ["run", farm, "--season=1", "--batch=" + batch],
+            ["run", farm, "--bottlenecks", "--out", folder.In("out/report")],
+            ["compare", farm, "--with", "v"],
+            ["print", farm, "--out", folder.In("out/papers")],
         ];
         string[][] costly =
         [
-            ["bottlenecks", farm, "--json"], ["size", farm, "--space=" + space, "--out", folder.In("out/size")], ["dense", farm, "--crop=" + crop, "--out", folder.In("out/dense")],
+            ["bottlenecks", farm, "--json"],
+            ["size", farm, "--space=" + space, "--out", folder.In("out/size")],
+            ["dense", farm, "--crop=" + crop, "--out", folder.In("out/dense")],
             ["invest", farm, "--with", "v", "--out", folder.In("out/invest")],
         ];
-        foreach (string[] arguments in calls.Concat(s_thorough.Contains(name) ? costly : []))
+        foreach (var arguments in calls.Concat(s_thorough.Contains(name) ? costly : []))
+        {
             AssertHarmless(Call.Run(arguments), arguments);
+        }
 
-        string seen = Written.Visible(text);
+        var seen = Written.Visible(text);
         var written = new Written(folder.In("out"));
         written.AssertInert();
         Assert.Contains(seen, written.PageText("report/report.html"), StringComparison.Ordinal);
@@ -93,17 +115,31 @@ public sealed partial class HostileFieldTests
     [MemberData(nameof(Names))]
     public void A_text_as_the_name_of_a_variant_or_a_record_is_harmless(string name)
     {
-        string text = s_texts[name];
+        var text = s_texts[name];
         using var folder = new TemporaryFolder();
-        string farm = HostileFarm.In(folder, "farm", HostileFarm.Plain);
-        string file = string.Concat(text.Where(letter => letter is not ('/' or '\0')));
-        string variant = Path.Combine(farm, "variants", file[..Math.Min(file.Length, 60)] + ".toml");
+        var farm = HostileFarm.In(folder, "farm", HostileFarm.Plain);
+        var file = string.Concat(text.Where(letter => letter is not ('/' or '\0')));
+        var variant = Path.Combine(farm, "variants", file[..Math.Min(file.Length, 60)] + ".toml");
         File.Move(Path.Combine(farm, "variants", "v.toml"), variant);
-        foreach (string[] arguments in new[] { new[] { "compare", farm, "--with", Path.GetFileNameWithoutExtension(variant) }, ["compare", farm, "--with", text], ["invest", farm, "--json", "--with", Path.GetFileNameWithoutExtension(variant)] })
+        foreach (
+            var arguments in new[]
+            {
+                new[] { "compare", farm, "--with", Path.GetFileNameWithoutExtension(variant) },
+                ["compare", farm, "--with", text],
+                ["invest", farm, "--json", "--with", Path.GetFileNameWithoutExtension(variant)],
+            }
+        )
+        {
             AssertHarmless(Call.Run(arguments), arguments, mayFail: true);
-        string site = Path.Combine(farm, "site.toml");
-        File.WriteAllText(site, File.ReadAllText(site).Replace("kind = \"normals\"", $"kind = \"record\"\nfile = {HostileFarm.Toml(text)}", StringComparison.Ordinal));
-        Call check = Call.Run("check", farm);
+        }
+
+        var site = Path.Combine(farm, "site.toml");
+        File.WriteAllText(
+            site,
+            File.ReadAllText(site)
+                .Replace("kind = \"normals\"", $"kind = \"record\"\nfile = {HostileFarm.Toml(text)}", StringComparison.Ordinal)
+        );
+        var check = Call.Run("check", farm);
         AssertHarmless(check, ["check"], mayFail: true);
         Assert.Equal(2, check.Code);
     }
@@ -111,33 +147,41 @@ public sealed partial class HostileFieldTests
     /// <summary>The fields that refuse a text: names stand on one line of visible characters, a currency is short, and | parts ids in a list.</summary>
     private static string Refused(string text)
     {
-        bool unseen = text.Any(letter => char.IsControl(letter) || letter is '\u2028' or '\u202E' or '\u200D');
-        bool Refuses(string field) => field switch
-        {
-            "site.question" or "plan.csv.note" or "invest.basis" => false,
-            "prices.currency" => unseen || text.Length > 10,
-            "space.id" or "house.id" => unseen || text.Contains('|', StringComparison.Ordinal),
-            _ => unseen,
-        };
+        var unseen = text.Any(letter => char.IsControl(letter) || letter is '\u2028' or '\u202E' or '\u200D');
+        bool Refuses(string field) =>
+            field switch
+            {
+                "site.question" or "plan.csv.note" or "invest.basis" => false,
+                "prices.currency" => unseen || text.Length > 10,
+                "space.id" or "house.id" => unseen || text.Contains('|', StringComparison.Ordinal),
+                _ => unseen,
+            };
         return string.Join(' ', HostileFarm.Plain.Keys.Where(Refuses));
     }
 
     private static bool IsAccepted(TemporaryFolder folder, string field, string text)
     {
-        string farm = HostileFarm.In(folder, "one", new Dictionary<string, string>(StringComparer.Ordinal) { [field] = text });
-        string[] arguments = field.StartsWith("invest", StringComparison.Ordinal) ? ["invest", farm, "--with", "v", "--seasons", "2"] : ["check", farm];
-        Call call = Call.Run(arguments);
+        var farm = HostileFarm.In(folder, "one", new Dictionary<string, string>(StringComparer.Ordinal) { [field] = text });
+        string[] arguments = field.StartsWith("invest", StringComparison.Ordinal)
+            ? ["invest", farm, "--with", "v", "--seasons", "2"]
+            : ["check", farm];
+        var call = Call.Run(arguments);
         AssertHarmless(call, [.. arguments, field], mayFail: true);
         if (call.Code == 0)
+        {
             return true;
+        }
+
         Assert.Equal(2, call.Code);
-        Assert.Contains(call.Error.Split('\n'), line => Fault().Match(line) is { Success: true } fault && fault.Groups["file"].Value == HostileFarm.FileOf(field));
+        Assert.Contains(call.Error.Split('\n'), line =>
+            Fault().Match(line) is { Success: true } fault && fault.Groups["file"].Value == HostileFarm.FileOf(field)
+        );
         return false;
     }
 
     private static void AssertHarmless(Call call, string[] arguments, bool mayFail = false)
     {
-        string all = call.Output + call.Error;
+        var all = call.Output + call.Error;
         Assert.True(mayFail || call.Code == 0, $"{string.Join(' ', arguments)}: {all}");
         Assert.NotEqual(70, call.Code);
         Assert.DoesNotContain(all, letter => (char.IsControl(letter) && letter != '\n') || letter is '\u202E' or '\u200F' or '\u2028');

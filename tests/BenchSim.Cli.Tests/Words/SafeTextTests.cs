@@ -23,15 +23,26 @@ public sealed class SafeTextTests
     public void A_lone_half_of_a_pair_is_replaced() => Assert.Equal("a\uFFFDb", SafeText.OneLine("a\uD800b"));
 
     [Fact]
-    public void Nothing_that_a_terminal_obeys_gets_through_whatever_the_text() => Gen.String[Gen.Char['\0', '\uFFFF'], 0, 40].Sample(
-        text => SafeText.OneLine(text).EnumerateRunes().All(rune => !Rune.IsControl(rune) && rune.Value is not ((>= 0x202A and <= 0x202E) or (>= 0x2066 and <= 0x2069) or 0x200E or 0x200F or 0x061C)),
-        iter: 2000,
-        seed: "0000000000001",
-        threads: 1);
+    public void Nothing_that_a_terminal_obeys_gets_through_whatever_the_text() =>
+        Gen.String[Gen.Char['\0', '\uFFFF'], 0, 40]
+            .Sample(
+                text =>
+                    SafeText
+                        .OneLine(text)
+                        .EnumerateRunes()
+                        .All(rune =>
+                            !Rune.IsControl(rune)
+                            && rune.Value is not ((>= 0x202A and <= 0x202E) or (>= 0x2066 and <= 0x2069) or 0x200E or 0x200F or 0x061C)
+                        ),
+                iter: 2000,
+                seed: "0000000000001",
+                threads: 1
+            );
 
     [Theory]
     [InlineData("abcdef", 6, "abcdef")]
     [InlineData("abcdef", 5, "abcd…")]
     [InlineData("e\u0301e\u0301e\u0301", 2, "e\u0301…")]
-    public void Long_names_are_cut_between_characters_as_readers_count_them(string text, int most, string cut) => Assert.Equal(cut, SafeText.Short(text, most));
+    public void Long_names_are_cut_between_characters_as_readers_count_them(string text, int most, string cut) =>
+        Assert.Equal(cut, SafeText.Short(text, most));
 }

@@ -10,7 +10,8 @@ public class GoldenTests
     {
         const int Replications = 1000;
         var model = new TandemModel(capacities);
-        double sojourns = 0, finishes = 0;
+        double sojourns = 0,
+            finishes = 0;
         for (var r = 0; r < Replications; r++)
         {
             var (one, two) = model.Play((ulong)(5000 + r));
@@ -38,7 +39,11 @@ public class GoldenTests
     public void A_warm_tandem_allocates_nothing()
     {
         var model = new TandemModel(8, 60, 30, 40);
-        for (ulong seed = 0; seed < 20; seed++) model.Play(seed);
+        for (ulong seed = 0; seed < 20; seed++)
+        {
+            model.Play(seed);
+        }
+
         model.Draw(7);
         long events = 0;
         var before = GC.GetAllocatedBytesForCurrentThread();

@@ -51,7 +51,11 @@ internal sealed class SingleServerModel
     private async Process VisitInOne(int customers)
     {
         var came = _simulation.Now;
-        if (customers > 1) _simulation.Start(VisitInOne(customers - 1), "customer", at: came + _comings.Exponential(1.25));
+        if (customers > 1)
+        {
+            _simulation.Start(VisitInOne(customers - 1), "customer", at: came + _comings.Exponential(1.25));
+        }
+
         await _server.Use(1, _services.Exponential(1));
         _sojourn += _simulation.Now - came;
     }

@@ -22,7 +22,10 @@ internal sealed class SweepingServerModel
         {
             await _simulation.Delay(_comings.Exponential(1.25));
             _line.Enqueue(_simulation.Now);
-            if (_line.Count == 1) _simulation.Start(Serve(), "server");
+            if (_line.Count == 1)
+            {
+                _simulation.Start(Serve(), "server");
+            }
         }
     }
 

@@ -17,7 +17,10 @@ internal sealed class TandemModel
 
     public TandemModel(params int[] capacities)
     {
-        for (var i = 0; i < Stages; i++) _stages[i] = new Places(_simulation, $"stage {i + 1}", capacities[i]);
+        for (var i = 0; i < Stages; i++)
+        {
+            _stages[i] = new Places(_simulation, $"stage {i + 1}", capacities[i]);
+        }
     }
 
     public Simulation Simulation => _simulation;
@@ -35,16 +38,24 @@ internal sealed class TandemModel
         for (var e = 0; e < Entities; e++)
         {
             _units[e] = random.OneTo(12);
-            for (var i = 0; i < Stages; i++) _days[(e * Stages) + i] = random.Lognormal(s_meanDays[i], 0.3);
+            for (var i = 0; i < Stages; i++)
+            {
+                _days[(e * Stages) + i] = random.Lognormal(s_meanDays[i], 0.3);
+            }
         }
     }
 
     public (double Sojourn, double Finish) Play()
     {
         _simulation.Reset();
-        for (var e = 0; e < Entities; e++) _simulation.Start(Pass(e), "entity", e, 0.8 * e);
+        for (var e = 0; e < Entities; e++)
+        {
+            _simulation.Start(Pass(e), "entity", e, 0.8 * e);
+        }
+
         _simulation.Run();
-        double sojourn = 0, finish = 0;
+        double sojourn = 0,
+            finish = 0;
         for (var e = 0; e < Entities; e++)
         {
             sojourn += _left[e] - (0.8 * e);
@@ -61,7 +72,11 @@ internal sealed class TandemModel
         {
             var wanted = Math.Min(_units[e], _stages[i].Capacity);
             await _stages[i].Take(wanted);
-            if (i > 0) _stages[i - 1].Leave(held);
+            if (i > 0)
+            {
+                _stages[i - 1].Leave(held);
+            }
+
             held = wanted;
             await _simulation.Delay(_days[(e * Stages) + i]);
         }

@@ -59,7 +59,10 @@ internal sealed class Xoshiro
             var x = (2 * Uniform()) - 1;
             var y = (2 * Uniform()) - 1;
             var s = (x * x) + (y * y);
-            if (s is > 0 and < 1) return x * Math.Sqrt(-2 * Math.Log(s) / s);
+            if (s is > 0 and < 1)
+            {
+                return x * Math.Sqrt(-2 * Math.Log(s) / s);
+            }
         }
     }
 

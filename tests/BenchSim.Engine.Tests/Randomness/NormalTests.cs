@@ -108,6 +108,5 @@ public class NormalTests
     [InlineData(-0.1)]
     [InlineData(double.NaN)]
     [InlineData(double.PositiveInfinity)]
-    public void A_senseless_spread_is_refused(double cv) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => Lognormal.MeanOne(0.5, cv));
+    public void A_senseless_spread_is_refused(double cv) => Assert.Throws<ArgumentOutOfRangeException>(() => Lognormal.MeanOne(0.5, cv));
 }

@@ -34,7 +34,10 @@ public class PhiloxKeyTests
         var keys = new HashSet<PhiloxKey>();
         for (ulong seed = 0; seed < 100; seed++)
         {
-            for (var name = 0; name < 100; name++) Assert.True(keys.Add(PhiloxKey.Of(seed, $"batch {name}")));
+            for (var name = 0; name < 100; name++)
+            {
+                Assert.True(keys.Add(PhiloxKey.Of(seed, $"batch {name}")));
+            }
         }
     }
 }

@@ -12,8 +12,8 @@ public class PhiloxTests
         Assert.Equal(new PhiloxBlock(0x6627e8d5, 0xe169c58d, 0xbc57ac4c, 0x9b00dbd8), Philox.Block(default, default));
         Assert.Equal(
             new PhiloxBlock(0xd16cfe09, 0x94fdcceb, 0x5001e420, 0x24126ea1),
-            Philox.Block(
-                new PhiloxBlock(0x243f6a88, 0x85a308d3, 0x13198a2e, 0x03707344), new PhiloxKey(0xa4093822, 0x299f31d0)));
+            Philox.Block(new PhiloxBlock(0x243f6a88, 0x85a308d3, 0x13198a2e, 0x03707344), new PhiloxKey(0xa4093822, 0x299f31d0))
+        );
     }
 
     [Fact]

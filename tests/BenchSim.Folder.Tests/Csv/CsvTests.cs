@@ -33,7 +33,9 @@ public class CsvTests
     [Fact]
     public void Quoted_cells_hold_separators_quotes_and_line_breaks_and_lines_are_still_counted()
     {
-        using var folder = new TestFolder(plan: "id,crop,plants,sow,note\na,tomato,100,2027-03-01,\"one, \"\"two\"\"\nthree\"\nb,tomatto,1,2027-03-01,\n");
+        using var folder = new TestFolder(
+            plan: "id,crop,plants,sow,note\na,tomato,100,2027-03-01,\"one, \"\"two\"\"\nthree\"\nb,tomatto,1,2027-03-01,\n"
+        );
         Assert.Equal("plan.csv:4:3", Assert.Single(folder.Read().Faults).Place.ToString());
         folder.Write("plan.csv", "id,crop,plants,sow,note\na,tomato,100,2027-03-01,\"one, \"\"two\"\"\nthree\"\n");
         Assert.Equal("one, \"two\"\nthree", Assert.Single(folder.Read().Scenario!.Batches).Note);
@@ -42,35 +44,50 @@ public class CsvTests
     [Fact]
     public void Columns_count_characters_not_bytes_or_halves_of_characters() =>
         // "é🌱,": the crop begins at the fourth character.
-        Assert.Equal("plan.csv:2:4: there is no crop \"tomatto\"; did you mean \"tomato\"", Assert.Single(TestFolder.Faults(plan: Head + "é🌱,tomatto,1,2027-03-01\n")));
+        Assert.Equal(
+            "plan.csv:2:4: there is no crop \"tomatto\"; did you mean \"tomato\"",
+            Assert.Single(TestFolder.Faults(plan: Head + "é🌱,tomatto,1,2027-03-01\n"))
+        );
 
     [Fact]
-    public void A_filled_cell_past_the_header_is_a_fault() => FaultMessageTests.AssertFaults(
-        TestFolder.Faults(plan: "id,crop,plants,sow,\na,tomato,100,2027-03-01,x,y\n"),
-        "plan.csv:2:25: this cell stands in a column without a name: \"x\"; clear it; a text that holds the separator goes in quotation marks",
-        "plan.csv:2:27: this cell is past the last column of the header: \"y\"; clear it; a text that holds the separator goes in quotation marks");
+    public void A_filled_cell_past_the_header_is_a_fault() =>
+        FaultMessageTests.AssertFaults(
+            TestFolder.Faults(plan: "id,crop,plants,sow,\na,tomato,100,2027-03-01,x,y\n"),
+            "plan.csv:2:25: this cell stands in a column without a name: \"x\"; clear it; a text that holds the separator goes in quotation marks",
+            "plan.csv:2:27: this cell is past the last column of the header: \"y\"; clear it; a text that holds the separator goes in quotation marks"
+        );
 
     [Fact]
-    public void Unknown_and_doubled_columns() => FaultMessageTests.AssertFaults(
-        TestFolder.Faults(plan: "id,crop,plants,sow,set out,setout,crop,Colour\na,tomato,100,2027-03-01,,,,\n"),
-        "plan.csv:1:28: there is no column \"setout\" in this file; did you mean \"set_out\"",
-        "plan.csv:1:35: the column \"crop\" is here a second time; keep one of the two",
-        "plan.csv:1:40: there is no column \"Colour\" in this file; the columns are id, crop, grower, plants, sow, set_out, every_days, times, method, "
-        + "tray, flat, trays, flats, seeds_per_cell, seeds_per_flat, germination, tested_on, packet, thousand_seeds, earlier, later and note");
+    public void Unknown_and_doubled_columns() =>
+        FaultMessageTests.AssertFaults(
+            TestFolder.Faults(plan: "id,crop,plants,sow,set out,setout,crop,Colour\na,tomato,100,2027-03-01,,,,\n"),
+            "plan.csv:1:28: there is no column \"setout\" in this file; did you mean \"set_out\"",
+            "plan.csv:1:35: the column \"crop\" is here a second time; keep one of the two",
+            "plan.csv:1:40: there is no column \"Colour\" in this file; the columns are id, crop, grower, plants, sow, set_out, every_days, times, method, "
+                + "tray, flat, trays, flats, seeds_per_cell, seeds_per_flat, germination, tested_on, packet, thousand_seeds, earlier, later and note"
+        );
 
     [Fact]
-    public void Broken_quotes_are_faults_and_reading_goes_on() => FaultMessageTests.AssertFaults(
-        TestFolder.Faults(plan: Head + "\"a\"b,tomato,1,2027-03-01\nc,tomatto,1,2027-03-01\n\"d,tomato,1,2027-03-01\n"),
-        "plan.csv:2:4: there is text after the closing quotation mark: \"b\"; put it inside the quotation marks; "
-        + "a quotation mark inside a quoted cell is written twice",
-        "plan.csv:3:3: there is no crop \"tomatto\"; did you mean \"tomato\"",
-        "plan.csv:4:1: this quotation mark is never closed; close it at the end of the cell, or take it out");
+    public void Broken_quotes_are_faults_and_reading_goes_on() =>
+        FaultMessageTests.AssertFaults(
+            TestFolder.Faults(plan: Head + "\"a\"b,tomato,1,2027-03-01\nc,tomatto,1,2027-03-01\n\"d,tomato,1,2027-03-01\n"),
+            "plan.csv:2:4: there is text after the closing quotation mark: \"b\"; put it inside the quotation marks; "
+                + "a quotation mark inside a quoted cell is written twice",
+            "plan.csv:3:3: there is no crop \"tomatto\"; did you mean \"tomato\"",
+            "plan.csv:4:1: this quotation mark is never closed; close it at the end of the cell, or take it out"
+        );
 
     [Theory]
     [InlineData("1,5", "plants is \"1,5\", which has a comma in the number; write a whole number, 1 or more")]
-    [InlineData("1,500", "plants is \"1,500\", which has a comma in the number; write 1500 without a comma, or a decimal point if a fraction is meant")]
+    [InlineData(
+        "1,500",
+        "plants is \"1,500\", which has a comma in the number; write 1500 without a comma, or a decimal point if a fraction is meant"
+    )]
     public void A_comma_in_a_number(string plants, string message) =>
-        Assert.Equal($"plan.csv:2:10: {message}", Assert.Single(TestFolder.Faults(plan: $"id;crop;plants;sow\na;tomato;{plants};2027-03-01\n")));
+        Assert.Equal(
+            $"plan.csv:2:10: {message}",
+            Assert.Single(TestFolder.Faults(plan: $"id;crop;plants;sow\na;tomato;{plants};2027-03-01\n"))
+        );
 
     [Theory]
     [InlineData("0,85", "germination is \"0,85\", which has a comma in the number; write 0.85 with a decimal point")]
@@ -78,7 +95,8 @@ public class CsvTests
     public void A_decimal_comma(string germination, string message) =>
         Assert.Equal(
             $"plan.csv:2:25: {message}",
-            Assert.Single(TestFolder.Faults(plan: $"id;crop;plants;sow;germination\na;tomato;100;2027-03-01;{germination}\n")));
+            Assert.Single(TestFolder.Faults(plan: $"id;crop;plants;sow;germination\na;tomato;100;2027-03-01;{germination}\n"))
+        );
 
     /// <summary>Any fields, quoted as RFC 4180 says, come back as they were, whatever the separator and line end. No chance of a false alarm.</summary>
     [Fact]
@@ -90,11 +108,16 @@ public class CsvTests
         {
             // The first record decides the separator, so it is made plain.
             var (records, separator, isWindows) = sample;
-            string[][] all = [[.. records[0].Select(_ => "head")], .. records];
+            string[][] all =
+            [
+                [.. records[0].Select(_ => "head")],
+                .. records,
+            ];
             var text = string.Concat(all.Select(record => string.Join(separator, record.Select(Quoted)) + (isWindows ? "\r\n" : "\n")));
             var faults = new FaultList();
             var read = CsvText.Split(new FileText("plan.csv", text), faults);
-            return faults.Count == 0 && read.Count == all.Length
+            return faults.Count == 0
+                && read.Count == all.Length
                 && all.Zip(read).All(pair => pair.First.SequenceEqual(pair.Second.Select(each => each.Text), StringComparer.Ordinal));
         });
     }

@@ -34,7 +34,9 @@ public class BuiltInLibraryTests
     [Theory]
     [MemberData(nameof(CropIds))]
     public void Every_required_cell_of_a_crop_is_filled(string id) =>
-        Assert.All(Crop(id).Cells, cell => Assert.True(cell.Value.Length > 0 || MayBeBlank.Contains(cell.Key, StringComparer.Ordinal), cell.Key));
+        Assert.All(Crop(id).Cells, cell =>
+            Assert.True(cell.Value.Length > 0 || MayBeBlank.Contains(cell.Key, StringComparer.Ordinal), cell.Key)
+        );
 
     [Theory]
     [MemberData(nameof(CropIds))]
@@ -44,9 +46,12 @@ public class BuiltInLibraryTests
     [Fact]
     public void Every_value_has_a_source_in_words_and_no_blank_cell_has_one()
     {
-        foreach (LibraryRow row in BuiltInLibrary.Crops.Concat(BuiltInLibrary.Trays))
+        foreach (var row in BuiltInLibrary.Crops.Concat(BuiltInLibrary.Trays))
         {
-            string[] valued = [.. row.Cells.Where(cell => cell.Value.Length > 0 && cell.Key is not ("id" or "name")).Select(cell => cell.Key)];
+            string[] valued =
+            [
+                .. row.Cells.Where(cell => cell.Value.Length > 0 && cell.Key is not ("id" or "name")).Select(cell => cell.Key),
+            ];
             Assert.Equal(valued, row.Sources.Keys, StringComparer.Ordinal);
             Assert.All(row.Sources.Values, source => Assert.True(source.Source.Length > 10 && source.Source.EndsWith('.'), source.Source));
             Assert.All(row.Sources.Values, source => Assert.NotEqual(Trust.User, source.Trust));
@@ -56,9 +61,9 @@ public class BuiltInLibraryTests
     [Theory]
     [MemberData(nameof(CropIds))]
     public void A_borrowed_value_names_the_relative(string id) =>
-        Assert.All(
-            Crop(id).Sources.Values.Where(source => source.Trust == Trust.Borrowed),
-            source => Assert.StartsWith("Borrowed from ", source.Source, StringComparison.Ordinal));
+        Assert.All(Crop(id).Sources.Values.Where(source => source.Trust == Trust.Borrowed), source =>
+            Assert.StartsWith("Borrowed from ", source.Source, StringComparison.Ordinal)
+        );
 
     [Theory]
     [MemberData(nameof(CropIds))]
@@ -74,8 +79,8 @@ public class BuiltInLibraryTests
     [MemberData(nameof(CropIds))]
     public void Temperatures_lie_in_their_order(string id)
     {
-        LibraryRow crop = Crop(id);
-        double ceiling = Degrees(crop, "emerge_ceiling");
+        var crop = Crop(id);
+        var ceiling = Degrees(crop, "emerge_ceiling");
         Assert.True(Degrees(crop, "emerge_base") < Degrees(crop, "emerge_optimum"));
         Assert.True(Degrees(crop, "emerge_optimum") < ceiling);
         Assert.True(Degrees(crop, "germinate_at") > Degrees(crop, "emerge_base"));
@@ -90,7 +95,7 @@ public class BuiltInLibraryTests
     [MemberData(nameof(CropIds))]
     public void Fractions_counts_and_days_are_possible(string id)
     {
-        LibraryRow crop = Crop(id);
+        var crop = Crop(id);
         Assert.All(new[] { "leave_mat_at", "germination" }, column => Assert.InRange(Number(crop, column), 0.3, 0.99));
         Assert.All(new[] { "stand_loss", "pot_up_loss" }, column => Assert.InRange(Number(crop, column), 0, 0.2));
         Assert.All(new[] { "emerge_sigma", "emerge_cv", "growth_cv" }, column => Assert.InRange(Number(crop, column), 0.01, 0.6));
@@ -106,7 +111,7 @@ public class BuiltInLibraryTests
     [MemberData(nameof(CropIds))]
     public void Words_are_known(string id)
     {
-        LibraryRow crop = Crop(id);
+        var crop = Crop(id);
         Assert.Contains(crop.Cells["hardiness"], new[] { "hardy", "half-hardy", "tender", "very tender" }, StringComparer.Ordinal);
         Assert.Contains(crop.Cells["counted_from"], new[] { "sowing", "emergence" }, StringComparer.Ordinal);
         Assert.Contains(crop.Cells["includes_hardening"], new[] { "yes", "no" }, StringComparer.Ordinal);
@@ -118,12 +123,18 @@ public class BuiltInLibraryTests
     [MemberData(nameof(CropIds))]
     public void Days_are_left_for_growth_and_the_pot_up_stage_comes_before_field_size(string id)
     {
-        LibraryRow crop = Crop(id);
-        double days = Number(crop, "days_to_ready");
+        var crop = Crop(id);
+        var days = Number(crop, "days_to_ready");
         if (crop.Cells["counted_from"] == "sowing")
         {
-            days -= Number(crop, "emerge_heat") / EmergenceRate.At(
-                Degrees(crop, "germinate_at"), Degrees(crop, "emerge_base"), Degrees(crop, "emerge_optimum"), Degrees(crop, "emerge_ceiling"));
+            days -=
+                Number(crop, "emerge_heat")
+                / EmergenceRate.At(
+                    Degrees(crop, "germinate_at"),
+                    Degrees(crop, "emerge_base"),
+                    Degrees(crop, "emerge_optimum"),
+                    Degrees(crop, "emerge_ceiling")
+                );
         }
 
         if (crop.Cells["includes_hardening"] == "yes")
@@ -139,14 +150,19 @@ public class BuiltInLibraryTests
     [MemberData(nameof(CropIds))]
     public void The_germination_curve_rises_in_temperature_and_is_not_zero_everywhere(string id)
     {
-        string curve = Crop(id).Cells["germination_curve"];
+        var curve = Crop(id).Cells["germination_curve"];
         if (curve.Length == 0)
         {
             return;
         }
 
-        double[][] points = [.. curve.Split(" | ").Select(point => point.Split(' '))
-            .Select(words => words is [var t, "C", var p, "%"] ? new[] { Parse(t), Parse(p) } : throw new FormatException(curve))];
+        double[][] points =
+        [
+            .. curve
+                .Split(" | ")
+                .Select(point => point.Split(' '))
+                .Select(words => words is [var t, "C", var p, "%"] ? new[] { Parse(t), Parse(p) } : throw new FormatException(curve)),
+        ];
         Assert.Equal(points.Select(point => point[0]).Order(), points.Select(point => point[0]));
         Assert.Equal(points.Length, points.Select(point => point[0]).Distinct().Count());
         Assert.All(points, point => Assert.InRange(point[1], 0, 100));
@@ -156,7 +172,7 @@ public class BuiltInLibraryTests
     [Fact]
     public void Tray_types_have_mix_and_places_and_only_an_open_flat_has_seeds_a_flat()
     {
-        foreach (LibraryRow tray in BuiltInLibrary.Trays)
+        foreach (var tray in BuiltInLibrary.Trays)
         {
             Assert.InRange(Number(tray, "medium_litres"), 1, 12);
             Assert.Equal(1, Whole(tray, "places_each"));
@@ -168,7 +184,7 @@ public class BuiltInLibraryTests
 
     private static double Degrees(LibraryRow row, string column)
     {
-        string cell = row.Cells[column];
+        var cell = row.Cells[column];
         Assert.EndsWith(" C", cell, StringComparison.Ordinal);
         return Parse(cell[..^2]);
     }

@@ -8,7 +8,11 @@ public class LibraryPageTests
     [Fact]
     public void The_page_lists_every_crop_and_tray_as_the_library_has_it()
     {
-        string[] listed = [.. File.ReadAllLines(Path.Combine(Root(), "docs", "library.md")).Where(line => line.StartsWith("| `", StringComparison.Ordinal))];
+        string[] listed =
+        [
+            .. File.ReadAllLines(Path.Combine(Root(), "docs", "library.md"))
+                .Where(line => line.StartsWith("| `", StringComparison.Ordinal)),
+        ];
         string[] expected =
         [
             .. BuiltInLibrary.Crops.OrderBy(row => row.Id, StringComparer.Ordinal).Select(Crop),
@@ -22,13 +26,21 @@ public class LibraryPageTests
         var (seeds, kept, night) = (row.Cells["seeds_per_cell"], row.Cells["keep_per_cell"], row.Cells["min_night"]);
         Assert.Equal("yes", row.Cells["includes_hardening"]);
         return Line(
-            row, $"`{row.Cells["tray"]}`", row.Cells["bottom_heat"], night.Length > 0 ? night : "any", $"{row.Cells["days_to_ready"]} from {row.Cells["counted_from"]}",
-            row.Cells["hardening_nights"], seeds == kept ? seeds : $"{seeds} (keeps {kept})", row.Cells["hardiness"]);
+            row,
+            $"`{row.Cells["tray"]}`",
+            row.Cells["bottom_heat"],
+            night.Length > 0 ? night : "any",
+            $"{row.Cells["days_to_ready"]} from {row.Cells["counted_from"]}",
+            row.Cells["hardening_nights"],
+            seeds == kept ? seeds : $"{seeds} (keeps {kept})",
+            row.Cells["hardiness"]
+        );
     }
 
     private static string Tray(LibraryRow row) => Line(row, row.Cells["cells"], row.Cells["medium_litres"], row.Cells["places_each"]);
 
-    private static string Line(LibraryRow row, params string[] cells) => $"| `{row.Id}` | {row.Cells["name"]} | {string.Join(" | ", cells)} |";
+    private static string Line(LibraryRow row, params string[] cells) =>
+        $"| `{row.Id}` | {row.Cells["name"]} | {string.Join(" | ", cells)} |";
 
     private static string Root()
     {

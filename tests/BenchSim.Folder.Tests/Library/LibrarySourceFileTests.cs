@@ -6,21 +6,17 @@ public class LibrarySourceFileTests
 {
     private static readonly string[] TrustWords = ["seen", "derived", "borrowed", "common practice", "memory", "assumption"];
 
-    public static TheoryData<string, string> Files => new()
-    {
-        { "crops.csv", "crop_sources.csv" },
-        { "trays.csv", "tray_sources.csv" },
-    };
+    public static TheoryData<string, string> Files => new() { { "crops.csv", "crop_sources.csv" }, { "trays.csv", "tray_sources.csv" } };
 
     [Theory]
     [MemberData(nameof(Files))]
     public void Every_source_row_belongs_to_a_value_and_uses_a_known_word(string values, string sources)
     {
         var rows = values == "crops.csv" ? BuiltInLibrary.Crops : BuiltInLibrary.Trays;
-        string[] header = Lines(values).First().Split(',');
+        var header = Lines(values).First().Split(',');
         var cited = Lines(sources).Skip(1).Select(line => line.Split(',', 4)).ToList();
         Assert.Equal(cited.Count, cited.Select(row => (row[0], row[1])).Distinct().Count());
-        foreach (string[] row in cited)
+        foreach (var row in cited)
         {
             Assert.Contains(row[1], header, StringComparer.Ordinal);
             Assert.Contains(row[2], TrustWords, StringComparer.Ordinal);
@@ -39,7 +35,7 @@ public class LibrarySourceFileTests
     // Id, column and trust hold no comma or quote, so the first three cells of a source row split plainly.
     private static IEnumerable<string> Lines(string file)
     {
-        using Stream stream = typeof(BuiltInLibrary).Assembly.GetManifestResourceStream($"BenchSim.Folder.Library.{file}")!;
+        using var stream = typeof(BuiltInLibrary).Assembly.GetManifestResourceStream($"BenchSim.Folder.Library.{file}")!;
         using var reader = new StreamReader(stream);
         while (reader.ReadLine() is { } line)
         {

@@ -41,7 +41,10 @@ public class ShelfTests
     {
         var crop = ReadCrop(RoundHead + RoundRow + "50,sowing,yes\n", "round");
         Assert.Equal(("round", "round", Hardiness.HalfHardy, "72-cell"), (crop.Id, crop.Name, crop.Hardiness, crop.TrayId));
-        Assert.Equal((5, 25, 35, 100, 0.2, 0.1), (crop.EmergeBaseC, crop.EmergeOptimumC, crop.EmergeCeilingC, crop.EmergeHeat, crop.EmergeSigma, crop.EmergeCv));
+        Assert.Equal(
+            (5, 25, 35, 100, 0.2, 0.1),
+            (crop.EmergeBaseC, crop.EmergeOptimumC, crop.EmergeCeilingC, crop.EmergeHeat, crop.EmergeSigma, crop.EmergeCv)
+        );
         Assert.Equal([new GerminationPoint(10, 61), new GerminationPoint(20, 88)], crop.GerminationCurve.ToArray());
         Assert.Equal((15, false, 0.5, 30), (crop.GerminateAtC, crop.BottomHeat, crop.LeaveMatAt, crop.EmergeGiveUpDays));
         Assert.Equal((0.9, 2, 1, 0.03), (crop.Germination, crop.SeedsPerCell, crop.KeepPerCell, crop.StandLoss));
@@ -105,24 +108,56 @@ public class ShelfTests
         Assert.Equal(BuiltInLibrary.Crops.Length, reading.Scenario!.Crops.Length);
         Assert.All(reading.Scenario.Crops, crop => Assert.InRange(crop.GrowthDays, 1, 365));
 
-        var trays = string.Concat(BuiltInLibrary.Trays.Where(tray => tray.Cells["cells"] != "0").Select((tray, index) => $"t{index},tomato,72,2027-03-01,{tray.Id}\n"));
+        var trays = string.Concat(
+            BuiltInLibrary
+                .Trays.Where(tray => tray.Cells["cells"] != "0")
+                .Select((tray, index) => $"t{index},tomato,72,2027-03-01,{tray.Id}\n")
+        );
         folder.Write("plan.csv", "id,crop,plants,sow,tray\n" + trays);
         Assert.Empty(folder.Read().Faults);
     }
 
     [Theory]
-    [InlineData("emerge_optimum", "7 C", "emerge_optimum is 7 C, not above emerge_base, which is 7.5 C; write emerge_optimum above emerge_base")]
-    [InlineData("emerge_ceiling", "25 C", "emerge_ceiling is 25 C, not above emerge_optimum, which is 25 C; write emerge_ceiling above emerge_optimum")]
-    [InlineData("discard_after_days", "10", "discard_after_days is 10 days, not above hold_days, which is 10 days; write discard_after_days above hold_days")]
+    [InlineData(
+        "emerge_optimum",
+        "7 C",
+        "emerge_optimum is 7 C, not above emerge_base, which is 7.5 C; write emerge_optimum above emerge_base"
+    )]
+    [InlineData(
+        "emerge_ceiling",
+        "25 C",
+        "emerge_ceiling is 25 C, not above emerge_optimum, which is 25 C; write emerge_ceiling above emerge_optimum"
+    )]
+    [InlineData(
+        "discard_after_days",
+        "10",
+        "discard_after_days is 10 days, not above hold_days, which is 10 days; write discard_after_days above hold_days"
+    )]
     [InlineData("days_to_ready", "8", null)]
-    [InlineData("germinate_at", "36 C", "nothing comes up at germinate_at, which is 36 C; write a temperature between emerge_base (7.5 C) and emerge_ceiling (35 C)")]
+    [InlineData(
+        "germinate_at",
+        "36 C",
+        "nothing comes up at germinate_at, which is 36 C; write a temperature between emerge_base (7.5 C) and emerge_ceiling (35 C)"
+    )]
     [InlineData("hardiness", "tendre", "hardiness is \"tendre\"; did you mean \"tender\"")]
     [InlineData("tray", "72-cel", "there is no tray type \"72-cel\"; did you mean \"72-cell\"")]
     [InlineData("benches", "bench|benhc", "there is no space \"benhc\"; did you mean \"bench\"")]
     [InlineData("benches", "mats", "\"mats\" is not a bench; name only spaces of kind = \"bench\" in benches")]
-    [InlineData("germination_curve", "10 C", "germination_curve has a point \"10 C\"; write a temperature and a share in each, such as 10 C 61 % | 15 C 80 %")]
-    [InlineData("germination_curve", "10 C 5 % | 9 C 7 %", "germination_curve is not in order of temperature at \"9 C 7 %\"; write the coldest point first")]
-    [InlineData("like", "pepper", "like is not for \"tomato\", which the built-in library has; leave like empty, or give the crop an id of its own")]
+    [InlineData(
+        "germination_curve",
+        "10 C",
+        "germination_curve has a point \"10 C\"; write a temperature and a share in each, such as 10 C 61 % | 15 C 80 %"
+    )]
+    [InlineData(
+        "germination_curve",
+        "10 C 5 % | 9 C 7 %",
+        "germination_curve is not in order of temperature at \"9 C 7 %\"; write the coldest point first"
+    )]
+    [InlineData(
+        "like",
+        "pepper",
+        "like is not for \"tomato\", which the built-in library has; leave like empty, or give the crop an id of its own"
+    )]
     [InlineData("colour", "red", null)]
     public void A_bad_crop_says_where_and_what(string column, string value, string? message)
     {
@@ -134,29 +169,37 @@ public class ShelfTests
     }
 
     [Fact]
-    public void All_faults_of_a_row_come_together() => FaultMessageTests.AssertFaults(
-        TestFolder.Faults(others: ("crops.csv", "id,emerge_optimum,hold_days,discard_after_days\ntomato,5 C,40,\npepper,x,,\n")),
-        "crops.csv:2:8: emerge_optimum is 5 C, not above emerge_base, which is 7.5 C; write emerge_optimum above emerge_base",
-        "crops.csv:2:12: discard_after_days is 28 days, not above hold_days, which is 40 days; write discard_after_days above hold_days",
-        "crops.csv:3:8: emerge_optimum is \"x\", which is not a number; write a temperature such as 60 F or 15.5 C");
+    public void All_faults_of_a_row_come_together() =>
+        FaultMessageTests.AssertFaults(
+            TestFolder.Faults(others: ("crops.csv", "id,emerge_optimum,hold_days,discard_after_days\ntomato,5 C,40,\npepper,x,,\n")),
+            "crops.csv:2:8: emerge_optimum is 5 C, not above emerge_base, which is 7.5 C; write emerge_optimum above emerge_base",
+            "crops.csv:2:12: discard_after_days is 28 days, not above hold_days, which is 40 days; write discard_after_days above hold_days",
+            "crops.csv:3:8: emerge_optimum is \"x\", which is not a number; write a temperature such as 60 F or 15.5 C"
+        );
 
     [Fact]
-    public void Crops_that_cannot_be_completed() => FaultMessageTests.AssertFaults(
-        TestFolder.Faults(others: ("crops.csv", "id,like\nnew,\nborrower,tomatto\na,b\nb,a\ntomato,\ntomato,\n,x\n")),
-        "crops.csv:2:1: the new crop \"new\" lacks hardiness, emerge_base, emerge_optimum, emerge_ceiling, emerge_heat, emerge_sigma and 28 more; "
-        + "fill these in, or name a related crop in the column like to borrow them from",
-        "crops.csv:3:10: there is no crop \"tomatto\" to borrow from; did you mean \"tomato\"",
-        "crops.csv:5:3: like leads from \"b\" back to itself; name a crop that does not borrow from this one",
-        "crops.csv:7:1: id \"tomato\" has a row already, on line 6; keep one row for a crop",
-        "crops.csv:8:1: id is empty; name the crop of this row");
+    public void Crops_that_cannot_be_completed() =>
+        FaultMessageTests.AssertFaults(
+            TestFolder.Faults(others: ("crops.csv", "id,like\nnew,\nborrower,tomatto\na,b\nb,a\ntomato,\ntomato,\n,x\n")),
+            "crops.csv:2:1: the new crop \"new\" lacks hardiness, emerge_base, emerge_optimum, emerge_ceiling, emerge_heat, emerge_sigma and 28 more; "
+                + "fill these in, or name a related crop in the column like to borrow them from",
+            "crops.csv:3:10: there is no crop \"tomatto\" to borrow from; did you mean \"tomato\"",
+            "crops.csv:5:3: like leads from \"b\" back to itself; name a crop that does not borrow from this one",
+            "crops.csv:7:1: id \"tomato\" has a row already, on line 6; keep one row for a crop",
+            "crops.csv:8:1: id is empty; name the crop of this row"
+        );
 
     [Fact]
-    public void Bad_trays() => FaultMessageTests.AssertFaults(
-        TestFolder.Faults(others: ("trays.csv", "id,cells,seeds_per_flat,medium_litres,places_each\na,40,,,\nb,0,,5,\nc,40,100,5,\nd,40,,5,0\n")),
-        "trays.csv:2:1: the new tray type \"a\" has no medium_litres; fill in the cells of this row",
-        "trays.csv:3:1: the new tray type \"b\" has no seeds_per_flat; fill in the cells of this row",
-        "trays.csv:4:6: seeds_per_flat is only for an open flat; leave it empty, or write 0 in cells",
-        "trays.csv:5:9: places_each is 0; write a whole number, from 1 to 100");
+    public void Bad_trays() =>
+        FaultMessageTests.AssertFaults(
+            TestFolder.Faults(
+                others: ("trays.csv", "id,cells,seeds_per_flat,medium_litres,places_each\na,40,,,\nb,0,,5,\nc,40,100,5,\nd,40,,5,0\n")
+            ),
+            "trays.csv:2:1: the new tray type \"a\" has no medium_litres; fill in the cells of this row",
+            "trays.csv:3:1: the new tray type \"b\" has no seeds_per_flat; fill in the cells of this row",
+            "trays.csv:4:6: seeds_per_flat is only for an open flat; leave it empty, or write 0 in cells",
+            "trays.csv:5:9: places_each is 0; write a whole number, from 1 to 100"
+        );
 
     private static Crop ReadCrop(string? crops, string id)
     {

@@ -14,7 +14,9 @@ public class HouseHeatTests
     [Fact]
     public void A_house_in_feet_loses_the_published_heat()
     {
-        var heat = Read("shape = \"hoop\"\nlength = \"48 ft\"\nwidth = \"20 ft\"\nu_value = \"0.7 Btu/h ft2 F\"\nair_changes = 1\nfuel = \"propane\"\ndesign_low = \"0 F\"");
+        var heat = Read(
+            "shape = \"hoop\"\nlength = \"48 ft\"\nwidth = \"20 ft\"\nu_value = \"0.7 Btu/h ft2 F\"\nair_changes = 1\nfuel = \"propane\"\ndesign_low = \"0 F\""
+        );
         Assert.Equal(1822.1237, heat.Shell.CoverM2 / (0.3048 * 0.3048), 4);
         Assert.Equal(7539.8224, heat.Shell.VolumeM3 / (0.3048 * 0.3048 * 0.3048), 4);
         var load = DesignLoad.Of(heat.Loss, (60 - 32) / 1.8, heat.DesignOutdoorC!.Value).BtuPerHour;
@@ -30,13 +32,16 @@ public class HouseHeatTests
         Assert.Equal((4.543, 0.75, 0.8), (heat.UValue, heat.AirChanges, heat.Efficiency));
         Assert.Equal("double polyethylene, inflated", heat.Covering);
         Assert.Equal((null, null), (heat.Price, heat.DesignOutdoorC));
-        Assert.Equal(
-            ["air_changes", "covering", "efficiency", "fuel", "length", "shape", "u_value", "width"], heat.Sources.Keys.ToArray());
+        Assert.Equal(["air_changes", "covering", "efficiency", "fuel", "length", "shape", "u_value", "width"], heat.Sources.Keys.ToArray());
         Assert.Equal(Provenance.User, heat.Sources["covering"]);
         Assert.Equal(Coverings.Find("double-poly")!.Source, heat.Sources["u_value"]);
         Assert.Equal(Fuels.Propane.EfficiencySource, heat.Sources["efficiency"]);
         Assert.Equal(Trust.Memory, heat.Sources["air_changes"].Trust);
-        Assert.StartsWith("middle of 0.5 to 1 an hour for a house that is new, double plastic film: ", heat.Sources["air_changes"].Source, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "middle of 0.5 to 1 an hour for a house that is new, double plastic film: ",
+            heat.Sources["air_changes"].Source,
+            StringComparison.Ordinal
+        );
     }
 
     // The table has rows for new double film and for new glass or rigid sheets, 0.75 to 1.5, middle 1.125; a single film has none.
@@ -55,7 +60,9 @@ public class HouseHeatTests
     [Fact]
     public void A_gable_has_an_eave_and_a_ridge()
     {
-        var heat = Read("shape = \"gable\"\nlength = \"20 m\"\nwidth = \"10 m\"\neave = \"2 m\"\nridge = \"4 m\"\ncovering = \"glass\"\nfuel = \"gas\"\nefficiency = \"95 %\"\nfuel_price = 1.40");
+        var heat = Read(
+            "shape = \"gable\"\nlength = \"20 m\"\nwidth = \"10 m\"\neave = \"2 m\"\nridge = \"4 m\"\ncovering = \"glass\"\nfuel = \"gas\"\nefficiency = \"95 %\"\nfuel_price = 1.40"
+        );
         Assert.Equal(355.4066, heat.Shell.CoverM2, 4);
         Assert.Equal(600, heat.Shell.VolumeM3, 9);
         Assert.Equal(0.95, heat.Efficiency);
@@ -73,8 +80,18 @@ public class HouseHeatTests
     [InlineData("imperial", "wood", 1)]
     public void A_price_is_that_of_the_unit_in_which_the_site_counts_its_fuel(string units, string fuel, double metricInOne)
     {
-        var site = TestFolder.Site(Night, $"{Night}\n{Hoop}\nfuel_price = 0.95").Replace("name = \"Test farm\"", $"name = \"Test farm\"\nunits = \"{units}\"", StringComparison.Ordinal);
-        using var folder = new TestFolder(System.Text.RegularExpressions.Regex.Replace(site, "fuel = \"[a-z]+\"", $"fuel = \"{fuel}\"", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1)));
+        var site = TestFolder
+            .Site(Night, $"{Night}\n{Hoop}\nfuel_price = 0.95")
+            .Replace("name = \"Test farm\"", $"name = \"Test farm\"\nunits = \"{units}\"", StringComparison.Ordinal);
+        using var folder = new TestFolder(
+            System.Text.RegularExpressions.Regex.Replace(
+                site,
+                "fuel = \"[a-z]+\"",
+                $"fuel = \"{fuel}\"",
+                System.Text.RegularExpressions.RegexOptions.None,
+                TimeSpan.FromSeconds(1)
+            )
+        );
         Assert.Equal(0.95 * metricInOne, folder.Read().Scenario!.Houses[0].Heat!.Price!.Value, 5);
     }
 
@@ -92,7 +109,8 @@ public class HouseHeatTests
         Assert.Equal(3.2, Read(Hoop.Replace("propane", "electricity", StringComparison.Ordinal) + "\nefficiency = 3.2").Efficiency);
         Assert.Equal(
             "site.toml:14:14: efficiency is 3.2, which is more than all; write 3.2 % or 0.032",
-            Assert.Single(Faults(Hoop + "\nefficiency = 3.2")));
+            Assert.Single(Faults(Hoop + "\nefficiency = 3.2"))
+        );
     }
 
     [Fact]
@@ -106,19 +124,37 @@ public class HouseHeatTests
     [Fact]
     public void A_bare_heat_loss_is_in_the_units_of_the_site()
     {
-        using var folder = new TestFolder(TestFolder.Site(Night, $"{Night}\n{Hoop.Replace("covering = \"double-poly\"", "u_value = 0.7", StringComparison.Ordinal)}")
-            .Replace("name = \"Test farm\"", "name = \"Test farm\"\nunits = \"imperial\"", StringComparison.Ordinal));
+        using var folder = new TestFolder(
+            TestFolder
+                .Site(Night, $"{Night}\n{Hoop.Replace("covering = \"double-poly\"", "u_value = 0.7", StringComparison.Ordinal)}")
+                .Replace("name = \"Test farm\"", "name = \"Test farm\"\nunits = \"imperial\"", StringComparison.Ordinal)
+        );
         Assert.Equal(3.975, folder.Read().Scenario!.Houses[0].Heat!.UValue, 3);
     }
 
     [Theory]
-    [InlineData("fuel = \"propane\"", "site.toml:9:1: the heat of this house is given in part: shape, length, width and covering (or u_value) are missing; add them, or leave out fuel")]
-    [InlineData("shape = \"hoop\"\nlength = 10\nwidth = 6\ncovering = \"glass\"", "site.toml:9:1: the heat of this house is given in part: fuel is missing; add it, or leave out shape, length, width and covering")]
-    [InlineData("shape = \"gable\"\nlength = 10\nwidth = 6\neave = 2\ncovering = \"glass\"\nfuel = \"gas\"", "site.toml:9:1: the heat of this house is given in part: ridge is missing; add it, or leave out shape, length, width, eave, covering and fuel")]
+    [InlineData(
+        "fuel = \"propane\"",
+        "site.toml:9:1: the heat of this house is given in part: shape, length, width and covering (or u_value) are missing; add them, or leave out fuel"
+    )]
+    [InlineData(
+        "shape = \"hoop\"\nlength = 10\nwidth = 6\ncovering = \"glass\"",
+        "site.toml:9:1: the heat of this house is given in part: fuel is missing; add it, or leave out shape, length, width and covering"
+    )]
+    [InlineData(
+        "shape = \"gable\"\nlength = 10\nwidth = 6\neave = 2\ncovering = \"glass\"\nfuel = \"gas\"",
+        "site.toml:9:1: the heat of this house is given in part: ridge is missing; add it, or leave out shape, length, width, eave, covering and fuel"
+    )]
     [InlineData(Hoop + "\nu_value = 4", "site.toml:14:11: u_value is given together with covering; write covering, or u_value, not both")]
     [InlineData(Hoop + "\nridge = 3", "site.toml:14:9: ridge is only for a gable house; take it out, or write shape = \"gable\"")]
-    [InlineData("shape = \"gable\"\nlength = 10\nwidth = 6\neave = 2\nridge = 2\ncovering = \"glass\"\nfuel = \"gas\"", "site.toml:13:9: ridge is \"2\", not above the eave; write the height of the ridge above the ground, higher than eave")]
-    [InlineData(Hoop + "\ndesign_low = \"60 F\"", "site.toml:14:14: design_low is \"60 F\", not below the night set-point of 15.5556 C; write the outdoor temperature of the coldest night the heater must stand up to")]
+    [InlineData(
+        "shape = \"gable\"\nlength = 10\nwidth = 6\neave = 2\nridge = 2\ncovering = \"glass\"\nfuel = \"gas\"",
+        "site.toml:13:9: ridge is \"2\", not above the eave; write the height of the ridge above the ground, higher than eave"
+    )]
+    [InlineData(
+        Hoop + "\ndesign_low = \"60 F\"",
+        "site.toml:14:14: design_low is \"60 F\", not below the night set-point of 15.5556 C; write the outdoor temperature of the coldest night the heater must stand up to"
+    )]
     [InlineData(Hoop + "\nair_changes = -1", "site.toml:14:15: air_changes is \"-1\"; write a value from 0 to 20")]
     [InlineData(Hoop + "\nfuel_price = \"$2\"", "site.toml:14:14: fuel_price is \"$2\", which is not a number; write a number, 0 or more")]
     public void Heat_that_is_not_whole_or_cannot_be(string lines, string message) => Assert.Equal(message, Assert.Single(Faults(lines)));
@@ -128,15 +164,25 @@ public class HouseHeatTests
     [InlineData("double-poly", "double-pohly", "site.toml:12:12: covering is \"double-pohly\"; did you mean \"double-poly\"")]
     [InlineData("propane", "coal", "site.toml:13:8: fuel is \"coal\"; write \"electricity\", \"gas\", \"oil\", \"propane\" or \"wood\"")]
     [InlineData("\"20 ft\"", "0", "site.toml:11:9: width is \"0\"; write a value from 0.1 m to 1000 m")]
-    [InlineData("covering = \"double-poly\"", "u_value = \"0.7 Btu\"", "site.toml:12:11: u_value is \"0.7 Btu\", and \"Btu\" is not a unit of heat loss; write W/m2K or Btu/h ft2 F, for example 4.5 W/m2K or 0.8 Btu/h ft2 F")]
-    [InlineData("covering = \"double-poly\"", "u_value = 0.01", "site.toml:12:11: u_value is \"0.01\"; write a value from 0.1 W/m2K to 15 W/m2K")]
+    [InlineData(
+        "covering = \"double-poly\"",
+        "u_value = \"0.7 Btu\"",
+        "site.toml:12:11: u_value is \"0.7 Btu\", and \"Btu\" is not a unit of heat loss; write W/m2K or Btu/h ft2 F, for example 4.5 W/m2K or 0.8 Btu/h ft2 F"
+    )]
+    [InlineData(
+        "covering = \"double-poly\"",
+        "u_value = 0.01",
+        "site.toml:12:11: u_value is \"0.01\"; write a value from 0.1 W/m2K to 15 W/m2K"
+    )]
     public void A_heat_key_that_cannot_be_read(string old, string replacement, string message) =>
         Assert.Equal(message, Assert.Single(Faults(Hoop.Replace(old, replacement, StringComparison.Ordinal))));
 
     [Fact]
-    public void A_fuel_in_an_unheated_house() => Assert.Equal(
-        "site.toml:12:1: fuel is given but the house is not heated: it has no night; add a line such as night = \"16 C\", or leave out shape, length, width, covering and fuel",
-        Assert.Single(TestFolder.Faults(TestFolder.Site(Night, Hoop))));
+    public void A_fuel_in_an_unheated_house() =>
+        Assert.Equal(
+            "site.toml:12:1: fuel is given but the house is not heated: it has no night; add a line such as night = \"16 C\", or leave out shape, length, width, covering and fuel",
+            Assert.Single(TestFolder.Faults(TestFolder.Site(Night, Hoop)))
+        );
 
     private static HouseHeat Read(string lines)
     {

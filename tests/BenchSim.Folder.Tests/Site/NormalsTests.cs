@@ -31,7 +31,17 @@ public class NormalsTests
     [Fact]
     public void Normals_are_read_in_their_own_units()
     {
-        var weather = Read(string.Join('\n', "temperature_unit = \"F\"", "rain_unit = \"in\"", Same("low", "50"), Same("high", "68"), Same("rain_days", "10"), Same("rain", "2")));
+        var weather = Read(
+            string.Join(
+                '\n',
+                "temperature_unit = \"F\"",
+                "rain_unit = \"in\"",
+                Same("low", "50"),
+                Same("high", "68"),
+                Same("rain_days", "10"),
+                Same("rain", "2")
+            )
+        );
         var march = weather.Model.Months[2];
         Assert.Equal(10, (march.WetShare * march.TminWetC) + ((1 - march.WetShare) * march.TminDryC), 9);
         Assert.Equal(50.8, 31 * march.WetShare * march.RainShape * march.RainScaleMm, 9);
@@ -40,9 +50,13 @@ public class NormalsTests
     [Fact]
     public void Spreads_that_are_given_replace_the_assumption()
     {
-        Assert.Contains(Read(Good).Model.Assumptions, words => words.StartsWith("Where the spread of daily temperatures is not given", StringComparison.Ordinal));
+        Assert.Contains(Read(Good).Model.Assumptions, words =>
+            words.StartsWith("Where the spread of daily temperatures is not given", StringComparison.Ordinal)
+        );
         var given = Read($"{Good}\n{Same("low_sd", "4")}\n{Same("high_sd", "\"9 F\"")}");
-        Assert.DoesNotContain(given.Model.Assumptions, words => words.StartsWith("Where the spread of daily temperatures is not given", StringComparison.Ordinal));
+        Assert.DoesNotContain(given.Model.Assumptions, words =>
+            words.StartsWith("Where the spread of daily temperatures is not given", StringComparison.Ordinal)
+        );
 
         // A day's spread is at most the month's: the season and the rain make a part of it. A difference of 9 F is 5 K.
         Assert.All(given.Model.Months, month => Assert.InRange(month.TminSdC, 2, 4));
@@ -51,28 +65,60 @@ public class NormalsTests
 
     [Theory]
     [InlineData(Low, "low = [-5, -4, 0]", "site.toml:26:1: low has 3 numbers; write 12, one for each month, January first")]
-    [InlineData(Low, "low = 4", "site.toml:26:7: low is not a list; write 12 numbers between square brackets, one for each month, January first")]
-    [InlineData(Low, "temperature_unit = \"F\"\n" + Low, "site.toml:28:1: read as Fahrenheit, the warmest month has 29 F; the normals look like Celsius; write temperature_unit = \"C\"")] // 29 F
+    [InlineData(
+        Low,
+        "low = 4",
+        "site.toml:26:7: low is not a list; write 12 numbers between square brackets, one for each month, January first"
+    )]
+    [InlineData(
+        Low,
+        "temperature_unit = \"F\"\n" + Low,
+        "site.toml:28:1: read as Fahrenheit, the warmest month has 29 F; the normals look like Celsius; write temperature_unit = \"C\""
+    )] // 29 F
     [InlineData(Low, "", "site.toml:24:1: [weather] has no low; add a line low = [...] with 12 numbers, one for each month, January first")]
-    [InlineData("[3, 4, 9,", "[3, -5, 9,", "site.toml:27:12: high is -5 C in February, below low, which is -4 C; write the mean lowest temperature of a day in low and the mean highest in high")]
+    [InlineData(
+        "[3, 4, 9,",
+        "[3, -5, 9,",
+        "site.toml:27:12: high is -5 C in February, below low, which is -4 C; write the mean lowest temperature of a day in low and the mean highest in high"
+    )]
     [InlineData("[10, 9, 10,", "[10, 29, 10,", "site.toml:28:18: rain_days is \"29\"; write a value from 0 to 28")]
-    [InlineData("[10, 9, 10,", "[10, 0, 10,", "site.toml:28:18: rain_days is 0 in February, which has 60 mm of rain; write the days on which it falls, or no rain")]
-    [InlineData("[70, 60,", "[70, 0,", "site.toml:29:13: rain is 0 in February, which has 9 rain days; write the rain of the whole month, or no rain days")]
-    [InlineData(Rain, Rain + "\nfile = \"x.csv\"", "site.toml:30:1: file is not for kind = \"normals\"; take it out, or write kind = \"record\"")]
-    [InlineData(Rain, Rain + "\nlow_sd = [0, 3, 3, 3, 3, 3, 3, 3, 3, 3, 3, 3]", "site.toml:30:11: low_sd is \"0\"; write a value from 0.1 C to 20 C")]
+    [InlineData(
+        "[10, 9, 10,",
+        "[10, 0, 10,",
+        "site.toml:28:18: rain_days is 0 in February, which has 60 mm of rain; write the days on which it falls, or no rain"
+    )]
+    [InlineData(
+        "[70, 60,",
+        "[70, 0,",
+        "site.toml:29:13: rain is 0 in February, which has 9 rain days; write the rain of the whole month, or no rain days"
+    )]
+    [InlineData(
+        Rain,
+        Rain + "\nfile = \"x.csv\"",
+        "site.toml:30:1: file is not for kind = \"normals\"; take it out, or write kind = \"record\""
+    )]
+    [InlineData(
+        Rain,
+        Rain + "\nlow_sd = [0, 3, 3, 3, 3, 3, 3, 3, 3, 3, 3, 3]",
+        "site.toml:30:11: low_sd is \"0\"; write a value from 0.1 C to 20 C"
+    )]
     public void Bad_normals_say_where_and_what(string old, string replacement, string message) =>
         Assert.Equal(message, Assert.Single(TestFolder.Faults(Site(Good.Replace(old, replacement, StringComparison.Ordinal)))));
 
     [Fact]
-    public void Every_bad_month_is_named() => FaultMessageTests.AssertFaults(
-        TestFolder.Faults(Site(Good.Replace("[-5, -4,", "[\"cold\", \"90 C\",", StringComparison.Ordinal))),
-        "site.toml:26:8: low is \"cold\", which is not a number; write a temperature such as 60 F or 15.5 C",
-        "site.toml:26:16: low is \"90 C\", which is 90 C; write a temperature from -60 C to 55 C, with its unit, such as 60 F");
+    public void Every_bad_month_is_named() =>
+        FaultMessageTests.AssertFaults(
+            TestFolder.Faults(Site(Good.Replace("[-5, -4,", "[\"cold\", \"90 C\",", StringComparison.Ordinal))),
+            "site.toml:26:8: low is \"cold\", which is not a number; write a temperature such as 60 F or 15.5 C",
+            "site.toml:26:16: low is \"90 C\", which is 90 C; write a temperature from -60 C to 55 C, with its unit, such as 60 F"
+        );
 
     [Fact]
-    public void A_key_of_normals_is_not_for_constant_weather() => Assert.Equal(
-        "site.toml:28:1: rain_days is not for kind = \"constant\"; take it out, or write kind = \"normals\"",
-        Assert.Single(TestFolder.Faults(TestFolder.Site(Constant, $"{Constant}\n{RainDays}"))));
+    public void A_key_of_normals_is_not_for_constant_weather() =>
+        Assert.Equal(
+            "site.toml:28:1: rain_days is not for kind = \"constant\"; take it out, or write kind = \"normals\"",
+            Assert.Single(TestFolder.Faults(TestFolder.Site(Constant, $"{Constant}\n{RainDays}")))
+        );
 
     private static string Same(string key, string value) => $"{key} = [{string.Join(", ", Enumerable.Repeat(value, 12))}]";
 

@@ -48,27 +48,24 @@ public class QuantityTests
     /// <summary>A value written in a unit, by the inverse of its definition, is read back. No chance of a false alarm.</summary>
     [Fact]
     public void A_value_written_in_any_unit_is_read_back() =>
-        FixedSample.Holds(
-            Gen.Select(Gen.Double[-50, 50], Gen.OneOf("C", "F", "K", "m", "ft", "in", "mm", "cm", "%")),
-            2000,
-            sample =>
+        FixedSample.Holds(Gen.Select(Gen.Double[-50, 50], Gen.OneOf("C", "F", "K", "m", "ft", "in", "mm", "cm", "%")), 2000, sample =>
+        {
+            var (inside, unit) = sample;
+            var (kind, written) = unit switch
             {
-                var (inside, unit) = sample;
-                var (kind, written) = unit switch
-                {
-                    "C" => (QuantityKind.Temperature, inside),
-                    "F" => (QuantityKind.Temperature, (inside * 1.8) + 32),
-                    "K" => (QuantityKind.Difference, inside),
-                    "m" => (QuantityKind.Length, inside),
-                    "ft" => (QuantityKind.Length, inside * 1000 / 304.8),
-                    "in" => (QuantityKind.Length, inside * 1000 / 25.4),
-                    "mm" => (QuantityKind.Length, inside * 1000),
-                    "cm" => (QuantityKind.Length, inside * 100),
-                    _ => (QuantityKind.Fraction, inside * 100),
-                };
-                var text = written.ToString("0.###############", CultureInfo.InvariantCulture) + " " + unit;
-                return Quantity.TryRead(text, kind, UnitSystem.Metric, out var value, out _) && Math.Abs(value - inside) < 1e-9;
-            });
+                "C" => (QuantityKind.Temperature, inside),
+                "F" => (QuantityKind.Temperature, (inside * 1.8) + 32),
+                "K" => (QuantityKind.Difference, inside),
+                "m" => (QuantityKind.Length, inside),
+                "ft" => (QuantityKind.Length, inside * 1000 / 304.8),
+                "in" => (QuantityKind.Length, inside * 1000 / 25.4),
+                "mm" => (QuantityKind.Length, inside * 1000),
+                "cm" => (QuantityKind.Length, inside * 100),
+                _ => (QuantityKind.Fraction, inside * 100),
+            };
+            var text = written.ToString("0.###############", CultureInfo.InvariantCulture) + " " + unit;
+            return Quantity.TryRead(text, kind, UnitSystem.Metric, out var value, out _) && Math.Abs(value - inside) < 1e-9;
+        });
 
     [Theory]
     [InlineData("60 R", nameof(QuantityKind.Temperature))]

@@ -3,33 +3,97 @@ namespace BenchSim.Folder.Tests.Variants;
 /// <summary>What is wrong in a variant is said with its place in the variant's file.</summary>
 public class VariantFaultTests
 {
-    public static TheoryData<string, string> Faults => new()
-    {
-        { "include = \"v\"\n", "variants/v.toml:1:1: there is no key \"include\" in a variant: a variant lies on the base folder alone, never on a variant; copy the lines you need from the other file" },
-        { "based_on = \"v.toml\"\n", "variants/v.toml:1:1: there is no key \"based_on\" in a variant: a variant lies on the base folder alone, never on a variant; copy the lines you need from the other file" },
-        { "[ruels]\nlate_days = 3\n", "variants/v.toml:1:2: there is no key \"ruels\" in a variant; did you mean \"rules\"" },
-        { "places = 3\n", "variants/v.toml:1:1: there is no key \"places\" in a variant; it belongs in [[space]] or changes of [[space]]" },
-        { "[[space]]\nid = \"mats\"\nplases = 12\n", "variants/v.toml:3:1: there is no key \"plases\" in [[space]]; did you mean \"places\"" },
-        { "[[space]]\nid = \"mats\"\nplaces = -1\n", "variants/v.toml:3:10: places is -1, and cannot be negative; write a whole number, from 0 to 100000" },
-        { "[[space]]\nid = \"new\"\nkind = \"bench\"\n", "variants/v.toml:1:1: [[space]] has no places; add a line such as places = 40, or length and width" },
-        { "remove = [\"matz\"]\n", "variants/v.toml:1:11: there is no house or space \"matz\" to remove; did you mean \"mats\"" },
-        { "remove = [\"mats\", \"table\"]\n", "variants/v.toml:1:11: there is no hardening table, so no tray can reach the field; add a [[space]] with kind = \"table\" and its places" },
-        { "remove = [\"mats\", \"main\"]\n", "variants/v.toml:1:19: the house \"main\" is removed, but the space \"bench\" is in it; remove that space too, or put it into another house" },
-        { "[crops.tomatoe]\nhold_days = 3\n", "variants/v.toml:1:1: there is no crop \"tomatoe\"; did you mean \"tomato\"" },
-        { "[crops.tomato]\nhold_dais = 3\n", "variants/v.toml:2:1: there is no key \"hold_dais\" in [crops.tomato]; did you mean \"hold_days\"" },
-        { "[crops.tomato]\nhold_days = -3\n", "variants/v.toml:2:13: hold_days is -3, and cannot be negative; write a whole number, from 0 to 365" },
-        { "[[plan]]\nbatch = \"earli\"\nplants = 3\n", "variants/v.toml:2:9: no line of the plan has the batch \"earli\"; did you mean \"early\"" },
-        { "[[plan]]\nbatch = \"heads-2\"\nplants = 3\n", "variants/v.toml:2:9: no line of the plan has the batch \"heads-2\"; it is a succession of \"heads\": all successions of a line change together" },
-        { "[[plan]]\nplants = 3\n", "variants/v.toml:1:1: this [[plan]] chooses no lines; add batch = \"id\", batch = \"prefix*\" or crop = \"tomato\"" },
-        { "[[plan]]\nbatch = [\"early\", \"late\"]\nplants = 3\n", "variants/v.toml:2:9: batch names nothing; write one name in quotation marks, and add a [[plan]] for each further one" },
-        { "[[plan]]\nbatch = \"early\"\n", "variants/v.toml:1:1: this [[plan]] changes nothing; add a column of plan.csv with its new value, shift_days = 7, or drop = true" },
-        { "[[plan]]\nbatch = \"early\"\nid = \"x\"\nplants = 3\n", "variants/v.toml:3:1: there is no key \"id\" in [[plan]] of a variant: the name of a batch is its luck; choose lines with batch = \"id\"" },
-        { "[[plan]]\nbatch = \"early\"\nshift_days = 1.5\n", "variants/v.toml:3:14: shift_days is \"1.5\"; write whole days, -365 to 365; a minus means earlier" },
-        { "[[plan]]\nbatch = \"early\"\nshift_days = -200\n", "variants/v.toml:3:14: sow is 2026-08-13, outside the season; the season runs from 2027-01-18 to 2027-06-30" },
-        { "[[plan]]\nbatch = \"*\"\ndrop = true\n", "variants/v.toml:1:1: this drops the last line of the plan; keep one line at least" },
-        { "[play]\nseed = 3\n", "variants/v.toml:2:1: seed cannot change in a variant: every variant is played on the same luck; take the line out, or change it in site.toml" },
-        { "[season]\nopens = 2027-02-01\n", "variants/v.toml:2:1: opens cannot change in a variant: every variant is played from the same first day; take the line out, or change it in site.toml" },
-    };
+    public static TheoryData<string, string> Faults =>
+        new()
+        {
+            {
+                "include = \"v\"\n",
+                "variants/v.toml:1:1: there is no key \"include\" in a variant: a variant lies on the base folder alone, never on a variant; copy the lines you need from the other file"
+            },
+            {
+                "based_on = \"v.toml\"\n",
+                "variants/v.toml:1:1: there is no key \"based_on\" in a variant: a variant lies on the base folder alone, never on a variant; copy the lines you need from the other file"
+            },
+            { "[ruels]\nlate_days = 3\n", "variants/v.toml:1:2: there is no key \"ruels\" in a variant; did you mean \"rules\"" },
+            {
+                "places = 3\n",
+                "variants/v.toml:1:1: there is no key \"places\" in a variant; it belongs in [[space]] or changes of [[space]]"
+            },
+            {
+                "[[space]]\nid = \"mats\"\nplases = 12\n",
+                "variants/v.toml:3:1: there is no key \"plases\" in [[space]]; did you mean \"places\""
+            },
+            {
+                "[[space]]\nid = \"mats\"\nplaces = -1\n",
+                "variants/v.toml:3:10: places is -1, and cannot be negative; write a whole number, from 0 to 100000"
+            },
+            {
+                "[[space]]\nid = \"new\"\nkind = \"bench\"\n",
+                "variants/v.toml:1:1: [[space]] has no places; add a line such as places = 40, or length and width"
+            },
+            { "remove = [\"matz\"]\n", "variants/v.toml:1:11: there is no house or space \"matz\" to remove; did you mean \"mats\"" },
+            {
+                "remove = [\"mats\", \"table\"]\n",
+                "variants/v.toml:1:11: there is no hardening table, so no tray can reach the field; add a [[space]] with kind = \"table\" and its places"
+            },
+            {
+                "remove = [\"mats\", \"main\"]\n",
+                "variants/v.toml:1:19: the house \"main\" is removed, but the space \"bench\" is in it; remove that space too, or put it into another house"
+            },
+            { "[crops.tomatoe]\nhold_days = 3\n", "variants/v.toml:1:1: there is no crop \"tomatoe\"; did you mean \"tomato\"" },
+            {
+                "[crops.tomato]\nhold_dais = 3\n",
+                "variants/v.toml:2:1: there is no key \"hold_dais\" in [crops.tomato]; did you mean \"hold_days\""
+            },
+            {
+                "[crops.tomato]\nhold_days = -3\n",
+                "variants/v.toml:2:13: hold_days is -3, and cannot be negative; write a whole number, from 0 to 365"
+            },
+            {
+                "[[plan]]\nbatch = \"earli\"\nplants = 3\n",
+                "variants/v.toml:2:9: no line of the plan has the batch \"earli\"; did you mean \"early\""
+            },
+            {
+                "[[plan]]\nbatch = \"heads-2\"\nplants = 3\n",
+                "variants/v.toml:2:9: no line of the plan has the batch \"heads-2\"; it is a succession of \"heads\": all successions of a line change together"
+            },
+            {
+                "[[plan]]\nplants = 3\n",
+                "variants/v.toml:1:1: this [[plan]] chooses no lines; add batch = \"id\", batch = \"prefix*\" or crop = \"tomato\""
+            },
+            {
+                "[[plan]]\nbatch = [\"early\", \"late\"]\nplants = 3\n",
+                "variants/v.toml:2:9: batch names nothing; write one name in quotation marks, and add a [[plan]] for each further one"
+            },
+            {
+                "[[plan]]\nbatch = \"early\"\n",
+                "variants/v.toml:1:1: this [[plan]] changes nothing; add a column of plan.csv with its new value, shift_days = 7, or drop = true"
+            },
+            {
+                "[[plan]]\nbatch = \"early\"\nid = \"x\"\nplants = 3\n",
+                "variants/v.toml:3:1: there is no key \"id\" in [[plan]] of a variant: the name of a batch is its luck; choose lines with batch = \"id\""
+            },
+            {
+                "[[plan]]\nbatch = \"early\"\nshift_days = 1.5\n",
+                "variants/v.toml:3:14: shift_days is \"1.5\"; write whole days, -365 to 365; a minus means earlier"
+            },
+            {
+                "[[plan]]\nbatch = \"early\"\nshift_days = -200\n",
+                "variants/v.toml:3:14: sow is 2026-08-13, outside the season; the season runs from 2027-01-18 to 2027-06-30"
+            },
+            {
+                "[[plan]]\nbatch = \"*\"\ndrop = true\n",
+                "variants/v.toml:1:1: this drops the last line of the plan; keep one line at least"
+            },
+            {
+                "[play]\nseed = 3\n",
+                "variants/v.toml:2:1: seed cannot change in a variant: every variant is played on the same luck; take the line out, or change it in site.toml"
+            },
+            {
+                "[season]\nopens = 2027-02-01\n",
+                "variants/v.toml:2:1: opens cannot change in a variant: every variant is played from the same first day; take the line out, or change it in site.toml"
+            },
+        };
 
     [Theory]
     [MemberData(nameof(Faults))]
@@ -48,7 +112,8 @@ public class VariantFaultTests
         Assert.Null(reading.Scenario);
         Assert.Equal(
             "variants/v.toml:1:11: the space \"mats\" is removed, but crops.csv lists it for tomato; give these crops other benches and mats in [crops], or keep the space",
-            Assert.Single(reading.Faults).ToString());
+            Assert.Single(reading.Faults).ToString()
+        );
 
         // With another list in the variant nothing is in its way.
         folder.Write("variants/v.toml", "remove = [\"mats\"]\n[crops.tomato]\nmats = \"none\"\n");

@@ -20,7 +20,10 @@ public class VariantReferenceTests
             }
         }
 
-        Assert.Equal(FolderReference.VariantKeys.Where(key => string.Equals(key.Section, section, StringComparison.Ordinal)).Select(Row).ToArray(), documented.ToArray());
+        Assert.Equal(
+            FolderReference.VariantKeys.Where(key => string.Equals(key.Section, section, StringComparison.Ordinal)).Select(Row).ToArray(),
+            documented.ToArray()
+        );
     }
 
     private static string Row(FieldDescription field) =>

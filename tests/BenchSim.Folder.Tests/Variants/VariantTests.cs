@@ -47,7 +47,9 @@ public class VariantTests
     [Fact]
     public void A_new_house_and_space_come_last()
     {
-        var scenario = Read("[[house]]\nid = \"second\"\nnight = \"12 C\"\n[[space]]\nid = \"more\"\nkind = \"bench\"\nhouse = \"second\"\nplaces = 7\n");
+        var scenario = Read(
+            "[[house]]\nid = \"second\"\nnight = \"12 C\"\n[[space]]\nid = \"more\"\nkind = \"bench\"\nhouse = \"second\"\nplaces = 7\n"
+        );
         Assert.Equal(["main", "second"], scenario.Houses.Select(house => house.Id).ToArray());
         Assert.Equal(("more", 7), (scenario.Spaces[^1].Id, scenario.Spaces[^1].Places));
     }
@@ -56,7 +58,10 @@ public class VariantTests
     public void Places_put_length_and_width_aside()
     {
         // 2 m x 3 m: floor(3000 / 539) x floor(2000 / 279) = 5 x 7 = 35 and floor(2000 / 539) x floor(3000 / 279) = 3 x 10 = 30; 95 % of 35 is 33.
-        using var folder = Folder("[[space]]\nid = \"bench\"\nplaces = 50\n", TestFolder.Site("places = 60", "length = \"3 m\"\nwidth = \"2 m\""));
+        using var folder = Folder(
+            "[[space]]\nid = \"bench\"\nplaces = 50\n",
+            TestFolder.Site("places = 60", "length = \"3 m\"\nwidth = \"2 m\"")
+        );
         Assert.Equal(33, folder.Read().Scenario!.Spaces[1].Places);
         Assert.Equal(50, Read(folder).Spaces[1].Places);
     }
@@ -64,12 +69,14 @@ public class VariantTests
     [Fact]
     public void Sections_take_the_keys_given_and_a_weather_of_another_kind_takes_all()
     {
-        var scenario = Read("""
+        var scenario = Read(
+            """
             [rules]
             late_days = 9
             [weather]
             low = "10 C"
-            """);
+            """
+        );
         Assert.Equal(9, scenario.Rules.LateDays);
         Assert.Equal(new ConstantWeather(10, 20, 0), scenario.Weather);
         Assert.Equal(new ConstantWeather(1, 2, 0), Read("[weather]\nkind = \"constant\"\nlow = \"1 C\"\nhigh = \"2 C\"\n").Weather);
@@ -98,7 +105,8 @@ public class VariantTests
     [Fact]
     public void Lines_of_the_plan_are_chosen_by_id_by_beginning_and_by_crop()
     {
-        var scenario = Read("""
+        var scenario = Read(
+            """
             [[plan]]
             batch = "early"
             plants = 150
@@ -108,12 +116,16 @@ public class VariantTests
             [[plan]]
             batch = "h*"
             shift_days = -2
-            """);
+            """
+        );
         Assert.Equal([150, 200, 300, 300, 300], scenario.Batches.Select(batch => batch.Plants).ToArray());
         Assert.Equal(["Mara", "Mara", "site", "site", "site"], scenario.Batches.Select(batch => batch.Grower).ToArray());
 
         // 5 March less 2 days, then each 7 days later.
-        Assert.Equal([new DateOnly(2027, 3, 3), new DateOnly(2027, 3, 10), new DateOnly(2027, 3, 17)], scenario.Batches.Skip(2).Select(batch => batch.Sow!.Value).ToArray());
+        Assert.Equal(
+            [new DateOnly(2027, 3, 3), new DateOnly(2027, 3, 10), new DateOnly(2027, 3, 17)],
+            scenario.Batches.Skip(2).Select(batch => batch.Sow!.Value).ToArray()
+        );
     }
 
     [Fact]
@@ -128,7 +140,10 @@ public class VariantTests
     [Fact]
     public void Dropped_lines_are_gone()
     {
-        Assert.Equal(["heads-1", "heads-2", "heads-3"], Read("[[plan]]\ncrop = \"tomato\"\ndrop = true\n").Batches.Select(batch => batch.Id).ToArray());
+        Assert.Equal(
+            ["heads-1", "heads-2", "heads-3"],
+            Read("[[plan]]\ncrop = \"tomato\"\ndrop = true\n").Batches.Select(batch => batch.Id).ToArray()
+        );
     }
 
     [Fact]
@@ -140,7 +155,8 @@ public class VariantTests
         Assert.All(names, name => Assert.Empty(ScenarioFolder.ReadVariant(spring, name).Faults));
     }
 
-    internal static TestFolder Folder(string variant, string site = TestFolder.GoodSite) => new TestFolder(site, Plan).Write("variants/v.toml", variant);
+    internal static TestFolder Folder(string variant, string site = TestFolder.GoodSite) =>
+        new TestFolder(site, Plan).Write("variants/v.toml", variant);
 
     private static Scenario Read(string variant)
     {

@@ -10,25 +10,74 @@ public class LevellerTests
     [Fact]
     public void Two_sowings_that_collide_are_moved_just_far_enough()
     {
-        LevelProblem problem = new([[Stay(0, 0)], [Stay(0, 0), Stay(1, 1), Stay(2, 2), Stay(3, 3)]], [new long[6]], [[3, 3, 3, 3, 3, 3]]);
+        LevelProblem problem = new(
+            [
+                [Stay(0, 0)],
+                [Stay(0, 0), Stay(1, 1), Stay(2, 2), Stay(3, 3)],
+            ],
+            [new long[6]],
+            [
+                [3, 3, 3, 3, 3, 3],
+            ]
+        );
         Assert.Equal(6, problem.Over(problem.AsPlanned()));
-        LevelSolution solution = Solve(problem);
+        var solution = Solve(problem);
         Assert.Equal([0, 2], solution.Chosen);
-        Assert.Equal((0, 2, true, true), (problem.Over(solution.Chosen), solution.ShiftBound, solution.IsOverProved, solution.IsShiftProved));
+        Assert.Equal(
+            (0, 2, true, true),
+            (problem.Over(solution.Chosen), solution.ShiftBound, solution.IsOverProved, solution.IsShiftProved)
+        );
     }
 
     [Fact]
     public void Nothing_moves_where_all_have_room() =>
-        Assert.Equal([1, 0], Solve(new LevelProblem([[Stay(-1, 0), Stay(0, 1)], [Stay(0, 3)]], [new long[6]], [[3, 3, 3, 3, 3, 3]])).Chosen);
+        Assert.Equal(
+            [1, 0],
+            Solve(
+                new LevelProblem(
+                    [
+                        [Stay(-1, 0), Stay(0, 1)],
+                        [Stay(0, 3)],
+                    ],
+                    [new long[6]],
+                    [
+                        [3, 3, 3, 3, 3, 3],
+                    ]
+                )
+            ).Chosen
+        );
 
     [Fact]
     public void Nothing_moves_where_moving_does_not_help() =>
-        Assert.Equal([0], Solve(new LevelProblem([[Stay(0, 0), Stay(1, 1)]], [new long[6]], [[2, 2, 2, 2, 2, 2]])).Chosen);
+        Assert.Equal(
+            [0],
+            Solve(
+                new LevelProblem(
+                    [
+                        [Stay(0, 0), Stay(1, 1)],
+                    ],
+                    [new long[6]],
+                    [
+                        [2, 2, 2, 2, 2, 2],
+                    ]
+                )
+            ).Chosen
+        );
 
     [Fact]
     public void What_does_not_move_takes_its_room_first()
     {
-        LevelProblem problem = new([[Stay(0, 0), Stay(2, 2)]], [[1, 0, 0, 0, 0, 0]], [[3, 3, 3, 3, 3, 3]]);
+        LevelProblem problem = new(
+            [
+                [Stay(0, 0), Stay(2, 2)],
+            ],
+            [
+                [1, 0, 0, 0, 0, 0],
+            ],
+            [
+                [3, 3, 3, 3, 3, 3],
+            ]
+        );
         Assert.Equal([1], Solve(problem).Chosen);
     }
 
@@ -38,14 +87,17 @@ public class LevellerTests
     public void The_best_of_every_combination_is_found()
     {
         var random = new Random(20270301);
-        int moved = 0;
-        for (int trial = 0; trial < 60; trial++)
+        var moved = 0;
+        for (var trial = 0; trial < 60; trial++)
         {
-            LevelProblem problem = RandomProblem(random);
-            (long over, int shift) = BruteForce(problem);
-            LevelSolution solution = Solve(problem);
+            var problem = RandomProblem(random);
+            (var over, var shift) = BruteForce(problem);
+            var solution = Solve(problem);
             Assert.Equal((over, shift), (problem.Over(solution.Chosen), problem.Shift(solution.Chosen)));
-            Assert.Equal((over, shift, true, true), (solution.OverBound, solution.ShiftBound, solution.IsOverProved, solution.IsShiftProved));
+            Assert.Equal(
+                (over, shift, true, true),
+                (solution.OverBound, solution.ShiftBound, solution.IsOverProved, solution.IsShiftProved)
+            );
             moved += shift > 0 ? 1 : 0;
         }
 
@@ -57,17 +109,19 @@ public class LevellerTests
     public void The_same_problem_has_the_same_answer_each_time()
     {
         var random = new Random(7);
-        LevelProblem problem = RandomProblem(random, batches: 14, choices: 9, days: 25);
-        int[] first = Solve(problem, 0.05).Chosen;
-        for (int run = 0; run < 3; run++)
+        var problem = RandomProblem(random, batches: 14, choices: 9, days: 25);
+        var first = Solve(problem, 0.05).Chosen;
+        for (var run = 0; run < 3; run++)
+        {
             Assert.Equal(first, Solve(problem, 0.05).Chosen);
+        }
     }
 
     [Fact]
     public void Too_little_effort_to_prove_is_said_and_nothing_gets_worse()
     {
-        LevelProblem problem = RandomProblem(new Random(8), batches: 30, choices: 12, days: 60);
-        LevelSolution solution = Solve(problem, 1e-6);
+        var problem = RandomProblem(new Random(8), batches: 30, choices: 12, days: 60);
+        var solution = Solve(problem, 1e-6);
         Assert.False(solution.IsOverProved && solution.IsShiftProved);
         Assert.InRange(problem.Over(solution.Chosen), solution.OverBound, problem.Over(problem.AsPlanned()));
     }
@@ -77,18 +131,32 @@ public class LevellerTests
     {
         using var stop = new CancellationTokenSource();
         stop.Cancel();
-        LevelProblem problem = new([[Stay(0, 0), Stay(2, 2)]], [[1, 0, 0, 0, 0, 0]], [[3, 3, 3, 3, 3, 3]]);
+        LevelProblem problem = new(
+            [
+                [Stay(0, 0), Stay(2, 2)],
+            ],
+            [
+                [1, 0, 0, 0, 0, 0],
+            ],
+            [
+                [3, 3, 3, 3, 3, 3],
+            ]
+        );
         Assert.Throws<OperationCanceledException>(() => Leveller.Solve(problem, 1, stop.Token));
     }
 
-    private static LevelSolution Solve(LevelProblem problem, double effort = Leveller.UsualEffort) => Leveller.Solve(problem, effort, CancellationToken.None);
+    private static LevelSolution Solve(LevelProblem problem, double effort = Leveller.UsualEffort) =>
+        Leveller.Solve(problem, effort, CancellationToken.None);
 
     // Three trays for two days of six.
     private static SowingChoice Stay(int shift, int day)
     {
-        long[] load = new long[6];
-        for (int at = day; at < Math.Min(day + 2, load.Length); at++)
+        var load = new long[6];
+        for (var at = day; at < Math.Min(day + 2, load.Length); at++)
+        {
             load[at] = 3;
+        }
+
         return new SowingChoice(shift, [load]);
     }
 
@@ -96,18 +164,28 @@ public class LevellerTests
     {
         batches = batches > 0 ? batches : random.Next(2, 6);
         var made = new SowingChoice[batches][];
-        for (int batch = 0; batch < batches; batch++)
+        for (var batch = 0; batch < batches; batch++)
         {
-            int count = random.Next(2, choices + 1);
-            int planned = random.Next(count);
-            int start = random.Next(days);
-            int size = random.Next(1, 20);
-            made[batch] = [.. Enumerable.Range(0, count).Select(at => new SowingChoice(
-                at - planned,
-                [Loads(days, start + at - planned, random.Next(1, 3), size), Loads(days, start + at - planned + 2, random.Next(1, 4), size)]))];
+            var count = random.Next(2, choices + 1);
+            var planned = random.Next(count);
+            var start = random.Next(days);
+            var size = random.Next(1, 20);
+            made[batch] =
+            [
+                .. Enumerable
+                    .Range(0, count)
+                    .Select(at => new SowingChoice(
+                        at - planned,
+                        [
+                            Loads(days, start + at - planned, random.Next(1, 3), size),
+                            Loads(days, start + at - planned + 2, random.Next(1, 4), size),
+                        ]
+                    )),
+            ];
         }
 
-        long[][] Rows(int least, int most) => [.. Enumerable.Range(0, 2).Select(_ => Enumerable.Range(0, days).Select(_ => (long)random.Next(least, most)).ToArray())];
+        long[][] Rows(int least, int most) =>
+            [.. Enumerable.Range(0, 2).Select(_ => Enumerable.Range(0, days).Select(_ => (long)random.Next(least, most)).ToArray())];
         return new LevelProblem(made, Rows(0, 4), Rows(8, 24));
     }
 
@@ -117,17 +195,25 @@ public class LevellerTests
     private static (long Over, int Shift) BruteForce(LevelProblem problem)
     {
         (long Over, int Shift) best = (long.MaxValue, int.MaxValue);
-        int[] chosen = new int[problem.Choices.Length];
+        var chosen = new int[problem.Choices.Length];
         while (true)
         {
-            (long, int) at = (problem.Over(chosen), problem.Shift(chosen));
+            var at = (problem.Over(chosen), problem.Shift(chosen));
             if (at.CompareTo(best) < 0)
+            {
                 best = at;
-            int batch = 0;
+            }
+
+            var batch = 0;
             while (batch < chosen.Length && ++chosen[batch] == problem.Choices[batch].Length)
+            {
                 chosen[batch++] = 0;
+            }
+
             if (batch == chosen.Length)
+            {
                 return best;
+            }
         }
     }
 }

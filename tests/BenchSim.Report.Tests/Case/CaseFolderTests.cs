@@ -31,7 +31,9 @@ public sealed class CaseFolderTests : IDisposable
         File.WriteAllText(_folder.At("case/mine.txt"), "mine");
         Assert.Throws<ReportRefusedException>(() => CaseFolder.Check(_folder.At("case")));
         ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), CaseSample.Inputs, null, CancellationToken.None);
-        Assert.Throws<ReportRefusedException>(() => CaseFolder.Write(_folder.At("report"), CaseSample.Spring(), CaseSample.Inputs, CancellationToken.None));
+        Assert.Throws<ReportRefusedException>(() =>
+            CaseFolder.Write(_folder.At("report"), CaseSample.Spring(), CaseSample.Inputs, CancellationToken.None)
+        );
         Assert.True(File.Exists(_folder.At("report/report.html")));
         File.WriteAllText(_folder.At("letter"), "dear");
         Assert.Throws<ReportRefusedException>(() => CaseFolder.Check(_folder.At("letter")));
@@ -40,14 +42,16 @@ public sealed class CaseFolderTests : IDisposable
     [Fact]
     public void A_stopped_case_leaves_nothing()
     {
-        Assert.Throws<OperationCanceledException>(() => CaseFolder.Write(_folder.At("case"), CaseSample.Spring(), CaseSample.Inputs, new CancellationToken(canceled: true)));
+        Assert.Throws<OperationCanceledException>(() =>
+            CaseFolder.Write(_folder.At("case"), CaseSample.Spring(), CaseSample.Inputs, new CancellationToken(canceled: true))
+        );
         Assert.Empty(Directory.EnumerateFileSystemEntries(_folder.Path));
     }
 
     [Fact]
     public void A_report_can_hold_a_case_and_is_replaced_with_it()
     {
-        StudyResult study = SyntheticStudy.Tiny();
+        var study = SyntheticStudy.Tiny();
         ReportFolder.Write(_folder.At("report"), study, CaseSample.Inputs, null, CaseSample.Run(study), CancellationToken.None);
         Assert.True(File.Exists(_folder.At("report/case.pdf")));
         ReportFolder.Write(_folder.At("report"), study, CaseSample.Inputs, null, CancellationToken.None);

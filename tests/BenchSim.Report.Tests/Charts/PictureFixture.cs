@@ -8,23 +8,23 @@ namespace BenchSim.Report.Tests.Charts;
 /// <summary>Draws pictures and reads their pixels.</summary>
 internal static class PictureFixture
 {
-    public static SKBitmap Batches(StudyResult result) =>
-        SKBitmap.Decode(ChartFiles.Of(result)[^1].Draw());
+    public static SKBitmap Batches(StudyResult result) => SKBitmap.Decode(ChartFiles.Of(result)[^1].Draw());
 
-    public static SKBitmap Occupancy(StudyResult result, int space = 0) =>
-        SKBitmap.Decode(ChartFiles.Of(result)[space].Draw());
+    public static SKBitmap Occupancy(StudyResult result, int space = 0) => SKBitmap.Decode(ChartFiles.Of(result)[space].Draw());
 
     /// <summary>Pixels darker than middle grey in a part of a picture.</summary>
     public static int Dark(SKBitmap picture, SKRectI part)
     {
-        int dark = 0;
-        for (int y = part.Top; y < part.Bottom; y++)
+        var dark = 0;
+        for (var y = part.Top; y < part.Bottom; y++)
         {
-            for (int x = part.Left; x < part.Right; x++)
+            for (var x = part.Left; x < part.Right; x++)
             {
-                SKColor color = picture.GetPixel(x, y);
+                var color = picture.GetPixel(x, y);
                 if (color.Red + color.Green + color.Blue < 3 * 128)
+                {
                     dark++;
+                }
             }
         }
 
@@ -38,13 +38,17 @@ internal static class PictureFixture
     public static double Difference(SKBitmap one, SKBitmap other)
     {
         if (one.Width != other.Width || one.Height != other.Height)
-            return 1;
-        long differ = 0;
-        SKColor[] left = one.Pixels;
-        SKColor[] right = other.Pixels;
-        for (int at = 0; at < left.Length; at++)
         {
-            bool far = Math.Abs(left[at].Red - right[at].Red) > 48
+            return 1;
+        }
+
+        long differ = 0;
+        var left = one.Pixels;
+        var right = other.Pixels;
+        for (var at = 0; at < left.Length; at++)
+        {
+            var far =
+                Math.Abs(left[at].Red - right[at].Red) > 48
                 || Math.Abs(left[at].Green - right[at].Green) > 48
                 || Math.Abs(left[at].Blue - right[at].Blue) > 48;
             differ += far ? 1 : 0;
@@ -55,10 +59,18 @@ internal static class PictureFixture
 
     public static StudyResult Named(string id, string grower)
     {
-        StudyResult result = SyntheticStudy.Tiny();
+        var result = SyntheticStudy.Tiny();
         return result with
         {
-            Batches = [.. result.Batches.Select(batch => batch with { Plan = batch.Plan with { Order = batch.Plan.Order with { Id = id, Grower = grower } } })],
+            Batches =
+            [
+                .. result.Batches.Select(batch =>
+                    batch with
+                    {
+                        Plan = batch.Plan with { Order = batch.Plan.Order with { Id = id, Grower = grower } },
+                    }
+                ),
+            ],
         };
     }
 }

@@ -11,7 +11,7 @@ public class PictureTests
     [Fact]
     public void Pictures_have_their_size()
     {
-        using SKBitmap picture = PictureFixture.Occupancy(SyntheticStudy.Tiny());
+        using var picture = PictureFixture.Occupancy(SyntheticStudy.Tiny());
 
         Assert.Equal(OccupancyPicture.Width * Picture.Scale, picture.Width);
         Assert.Equal(OccupancyPicture.Height * Picture.Scale, picture.Height);
@@ -22,11 +22,15 @@ public class PictureTests
     [InlineData("batches")]
     public void Pictures_are_as_approved(string name)
     {
-        using SKBitmap picture = name == "occupancy" ? PictureFixture.Occupancy(SyntheticStudy.Tiny()) : PictureFixture.Batches(SyntheticStudy.Tiny());
-        string file = Repository.File($"tests/BenchSim.Report.Tests/Approved/{name}.png");
+        using var picture =
+            name == "occupancy" ? PictureFixture.Occupancy(SyntheticStudy.Tiny()) : PictureFixture.Batches(SyntheticStudy.Tiny());
+        var file = Repository.File($"tests/BenchSim.Report.Tests/Approved/{name}.png");
         if (Approval.IsApproving)
+        {
             File.WriteAllBytes(file, picture.Encode(SKEncodedImageFormat.Png, 100).ToArray());
-        using SKBitmap approved = SKBitmap.Decode(file);
+        }
+
+        using var approved = SKBitmap.Decode(file);
 
         Assert.InRange(PictureFixture.Difference(approved, picture), 0, Tolerance);
     }
@@ -34,8 +38,8 @@ public class PictureTests
     [Fact]
     public void The_comparison_sees_another_drawing()
     {
-        using SKBitmap one = PictureFixture.Occupancy(SyntheticStudy.Tiny(), space: 0);
-        using SKBitmap other = PictureFixture.Occupancy(SyntheticStudy.Tiny(), space: 1);
+        using var one = PictureFixture.Occupancy(SyntheticStudy.Tiny(), space: 0);
+        using var other = PictureFixture.Occupancy(SyntheticStudy.Tiny(), space: 1);
 
         Assert.True(PictureFixture.Difference(one, other) > 5 * Tolerance);
     }
@@ -43,18 +47,21 @@ public class PictureTests
     [Fact]
     public void Every_family_is_answered_with_the_font_carried_along()
     {
-        SKTypeface carried = ChartFont.Use().CreateTypeface("", bold: false, italic: false);
+        var carried = ChartFont.Use().CreateTypeface("", bold: false, italic: false);
 
         Assert.Equal("DejaVu Sans", carried.FamilyName);
-        foreach (string family in new[] { ScottPlot.Fonts.Default, ScottPlot.Fonts.Sans, "Segoe UI", "no such family", "" })
+        foreach (var family in new[] { ScottPlot.Fonts.Default, ScottPlot.Fonts.Sans, "Segoe UI", "no such family", "" })
+        {
             Assert.Same(carried, ScottPlot.Fonts.GetTypeface(family, bold: false, italic: false));
+        }
+
         Assert.True(ScottPlot.Fonts.GetTypeface("anything", bold: true, italic: false).IsBold);
     }
 
     [Fact]
     public void The_font_has_the_letters_of_the_report()
     {
-        SKTypeface font = ChartFont.Use().CreateTypeface("", bold: false, italic: false);
+        var font = ChartFont.Use().CreateTypeface("", bold: false, italic: false);
 
         Assert.True(font.ContainsGlyphs("The heat mats, 5 April: 1,234 % … Åéñßğž Ελ Жы"));
     }
@@ -62,11 +69,11 @@ public class PictureTests
     [Fact]
     public void Labels_draw_dark_pixels_where_labels_stand()
     {
-        using SKBitmap picture = PictureFixture.Batches(SyntheticStudy.Tiny());
+        using var picture = PictureFixture.Batches(SyntheticStudy.Tiny());
 
         // The batch labels stand left of the axis; the title above the plot; the legend below.
-        int width = picture.Width;
-        int height = picture.Height;
+        var width = picture.Width;
+        var height = picture.Height;
         Assert.True(PictureFixture.Dark(picture, new SKRectI(0, 60, 140, height - 140)) > 200, "batch labels");
         Assert.True(PictureFixture.Dark(picture, new SKRectI(width / 4, 0, 3 * width / 4, 60)) > 500, "title");
         Assert.True(PictureFixture.Dark(picture, new SKRectI(0, height - 90, width, height)) > 500, "legend");
@@ -75,8 +82,8 @@ public class PictureTests
     [Fact]
     public void The_batch_labels_change_with_the_names()
     {
-        using SKBitmap one = PictureFixture.Batches(PictureFixture.Named("aaa", "Grower"));
-        using SKBitmap other = PictureFixture.Batches(PictureFixture.Named("www", "Grower"));
+        using var one = PictureFixture.Batches(PictureFixture.Named("aaa", "Grower"));
+        using var other = PictureFixture.Batches(PictureFixture.Named("www", "Grower"));
 
         Assert.NotEqual(one.Bytes, other.Bytes);
     }
@@ -89,8 +96,8 @@ public class PictureTests
     [InlineData("")]
     public void Odd_names_are_drawn_without_a_fault_and_without_moving_the_plot(string name)
     {
-        using SKBitmap picture = PictureFixture.Batches(PictureFixture.Named(name, name));
-        using SKBitmap plain = PictureFixture.Batches(PictureFixture.Named("b01", "Grower"));
+        using var picture = PictureFixture.Batches(PictureFixture.Named(name, name));
+        using var plain = PictureFixture.Batches(PictureFixture.Named("b01", "Grower"));
 
         Assert.Equal(plain.Height, picture.Height);
     }
@@ -106,8 +113,8 @@ public class PictureTests
     [Fact]
     public void A_missing_letter_is_drawn_as_a_box()
     {
-        using SKBitmap missing = PictureFixture.Batches(PictureFixture.Named("🍅", "Grower"));
-        using SKBitmap blank = PictureFixture.Batches(PictureFixture.Named(" ", "Grower"));
+        using var missing = PictureFixture.Batches(PictureFixture.Named("🍅", "Grower"));
+        using var blank = PictureFixture.Batches(PictureFixture.Named(" ", "Grower"));
 
         Assert.NotEqual(blank.Bytes, missing.Bytes);
     }
@@ -115,15 +122,15 @@ public class PictureTests
     [Fact]
     public void A_name_of_300_letters_leaves_room_for_the_plot()
     {
-        using SKBitmap picture = PictureFixture.Batches(PictureFixture.Named(new string('W', 300), new string('W', 300)));
+        using var picture = PictureFixture.Batches(PictureFixture.Named(new string('W', 300), new string('W', 300)));
 
         // Bars stand in the right half all the same: bench green, told from its channels.
-        int green = 0;
-        for (int x = picture.Width / 2; x < picture.Width; x++)
+        var green = 0;
+        for (var x = picture.Width / 2; x < picture.Width; x++)
         {
-            for (int y = 0; y < picture.Height; y++)
+            for (var y = 0; y < picture.Height; y++)
             {
-                SKColor color = picture.GetPixel(x, y);
+                var color = picture.GetPixel(x, y);
                 green += color is { Red: < 40, Green: > 130, Blue: > 90 and < 140 } ? 1 : 0;
             }
         }
@@ -136,7 +143,7 @@ public class PictureTests
     {
         var result = SyntheticStudy.Tiny();
         byte[][] alone = [.. ChartFiles.Of(result).Select(chart => chart.Draw())];
-        byte[][] atOnce = new byte[alone.Length][];
+        var atOnce = new byte[alone.Length][];
 
         Parallel.ForEach(ChartFiles.Of(result).Select((chart, index) => (chart, index)), item => atOnce[item.index] = item.chart.Draw());
 
@@ -149,10 +156,15 @@ public class PictureTests
         var result = SyntheticStudy.Tiny();
         var many = result with { Batches = [.. Enumerable.Repeat(result.Batches[0], 81)] };
 
-        Assert.Equal(["charts/batches-1.png", "charts/batches-2.png"], ChartFiles.Of(many).TakeLast(2).Select(chart => chart.Name).ToArray());
+        Assert.Equal(
+            ["charts/batches-1.png", "charts/batches-2.png"],
+            ChartFiles.Of(many).TakeLast(2).Select(chart => chart.Name).ToArray()
+        );
     }
 
     [Fact]
     public void No_batches_take_no_picture() =>
-        Assert.DoesNotContain(ChartFiles.Of(SyntheticStudy.Tiny() with { Batches = [] }), chart => chart.Name.Contains("batches", StringComparison.Ordinal));
+        Assert.DoesNotContain(ChartFiles.Of(SyntheticStudy.Tiny() with { Batches = [] }), chart =>
+            chart.Name.Contains("batches", StringComparison.Ordinal)
+        );
 }

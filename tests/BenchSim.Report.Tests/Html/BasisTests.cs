@@ -17,31 +17,47 @@ public class BasisTests
         Assert.Equal("the year 2014 of weather.csv, in every season", Words(new RecordedWeather([], 2014, "weather.csv")));
         Assert.Equal(
             "generated anew for each season, by a generator fitted to the daily record weather.csv (2012-01-01 to 2015-12-31)",
-            Words(SyntheticHeat.Weather("the daily record weather.csv", 4)));
-        Assert.Equal("generated anew for each season, from the monthly normals in site.toml", Words(SyntheticHeat.Normals("the monthly normals in site.toml")));
+            Words(SyntheticHeat.Weather("the daily record weather.csv", 4))
+        );
+        Assert.Equal(
+            "generated anew for each season, from the monthly normals in site.toml",
+            Words(SyntheticHeat.Normals("the monthly normals in site.toml"))
+        );
     }
 
     [Fact]
     public void Warnings_of_a_fit_are_seen_once_before_what_it_reproduces()
     {
         // The site counts in Fahrenheit: July's lowest is 0.2 K off.
-        string text = Written(SyntheticHeat.Weather("weather.csv", 12, "Rain follows rain."));
+        var text = Written(SyntheticHeat.Weather("weather.csv", 12, "Rain follows rain."));
 
         Assert.Contains("<ul><li><bdi>Rain follows rain.</bdi></li></ul>\n<details>", text, StringComparison.Ordinal);
-        Assert.Contains("<li><bdi>Mean lowest temperature: the worst month, July, misses by 0.4 F.</bdi></li>", text, StringComparison.Ordinal);
+        Assert.Contains(
+            "<li><bdi>Mean lowest temperature: the worst month, July, misses by 0.4 F.</bdi></li>",
+            text,
+            StringComparison.Ordinal
+        );
         Assert.Equal(2, text.Split("Rain follows rain.").Length);
     }
 
     [Fact]
     public void Normals_tell_what_was_assumed() =>
-        Assert.Contains("<li><bdi>Rain follows rain.</bdi></li>", Written(SyntheticHeat.Normals("site.toml", "Rain follows rain.")), StringComparison.Ordinal);
+        Assert.Contains(
+            "<li><bdi>Rain follows rain.</bdi></li>",
+            Written(SyntheticHeat.Normals("site.toml", "Rain follows rain.")),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Other_weather_has_no_such_part() => Assert.Empty(Written(new ConstantWeather(4, 15, 0)));
 
     [Fact]
     public void A_fit_without_warnings_says_so() =>
-        Assert.Contains("<p>The fit to the record gives no warning.</p>", Written(SyntheticHeat.Weather("weather.csv", 12)), StringComparison.Ordinal);
+        Assert.Contains(
+            "<p>The fit to the record gives no warning.</p>",
+            Written(SyntheticHeat.Weather("weather.csv", 12)),
+            StringComparison.Ordinal
+        );
 
     [Theory]
     [InlineData("shape", UnitSystem.Metric, "100 m² of covering, 50 m² of floor, 100 m³ of air")]
@@ -68,17 +84,23 @@ public class BasisTests
         Assert.Equal(
             "in force for 1 of 2 batches, kept at 10 % moisture and 41 °F since the test: b01 loses most, from 90 to 88.5 %; the others have no "
                 + "date of test, or a crop whose seed life is not known, and are taken as tested",
-            SeedPart.Words(WithStorage(new SeedStorage(10, 5))));
+            SeedPart.Words(WithStorage(new SeedStorage(10, 5)))
+        );
     }
 
     [Fact]
     public void Storage_without_dates_of_test_ages_nothing()
     {
-        StudyResult result = WithStorage(new SeedStorage(10, 5));
-        string words = SeedPart.Words(result with
-        {
-            Plan = result.Plan with { Batches = [.. result.Plan.Batches.Select(batch => batch with { Order = batch.Order with { TestedOn = null } })] },
-        });
+        var result = WithStorage(new SeedStorage(10, 5));
+        var words = SeedPart.Words(
+            result with
+            {
+                Plan = result.Plan with
+                {
+                    Batches = [.. result.Plan.Batches.Select(batch => batch with { Order = batch.Order with { TestedOn = null } })],
+                },
+            }
+        );
 
         Assert.Contains("no batch has a date of test", words, StringComparison.Ordinal);
     }
@@ -94,8 +116,8 @@ public class BasisTests
 
     private static StudyResult WithStorage(SeedStorage? storage)
     {
-        StudyResult result = SyntheticStudy.Tiny();
-        Scenario scenario = result.Plan.Scenario with { Rules = result.Plan.Scenario.Rules with { SeedStorage = storage } };
+        var result = SyntheticStudy.Tiny();
+        var scenario = result.Plan.Scenario with { Rules = result.Plan.Scenario.Rules with { SeedStorage = storage } };
         return result with { Plan = result.Plan with { Scenario = scenario } };
     }
 }

@@ -13,26 +13,33 @@ public class GrowersSectionTests
     [Fact]
     public void The_chart_has_a_bar_for_each_share_as_long_as_the_share_and_a_line_at_equal_shares()
     {
-        StudyResult tiny = SyntheticStudy.Tiny();
-        GrowerResult one = tiny.Growers[0] with { Share = 0.75, FuelShare = 0.4 };
-        GrowerResult two = tiny.Growers[1] with { Share = 0.25, FuelShare = 0.6 };
-        XElement chart = Chart(tiny with { Growers = [one, two] });
+        var tiny = SyntheticStudy.Tiny();
+        var one = tiny.Growers[0] with { Share = 0.75, FuelShare = 0.4 };
+        var two = tiny.Growers[1] with { Share = 0.25, FuelShare = 0.6 };
+        var chart = Chart(tiny with { Growers = [one, two] });
 
-        double[] days = Lengths(chart, "days");
-        double[] fuel = Lengths(chart, "fuel");
+        var days = Lengths(chart, "days");
+        var fuel = Lengths(chart, "fuel");
         Assert.Equal(3, days[0] / days[1], 0.01);
         Assert.Equal(1.5, fuel[1] / fuel[0], 0.01);
         Assert.Equal(0.75 / 0.6, days[0] / fuel[1], 0.01);
         // Of two growers each has half: the line lies at two thirds of a bar of three quarters.
-        double left = Number(chart.Descendants("rect").First(), "x");
+        var left = Number(chart.Descendants("rect").First(), "x");
         Assert.Equal(left + (days[0] * 2 / 3), Number(chart.Elements("line").Single(), "x1"), 0.1);
     }
 
     [Fact]
     public void What_is_not_known_has_no_bar()
     {
-        StudyResult tiny = SyntheticStudy.Tiny();
-        XElement chart = Chart(tiny with { Houses = [], MatPower = [], Growers = [.. tiny.Growers.Select(grower => grower with { FuelShare = double.NaN })] });
+        var tiny = SyntheticStudy.Tiny();
+        var chart = Chart(
+            tiny with
+            {
+                Houses = [],
+                MatPower = [],
+                Growers = [.. tiny.Growers.Select(grower => grower with { FuelShare = double.NaN })],
+            }
+        );
 
         Assert.NotEmpty(Lengths(chart, "days"));
         Assert.Empty(Lengths(chart, "fuel"));
@@ -42,7 +49,7 @@ public class GrowersSectionTests
     [Fact]
     public void A_grower_alone_needs_no_line_of_equal_shares()
     {
-        StudyResult tiny = SyntheticStudy.Tiny();
+        var tiny = SyntheticStudy.Tiny();
         Assert.Empty(Chart(tiny with { Growers = [tiny.Growers[0] with { Share = 1 }] }).Elements("line"));
     }
 
@@ -56,17 +63,25 @@ public class GrowersSectionTests
     public void Batches_are_drawn_on_sheets_that_a_page_can_hold(int[] batches, int[] sheets)
     {
         var bar = BatchBar.Of(SyntheticStudy.Tiny().Batches[0], new DateOnly(2027, 2, 1), 100);
-        (string, BatchBar[])[] growers = [.. batches.Select((count, grower) => ($"grower {grower}", Enumerable.Repeat(bar, count).ToArray()))];
+        (string, BatchBar[])[] growers =
+        [
+            .. batches.Select((count, grower) => ($"grower {grower}", Enumerable.Repeat(bar, count).ToArray())),
+        ];
 
         Assert.Equal(sheets, BatchSheets.Of(growers).Select(sheet => sheet.Sum(grower => grower.Bars.Length)));
     }
 
     private static XElement Chart(StudyResult result) =>
-        XDocument.Parse(ReportPage.Write(result, [], null).Replace("<!DOCTYPE html>\n", "", StringComparison.Ordinal))
-            .Descendants("section").Single(section => section.Attribute("id")!.Value == "growers").Descendants("svg").First();
+        XDocument
+            .Parse(ReportPage.Write(result, [], null).Replace("<!DOCTYPE html>\n", "", StringComparison.Ordinal))
+            .Descendants("section")
+            .Single(section => section.Attribute("id")!.Value == "growers")
+            .Descendants("svg")
+            .First();
 
     private static double[] Lengths(XElement chart, string kind) =>
         [.. chart.Descendants("rect").Where(bar => bar.Attribute("class")!.Value == kind).Select(bar => Number(bar, "width"))];
 
-    private static double Number(XElement element, string name) => double.Parse(element.Attribute(name)!.Value, CultureInfo.InvariantCulture);
+    private static double Number(XElement element, string name) =>
+        double.Parse(element.Attribute(name)!.Value, CultureInfo.InvariantCulture);
 }

@@ -18,19 +18,21 @@ public class ReportPageTests
     [Fact]
     public void The_page_stands_alone()
     {
-        XDocument page = Page(SyntheticStudy.Spring());
+        var page = Page(SyntheticStudy.Spring());
 
         Assert.Empty(page.Descendants("script"));
         Assert.Empty(page.Descendants("link"));
         Assert.Empty(page.Descendants("img"));
         Assert.DoesNotContain("http", string.Concat(page.Descendants("style").Select(style => style.Value)), StringComparison.Ordinal);
-        Assert.All(page.Descendants("a"), link => Assert.Matches("^(#|tables/|charts/|result\\.json)", (string?)link.Attribute("href") ?? ""));
+        Assert.All(page.Descendants("a"), link =>
+            Assert.Matches("^(#|tables/|charts/|result\\.json)", (string?)link.Attribute("href") ?? "")
+        );
     }
 
     [Fact]
     public void The_page_has_its_landmarks_and_headings_in_order()
     {
-        XDocument page = Page(SyntheticStudy.Spring());
+        var page = Page(SyntheticStudy.Spring());
 
         Assert.Equal("en", (string?)page.Root!.Attribute("lang"));
         Assert.Single(page.Descendants("main"));
@@ -38,8 +40,8 @@ public class ReportPageTests
         Assert.Single(page.Descendants("nav"));
         Assert.Single(page.Descendants("footer"));
         Assert.Single(page.Descendants("h1"));
-        int level = 1;
-        foreach (int next in page.Descendants().Where(IsHeading).Select(heading => heading.Name.LocalName[1] - '0'))
+        var level = 1;
+        foreach (var next in page.Descendants().Where(IsHeading).Select(heading => heading.Name.LocalName[1] - '0'))
         {
             Assert.True(next <= level + 1, $"h{next} follows h{level}");
             level = next;
@@ -49,7 +51,7 @@ public class ReportPageTests
     [Fact]
     public void Every_section_is_in_the_contents_and_every_target_exists_once()
     {
-        XDocument page = Page(SyntheticStudy.Spring());
+        var page = Page(SyntheticStudy.Spring());
 
         string[] ids = [.. page.Descendants().Select(element => (string?)element.Attribute("id")).OfType<string>()];
         Assert.Equal(ids.Length, ids.Distinct(StringComparer.Ordinal).Count());
@@ -60,20 +62,26 @@ public class ReportPageTests
     }
 
     [Fact]
-    public void The_page_goes_from_the_verdict_by_the_spaces_and_batches_to_the_cautions() => Assert.Equal(
-        "verdict, glance, spaces, shortage, waits, batches, growers, fuel, work, basis, cautions, files",
-        string.Join(", ", Page(SyntheticStudy.Spring()).Descendants("section").Select(section => section.Attribute("id")!.Value)));
+    public void The_page_goes_from_the_verdict_by_the_spaces_and_batches_to_the_cautions() =>
+        Assert.Equal(
+            "verdict, glance, spaces, shortage, waits, batches, growers, fuel, work, basis, cautions, files",
+            string.Join(", ", Page(SyntheticStudy.Spring()).Descendants("section").Select(section => section.Attribute("id")!.Value))
+        );
 
     [Fact]
     public void Every_chart_says_what_it_shows_and_has_a_reading_and_a_table()
     {
-        XDocument page = Page(SyntheticStudy.Spring());
+        var page = Page(SyntheticStudy.Spring());
 
-        XElement[] charts = [.. page.Descendants("svg").Where(svg => ((string?)svg.Attribute("class") ?? "").Split(' ').Contains("chart", StringComparer.Ordinal))];
+        XElement[] charts =
+        [
+            .. page.Descendants("svg")
+                .Where(svg => ((string?)svg.Attribute("class") ?? "").Split(' ').Contains("chart", StringComparer.Ordinal)),
+        ];
         Assert.Equal(4 + 4 + 1, charts.Length);
         Assert.All(charts, chart =>
         {
-            XElement figure = chart.Ancestors("figure").Single();
+            var figure = chart.Ancestors("figure").Single();
             Assert.False(string.IsNullOrWhiteSpace((string?)chart.Attribute("aria-label")));
             Assert.Equal("img", (string?)chart.Attribute("role"));
             Assert.NotEmpty(figure.Element("figcaption")!.Element("p")!.Value);
@@ -84,9 +92,9 @@ public class ReportPageTests
     [Fact]
     public void Every_row_of_a_table_has_as_many_cells_as_its_head()
     {
-        foreach (XElement table in Page(SyntheticStudy.Spring()).Descendants("table"))
+        foreach (var table in Page(SyntheticStudy.Spring()).Descendants("table"))
         {
-            int columns = table.Element("thead")!.Descendants("th").Count();
+            var columns = table.Element("thead")!.Descendants("th").Count();
             Assert.All(table.Element("tbody")!.Elements("tr"), row => Assert.Equal(columns, row.Elements().Count()));
         }
     }
@@ -105,8 +113,8 @@ public class ReportPageTests
     [InlineData("half \uD83D a pair \uFFFF")]
     public void Hostile_names_stay_text(string name)
     {
-        XDocument plain = Page(Named("name"));
-        XDocument page = Page(Named(name));
+        var plain = Page(Named("name"));
+        var page = Page(Named(name));
 
         Assert.Equal(Shape(plain), Shape(page));
         Assert.DoesNotContain("\u202E", page.ToString(), StringComparison.Ordinal);
@@ -117,7 +125,7 @@ public class ReportPageTests
     public void Long_names_are_shortened_in_charts_and_whole_in_the_heading_of_their_row()
     {
         string name = new('W', 300);
-        XDocument page = Page(Named(name));
+        var page = Page(Named(name));
 
         Assert.All(page.Descendants("svg").Descendants("text"), text => Assert.True(text.Value.Length <= 62));
         Assert.Contains(page.Descendants("bdi"), element => (string?)element.Attribute("title") == name);
@@ -126,9 +134,12 @@ public class ReportPageTests
     [Fact]
     public void Values_from_memory_or_assumption_are_listed()
     {
-        XElement basis = Page(SyntheticStudy.Spring()).Descendants("section").Single(section => (string?)section.Attribute("id") == "basis");
-        XElement weak = basis.Elements("details").First();
-        string[] rows = [.. weak.Descendants("tbody").Elements("tr").Select(row => string.Join(" | ", row.Elements().Select(cell => cell.Value)))];
+        var basis = Page(SyntheticStudy.Spring()).Descendants("section").Single(section => (string?)section.Attribute("id") == "basis");
+        var weak = basis.Elements("details").First();
+        string[] rows =
+        [
+            .. weak.Descendants("tbody").Elements("tr").Select(row => string.Join(" | ", row.Elements().Select(cell => cell.Value))),
+        ];
 
         // Six crops with two weak values each, one weak value of the tray, one of the house.
         Assert.Contains("14 values rest on memory or assumption", basis.Value, StringComparison.Ordinal);
@@ -140,56 +151,81 @@ public class ReportPageTests
                 "hold_days | from memory | Cabbage (7), Eggplant (7), Lettuce (7), Onion (7), Pepper (7), Tomato (7) | recalled, not verified",
                 "medium_litres | from memory | 72-cell tray (3.4 litres) | recalled; makers differ up to 1.7 times",
             ],
-            rows);
+            rows
+        );
     }
 
     [Fact]
     public void Cautions_defer_to_codes_and_licensed_practice()
     {
-        string cautions = Page(SyntheticStudy.Tiny()).Descendants("section").Single(section => (string?)section.Attribute("id") == "cautions").Value;
+        var cautions = Page(SyntheticStudy.Tiny())
+            .Descendants("section")
+            .Single(section => (string?)section.Attribute("id") == "cautions")
+            .Value;
 
-        foreach (string word in new[] { "near water", "licensed", "Local codes", "snow and wind" })
+        foreach (var word in new[] { "near water", "licensed", "Local codes", "snow and wind" })
+        {
             Assert.Contains(word, cautions, StringComparison.Ordinal);
+        }
     }
 
     [Fact]
     public void An_empty_plan_still_makes_a_page()
     {
-        StudyResult result = SyntheticStudy.Tiny() with { Batches = [], Growers = [], Groups = [] };
+        var result = SyntheticStudy.Tiny() with { Batches = [], Growers = [], Groups = [] };
 
         Assert.NotNull(Page(result).Root);
     }
 
     private static XDocument Page(StudyResult result)
     {
-        using var reader = XmlReader.Create(new StringReader(ReportPage.Write(result, s_inputs, null)), new XmlReaderSettings { DtdProcessing = DtdProcessing.Ignore, XmlResolver = null });
+        using var reader = XmlReader.Create(
+            new StringReader(ReportPage.Write(result, s_inputs, null)),
+            new XmlReaderSettings { DtdProcessing = DtdProcessing.Ignore, XmlResolver = null }
+        );
         return XDocument.Load(reader);
     }
 
     /// <summary>The names of elements and attributes in order: what a name must not change. Whether a name is shortened may.</summary>
     private static string[] Shape(XDocument page) =>
-        [.. page.Descendants().Select(element => element.Name.LocalName + string.Concat(element.Attributes().Where(attribute => element.Name != "bdi").Select(attribute => " " + attribute.Name.LocalName)))];
+        [
+            .. page.Descendants()
+                .Select(element =>
+                    element.Name.LocalName
+                    + string.Concat(
+                        element.Attributes().Where(attribute => element.Name != "bdi").Select(attribute => " " + attribute.Name.LocalName)
+                    )
+                ),
+        ];
 
     private static bool IsHeading(XElement element) => element.Name.LocalName is ['h', >= '1' and <= '6'];
 
-    private static House RenameHouse(House house, string name) => house with
-    {
-        Name = name,
-        Heat = house.Heat is null ? null : house.Heat with { Covering = name, Sources = SyntheticPlan.Sources(("covering", Trust.Memory, name)) },
-    };
+    private static House RenameHouse(House house, string name) =>
+        house with
+        {
+            Name = name,
+            Heat = house.Heat is null
+                ? null
+                : house.Heat with
+                {
+                    Covering = name,
+                    Sources = SyntheticPlan.Sources(("covering", Trust.Memory, name)),
+                },
+        };
 
     private static StudyResult Named(string name)
     {
-        StudyResult result = SyntheticStudy.Tiny();
+        var result = SyntheticStudy.Tiny();
         var provenance = SyntheticPlan.Sources(("growth_cv", Trust.Memory, name), ("tray", Trust.Seen, name));
-        BatchResult Rename(BatchResult batch) => batch with
-        {
-            Plan = batch.Plan with
+        BatchResult Rename(BatchResult batch) =>
+            batch with
             {
-                Order = batch.Plan.Order with { Id = name, Grower = name },
-                Crop = batch.Plan.Crop with { Name = name },
-            },
-        };
+                Plan = batch.Plan with
+                {
+                    Order = batch.Plan.Order with { Id = name, Grower = name },
+                    Crop = batch.Plan.Crop with { Name = name },
+                },
+            };
         return result with
         {
             Batches = [.. result.Batches.Select(Rename)],

@@ -15,18 +15,20 @@ public class RoomSectionTests
 
     // 28 of 30 tray-days are those of sowings: 93 %. Week 4 begins 28 days after 1 February: on 1 March.
     [Fact]
-    public void One_line_says_who_waits_most_for_what_and_when() => Assert.Equal(
-        "Most of the waiting is that of trays not sown yet for \"Heat mats\": 28 tray-days on average (95 % interval 27 to 29), between 0 and 56 tray-days in eight seasons of ten, "
-        + "93 % of all waiting; the worst week begins on 1 March, with 20 on average (200 seasons played).",
-        WaitSentences.Reading(s_result.Waits, s_result.Plan));
+    public void One_line_says_who_waits_most_for_what_and_when() =>
+        Assert.Equal(
+            "Most of the waiting is that of trays not sown yet for \"Heat mats\": 28 tray-days on average (95 % interval 27 to 29), between 0 and 56 tray-days in eight seasons of ten, "
+                + "93 % of all waiting; the worst week begins on 1 March, with 20 on average (200 seasons played).",
+            WaitSentences.Reading(s_result.Waits, s_result.Plan)
+        );
 
     [Fact]
     public void Nobody_waits_is_said_in_words_and_draws_nothing()
     {
-        StudyResult quiet = s_result with { Waits = [s_result.Waits[2]] };
+        var quiet = s_result with { Waits = [s_result.Waits[2]] };
 
         Assert.Equal("No tray waits for a place in any season played.", WaitSentences.Reading(quiet.Waits, quiet.Plan));
-        XElement section = Section(quiet, "waits");
+        var section = Section(quiet, "waits");
         Assert.Empty(section.Descendants("rect"));
         Assert.Empty(section.Descendants("table"));
     }
@@ -34,15 +36,26 @@ public class RoomSectionTests
     [Fact]
     public void The_strip_has_a_cell_a_week_and_the_table_the_same_figures()
     {
-        XElement section = Section(s_result, "waits");
-        int weeks = (s_result.Plan.Days + 6) / 7;
+        var section = Section(s_result, "waits");
+        var weeks = (s_result.Plan.Days + 6) / 7;
 
         // The pair that never waits has no row.
         Assert.Equal(2 * weeks, section.Descendants("rect").Count());
         Assert.Equal(weeks + 1, section.Descendants("tbody").Single().Elements("tr").Count());
-        string[] march = [.. section.Descendants("tr").Single(row => row.Element("th")?.Value == "2027-03-01").Elements("td").Select(cell => cell.Value)];
+        string[] march =
+        [
+            .. section.Descendants("tr").Single(row => row.Element("th")?.Value == "2027-03-01").Elements("td").Select(cell => cell.Value),
+        ];
         Assert.Equal("20 (40)|–", string.Join('|', march));
-        Assert.Equal("full4", section.Descendants("g").Single(cell => cell.Value.Contains("not sown, for Heat mats, week from 1 March", StringComparison.Ordinal)).Element("rect")!.Attribute("class")!.Value);
+        Assert.Equal(
+            "full4",
+            section
+                .Descendants("g")
+                .Single(cell => cell.Value.Contains("not sown, for Heat mats, week from 1 March", StringComparison.Ordinal))
+                .Element("rect")!
+                .Attribute("class")!
+                .Value
+        );
     }
 
     [Fact]
@@ -52,23 +65,38 @@ public class RoomSectionTests
 
         Assert.Equal(
             "The bottleneck is \"Heat mats\": without a limit there, 400 of 1,000 late plant-days a season would be saved (390 to 410); "
-            + "the plan would fit in 65 % of seasons instead of 50 %.",
-            sentences[0]);
+                + "the plan would fit in 65 % of seasons instead of 50 %.",
+            sentences[0]
+        );
         Assert.Equal(
             "\"Main house\" and \"Table\" help only together: without a limit on both, 600 late plant-days a season would be saved (580 to 620), 650 "
-            + "more than each alone adds up to (610 to 690); the plan would fit in 70 % of seasons instead of 50 %.",
-            sentences[1]);
-        Assert.Equal("One mat more for \"Heat mats\" (8 places) would save 121 late plant-days a season (111 to 131); no difference can be told in the chance that the plan fits.", sentences[2]);
-        Assert.Equal("About a tenth more room on \"Main house\" (24 places) makes no difference that can be told: -9 to 15 late plant-days saved a season.", sentences[3]);
+                + "more than each alone adds up to (610 to 690); the plan would fit in 70 % of seasons instead of 50 %.",
+            sentences[1]
+        );
+        Assert.Equal(
+            "One mat more for \"Heat mats\" (8 places) would save 121 late plant-days a season (111 to 131); no difference can be told in the chance that the plan fits.",
+            sentences[2]
+        );
+        Assert.Equal(
+            "About a tenth more room on \"Main house\" (24 places) makes no difference that can be told: -9 to 15 late plant-days saved a season.",
+            sentences[3]
+        );
         Assert.Equal("\"Main house\" without limit, alone, changes no late plant-day in any of 200 seasons.", sentences[5]);
-        Assert.StartsWith("\"Table\" without limit, alone, makes it worse: 50 more late plant-days a season (40 to 60); what moves on sooner can crowd ", sentences[6], StringComparison.Ordinal);
+        Assert.StartsWith(
+            "\"Table\" without limit, alone, makes it worse: 50 more late plant-days a season (40 to 60); what moves on sooner can crowd ",
+            sentences[6],
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void A_trial_that_is_unsure_does_not_hide_the_bottleneck_behind_it()
     {
-        BottleneckResult found = s_result.Bottlenecks!;
-        string[] sentences = [.. BottleneckSentences.Of(found with { Unlimited = [found.Unlimited[1], found.Unlimited[0], .. found.Unlimited[2..]] })];
+        var found = s_result.Bottlenecks!;
+        string[] sentences =
+        [
+            .. BottleneckSentences.Of(found with { Unlimited = [found.Unlimited[1], found.Unlimited[0], .. found.Unlimited[2..]] }),
+        ];
 
         Assert.StartsWith("The bottleneck is \"Heat mats\": ", sentences[0], StringComparison.Ordinal);
         Assert.Equal("\"Main house\" without limit, alone, changes no late plant-day in any of 200 seasons.", sentences[5]);
@@ -77,17 +105,25 @@ public class RoomSectionTests
     [Fact]
     public void Without_a_bottleneck_or_late_plants_it_says_so()
     {
-        BottleneckResult found = s_result.Bottlenecks!;
+        var found = s_result.Bottlenecks!;
 
-        Assert.StartsWith("No space is a bottleneck by itself: ", BottleneckSentences.Of(found with { Unlimited = found.Unlimited.RemoveAt(0) })[0], StringComparison.Ordinal);
-        Assert.StartsWith("No plant is late in any of 200 seasons", BottleneckSentences.Of(found with { LatePlantDays = 0 })[0], StringComparison.Ordinal);
+        Assert.StartsWith(
+            "No space is a bottleneck by itself: ",
+            BottleneckSentences.Of(found with { Unlimited = found.Unlimited.RemoveAt(0) })[0],
+            StringComparison.Ordinal
+        );
+        Assert.StartsWith(
+            "No plant is late in any of 200 seasons",
+            BottleneckSentences.Of(found with { LatePlantDays = 0 })[0],
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void The_section_of_bottlenecks_is_there_only_where_it_was_asked_for()
     {
         Assert.Equal(7, Section(s_result, "bottlenecks").Descendants("tbody").Single().Elements("tr").Count());
-        XDocument without = Page(s_result with { Bottlenecks = null });
+        var without = Page(s_result with { Bottlenecks = null });
         Assert.DoesNotContain(without.Descendants("section"), section => section.Attribute("id")!.Value == "bottlenecks");
         Assert.DoesNotContain(without.Descendants("nav").Descendants("a"), link => link.Attribute("href")!.Value == "#bottlenecks");
     }
@@ -95,17 +131,23 @@ public class RoomSectionTests
     [Fact]
     public void Names_from_a_file_are_only_text()
     {
-        StudyResult hostile = s_result with { Waits = [s_result.Waits[0] with { By = s_result.Waits[0].By with { Name = "<b>=1+1</b>" } }] };
+        var hostile = s_result with { Waits = [s_result.Waits[0] with { By = s_result.Waits[0].By with { Name = "<b>=1+1</b>" } }] };
 
         Assert.Empty(Section(hostile, "waits").Descendants("b"));
-        StudyResult named = s_result with { Waits = [s_result.Waits[0] with { By = s_result.Waits[0].By with { Id = "=1+1" } }] };
+        var named = s_result with { Waits = [s_result.Waits[0] with { By = s_result.Waits[0].By with { Id = "=1+1" } }] };
         Assert.Contains(",'=1+1,", Encoding.UTF8.GetString(WaitTable.Write(named)), StringComparison.Ordinal);
     }
 
     private static StudyResult With(StudyResult result) =>
-        result with { Waits = SyntheticRoom.Waits(result.Plan), Bottlenecks = SyntheticRoom.Bottlenecks(result.Plan) };
+        result with
+        {
+            Waits = SyntheticRoom.Waits(result.Plan),
+            Bottlenecks = SyntheticRoom.Bottlenecks(result.Plan),
+        };
 
-    private static XDocument Page(StudyResult result) => XDocument.Parse(ReportPage.Write(result, [], null).Replace("<!DOCTYPE html>\n", "", StringComparison.Ordinal));
+    private static XDocument Page(StudyResult result) =>
+        XDocument.Parse(ReportPage.Write(result, [], null).Replace("<!DOCTYPE html>\n", "", StringComparison.Ordinal));
 
-    private static XElement Section(StudyResult result, string id) => Page(result).Descendants("section").Single(section => section.Attribute("id")!.Value == id);
+    private static XElement Section(StudyResult result, string id) =>
+        Page(result).Descendants("section").Single(section => section.Attribute("id")!.Value == id);
 }

@@ -34,13 +34,18 @@ public partial class SchemaTests
     [Fact]
     public void Figures_arrive_as_they_were_given()
     {
-        StudyResult result = SyntheticStudy.Tiny();
-        using var json = JsonDocument.Parse(ResultJson.Write(result with { Seed = ulong.MaxValue, Fits = new Chance(1, 3, 0.06149, 0.79234) }, []));
-        JsonElement root = json.RootElement;
+        var result = SyntheticStudy.Tiny();
+        using var json = JsonDocument.Parse(
+            ResultJson.Write(result with { Seed = ulong.MaxValue, Fits = new Chance(1, 3, 0.06149, 0.79234) }, [])
+        );
+        var root = json.RootElement;
 
         Assert.Equal("18446744073709551615", root.GetProperty("seed").GetString());
         Assert.Equal(0.333333, root.GetProperty("fits").GetProperty("share").GetDouble());
-        Assert.Equal(result.Spaces[0].Held.Select(day => day.P90), root.GetProperty("spaces")[0].GetProperty("held").GetProperty("p90").EnumerateArray().Select(x => x.GetInt32()));
+        Assert.Equal(
+            result.Spaces[0].Held.Select(day => day.P90),
+            root.GetProperty("spaces")[0].GetProperty("held").GetProperty("p90").EnumerateArray().Select(x => x.GetInt32())
+        );
         Assert.Equal("2027-02-01", root.GetProperty("scenario").GetProperty("first_day").GetString());
     }
 
@@ -59,8 +64,8 @@ public partial class SchemaTests
     [InlineData("🍅 עגבנייה")]
     public void Hostile_names_come_back_as_they_were(string name)
     {
-        StudyResult result = SyntheticStudy.Tiny();
-        byte[] bytes = ResultJson.Write(result with { Growers = [result.Growers[0] with { Grower = name }] }, []);
+        var result = SyntheticStudy.Tiny();
+        var bytes = ResultJson.Write(result with { Growers = [result.Growers[0] with { Grower = name }] }, []);
 
         using var json = JsonDocument.Parse(bytes);
         Assert.Equal(name, json.RootElement.GetProperty("growers")[0].GetProperty("grower").GetString());
@@ -70,8 +75,8 @@ public partial class SchemaTests
     [Fact]
     public void Half_of_a_surrogate_pair_becomes_the_replacement_character()
     {
-        StudyResult result = SyntheticStudy.Tiny();
-        byte[] bytes = ResultJson.Write(result with { Growers = [result.Growers[0] with { Grower = "a\uD83Db" }] }, []);
+        var result = SyntheticStudy.Tiny();
+        var bytes = ResultJson.Write(result with { Growers = [result.Growers[0] with { Grower = "a\uD83Db" }] }, []);
 
         using var json = JsonDocument.Parse(bytes);
         Assert.Equal("a\uFFFDb", json.RootElement.GetProperty("growers")[0].GetProperty("grower").GetString());
@@ -87,8 +92,8 @@ public partial class SchemaTests
     [InlineData("tables/bottlenecks.csv")]
     public void Every_column_is_documented_in_its_order(string file)
     {
-        StudyResult result = SyntheticStudy.Tiny();
-        byte[] table = file switch
+        var result = SyntheticStudy.Tiny();
+        var table = file switch
         {
             "tables/daily.csv" => TableFiles.Daily(result),
             "tables/spaces.csv" => TableFiles.Spaces(result),
@@ -98,17 +103,17 @@ public partial class SchemaTests
             "tables/bottlenecks.csv" => BottleneckTable.Write(SyntheticRoom.Bottlenecks(result.Plan)),
             _ => TableFiles.Growers(result),
         };
-        string header = System.Text.Encoding.UTF8.GetString(table)[1..].Split("\r\n")[0];
+        var header = System.Text.Encoding.UTF8.GetString(table)[1..].Split("\r\n")[0];
 
-        string section = Section("### " + file);
+        var section = Section("### " + file);
         string[] documented = [.. Row().Matches(section).SelectMany(match => Expand(match.Groups["name"].Value, result.Spaces.Length))];
         Assert.Equal(documented, header.Split(','));
     }
 
     private static StudyResult WithEverything()
     {
-        StudyResult result = SyntheticStudy.Tiny();
-        Scenario scenario = result.Plan.Scenario with { Rules = result.Plan.Scenario.Rules with { Reliefs = [Relief.Aisle] } };
+        var result = SyntheticStudy.Tiny();
+        var scenario = result.Plan.Scenario with { Rules = result.Plan.Scenario.Rules with { Reliefs = [Relief.Aisle] } };
         return result with
         {
             Plan = result.Plan with { Scenario = scenario },
@@ -122,17 +127,19 @@ public partial class SchemaTests
     {
         if (element.ValueKind == JsonValueKind.Object)
         {
-            foreach (JsonProperty property in element.EnumerateObject())
+            foreach (var property in element.EnumerateObject())
             {
-                string name = path.Length == 0 ? property.Name : $"{path}.{property.Name}";
+                var name = path.Length == 0 ? property.Name : $"{path}.{property.Name}";
                 found.Add(name);
                 Walk(property.Value, name, found);
             }
         }
         else if (element.ValueKind == JsonValueKind.Array)
         {
-            foreach (JsonElement item in element.EnumerateArray())
+            foreach (var item in element.EnumerateArray())
+            {
                 Walk(item, path + "[]", found);
+            }
         }
     }
 
@@ -141,15 +148,20 @@ public partial class SchemaTests
         var paths = new SortedSet<string>(StringComparer.Ordinal);
         foreach (Match match in Row().Matches(Section("## result.json")))
         {
-            string path = match.Groups["name"].Value;
+            var path = match.Groups["name"].Value;
             paths.Add(path);
-            string shape = match.Groups["shape"].Value;
-            bool list = shape.StartsWith("list of ", StringComparison.Ordinal);
-            string heading = "### Shape: " + (list ? shape["list of ".Length..] : shape);
+            var shape = match.Groups["shape"].Value;
+            var list = shape.StartsWith("list of ", StringComparison.Ordinal);
+            var heading = "### Shape: " + (list ? shape["list of ".Length..] : shape);
             if (!s_document.Contains(heading + "\n", StringComparison.Ordinal))
+            {
                 continue;
+            }
+
             foreach (Match part in Row().Matches(Section(heading)))
+            {
                 paths.Add($"{path}{(list ? "[]" : "")}.{part.Groups["name"].Value}");
+            }
         }
 
         return paths;
@@ -157,17 +169,20 @@ public partial class SchemaTests
 
     private static string Section(string heading)
     {
-        int from = s_document.IndexOf(heading + "\n", StringComparison.Ordinal);
+        var from = s_document.IndexOf(heading + "\n", StringComparison.Ordinal);
         Assert.True(from >= 0, $"docs/report.md has no section '{heading}'.");
-        int to = s_document.IndexOf("\n#", from + heading.Length, StringComparison.Ordinal);
+        var to = s_document.IndexOf("\n#", from + heading.Length, StringComparison.Ordinal);
         return to < 0 ? s_document[from..] : s_document[from..to];
     }
 
     private static IEnumerable<string> Expand(string name, int spaces)
     {
         if (name.EndsWith('#'))
+        {
             return Enumerable.Range(1, spaces).Select(space => name[..^1] + space);
-        int brace = name.IndexOf('{', StringComparison.Ordinal);
+        }
+
+        var brace = name.IndexOf('{', StringComparison.Ordinal);
         return brace < 0 ? [name] : name[(brace + 1)..^1].Split(',').Select(ending => name[..brace] + ending);
     }
 

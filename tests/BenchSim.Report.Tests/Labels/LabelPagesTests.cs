@@ -16,8 +16,8 @@ public class LabelPagesTests
     [Fact]
     public void Every_batch_has_as_many_labels_as_trays_and_flats_numbered_from_one()
     {
-        ImmutableArray<TrayLabel> labels = TrayLabel.All(s_plan, s_plan.FirstDay, s_plan.LastDay);
-        foreach (BatchPlan batch in s_plan.Batches)
+        var labels = TrayLabel.All(s_plan, s_plan.FirstDay, s_plan.LastDay);
+        foreach (var batch in s_plan.Batches)
         {
             TrayLabel[] own = [.. labels.Where(label => label.Batch.Order.Id == batch.Order.Id)];
             Assert.Equal(Enumerable.Range(1, batch.Trays), own.Where(label => !label.IsFlat).Select(label => label.Number));
@@ -28,31 +28,36 @@ public class LabelPagesTests
     [Fact]
     public void The_printed_pages_hold_one_label_a_tray()
     {
-        LabelSheet sheet = LabelSheets.Parse("letter-30", out _)!;
-        ImmutableArray<TrayLabel> labels = TrayLabel.All(s_plan, s_plan.FirstDay, s_plan.LastDay);
-        int trays = s_plan.Batches.Sum(batch => batch.Trays + batch.Flats);
-        byte[] pdf = LabelPages.Draw("labels", labels, sheet, 0, CancellationToken.None);
+        var sheet = LabelSheets.Parse("letter-30", out _)!;
+        var labels = TrayLabel.All(s_plan, s_plan.FirstDay, s_plan.LastDay);
+        var trays = s_plan.Batches.Sum(batch => batch.Trays + batch.Flats);
+        var pdf = LabelPages.Draw("labels", labels, sheet, 0, CancellationToken.None);
 
-        string[] pages = PdfReader.Texts(pdf);
+        var pages = PdfReader.Texts(pdf);
         Assert.Equal((trays + 29) / 30, pages.Length);
         Assert.Equal(LabelPages.Sheets(labels.Length, sheet, 0), pages.Length);
-        string all = Squeezed(string.Concat(pages));
-        foreach (BatchPlan batch in s_plan.Batches)
+        var all = Squeezed(string.Concat(pages));
+        foreach (var batch in s_plan.Batches)
         {
-            string what = batch.Flat is null ? "tray" : "pottedtray";
-            foreach (int number in Enumerable.Range(1, batch.Trays))
+            var what = batch.Flat is null ? "tray" : "pottedtray";
+            foreach (var number in Enumerable.Range(1, batch.Trays))
+            {
                 Assert.Contains(Invariant($"{what}{number}of{batch.Trays}"), all, StringComparison.Ordinal);
-            foreach (int number in Enumerable.Range(1, batch.Flats))
+            }
+
+            foreach (var number in Enumerable.Range(1, batch.Flats))
+            {
                 Assert.Contains(Invariant($"flat{number}of{batch.Flats}"), all, StringComparison.Ordinal);
+            }
         }
     }
 
     [Fact]
     public void Flats_are_due_on_the_sow_date_and_their_trays_on_the_day_they_are_potted()
     {
-        BatchPlan potted = s_plan.Batches.First(batch => batch.Flat is not null);
-        ImmutableArray<TrayLabel> sown = TrayLabel.All(s_plan, potted.SowOn, potted.SowOn);
-        ImmutableArray<TrayLabel> pottedUp = TrayLabel.All(s_plan, potted.PotUpOn!.Value, potted.PotUpOn.Value);
+        var potted = s_plan.Batches.First(batch => batch.Flat is not null);
+        var sown = TrayLabel.All(s_plan, potted.SowOn, potted.SowOn);
+        var pottedUp = TrayLabel.All(s_plan, potted.PotUpOn!.Value, potted.PotUpOn.Value);
 
         Assert.Equal(potted.Flats, sown.Count(label => label.Batch == potted && label.What == "flat"));
         Assert.Equal(potted.Trays, pottedUp.Count(label => label.Batch == potted && label.What == "potted tray"));
@@ -63,64 +68,105 @@ public class LabelPagesTests
     [MemberData(nameof(Sheets))]
     public void Number_and_dates_are_never_cut_and_nothing_leaves_its_label(string name)
     {
-        LabelSheet sheet = LabelSheets.Parse(name, out _)!;
-        BatchPlan potted = s_plan.Batches.First(each => each.Flat is not null);
+        var sheet = LabelSheets.Parse(name, out _)!;
+        var potted = s_plan.Batches.First(each => each.Flat is not null);
         TrayLabel[] labels =
         [
-            .. HostileNames.All.Cast<object[]>().Select(row => (string)row[0]).Select(hostile => new TrayLabel(
-                potted with { Order = potted.Order with { Id = hostile, Grower = hostile }, Crop = potted.Crop with { Name = hostile } }, false, 12, 128)),
+            .. HostileNames
+                .All.Cast<object[]>()
+                .Select(row => (string)row[0])
+                .Select(hostile => new TrayLabel(
+                    potted with
+                    {
+                        Order = potted.Order with { Id = hostile, Grower = hostile },
+                        Crop = potted.Crop with { Name = hostile },
+                    },
+                    false,
+                    12,
+                    128
+                )),
         ];
-        byte[] pdf = LabelPages.Draw("hostile", labels, sheet, 0, CancellationToken.None);
+        var pdf = LabelPages.Draw("hostile", labels, sheet, 0, CancellationToken.None);
 
-        string[] texts = PdfReader.Texts(pdf);
+        var texts = PdfReader.Texts(pdf);
         Assert.Equal((labels.Length + sheet.Count - 1) / sheet.Count, texts.Length);
-        string text = Squeezed(string.Concat(texts));
-        string[] whole = ["pottedtray12of128", Invariant($"sow{potted.SowOn:yyyy-MM-dd}"), Invariant($"potup{potted.PotUpOn:yyyy-MM-dd}"), Invariant($"setout{potted.SetOutOn:yyyy-MM-dd}")];
+        var text = Squeezed(string.Concat(texts));
+        string[] whole =
+        [
+            "pottedtray12of128",
+            Invariant($"sow{potted.SowOn:yyyy-MM-dd}"),
+            Invariant($"potup{potted.PotUpOn:yyyy-MM-dd}"),
+            Invariant($"setout{potted.SetOutOn:yyyy-MM-dd}"),
+        ];
         Assert.All(whole, part => Assert.Equal(labels.Length, text.Split(part).Length - 1));
-        for (int page = 1; page <= texts.Length; page++)
+        for (var page = 1; page <= texts.Length; page++)
+        {
             AssertWithin(pdf, page, sheet);
+        }
     }
 
     [Theory]
     [MemberData(nameof(Sheets))]
     public void A_crop_with_a_long_name_leaves_room_for_its_grower(string name)
     {
-        BatchPlan batch = s_plan.Batches[0];
-        batch = batch with { Order = batch.Order with { Grower = "Ines" }, Crop = batch.Crop with { Name = "A butterhead lettuce with a very long name, early and late" } };
-        LabelSheet sheet = LabelSheets.Parse(name, out _)!;
-        Assert.Contains("Ines", Squeezed(PdfReader.Texts(LabelPages.Draw("labels", [new TrayLabel(batch, false, 1, 1)], sheet, 0, CancellationToken.None))[0]), StringComparison.Ordinal);
+        var batch = s_plan.Batches[0];
+        batch = batch with
+        {
+            Order = batch.Order with { Grower = "Ines" },
+            Crop = batch.Crop with { Name = "A butterhead lettuce with a very long name, early and late" },
+        };
+        var sheet = LabelSheets.Parse(name, out _)!;
+        Assert.Contains(
+            "Ines",
+            Squeezed(PdfReader.Texts(LabelPages.Draw("labels", [new TrayLabel(batch, false, 1, 1)], sheet, 0, CancellationToken.None))[0]),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void The_code_of_each_label_is_read_by_another_reader()
     {
-        LabelSheet sheet = LabelSheets.Parse("a4-21", out _)!;
+        var sheet = LabelSheets.Parse("a4-21", out _)!;
         ImmutableArray<TrayLabel> labels = [.. TrayLabel.All(s_plan, s_plan.FirstDay, s_plan.LastDay).Take(3)];
-        byte[] pdf = LabelPages.Draw("labels", labels, sheet, 2, CancellationToken.None);
+        var pdf = LabelPages.Draw("labels", labels, sheet, 2, CancellationToken.None);
 
-        BatchPlan batch = labels[0].Batch;
-        string[] expected = [.. Enumerable.Range(1, 3).Select(number => Invariant(
-            $"{batch.Order.Id}; {(labels[0].IsFlat ? "flat" : "tray")} {number}/{labels[0].Of}; sow {batch.SowOn:yyyy-MM-dd}; out {batch.SetOutOn:yyyy-MM-dd}"))];
+        var batch = labels[0].Batch;
+        string[] expected =
+        [
+            .. Enumerable
+                .Range(1, 3)
+                .Select(number =>
+                    Invariant(
+                        $"{batch.Order.Id}; {(labels[0].IsFlat ? "flat" : "tray")} {number}/{labels[0].Of}; sow {batch.SowOn:yyyy-MM-dd}; out {batch.SetOutOn:yyyy-MM-dd}"
+                    )
+                ),
+        ];
         Assert.Equal(expected, QrReader.Read(pdf, 1));
     }
 
     [Fact]
     public void Letters_beyond_ascii_are_read_from_the_code_as_they_were_written()
     {
-        BatchPlan batch = s_plan.Batches[0] with { Order = s_plan.Batches[0].Order with { Id = "Brügge-日本 \U0001F345" } };
-        byte[] pdf = LabelPages.Draw("labels", [new TrayLabel(batch, false, 1, 1)], LabelSheets.Parse("letter-10", out _)!, 0, CancellationToken.None);
+        var batch = s_plan.Batches[0] with { Order = s_plan.Batches[0].Order with { Id = "Brügge-日本 \U0001F345" } };
+        var pdf = LabelPages.Draw(
+            "labels",
+            [new TrayLabel(batch, false, 1, 1)],
+            LabelSheets.Parse("letter-10", out _)!,
+            0,
+            CancellationToken.None
+        );
         Assert.StartsWith("Brügge-日本 \U0001F345; tray 1/1; ", Assert.Single(QrReader.Read(pdf, 1)), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Labels_begin_behind_those_already_used()
     {
-        LabelSheet sheet = LabelSheets.Parse("a4-21", out _)!;
+        var sheet = LabelSheets.Parse("a4-21", out _)!;
         ImmutableArray<TrayLabel> labels = [.. TrayLabel.All(s_plan, s_plan.FirstDay, s_plan.LastDay).Take(2)];
-        byte[] pdf = LabelPages.Draw("labels", labels, sheet, 20, CancellationToken.None);
+        var pdf = LabelPages.Draw("labels", labels, sheet, 20, CancellationToken.None);
 
         Assert.Equal(2, PdfReader.Texts(pdf).Length);
-        (double x, double y) = sheet.Corner(20);
+        (var x, var y) = sheet.Corner(20);
         Assert.All(PdfReader.Letters(pdf, 1), letter => Assert.True(letter.Left >= x && letter.Top >= y));
         Assert.Equal([1, 1, 2, 22], new[] { 1, 21, 22, 442 }.Select(count => LabelPages.Sheets(count, sheet, 0)));
         Assert.Equal(2, LabelPages.Sheets(2, sheet, 20));
@@ -129,11 +175,12 @@ public class LabelPagesTests
     [Fact]
     public void The_same_labels_give_the_same_bytes()
     {
-        LabelSheet sheet = LabelSheets.Parse("a4-65", out _)!;
-        ImmutableArray<TrayLabel> labels = TrayLabel.All(s_plan, s_plan.FirstDay, s_plan.LastDay);
+        var sheet = LabelSheets.Parse("a4-65", out _)!;
+        var labels = TrayLabel.All(s_plan, s_plan.FirstDay, s_plan.LastDay);
         Assert.Equal(
             LabelPages.Draw("labels", labels, sheet, 0, CancellationToken.None),
-            LabelPages.Draw("labels", labels, sheet, 0, CancellationToken.None));
+            LabelPages.Draw("labels", labels, sheet, 0, CancellationToken.None)
+        );
     }
 
     // Each letter and each part of a code lies within one label, and no letter runs into the code beside it.
@@ -143,16 +190,29 @@ public class LabelPagesTests
         var corners = Enumerable.Range(0, sheet.Count).Select(sheet.Corner).ToArray();
         var letters = PdfReader.Letters(pdf, page);
         var parts = PdfReader.Shapes(pdf, page).SelectMany(shape => shape).ToArray();
-        int Place(double left, double top, double right, double bottom) => Array.FindIndex(corners, corner =>
-            left >= corner.X - slack && right <= corner.X + sheet.WidthMm + slack && top >= corner.Y - slack && bottom <= corner.Y + sheet.HeightMm + slack);
+        int Place(double left, double top, double right, double bottom) =>
+            Array.FindIndex(corners, corner =>
+                left >= corner.X - slack
+                && right <= corner.X + sheet.WidthMm + slack
+                && top >= corner.Y - slack
+                && bottom <= corner.Y + sheet.HeightMm + slack
+            );
 
         var codes = parts.ToLookup(part => Place(part.Left, part.Top, part.Right, part.Bottom));
         Assert.Empty(codes[-1]);
         foreach (var label in letters.GroupBy(letter => Place(letter.Left, letter.Top, letter.Right, letter.Bottom)))
         {
-            Assert.True(label.Key >= 0, $"{sheet.Name}: \"{label.First().Text}\" at {label.First().Left}, {label.First().Top} leaves its label.");
+            Assert.True(
+                label.Key >= 0,
+                $"{sheet.Name}: \"{label.First().Text}\" at {label.First().Left}, {label.First().Top} leaves its label."
+            );
             if (codes[label.Key].Any())
-                Assert.True(label.Max(letter => letter.Right) <= codes[label.Key].Min(part => part.Left), $"{sheet.Name}: text runs into the code.");
+            {
+                Assert.True(
+                    label.Max(letter => letter.Right) <= codes[label.Key].Min(part => part.Left),
+                    $"{sheet.Name}: text runs into the code."
+                );
+            }
         }
     }
 

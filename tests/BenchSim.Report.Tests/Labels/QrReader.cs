@@ -16,22 +16,27 @@ internal static class QrReader
 
     private static string Read((double Left, double Top, double Right, double Bottom)[] shape)
     {
-        (double left, double top) = (shape.Min(part => part.Left) - BorderMm, shape.Min(part => part.Top) - BorderMm);
-        int width = (int)((shape.Max(part => part.Right) + BorderMm - left) * DotsAMm);
-        int height = (int)((shape.Max(part => part.Bottom) + BorderMm - top) * DotsAMm);
-        byte[] grey = new byte[width * height];
+        (var left, var top) = (shape.Min(part => part.Left) - BorderMm, shape.Min(part => part.Top) - BorderMm);
+        var width = (int)((shape.Max(part => part.Right) + BorderMm - left) * DotsAMm);
+        var height = (int)((shape.Max(part => part.Bottom) + BorderMm - top) * DotsAMm);
+        var grey = new byte[width * height];
         Array.Fill(grey, (byte)255);
-        for (int y = 0; y < height; y++)
+        for (var y = 0; y < height; y++)
         {
-            for (int x = 0; x < width; x++)
+            for (var x = 0; x < width; x++)
             {
-                (double atX, double atY) = (left + ((x + 0.5) / DotsAMm), top + ((y + 0.5) / DotsAMm));
+                (var atX, var atY) = (left + ((x + 0.5) / DotsAMm), top + ((y + 0.5) / DotsAMm));
                 if (Array.Exists(shape, part => atX >= part.Left && atX < part.Right && atY >= part.Top && atY < part.Bottom))
+                {
                     grey[(y * width) + x] = 0;
+                }
             }
         }
 
-        var reader = new BarcodeReaderGeneric { Options = new DecodingOptions { PossibleFormats = [BarcodeFormat.QR_CODE], TryHarder = true } };
+        var reader = new BarcodeReaderGeneric
+        {
+            Options = new DecodingOptions { PossibleFormats = [BarcodeFormat.QR_CODE], TryHarder = true },
+        };
         return reader.Decode(new RGBLuminanceSource(grey, width, height, RGBLuminanceSource.BitmapFormat.Gray8))?.Text ?? "";
     }
 }

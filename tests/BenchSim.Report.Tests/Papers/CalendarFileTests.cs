@@ -11,18 +11,22 @@ public class CalendarFileTests
     [Fact]
     public void Another_reader_finds_one_event_for_each_job_on_its_day()
     {
-        PaperContent content = PaperSample.Of(SyntheticPlan.Spring());
-        SmallCalendar calendar = SmallCalendar.Read(CalendarFile.Write(content));
+        var content = PaperSample.Of(SyntheticPlan.Spring());
+        var calendar = SmallCalendar.Read(CalendarFile.Write(content));
 
         Assert.Equal(("2.0", "Two-house spring"), (calendar.Head["VERSION"], calendar.Head["X-WR-CALNAME"]));
         var jobs = calendar.Events.Where(each => each["CATEGORIES"] != "Cover").ToArray();
         Assert.Equal(content.Tasks.Length, jobs.Length);
-        foreach ((WorkTask task, Dictionary<string, string> job) in content.Tasks.Zip(jobs))
+        foreach ((var task, var job) in content.Tasks.Zip(jobs))
         {
             // An event that lasts the day ends, by RFC 5545 section 3.6.1, on the day after.
             Assert.Equal(task.On.ToString("yyyyMMdd", CultureInfo.InvariantCulture), job["DTSTART;VALUE=DATE"]);
             Assert.Equal(task.On.AddDays(1).ToString("yyyyMMdd", CultureInfo.InvariantCulture), job["DTEND;VALUE=DATE"]);
-            Assert.StartsWith($"{TaskWords.Job(task.Kind)}: {task.Batch.Order.Id}, {task.Pieces} ", job["SUMMARY"], StringComparison.Ordinal);
+            Assert.StartsWith(
+                $"{TaskWords.Job(task.Kind)}: {task.Batch.Order.Id}, {task.Pieces} ",
+                job["SUMMARY"],
+                StringComparison.Ordinal
+            );
             Assert.Equal("20270201T000000Z", job["DTSTAMP"]);
         }
 
@@ -33,21 +37,25 @@ public class CalendarFileTests
     public void Weeks_with_cold_nights_have_an_event_over_their_nights()
     {
         // 4 C every night, and the crops are covered below 7 C: every night on the table is cold.
-        PaperContent content = PaperSample.Of(SyntheticPlan.Tiny());
+        var content = PaperSample.Of(SyntheticPlan.Tiny());
         var covers = SmallCalendar.Read(CalendarFile.Write(content)).Events.Where(each => each["CATEGORIES"] == "Cover").ToArray();
 
         Assert.Equal(content.Nights.Length, covers.Length);
-        TableWeek first = content.Nights[0];
+        var first = content.Nights[0];
         Assert.Equal(first.Nights[0].On.ToString("yyyyMMdd", CultureInfo.InvariantCulture), covers[0]["DTSTART;VALUE=DATE"]);
         Assert.Equal(first.Nights[^1].On.AddDays(1).ToString("yyyyMMdd", CultureInfo.InvariantCulture), covers[0]["DTEND;VALUE=DATE"]);
-        Assert.Contains($"on {first.Nights.Length} of {first.Nights.Length} nights (below 45 °F)", covers[0]["DESCRIPTION"], StringComparison.Ordinal);
+        Assert.Contains(
+            $"on {first.Nights.Length} of {first.Nights.Length} nights (below 45 °F)",
+            covers[0]["DESCRIPTION"],
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void Hostile_names_stay_text_and_start_no_line_of_their_own()
     {
-        PaperContent content = PaperSample.Of(PaperSample.Hostile());
-        SmallCalendar calendar = SmallCalendar.Read(CalendarFile.Write(content));
+        var content = PaperSample.Of(PaperSample.Hostile());
+        var calendar = SmallCalendar.Read(CalendarFile.Write(content));
 
         Assert.Equal(content.Tasks.Length, calendar.Events.Count(each => each["CATEGORIES"] != "Cover"));
         Assert.Contains(calendar.Events, each => each["DESCRIPTION"].Contains("<script>alert('x')</script>", StringComparison.Ordinal));
@@ -59,14 +67,21 @@ public class CalendarFileTests
     [Fact]
     public void An_event_keeps_its_identifier_when_its_date_moves()
     {
-        SeasonPlan plan = SyntheticPlan.Tiny();
-        SeasonPlan later = plan with { Batches = [.. plan.Batches.Select(batch => batch with { SetOutOn = batch.SetOutOn.AddDays(7) })] };
-        string Identifier(SeasonPlan of) => SmallCalendar.Read(CalendarFile.Write(PaperSample.Of(of))).Events
-            .First(each => each["CATEGORIES"] == "Set out" && each["SUMMARY"].Contains(plan.Batches[0].Order.Id, StringComparison.Ordinal))["UID"];
+        var plan = SyntheticPlan.Tiny();
+        var later = plan with { Batches = [.. plan.Batches.Select(batch => batch with { SetOutOn = batch.SetOutOn.AddDays(7) })] };
+        string Identifier(SeasonPlan of) =>
+            SmallCalendar
+                .Read(CalendarFile.Write(PaperSample.Of(of)))
+                .Events.First(each =>
+                    each["CATEGORIES"] == "Set out" && each["SUMMARY"].Contains(plan.Batches[0].Order.Id, StringComparison.Ordinal)
+                )["UID"];
         Assert.Equal(Identifier(plan), Identifier(later));
     }
 
     [Fact]
     public void The_same_plan_gives_the_same_bytes() =>
-        Assert.Equal(CalendarFile.Write(PaperSample.Of(SyntheticPlan.Spring())), CalendarFile.Write(PaperSample.Of(SyntheticPlan.Spring())));
+        Assert.Equal(
+            CalendarFile.Write(PaperSample.Of(SyntheticPlan.Spring())),
+            CalendarFile.Write(PaperSample.Of(SyntheticPlan.Spring()))
+        );
 }

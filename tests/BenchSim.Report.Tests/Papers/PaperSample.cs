@@ -14,7 +14,7 @@ internal static class PaperSample
     /// <summary>Twelve batches, each with hostile text in every field a user writes.</summary>
     public static SeasonPlan Hostile()
     {
-        SeasonPlan plan = SyntheticPlan.Spring();
+        var plan = SyntheticPlan.Spring();
         string[] names = [.. HostileNames.All.Cast<object[]>().Select(row => (string)row[0])];
         return plan with
         {
@@ -26,12 +26,21 @@ internal static class PaperSample
             },
             Batches =
             [
-                .. plan.Batches.Select((batch, at) => batch with
-                {
-                    Order = batch.Order with { Id = names[at % names.Length] + at, Grower = names[at % names.Length], PacketId = names[at % names.Length], Note = names[at % names.Length] },
-                    Crop = batch.Crop with { Name = names[at % names.Length] },
-                    Tray = batch.Tray with { Name = names[at % names.Length] },
-                }),
+                .. plan.Batches.Select(
+                    (batch, at) =>
+                        batch with
+                        {
+                            Order = batch.Order with
+                            {
+                                Id = names[at % names.Length] + at,
+                                Grower = names[at % names.Length],
+                                PacketId = names[at % names.Length],
+                                Note = names[at % names.Length],
+                            },
+                            Crop = batch.Crop with { Name = names[at % names.Length] },
+                            Tray = batch.Tray with { Name = names[at % names.Length] },
+                        }
+                ),
             ],
         };
     }

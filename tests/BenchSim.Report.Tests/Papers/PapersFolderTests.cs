@@ -14,11 +14,12 @@ public sealed class PapersFolderTests : IDisposable
     [Fact]
     public void All_papers_are_written_and_told()
     {
-        PaperSummary summary = Write("papers");
+        var summary = Write("papers");
         string[] names = [.. TemporaryFolder.Files(_folder.At("papers")).Keys.Where(name => name != ".benchsim-report")];
         Assert.Equal(
             "calendar.ics cold-nights.csv labels.csv labels.pdf order.csv order.html work-list.csv work-list.html workbook.xlsx",
-            string.Join(' ', names.Order(StringComparer.Ordinal)));
+            string.Join(' ', names.Order(StringComparer.Ordinal))
+        );
         Assert.Equal(names.Order(StringComparer.Ordinal), summary.Files.Order(StringComparer.Ordinal));
         Assert.Equal(_plan.Batches.Sum(batch => batch.Trays + batch.Flats), summary.Labels);
         Assert.Equal("letter-30", summary.Sheet.Name);
@@ -53,7 +54,7 @@ public sealed class PapersFolderTests : IDisposable
         File.WriteAllText(_folder.At("mine/letter.txt"), "dear");
         Write("papers");
         File.WriteAllText(_folder.At("papers/notes.txt"), "mine");
-        foreach (string name in new[] { "report", "mine", "papers" })
+        foreach (var name in new[] { "report", "mine", "papers" })
         {
             var before = TemporaryFolder.Files(_folder.At(name));
             Assert.Throws<ReportRefusedException>(() => Write(name));
@@ -73,8 +74,13 @@ public sealed class PapersFolderTests : IDisposable
     [Fact]
     public void Dates_without_anything_to_do_are_refused()
     {
-        var refused = Assert.Throws<ReportRefusedException>(() => Write("papers", new PaperSettings { From = new DateOnly(2030, 1, 1), To = new DateOnly(2030, 1, 7) }));
-        Assert.Equal("No papers were written: the plan has nothing to do from 2030-01-01 to 2030-01-07. Choose other dates.", refused.Message);
+        var refused = Assert.Throws<ReportRefusedException>(() =>
+            Write("papers", new PaperSettings { From = new DateOnly(2030, 1, 1), To = new DateOnly(2030, 1, 7) })
+        );
+        Assert.Equal(
+            "No papers were written: the plan has nothing to do from 2030-01-01 to 2030-01-07. Choose other dates.",
+            refused.Message
+        );
     }
 
     [Fact]
@@ -82,7 +88,9 @@ public sealed class PapersFolderTests : IDisposable
     {
         Assert.Throws<ArgumentException>(() => Write("papers", new PaperSettings { Kinds = PaperKinds.None }));
         Assert.Throws<ArgumentException>(() => Write("papers", new PaperSettings { LabelsUsed = 30 }));
-        Assert.Throws<ArgumentException>(() => Write("papers", new PaperSettings { From = new DateOnly(2027, 3, 2), To = new DateOnly(2027, 3, 1) }));
+        Assert.Throws<ArgumentException>(() =>
+            Write("papers", new PaperSettings { From = new DateOnly(2027, 3, 2), To = new DateOnly(2027, 3, 1) })
+        );
     }
 
     private PaperSummary Write(string name, PaperSettings? settings = null) =>

@@ -18,25 +18,28 @@ internal sealed class SmallCalendar
 
     public static SmallCalendar Read(byte[] bytes)
     {
-        string text = new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(bytes);
+        var text = new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(bytes);
         Assert.DoesNotContain('\n', text.Replace("\r\n", "", StringComparison.Ordinal));
         Assert.EndsWith("\r\n", text, StringComparison.Ordinal);
-        string[] raw = text.Split("\r\n")[..^1];
+        var raw = text.Split("\r\n")[..^1];
         Assert.All(raw, line => Assert.InRange(Encoding.UTF8.GetByteCount(line), 1, 75));
 
         var open = new Stack<string>();
         var calendar = new SmallCalendar([], new(StringComparer.Ordinal));
-        foreach (string line in text.Replace("\r\n ", "", StringComparison.Ordinal).Split("\r\n", StringSplitOptions.RemoveEmptyEntries))
+        foreach (var line in text.Replace("\r\n ", "", StringComparison.Ordinal).Split("\r\n", StringSplitOptions.RemoveEmptyEntries))
         {
-            int colon = line.IndexOf(':', StringComparison.Ordinal);
+            var colon = line.IndexOf(':', StringComparison.Ordinal);
             Assert.True(colon > 0, line);
-            (string name, string value) = (line[..colon], line[(colon + 1)..]);
+            (var name, var value) = (line[..colon], line[(colon + 1)..]);
             switch (name)
             {
                 case "BEGIN":
                     open.Push(value);
                     if (value == "VEVENT")
+                    {
                         calendar.Events.Add(new(StringComparer.Ordinal));
+                    }
+
                     break;
                 case "END":
                     Assert.Equal(open.Pop(), value);
@@ -55,7 +58,7 @@ internal sealed class SmallCalendar
     private static string Unescaped(string value)
     {
         var text = new StringBuilder();
-        for (int at = 0; at < value.Length; at++)
+        for (var at = 0; at < value.Length; at++)
         {
             if (value[at] != '\\')
             {

@@ -18,28 +18,55 @@ internal sealed class SmallWorkbook
     public SmallWorkbook(byte[] bytes)
     {
         using var zip = new ZipArchive(new MemoryStream(bytes), ZipArchiveMode.Read);
-        foreach (ZipArchiveEntry entry in zip.Entries)
+        foreach (var entry in zip.Entries)
         {
-            using Stream stream = entry.Open();
+            using var stream = entry.Open();
             _parts.Add(entry.FullName, XDocument.Load(stream));
         }
 
-        XElement styles = _parts["xl/styles.xml"].Root!;
-        var custom = styles.Descendants(s_main + "numFmt").ToDictionary(format => format.Attribute("numFmtId")!.Value, format => format.Attribute("formatCode")!.Value, StringComparer.Ordinal);
-        _formats = [.. styles.Element(s_main + "cellXfs")!.Elements().Select(style => custom.GetValueOrDefault(style.Attribute("numFmtId")?.Value ?? "", ""))];
-        var targets = _parts["xl/_rels/workbook.xml.rels"].Root!.Elements(s_package + "Relationship")
-            .ToDictionary(link => link.Attribute("Id")!.Value, link => link.Attribute("Target")!.Value.TrimStart('/'), StringComparer.Ordinal);
-        Sheets = _parts["xl/workbook.xml"].Descendants(s_main + "sheet").ToDictionary(
-            sheet => sheet.Attribute("name")!.Value,
-            sheet => _parts[targets[sheet.Attribute(s_links + "id")!.Value] is var target && _parts.ContainsKey(target) ? target : "xl/" + target].Root!,
-            StringComparer.Ordinal);
+        var styles = _parts["xl/styles.xml"].Root!;
+        var custom = styles
+            .Descendants(s_main + "numFmt")
+            .ToDictionary(
+                format => format.Attribute("numFmtId")!.Value,
+                format => format.Attribute("formatCode")!.Value,
+                StringComparer.Ordinal
+            );
+        _formats =
+        [
+            .. styles
+                .Element(s_main + "cellXfs")!
+                .Elements()
+                .Select(style => custom.GetValueOrDefault(style.Attribute("numFmtId")?.Value ?? "", "")),
+        ];
+        var targets = _parts["xl/_rels/workbook.xml.rels"]
+            .Root!.Elements(s_package + "Relationship")
+            .ToDictionary(
+                link => link.Attribute("Id")!.Value,
+                link => link.Attribute("Target")!.Value.TrimStart('/'),
+                StringComparer.Ordinal
+            );
+        Sheets = _parts["xl/workbook.xml"]
+            .Descendants(s_main + "sheet")
+            .ToDictionary(
+                sheet => sheet.Attribute("name")!.Value,
+                sheet =>
+                    _parts[
+                        targets[sheet.Attribute(s_links + "id")!.Value] is var target && _parts.ContainsKey(target)
+                            ? target
+                            : "xl/" + target
+                    ].Root!,
+                StringComparer.Ordinal
+            );
     }
 
     /// <summary>Sheets by name.</summary>
     public Dictionary<string, XElement> Sheets { get; }
 
     public static bool IsFrozenBelowHeader(XElement sheet) =>
-        sheet.Descendants(s_main + "pane").Any(pane => pane.Attribute("state")?.Value == "frozen" && pane.Attribute("ySplit")?.Value == "1");
+        sheet
+            .Descendants(s_main + "pane")
+            .Any(pane => pane.Attribute("state")?.Value == "frozen" && pane.Attribute("ySplit")?.Value == "1");
 
     public static string? Filter(XElement sheet) => sheet.Element(s_main + "autoFilter")?.Attribute("ref")?.Value;
 
@@ -51,23 +78,37 @@ internal sealed class SmallWorkbook
 
     private object? Value(XElement cell)
     {
-        string? text = cell.Element(s_main + "v")?.Value;
+        var text = cell.Element(s_main + "v")?.Value;
         switch (cell.Attribute("t")?.Value)
         {
             case "str":
                 // ST_Xstring, part 1, 22.9.2.19: _xHHHH_ is the letter with that number.
-                return Regex.Replace(text ?? "", "_x(?<number>[0-9A-Fa-f]{4})_", match => ((char)int.Parse(match.Groups["number"].Value, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture)).ToString(), RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1));
+                return Regex.Replace(
+                    text ?? "",
+                    "_x(?<number>[0-9A-Fa-f]{4})_",
+                    match =>
+                        (
+                            (char)int.Parse(match.Groups["number"].Value, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture)
+                        ).ToString(),
+                    RegexOptions.ExplicitCapture,
+                    TimeSpan.FromSeconds(1)
+                );
             case "inlineStr":
                 return string.Concat(cell.Descendants(s_main + "t").Select(part => part.Value));
             case "s":
-                XElement shared = _parts["xl/sharedStrings.xml"].Root!.Elements(s_main + "si").ElementAt(int.Parse(text!, CultureInfo.InvariantCulture));
+                var shared = _parts["xl/sharedStrings.xml"]
+                    .Root!.Elements(s_main + "si")
+                    .ElementAt(int.Parse(text!, CultureInfo.InvariantCulture));
                 return string.Concat(shared.Descendants(s_main + "t").Select(part => part.Value));
         }
 
         if (string.IsNullOrEmpty(text))
+        {
             return null;
-        double number = double.Parse(text, CultureInfo.InvariantCulture);
-        string format = cell.Attribute("s") is { } style ? _formats[int.Parse(style.Value, CultureInfo.InvariantCulture)] : "";
+        }
+
+        var number = double.Parse(text, CultureInfo.InvariantCulture);
+        var format = cell.Attribute("s") is { } style ? _formats[int.Parse(style.Value, CultureInfo.InvariantCulture)] : "";
 
         // Day 1 of a workbook is 1 January 1900, and 29 February 1900 is counted though it never was: so from March 1900 on, day 0 is 30 December 1899.
         return format.Contains("yyyy", StringComparison.Ordinal) ? new DateOnly(1899, 12, 30).AddDays((int)number) : number;

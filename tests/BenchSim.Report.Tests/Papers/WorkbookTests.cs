@@ -15,11 +15,11 @@ public class WorkbookTests
     {
         var book = new SmallWorkbook(Workbook.Write(PaperSample.Of(SyntheticPlan.Spring())));
         Assert.Equal("Work Nights Batches Order Labels", string.Join(' ', book.Sheets.Keys));
-        foreach ((string name, var sheet) in book.Sheets)
+        foreach ((var name, var sheet) in book.Sheets)
         {
-            object?[][] rows = book.Rows(name);
+            var rows = book.Rows(name);
             Assert.True(SmallWorkbook.IsFrozenBelowHeader(sheet), name);
-            string last = ((char)('A' + rows[0].Length - 1)).ToString();
+            var last = ((char)('A' + rows[0].Length - 1)).ToString();
             Assert.Equal(string.Create(CultureInfo.InvariantCulture, $"A1:{last}{rows.Length}"), SmallWorkbook.Filter(sheet));
             Assert.False(SmallWorkbook.HasFormula(sheet), name);
         }
@@ -28,12 +28,12 @@ public class WorkbookTests
     [Fact]
     public void Another_reader_finds_each_job_with_its_numbers_and_dates()
     {
-        PaperContent content = PaperSample.Of(SyntheticPlan.Spring());
-        object?[][] rows = new SmallWorkbook(Workbook.Write(content)).Rows("Work");
+        var content = PaperSample.Of(SyntheticPlan.Spring());
+        var rows = new SmallWorkbook(Workbook.Write(content)).Rows("Work");
 
         Assert.Equal("Week from|Date|Job|Batch|Crop|Grower|Pieces|Unit|Hours|What", string.Join('|', rows[0]));
         Assert.Equal(content.Tasks.Length, rows.Length - 1);
-        foreach ((WorkTask task, object?[] row) in content.Tasks.Zip(rows[1..]))
+        foreach ((var task, var row) in content.Tasks.Zip(rows[1..]))
         {
             Assert.Equal(task.On, row[1]);
             Assert.Equal(task.Batch.Order.Id, row[3]);
@@ -48,13 +48,13 @@ public class WorkbookTests
     [InlineData(UnitSystem.Metric, "Cold below, C", "Carry in below, C", 7.2)]
     public void Nights_are_told_in_the_units_of_the_site(UnitSystem units, string cold, string carryIn, double degrees)
     {
-        SeasonPlan plan = SyntheticPlan.Spring();
+        var plan = SyntheticPlan.Spring();
         plan = plan with
         {
             Scenario = plan.Scenario with { Units = units },
             Batches = [.. plan.Batches.Select(batch => batch with { Crop = batch.Crop with { HardenAboveC = 7.2 } })],
         };
-        object?[][] rows = new SmallWorkbook(Workbook.Write(PaperSample.Of(plan))).Rows("Nights");
+        var rows = new SmallWorkbook(Workbook.Write(PaperSample.Of(plan))).Rows("Nights");
         Assert.Equal((cold, carryIn), (rows[0][5], rows[0][8]));
         Assert.All(rows[1..], row => Assert.Equal(degrees, (double)row[5]!, 9));
         Assert.True(rows.Length > 1);
@@ -63,19 +63,21 @@ public class WorkbookTests
     [Fact]
     public void Batches_labels_and_order_agree_with_the_plan()
     {
-        SeasonPlan plan = SyntheticPlan.Spring();
+        var plan = SyntheticPlan.Spring();
         var book = new SmallWorkbook(Workbook.Write(PaperSample.Of(plan)));
 
-        object?[][] batches = book.Rows("Batches");
-        foreach ((BatchPlan batch, object?[] row) in plan.Batches.Zip(batches[1..]))
+        var batches = book.Rows("Batches");
+        foreach ((var batch, var row) in plan.Batches.Zip(batches[1..]))
         {
-            Assert.Equal([batch.Order.Id, (double)batch.Order.Plants, batch.SowOn, (double)batch.Trays, (double)batch.Flats, (double)batch.Seeds],
-                new[] { row[0], row[3], row[4], row[12], row[14], row[15] });
+            Assert.Equal(
+                [batch.Order.Id, (double)batch.Order.Plants, batch.SowOn, (double)batch.Trays, (double)batch.Flats, (double)batch.Seeds],
+                new[] { row[0], row[3], row[4], row[12], row[14], row[15] }
+            );
             Assert.Equal(batch.PotUpOn, row[7]);
         }
 
         Assert.Equal(plan.Batches.Sum(batch => batch.Trays + batch.Flats), book.Rows("Labels").Length - 1);
-        object?[] mix = book.Rows("Order").Single(row => row[0] is "mix" && row[5] is "litres");
+        var mix = book.Rows("Order").Single(row => row[0] is "mix" && row[5] is "litres");
 
         // The synthetic tray and flat take 3.4 litres each.
         Assert.Equal(plan.Batches.Sum(batch => batch.Trays + batch.Flats) * 3.4, (double)mix[4]!, 1e-6);
@@ -84,12 +86,12 @@ public class WorkbookTests
     [Fact]
     public void Hostile_text_is_text_and_nothing_becomes_a_formula()
     {
-        SeasonPlan plan = PaperSample.Hostile();
+        var plan = PaperSample.Hostile();
         var book = new SmallWorkbook(Workbook.Write(PaperSample.Of(plan)));
 
         Assert.All(book.Sheets.Values, sheet => Assert.False(SmallWorkbook.HasFormula(sheet)));
-        object?[][] batches = book.Rows("Batches");
-        foreach ((BatchPlan batch, object?[] row) in plan.Batches.Zip(batches[1..]))
+        var batches = book.Rows("Batches");
+        foreach ((var batch, var row) in plan.Batches.Zip(batches[1..]))
         {
             Assert.Equal(PlainText.OneLine(batch.Order.Id).Trim(), row[0]);
             Assert.Equal(PlainText.OneLine(batch.Order.Note).Trim(), row[18]);
@@ -101,9 +103,9 @@ public class WorkbookTests
     [Fact]
     public void What_looks_like_a_numbered_letter_stays_as_written()
     {
-        SeasonPlan plan = SyntheticPlan.Tiny();
+        var plan = SyntheticPlan.Tiny();
         plan = plan with { Batches = [plan.Batches[0] with { Order = plan.Batches[0].Order with { Note = "row _x0041_ of 3" } }] };
-        byte[] bytes = Workbook.Write(PaperSample.Of(plan));
+        var bytes = Workbook.Write(PaperSample.Of(plan));
         Assert.Equal("row _x0041_ of 3", new SmallWorkbook(bytes).Rows("Batches")[1][18]);
     }
 
@@ -114,8 +116,12 @@ public class WorkbookTests
     [Fact]
     public void A_plan_without_a_price_or_a_night_still_gives_every_sheet()
     {
-        SeasonPlan plan = SyntheticPlan.Tiny();
-        plan = plan with { Scenario = plan.Scenario with { Rules = new SiteRules() }, Batches = [.. plan.Batches.Select(batch => batch with { Tables = [] })] };
+        var plan = SyntheticPlan.Tiny();
+        plan = plan with
+        {
+            Scenario = plan.Scenario with { Rules = new SiteRules() },
+            Batches = [.. plan.Batches.Select(batch => batch with { Tables = [] })],
+        };
         var book = new SmallWorkbook(Workbook.Write(PaperSample.Of(plan)));
         Assert.Equal(5, book.Sheets.Count);
         Assert.All(book.Rows("Order")[1..], row => Assert.Null(row[9]));

@@ -12,5 +12,6 @@ internal static class HostileNames
     public static readonly string Long = string.Concat(Enumerable.Repeat("Wide", 75));
     public static readonly string LongWords = string.Join(' ', Enumerable.Repeat("mmmmmmmmm", 30));
 
-    public static TheoryData<string> All => [Script, Formula, Emoji, RightToLeft, Quotes, Breaks, Long, LongWords, "日本語の名前", "e\u0301te\u0301"];
+    public static TheoryData<string> All =>
+        [Script, Formula, Emoji, RightToLeft, Quotes, Breaks, Long, LongWords, "日本語の名前", "e\u0301te\u0301"];
 }

@@ -12,12 +12,12 @@ public class PdfBookTests
     public void Text_is_read_back_by_another_reader_as_it_was_set(string name)
     {
         using var book = new PdfBook(name);
-        PdfSheet sheet = book.Add(PaperSize.A4);
+        var sheet = book.Add(PaperSize.A4);
         sheet.TextWithin(name, 20, 30, 150, new TextStyle(8, IsBold: true));
 
-        string text = Assert.Single(PdfReader.Texts(book.ToBytes()));
+        var text = Assert.Single(PdfReader.Texts(book.ToBytes()));
 
-        string expected = PdfLetters.Shortened(name, 150, new TextStyle(8, IsBold: true));
+        var expected = PdfLetters.Shortened(name, 150, new TextStyle(8, IsBold: true));
         Assert.Equal(Squeezed(expected), Squeezed(text));
     }
 
@@ -25,10 +25,10 @@ public class PdfBookTests
     public void Text_stands_where_it_was_put()
     {
         using var book = new PdfBook("places");
-        PdfSheet sheet = book.Add(PaperSize.Letter);
+        var sheet = book.Add(PaperSize.Letter);
         sheet.Text("H", 50, 100, new TextStyle(72));
         sheet.Text("H", 150, 100, new TextStyle(72), TextSide.Right);
-        byte[] pdf = book.ToBytes();
+        var pdf = book.ToBytes();
 
         // "H" of DejaVu Sans Condensed is 1386 of 2048 units wide: at 72 points (25.4 mm) 17.19 mm. Its foot lies one size below the top of the line.
         Assert.Equal([(215.9, 279.4)], PdfReader.Sizes(pdf).Select(size => (Math.Round(size.Width, 1), Math.Round(size.Height, 1))));
@@ -42,11 +42,11 @@ public class PdfBookTests
     [Fact]
     public void The_same_pages_give_the_same_bytes_without_clock_or_chance()
     {
-        byte[] first = Sample();
-        byte[] second = Sample();
+        var first = Sample();
+        var second = Sample();
 
         Assert.Equal(first, second);
-        string text = Encoding.Latin1.GetString(first);
+        var text = Encoding.Latin1.GetString(first);
         Assert.DoesNotContain("CreationDate", text, StringComparison.Ordinal);
         Assert.DoesNotContain("uuid", text, StringComparison.Ordinal);
         Assert.DoesNotContain("CreateDate", text, StringComparison.Ordinal);
@@ -71,14 +71,14 @@ public class PdfBookTests
 
     private static string Identifier(byte[] pdf)
     {
-        string text = Encoding.Latin1.GetString(pdf);
+        var text = Encoding.Latin1.GetString(pdf);
         return text.Substring(text.LastIndexOf("/ID", StringComparison.Ordinal), 40);
     }
 
     private static byte[] Sample()
     {
         using var book = new PdfBook("sample");
-        PdfSheet sheet = book.Add(PaperSize.A4);
+        var sheet = book.Add(PaperSize.A4);
         sheet.Text("Tomato", 20, 20, new TextStyle(10));
         sheet.Text("Pepper", 20, 30, new TextStyle(10, IsBold: true));
         sheet.Fill(20, 40, 5, 5, Ink.Pale);

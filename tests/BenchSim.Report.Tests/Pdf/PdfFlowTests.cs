@@ -12,13 +12,13 @@ public class PdfFlowTests
     public void Long_text_runs_over_several_pages_that_are_counted_and_loses_no_word()
     {
         string[] words = [.. Enumerable.Range(1, 3000).Select(number => $"w{number}")];
-        byte[] pdf = Write(flow => flow.Paragraph(string.Join(' ', words)));
+        var pdf = Write(flow => flow.Paragraph(string.Join(' ', words)));
 
-        string[] pages = PdfReader.Texts(pdf);
+        var pages = PdfReader.Texts(pdf);
         Assert.True(pages.Length > 2);
         Assert.EndsWith($"page 1 of {pages.Length}", pages[0], StringComparison.Ordinal);
         Assert.EndsWith($"page {pages.Length} of {pages.Length}", pages[^1], StringComparison.Ordinal);
-        string all = string.Concat(pages);
+        var all = string.Concat(pages);
         Assert.All(words, word => Assert.Contains(word, all, StringComparison.Ordinal));
         AssertWithinMargins(pdf, PaperSize.A4);
     }
@@ -26,13 +26,16 @@ public class PdfFlowTests
     [Fact]
     public void A_table_repeats_its_heading_on_each_page()
     {
-        IReadOnlyList<string>[] rows = [.. Enumerable.Range(1, 150).Select(row => new[] { $"batch{row}", row.ToString(CultureInfo.InvariantCulture) })];
-        byte[] pdf = Write(flow => flow.Table([new("Batch", 3), new("Trays", 1, TextSide.Right)], rows));
+        IReadOnlyList<string>[] rows =
+        [
+            .. Enumerable.Range(1, 150).Select(row => new[] { $"batch{row}", row.ToString(CultureInfo.InvariantCulture) }),
+        ];
+        var pdf = Write(flow => flow.Table([new("Batch", 3), new("Trays", 1, TextSide.Right)], rows));
 
-        string[] pages = PdfReader.Texts(pdf);
+        var pages = PdfReader.Texts(pdf);
         Assert.True(pages.Length > 2);
         Assert.All(pages, page => Assert.Contains("Trays", page, StringComparison.Ordinal));
-        string all = string.Concat(pages);
+        var all = string.Concat(pages);
         Assert.All(rows, row => Assert.Contains(row[0], all, StringComparison.Ordinal));
         AssertWithinMargins(pdf, PaperSize.A4);
     }
@@ -49,7 +52,12 @@ public class PdfFlowTests
         flow.Paragraph(name);
         flow.Point(name);
         flow.Small(name);
-        flow.Table([new(name, 1), new(name, 5), new(name, 1, TextSide.Right), new(name, 1, TextSide.Middle)], [[name, name, name, name]]);
+        flow.Table(
+            [new(name, 1), new(name, 5), new(name, 1, TextSide.Right), new(name, 1, TextSide.Middle)],
+            [
+                [name, name, name, name],
+            ]
+        );
         flow.Finish();
 
         AssertWithinMargins(book.ToBytes(), PaperSize.Letter);
@@ -60,15 +68,15 @@ public class PdfFlowTests
     {
         using var surface = SKSurface.Create(new SKImageInfo(40, 200));
         surface.Canvas.Clear(SKColors.Red);
-        byte[] png = surface.Snapshot().Encode(SKEncodedImageFormat.Png, 100).ToArray();
-        byte[] pdf = Write(flow =>
+        var png = surface.Snapshot().Encode(SKEncodedImageFormat.Png, 100).ToArray();
+        var pdf = Write(flow =>
         {
             flow.Paragraph("before");
             flow.Picture(png, 170, "Caption below");
         });
 
         // 170 mm wide it would be 850 mm tall; it goes to a page of its own, smaller.
-        string[] pages = PdfReader.Texts(pdf);
+        var pages = PdfReader.Texts(pdf);
         Assert.Equal(2, pages.Length);
         Assert.Contains("Caption below", pages[1], StringComparison.Ordinal);
         AssertWithinMargins(pdf, PaperSize.A4);
@@ -77,10 +85,13 @@ public class PdfFlowTests
     [Fact]
     public void A_heading_is_not_left_alone_at_the_foot_of_a_page()
     {
-        byte[] pdf = Write(flow =>
+        var pdf = Write(flow =>
         {
             while (flow.LeftMm > 12)
+            {
                 flow.Space(1);
+            }
+
             flow.Heading("Alone");
             flow.Paragraph("What follows");
         });
@@ -92,20 +103,33 @@ public class PdfFlowTests
     public void The_mark_of_a_point_stands_on_the_page_of_its_first_words()
     {
         // Three lines of 10.5 points are 13.9 mm; room for two of them is left.
-        byte[] pdf = Write(flow =>
+        var pdf = Write(flow =>
         {
             while (flow.LeftMm > 10)
+            {
                 flow.Space(0.5);
+            }
+
             flow.Point("First " + string.Join(' ', Enumerable.Repeat("words", 40)));
         });
 
-        string[] pages = PdfReader.Texts(pdf);
+        var pages = PdfReader.Texts(pdf);
         Assert.DoesNotContain("•", pages[0], StringComparison.Ordinal);
         Assert.Contains("•First", pages[1].Replace(" ", "", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 
     [Fact]
-    public void A_row_with_too_few_cells_is_refused() => Assert.Throws<ArgumentException>(() => Write(flow => flow.Table([new("a", 1), new("b", 1)], [["x"]])));
+    public void A_row_with_too_few_cells_is_refused() =>
+        Assert.Throws<ArgumentException>(() =>
+            Write(flow =>
+                flow.Table(
+                    [new("a", 1), new("b", 1)],
+                    [
+                        ["x"],
+                    ]
+                )
+            )
+        );
 
     private static byte[] Write(Action<PdfFlow> write)
     {
@@ -118,9 +142,9 @@ public class PdfFlowTests
 
     private static void AssertWithinMargins(byte[] pdf, PaperSize size)
     {
-        for (int page = 1; page <= PdfReader.Sizes(pdf).Length; page++)
+        for (var page = 1; page <= PdfReader.Sizes(pdf).Length; page++)
         {
-            foreach ((string text, double left, double top, double right, double bottom) in PdfReader.Letters(pdf, page))
+            foreach ((var text, var left, var top, var right, var bottom) in PdfReader.Letters(pdf, page))
             {
                 Assert.True(left >= 19.9 && right <= size.WidthMm - 19.9, $"page {page}: \"{text}\" from {left} to {right}");
                 Assert.True(top >= 19.9 && bottom <= size.HeightMm - 8, $"page {page}: \"{text}\" from {top} to {bottom}");

@@ -36,7 +36,7 @@ public class PdfLettersTests
     public void A_width_is_that_of_the_fonts_own_table()
     {
         // DejaVu Sans Condensed, table hmtx: "i" 512, "M" 1590 of 2048 units. Ten and ten at 12 points (4.2333 mm): 43.450 mm.
-        double expected = (10 * (512 + 1590) / 2048.0) * 12 * 25.4 / 72;
+        var expected = (10 * (512 + 1590) / 2048.0) * 12 * 25.4 / 72;
         Assert.Equal(expected, PdfLetters.WidthMm("iiiiiiiiiiMMMMMMMMMM", s_style), 3);
     }
 
@@ -44,25 +44,26 @@ public class PdfLettersTests
     [MemberData(nameof(Names))]
     public void Lines_are_no_wider_than_asked_and_lose_nothing_but_spaces(string text)
     {
-        IReadOnlyList<string> lines = PdfLetters.Lines(text, 30, s_style);
+        var lines = PdfLetters.Lines(text, 30, s_style);
 
         Assert.All(lines, line => Assert.True(PdfLetters.WidthMm(line, s_style) <= 30));
         Assert.Equal(
             PdfLetters.Settable(text, bold: false).Replace(" ", "", StringComparison.Ordinal),
-            string.Concat(lines).Replace(" ", "", StringComparison.Ordinal));
+            string.Concat(lines).Replace(" ", "", StringComparison.Ordinal)
+        );
     }
 
     [Theory]
     [MemberData(nameof(Names))]
     public void What_is_left_out_shows_as_an_ellipsis(string text)
     {
-        string line = PdfLetters.Shortened(text, 25, s_style);
-        IReadOnlyList<string> two = PdfLetters.Lines(text, 25, s_style, most: 2);
+        var line = PdfLetters.Shortened(text, 25, s_style);
+        var two = PdfLetters.Lines(text, 25, s_style, most: 2);
 
         Assert.True(PdfLetters.WidthMm(line, s_style) <= 25);
         Assert.True(two.Count <= 2);
         Assert.All(two, each => Assert.True(PdfLetters.WidthMm(each, s_style) <= 25));
-        bool fits = PdfLetters.WidthMm(PdfLetters.Settable(text, bold: false), s_style) <= 25;
+        var fits = PdfLetters.WidthMm(PdfLetters.Settable(text, bold: false), s_style) <= 25;
         Assert.Equal(!fits, line.EndsWith('…'));
     }
 

@@ -11,9 +11,12 @@ internal static class Approval
 
     public static void Check(string name, byte[] actual)
     {
-        string file = Repository.File("tests/BenchSim.Report.Tests/Approved/" + name);
+        var file = Repository.File("tests/BenchSim.Report.Tests/Approved/" + name);
         if (IsApproving)
+        {
             File.WriteAllBytes(file, actual);
+        }
+
         Assert.Equal(Encoding.UTF8.GetString(File.ReadAllBytes(file)), Encoding.UTF8.GetString(actual));
     }
 }

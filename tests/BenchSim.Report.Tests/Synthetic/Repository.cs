@@ -14,7 +14,9 @@ internal static class Repository
         for (DirectoryInfo? at = new(AppContext.BaseDirectory); at is not null; at = at.Parent)
         {
             if (System.IO.File.Exists(Path.Combine(at.FullName, "BenchSim.sln")))
+            {
                 return at.FullName;
+            }
         }
 
         throw new InvalidOperationException("The tests run outside the repository.");

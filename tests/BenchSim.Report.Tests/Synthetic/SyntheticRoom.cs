@@ -13,16 +13,12 @@ internal static class SyntheticRoom
 
     /// <summary>Trays not sown wait for the first space in two weeks, trays there for the second in one; trays of the second never wait.</summary>
     public static ImmutableArray<WaitResult> Waits(SeasonPlan plan) =>
-    [
-        Wait(plan, null, 0, (4, 20), (5, 8)),
-        Wait(plan, 0, 1, (5, 2)),
-        Wait(plan, 1, 2),
-    ];
+        [Wait(plan, null, 0, (4, 20), (5, 8)), Wait(plan, 0, 1, (5, 2)), Wait(plan, 1, 2)];
 
     /// <summary>The first space saves 400 of 1,000 late plant-days, the second nothing, the third makes it worse; the second and third help together.</summary>
     public static BottleneckResult Bottlenecks(SeasonPlan plan)
     {
-        ImmutableArray<Space> spaces = plan.Scenario.Spaces;
+        var spaces = plan.Scenario.Spaces;
         return new BottleneckResult
         {
             Plan = plan,
@@ -53,37 +49,48 @@ internal static class SyntheticRoom
     }
 
     private static BottleneckTrial Trial(Space space, int? added, double late, int onlyVariant, double half = 10) =>
-        new() { Space = space, PlacesAdded = added, LatePlantDays = Late(late, half), Fits = Fits(onlyVariant) };
+        new()
+        {
+            Space = space,
+            PlacesAdded = added,
+            LatePlantDays = Late(late, half),
+            Fits = Fits(onlyVariant),
+        };
 
-    private static MeasureChange Late(double difference, double half) => new()
-    {
-        Measure = s_late,
-        Base = 1000,
-        Variant = 1000 + difference,
-        Difference = difference,
-        HalfWidth = difference == 0 ? 0 : half,
-        Differing = difference == 0 ? 0 : 150,
-        VarianceRatio = 10,
-    };
+    private static MeasureChange Late(double difference, double half) =>
+        new()
+        {
+            Measure = s_late,
+            Base = 1000,
+            Variant = 1000 + difference,
+            Difference = difference,
+            HalfWidth = difference == 0 ? 0 : half,
+            Differing = difference == 0 ? 0 : 150,
+            VarianceRatio = 10,
+        };
 
-    private static FitChange Fits(int onlyVariant) => new()
-    {
-        Base = Figures.Chance(100, 200),
-        Variant = Figures.Chance(100 + onlyVariant, 200),
-        Both = 100,
-        OnlyBase = 0,
-        OnlyVariant = onlyVariant,
-        Low = onlyVariant > 10 ? 0.05 : -0.01,
-        High = 0.3,
-        VarianceRatio = 3,
-    };
+    private static FitChange Fits(int onlyVariant) =>
+        new()
+        {
+            Base = Figures.Chance(100, 200),
+            Variant = Figures.Chance(100 + onlyVariant, 200),
+            Both = 100,
+            OnlyBase = 0,
+            OnlyVariant = onlyVariant,
+            Low = onlyVariant > 10 ? 0.05 : -0.01,
+            High = 0.3,
+            VarianceRatio = 3,
+        };
 
     private static WaitResult Wait(SeasonPlan plan, int? from, int by, params (int Week, int Days)[] waits)
     {
         var weeks = Enumerable.Repeat(new DaySpread(0, 0, 0, 0, 0, 0), (plan.Days + 6) / 7).ToArray();
-        foreach ((int week, int days) in waits)
+        foreach ((var week, var days) in waits)
+        {
             weeks[week] = new DaySpread(days, 0, days, 2 * days, 2 * days, 3 * days);
-        int all = waits.Sum(wait => wait.Days);
+        }
+
+        var all = waits.Sum(wait => wait.Days);
         return new WaitResult
         {
             From = from is { } at ? plan.Scenario.Spaces[at] : null,

@@ -23,15 +23,15 @@ internal static class SyntheticStudy
     {
         var capped = new ToySeason[seasons];
         var free = new ToySeason[seasons];
-        for (int season = 0; season < seasons; season++)
+        for (var season = 0; season < seasons; season++)
         {
             capped[season] = ToySeason.Play(plan, season, limited: true);
             free[season] = ToySeason.Play(plan, season, limited: false);
         }
 
         var toy = new ToySummary(plan, capped, free);
-        int wanted = plan.Batches.Sum(batch => batch.Order.Plants);
-        int fits = capped.Count(season => season.Fits(plan));
+        var wanted = plan.Batches.Sum(batch => batch.Order.Plants);
+        var fits = capped.Count(season => season.Fits(plan));
         return new StudyResult
         {
             Plan = plan,
@@ -42,14 +42,16 @@ internal static class SyntheticStudy
             SownTooLate = Figures.Chance((seasons - fits) / 8, seasons),
             OverHeldForPlace = Figures.Chance(seasons - fits - ((seasons - fits) / 8), seasons),
             TooFewInTime = Figures.Chance(seasons - fits, seasons),
-            Causes = ImmutableSortedDictionary.CreateRange(new Dictionary<Cause, int>
-            {
-                [Cause.Place] = seasons - fits - ((seasons - fits) / 8),
-                [Cause.ThrownOut] = 0,
-                [Cause.Germination] = 0,
-                [Cause.SlowGrowth] = (seasons - fits) / 8,
-                [Cause.Hold] = 0,
-            }),
+            Causes = ImmutableSortedDictionary.CreateRange(
+                new Dictionary<Cause, int>
+                {
+                    [Cause.Place] = seasons - fits - ((seasons - fits) / 8),
+                    [Cause.ThrownOut] = 0,
+                    [Cause.Germination] = 0,
+                    [Cause.SlowGrowth] = (seasons - fits) / 8,
+                    [Cause.Hold] = 0,
+                }
+            ),
             PlantsWanted = wanted,
             PlantsInTime = toy.Estimate(season => wanted - season.LatePlants(plan)),
             PlantsLate = toy.Estimate(season => season.LatePlants(plan)),
@@ -58,7 +60,12 @@ internal static class SyntheticStudy
             OverHeld = toy.Estimate(season => season.WaitingMost(SpaceKind.Table)),
             Discarded = toy.Estimate(season => season.WaitingMost(SpaceKind.Table) / 4),
             StillStanding = toy.Estimate(_ => 0),
-            ReliefUses = [.. plan.Scenario.Rules.Reliefs.Select((_, index) => toy.Estimate(season => season.WaitingMost(SpaceKind.Mat) * (index + 1)))],
+            ReliefUses =
+            [
+                .. plan.Scenario.Rules.Reliefs.Select(
+                    (_, index) => toy.Estimate(season => season.WaitingMost(SpaceKind.Mat) * (index + 1))
+                ),
+            ],
             Spaces = toy.Spaces(),
             Groups = toy.Groups(),
             Batches = toy.Batches(),

@@ -8,10 +8,17 @@ internal sealed class TemporaryFolder : IDisposable
     public string At(string relative) => System.IO.Path.Combine(Path, relative);
 
     /// <summary>All files below a folder with their bytes, by relative name.</summary>
-    public static SortedDictionary<string, byte[]> Files(string folder) => new(
-        Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)
-            .ToDictionary(file => System.IO.Path.GetRelativePath(folder, file).Replace('\\', '/'), File.ReadAllBytes, StringComparer.Ordinal),
-        StringComparer.Ordinal);
+    public static SortedDictionary<string, byte[]> Files(string folder) =>
+        new(
+            Directory
+                .EnumerateFiles(folder, "*", SearchOption.AllDirectories)
+                .ToDictionary(
+                    file => System.IO.Path.GetRelativePath(folder, file).Replace('\\', '/'),
+                    File.ReadAllBytes,
+                    StringComparer.Ordinal
+                ),
+            StringComparer.Ordinal
+        );
 
     public void Dispose() => Directory.Delete(Path, recursive: true);
 }

@@ -11,19 +11,25 @@ internal sealed class ToySummary(SeasonPlan plan, ToySeason[] capped, ToySeason[
 
     public Estimate Estimate(Func<ToySeason, double> figure) => Figures.Estimate([.. capped.Select(figure)]);
 
-    public ImmutableArray<SpaceResult> Spaces() => [.. plan.Scenario.Spaces.Select((space, index) => new SpaceResult
-    {
-        Space = space,
-        Places = [.. Enumerable.Repeat(space.Places, plan.Days)],
-        Held = Days(day => capped.Select(season => season.Held[index][day])),
-        Wanted = Days(day => free.Select(season => season.Held[index][day])),
-        Waiting = Days(day => capped.Select(season => season.Waiting[index][day])),
-        Peak = Estimate(season => season.Held[index].Max()),
-        PeakOn = Date(capped, season => Array.IndexOf(season.Held[index], season.Held[index].Max())),
-        DaysFull = Estimate(season => season.Held[index].Count(held => held == space.Places)),
-        TrayDays = Estimate(season => season.Held[index].Sum()),
-        WaitedDays = Estimate(season => season.Waiting[index].Sum()),
-    })];
+    public ImmutableArray<SpaceResult> Spaces() =>
+        [
+            .. plan.Scenario.Spaces.Select(
+                (space, index) =>
+                    new SpaceResult
+                    {
+                        Space = space,
+                        Places = [.. Enumerable.Repeat(space.Places, plan.Days)],
+                        Held = Days(day => capped.Select(season => season.Held[index][day])),
+                        Wanted = Days(day => free.Select(season => season.Held[index][day])),
+                        Waiting = Days(day => capped.Select(season => season.Waiting[index][day])),
+                        Peak = Estimate(season => season.Held[index].Max()),
+                        PeakOn = Date(capped, season => Array.IndexOf(season.Held[index], season.Held[index].Max())),
+                        DaysFull = Estimate(season => season.Held[index].Count(held => held == space.Places)),
+                        TrayDays = Estimate(season => season.Held[index].Sum()),
+                        WaitedDays = Estimate(season => season.Waiting[index].Sum()),
+                    }
+            ),
+        ];
 
     public ImmutableArray<GroupResult> Groups() => [.. plan.Scenario.Spaces.Select(space => space.Kind).Distinct().Order().Select(Group)];
 
@@ -31,34 +37,46 @@ internal sealed class ToySummary(SeasonPlan plan, ToySeason[] capped, ToySeason[
 
     public ImmutableArray<GrowerResult> Growers()
     {
-        double all = plan.Batches.Select((_, index) => Stay(capped[0], index)).Sum();
-        return [.. plan.Batches.Select(batch => batch.Order.Grower).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).Select(grower =>
-        {
-            int[] own = [.. Enumerable.Range(0, plan.Batches.Length).Where(index => plan.Batches[index].Order.Grower == grower)];
-            Estimate days = Estimate(season => own.Sum(index => Stay(season, index)));
-            int spaces = plan.Scenario.Spaces.Length;
-            return new GrowerResult
-            {
-                Grower = grower,
-                Batches = own.Length,
-                TrayDays = days,
-                TrayDaysBySpace = [.. Enumerable.Range(0, spaces).Select(space => days.Mean * (space + 1) / (spaces * (spaces + 1) / 2))],
-                Share = own.Sum(index => Stay(capped[0], index)) / all,
-                FuelShare = own.Sum(index => plan.Batches[index].Trays) / (double)plan.Batches.Sum(batch => batch.Trays),
-                Peak = Estimate(_ => own.Sum(index => plan.Batches[index].Trays)),
-            };
-        })];
+        var all = plan.Batches.Select((_, index) => Stay(capped[0], index)).Sum();
+        return
+        [
+            .. plan
+                .Batches.Select(batch => batch.Order.Grower)
+                .Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal)
+                .Select(grower =>
+                {
+                    int[] own = [.. Enumerable.Range(0, plan.Batches.Length).Where(index => plan.Batches[index].Order.Grower == grower)];
+                    var days = Estimate(season => own.Sum(index => Stay(season, index)));
+                    var spaces = plan.Scenario.Spaces.Length;
+                    return new GrowerResult
+                    {
+                        Grower = grower,
+                        Batches = own.Length,
+                        TrayDays = days,
+                        TrayDaysBySpace =
+                        [
+                            .. Enumerable.Range(0, spaces).Select(space => days.Mean * (space + 1) / (spaces * (spaces + 1) / 2)),
+                        ],
+                        Share = own.Sum(index => Stay(capped[0], index)) / all,
+                        FuelShare = own.Sum(index => plan.Batches[index].Trays) / (double)plan.Batches.Sum(batch => batch.Trays),
+                        Peak = Estimate(_ => own.Sum(index => plan.Batches[index].Trays)),
+                    };
+                }),
+        ];
     }
 
     public WorkResult Work()
     {
-        int trays = plan.Batches.Sum(batch => batch.Trays);
-        int weeks = (plan.Days + 6) / 7;
-        double[] hours = new double[weeks];
-        for (int index = 0; index < plan.Batches.Length; index++)
+        var trays = plan.Batches.Sum(batch => batch.Trays);
+        var weeks = (plan.Days + 6) / 7;
+        var hours = new double[weeks];
+        for (var index = 0; index < plan.Batches.Length; index++)
         {
-            foreach (int day in capped[0].Steps[index].Where(day => day >= 0))
+            foreach (var day in capped[0].Steps[index].Where(day => day >= 0))
+            {
                 hours[day / 7] += plan.Batches[index].Trays * 3.5 / 60;
+            }
         }
 
         return new WorkResult
@@ -77,8 +95,13 @@ internal sealed class ToySummary(SeasonPlan plan, ToySeason[] capped, ToySeason[
     private GroupResult Group(SpaceKind kind)
     {
         int[] own = [.. Enumerable.Range(0, plan.Scenario.Spaces.Length).Where(index => plan.Scenario.Spaces[index].Kind == kind)];
-        int places = own.Sum(index => plan.Scenario.Spaces[index].Places);
-        int[] shortage = [.. free.Select(season => Math.Max(0, Enumerable.Range(0, plan.Days).Max(day => own.Sum(index => season.Held[index][day]) - places)))];
+        var places = own.Sum(index => plan.Scenario.Spaces[index].Places);
+        int[] shortage =
+        [
+            .. free.Select(season =>
+                Math.Max(0, Enumerable.Range(0, plan.Days).Max(day => own.Sum(index => season.Held[index][day]) - places))
+            ),
+        ];
         int[] firstWait = [.. capped.Select(season => FirstDay(day => own.Any(index => season.Waiting[index][day] > 0)))];
         return new GroupResult
         {
@@ -96,16 +119,19 @@ internal sealed class ToySummary(SeasonPlan plan, ToySeason[] capped, ToySeason[
 
     private BatchResult Batch(BatchPlan batch, int index)
     {
-        int Late(ToySeason season) => season.Steps[index][3] < 0 ? 20 : Math.Max(0, season.Steps[index][3] + plan.FirstDay.DayNumber - batch.SetOutOn.DayNumber);
-        int plants = batch.Order.Plants;
-        Estimate none = Estimate(_ => 0);
+        int Late(ToySeason season) =>
+            season.Steps[index][3] < 0 ? 20 : Math.Max(0, season.Steps[index][3] + plan.FirstDay.DayNumber - batch.SetOutOn.DayNumber);
+        var plants = batch.Order.Plants;
+        var none = Estimate(_ => 0);
         return new BatchResult
         {
             Plan = batch,
             SownFirst = Date(capped, season => season.Steps[index][0]),
             SownLast = Date(capped, season => season.Steps[index][0]),
             OffMat = batch.OffMatOn is null ? Date(capped, _ => -1) : Date(capped, season => season.Steps[index][1]),
-            PottedUp = batch.PotUpOn is { } pot ? Date(capped, season => season.Steps[index][0] + pot.DayNumber - batch.SowOn.DayNumber) : Date(capped, _ => -1),
+            PottedUp = batch.PotUpOn is { } pot
+                ? Date(capped, season => season.Steps[index][0] + pot.DayNumber - batch.SowOn.DayNumber)
+                : Date(capped, _ => -1),
             OnTable = Date(capped, season => season.Steps[index][2]),
             OutFirst = Date(capped, season => season.Steps[index][3]),
             OutMedian = Date(capped, season => season.Steps[index][3]),
@@ -116,32 +142,44 @@ internal sealed class ToySummary(SeasonPlan plan, ToySeason[] capped, ToySeason[
             LatePlantDays = Estimate(season => Late(season) > 3 ? Late(season) * plants : 0),
             DaysLate = Estimate(season => Late(season)),
             OverHeld = Estimate(season => Late(season) > 6 ? batch.Trays : 0),
-            Discarded = ImmutableSortedDictionary.CreateRange(StringComparer.Ordinal, new Dictionary<string, Estimate>(StringComparer.Ordinal)
-            {
-                ["FlatOverHeld"] = none,
-                ["NeverCameUp"] = none,
-                ["OverHeld"] = Estimate(season => Late(season) > 12 ? 1 : 0),
-                ["Surplus"] = none,
-            }),
+            Discarded = ImmutableSortedDictionary.CreateRange(
+                StringComparer.Ordinal,
+                new Dictionary<string, Estimate>(StringComparer.Ordinal)
+                {
+                    ["FlatOverHeld"] = none,
+                    ["NeverCameUp"] = none,
+                    ["OverHeld"] = Estimate(season => Late(season) > 12 ? 1 : 0),
+                    ["Surplus"] = none,
+                }
+            ),
             GivenUp = none,
             HoldTrayDays = Estimate(season => batch.Trays * (Late(season) % 3)),
-            BlockedTrayDays = [.. plan.Scenario.Spaces.Select((_, space) => space == 0 ? Estimate(season => Late(season) * batch.Trays) : none)],
+            BlockedTrayDays =
+            [
+                .. plan.Scenario.Spaces.Select((_, space) => space == 0 ? Estimate(season => Late(season) * batch.Trays) : none),
+            ],
             Complete = Figures.Chance(capped.Count(season => Late(season) <= 3), _seasons),
         };
     }
 
-    private double Stay(ToySeason season, int index) => season.Steps[index][0] < 0 ? 0
-        : ((season.Steps[index][3] < 0 ? plan.Days : season.Steps[index][3]) - season.Steps[index][0]) * plan.Batches[index].Trays;
+    private double Stay(ToySeason season, int index) =>
+        season.Steps[index][0] < 0
+            ? 0
+            : ((season.Steps[index][3] < 0 ? plan.Days : season.Steps[index][3]) - season.Steps[index][0]) * plan.Batches[index].Trays;
 
     private int FirstDay(Predicate<int> test)
     {
-        int day = 0;
+        var day = 0;
         while (day < plan.Days && !test(day))
+        {
             day++;
+        }
+
         return day == plan.Days ? -1 : day;
     }
 
-    private ImmutableArray<DaySpread> Days(Func<int, IEnumerable<int>> samples) => [.. Enumerable.Range(0, plan.Days).Select(day => Figures.Day(samples(day)))];
+    private ImmutableArray<DaySpread> Days(Func<int, IEnumerable<int>> samples) =>
+        [.. Enumerable.Range(0, plan.Days).Select(day => Figures.Day(samples(day)))];
 
     private DateSpread Date(ToySeason[] seasons, Func<ToySeason, int> day) => Figures.Date(plan.FirstDay, seasons.Select(day), _seasons);
 }

@@ -25,8 +25,8 @@ public class ApprovedTablesTests
     [Fact]
     public void The_daily_table_has_a_row_a_day_and_space()
     {
-        StudyResult result = SyntheticStudy.Tiny();
-        string[] rows = Encoding.UTF8.GetString(TableFiles.Daily(result)).Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
+        var result = SyntheticStudy.Tiny();
+        var rows = Encoding.UTF8.GetString(TableFiles.Daily(result)).Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
 
         Assert.Equal(1 + (result.Plan.Days * result.Spaces.Length), rows.Length);
         Assert.StartsWith("2027-02-01,mats,6,", rows[1], StringComparison.Ordinal);
@@ -39,10 +39,10 @@ public class ApprovedTablesTests
     [InlineData("x\",=1", "\"x\"\",=1\"")]
     public void Hostile_names_are_inert(string name, string cell)
     {
-        StudyResult result = SyntheticStudy.Tiny();
+        var result = SyntheticStudy.Tiny();
         var hostile = result with { Growers = [result.Growers[0] with { Grower = name }] };
 
-        string text = Encoding.UTF8.GetString(TableFiles.Growers(hostile));
+        var text = Encoding.UTF8.GetString(TableFiles.Growers(hostile));
         Assert.Contains("\r\n" + cell + ",", text, StringComparison.Ordinal);
     }
 }

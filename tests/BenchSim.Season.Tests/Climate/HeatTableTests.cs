@@ -87,7 +87,10 @@ public class HeatTableTests
             Assert.Equal(whole.At(30.5), lazy.At(30.5));
             Assert.InRange(asked, 31, Hours - 1);
             Assert.Equal(whole.FirstAtOrAbove(HeatTable.Units(300), 31), lazy.FirstAtOrAbove(HeatTable.Units(300), 31));
-            Assert.Equal(Enumerable.Range(0, Hours + 9).Select(hour => whole.At(hour)), Enumerable.Range(0, Hours + 9).Select(hour => lazy.At(hour)));
+            Assert.Equal(
+                Enumerable.Range(0, Hours + 9).Select(hour => whole.At(hour)),
+                Enumerable.Range(0, Hours + 9).Select(hour => lazy.At(hour))
+            );
             Assert.Equal(double.PositiveInfinity, lazy.FirstAtOrAbove(long.MaxValue, 0));
             Assert.Equal(Hours, asked);
         }

@@ -6,7 +6,32 @@ namespace BenchSim.Season.Tests.Climate;
 public class RatesTests
 {
     // Below, at and above each of the cardinal temperatures; the last ones, which a whole step leaves over, are warm.
-    private static readonly double[] Air = [-5, 0, 8, 9.5, 10, 10.5, 12, 15, 20, 39, 41, 60, 27.5, 28, 28.5, 30, 32, 35, 36, 38, 22, 25, 33];
+    private static readonly double[] Air =
+    [
+        -5,
+        0,
+        8,
+        9.5,
+        10,
+        10.5,
+        12,
+        15,
+        20,
+        39,
+        41,
+        60,
+        27.5,
+        28,
+        28.5,
+        30,
+        32,
+        35,
+        36,
+        38,
+        22,
+        25,
+        33,
+    ];
 
     [Fact]
     public void Emergence_in_a_row_of_hours()
@@ -16,12 +41,13 @@ public class RatesTests
         EmergenceRate.Fill(Air, 2, 12, 30, 40, rates);
         Assert.All(Air.Index(), hour => Assert.Equal(Emergence(hour.Item + 2), rates[hour.Index], 1e-12));
 
-        static double Emergence(double medium) => medium switch
-        {
-            <= 12 or >= 40 => 0,
-            <= 30 => medium - 12,
-            _ => 18 * (40 - medium) / 10,
-        };
+        static double Emergence(double medium) =>
+            medium switch
+            {
+                <= 12 or >= 40 => 0,
+                <= 30 => medium - 12,
+                _ => 18 * (40 - medium) / 10,
+            };
     }
 
     [Fact]

@@ -16,7 +16,8 @@ public class RecordedWeatherTests
             Days(new(2023, 1, 1), new(2023, 5, 14)),
             Days(new(2023, 5, 16), new(2023, 12, 31)),
             Days(new(2024, 1, 1), new(2024, 6, 30)),
-            Days(new(2025, 3, 1), new(2025, 6, 29)));
+            Days(new(2025, 3, 1), new(2025, 6, 29))
+        );
         var source = new RecordedWeatherSource(record, new DateOnly(2027, 3, 1), 122);
         Assert.Equal([2022, 2024], source.Years.ToArray());
         Assert.Equal(2, source.Distinct);
@@ -63,7 +64,14 @@ public class RecordedWeatherTests
     [Fact]
     public void A_fixed_year_is_the_only_one()
     {
-        var source = new RecordedWeatherSource(Record(Days(new(2021, 1, 1), new(2023, 12, 31))) with { FixedYear = 2022 }, new DateOnly(2027, 3, 1), 100);
+        var source = new RecordedWeatherSource(
+            Record(Days(new(2021, 1, 1), new(2023, 12, 31))) with
+            {
+                FixedYear = 2022,
+            },
+            new DateOnly(2027, 3, 1),
+            100
+        );
         Assert.Equal([2022], source.Years.ToArray());
         Assert.Equal(0, source.Which(1, 5));
         Assert.Equal(On(new(2022, 3, 1)), Filled(source, 5).TminOf(0));
@@ -77,7 +85,8 @@ public class RecordedWeatherTests
         var weather = Filled(source, 0);
         Assert.Equal(
             [On(new(2023, 2, 27)), On(new(2023, 2, 28)), On(new(2023, 2, 28)), On(new(2023, 3, 1)), On(new(2023, 3, 2))],
-            Enumerable.Range(0, 5).Select(weather.TminOf));
+            Enumerable.Range(0, 5).Select(weather.TminOf)
+        );
     }
 
     [Fact]
@@ -106,13 +115,17 @@ public class RecordedWeatherTests
     public void Normal_weather_is_the_mean_within_a_week_of_the_date()
     {
         // 2021 and 2022 at 10 C, but 10 May 2021 at 40 C: within a week of it, from the 3rd to the 17th, 30 days average 11 C.
-        var days = Days(new(2021, 1, 1), new(2022, 12, 31)).Select(day => day with { TminC = 10, TmaxC = 20, RainMm = 1 })
+        var days = Days(new(2021, 1, 1), new(2022, 12, 31))
+            .Select(day => day with { TminC = 10, TmaxC = 20, RainMm = 1 })
             .Select(day => day.Date == new DateOnly(2021, 5, 10) ? new DailyWeather(day.Date, 40, 50, 31) : day);
         var weather = Normal(Record([.. days]), new DateOnly(2027, 5, 1), 20);
         for (var day = 0; day < 20; day++)
         {
             var isNear = day is >= 2 and <= 16;
-            Assert.Equal((isNear ? 11 : 10, isNear ? 21 : 20, isNear ? 2 : 1), (Math.Round(weather.TminOf(day), 9), Math.Round(weather.TmaxOf(day), 9), Math.Round(weather.RainOf(day), 9)));
+            Assert.Equal(
+                (isNear ? 11 : 10, isNear ? 21 : 20, isNear ? 2 : 1),
+                (Math.Round(weather.TminOf(day), 9), Math.Round(weather.TmaxOf(day), 9), Math.Round(weather.RainOf(day), 9))
+            );
         }
     }
 
@@ -130,7 +143,11 @@ public class RecordedWeatherTests
     public void Normal_weather_counts_the_days_there_are()
     {
         // A record of ten days from 1 March at 10 C: near its ends fewer days are averaged, and they are all at 10 C. Where there is none it is 0.
-        var weather = Normal(Record([.. Days(new(2021, 3, 1), new(2021, 3, 10)).Select(day => day with { TminC = 10 })]), new DateOnly(2027, 3, 1), 30);
+        var weather = Normal(
+            Record([.. Days(new(2021, 3, 1), new(2021, 3, 10)).Select(day => day with { TminC = 10 })]),
+            new DateOnly(2027, 3, 1),
+            30
+        );
         Assert.Equal([10, 10, 10, 0], new[] { 0, 9, 16, 17 }.Select(weather.TminOf));
     }
 
@@ -148,7 +165,8 @@ public class RecordedWeatherTests
         return weather;
     }
 
-    private static RecordedWeather Record(params IEnumerable<DailyWeather>[] parts) => new([.. parts.SelectMany(part => part)], null, "record.csv");
+    private static RecordedWeather Record(params IEnumerable<DailyWeather>[] parts) =>
+        new([.. parts.SelectMany(part => part)], null, "record.csv");
 
     // A temperature that tells the date: the days since 2020.
     private static double On(DateOnly date) => date.DayNumber - new DateOnly(2020, 1, 1).DayNumber;
@@ -156,6 +174,8 @@ public class RecordedWeatherTests
     private static IEnumerable<DailyWeather> Days(DateOnly first, DateOnly last)
     {
         for (var date = first; date <= last; date = date.AddDays(1))
+        {
             yield return new DailyWeather(date, On(date), On(date) + 100, On(date) + 200);
+        }
     }
 }

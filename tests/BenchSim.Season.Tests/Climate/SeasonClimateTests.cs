@@ -17,14 +17,34 @@ public class SeasonClimateTests
     private static readonly Scenario Site = Scenario(
         [Mat(4) with { Id = "hot", MatC = 25 }, Mat(4) with { Id = "warm", MatC = 22 }, Bench(9), Bench(9, "cold-bench", "cold"), Table(9)],
         [],
-        new SiteRules { MediumOffsetK = -2.0000001, Light = new SiteRules().Light.SetItem(2, 0.5), ForecastNights = ForecastNights },
-        [Crop("a"), Crop("b") with { EmergeBaseC = 5, EmergeOptimumC = 20, EmergeCeilingC = 35, GrowthBaseC = 12, GrowthCapC = 18 }]) with
+        new SiteRules
+        {
+            MediumOffsetK = -2.0000001,
+            Light = new SiteRules().Light.SetItem(2, 0.5),
+            ForecastNights = ForecastNights,
+        },
+        [Crop("a"), Crop("b") with { EmergeBaseC = 5, EmergeOptimumC = 20, EmergeCeilingC = 35, GrowthBaseC = 12, GrowthCapC = 18 }]
+    ) with
     {
         Window = new SeasonWindow(new DateOnly(2027, 3, 31), new DateOnly(2027, 6, 30)),
         Houses =
         [
-            new House { Id = "main", Name = "Main", NightC = 20, DayC = 20, VentC = 20, DayLiftK = 0 },
-            new House { Id = "cold", Name = "Cold", VentC = 40, DayLiftK = 0 },
+            new House
+            {
+                Id = "main",
+                Name = "Main",
+                NightC = 20,
+                DayC = 20,
+                VentC = 20,
+                DayLiftK = 0,
+            },
+            new House
+            {
+                Id = "cold",
+                Name = "Cold",
+                VentC = 40,
+                DayLiftK = 0,
+            },
         ],
     };
 
@@ -37,7 +57,10 @@ public class SeasonClimateTests
         var climate = Made();
 
         // Degree-days above -100 C in the first day: the mats at 25 and 22, the media of the benches at 18 and 8, of the table at 8.
-        Assert.Equal([125, 122, 118, 108, 108], Enumerable.Range(0, 5).Select(space => Math.Round(climate.TemperatureSum(_layout.MediumOf(space)).At(24) / 1e6, 3)));
+        Assert.Equal(
+            [125, 122, 118, 108, 108],
+            Enumerable.Range(0, 5).Select(space => Math.Round(climate.TemperatureSum(_layout.MediumOf(space)).At(24) / 1e6, 3))
+        );
     }
 
     [Fact]
@@ -89,7 +112,15 @@ public class SeasonClimateTests
     {
         // Day 1 from 0 to 12 C; it is followed by a day from -4 to 8 C, and that one by days from 10 to 20 C. The lowest is that of 03:00, -4 C; then that of 23:00
         // before the warm day, 2 + 6 cos 120 = -1 C; then 10 C.
-        var climate = Made(day => day switch { 1 => (0, 12), 2 => (-4, 8), > 2 => (10, 20), _ => (5, 5) });
+        var climate = Made(day =>
+            day switch
+            {
+                1 => (0, 12),
+                2 => (-4, 8),
+                > 2 => (10, 20),
+                _ => (5, 5),
+            }
+        );
         Assert.Equal([0, -4, -1, 10, 10], climate.NightC(2).Take(Days).Select(night => Math.Round(night, 9)));
         Assert.All(climate.NightC(1), night => Assert.Equal(20, night));
     }
@@ -116,26 +147,36 @@ public class SeasonClimateTests
         Assert.Equal((13, 11 + 100, 6, 1, 13, 7 * 24), Told(climate));
 
         // Air, medium, emergence of the second law in it, growth of the second law on the first of April less that of 31 March, night and heating of the house.
-        (double, double, double, double, double, double) Told(SeasonClimate told) => (
-            told.AirC(0)[5],
-            Math.Round(told.TemperatureSum(0).At(24) / 1e6, 3),
-            Math.Round(told.EmergenceSum(1, 0).At(24) / 1e6, 3),
-            Math.Round(told.GrowthSum(1, 0).At(48) / 1e6, 3) - Math.Round(told.GrowthSum(1, 0).At(24) / 1e6, 3),
-            told.NightC(0)[1],
-            Math.Round(told.HeatingKelvinHours(0)[1], 9));
+        (double, double, double, double, double, double) Told(SeasonClimate told) =>
+            (
+                told.AirC(0)[5],
+                Math.Round(told.TemperatureSum(0).At(24) / 1e6, 3),
+                Math.Round(told.EmergenceSum(1, 0).At(24) / 1e6, 3),
+                Math.Round(told.GrowthSum(1, 0).At(48) / 1e6, 3) - Math.Round(told.GrowthSum(1, 0).At(24) / 1e6, 3),
+                told.NightC(0)[1],
+                Math.Round(told.HeatingKelvinHours(0)[1], 9)
+            );
     }
 
     [Fact]
     public void Constant_weather_is_the_same_every_day()
     {
         var climate = new ClimateStore(Site with { Weather = new ConstantWeather(4, 14, 3) }, Days).Normal();
-        Assert.All(Enumerable.Range(-30, 30 + Days + ForecastNights + 1), day => Assert.Equal((4, 14, 3), (climate.Weather.TminOf(day), climate.Weather.TmaxOf(day), climate.Weather.RainOf(day))));
+        Assert.All(Enumerable.Range(-30, 30 + Days + ForecastNights + 1), day =>
+            Assert.Equal((4, 14, 3), (climate.Weather.TminOf(day), climate.Weather.TmaxOf(day), climate.Weather.RainOf(day)))
+        );
     }
 
     [Fact]
     public void Generated_weather_falls_on_its_dates()
     {
-        var model = WeatherModel.FromNormals(new WeatherNormals { Source = "invented", Months = [.. Enumerable.Range(1, 12).Select(month => new MonthNormals(month, month + 10, 10, 60))] });
+        var model = WeatherModel.FromNormals(
+            new WeatherNormals
+            {
+                Source = "invented",
+                Months = [.. Enumerable.Range(1, 12).Select(month => new MonthNormals(month, month + 10, 10, 60))],
+            }
+        );
         var generator = new WeatherGenerator(model);
         var store = new ClimateStore(Site with { Weather = new GeneratedWeather(model, null) }, Days);
         var (normal, count) = (store.Normal().Weather, 30 + Days + ForecastNights + 1);
@@ -178,14 +219,16 @@ public class SeasonClimateTests
         Assert.Equal(years, new ClimateStore(Site with { Weather = Record(1, recorded) }, Days).Source.Distinct);
 
     // Years whose every day has the year's number from 0 as its temperature, and only the days from 31 March on that are asked for.
-    private static RecordedWeather Record(int years, int days) => new(
-        [
-            .. from year in Enumerable.Range(0, years)
-               from day in Enumerable.Range(0, days)
-               select new DailyWeather(new DateOnly(1950 + year, 3, 31).AddDays(day), year, year, 0),
-        ],
-        null,
-        "record.csv");
+    private static RecordedWeather Record(int years, int days) =>
+        new(
+            [
+                .. from year in Enumerable.Range(0, years)
+                from day in Enumerable.Range(0, days)
+                select new DailyWeather(new DateOnly(1950 + year, 3, 31).AddDays(day), year, year, 0),
+            ],
+            null,
+            "record.csv"
+        );
 
     private SeasonClimate Made(Func<int, (double, double)>? ofDay = null, bool isShared = false)
     {
@@ -197,7 +240,10 @@ public class SeasonClimateTests
     private static void Fill(SeasonClimate climate, Func<int, (double, double)> ofDay)
     {
         for (var index = 0; index < climate.Weather.Tmin.Length; index++)
+        {
             (climate.Weather.Tmin[index], climate.Weather.Tmax[index]) = ofDay(index - SeasonWeather.LeadDays);
+        }
+
         climate.Renew();
     }
 }

@@ -6,7 +6,12 @@ namespace BenchSim.Season.Tests.Climate;
 /// <summary>The weather holds of docs/model.md section 7, each at its edge. Three nights of forecast, crops that harden above 5 C and leave above 3 C.</summary>
 public class WeatherHoldTests
 {
-    private static readonly SiteRules Rules = new() { ForecastNights = 3, WetLimitMm = 25, CoverGainK = 0 };
+    private static readonly SiteRules Rules = new()
+    {
+        ForecastNights = 3,
+        WetLimitMm = 25,
+        CoverGainK = 0,
+    };
 
     // The round of day 10 looks at the nights after days 10, 11 and 12.
     [Theory]

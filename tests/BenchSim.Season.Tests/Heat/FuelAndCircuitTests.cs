@@ -42,15 +42,20 @@ public class FuelAndCircuitTests
 
     [Fact]
     public void Mats_by_watts_hours_and_duty() =>
-
         // 48 places of 16.667 W, 10 days of 24 h, on half the time: 800 W x 240 h x 0.5 = 96 kWh.
         Assert.Equal(96, MatElectricity.KilowattHours(48 * MatElectricity.DefaultWattsPerPlace, 240, 0.5), 1e-9);
 
     [Fact]
     public void A_circuit_says_by_how_much()
     {
-        Assert.Equal("1600 W of heat mats on a circuit that may carry 1440 W all day: 160 W too much for the 80 % rule.", CircuitCheck.Of(1600, 120, 15).Words);
-        Assert.Equal("1400 W of heat mats on a circuit that may carry 1440 W all day: within the 80 % rule.", CircuitCheck.Of(1400, 120, 15).Words);
+        Assert.Equal(
+            "1600 W of heat mats on a circuit that may carry 1440 W all day: 160 W too much for the 80 % rule.",
+            CircuitCheck.Of(1600, 120, 15).Words
+        );
+        Assert.Equal(
+            "1400 W of heat mats on a circuit that may carry 1440 W all day: within the 80 % rule.",
+            CircuitCheck.Of(1400, 120, 15).Words
+        );
     }
 
     [Fact]

@@ -5,7 +5,15 @@ namespace BenchSim.Season.Tests.Heat;
 
 public class HourlyClimateTests
 {
-    private static readonly House Heated = new() { Id = "main", Name = "Main", NightC = 12, DayC = 16, VentC = 24, DayLiftK = 8 };
+    private static readonly House Heated = new()
+    {
+        Id = "main",
+        Name = "Main",
+        NightC = 12,
+        DayC = 16,
+        VentC = 24,
+        DayLiftK = 8,
+    };
 
     [Fact]
     public void Coldest_at_three_hottest_at_fifteen_middle_at_nine_and_twenty_one()
@@ -121,5 +129,6 @@ public class HourlyClimateTests
     }
 
     [Fact]
-    public void A_span_of_another_length_is_refused() => Assert.Throws<ArgumentException>(() => HourlyClimate.InsideDay(Heated, 0, 10, new double[23]));
+    public void A_span_of_another_length_is_refused() =>
+        Assert.Throws<ArgumentException>(() => HourlyClimate.InsideDay(Heated, 0, 10, new double[23]));
 }

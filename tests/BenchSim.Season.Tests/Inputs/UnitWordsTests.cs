@@ -28,5 +28,8 @@ public class UnitWordsTests
 
     [Fact]
     public void Rain_of_a_year() =>
-        Assert.Equal(("820 mm", "32.3 inches"), (UnitWords.YearsRain(820.4, UnitSystem.Metric), UnitWords.YearsRain(820.4, UnitSystem.Imperial)));
+        Assert.Equal(
+            ("820 mm", "32.3 inches"),
+            (UnitWords.YearsRain(820.4, UnitSystem.Metric), UnitWords.YearsRain(820.4, UnitSystem.Imperial))
+        );
 }

@@ -88,6 +88,9 @@ public class BinomialTests
         // Of one coin at a half, a draw of 0.4 is no head; at three quarters it is one.
         var cache = new BinomialCache(1);
         Assert.Equal(1, cache.Tries);
-        Assert.Equal([0, 1, 1, 0], [cache.Quantile(0.5, 0.4), cache.Quantile(0.75, 0.4), cache.Quantile(0.75, 0.4), cache.Quantile(0.5, 0.4)]);
+        Assert.Equal(
+            [0, 1, 1, 0],
+            [cache.Quantile(0.5, 0.4), cache.Quantile(0.75, 0.4), cache.Quantile(0.75, 0.4), cache.Quantile(0.5, 0.4)]
+        );
     }
 }

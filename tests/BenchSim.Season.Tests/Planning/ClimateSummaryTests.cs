@@ -45,7 +45,9 @@ public class ClimateSummaryTests
     [Fact]
     public void A_house_is_heated_from_its_opening_date()
     {
-        var need = Assert.Single(ClimateSummary.Of(Plan(house => house with { Heat = Heat, Opening = HouseOpening.FromDate, OpensOn = new(2027, 4, 11) })).Houses);
+        var need = Assert.Single(
+            ClimateSummary.Of(Plan(house => house with { Heat = Heat, Opening = HouseOpening.FromDate, OpensOn = new(2027, 4, 11) })).Houses
+        );
         Assert.Equal(new DateOnly(2027, 4, 1), need.Months[0].First);
         Assert.Equal(20 * 150, need.Months[0].Units, 1e-6);
     }
@@ -85,7 +87,11 @@ public class ClimateSummaryTests
         // A table in the open, in frost, and one in the house that is kept at 20 C: there is always one to go to.
         var plan = Plan(house => house, Record((2021, -2), (2022, -2)));
         ImmutableArray<Space> spaces = [.. plan.Scenario.Spaces, SmallSite.Table(9) with { Id = "inside", HouseId = "main" }];
-        var both = plan with { Scenario = plan.Scenario with { Spaces = spaces }, Batches = [.. plan.Batches.Select(batch => batch with { Tables = [2, 3] })] };
+        var both = plan with
+        {
+            Scenario = plan.Scenario with { Spaces = spaces },
+            Batches = [.. plan.Batches.Select(batch => batch with { Tables = [2, 3] })],
+        };
         var holds = ClimateSummary.Of(both).Holds[0];
         Assert.Equal(" main", string.Join(' ', holds.Under));
         Assert.Equal(0, holds.Fortnights[0].Mean);
@@ -129,12 +135,14 @@ public class ClimateSummaryTests
         var record = Record((2021, 10), (2022, 10));
         ImmutableArray<DailyWeather> days =
         [
-            .. record.Days.Select(day => (day.Date.Month, day.Date.Day) switch
-            {
-                (11 or 12, _) => day with { TminC = -5, TmaxC = -5 },
-                (6, >= 23) or (7, <= 9) => day with { TminC = 15, TmaxC = 15 },
-                _ => day,
-            }),
+            .. record.Days.Select(day =>
+                (day.Date.Month, day.Date.Day) switch
+                {
+                    (11 or 12, _) => day with { TminC = -5, TmaxC = -5 },
+                    (6, >= 23) or (7, <= 9) => day with { TminC = 15, TmaxC = 15 },
+                    _ => day,
+                }
+            ),
         ];
         var plan = Plan(house => house, record with { Days = days }, closes: new(2027, 11, 30));
         var summary = ClimateSummary.Of(plan);
@@ -152,7 +160,9 @@ public class ClimateSummaryTests
     public void Hold_days_of_the_table_are_those_with_a_cold_night_in_the_forecast()
     {
         // 10 C but for 4 C on 10 March 2021: below 5 C for the table, not below 3 C for the field. Three forecast nights: held on 7, 8 and 9 March, in one of two years.
-        var summary = ClimateSummary.Of(Plan(house => house, With(Record((2021, 10), (2022, 10)), new(2021, 3, 10), day => day with { TminC = 4 })));
+        var summary = ClimateSummary.Of(
+            Plan(house => house, With(Record((2021, 10), (2022, 10)), new(2021, 3, 10), day => day with { TminC = 4 }))
+        );
         Assert.Equal([HoldKind.Table, HoldKind.WetField, HoldKind.Field], summary.Holds.Select(holds => holds.Kind));
         Assert.Equal([5, null, 3], summary.Holds.Select(holds => holds.AboveC));
         Assert.Equal("", Assert.Single(summary.Holds[0].Under));
@@ -183,7 +193,9 @@ public class ClimateSummaryTests
     public void Rain_holds_the_field_for_two_days()
     {
         // 30 mm on 10 March against a limit of 25 mm: the field is held on 11 and 12 March for every crop, in one year of two, and the table is not.
-        var summary = ClimateSummary.Of(Plan(house => house, With(Record((2021, 10), (2022, 10)), new(2021, 3, 10), day => day with { RainMm = 30 })));
+        var summary = ClimateSummary.Of(
+            Plan(house => house, With(Record((2021, 10), (2022, 10)), new(2021, 3, 10), day => day with { RainMm = 30 }))
+        );
         Assert.Equal([0, 1, 1], summary.Holds.Select(holds => holds.Fortnights[0].Mean));
     }
 
@@ -209,7 +221,11 @@ public class ClimateSummaryTests
         Assert.Equal((400, 1440, true), (need.Circuit!.Value.LoadWatts, need.Circuit.Value.LimitWatts, need.Circuit.Value.IsWithin));
 
         // Sown on the Tuesday as well, on mats until Friday: four days with a tray on them.
-        need = Assert.Single(ClimateSummary.Of(Powered(power, [SmallSite.Batch("a", 50, SmallSite.Monday), SmallSite.Batch("b", 50, SmallSite.Monday.AddDays(1))])).Mats);
+        need = Assert.Single(
+            ClimateSummary
+                .Of(Powered(power, [SmallSite.Batch("a", 50, SmallSite.Monday), SmallSite.Batch("b", 50, SmallSite.Monday.AddDays(1))]))
+                .Mats
+        );
         Assert.Equal(4, need.Days);
     }
 
@@ -227,7 +243,15 @@ public class ClimateSummaryTests
     {
         // Both mats suit the crop, and its trays stand on the first; the other has no day.
         var plan = Powered(new MatPower(400, 1, null, null, null), [SmallSite.Batch("a", 100, SmallSite.Monday)]);
-        ImmutableArray<Space> spaces = [.. plan.Scenario.Spaces, SmallSite.Mat(4) with { Id = "spare", Power = new MatPower(100, 1, null, null, null) }];
+        ImmutableArray<Space> spaces =
+        [
+            .. plan.Scenario.Spaces,
+            SmallSite.Mat(4) with
+            {
+                Id = "spare",
+                Power = new MatPower(100, 1, null, null, null),
+            },
+        ];
         var two = SmallSite.Plan(plan.Scenario with { Spaces = spaces });
         Assert.Equal([("mat", 3), ("spare", 0)], ClimateSummary.Of(two).Mats.Select(mat => (mat.Space.Id, mat.Days)));
     }
@@ -266,7 +290,8 @@ public class ClimateSummaryTests
     public void Generated_weather_is_counted_over_two_hundred_years()
     {
         var model = BenchSim.Season.Weather.WeatherModel.FromNormals(
-            new() { Source = "invented", Months = [.. Enumerable.Repeat(new BenchSim.Season.Weather.MonthNormals(5, 15, 10, 60), 12)] });
+            new() { Source = "invented", Months = [.. Enumerable.Repeat(new BenchSim.Season.Weather.MonthNormals(5, 15, 10, 60), 12)] }
+        );
         var summary = ClimateSummary.Of(Plan(house => house with { Heat = Heat }, new GeneratedWeather(model, null)));
         Assert.Equal((200, 200, 200), (summary.Years, summary.Frost!.Years, summary.Holds[0].Fortnights[0].Years));
 
@@ -280,35 +305,60 @@ public class ClimateSummaryTests
     public void Hold_days_of_two_crops_are_told_by_temperature_coldest_first()
     {
         // "a" hardens above 5 and leaves above 3; "b" hardens above 2 and leaves above 1; "c" is as "a". Held at 4 C day and night: "a" and "c" from the table alone.
-        var plan = SmallSite.Plan(SmallSite.Scenario(
-            [SmallSite.Mat(9), SmallSite.Bench(9), SmallSite.Table(9)],
-            [SmallSite.Batch("3", 50, SmallSite.Monday, "c"), SmallSite.Batch("1", 50, SmallSite.Monday, "a"), SmallSite.Batch("2", 50, SmallSite.Monday, "b"), SmallSite.Batch("4", 50, SmallSite.Monday, "a")],
-            crops: [SmallSite.Crop("a"), SmallSite.Crop("b") with { HardenAboveC = 2, FieldAboveC = 1 }, SmallSite.Crop("c")],
-            weather: Record((2021, 4))));
+        var plan = SmallSite.Plan(
+            SmallSite.Scenario(
+                [SmallSite.Mat(9), SmallSite.Bench(9), SmallSite.Table(9)],
+                [
+                    SmallSite.Batch("3", 50, SmallSite.Monday, "c"),
+                    SmallSite.Batch("1", 50, SmallSite.Monday, "a"),
+                    SmallSite.Batch("2", 50, SmallSite.Monday, "b"),
+                    SmallSite.Batch("4", 50, SmallSite.Monday, "a"),
+                ],
+                crops: [SmallSite.Crop("a"), SmallSite.Crop("b") with { HardenAboveC = 2, FieldAboveC = 1 }, SmallSite.Crop("c")],
+                weather: Record((2021, 4))
+            )
+        );
         var holds = ClimateSummary.Of(plan).Holds;
         Assert.Equal(
-            [(HoldKind.Table, 2, "b", 0), (HoldKind.Table, 5, "a c", 14), (HoldKind.WetField, null, "", 0), (HoldKind.Field, 1, "b", 0), (HoldKind.Field, 3, "a c", 0)],
-            holds.Select(hold => (hold.Kind, hold.AboveC, string.Join(' ', hold.Crops), hold.Fortnights[0].Mean)));
+            [
+                (HoldKind.Table, 2, "b", 0),
+                (HoldKind.Table, 5, "a c", 14),
+                (HoldKind.WetField, null, "", 0),
+                (HoldKind.Field, 1, "b", 0),
+                (HoldKind.Field, 3, "a c", 0),
+            ],
+            holds.Select(hold => (hold.Kind, hold.AboveC, string.Join(' ', hold.Crops), hold.Fortnights[0].Mean))
+        );
         Assert.All(holds, hold => Assert.Equal((0, 1), (hold.Fortnights[0].StandardDeviation, hold.Fortnights[0].Years)));
         Assert.Equal(holds[0].Fortnights[0].First.AddDays(14), holds[0].Fortnights[1].First);
         Assert.Equal(
             [(1, "", "b"), (2, "b", ""), (3, "", "a c"), (5, "a c", "")],
-            ClimateSummary.Of(plan).Thresholds.Select(each => (each.TemperatureC, string.Join(' ', each.ToTable), string.Join(' ', each.ToField))));
+            ClimateSummary
+                .Of(plan)
+                .Thresholds.Select(each => (each.TemperatureC, string.Join(' ', each.ToTable), string.Join(' ', each.ToField)))
+        );
     }
 
     [Fact]
     public void Hold_days_of_one_temperature_are_told_by_table_the_open_one_first()
     {
         // In frost: "a" hardens in the house at 20 C, "b" in the open.
-        var plan = SmallSite.Plan(SmallSite.Scenario(
-            [SmallSite.Mat(9), SmallSite.Bench(9), SmallSite.Table(9), SmallSite.Table(9) with { Id = "inside", HouseId = "main" }],
-            [SmallSite.Batch("1", 50, SmallSite.Monday, "a"), SmallSite.Batch("2", 50, SmallSite.Monday, "b")],
-            crops: [SmallSite.Crop("a"), SmallSite.Crop("b")],
-            weather: Record((2021, -2), (2022, -2))));
+        var plan = SmallSite.Plan(
+            SmallSite.Scenario(
+                [SmallSite.Mat(9), SmallSite.Bench(9), SmallSite.Table(9), SmallSite.Table(9) with { Id = "inside", HouseId = "main" }],
+                [SmallSite.Batch("1", 50, SmallSite.Monday, "a"), SmallSite.Batch("2", 50, SmallSite.Monday, "b")],
+                crops: [SmallSite.Crop("a"), SmallSite.Crop("b")],
+                weather: Record((2021, -2), (2022, -2))
+            )
+        );
         var apart = plan with { Batches = [plan.Batches[0] with { Tables = [3] }, plan.Batches[1] with { Tables = [2] }] };
         Assert.Equal(
             [("", "b", 14), ("main", "a", 0)],
-            ClimateSummary.Of(apart).Holds[..2].Select(hold => (string.Join(' ', hold.Under), string.Join(' ', hold.Crops), hold.Fortnights[0].Mean)));
+            ClimateSummary
+                .Of(apart)
+                .Holds[..2]
+                .Select(hold => (string.Join(' ', hold.Under), string.Join(' ', hold.Crops), hold.Fortnights[0].Mean))
+        );
     }
 
     [Fact]
@@ -317,9 +367,26 @@ public class ClimateSummaryTests
         // Sown on 1 March: the first mat's house opens in April, so the second is on, for the three days to the 4th.
         var power = new MatPower(100, 1, null, null, null);
         var site = SmallSite.Scenario(
-            [SmallSite.Mat(4) with { Id = "shut", HouseId = "late", Power = power }, SmallSite.Mat(4) with { Power = power }, SmallSite.Bench(9), SmallSite.Table(9)],
-            [SmallSite.Batch("a", 100, SmallSite.Monday)]);
-        site = site with { Houses = [.. site.Houses, site.Houses[0] with { Id = "late", Opening = HouseOpening.FromDate, OpensOn = new(2027, 4, 1) }] };
+            [
+                SmallSite.Mat(4) with
+                {
+                    Id = "shut",
+                    HouseId = "late",
+                    Power = power,
+                },
+                SmallSite.Mat(4) with
+                {
+                    Power = power,
+                },
+                SmallSite.Bench(9),
+                SmallSite.Table(9),
+            ],
+            [SmallSite.Batch("a", 100, SmallSite.Monday)]
+        );
+        site = site with
+        {
+            Houses = [.. site.Houses, site.Houses[0] with { Id = "late", Opening = HouseOpening.FromDate, OpensOn = new(2027, 4, 1) }],
+        };
         Assert.Equal([0, 3], ClimateSummary.Of(SmallSite.Plan(site)).Mats.Select(mat => mat.Days));
     }
 
@@ -327,19 +394,31 @@ public class ClimateSummaryTests
         SmallSite.Plan(SmallSite.Scenario([SmallSite.Mat(4) with { Power = power }, SmallSite.Bench(9), SmallSite.Table(9)], orders));
 
     private static RecordedWeather With(RecordedWeather record, DateOnly date, Func<DailyWeather, DailyWeather> change) =>
-        record with { Days = [.. record.Days.Select(day => day.Date == date ? change(day) : day)] };
+        record with
+        {
+            Days = [.. record.Days.Select(day => day.Date == date ? change(day) : day)],
+        };
 
-    private static RecordedWeather Record(params (int Year, double C)[] years) => new(
-        [
-            .. years.SelectMany(year => Enumerable.Range(0, new DateOnly(year.Year, 12, 31).DayOfYear)
-                .Select(day => new DailyWeather(new DateOnly(year.Year, 1, 1).AddDays(day), year.C, year.C, 0))),
-        ],
-        null,
-        "record.csv");
+    private static RecordedWeather Record(params (int Year, double C)[] years) =>
+        new(
+            [
+                .. years.SelectMany(year =>
+                    Enumerable
+                        .Range(0, new DateOnly(year.Year, 12, 31).DayOfYear)
+                        .Select(day => new DailyWeather(new DateOnly(year.Year, 1, 1).AddDays(day), year.C, year.C, 0))
+                ),
+            ],
+            null,
+            "record.csv"
+        );
 
     private static SeasonPlan Plan(Func<House, House> change, WeatherInput? weather = null, DateOnly? closes = null)
     {
-        var scenario = SmallSite.Scenario([SmallSite.Mat(4), SmallSite.Bench(9), SmallSite.Table(9)], [SmallSite.Batch("a", 100, SmallSite.Monday)], weather: weather);
+        var scenario = SmallSite.Scenario(
+            [SmallSite.Mat(4), SmallSite.Bench(9), SmallSite.Table(9)],
+            [SmallSite.Batch("a", 100, SmallSite.Monday)],
+            weather: weather
+        );
         var plan = SmallSite.Plan(scenario);
         var window = closes is { } last ? scenario.Window with { Closes = last } : scenario.Window;
         return plan with { Scenario = scenario with { Houses = [.. scenario.Houses.Select(change)], Window = window } };

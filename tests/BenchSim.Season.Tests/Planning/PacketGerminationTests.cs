@@ -6,7 +6,24 @@ namespace BenchSim.Season.Tests.Planning;
 /// <summary>The law of a packet's germination: Beta(v n, (1 - v) n).</summary>
 public class PacketGerminationTests
 {
-    private static readonly double[] Chances = [1e-9, 1e-6, 0.001, 0.01, 0.1, 0.25, 0.4, 0.5, 0.6, 0.75, 0.9, 0.99, 0.999, 1 - 1e-6, 1 - 1e-9];
+    private static readonly double[] Chances =
+    [
+        1e-9,
+        1e-6,
+        0.001,
+        0.01,
+        0.1,
+        0.25,
+        0.4,
+        0.5,
+        0.6,
+        0.75,
+        0.9,
+        0.99,
+        0.999,
+        1 - 1e-6,
+        1 - 1e-9,
+    ];
 
     // Beta(a, 1) has the quantile u^(1/a); Beta(1, b) has 1 - (1 - u)^(1/b); Beta(1, 1) is even between 0 and 1.
     [Theory]

@@ -21,7 +21,10 @@ public class PlanWarningsTests
     public void More_trays_than_the_mats_have_places_for(int plants, string tray, int wanted)
     {
         var warnings = Warnings([Batch("a", plants, Monday) with { TrayId = tray }]);
-        Assert.Equal(wanted == 0 ? [] : [$"batch \"a\" wants {wanted} mat places and its mats have 4: it cannot be sown in one go"], warnings);
+        Assert.Equal(
+            wanted == 0 ? [] : [$"batch \"a\" wants {wanted} mat places and its mats have 4: it cannot be sown in one go"],
+            warnings
+        );
     }
 
     // Five trays sown on 8 March: mats of 4 places that have 60 from the 1st on, of 60 that have 4 from then on, or of 60 in a house that opens later.
@@ -33,17 +36,29 @@ public class PlanWarningsTests
     {
         var mat = Mat(places) with { Changes = [new PlacesFrom(Monday, later)] };
         var site = Scenario([mat, Bench(90), Table(90)], [Batch("a", 250, Monday.AddDays(7))], Dim);
-        var plan = Plan(opensLate ? site with { Houses = [site.Houses[0] with { Opening = HouseOpening.FromDate, OpensOn = Monday.AddDays(30) }] } : site);
+        var plan = Plan(
+            opensLate
+                ? site with
+                {
+                    Houses = [site.Houses[0] with { Opening = HouseOpening.FromDate, OpensOn = Monday.AddDays(30) }],
+                }
+                : site
+        );
         Assert.Equal(
             said is null ? null : $"batch \"a\" wants 5 mat places and its mats have {said}: it cannot be sown in one go",
-            plan.Warnings.Select(warning => warning.What).SingleOrDefault(what => what.Contains("mat places", StringComparison.Ordinal)));
+            plan.Warnings.Select(warning => warning.What).SingleOrDefault(what => what.Contains("mat places", StringComparison.Ordinal))
+        );
     }
 
     [Fact]
     public void For_a_batch_potted_up_the_flats_count()
     {
         // 1,000 plants are 20 trays and, of 200 seeds each, 5 flats.
-        Assert.StartsWith("batch \"a\" wants 5 mat places", Assert.Single(Warnings([PotUpBatch("a", 1000, Monday)])), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "batch \"a\" wants 5 mat places",
+            Assert.Single(Warnings([PotUpBatch("a", 1000, Monday)])),
+            StringComparison.Ordinal
+        );
         Assert.Empty(Warnings([PotUpBatch("a", 800, Monday)]));
     }
 
@@ -77,7 +92,14 @@ public class PlanWarningsTests
     [Fact]
     public void An_old_test_is_fine_where_the_seed_is_aged()
     {
-        var (tomato, order) = (Crop("tomato"), Batch("a", 50, Monday, "tomato") with { TestedOn = new DateOnly(2025, 1, 1), Germination = 0.9 });
+        var (tomato, order) = (
+            Crop("tomato"),
+            Batch("a", 50, Monday, "tomato") with
+            {
+                TestedOn = new DateOnly(2025, 1, 1),
+                Germination = 0.9,
+            }
+        );
         Assert.Empty(Warnings([order], tomato, Dim with { SeedStorage = new SeedStorage(8, 10) }));
         Assert.Single(Warnings([order], tomato));
 
@@ -92,7 +114,10 @@ public class PlanWarningsTests
     public void Set_out_after_the_season_closes(int june, int warnings)
     {
         var order = Batch("a", 50, null) with { SetOut = new DateOnly(2027, 6, june) };
-        Assert.Equal(warnings, Warnings([order]).Count(warning => warning.Contains("after the season closes on 2027-06-29", StringComparison.Ordinal)));
+        Assert.Equal(
+            warnings,
+            Warnings([order]).Count(warning => warning.Contains("after the season closes on 2027-06-29", StringComparison.Ordinal))
+        );
     }
 
     // Up three days after sowing: on Sunday 14 and on Monday 15 March.
@@ -126,9 +151,13 @@ public class PlanWarningsTests
         var site = Scenario(
             [Mat(4), Bench(90), Table(90)],
             [Batch("a", 50, Monday), Batch("b", 50, Monday.AddDays(7))],
-            Dim with { CoverGainK = cover },
+            Dim with
+            {
+                CoverGainK = cover,
+            },
             [Crop() with { FieldAboveC = 6 }],
-            new ConstantWeather(nights, 20, rain));
+            new ConstantWeather(nights, 20, rain)
+        );
         string[] said = why is null ? [] : [$"no tray of \"plain\" ever goes out: {why}"];
         Assert.Equal(said, Plan(site).Warnings.Select(warning => warning.What).ToArray());
     }
@@ -142,10 +171,18 @@ public class PlanWarningsTests
         var site = Scenario(
             [Mat(4), Bench(90), Table(90)],
             [Batch("a", 50, Monday)],
-            Dim with { ForecastNights = 0 },
+            Dim with
+            {
+                ForecastNights = 0,
+            },
             [Crop() with { HardeningNights = hardeningNights }],
-            new ConstantWeather(4, 20, 0));
-        Assert.Equal(warnings, Plan(site).Warnings.Count(warning => warning.What.Contains("every night on the hardening table is colder", StringComparison.Ordinal)));
+            new ConstantWeather(4, 20, 0)
+        );
+        Assert.Equal(
+            warnings,
+            Plan(site)
+                .Warnings.Count(warning => warning.What.Contains("every night on the hardening table is colder", StringComparison.Ordinal))
+        );
     }
 
     [Fact]
@@ -157,8 +194,13 @@ public class PlanWarningsTests
             [Batch("a", 50, Monday)],
             Dim,
             [Crop() with { FieldAboveC = 6 }],
-            new ConstantWeather(4, 20, 0));
-        Assert.Contains("it goes to the field only where nights have 6 C or more", Assert.Single(Plan(site).Warnings).What, StringComparison.Ordinal);
+            new ConstantWeather(4, 20, 0)
+        );
+        Assert.Contains(
+            "it goes to the field only where nights have 6 C or more",
+            Assert.Single(Plan(site).Warnings).What,
+            StringComparison.Ordinal
+        );
     }
 
     private static string[] Warnings(ImmutableArray<BatchOrder> orders, Crop? crop = null, SiteRules? rules = null) =>

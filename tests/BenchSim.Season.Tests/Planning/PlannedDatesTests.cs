@@ -59,7 +59,10 @@ public class PlannedDatesTests
         // On the bench from the 1st, up on the 4th, on the table on the 18th; no mat and no potting up.
         var scenario = Scenario([Bench(9), Table(9)], [Batch("a", 50, Monday)], crops: [Crop() with { BottomHeat = false }]);
         var batch = Plan(scenario).Batches[0];
-        Assert.Equal((March(4), (DateOnly?)null, (DateOnly?)null, March(18), March(22)), (batch.EmergeOn, batch.OffMatOn, batch.PotUpOn, batch.TableOn, batch.ReadyOn));
+        Assert.Equal(
+            (March(4), (DateOnly?)null, (DateOnly?)null, March(18), March(22)),
+            (batch.EmergeOn, batch.OffMatOn, batch.PotUpOn, batch.TableOn, batch.ReadyOn)
+        );
     }
 
     // Three nights and three days' lead before Friday, 2 April: 27 March is a Saturday, so its trays stay on the bench, grown since the 22nd, until Monday.
@@ -75,21 +78,48 @@ public class PlannedDatesTests
     [Fact]
     public void A_later_sowing_may_come_into_a_house_that_opens_on_a_date()
     {
-        var site = Scenario([Bench(9, "warm", "late"), Bench(9), Table(9)], [Batch("a", 50, null) with { SetOut = new(2027, 5, 10) }], crops: [Crop() with { BottomHeat = false, Benches = ["warm", "bench"] }]) with
+        var site = Scenario(
+            [Bench(9, "warm", "late"), Bench(9), Table(9)],
+            [Batch("a", 50, null) with { SetOut = new(2027, 5, 10) }],
+            crops: [Crop() with { BottomHeat = false, Benches = ["warm", "bench"] }]
+        ) with
         {
             Houses =
             [
-                new House { Id = "main", Name = "Main", NightC = 12, DayC = 12, VentC = 12, DayLiftK = 0 },
-                new House { Id = "late", Name = "Late", NightC = 20, DayC = 20, VentC = 20, DayLiftK = 0, Opening = HouseOpening.FromDate, OpensOn = new(2027, 4, 1) },
+                new House
+                {
+                    Id = "main",
+                    Name = "Main",
+                    NightC = 12,
+                    DayC = 12,
+                    VentC = 12,
+                    DayLiftK = 0,
+                },
+                new House
+                {
+                    Id = "late",
+                    Name = "Late",
+                    NightC = 20,
+                    DayC = 20,
+                    VentC = 20,
+                    DayLiftK = 0,
+                    Opening = HouseOpening.FromDate,
+                    OpensOn = new(2027, 4, 1),
+                },
             ],
         };
         Assert.Equal(new DateOnly(2027, 4, 20), Plan(site).Batches[0].SowOn);
 
         // Wanted on 5 April nothing is ready in time, and nothing grows at 10 C.
         Assert.Contains("before the season opens", Wanted(site, new(2027, 4, 5)), StringComparison.Ordinal);
-        Assert.Contains("never ready for the field", Wanted(site with { Crops = [site.Crops[0] with { EmergeBaseC = 25 }] }, new(2027, 5, 10)), StringComparison.Ordinal);
+        Assert.Contains(
+            "never ready for the field",
+            Wanted(site with { Crops = [site.Crops[0] with { EmergeBaseC = 25 }] }, new(2027, 5, 10)),
+            StringComparison.Ordinal
+        );
 
-        static string Wanted(Scenario site, DateOnly on) => Assert.Single(SeasonPlanner.Make(site with { Batches = [site.Batches[0] with { SetOut = on }] }).Faults).What;
+        static string Wanted(Scenario site, DateOnly on) =>
+            Assert.Single(SeasonPlanner.Make(site with { Batches = [site.Batches[0] with { SetOut = on }] }).Faults).What;
     }
 
     [Theory]
@@ -108,15 +138,25 @@ public class PlannedDatesTests
     public void A_date_that_the_season_opens_too_late_for_is_a_fault(int wanted, string date)
     {
         var fault = Assert.Single(Make(Batch("a", 50, null) with { SetOut = March(wanted) }).Faults);
-        Assert.EndsWith($"before the season opens on 2027-03-01 to be ready by {date}; sown on the first work day it is ready on 2027-03-22", fault.What, StringComparison.Ordinal);
+        Assert.EndsWith(
+            $"before the season opens on 2027-03-01 to be ready by {date}; sown on the first work day it is ready on 2027-03-22",
+            fault.What,
+            StringComparison.Ordinal
+        );
     }
 
     // Wanted on Wednesday the 24th with three days of slack, it must be ready by the 21st.
     [Fact]
     public void The_slack_is_named_where_the_season_opens_too_late()
     {
-        var plan = SeasonPlanner.Make(Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 50, null) with { SetOut = March(24) }], new SiteRules { SlackDays = 3 }));
-        Assert.EndsWith("to be ready by 2027-03-21, 3 days of slack (slack_days) before it is wanted; sown on the first work day it is ready on 2027-03-22", Assert.Single(plan.Faults).What, StringComparison.Ordinal);
+        var plan = SeasonPlanner.Make(
+            Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 50, null) with { SetOut = March(24) }], new SiteRules { SlackDays = 3 })
+        );
+        Assert.EndsWith(
+            "to be ready by 2027-03-21, 3 days of slack (slack_days) before it is wanted; sown on the first work day it is ready on 2027-03-22",
+            Assert.Single(plan.Faults).What,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -143,7 +183,18 @@ public class PlannedDatesTests
     [Fact]
     public void All_faults_come_in_one_pass()
     {
-        BatchOrder[] orders = [Batch("a", 50, null) with { SetOut = March(3) }, Batch("b", 50, March(1)), Batch("c", 50, null) with { SetOut = March(4) }];
+        BatchOrder[] orders =
+        [
+            Batch("a", 50, null) with
+            {
+                SetOut = March(3),
+            },
+            Batch("b", 50, March(1)),
+            Batch("c", 50, null) with
+            {
+                SetOut = March(4),
+            },
+        ];
         Assert.Equal(2, SeasonPlanner.Make(Scenario([Mat(9), Bench(9), Table(9)], orders)).Faults.Length);
     }
 
@@ -175,7 +226,11 @@ public class PlannedDatesTests
 
         // One crop that may stand for 30 days keeps the season going for all.
         Crop[] crops = [Crop("short"), Crop("long") with { DiscardAfterDays = 30 }];
-        var two = Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 50, Monday, "long"), Batch("b", 50, Monday.AddDays(7), "short")], crops: crops);
+        var two = Scenario(
+            [Mat(9), Bench(9), Table(9)],
+            [Batch("a", 50, Monday, "long"), Batch("b", 50, Monday.AddDays(7), "short")],
+            crops: crops
+        );
         Assert.Equal(28 + 30 + 14 + 1, Plan(two).Days);
     }
 
@@ -187,11 +242,21 @@ public class PlannedDatesTests
     [InlineData("2021-01-01", "2021-12-31", true)]
     public void One_year_of_a_record_must_cover_the_season(string first, string last, bool isCovered)
     {
-        var made = SeasonPlanner.Make(Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 50, Monday)], new SiteRules { ForecastNights = 3 }, weather: Record(first, last)));
+        var made = SeasonPlanner.Make(
+            Scenario(
+                [Mat(9), Bench(9), Table(9)],
+                [Batch("a", 50, Monday)],
+                new SiteRules { ForecastNights = 3 },
+                weather: Record(first, last)
+            )
+        );
         Assert.Equal(isCovered, made.Plan is not null);
         Assert.Equal(
-            isCovered ? "" : "record.csv:0:0: no year of this record covers the whole season: 125 days from 03-01 on; give a record with every day of at least one such year",
-            string.Join(' ', made.Faults));
+            isCovered
+                ? ""
+                : "record.csv:0:0: no year of this record covers the whole season: 125 days from 03-01 on; give a record with every day of at least one such year",
+            string.Join(' ', made.Faults)
+        );
     }
 
     // A season from 1 October on, over New Year: the year 2021 of a record that ends with it does not cover it; the year before does.
@@ -201,15 +266,25 @@ public class PlannedDatesTests
     public void A_fixed_year_must_cover_the_season_too(int year, bool isCovered)
     {
         var october = new DateOnly(2026, 10, 1);
-        var site = Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 50, october.AddDays(4))], weather: Record("2020-01-01", "2021-12-31") with { FixedYear = year }) with
+        var site = Scenario(
+            [Mat(9), Bench(9), Table(9)],
+            [Batch("a", 50, october.AddDays(4))],
+            weather: Record("2020-01-01", "2021-12-31") with
+            {
+                FixedYear = year,
+            }
+        ) with
         {
             Window = new SeasonWindow(october, october.AddDays(120)),
         };
         var made = SeasonPlanner.Make(site);
         Assert.Equal(isCovered, made.Plan is not null);
         Assert.Equal(
-            isCovered ? "" : "record.csv:0:0: the season that begins in 2021 is not covered by this record: 125 days from 10-01 on; give a record with every day of at least one such year",
-            string.Join(' ', made.Faults));
+            isCovered
+                ? ""
+                : "record.csv:0:0: the season that begins in 2021 is not covered by this record: 125 days from 10-01 on; give a record with every day of at least one such year",
+            string.Join(' ', made.Faults)
+        );
     }
 
     // Sown on Monday 7 June it goes out on the 28th, day 119; thrown out 21 days later at most, 14 more: 155 days are played, and four more of weather: to 6 August.
@@ -218,8 +293,14 @@ public class PlannedDatesTests
     [InlineData("2021-08-05", false)]
     public void It_must_cover_the_days_played_past_the_closing_of_the_season(string last, bool isCovered)
     {
-        var made = SeasonPlanner.Make(Scenario(
-            [Mat(9), Bench(9), Table(9)], [Batch("a", 50, new DateOnly(2027, 6, 7))], new SiteRules { ForecastNights = 3 }, weather: Record("2021-03-01", last)));
+        var made = SeasonPlanner.Make(
+            Scenario(
+                [Mat(9), Bench(9), Table(9)],
+                [Batch("a", 50, new DateOnly(2027, 6, 7))],
+                new SiteRules { ForecastNights = 3 },
+                weather: Record("2021-03-01", last)
+            )
+        );
         Assert.Equal(isCovered, made.Plan is not null);
         Assert.Equal(isCovered ? 0 : 1, made.Faults.Length);
     }
@@ -247,7 +328,11 @@ public class PlannedDatesTests
         Assert.Equal((2, 0, 100, 0.0), (given.Trays, given.Flats, given.Seeds, given.StandChance));
 
         // Half of the cells lose their plant: 25 of 50 with the chance of at least 25 heads, (1 + C(50, 25) / 2^50) / 2 = 0.5561376.
-        var lossy = Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 25, Monday) with { Trays = 1 }], crops: [Crop() with { StandLoss = 0.5 }]);
+        var lossy = Scenario(
+            [Mat(9), Bench(9), Table(9)],
+            [Batch("a", 25, Monday) with { Trays = 1 }],
+            crops: [Crop() with { StandLoss = 0.5 }]
+        );
         Assert.Equal(0.5561376, Plan(lossy).Batches[0].StandChance, 1e-6);
     }
 
@@ -263,7 +348,10 @@ public class PlannedDatesTests
         Assert.Equal((4, 3, 600, 1.0), (given.Trays, given.Flats, given.Seeds, given.StandChance));
 
         // As many as a plan may ask for: 100,000 flats of 100,000 seeds.
-        Assert.Equal(10_000_000_000, Planned(PotUpBatch("a", 120, Monday, seedsPerFlat: 100_000) with { Trays = 4, Flats = 100_000 }).Seeds);
+        Assert.Equal(
+            10_000_000_000,
+            Planned(PotUpBatch("a", 120, Monday, seedsPerFlat: 100_000) with { Trays = 4, Flats = 100_000 }).Seeds
+        );
     }
 
     [Fact]
@@ -281,7 +369,11 @@ public class PlannedDatesTests
     private static RecordedWeather Record(string first, string last)
     {
         var (from, to) = (DateOnly.ParseExact(first, "yyyy-MM-dd"), DateOnly.ParseExact(last, "yyyy-MM-dd"));
-        return new([.. Enumerable.Range(0, to.DayNumber - from.DayNumber + 1).Select(day => new DailyWeather(from.AddDays(day), 10, 10, 0))], null, "record.csv");
+        return new(
+            [.. Enumerable.Range(0, to.DayNumber - from.DayNumber + 1).Select(day => new DailyWeather(from.AddDays(day), 10, 10, 0))],
+            null,
+            "record.csv"
+        );
     }
 
     private static DateOnly March(int day) => Monday.AddDays(day - 1);

@@ -17,8 +17,31 @@ public class PlannedRoomTests
     [InlineData(0, 2, 2, null)]
     public void Days_on_which_the_planned_dates_want_more_than_there_is(int mats, int benches, int tables, string? days)
     {
-        var plan = PlannedWorkTests.Plan(SmallSite.Batch("A", 200, SmallSite.Monday), SmallSite.Batch("B", 100, SmallSite.Monday), SmallSite.PotUpBatch("P", 120, SmallSite.Monday.AddDays(7)));
-        plan = plan with { Scenario = plan.Scenario with { Spaces = [.. plan.Scenario.Spaces.Select(space => space with { Places = space.Kind switch { SpaceKind.Mat => mats, SpaceKind.Bench => benches, _ => tables } })] } };
+        var plan = PlannedWorkTests.Plan(
+            SmallSite.Batch("A", 200, SmallSite.Monday),
+            SmallSite.Batch("B", 100, SmallSite.Monday),
+            SmallSite.PotUpBatch("P", 120, SmallSite.Monday.AddDays(7))
+        );
+        plan = plan with
+        {
+            Scenario = plan.Scenario with
+            {
+                Spaces =
+                [
+                    .. plan.Scenario.Spaces.Select(space =>
+                        space with
+                        {
+                            Places = space.Kind switch
+                            {
+                                SpaceKind.Mat => mats,
+                                SpaceKind.Bench => benches,
+                                _ => tables,
+                            },
+                        }
+                    ),
+                ],
+            },
+        };
         var found = PlannedRoom.Shortages(plan);
         if (days is null)
         {

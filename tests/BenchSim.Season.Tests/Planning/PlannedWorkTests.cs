@@ -9,7 +9,13 @@ namespace BenchSim.Season.Tests.Planning;
 /// </summary>
 public class PlannedWorkTests
 {
-    private static readonly WorkMinutes Minutes = new() { Sow = 6, PotUp = 12, Move = 0.6, SetOut = 3 };
+    private static readonly WorkMinutes Minutes = new()
+    {
+        Sow = 6,
+        PotUp = 12,
+        Move = 0.6,
+        SetOut = 3,
+    };
 
     [Fact]
     public void Every_step_of_the_plan_is_a_task_on_its_date()
@@ -17,8 +23,12 @@ public class PlannedWorkTests
         var tasks = PlannedWork.Of(Plan());
         Assert.Equal(
             "03-01 Sow A 4; 03-01 Sow B 2; 03-04 OffMat A 4; 03-04 OffMat B 2; 03-08 Sow P 1 flats; 03-11 OffMat P 1 flats; "
-            + "03-18 PotUp P 3; 03-18 ToTable A 4; 03-18 ToTable B 2; 03-22 SetOut A 4; 03-22 SetOut B 2; 03-29 ToTable P 3; 04-01 SetOut P 3",
-            string.Join("; ", tasks.Select(task => $"{task.On:MM-dd} {task.Kind} {task.Batch.Order.Id} {task.Pieces}{(task.AreFlats ? " flats" : "")}")));
+                + "03-18 PotUp P 3; 03-18 ToTable A 4; 03-18 ToTable B 2; 03-22 SetOut A 4; 03-22 SetOut B 2; 03-29 ToTable P 3; 04-01 SetOut P 3",
+            string.Join(
+                "; ",
+                tasks.Select(task => $"{task.On:MM-dd} {task.Kind} {task.Batch.Order.Id} {task.Pieces}{(task.AreFlats ? " flats" : "")}")
+            )
+        );
 
         // 7 pieces sown at 6 minutes, 3 trays potted at 12, 7 + 9 moves at 0.6, 9 set out at 3: 42 + 36 + 9.6 + 27 = 114.6 minutes.
         Assert.Equal(114.6 / 60, tasks.Sum(task => task.Hours!.Value), 1e-9);
@@ -38,7 +48,9 @@ public class PlannedWorkTests
     {
         // Sown Thursday 4 March in the 20 C house, half up on Sunday 7 March.
         var scenario = SmallSite.Scenario(
-            [SmallSite.Bench(9), SmallSite.Table(9)], [SmallSite.Batch("A", 200, new DateOnly(2027, 3, 4)) with { SeedsPerCell = 3 }]);
+            [SmallSite.Bench(9), SmallSite.Table(9)],
+            [SmallSite.Batch("A", 200, new DateOnly(2027, 3, 4)) with { SeedsPerCell = 3 }]
+        );
         var batch = SmallSite.Plan(scenario).Batches[0];
         Assert.Null(batch.OffMatOn);
         Assert.Equal(new DateOnly(2027, 3, 7), batch.EmergeOn);
@@ -51,7 +63,8 @@ public class PlannedWorkTests
         var scenario = SmallSite.Scenario(
             [SmallSite.Mat(9), SmallSite.Bench(9), SmallSite.Table(9)],
             [SmallSite.Batch("A", 200, SmallSite.Monday) with { SeedsPerCell = 4 }],
-            crops: [SmallSite.Crop() with { KeepPerCell = 4 }]);
+            crops: [SmallSite.Crop() with { KeepPerCell = 4 }]
+        );
         Assert.DoesNotContain(PlannedWork.Of(SmallSite.Plan(scenario)), task => task.Kind == WorkKind.Thin);
     }
 
@@ -60,10 +73,22 @@ public class PlannedWorkTests
     {
         // All on the table on 18 March and out on the 22nd: sown on the 2nd after the 1st, and of those of one day "b" after "a"; what is wanted later comes last.
         var plan = Plan(
-            SmallSite.Batch("0", 50, SmallSite.Monday) with { SetOut = new DateOnly(2027, 3, 24) }, SmallSite.Batch("1", 50, SmallSite.Monday.AddDays(1)),
-            SmallSite.Batch("b", 50, SmallSite.Monday), SmallSite.Batch("a", 50, SmallSite.Monday));
-        Assert.Equal("a b 0", string.Join(' ', PlannedWork.Of(plan).Where(task => task.Kind == WorkKind.Sow).Take(3).Select(task => task.Batch.Order.Id)));
-        Assert.Equal("a b 1 0", string.Join(' ', PlannedWork.Of(plan).Where(task => task.Kind == WorkKind.SetOut).Select(task => task.Batch.Order.Id)));
+            SmallSite.Batch("0", 50, SmallSite.Monday) with
+            {
+                SetOut = new DateOnly(2027, 3, 24),
+            },
+            SmallSite.Batch("1", 50, SmallSite.Monday.AddDays(1)),
+            SmallSite.Batch("b", 50, SmallSite.Monday),
+            SmallSite.Batch("a", 50, SmallSite.Monday)
+        );
+        Assert.Equal(
+            "a b 0",
+            string.Join(' ', PlannedWork.Of(plan).Where(task => task.Kind == WorkKind.Sow).Take(3).Select(task => task.Batch.Order.Id))
+        );
+        Assert.Equal(
+            "a b 1 0",
+            string.Join(' ', PlannedWork.Of(plan).Where(task => task.Kind == WorkKind.SetOut).Select(task => task.Batch.Order.Id))
+        );
     }
 
     [Fact]
@@ -73,7 +98,8 @@ public class PlannedWorkTests
         var scenario = SmallSite.Scenario(
             [SmallSite.Mat(9), SmallSite.Bench(9), SmallSite.Table(9)],
             [SmallSite.Batch("A", 200, SmallSite.Monday) with { SeedsPerCell = 2 }],
-            crops: [SmallSite.Crop() with { EmergeSigma = 0.3, LeaveMatAt = 0.99 }]);
+            crops: [SmallSite.Crop() with { EmergeSigma = 0.3, LeaveMatAt = 0.99 }]
+        );
         var batch = SmallSite.Plan(scenario).Batches[0];
         Assert.True(batch.OffMatOn > batch.EmergeOn);
         var task = Assert.Single(PlannedWork.Of(SmallSite.Plan(scenario)), task => task.Kind == WorkKind.Thin);
@@ -92,6 +118,8 @@ public class PlannedWorkTests
             ];
         }
 
-        return SmallSite.Plan(SmallSite.Scenario([SmallSite.Mat(4), SmallSite.Bench(9), SmallSite.Table(9)], orders, new SiteRules { Minutes = Minutes }));
+        return SmallSite.Plan(
+            SmallSite.Scenario([SmallSite.Mat(4), SmallSite.Bench(9), SmallSite.Table(9)], orders, new SiteRules { Minutes = Minutes })
+        );
     }
 }

@@ -40,7 +40,11 @@ public class PotUpStandTests
     [InlineData(30_000, 0.7, 0.5, 10_500)]
     [InlineData(400, 0.01, 0.99, 3)]
     public void With_cells_for_all_it_is_that_of_the_seeds(int seeds, double seedling, double kept, int wanted) =>
-        Assert.Equal(Binomial.AtLeast(seeds, seedling * kept, wanted), PotUpStand.Chance(Sure, seeds, _ => seedling, long.MaxValue, kept, wanted), 1e-9);
+        Assert.Equal(
+            Binomial.AtLeast(seeds, seedling * kept, wanted),
+            PotUpStand.Chance(Sure, seeds, _ => seedling, long.MaxValue, kept, wanted),
+            1e-9
+        );
 
     // With far more seedlings than cells the trays are full: binomial of the cells.
     [Theory]

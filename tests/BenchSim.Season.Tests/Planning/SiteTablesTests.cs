@@ -17,6 +17,8 @@ public class SiteTablesTests
         var every = new SiteRules { RoundAt = at, WorkDays = [.. Enum.GetValues<DayOfWeek>()] };
         var tables = new SiteTables(SmallSite.Scenario([SmallSite.Bench(9), SmallSite.Table(9)], [], every), 400);
         Assert.All(Enumerable.Range(0, 400), day => Assert.Equal(day, tables.RoundAtOrAfter((24 * day) + at.ToTimeSpan().TotalHours)));
-        Assert.All(Enumerable.Range(0, 399), day => Assert.Equal(day + 1, tables.RoundAtOrAfter((24 * day) + at.ToTimeSpan().TotalHours + (1 / 3600.0))));
+        Assert.All(Enumerable.Range(0, 399), day =>
+            Assert.Equal(day + 1, tables.RoundAtOrAfter((24 * day) + at.ToTimeSpan().TotalHours + (1 / 3600.0)))
+        );
     }
 }

@@ -21,12 +21,16 @@ public class SowingChoicesTests
     public void A_sowing_without_a_wanted_date_moves_on_work_days_and_its_set_out_date_with_it() =>
         Assert.Equal(
             [(1, 22), (2, 22), (3, 25), (4, 25), (5, 25)],
-            Choices(Order(sow: 2, earlier: 4, later: 5)).Select(choice => (choice.SowOn.Day, choice.SetOutOn.Day)));
+            Choices(Order(sow: 2, earlier: 4, later: 5)).Select(choice => (choice.SowOn.Day, choice.SetOutOn.Day))
+        );
 
     // Wanted on 22 March it is sown on the 2nd; on the 1st it is ready as well, from the 3rd on too late. Before the 1st the season is not open.
     [Fact]
     public void A_wanted_date_stays_and_is_met() =>
-        Assert.Equal([(1, 22), (2, 22)], Choices(Order(setOut: 22, earlier: 5, later: 5)).Select(choice => (choice.SowOn.Day, choice.SetOutOn.Day)));
+        Assert.Equal(
+            [(1, 22), (2, 22)],
+            Choices(Order(setOut: 22, earlier: 5, later: 5)).Select(choice => (choice.SowOn.Day, choice.SetOutOn.Day))
+        );
 
     // Sown on the 5th it is ready on the 25th, 3 days late as planned: no other day may be later than that, and earlier ones are better.
     [Fact]
@@ -37,11 +41,17 @@ public class SowingChoicesTests
     // Friday the 12th it is ready on 1 April, 11 days before, and the crop holds 7.
     [Fact]
     public void No_sowing_is_moved_so_early_that_it_is_past_its_best() =>
-        Assert.Equal([15, 16, 17, 18, 19, 22, 23], Choices(Order(setOut: 31 + 12, earlier: 11, later: 0)).Select(choice => choice.SowOn.Day));
+        Assert.Equal(
+            [15, 16, 17, 18, 19, 22, 23],
+            Choices(Order(setOut: 31 + 12, earlier: 11, later: 0)).Select(choice => choice.SowOn.Day)
+        );
 
     [Fact]
     public void No_sowing_is_moved_before_the_test_of_its_seed() =>
-        Assert.Equal([3, 4, 5], Choices(Order(sow: 4, earlier: 3, later: 1) with { TestedOn = March(3) }).Select(choice => choice.SowOn.Day));
+        Assert.Equal(
+            [3, 4, 5],
+            Choices(Order(sow: 4, earlier: 3, later: 1) with { TestedOn = March(3) }).Select(choice => choice.SowOn.Day)
+        );
 
     // Planned to be sown on the 15th though wanted on the 8th: any earlier day is better, but nothing is sown on the day it is wanted in the field, or after it.
     [Fact]
@@ -53,7 +63,11 @@ public class SowingChoicesTests
     {
         // 199 plants of seed of which one in 200 comes, with the trays given by hand: no number is worked out, so no choice is lost.
         var crop = SmallSite.Crop() with { GerminationCurve = [new(20, 0.5), new(25, 100)] };
-        var site = SmallSite.Scenario([SmallSite.Mat(8), SmallSite.Bench(20), SmallSite.Table(20)], [Order(sow: 1, later: 2) with { Trays = 2 }], crops: [crop]);
+        var site = SmallSite.Scenario(
+            [SmallSite.Mat(8), SmallSite.Bench(20), SmallSite.Table(20)],
+            [Order(sow: 1, later: 2) with { Trays = 2 }],
+            crops: [crop]
+        );
         Assert.Equal([1, 2, 3], SowingChoices.Of(SmallSite.Plan(site))[0].Select(choice => choice.SowOn.Day));
     }
 
@@ -72,7 +86,13 @@ public class SowingChoicesTests
         BatchOrder[] orders =
         [
             Order(sow: 8, earlier: 3, later: 4),
-            SmallSite.PotUpBatch("pot", 120, null) with { SetOut = March(31 + 13), EarlierDays = 4, LaterDays = 2, Germination = 0.8 },
+            SmallSite.PotUpBatch("pot", 120, null) with
+            {
+                SetOut = March(31 + 13),
+                EarlierDays = 4,
+                LaterDays = 2,
+                Germination = 0.8,
+            },
         ];
         var plan = Plan(orders);
         var choices = SowingChoices.Of(plan);
@@ -88,22 +108,23 @@ public class SowingChoicesTests
         }
     }
 
-    private static string Text(BatchPlan batch) =>
-        (batch with { Mats = [], Benches = [], Tables = [] }).ToString();
+    private static string Text(BatchPlan batch) => (batch with { Mats = [], Benches = [], Tables = [] }).ToString();
 
     private static ImmutableArray<BatchPlan> Choices(BatchOrder order) => SowingChoices.Of(Plan(order))[0];
 
     private static SeasonPlan Plan(params BatchOrder[] orders) => SmallSite.Plan(Site(orders));
 
-    private static Scenario Site(params BatchOrder[] orders) => SmallSite.Scenario([SmallSite.Mat(8), SmallSite.Bench(20), SmallSite.Table(20)], orders);
+    private static Scenario Site(params BatchOrder[] orders) =>
+        SmallSite.Scenario([SmallSite.Mat(8), SmallSite.Bench(20), SmallSite.Table(20)], orders);
 
-    private static BatchOrder Order(int? sow = null, int? setOut = null, int earlier = 0, int later = 0) => SmallSite.Batch("a", 100, null) with
-    {
-        Sow = sow is { } day ? March(day) : null,
-        SetOut = setOut is { } wanted ? March(wanted) : null,
-        EarlierDays = earlier,
-        LaterDays = later,
-    };
+    private static BatchOrder Order(int? sow = null, int? setOut = null, int earlier = 0, int later = 0) =>
+        SmallSite.Batch("a", 100, null) with
+        {
+            Sow = sow is { } day ? March(day) : null,
+            SetOut = setOut is { } wanted ? March(wanted) : null,
+            EarlierDays = earlier,
+            LaterDays = later,
+        };
 
     private static DateOnly March(int day) => SmallSite.Monday.AddDays(day - 1);
 }

@@ -14,16 +14,39 @@ public class SpaceGroupsTests
         Window = new SeasonWindow(new DateOnly(2027, 1, 1), new DateOnly(2027, 6, 30)),
         Houses =
         [
-            new House { Id = "overflow", Name = "overflow", NightC = 15, DayC = 15, Opening = HouseOpening.WhenNeeded },
-            new House { Id = "main", Name = "main", NightC = 18, DayC = 18 },
+            new House
+            {
+                Id = "overflow",
+                Name = "overflow",
+                NightC = 15,
+                DayC = 15,
+                Opening = HouseOpening.WhenNeeded,
+            },
+            new House
+            {
+                Id = "main",
+                Name = "main",
+                NightC = 18,
+                DayC = 18,
+            },
             new House { Id = "cold", Name = "cold" },
         ],
         Spaces =
         [
-            Space("over-bench", SpaceKind.Bench, "overflow"), Space("main-bench", SpaceKind.Bench, "main"),
-            Space("cold-bench", SpaceKind.Bench, "cold"), Space("yard-bench", SpaceKind.Bench, null),
-            Space("mat-24", SpaceKind.Mat, "main") with { MatC = 24 }, Space("mat-30", SpaceKind.Mat, "main") with { MatC = 30 },
-            Space("over-table", SpaceKind.Table, "overflow"), Space("yard-table", SpaceKind.Table, null),
+            Space("over-bench", SpaceKind.Bench, "overflow"),
+            Space("main-bench", SpaceKind.Bench, "main"),
+            Space("cold-bench", SpaceKind.Bench, "cold"),
+            Space("yard-bench", SpaceKind.Bench, null),
+            Space("mat-24", SpaceKind.Mat, "main") with
+            {
+                MatC = 24,
+            },
+            Space("mat-30", SpaceKind.Mat, "main") with
+            {
+                MatC = 30,
+            },
+            Space("over-table", SpaceKind.Table, "overflow"),
+            Space("yard-table", SpaceKind.Table, null),
         ],
         TrayTypes = [],
         Crops = [],
@@ -122,5 +145,13 @@ public class SpaceGroupsTests
 
     private static void AssertSpaces(int[] expected, ImmutableArray<int> actual) => Assert.Equal(expected, actual.ToArray());
 
-    private static Space Space(string id, SpaceKind kind, string? house) => new() { Id = id, Name = id, Kind = kind, HouseId = house, Places = 10 };
+    private static Space Space(string id, SpaceKind kind, string? house) =>
+        new()
+        {
+            Id = id,
+            Name = id,
+            Kind = kind,
+            HouseId = house,
+            Places = 10,
+        };
 }

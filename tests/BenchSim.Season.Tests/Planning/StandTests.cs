@@ -94,7 +94,10 @@ public class StandTests
     {
         var tries = wanted;
         while (Heads(tries, wanted) < assurance)
+        {
             tries++;
+        }
+
         var (trays, chance) = Stand.TraysFor(Sure, 1, _ => 0.5, wanted, assurance);
         Assert.Equal(tries, trays);
         Assert.Equal(Heads(tries, wanted), chance, 1e-9);
@@ -109,7 +112,10 @@ public class StandTests
     {
         var trays = 1;
         while (Heads(trays * each, wanted) < assurance)
+        {
             trays++;
+        }
+
         var found = Stand.TraysFor(Sure, each, _ => 0.5, wanted, assurance);
         Assert.Equal(trays, found.Trays);
         Assert.Equal(Heads(trays * each, wanted), found.Chance, 1e-9);

@@ -9,7 +9,12 @@ public class StandWaysTests
 {
     private static readonly SiteRules Rules = new()
     {
-        Prices = new Prices { ThousandSeeds = 10, MixLitre = 0.2, LabourHour = 30 },
+        Prices = new Prices
+        {
+            ThousandSeeds = 10,
+            MixLitre = 0.2,
+            LabourHour = 30,
+        },
         Minutes = new WorkMinutes { Sow = 6 },
     };
 
@@ -20,8 +25,14 @@ public class StandWaysTests
         // a hundred seeds cost 1.00.
         var ways = Ways(Batch("a", 100, Monday));
         Assert.Equal(
-            [("as planned", 2, 1, 100, 8.4), ("one seed a cell", 2, 1, 100, 8.4), ("two seeds a cell and thin", 2, 2, 200, 9.4), ("an extra tray", 3, 1, 150, 12.6)],
-            ways.Select(way => (way.What, way.Trays, way.SeedsPerCell, way.Seeds, Math.Round(way.Cost!.Value, 9))));
+            [
+                ("as planned", 2, 1, 100, 8.4),
+                ("one seed a cell", 2, 1, 100, 8.4),
+                ("two seeds a cell and thin", 2, 2, 200, 9.4),
+                ("an extra tray", 3, 1, 150, 12.6),
+            ],
+            ways.Select(way => (way.What, way.Trays, way.SeedsPerCell, way.Seeds, Math.Round(way.Cost!.Value, 9)))
+        );
         Assert.All(ways, way => Assert.Equal(1, way.Chance));
 
         // A price of its own: 30 a thousand.
@@ -31,7 +42,12 @@ public class StandWaysTests
     [Fact]
     public void A_crop_grown_in_clusters_has_no_way_to_single_plants()
     {
-        var site = Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 100, Monday) with { SeedsPerCell = 4 }], Rules, [Crop() with { KeepPerCell = 4 }]);
+        var site = Scenario(
+            [Mat(9), Bench(9), Table(9)],
+            [Batch("a", 100, Monday) with { SeedsPerCell = 4 }],
+            Rules,
+            [Crop() with { KeepPerCell = 4 }]
+        );
         Assert.Equal("as planned, an extra tray", string.Join(", ", StandWays.Of(site, Plan(site).Batches[0]).Select(way => way.What)));
     }
 
@@ -65,9 +81,9 @@ public class StandWaysTests
     public void Without_one_of_the_prices_there_is_no_cost()
     {
         var prices = Rules.Prices;
-        Assert.All(
-            [prices with { ThousandSeeds = null }, prices with { MixLitre = null }, prices with { LabourHour = null }],
-            missing => Assert.All(Ways(Batch("a", 100, Monday), Rules with { Prices = missing }), way => Assert.Null(way.Cost)));
+        Assert.All([prices with { ThousandSeeds = null }, prices with { MixLitre = null }, prices with { LabourHour = null }], missing =>
+            Assert.All(Ways(Batch("a", 100, Monday), Rules with { Prices = missing }), way => Assert.Null(way.Cost))
+        );
     }
 
     [Fact]

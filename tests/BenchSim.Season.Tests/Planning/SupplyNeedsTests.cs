@@ -29,7 +29,10 @@ public class SupplyNeedsTests
     public void A_tray_that_leaves_is_free_for_one_filled_the_same_day()
     {
         // A leaves on 22 March, C of three trays is sown that day: never more than A's four at once.
-        var plan = PlannedWorkTests.Plan(SmallSite.Batch("A", 200, SmallSite.Monday), SmallSite.Batch("C", 150, SmallSite.Monday.AddDays(21)));
+        var plan = PlannedWorkTests.Plan(
+            SmallSite.Batch("A", 200, SmallSite.Monday),
+            SmallSite.Batch("C", 150, SmallSite.Monday.AddDays(21))
+        );
         Assert.Equal((7, 4), (SupplyNeeds.Of(plan, First, Last).Trays[0].Filled, SupplyNeeds.Of(plan, First, Last).Trays[0].MostAtOnce));
     }
 
@@ -40,7 +43,12 @@ public class SupplyNeedsTests
     public void Trays_that_are_potted_up_after_the_date_they_were_wanted_stand_too(int wanted)
     {
         var plan = PlannedWorkTests.Plan(
-            SmallSite.Batch("A", 200, SmallSite.Monday), SmallSite.PotUpBatch("P", 150, SmallSite.Monday.AddDays(7)) with { SetOut = new DateOnly(2027, 3, wanted) });
+            SmallSite.Batch("A", 200, SmallSite.Monday),
+            SmallSite.PotUpBatch("P", 150, SmallSite.Monday.AddDays(7)) with
+            {
+                SetOut = new DateOnly(2027, 3, wanted),
+            }
+        );
         Assert.Equal((new DateOnly(2027, 3, 18), new DateOnly(2027, 3, wanted)), (plan.Batches[1].PotUpOn, plan.Batches[1].SetOutOn));
         Assert.Equal((7, 7), (SupplyNeeds.Of(plan, First, Last).Trays[0].Filled, SupplyNeeds.Of(plan, First, Last).Trays[0].MostAtOnce));
     }
@@ -53,7 +61,8 @@ public class SupplyNeedsTests
         // A: 4 trays of 50 seeds from packet L1 at 30 a thousand; B 2 x 50 and P 200 in its flat at the site's 10 a thousand.
         Assert.Equal(
             [(null, 2, 300L, 3.0), ("L1", 1, 200L, 6.0)],
-            needs.Seeds.Select(seed => (seed.PacketId, seed.Batches, seed.Seeds, Math.Round(seed.Cost!.Value, 9))));
+            needs.Seeds.Select(seed => (seed.PacketId, seed.Batches, seed.Seeds, Math.Round(seed.Cost!.Value, 9)))
+        );
         Assert.Equal(9, needs.SeedCost!.Value, 1e-9);
     }
 
@@ -62,11 +71,23 @@ public class SupplyNeedsTests
     {
         // Line 2 sows three successions of 50 seeds, line 3 one batch of 100 that may be another variety; line 4 and 5 share a packet.
         static BatchOrder Of(string id, int plants, int line, string? packet = null) =>
-            SmallSite.Batch(id, plants, SmallSite.Monday) with { Place = new SourcePlace("plan.csv", line, 1), PacketId = packet };
-        var plan = PlannedWorkTests.Plan(Of("mini-1", 50, 2), Of("mini-2", 50, 2), Of("mini-3", 50, 2), Of("big", 100, 3), Of("x", 50, 4, "L1"), Of("y", 50, 5, "L1"));
+            SmallSite.Batch(id, plants, SmallSite.Monday) with
+            {
+                Place = new SourcePlace("plan.csv", line, 1),
+                PacketId = packet,
+            };
+        var plan = PlannedWorkTests.Plan(
+            Of("mini-1", 50, 2),
+            Of("mini-2", 50, 2),
+            Of("mini-3", 50, 2),
+            Of("big", 100, 3),
+            Of("x", 50, 4, "L1"),
+            Of("y", 50, 5, "L1")
+        );
         Assert.Equal(
             [("mini", null, 3, 150L), ("big", null, 1, 100L), (null, "L1", 2, 100L)],
-            SupplyNeeds.Of(plan, First, Last).Seeds.Select(seed => (seed.Sowing, seed.PacketId, seed.Batches, seed.Seeds)));
+            SupplyNeeds.Of(plan, First, Last).Seeds.Select(seed => (seed.Sowing, seed.PacketId, seed.Batches, seed.Seeds))
+        );
     }
 
     [Fact]
@@ -90,9 +111,19 @@ public class SupplyNeedsTests
     [InlineData("04-01", "04-30", 0, 0, 0, 0)] // P left on the 1st
     public void The_first_and_last_day_count(string from, string to, int sowings, int trays, int flats, int carriers)
     {
-        var needs = SupplyNeeds.Of(Priced(), DateOnly.ParseExact("2027-" + from, "yyyy-MM-dd"), DateOnly.ParseExact("2027-" + to, "yyyy-MM-dd"));
+        var needs = SupplyNeeds.Of(
+            Priced(),
+            DateOnly.ParseExact("2027-" + from, "yyyy-MM-dd"),
+            DateOnly.ParseExact("2027-" + to, "yyyy-MM-dd")
+        );
         Assert.Equal(sowings, needs.Seeds.Sum(seed => seed.Batches));
-        Assert.Equal((trays, flats), (needs.Trays.Where(tray => !tray.Type.IsFlat).Sum(tray => tray.Filled), needs.Trays.Where(tray => tray.Type.IsFlat).Sum(tray => tray.Filled)));
+        Assert.Equal(
+            (trays, flats),
+            (
+                needs.Trays.Where(tray => !tray.Type.IsFlat).Sum(tray => tray.Filled),
+                needs.Trays.Where(tray => tray.Type.IsFlat).Sum(tray => tray.Filled)
+            )
+        );
         Assert.Equal(carriers, needs.Carriers);
     }
 
@@ -100,7 +131,13 @@ public class SupplyNeedsTests
     public void Trays_come_before_flats_each_in_order_of_id()
     {
         var plan = PlannedWorkTests.Plan(
-            SmallSite.PotUpBatch("P", 120, SmallSite.Monday), SmallSite.Batch("B", 40, SmallSite.Monday) with { TrayId = "big" }, SmallSite.Batch("A", 50, SmallSite.Monday));
+            SmallSite.PotUpBatch("P", 120, SmallSite.Monday),
+            SmallSite.Batch("B", 40, SmallSite.Monday) with
+            {
+                TrayId = "big",
+            },
+            SmallSite.Batch("A", 50, SmallSite.Monday)
+        );
         Assert.Equal("50 big flat", string.Join(' ', SupplyNeeds.Of(plan, First, Last).Trays.Select(tray => tray.Type.Id)));
     }
 
@@ -108,22 +145,55 @@ public class SupplyNeedsTests
     public void Seed_is_told_in_order_of_crop_packet_and_price()
     {
         var order = SmallSite.Batch("1", 50, SmallSite.Monday);
-        var plan = SmallSite.Plan(SmallSite.Scenario(
-            [SmallSite.Mat(9), SmallSite.Bench(9), SmallSite.Table(9)],
-            [
-                order with { CropId = "z" }, order with { Id = "2", PacketId = "L2" }, order with { Id = "3", PacketId = "L1", ThousandSeeds = 5 },
-                order with { Id = "4", PacketId = "L1", ThousandSeeds = 4 }, order with { Id = "5" },
-            ],
-            crops: [SmallSite.Crop("z"), SmallSite.Crop()]));
+        var plan = SmallSite.Plan(
+            SmallSite.Scenario(
+                [SmallSite.Mat(9), SmallSite.Bench(9), SmallSite.Table(9)],
+                [
+                    order with
+                    {
+                        CropId = "z",
+                    },
+                    order with
+                    {
+                        Id = "2",
+                        PacketId = "L2",
+                    },
+                    order with
+                    {
+                        Id = "3",
+                        PacketId = "L1",
+                        ThousandSeeds = 5,
+                    },
+                    order with
+                    {
+                        Id = "4",
+                        PacketId = "L1",
+                        ThousandSeeds = 4,
+                    },
+                    order with
+                    {
+                        Id = "5",
+                    },
+                ],
+                crops: [SmallSite.Crop("z"), SmallSite.Crop()]
+            )
+        );
         Assert.Equal(
             [("plain", null, null), ("plain", "L1", 4.0), ("plain", "L1", 5.0), ("plain", "L2", null), ("z", null, null)],
-            SupplyNeeds.Of(plan, First, Last).Seeds.Select(seed => (seed.Crop.Id, seed.PacketId, seed.ThousandSeeds)));
+            SupplyNeeds.Of(plan, First, Last).Seeds.Select(seed => (seed.Crop.Id, seed.PacketId, seed.ThousandSeeds))
+        );
     }
 
     [Fact]
     public void One_price_that_is_missing_leaves_no_cost_of_all_seed()
     {
-        var plan = PlannedWorkTests.Plan(SmallSite.Batch("A", 50, SmallSite.Monday) with { ThousandSeeds = 10 }, SmallSite.Batch("B", 50, SmallSite.Monday));
+        var plan = PlannedWorkTests.Plan(
+            SmallSite.Batch("A", 50, SmallSite.Monday) with
+            {
+                ThousandSeeds = 10,
+            },
+            SmallSite.Batch("B", 50, SmallSite.Monday)
+        );
         var needs = SupplyNeeds.Of(plan, First, Last);
         Assert.Null(needs.SeedCost);
         Assert.Equal([null, 0.5], needs.Seeds.Select(seed => seed.Cost));
@@ -143,15 +213,23 @@ public class SupplyNeedsTests
         var plan = PlannedWorkTests.Plan();
         return plan with
         {
-            Scenario = plan.Scenario with { Rules = plan.Scenario.Rules with { Prices = new Prices { MixLitre = 0.2, ThousandSeeds = 10 } } },
+            Scenario = plan.Scenario with
+            {
+                Rules = plan.Scenario.Rules with
+                {
+                    Prices = new Prices { MixLitre = 0.2, ThousandSeeds = 10 },
+                },
+            },
             Batches =
             [
-                .. plan.Batches.Select(batch => batch with
-                {
-                    Tray = batch.Tray with { MediumLitres = 3.5 },
-                    Flat = batch.Flat is { } flat ? flat with { MediumLitres = 7.5 } : null,
-                    Order = batch.Order.Id == "A" ? batch.Order with { PacketId = "L1", ThousandSeeds = 30 } : batch.Order,
-                }),
+                .. plan.Batches.Select(batch =>
+                    batch with
+                    {
+                        Tray = batch.Tray with { MediumLitres = 3.5 },
+                        Flat = batch.Flat is { } flat ? flat with { MediumLitres = 7.5 } : null,
+                        Order = batch.Order.Id == "A" ? batch.Order with { PacketId = "L1", ThousandSeeds = 30 } : batch.Order,
+                    }
+                ),
             ],
         };
     }

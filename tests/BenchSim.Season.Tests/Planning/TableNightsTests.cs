@@ -17,7 +17,10 @@ public class TableNightsTests
         var plan = With(Record((2021, 19, 4), (2021, 20, -1), (2022, 22, 4)));
         var week = Assert.Single(TableNights.Of(plan));
         Assert.Equal((new DateOnly(2027, 3, 15), "plain", 4, 6), (week.Monday, week.Crop.Id, week.Years, week.MostTrays));
-        Assert.Equal([(18, 6, 1, 0), (19, 6, 1, 1), (20, 6, 0, 0), (21, 6, 1, 0)], week.Nights.Select(night => (night.On.Day, night.Trays, night.ColdYears, night.DamagingYears)));
+        Assert.Equal(
+            [(18, 6, 1, 0), (19, 6, 1, 1), (20, 6, 0, 0), (21, 6, 1, 0)],
+            week.Nights.Select(night => (night.On.Day, night.Trays, night.ColdYears, night.DamagingYears))
+        );
 
         // Two years of four have a cold night, one a damaging one; three cold nights in four years.
         Assert.Equal((2, 1), (week.YearsWithCold, week.YearsWithDamaging));
@@ -46,9 +49,13 @@ public class TableNightsTests
         // On the table from the 18th as above, and wanted in the field on Wednesday the 24th.
         var scenario = SmallSite.Scenario(
             [SmallSite.Mat(9), SmallSite.Bench(9), SmallSite.Table(9)],
-            [SmallSite.Batch("A", 100, SmallSite.Monday) with { SetOut = new DateOnly(2027, 3, 24) }]);
+            [SmallSite.Batch("A", 100, SmallSite.Monday) with { SetOut = new DateOnly(2027, 3, 24) }]
+        );
         var weeks = TableNights.Of(SmallSite.Plan(scenario));
-        Assert.Equal([(15, "18 19 20 21"), (22, "22 23")], weeks.Select(week => (week.Monday.Day, string.Join(' ', week.Nights.Select(night => night.On.Day)))));
+        Assert.Equal(
+            [(15, "18 19 20 21"), (22, "22 23")],
+            weeks.Select(week => (week.Monday.Day, string.Join(' ', week.Nights.Select(night => night.On.Day))))
+        );
     }
 
     // A night at 5 C counts and one at 0 C does no damage; a hair colder and they do not, and it does.
@@ -68,8 +75,14 @@ public class TableNightsTests
     {
         // -1 C day and night on the 19th, 10 C else: the night of the 18th ends in it, and that of the 19th begins in it.
         var plan = With(Record((2021, 19, -1)), table: SmallSite.Table(9) with { HouseId = "main" });
-        var cold = plan with { Scenario = plan.Scenario with { Houses = [plan.Scenario.Houses[0] with { NightC = null, DayC = null, VentC = 40 }] } };
-        Assert.Equal([(18, 1), (19, 1), (20, 0), (21, 0)], Assert.Single(TableNights.Of(cold)).Nights.Select(night => (night.On.Day, night.ColdYears)));
+        var cold = plan with
+        {
+            Scenario = plan.Scenario with { Houses = [plan.Scenario.Houses[0] with { NightC = null, DayC = null, VentC = 40 }] },
+        };
+        Assert.Equal(
+            [(18, 1), (19, 1), (20, 0), (21, 0)],
+            Assert.Single(TableNights.Of(cold)).Nights.Select(night => (night.On.Day, night.ColdYears))
+        );
     }
 
     [Fact]
@@ -85,10 +98,17 @@ public class TableNightsTests
     public void Weeks_come_in_order_of_week_and_crop()
     {
         // "b" on the table from 18 to 21 March, "a" from Thursday 25 to Sunday 28; "c" beside "b".
-        var plan = SmallSite.Plan(SmallSite.Scenario(
-            [SmallSite.Mat(9), SmallSite.Bench(9), SmallSite.Table(9)],
-            [SmallSite.Batch("1", 50, SmallSite.Monday.AddDays(7), "a"), SmallSite.Batch("2", 50, SmallSite.Monday, "c"), SmallSite.Batch("3", 50, SmallSite.Monday, "b")],
-            crops: [SmallSite.Crop("a"), SmallSite.Crop("b"), SmallSite.Crop("c")]));
+        var plan = SmallSite.Plan(
+            SmallSite.Scenario(
+                [SmallSite.Mat(9), SmallSite.Bench(9), SmallSite.Table(9)],
+                [
+                    SmallSite.Batch("1", 50, SmallSite.Monday.AddDays(7), "a"),
+                    SmallSite.Batch("2", 50, SmallSite.Monday, "c"),
+                    SmallSite.Batch("3", 50, SmallSite.Monday, "b"),
+                ],
+                crops: [SmallSite.Crop("a"), SmallSite.Crop("b"), SmallSite.Crop("c")]
+            )
+        );
         Assert.Equal([(15, "b"), (15, "c"), (22, "a")], TableNights.Of(plan).Select(week => (week.Monday.Day, week.Crop.Id)));
     }
 
@@ -97,7 +117,8 @@ public class TableNightsTests
     [InlineData(15, 15)]
     [InlineData(21, 15)]
     [InlineData(22, 22)]
-    public void The_Monday_of_a_week(int march, int monday) => Assert.Equal(new DateOnly(2027, 3, monday), TableNights.MondayOf(new DateOnly(2027, 3, march)));
+    public void The_Monday_of_a_week(int march, int monday) =>
+        Assert.Equal(new DateOnly(2027, 3, monday), TableNights.MondayOf(new DateOnly(2027, 3, march)));
 
     [Fact]
     public void Cold_nights_before_the_trays_come_to_the_table_do_not_count()
@@ -111,7 +132,10 @@ public class TableNightsTests
     public void The_most_trays_of_a_week_are_those_of_its_fullest_night()
     {
         var week = Assert.Single(TableNights.Of(With(Record((2021, 19, 4)))));
-        Assert.Equal(9, (week with { Nights = [week.Nights[0] with { Trays = 3 }, week.Nights[1] with { Trays = 9 }, week.Nights[2]] }).MostTrays);
+        Assert.Equal(
+            9,
+            (week with { Nights = [week.Nights[0] with { Trays = 3 }, week.Nights[1] with { Trays = 9 }, week.Nights[2]] }).MostTrays
+        );
     }
 
     [Fact]
@@ -123,10 +147,16 @@ public class TableNightsTests
 
     private static SeasonPlan With(WeatherInput weather, double coverGain = 0, Space? table = null)
     {
-        var plan = SmallSite.Plan(SmallSite.Scenario(
-            [SmallSite.Mat(9), SmallSite.Bench(9), table ?? SmallSite.Table(9)],
-            [SmallSite.Batch("A", 200, SmallSite.Monday), SmallSite.Batch("B", 100, SmallSite.Monday)]));
-        return plan with { Scenario = plan.Scenario with { Weather = weather, Rules = plan.Scenario.Rules with { CoverGainK = coverGain } } };
+        var plan = SmallSite.Plan(
+            SmallSite.Scenario(
+                [SmallSite.Mat(9), SmallSite.Bench(9), table ?? SmallSite.Table(9)],
+                [SmallSite.Batch("A", 200, SmallSite.Monday), SmallSite.Batch("B", 100, SmallSite.Monday)]
+            )
+        );
+        return plan with
+        {
+            Scenario = plan.Scenario with { Weather = weather, Rules = plan.Scenario.Rules with { CoverGainK = coverGain } },
+        };
     }
 
     // 10 C day and night in every year, but for some days of March.
@@ -135,9 +165,10 @@ public class TableNightsTests
         var days = ImmutableArray.CreateBuilder<DailyWeather>();
         for (var date = new DateOnly(2021, 1, 1); date.Year < 2025; date = date.AddDays(1))
         {
-            var low = date.Month == 3 && cold.Any(day => day.Year == date.Year && day.Day == date.Day)
-                ? cold.First(day => day.Year == date.Year && day.Day == date.Day).C
-                : 10;
+            var low =
+                date.Month == 3 && cold.Any(day => day.Year == date.Year && day.Day == date.Day)
+                    ? cold.First(day => day.Year == date.Year && day.Day == date.Day).C
+                    : 10;
             days.Add(new DailyWeather(date, low, Math.Max(low, 10), 0));
         }
 

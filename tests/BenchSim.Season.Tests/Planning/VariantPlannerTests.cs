@@ -9,7 +9,8 @@ public class VariantPlannerTests
 {
     private static readonly Scenario Site = SmallSite.Scenario(
         [SmallSite.Mat(4), SmallSite.Bench(20), SmallSite.Table(20)],
-        [SmallSite.Batch("a", 100, SmallSite.Monday), SmallSite.Batch("b", 100, SmallSite.Monday)]);
+        [SmallSite.Batch("a", 100, SmallSite.Monday), SmallSite.Batch("b", 100, SmallSite.Monday)]
+    );
 
     private static readonly SeasonPlan Base = SmallSite.Plan(Site);
 
@@ -52,7 +53,10 @@ public class VariantPlannerTests
         var made = VariantPlanner.Make(below, colder);
         Assert.Empty(made.Faults);
         Assert.Equal(below.Batches.Select(Dates), made.Plan!.Batches.Select(Dates));
-        Assert.Equal(below.Batches.Select(batch => batch.RelativeGermination), made.Plan.Batches.Select(batch => batch.RelativeGermination));
+        Assert.Equal(
+            below.Batches.Select(batch => batch.RelativeGermination),
+            made.Plan.Batches.Select(batch => batch.RelativeGermination)
+        );
         Assert.All(made.Plan.Batches.Zip(below.Batches), pair => Assert.True(pair.First.Trays > pair.Second.Trays));
     }
 
@@ -63,8 +67,15 @@ public class VariantPlannerTests
         var two = SmallSite.Scenario(
             [SmallSite.Mat(4), SmallSite.Bench(20), SmallSite.Table(20)],
             [SmallSite.Batch("a", 100, SmallSite.Monday.AddDays(7), "one"), SmallSite.Batch("b", 100, SmallSite.Monday, "two")],
-            crops: [SmallSite.Crop("one"), SmallSite.Crop("two")]);
-        var made = VariantPlanner.Make(SmallSite.Plan(two), two with { Crops = [two.Crops[0], two.Crops[1] with { DiscardAfterDays = 60 }] });
+            crops: [SmallSite.Crop("one"), SmallSite.Crop("two")]
+        );
+        var made = VariantPlanner.Make(
+            SmallSite.Plan(two),
+            two with
+            {
+                Crops = [two.Crops[0], two.Crops[1] with { DiscardAfterDays = 60 }],
+            }
+        );
         Assert.Equal(28 + 60 + 14 + 1, made.Plan!.Days);
     }
 
@@ -74,7 +85,11 @@ public class VariantPlannerTests
         // Sown on the 5th, wanted on the 24th: ready on the 25th at the earliest.
         var late = Site with { Batches = [Site.Batches[0] with { Sow = new(2027, 3, 5), SetOut = new(2027, 3, 24) }, Site.Batches[1]] };
         var warnings = VariantPlanner.Make(Base, late).Plan!.Warnings.Select(warning => warning.What).ToArray();
-        Assert.Contains("ready on 2027-03-25 at the earliest, after the wanted 2027-03-24", Assert.Single(warnings, what => what.Contains("at the earliest", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains(
+            "ready on 2027-03-25 at the earliest, after the wanted 2027-03-24",
+            Assert.Single(warnings, what => what.Contains("at the earliest", StringComparison.Ordinal)),
+            StringComparison.Ordinal
+        );
         Assert.Equal(warnings.Length, warnings.Distinct(StringComparer.Ordinal).Count());
     }
 
@@ -82,7 +97,9 @@ public class VariantPlannerTests
     public void A_slower_crop_changes_its_dates_and_another_bench_does_not()
     {
         var crop = Site.Crops[0];
-        Assert.True(Make(Site with { Crops = [crop with { GrowthDays = crop.GrowthDays + 7 }] }).Batches[0].ReadyOn > Base.Batches[0].ReadyOn);
+        Assert.True(
+            Make(Site with { Crops = [crop with { GrowthDays = crop.GrowthDays + 7 }] }).Batches[0].ReadyOn > Base.Batches[0].ReadyOn
+        );
 
         ImmutableArray<Space> spaces = [.. Site.Spaces, SmallSite.Bench(5, "other")];
         var plan = Make(Site with { Spaces = spaces, Crops = [crop with { Benches = ["other", "bench"] }] });
@@ -138,7 +155,11 @@ public class VariantPlannerTests
         var late = SmallSite.Plan(Site with { Batches = [SmallSite.Batch("a", 100, new DateOnly(2027, 6, 7))] });
         var variant = late.Scenario with
         {
-            Weather = new RecordedWeather([.. Enumerable.Range(0, 123).Select(day => new DailyWeather(new DateOnly(2021, 3, 1).AddDays(day), 10, 10, 0))], null, "record.csv"),
+            Weather = new RecordedWeather(
+                [.. Enumerable.Range(0, 123).Select(day => new DailyWeather(new DateOnly(2021, 3, 1).AddDays(day), 10, 10, 0))],
+                null,
+                "record.csv"
+            ),
         };
         var made = VariantPlanner.Make(late, variant);
         Assert.Null(made.Plan);
@@ -160,12 +181,17 @@ public class VariantPlannerTests
     {
         // Each batch of two trays, on a single mat place.
         var plan = Make(Site with { Spaces = Site.Spaces.SetItem(0, SmallSite.Mat(1)) });
-        Assert.Equal(2, plan.Warnings.Count(warning => warning.What.Contains("wants 2 mat places and its mats have 1", StringComparison.Ordinal)));
+        Assert.Equal(
+            2,
+            plan.Warnings.Count(warning => warning.What.Contains("wants 2 mat places and its mats have 1", StringComparison.Ordinal))
+        );
     }
 
     [Fact]
     public void A_variant_opens_its_season_with_the_base() =>
-        Assert.Throws<ArgumentException>(() => VariantPlanner.Make(Base, Site with { Window = Site.Window with { Opens = SmallSite.Monday.AddDays(1) } }));
+        Assert.Throws<ArgumentException>(() =>
+            VariantPlanner.Make(Base, Site with { Window = Site.Window with { Opens = SmallSite.Monday.AddDays(1) } })
+        );
 
     // A longer-lived packet, a dearer one, another note, another line of the plan: what plans nothing changes nothing; what plans does.
     [Fact]
@@ -173,7 +199,9 @@ public class VariantPlannerTests
     {
         var colder = Site with { Houses = [Site.Houses[0] with { NightC = 15, DayC = 15, VentC = 15 }] };
         Assert.True(IsKept(order => order with { Note = "other", Place = new SourcePlace("plan.csv", 9, 9) }, crop => crop, tray => tray));
-        Assert.True(IsKept(order => order, crop => crop with { HarvestAfterDays = 40, HarvestDays = 5, MaxMatC = 30, MinNightC = 5 }, tray => tray));
+        Assert.True(
+            IsKept(order => order, crop => crop with { HarvestAfterDays = 40, HarvestDays = 5, MaxMatC = 30, MinNightC = 5 }, tray => tray)
+        );
         Assert.True(IsKept(order => order, crop => crop with { GerminationCurve = [.. crop.GerminationCurve] }, tray => tray));
         Assert.False(IsKept(order => order with { SeedsPerCell = 2 }, crop => crop, tray => tray));
         Assert.False(IsKept(order => order with { Grower = "Ben" }, crop => crop, tray => tray));
@@ -183,12 +211,14 @@ public class VariantPlannerTests
 
         bool IsKept(Func<BatchOrder, BatchOrder> order, Func<Crop, Crop> crop, Func<TrayType, TrayType> tray)
         {
-            var plan = Make(colder with
-            {
-                Batches = [order(colder.Batches[0]), colder.Batches[1]],
-                Crops = [crop(colder.Crops[0])],
-                TrayTypes = [tray(colder.TrayTypes[0]), .. colder.TrayTypes.Skip(1)],
-            });
+            var plan = Make(
+                colder with
+                {
+                    Batches = [order(colder.Batches[0]), colder.Batches[1]],
+                    Crops = [crop(colder.Crops[0])],
+                    TrayTypes = [tray(colder.TrayTypes[0]), .. colder.TrayTypes.Skip(1)],
+                }
+            );
             return Dates(plan.Batches[0]) == Dates(Base.Batches[0]);
         }
     }
@@ -212,12 +242,33 @@ public class VariantPlannerTests
         var site = Site with
         {
             Crops = [SmallSite.Crop("lettuce")],
-            Batches = [SmallSite.Batch("a", 100, SmallSite.Monday, "lettuce") with { Germination = 0.8, TestedOn = SmallSite.Monday.AddDays(-100) }],
+            Batches =
+            [
+                SmallSite.Batch("a", 100, SmallSite.Monday, "lettuce") with
+                {
+                    Germination = 0.8,
+                    TestedOn = SmallSite.Monday.AddDays(-100),
+                },
+            ],
         };
         var plan = SmallSite.Plan(site);
-        foreach (var rules in new[] { site.Rules with { GerminationSample = 5 }, site.Rules with { SeedStorage = new BenchSim.Season.Seed.SeedStorage(10, 20) } })
+        foreach (
+            var rules in new[]
+            {
+                site.Rules with
+                {
+                    GerminationSample = 5,
+                },
+                site.Rules with
+                {
+                    SeedStorage = new BenchSim.Season.Seed.SeedStorage(10, 20),
+                },
+            }
+        )
         {
-            var changed = VariantPlanner.Make(plan, site with { Rules = rules, Houses = [site.Houses[0] with { NightC = 15, DayC = 15, VentC = 15 }] }).Plan!;
+            var changed = VariantPlanner
+                .Make(plan, site with { Rules = rules, Houses = [site.Houses[0] with { NightC = 15, DayC = 15, VentC = 15 }] })
+                .Plan!;
             Assert.Equal(Dates(plan.Batches[0]), Dates(changed.Batches[0]));
             Assert.True(changed.Batches[0].Trays > plan.Batches[0].Trays);
             Assert.Equal(changed.Batches[0].Trays * 50, changed.Batches[0].Seeds);

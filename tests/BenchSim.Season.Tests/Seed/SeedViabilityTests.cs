@@ -51,8 +51,16 @@ public class SeedViabilityTests
     [Fact]
     public void Tables_are_in_order_without_repeats()
     {
-        Assert.Equal(ViabilityTable.Crops.Select(crop => crop.CropId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal), ViabilityTable.Crops.Select(crop => crop.CropId), StringComparer.Ordinal);
-        Assert.Equal(ViabilityTable.Species.Select(row => row.Species).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal), ViabilityTable.Species.Select(row => row.Species), StringComparer.Ordinal);
+        Assert.Equal(
+            ViabilityTable.Crops.Select(crop => crop.CropId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal),
+            ViabilityTable.Crops.Select(crop => crop.CropId),
+            StringComparer.Ordinal
+        );
+        Assert.Equal(
+            ViabilityTable.Species.Select(row => row.Species).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal),
+            ViabilityTable.Species.Select(row => row.Species),
+            StringComparer.Ordinal
+        );
     }
 
     [Fact]

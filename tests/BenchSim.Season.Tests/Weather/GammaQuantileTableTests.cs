@@ -22,11 +22,15 @@ public class GammaQuantileTableTests
         {
             var x = table.AtProbit(probit);
             if (x < 1e-12)
+            {
                 continue;
+            }
+
             var logDensity = (shape * Math.Log(x)) - x - SpecialFunctions.GammaLn(shape);
-            var miss = probit < 0
-                ? SpecialFunctions.GammaLowerRegularized(shape, x) - Normal.Cumulative(probit)
-                : Normal.Cumulative(-probit) - SpecialFunctions.GammaUpperRegularized(shape, x);
+            var miss =
+                probit < 0
+                    ? SpecialFunctions.GammaLowerRegularized(shape, x) - Normal.Cumulative(probit)
+                    : Normal.Cumulative(-probit) - SpecialFunctions.GammaUpperRegularized(shape, x);
             Assert.InRange(miss / Math.Exp(logDensity), -5e-6, 5e-6);
         }
     }
@@ -36,7 +40,9 @@ public class GammaQuantileTableTests
     {
         var table = new GammaQuantileTable(1);
         for (var chance = 0.001; chance < 1; chance += 0.01)
+        {
             Assert.Equal(1, table.AtProbit(Normal.Quantile(chance)) / -Math.Log(1 - chance), 2e-6);
+        }
     }
 
     [Theory]

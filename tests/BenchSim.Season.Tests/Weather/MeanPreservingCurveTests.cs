@@ -7,15 +7,19 @@ public class MeanPreservingCurveTests
 {
     [Fact]
     public void The_mean_of_each_month_is_the_monthly_mean_exactly() =>
-        Gen.Double[-40, 40].Array[12].Sample(monthly =>
-        {
-            var daily = MeanPreservingCurve.Daily(monthly);
-            for (var month = 1; month <= 12; month++)
+        Gen.Double[-40, 40]
+            .Array[12]
+            .Sample(monthly =>
             {
-                var mean = Enumerable.Range(1, DateTime.DaysInMonth(2001, month)).Average(day => daily[MeanPreservingCurve.PlaceOf(new DateOnly(2001, month, day))]);
-                Assert.Equal(monthly[month - 1], mean, 1e-10);
-            }
-        });
+                var daily = MeanPreservingCurve.Daily(monthly);
+                for (var month = 1; month <= 12; month++)
+                {
+                    var mean = Enumerable
+                        .Range(1, DateTime.DaysInMonth(2001, month))
+                        .Average(day => daily[MeanPreservingCurve.PlaceOf(new DateOnly(2001, month, day))]);
+                    Assert.Equal(monthly[month - 1], mean, 1e-10);
+                }
+            });
 
     [Fact]
     public void A_year_without_seasons_is_flat() =>
@@ -37,7 +41,9 @@ public class MeanPreservingCurveTests
         // A season of 24 C between its months moves at most about 24 pi / 365 = 0.21 C a day.
         var daily = MeanPreservingCurve.Daily([-2, -1, 4, 10, 16, 20, 22, 21, 17, 11, 5, 0]);
         for (var place = 0; place < 366; place++)
+        {
             Assert.InRange(daily[(place + 1) % 366] - daily[place], -0.3, 0.3);
+        }
     }
 
     [Fact]

@@ -45,26 +45,52 @@ public class TemperatureFitTests
     public void A_place_without_a_dry_day_has_rain_every_day()
     {
         var first = new DateOnly(2001, 1, 1);
-        var record = Enumerable.Range(0, 730).Select(day => new DailyWeather(first.AddDays(day), 5 + (day % 3), 12 + (day % 5), 0.1 + (day % 2))).ToImmutableArray();
-        Assert.All(WeatherFit.FitModel(record).Months, month => Assert.Equal((1, 1, 1), (month.WetAfterDry, month.WetAfterWet, month.WetShare)));
+        var record = Enumerable
+            .Range(0, 730)
+            .Select(day => new DailyWeather(first.AddDays(day), 5 + (day % 3), 12 + (day % 5), 0.1 + (day % 2)))
+            .ToImmutableArray();
+        Assert.All(WeatherFit.FitModel(record).Months, month =>
+            Assert.Equal((1, 1, 1), (month.WetAfterDry, month.WetAfterWet, month.WetShare))
+        );
     }
 
     [Fact]
     public void What_a_fit_leans_on_is_said()
     {
-        string[] thinAfterWet = ["January has only 0", "February has only 0", "March has only 0", "April has only 0", "May has only 5", "June has only 4", "July has only 6", "September has only 0"];
-        string[] thinWet = ["January has only 0", "February has only 0", "March has only 0", "April has only 0", "June has only 4", "September has only 0"];
+        string[] thinAfterWet =
+        [
+            "January has only 0",
+            "February has only 0",
+            "March has only 0",
+            "April has only 0",
+            "May has only 5",
+            "June has only 4",
+            "July has only 6",
+            "September has only 0",
+        ];
+        string[] thinWet =
+        [
+            "January has only 0",
+            "February has only 0",
+            "March has only 0",
+            "April has only 0",
+            "June has only 4",
+            "September has only 0",
+        ];
         Lines.Equal(
             [
                 .. thinAfterWet.Select(month => $"{month} days after a wet day: its chance of rain then leans on the whole year's."),
                 "October has only 3 days after a dry day: its chance of rain then leans on the whole year's.",
                 "November has only 5 days after a dry day: its chance of rain then leans on the whole year's.",
                 .. thinWet.Select(month => $"{month} wet days: its rain amounts are those of the whole year."),
-                .. thinWet.Select(month => $"{month} wet days: their temperatures are those of its dry days and the year's usual difference."),
+                .. thinWet.Select(month =>
+                    $"{month} wet days: their temperatures are those of its dry days and the year's usual difference."
+                ),
                 "October has only 3 dry days: their temperatures are those of its wet days and the year's usual difference.",
                 "How temperatures carry over from day to day is not to be had from this record: it is taken as in the average of United States stations (Richardson and Wright 1984).",
             ],
-            Fitted().Assumptions);
+            Fitted().Assumptions
+        );
     }
 
     // Five days of rain or more have a law of their own: the mean of May is 4 mm, of June and all other days 10 mm.
@@ -82,7 +108,12 @@ public class TemperatureFitTests
     public void A_month_with_few_days_of_a_kind_takes_the_usual_difference()
     {
         var months = Fitted().Months;
-        Assert.All(months, month => Assert.Equal((5, 7, 15, 12), (Rounded(month.TminDryC), Rounded(month.TminWetC), Rounded(month.TmaxDryC), Rounded(month.TmaxWetC))));
+        Assert.All(months, month =>
+            Assert.Equal(
+                (5, 7, 15, 12),
+                (Rounded(month.TminDryC), Rounded(month.TminWetC), Rounded(month.TmaxDryC), Rounded(month.TmaxWetC))
+            )
+        );
     }
 
     // Days alternate between a degree above and a degree below the mean, the last of 31 is on it. Each mean that was fitted takes a degree of freedom: 30 squares of 31 days and
@@ -93,16 +124,26 @@ public class TemperatureFitTests
     [InlineData(true, 1.0171, 1.0351, 1.0377)]
     public void Each_mean_takes_a_degree_of_freedom_of_the_spread(bool isHalfWet, double of31, double of30, double of28)
     {
-        var days = Days((date, _) =>
-        {
-            var place = date.Day - 1;
-            var up = date.Day == 31 ? 0 : place % 2 == 0 ? 1 : -1;
-            return new DailyWeather(date, 5 + up, 15 + (2 * up), isHalfWet && date.Day < 31 && place % 4 < 2 ? 10 : 0);
-        });
+        var days = Days(
+            (date, _) =>
+            {
+                var place = date.Day - 1;
+                var up =
+                    date.Day == 31 ? 0
+                    : place % 2 == 0 ? 1
+                    : -1;
+                return new DailyWeather(date, 5 + up, 15 + (2 * up), isHalfWet && date.Day < 31 && place % 4 < 2 ? 10 : 0);
+            }
+        );
         var months = WeatherFit.FitModel(days).Months;
         for (var month = 1; month <= 12; month++)
         {
-            var wanted = DateTime.DaysInMonth(Year, month) switch { 31 => of31, 30 => of30, _ => of28 };
+            var wanted = DateTime.DaysInMonth(Year, month) switch
+            {
+                31 => of31,
+                30 => of30,
+                _ => of28,
+            };
             Assert.Equal(wanted, months[month - 1].TminSdC, 0.006);
             Assert.Equal(2 * wanted, months[month - 1].TmaxSdC, 0.012);
         }
@@ -177,42 +218,74 @@ public class TemperatureFitTests
         var (cool, luck, isWet) = (0.0, 0.0, false);
         return
         [
-            .. Enumerable.Range(0, 60 * 365).Select(day =>
-            {
-                isWet = random.NextDouble() < (isWet ? 0.6 : 0.25);
-                cool = (0.5 * cool) + (isWet ? drop : 0);
-                luck = (0.5 * luck) + Gaussian();
-                return new DailyWeather(new DateOnly(Year, 1, 1).AddDays(day), 10 - cool + luck, 30 - cool + (0.5 * luck) + Gaussian(), isWet ? 8 : 0);
-            }),
+            .. Enumerable
+                .Range(0, 60 * 365)
+                .Select(day =>
+                {
+                    isWet = random.NextDouble() < (isWet ? 0.6 : 0.25);
+                    cool = (0.5 * cool) + (isWet ? drop : 0);
+                    luck = (0.5 * luck) + Gaussian();
+                    return new DailyWeather(
+                        new DateOnly(Year, 1, 1).AddDays(day),
+                        10 - cool + luck,
+                        30 - cool + (0.5 * luck) + Gaussian(),
+                        isWet ? 8 : 0
+                    );
+                }),
         ];
 
         double Gaussian() => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
     }
 
-    private static WeatherModel Fitted() => WeatherFit.FitModel(Days((date, isWet) => new DailyWeather(
-        date,
-        isWet ? (date.Month == 6 ? 12 : 7) : date.Month == 10 ? 11 : 5,
-        isWet ? 12 : 15,
-        isWet ? (date.Month == 5 ? 4 : 10) : 0)));
+    private static WeatherModel Fitted() =>
+        WeatherFit.FitModel(
+            Days(
+                (date, isWet) =>
+                    new DailyWeather(
+                        date,
+                        isWet ? (date.Month == 6 ? 12 : 7)
+                            : date.Month == 10 ? 11
+                            : 5,
+                        isWet ? 12 : 15,
+                        isWet ? (date.Month == 5 ? 4 : 10) : 0
+                    )
+            )
+        );
 
     private static ImmutableArray<DailyWeather> Days(Func<DateOnly, bool, DailyWeather> day) =>
-        [.. Enumerable.Range(0, 365).Select(at => new DateOnly(Year, 1, 1).AddDays(at)).Select(date => day(date, Wet.GetValueOrDefault(date.Month, []).Contains(date.Day)))];
-
-    private static WeatherModel Carrying(double cross, double lag11, double lag12, double lag21, double lag22) => new()
-    {
-        Months =
         [
-            .. Enumerable.Repeat(
-                new MonthWeather
-                {
-                    WetAfterDry = 0.25, WetAfterWet = 0.6, RainShape = 0.8, RainScaleMm = 7, TminWetC = 7, TminDryC = 4, TmaxWetC = 31, TmaxDryC = 35, TminSdC = 3, TmaxSdC = 4,
-                },
-                12),
-        ],
-        Residuals = ResidualModel.FromCorrelations(cross, lag11, lag12, lag21, lag22),
-        LeastRangeC = 0,
-        Source = "invented",
-    };
+            .. Enumerable
+                .Range(0, 365)
+                .Select(at => new DateOnly(Year, 1, 1).AddDays(at))
+                .Select(date => day(date, Wet.GetValueOrDefault(date.Month, []).Contains(date.Day))),
+        ];
+
+    private static WeatherModel Carrying(double cross, double lag11, double lag12, double lag21, double lag22) =>
+        new()
+        {
+            Months =
+            [
+                .. Enumerable.Repeat(
+                    new MonthWeather
+                    {
+                        WetAfterDry = 0.25,
+                        WetAfterWet = 0.6,
+                        RainShape = 0.8,
+                        RainScaleMm = 7,
+                        TminWetC = 7,
+                        TminDryC = 4,
+                        TmaxWetC = 31,
+                        TmaxDryC = 35,
+                        TminSdC = 3,
+                        TmaxSdC = 4,
+                    },
+                    12
+                ),
+            ],
+            Residuals = ResidualModel.FromCorrelations(cross, lag11, lag12, lag21, lag22),
+            LeastRangeC = 0,
+            Source = "invented",
+        };
 
     private static ImmutableArray<DailyWeather> Drawn(WeatherModel model, int years)
     {

@@ -9,7 +9,17 @@ public class WeatherFitTests
     private static readonly WeatherNormals Truth = new()
     {
         Source = "invented",
-        Months = [.. Enumerable.Range(1, 12).Select(month => new MonthNormals(8 - (9 * Math.Cos((month - 1) * Math.PI / 6)), 18 - (11 * Math.Cos((month - 1) * Math.PI / 6)), 9, 60))],
+        Months =
+        [
+            .. Enumerable
+                .Range(1, 12)
+                .Select(month => new MonthNormals(
+                    8 - (9 * Math.Cos((month - 1) * Math.PI / 6)),
+                    18 - (11 * Math.Cos((month - 1) * Math.PI / 6)),
+                    9,
+                    60
+                )),
+        ],
     };
 
     [Fact]
@@ -43,15 +53,25 @@ public class WeatherFitTests
     {
         var model = WeatherModel.FromNormals(Truth);
         var brief = WeatherFit.Fit(Draw(model, 4));
-        Assert.StartsWith("The record is short: 4.0 years, and 10 or more are wanted.", Warnings(brief.Report)[0], StringComparison.Ordinal);
-        Assert.DoesNotContain(Warnings(WeatherFit.Fit(Draw(model, 12)).Report), warning => warning.StartsWith("The record is short", StringComparison.Ordinal));
+        Assert.StartsWith(
+            "The record is short: 4.0 years, and 10 or more are wanted.",
+            Warnings(brief.Report)[0],
+            StringComparison.Ordinal
+        );
+        Assert.DoesNotContain(Warnings(WeatherFit.Fit(Draw(model, 12)).Report), warning =>
+            warning.StartsWith("The record is short", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
     public void The_report_says_in_words_how_well_the_record_is_reproduced()
     {
         var words = Sentences(WeatherFit.Fit(Draw(WeatherModel.FromNormals(Truth), 12)).Report);
-        Assert.StartsWith("Fitted to 12.0 years of days, 2001-01-01 to 2012-12-31, and compared with 400 generated years.", words[0], StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Fitted to 12.0 years of days, 2001-01-01 to 2012-12-31, and compared with 400 generated years.",
+            words[0],
+            StringComparison.Ordinal
+        );
         Assert.StartsWith("Mean lowest temperature: the worst month, ", words[1], StringComparison.Ordinal);
         Assert.Contains(words, line => line.StartsWith("Nights below 4.4 C in April, a year: ", StringComparison.Ordinal));
         Assert.Contains(words, line => line.StartsWith("Day-to-day persistence", StringComparison.Ordinal));
@@ -67,7 +87,9 @@ public class WeatherFitTests
     [Fact]
     public void Months_without_rain_borrow_and_say_so()
     {
-        var record = Draw(WeatherModel.FromNormals(Truth), 3).Select(day => day.Date.Month == 7 ? day with { RainMm = 0 } : day).ToImmutableArray();
+        var record = Draw(WeatherModel.FromNormals(Truth), 3)
+            .Select(day => day.Date.Month == 7 ? day with { RainMm = 0 } : day)
+            .ToImmutableArray();
         var fitted = WeatherFit.FitModel(record);
         Assert.Equal(0, fitted.Months[6].WetAfterDry, 0.02);
         Lines.Contain("July has only 0 wet days: its rain amounts are those of the whole year.", fitted.Assumptions);
@@ -87,7 +109,10 @@ public class WeatherFitTests
     [Fact]
     public void A_record_that_never_changes_can_be_fitted()
     {
-        var record = Enumerable.Range(0, 730).Select(day => new DailyWeather(new DateOnly(2001, 1, 1).AddDays(day), 8, 16, 0)).ToImmutableArray();
+        var record = Enumerable
+            .Range(0, 730)
+            .Select(day => new DailyWeather(new DateOnly(2001, 1, 1).AddDays(day), 8, 16, 0))
+            .ToImmutableArray();
         var fitted = WeatherFit.FitModel(record);
         Assert.All(fitted.Months, month => Assert.Equal((8, 16), (Math.Round(month.TminDryC, 6), Math.Round(month.TmaxDryC, 6))));
         _ = new WeatherGenerator(fitted);
@@ -110,10 +135,30 @@ public class WeatherFitTests
         var record = Draw(WeatherModel.FromNormals(Truth), 1);
         DailyWeather[] wrong =
         [
-            record[9] with { TminC = double.NaN }, record[9] with { TmaxC = double.PositiveInfinity }, record[9] with { RainMm = -0.1 }, record[9] with { RainMm = double.NaN },
-            record[9] with { TminC = record[9].TmaxC + 0.1 },
+            record[9] with
+            {
+                TminC = double.NaN,
+            },
+            record[9] with
+            {
+                TmaxC = double.PositiveInfinity,
+            },
+            record[9] with
+            {
+                RainMm = -0.1,
+            },
+            record[9] with
+            {
+                RainMm = double.NaN,
+            },
+            record[9] with
+            {
+                TminC = record[9].TmaxC + 0.1,
+            },
         ];
-        Assert.All(wrong, day => Assert.Equal("the values of 2001-01-10 are not a day's weather", WeatherFit.WhyNot(record.SetItem(9, day))));
+        Assert.All(wrong, day =>
+            Assert.Equal("the values of 2001-01-10 are not a day's weather", WeatherFit.WhyNot(record.SetItem(9, day)))
+        );
         Assert.Null(WeatherFit.WhyNot(record.SetItem(9, record[9] with { TminC = record[9].TmaxC })));
         Assert.Equal("2001-01-10 stands after 2001-01-10", WeatherFit.WhyNot(record.Insert(9, record[9])));
         Assert.Null(WeatherFit.WhyNot([.. record.Where(day => day.Date.Month != 2 || day.Date.Day <= 20)]));
@@ -126,9 +171,12 @@ public class WeatherFitTests
     public void A_model_that_misses_its_record_is_said_to()
     {
         var first = new DateOnly(2001, 1, 1);
-        var record = Enumerable.Range(0, first.AddYears(12).DayNumber - first.DayNumber).Select(first.AddDays)
+        var record = Enumerable
+            .Range(0, first.AddYears(12).DayNumber - first.DayNumber)
+            .Select(first.AddDays)
             .Where(date => date.Year != 2005 || date.Month != 10 || date.Day is < 10 or > 12)
-            .Select(date => new DailyWeather(date, date is { Month: 3, Day: 10 } ? -1 : 4, 16, date is { Month: 1 or 7, Day: 1 } ? 10 : 0)).ToImmutableArray();
+            .Select(date => new DailyWeather(date, date is { Month: 3, Day: 10 } ? -1 : 4, 16, date is { Month: 1 or 7, Day: 1 } ? 10 : 0))
+            .ToImmutableArray();
         var dry = new MonthWeather
         {
             WetAfterDry = 0,
@@ -146,7 +194,14 @@ public class WeatherFitTests
         months[1] = dry with { TminDryC = -5 };
         months[6] = dry with { WetAfterDry = 1, WetAfterWet = 1 };
         months[8] = dry with { TmaxDryC = 14 };
-        var model = new WeatherModel { Months = [.. months], Residuals = ResidualModel.UnitedStatesAverage, LeastRangeC = 0, Source = "invented", Assumptions = ["Something was assumed."] };
+        var model = new WeatherModel
+        {
+            Months = [.. months],
+            Residuals = ResidualModel.UnitedStatesAverage,
+            LeastRangeC = 0,
+            Source = "invented",
+            Assumptions = ["Something was assumed."],
+        };
         var report = WeatherFitReport.Of(model, record);
 
         Assert.Equal((new DateOnly(2001, 1, 1), new DateOnly(2012, 12, 31), 3), (report.First, report.Last, report.MissingDays));
@@ -167,17 +222,26 @@ public class WeatherFitTests
                 "Mean highest temperature: the worst month, September, misses by 2.0 C.",
                 "Share of wet days: the worst month, July, misses by 96.8 percentage points.",
             ],
-            Sentences(report)[..4]);
+            Sentences(report)[..4]
+        );
         Lines.Contain("Rain of a year: 20 mm in the record, 310 mm generated.", Sentences(report));
-        Assert.Contains(Sentences(report), line => line.StartsWith("Nights below 4.4 C in April, a year: 30.0 in the record, ", StringComparison.Ordinal));
+        Assert.Contains(Sentences(report), line =>
+            line.StartsWith("Nights below 4.4 C in April, a year: 30.0 in the record, ", StringComparison.Ordinal)
+        );
 
         // The generated frosts end where the curve through the months comes up through 0 C.
         var curve = MeanPreservingCurve.Daily([.. months.Select(month => month.TminDryC)]);
         var last = Enumerable.Range(0, 181).Select(first.AddDays).Last(date => curve[MeanPreservingCurve.PlaceOf(date)] <= 0);
-        Lines.Contain($"Last night at or below 0 C, on average: 10 March in the record, {last.Day} {(last.Month == 2 ? "February" : "March")} generated.", Sentences(report));
+        Lines.Contain(
+            $"Last night at or below 0 C, on average: 10 March in the record, {last.Day} {(last.Month == 2 ? "February" : "March")} generated.",
+            Sentences(report)
+        );
 
         // The same in Fahrenheit and inches: 9 K are 16.2 F and 2 K are 3.6 F; 20 mm are 0.8 inches, 310 mm 12.2; 4.4 C is 40 F in tenths of a degree Celsius.
-        Lines.Contain("February: generated mean temperatures miss the record by -16.2 F (lowest) and +0.0 F (highest).", WeatherFitWords.Warnings(report, UnitSystem.Imperial));
+        Lines.Contain(
+            "February: generated mean temperatures miss the record by -16.2 F (lowest) and +0.0 F (highest).",
+            WeatherFitWords.Warnings(report, UnitSystem.Imperial)
+        );
         var imperial = WeatherFitWords.Sentences(report, UnitSystem.Imperial, UnitSystem.Imperial);
         Lines.Contain("Mean highest temperature: the worst month, September, misses by 3.6 F.", imperial);
         Lines.Contain("Rain of a year: 0.8 inches in the record, 12.2 inches generated.", imperial);
@@ -191,7 +255,11 @@ public class WeatherFitTests
         var model = WeatherModel.FromNormals(Truth);
         var drawn = Draw(model, 3);
         Assert.NotNull(WeatherFitReport.Of(model, drawn).LastFrostDay);
-        Assert.Null(WeatherFitReport.Of(model, [.. drawn.Select(day => day.Date.Year == 2002 ? day with { TminC = 5, TmaxC = 15 } : day)]).LastFrostDay);
+        Assert.Null(
+            WeatherFitReport
+                .Of(model, [.. drawn.Select(day => day.Date.Year == 2002 ? day with { TminC = 5, TmaxC = 15 } : day)])
+                .LastFrostDay
+        );
         Assert.Null(WeatherFitReport.Of(model, [.. drawn.Skip(5).Take(365)]).LastFrostDay);
     }
 
@@ -206,5 +274,6 @@ public class WeatherFitTests
 
     private static ImmutableArray<string> Warnings(WeatherFitReport report) => WeatherFitWords.Warnings(report, UnitSystem.Metric);
 
-    private static ImmutableArray<string> Sentences(WeatherFitReport report) => WeatherFitWords.Sentences(report, UnitSystem.Metric, UnitSystem.Metric);
+    private static ImmutableArray<string> Sentences(WeatherFitReport report) =>
+        WeatherFitWords.Sentences(report, UnitSystem.Metric, UnitSystem.Metric);
 }

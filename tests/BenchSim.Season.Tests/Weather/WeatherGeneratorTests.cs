@@ -7,19 +7,20 @@ public class WeatherGeneratorTests
 {
     private static readonly DateOnly First = new(2026, 2, 1);
 
-    private static MonthWeather Mild { get; } = new()
-    {
-        WetAfterDry = 0.2,
-        WetAfterWet = 0.6,
-        RainShape = 0.8,
-        RainScaleMm = 7,
-        TminWetC = 6,
-        TminDryC = 4,
-        TmaxWetC = 12,
-        TmaxDryC = 15,
-        TminSdC = 3,
-        TmaxSdC = 4,
-    };
+    private static MonthWeather Mild { get; } =
+        new()
+        {
+            WetAfterDry = 0.2,
+            WetAfterWet = 0.6,
+            RainShape = 0.8,
+            RainScaleMm = 7,
+            TminWetC = 6,
+            TminDryC = 4,
+            TmaxWetC = 12,
+            TmaxDryC = 15,
+            TminSdC = 3,
+            TmaxSdC = 4,
+        };
 
     [Fact]
     public void Same_seed_and_season_give_the_same_days_whatever_was_drawn_before()
@@ -108,22 +109,40 @@ public class WeatherGeneratorTests
     [Fact]
     public void Chances_of_0_and_1_give_a_desert_and_a_rainforest()
     {
-        Assert.All(Draw(new WeatherGenerator(Every(Mild with { WetAfterDry = 0, WetAfterWet = 0 })), 1, 0, First, 400).Rain, rain => Assert.Equal(0, rain));
-        Assert.All(Draw(new WeatherGenerator(Every(Mild with { WetAfterDry = 1, WetAfterWet = 1 })), 1, 0, First, 400).Rain, rain => Assert.True(rain > 0));
+        Assert.All(Draw(new WeatherGenerator(Every(Mild with { WetAfterDry = 0, WetAfterWet = 0 })), 1, 0, First, 400).Rain, rain =>
+            Assert.Equal(0, rain)
+        );
+        Assert.All(Draw(new WeatherGenerator(Every(Mild with { WetAfterDry = 1, WetAfterWet = 1 })), 1, 0, First, 400).Rain, rain =>
+            Assert.True(rain > 0)
+        );
     }
 
     [Fact]
     public void Leap_days_are_drawn_and_dates_stay_in_step()
     {
         // Hot March, cold February, no spread: the calendar shows in the numbers.
-        var months = Enumerable.Range(1, 12).Select(month => Mild with { TminWetC = month, TminDryC = month, TmaxWetC = month + 10, TmaxDryC = month + 10, TminSdC = 1e-9, TmaxSdC = 1e-9 });
+        var months = Enumerable
+            .Range(1, 12)
+            .Select(month =>
+                Mild with
+                {
+                    TminWetC = month,
+                    TminDryC = month,
+                    TmaxWetC = month + 10,
+                    TmaxDryC = month + 10,
+                    TminSdC = 1e-9,
+                    TmaxSdC = 1e-9,
+                }
+            );
         var generator = new WeatherGenerator(Every(Mild) with { Months = [.. months] });
         foreach (var year in new[] { 2023, 2024, 2100 })
         {
             var first = new DateOnly(year, 1, 1);
             var days = Draw(generator, 1, 0, first, 400);
             for (var day = 0; day < 400; day++)
+            {
                 Assert.Equal(generator.MeanOf(first.AddDays(day)).TminC, days.Tmin[day], 1e-6);
+            }
         }
     }
 
@@ -184,7 +203,9 @@ public class WeatherGeneratorTests
         var model = Carry(a11, a12, a21, a22);
         Assert.Equal(isStable, model.IsStable);
         if (!isStable)
+        {
             Assert.Throws<InvalidOperationException>(() => model.LongRun());
+        }
     }
 
     [Theory]
@@ -208,10 +229,44 @@ public class WeatherGeneratorTests
     {
         MonthWeather[] wrong =
         [
-            Mild with { WetAfterDry = -0.1 }, Mild with { WetAfterDry = 1.1 }, Mild with { WetAfterWet = -0.1 }, Mild with { WetAfterWet = 1.1 }, Mild with { RainScaleMm = 0 },
-            Mild with { TminSdC = 0 }, Mild with { TmaxSdC = 0 }, Mild with { TminSdC = double.NaN },
+            Mild with
+            {
+                WetAfterDry = -0.1,
+            },
+            Mild with
+            {
+                WetAfterDry = 1.1,
+            },
+            Mild with
+            {
+                WetAfterWet = -0.1,
+            },
+            Mild with
+            {
+                WetAfterWet = 1.1,
+            },
+            Mild with
+            {
+                RainScaleMm = 0,
+            },
+            Mild with
+            {
+                TminSdC = 0,
+            },
+            Mild with
+            {
+                TmaxSdC = 0,
+            },
+            Mild with
+            {
+                TminSdC = double.NaN,
+            },
         ];
-        Assert.All(wrong, month => Assert.Throws<ArgumentException>(() => new WeatherGenerator(Every(Mild) with { Months = [.. Enumerable.Repeat(Mild, 11), month] })));
+        Assert.All(wrong, month =>
+            Assert.Throws<ArgumentException>(() =>
+                new WeatherGenerator(Every(Mild) with { Months = [.. Enumerable.Repeat(Mild, 11), month] })
+            )
+        );
         Assert.Throws<ArgumentException>(() => new WeatherGenerator(Every(Mild) with { Months = [.. Enumerable.Repeat(Mild, 11)] }));
         Assert.Throws<ArgumentException>(() => new WeatherGenerator(Every(Mild) with { LeastRangeC = -0.1 }));
         Assert.ThrowsAny<ArgumentException>(() => new WeatherGenerator(Every(Mild with { RainShape = 0.009 })));
@@ -222,21 +277,39 @@ public class WeatherGeneratorTests
 
     // B is 0.5, 0.3 and 0.4: B B' is 0.25, 0.15 and 0.25.
     private static ResidualModel Carry(double a11, double a12, double a21, double a22) =>
-        new() { A11 = a11, A12 = a12, A21 = a21, A22 = a22, B11 = 0.5, B21 = 0.3, B22 = 0.4 };
+        new()
+        {
+            A11 = a11,
+            A12 = a12,
+            A21 = a21,
+            A22 = a22,
+            B11 = 0.5,
+            B21 = 0.3,
+            B22 = 0.4,
+        };
 
     [Fact]
     public void Spans_of_different_length_are_refused() =>
-        Assert.Throws<ArgumentException>(() => new WeatherGenerator(Every(Mild)).Draw(1, 0, First, new double[3], new double[3], new double[2]));
+        Assert.Throws<ArgumentException>(() =>
+            new WeatherGenerator(Every(Mild)).Draw(1, 0, First, new double[3], new double[3], new double[2])
+        );
 
-    private static WeatherModel Every(MonthWeather month) => new()
-    {
-        Months = [.. Enumerable.Repeat(month, 12)],
-        Residuals = ResidualModel.UnitedStatesAverage,
-        LeastRangeC = 0.5,
-        Source = "test",
-    };
+    private static WeatherModel Every(MonthWeather month) =>
+        new()
+        {
+            Months = [.. Enumerable.Repeat(month, 12)],
+            Residuals = ResidualModel.UnitedStatesAverage,
+            LeastRangeC = 0.5,
+            Source = "test",
+        };
 
-    private static (double[] Tmin, double[] Tmax, double[] Rain) Draw(WeatherGenerator generator, ulong seed, int season, DateOnly first, int count)
+    private static (double[] Tmin, double[] Tmax, double[] Rain) Draw(
+        WeatherGenerator generator,
+        ulong seed,
+        int season,
+        DateOnly first,
+        int count
+    )
     {
         var (tmin, tmax, rain) = (new double[count], new double[count], new double[count]);
         generator.Draw(seed, season, first, tmin, tmax, rain);

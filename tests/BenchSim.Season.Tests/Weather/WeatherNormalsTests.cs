@@ -6,15 +6,26 @@ namespace BenchSim.Season.Tests.Weather;
 
 public class WeatherNormalsTests
 {
-    private static WeatherNormals Valley { get; } = new()
-    {
-        Source = "invented",
-        Months =
-        [
-            new(-6, 1, 10, 60), new(-5, 3, 9, 55), new(0, 8, 11, 70), new(4, 15, 12, 85), new(9, 21, 12, 95), new(14, 26, 11, 90),
-            new(17, 28, 10, 80), new(16, 27, 9, 75), new(12, 23, 9, 80), new(5, 16, 9, 75), new(1, 9, 10, 80), new(-4, 3, 11, 70),
-        ],
-    };
+    private static WeatherNormals Valley { get; } =
+        new()
+        {
+            Source = "invented",
+            Months =
+            [
+                new(-6, 1, 10, 60),
+                new(-5, 3, 9, 55),
+                new(0, 8, 11, 70),
+                new(4, 15, 12, 85),
+                new(9, 21, 12, 95),
+                new(14, 26, 11, 90),
+                new(17, 28, 10, 80),
+                new(16, 27, 9, 75),
+                new(12, 23, 9, 80),
+                new(5, 16, 9, 75),
+                new(1, 9, 10, 80),
+                new(-4, 3, 11, 70),
+            ],
+        };
 
     [Fact]
     public void Generated_years_have_the_normals_they_were_made_from()
@@ -39,11 +50,17 @@ public class WeatherNormalsTests
     {
         var model = WeatherModel.FromNormals(Valley);
         Assert.Equal(5, model.Assumptions.Length);
-        Lines.Contain("Rain follows rain as in Geng and others 1986: the chance after a dry day is 0.75 times the share of wet days.", model.Assumptions);
-        Assert.DoesNotContain(WeatherModel.FromNormals(Valley with { RainPersistence = 0.4 }).Assumptions, said => said.StartsWith("Rain follows", StringComparison.Ordinal));
+        Lines.Contain(
+            "Rain follows rain as in Geng and others 1986: the chance after a dry day is 0.75 times the share of wet days.",
+            model.Assumptions
+        );
+        Assert.DoesNotContain(WeatherModel.FromNormals(Valley with { RainPersistence = 0.4 }).Assumptions, said =>
+            said.StartsWith("Rain follows", StringComparison.Ordinal)
+        );
 
         // In both units: 1.43 K are 2.6 F, 1.02 K 1.8 F.
-        const string wet = "Wet days are 1.43 C (2.6 F) milder by night and 1.02 C (1.8 F) cooler by day, the average of two cities' record.";
+        const string wet =
+            "Wet days are 1.43 C (2.6 F) milder by night and 1.02 C (1.8 F) cooler by day, the average of two cities' record.";
         Lines.Contain(wet, model.Assumptions);
         Assert.DoesNotContain(wet, WeatherModel.FromNormals(Valley with { WetLessDryTminC = 1 }).Assumptions, StringComparer.Ordinal);
         Assert.DoesNotContain(wet, WeatherModel.FromNormals(Valley with { WetLessDryTmaxC = -1 }).Assumptions, StringComparer.Ordinal);
@@ -58,7 +75,17 @@ public class WeatherNormalsTests
     {
         var given = Valley.Months.Select(month => month with { TminSdC = 4, TmaxSdC = 4 }).ToImmutableArray();
         var normals = Valley with { Months = given.SetItem(6, given[6] with { TminSdC = low, TmaxSdC = high }) };
-        Assert.Equal(isSaid, WeatherModel.FromNormals(normals).Assumptions.Any(said => said.StartsWith("Where the spread of daily temperatures is not given: 3.15 C (5.7 F) for the lowest", StringComparison.Ordinal)));
+        Assert.Equal(
+            isSaid,
+            WeatherModel
+                .FromNormals(normals)
+                .Assumptions.Any(said =>
+                    said.StartsWith(
+                        "Where the spread of daily temperatures is not given: 3.15 C (5.7 F) for the lowest",
+                        StringComparison.Ordinal
+                    )
+                )
+        );
     }
 
     [Fact]
@@ -84,7 +111,8 @@ public class WeatherNormalsTests
                 "February: rain and rain days must both be 0 or both be above 0",
                 "the persistence of rain must be 0 or more and below 1",
             ],
-            bad.Problems());
+            bad.Problems()
+        );
         Assert.Throws<InvalidOperationException>(() => WeatherModel.FromNormals(bad));
     }
 
@@ -93,7 +121,13 @@ public class WeatherNormalsTests
     {
         // Every month alike, so the seasonal curve takes nothing. April: 10 wet days of 30. Wet less dry 2 and -4 K: a third of the days lies two thirds of it from the
         // mean, two thirds a third. Their difference makes up 2/9 of its square of the variance: 9 - 8/9 and 49 - 32/9 are left.
-        var model = WeatherModel.FromNormals(Alike(new MonthNormals(5, 15, 10, 60) { TminSdC = 3, TmaxSdC = 7 }) with { WetLessDryTminC = 2, WetLessDryTmaxC = -4 });
+        var model = WeatherModel.FromNormals(
+            Alike(new MonthNormals(5, 15, 10, 60) { TminSdC = 3, TmaxSdC = 7 }) with
+            {
+                WetLessDryTminC = 2,
+                WetLessDryTmaxC = -4,
+            }
+        );
         var april = model.Months[3];
         Assert.Equal(5 + (4 / 3.0), april.TminWetC, 1e-9);
         Assert.Equal(5 - (2 / 3.0), april.TminDryC, 1e-9);
@@ -103,7 +137,14 @@ public class WeatherNormalsTests
         Assert.Equal(Math.Sqrt(49 - (32 / 9.0)), april.TmaxSdC, 1e-6);
 
         // Not below half of it, however much the wet days explain.
-        Assert.Equal(1.5, WeatherModel.FromNormals(Alike(new MonthNormals(5, 15, 10, 60) { TminSdC = 3 }) with { WetLessDryTminC = 20 }).Months[3].TminSdC, 1e-9);
+        Assert.Equal(
+            1.5,
+            WeatherModel
+                .FromNormals(Alike(new MonthNormals(5, 15, 10, 60) { TminSdC = 3 }) with { WetLessDryTminC = 20 })
+                .Months[3]
+                .TminSdC,
+            1e-9
+        );
     }
 
     // One limit of each figure a line: at it, and a hair past it.
@@ -137,16 +178,62 @@ public class WeatherNormalsTests
     {
         Assert.All(
             [
-                Valley with { RainShape = 0.05 }, Valley with { RainShape = 100 }, Valley with { RainPersistence = 0 }, Valley with { RainPersistence = 0.99 },
+                Valley with
+                {
+                    RainShape = 0.05,
+                },
+                Valley with
+                {
+                    RainShape = 100,
+                },
+                Valley with
+                {
+                    RainPersistence = 0,
+                },
+                Valley with
+                {
+                    RainPersistence = 0.99,
+                },
             ],
-            normals => Assert.Empty(normals.Problems()));
+            normals => Assert.Empty(normals.Problems())
+        );
         Assert.All(
             [
-                Valley with { RainShape = 0.04 }, Valley with { RainShape = 101 }, Valley with { RainPersistence = -0.1 }, Valley with { WetLessDryTminC = double.NaN },
-                Valley with { WetLessDryTmaxC = double.PositiveInfinity }, Valley with { Months = [.. Valley.Months.Take(11)] }, Valley with { Months = default },
-                Valley with { Residuals = ResidualModel.UnitedStatesAverage with { A11 = 1.2 } },
+                Valley with
+                {
+                    RainShape = 0.04,
+                },
+                Valley with
+                {
+                    RainShape = 101,
+                },
+                Valley with
+                {
+                    RainPersistence = -0.1,
+                },
+                Valley with
+                {
+                    WetLessDryTminC = double.NaN,
+                },
+                Valley with
+                {
+                    WetLessDryTmaxC = double.PositiveInfinity,
+                },
+                Valley with
+                {
+                    Months = [.. Valley.Months.Take(11)],
+                },
+                Valley with
+                {
+                    Months = default,
+                },
+                Valley with
+                {
+                    Residuals = ResidualModel.UnitedStatesAverage with { A11 = 1.2 },
+                },
             ],
-            normals => Assert.Single(normals.Problems()));
+            normals => Assert.Single(normals.Problems())
+        );
     }
 
     private static WeatherNormals Alike(MonthNormals month) => new() { Source = "invented", Months = [.. Enumerable.Repeat(month, 12)] };
@@ -156,7 +243,9 @@ public class WeatherNormalsTests
     {
         var desert = Valley with { Months = [.. Valley.Months.Select(month => month with { RainDays = 0, RainMm = 0 })] };
         Assert.Empty(desert.Problems());
-        Assert.All(WeatherModel.FromNormals(desert).Months, month => Assert.Equal((0, true), (month.WetShare, double.IsFinite(month.RainScaleMm))));
+        Assert.All(WeatherModel.FromNormals(desert).Months, month =>
+            Assert.Equal((0, true), (month.WetShare, double.IsFinite(month.RainScaleMm)))
+        );
     }
 
     private static DailyWeather[] Years(int years)

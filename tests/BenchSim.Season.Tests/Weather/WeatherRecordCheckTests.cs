@@ -21,8 +21,11 @@ public class WeatherRecordCheckTests
         rows[4] = rows[4] with { TminC = 12, TmaxC = 3, TminColumn = 12 };
         var findings = WeatherRecordCheck.Check(rows, "weather.csv");
         Lines.Equal(
-            ["weather.csv:6:12: the lowest temperature 12 C is above the highest 3 C; the lowest first; exchange the two if they are swapped"],
-            findings.Faults.Select(fault => fault.ToString()));
+            [
+                "weather.csv:6:12: the lowest temperature 12 C is above the highest 3 C; the lowest first; exchange the two if they are swapped",
+            ],
+            findings.Faults.Select(fault => fault.ToString())
+        );
         Assert.Empty(findings.Repairs);
     }
 
@@ -31,8 +34,11 @@ public class WeatherRecordCheckTests
     {
         var rows = Rows("2024-03-01", 10).Select(row => row with { TminC = row.TmaxC, TmaxC = row.TminC }).ToList();
         Lines.Equal(
-            ["weather.csv:2:0: the lowest temperature is above the highest in 10 of 10 rows; the two columns are exchanged: name the lower one tmin and the higher one tmax"],
-            WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.ToString()));
+            [
+                "weather.csv:2:0: the lowest temperature is above the highest in 10 of 10 rows; the two columns are exchanged: name the lower one tmin and the higher one tmax",
+            ],
+            WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.ToString())
+        );
     }
 
     [Theory]
@@ -42,16 +48,25 @@ public class WeatherRecordCheckTests
     {
         var rows = Rows("2024-04-01", 30).Select(row => row with { TminC = tmin, TmaxC = tmax }).ToList();
         Lines.Equal(
-            ["weather.csv:2:0: the temperatures are too high for degrees Celsius and look like Fahrenheit; degrees Celsius, or the unit F stated in the column's name"],
-            WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.ToString()));
+            [
+                "weather.csv:2:0: the temperatures are too high for degrees Celsius and look like Fahrenheit; degrees Celsius, or the unit F stated in the column's name",
+            ],
+            WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.ToString())
+        );
     }
 
     [Fact]
     public void A_mild_place_in_Fahrenheit_is_known_by_its_mean()
     {
         // 30 to 40 and 50 to 56 by turns: never above 57, but no place has a mean of 44 C.
-        var rows = Rows("2024-01-01", 30).Select((row, index) => index % 2 == 0 ? row with { TminC = 30, TmaxC = 40 } : row with { TminC = 50, TmaxC = 56 }).ToList();
-        Assert.Contains("look like Fahrenheit", Assert.Single(WeatherRecordCheck.Check(rows, "weather.csv").Faults).What, StringComparison.Ordinal);
+        var rows = Rows("2024-01-01", 30)
+            .Select((row, index) => index % 2 == 0 ? row with { TminC = 30, TmaxC = 40 } : row with { TminC = 50, TmaxC = 56 })
+            .ToList();
+        Assert.Contains(
+            "look like Fahrenheit",
+            Assert.Single(WeatherRecordCheck.Check(rows, "weather.csv").Faults).What,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -82,7 +97,8 @@ public class WeatherRecordCheckTests
                 "weather.csv:3:0: a highest temperature of 151 C has never been measured on earth; between -90 C and 57 C",
                 "weather.csv:3:0: a day's rain of -1 mm is not possible; 0 or more, at most 1825 mm",
             ],
-            WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.ToString()));
+            WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.ToString())
+        );
     }
 
     // 11.1 C above 5 C, and 1,830 mm: 51.98 F, 41 F and 72.05 inches. A day of 57.1 C is 134.78 F, a little above what has been measured, and no reason to think of another unit.
@@ -92,15 +108,22 @@ public class WeatherRecordCheckTests
         var rows = Rows("2024-04-01", 40);
         rows[1] = rows[1] with { TminC = 11.1, TmaxC = 5, RainMm = 1830 };
         for (var row = 2; row < 10; row++)
+        {
             rows[row] = rows[row] with { TmaxC = 57.1 };
-        var faults = WeatherRecordCheck.Check(rows, "weather.csv", temperature: UnitSystem.Imperial, rain: UnitSystem.Imperial).Faults.Select(fault => fault.ToString()).ToArray();
+        }
+
+        var faults = WeatherRecordCheck
+            .Check(rows, "weather.csv", temperature: UnitSystem.Imperial, rain: UnitSystem.Imperial)
+            .Faults.Select(fault => fault.ToString())
+            .ToArray();
         Lines.Equal(
             [
                 "weather.csv:3:0: the lowest temperature 51.98 F is above the highest 41 F; the lowest first; exchange the two if they are swapped",
                 "weather.csv:3:0: a day's rain of 72.05 in is not possible; 0 or more, at most 71.85 in",
                 "weather.csv:4:0: a highest temperature of 134.78 F has never been measured on earth; between -130 F and 134.6 F",
             ],
-            faults[..3]);
+            faults[..3]
+        );
         Assert.Equal(10, faults.Length);
     }
 
@@ -119,7 +142,10 @@ public class WeatherRecordCheckTests
         (rows[1], rows[2]) = (rows[2] with { Line = 3 }, rows[1] with { Line = 4 });
         var findings = WeatherRecordCheck.Check(rows, "weather.csv");
         Assert.True(findings.IsUsable);
-        Lines.Equal(["weather.csv:4:0: 2024-03-02 comes after 2024-03-03 in the file; the rows were put in order of date"], findings.Repairs.Select(repair => repair.ToString()));
+        Lines.Equal(
+            ["weather.csv:4:0: 2024-03-02 comes after 2024-03-03 in the file; the rows were put in order of date"],
+            findings.Repairs.Select(repair => repair.ToString())
+        );
         Assert.Equal([1, 2, 3], findings.Days.Select(day => day.Date.Day));
     }
 
@@ -130,8 +156,14 @@ public class WeatherRecordCheckTests
         rows.Add(rows[1] with { Line = 5 });
         rows.Add(rows[2] with { Line = 6, TminC = -1 });
         var findings = WeatherRecordCheck.Check(rows, "weather.csv");
-        Lines.Contain("weather.csv:5:0: 2024-03-02 is in line 3 too, with the same values; the second row was left out", findings.Repairs.Select(repair => repair.ToString()));
-        Lines.Equal(["weather.csv:6:0: 2024-03-03 is in line 4 too, with other values; one row a date"], findings.Faults.Select(fault => fault.ToString()));
+        Lines.Contain(
+            "weather.csv:5:0: 2024-03-02 is in line 3 too, with the same values; the second row was left out",
+            findings.Repairs.Select(repair => repair.ToString())
+        );
+        Lines.Equal(
+            ["weather.csv:6:0: 2024-03-03 is in line 4 too, with other values; one row a date"],
+            findings.Faults.Select(fault => fault.ToString())
+        );
     }
 
     [Fact]
@@ -141,7 +173,10 @@ public class WeatherRecordCheckTests
         rows[2] = rows[2] with { TminC = 6, TmaxC = 14, RainMm = 4 };
         rows.RemoveAt(1);
         var findings = WeatherRecordCheck.Check(rows, "weather.csv");
-        Lines.Equal(["weather.csv:4:0: 2024-02-29 is missing; filled on a straight line between the days before and after"], findings.Repairs.Select(repair => repair.ToString()));
+        Lines.Equal(
+            ["weather.csv:4:0: 2024-02-29 is missing; filled on a straight line between the days before and after"],
+            findings.Repairs.Select(repair => repair.ToString())
+        );
 
         // Half way between 2, 10, 0 on 28 February and 6, 14, 4 on 1 March.
         Assert.Equal((4.0, 12.0, 2.0), (findings.Days[1].TminC, findings.Days[1].TmaxC, findings.Days[1].RainMm));
@@ -162,7 +197,10 @@ public class WeatherRecordCheckTests
         var rows = Rows("2024-03-01", 10);
         rows.RemoveRange(3, 4);
         var findings = WeatherRecordCheck.Check(rows, "weather.csv");
-        Lines.Equal(["weather.csv:9:0: 4 days are missing, 2024-03-04 to 2024-03-07; a row for each day; gaps of up to 3 days are filled"], findings.Faults.Select(fault => fault.ToString()));
+        Lines.Equal(
+            ["weather.csv:9:0: 4 days are missing, 2024-03-04 to 2024-03-07; a row for each day; gaps of up to 3 days are filled"],
+            findings.Faults.Select(fault => fault.ToString())
+        );
     }
 
     [Fact]
@@ -176,8 +214,12 @@ public class WeatherRecordCheckTests
         var findings = WeatherRecordCheck.Check(rows, "weather.csv");
         Lines.Equal(
             ["weather.csv:6:0: 3 days are missing, 2024-03-02 to 2024-03-04; filled on a straight line between the days before and after"],
-            findings.Repairs.Select(repair => repair.ToString()));
-        Assert.Equal([(1, 2, 10, 4), (2, 3, 12, 5), (3, 4, 14, 6), (4, 5, 16, 7), (5, 6, 18, 8), (6, 2, 10, 0)], findings.Days.Select(day => (day.Date.Day, day.TminC, day.TmaxC, day.RainMm)));
+            findings.Repairs.Select(repair => repair.ToString())
+        );
+        Assert.Equal(
+            [(1, 2, 10, 4), (2, 3, 12, 5), (3, 4, 14, 6), (4, 5, 16, 7), (5, 6, 18, 8), (6, 2, 10, 0)],
+            findings.Days.Select(day => (day.Date.Day, day.TminC, day.TmaxC, day.RainMm))
+        );
     }
 
     // The hottest, coldest and wettest days on record, rounded outward, are taken; a hair more is not.
@@ -211,7 +253,10 @@ public class WeatherRecordCheckTests
     {
         var rows = Rows("2024-04-01", count);
         for (var row = 0; row < hot; row++)
+        {
             rows[row] = rows[row] with { TmaxC = 60 };
+        }
+
         var faults = WeatherRecordCheck.Check(rows, "weather.csv").Faults;
         Assert.Equal(isUnit ? 1 : hot, faults.Length);
         Assert.Equal(isUnit, faults[0].What.Contains("Fahrenheit", StringComparison.Ordinal));
@@ -222,7 +267,12 @@ public class WeatherRecordCheckTests
     [InlineData(50.1, true)]
     [InlineData(50, false)]
     public void A_mean_that_no_place_has_is_a_wrong_unit(double tmax, bool isUnit) =>
-        Assert.Equal(!isUnit, WeatherRecordCheck.Check([.. Rows("2024-04-01", 30).Select(row => row with { TminC = 30, TmaxC = tmax })], "weather.csv").IsUsable);
+        Assert.Equal(
+            !isUnit,
+            WeatherRecordCheck
+                .Check([.. Rows("2024-04-01", 30).Select(row => row with { TminC = 30, TmaxC = tmax })], "weather.csv")
+                .IsUsable
+        );
 
     // Six of ten rows with the lowest above the highest are exchanged columns, five are five faults.
     [Theory]
@@ -232,7 +282,10 @@ public class WeatherRecordCheckTests
     {
         var rows = Rows("2024-03-01", 10);
         for (var row = 0; row < crossed; row++)
+        {
             rows[row] = rows[row] with { TminC = 12, TmaxC = 3 };
+        }
+
         Assert.Equal(faults, WeatherRecordCheck.Check(rows, "weather.csv").Faults.Length);
     }
 
@@ -242,7 +295,10 @@ public class WeatherRecordCheckTests
         // Four rows with impossible rain are four faults and no gap; with another day beside them missing, the gap is told as well.
         var rows = Rows("2024-03-01", 20);
         for (var row = 5; row < 9; row++)
+        {
             rows[row] = rows[row] with { RainMm = -1 };
+        }
+
         Assert.Equal([7, 8, 9, 10], WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.Place.Line));
         rows.RemoveAt(9);
         Assert.Equal([7, 8, 9, 10, 12], WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.Place.Line));
@@ -281,5 +337,9 @@ public class WeatherRecordCheckTests
     }
 
     private static List<WeatherRow> Rows(string first, int count) =>
-        [.. Enumerable.Range(0, count).Select(day => new WeatherRow(day + 2, DateOnly.ParseExact(first, "yyyy-MM-dd").AddDays(day), 2, 10, 0))];
+        [
+            .. Enumerable
+                .Range(0, count)
+                .Select(day => new WeatherRow(day + 2, DateOnly.ParseExact(first, "yyyy-MM-dd").AddDays(day), 2, 10, 0)),
+        ];
 }

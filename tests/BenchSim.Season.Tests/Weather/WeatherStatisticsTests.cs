@@ -11,8 +11,13 @@ public class WeatherStatisticsTests
 {
     private static readonly DailyWeather[] Days =
     [
-        new(new(2021, 1, 1), 0, 8, 0), new(new(2021, 1, 2), 4.4, 9, 3), new(new(2021, 1, 3), 1, 13, 2), new(new(2021, 1, 4), 5, 10, 0),
-        new(new(2021, 2, 10), 4, 14, 1), new(new(2021, 2, 11), 10, 20, 0), new(new(2021, 2, 12), 0, 11, 5),
+        new(new(2021, 1, 1), 0, 8, 0),
+        new(new(2021, 1, 2), 4.4, 9, 3),
+        new(new(2021, 1, 3), 1, 13, 2),
+        new(new(2021, 1, 4), 5, 10, 0),
+        new(new(2021, 2, 10), 4, 14, 1),
+        new(new(2021, 2, 11), 10, 20, 0),
+        new(new(2021, 2, 12), 0, 11, 5),
     ];
 
     private readonly WeatherStatistics _found = WeatherStatistics.Of(Days);
@@ -37,8 +42,14 @@ public class WeatherStatisticsTests
     public void Rain_is_counted_by_the_day_before()
     {
         // January: dry, wet, wet, dry. February: wet, dry, wet, the first with no day before it.
-        Assert.Equal([(2, 1, 1, 2, 1), (2, 1, 1, 1, 0)], _found.Months[..2].Select(month => (month.WetDays, month.AfterDry, month.WetAfterDry, month.AfterWet, month.WetAfterWet)));
-        Assert.Equal([(0.5, 1, 0.5), (2 / 3.0, 1, 0)], _found.Months[..2].Select(month => (month.WetShare, month.ChanceAfterDry, month.ChanceAfterWet)));
+        Assert.Equal(
+            [(2, 1, 1, 2, 1), (2, 1, 1, 1, 0)],
+            _found.Months[..2].Select(month => (month.WetDays, month.AfterDry, month.WetAfterDry, month.AfterWet, month.WetAfterWet))
+        );
+        Assert.Equal(
+            [(0.5, 1, 0.5), (2 / 3.0, 1, 0)],
+            _found.Months[..2].Select(month => (month.WetShare, month.ChanceAfterDry, month.ChanceAfterWet))
+        );
     }
 
     [Fact]
@@ -66,7 +77,10 @@ public class WeatherStatisticsTests
     [InlineData(0.1, 0)]
     public void A_night_at_the_threshold_is_the_last_of_spring(double tmin, int last)
     {
-        DailyWeather[] spring = [.. Enumerable.Range(0, 181).Select(day => new DailyWeather(new DateOnly(2021, 1, 1).AddDays(day), day == 68 ? tmin : 5, 10, 0))];
+        DailyWeather[] spring =
+        [
+            .. Enumerable.Range(0, 181).Select(day => new DailyWeather(new DateOnly(2021, 1, 1).AddDays(day), day == 68 ? tmin : 5, 10, 0)),
+        ];
         Assert.Equal(last, Assert.Single(WeatherStatistics.LastSpringNight(spring, 0)));
         Assert.Empty(WeatherStatistics.LastSpringNight(spring.AsSpan(1), 0));
     }
@@ -74,7 +88,19 @@ public class WeatherStatisticsTests
     [Fact]
     public void Rain_that_never_stops_and_never_starts_is_taken_as_every_other_day()
     {
-        var month = new MonthWeather { WetAfterDry = 0, WetAfterWet = 1, RainShape = 1, RainScaleMm = 1, TminWetC = 0, TminDryC = 0, TmaxWetC = 0, TmaxDryC = 0, TminSdC = 1, TmaxSdC = 1 };
+        var month = new MonthWeather
+        {
+            WetAfterDry = 0,
+            WetAfterWet = 1,
+            RainShape = 1,
+            RainScaleMm = 1,
+            TminWetC = 0,
+            TminDryC = 0,
+            TmaxWetC = 0,
+            TmaxDryC = 0,
+            TminSdC = 1,
+            TmaxSdC = 1,
+        };
         Assert.Equal(0.5, month.WetShare);
         Assert.Equal(0.25, (month with { WetAfterDry = 0.1, WetAfterWet = 0.7 }).WetShare, 1e-12); // 0.1 / (1 + 0.1 - 0.7)
     }

@@ -39,12 +39,15 @@ public class WeatherSummaryTests
     public void A_night_at_zero_is_a_frost_and_a_night_at_a_threshold_is_not_below_it()
     {
         // One year at 5 C but for 0 C on 15 March, the first day of the second fortnight, and 0.1 C on 29 March, the first of the third.
-        var days = Year(2021, []).Select(day => day.Date switch
-        {
-            { Month: 3, Day: 15 } => day with { TminC = 0 },
-            { Month: 3, Day: 29 } => day with { TminC = 0.1 },
-            _ => day,
-        });
+        var days = Year(2021, [])
+            .Select(day =>
+                day.Date switch
+                {
+                    { Month: 3, Day: 15 } => day with { TminC = 0 },
+                    { Month: 3, Day: 29 } => day with { TminC = 0.1 },
+                    _ => day,
+                }
+            );
         var summary = WeatherSummary.Of([.. days], new DateOnly(2026, 3, 1), new DateOnly(2026, 4, 11), 0, [0, 0.1, 5])!;
         Assert.Equal([1, 1, 0], summary.FrostAfter.Select(frost => frost.Hits));
         Assert.Equal([0, 0, 0, 0, 1, 0, 0, 1, 1], summary.Nights.Select(nights => nights.Mean));
@@ -89,8 +92,11 @@ public class WeatherSummaryTests
         // 31 December to 1 January: the winters of 2021 and 2022 are whole, that of 2023 is not.
         ImmutableArray<DailyWeather> days =
         [
-            new(new DateOnly(2021, 12, 31), -1, 5, 0), new(new DateOnly(2022, 1, 1), 1, 5, 0),
-            new(new DateOnly(2022, 12, 31), 1, 5, 0), new(new DateOnly(2023, 1, 1), 1, 5, 0), new(new DateOnly(2023, 12, 31), -1, 5, 0),
+            new(new DateOnly(2021, 12, 31), -1, 5, 0),
+            new(new DateOnly(2022, 1, 1), 1, 5, 0),
+            new(new DateOnly(2022, 12, 31), 1, 5, 0),
+            new(new DateOnly(2023, 1, 1), 1, 5, 0),
+            new(new DateOnly(2023, 12, 31), -1, 5, 0),
         ];
         var summary = WeatherSummary.Of(days, new DateOnly(2026, 12, 31), new DateOnly(2027, 1, 1), 0, [0])!;
         Assert.Equal((2, 1), (summary.Years, summary.FrostAfter[0].Hits));
@@ -110,7 +116,8 @@ public class WeatherSummaryTests
         Assert.Equal(1, WeatherSummary.Of(generator, 1, 1, first, first, 0, []).Years);
     }
 
-    private static WeatherNormals Even { get; } = new() { Source = "invented", Months = [.. Enumerable.Repeat(new MonthNormals(5, 15, 10, 60), 12)] };
+    private static WeatherNormals Even { get; } =
+        new() { Source = "invented", Months = [.. Enumerable.Repeat(new MonthNormals(5, 15, 10, 60), 12)] };
 
     [Fact]
     public void Generated_years_agree_with_the_distribution_they_are_drawn_from()
@@ -141,12 +148,16 @@ public class WeatherSummaryTests
         var summary = WeatherSummary.Of(new WeatherGenerator(model), 1, 4000, new DateOnly(2026, 3, 1), new DateOnly(2026, 4, 30), 0, [0]);
         Assert.All(summary.Nights.Take(4), nights => Assert.Equal(2.221, nights.Mean, 0.26));
         for (var fortnight = 1; fortnight < 5; fortnight++)
+        {
             Assert.True(summary.FrostAfter[fortnight].Hits <= summary.FrostAfter[fortnight - 1].Hits);
+        }
     }
 
     private static IEnumerable<DailyWeather> Year(int year, DateOnly[] frosts)
     {
         for (var date = new DateOnly(year, 3, 1); date <= new DateOnly(year, 4, 30); date = date.AddDays(1))
+        {
             yield return new DailyWeather(date, frosts.Contains(date) ? -1 : 5, 15, 0);
+        }
     }
 }

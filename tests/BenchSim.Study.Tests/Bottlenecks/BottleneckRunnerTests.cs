@@ -23,7 +23,7 @@ public class BottleneckRunnerTests
     [Fact]
     public void One_mat_place_too_few_is_found_to_be_the_bottleneck()
     {
-        BottleneckResult result = Play(Mat(1), Bench(10), Table(10));
+        var result = Play(Mat(1), Bench(10), Table(10));
 
         Assert.Equal(150, result.LatePlantDays);
         Assert.Equal("mat bench table", string.Join(" ", result.Unlimited.Select(trial => trial.Space.Id)));
@@ -34,7 +34,7 @@ public class BottleneckRunnerTests
         Assert.All(result.Pairs, pair => Assert.False(pair.HelpsTogether));
 
         // The tray waits unsown for 3 days of the first week.
-        WaitResult waits = Assert.Single(result.Waits, wait => wait.TrayDays.Most > 0);
+        var waits = Assert.Single(result.Waits, wait => wait.TrayDays.Most > 0);
         Assert.Equal((null, "mat", 3.0, 3), (waits.From, waits.By.Id, waits.TrayDays.Mean, waits.ByWeek[0].P50));
     }
 
@@ -44,11 +44,11 @@ public class BottleneckRunnerTests
     [Fact]
     public void Two_that_help_only_together_are_found()
     {
-        BottleneckResult result = Play(Mat(1), Bench(10), Table(1));
+        var result = Play(Mat(1), Bench(10), Table(1));
 
         Assert.Equal(150, result.LatePlantDays);
         Assert.All(result.Unlimited, trial => Assert.Equal((0.0, false), (trial.LatePlantDays.Difference, trial.LatePlantDays.IsReal)));
-        BottleneckPair together = Assert.Single(result.Pairs, pair => pair.HelpsTogether);
+        var together = Assert.Single(result.Pairs, pair => pair.HelpsTogether);
         Assert.Equal(("mat", "table"), (together.First.Id, together.Second.Id));
         Assert.Equal(-150, together.LatePlantDays.Difference);
         Assert.Equal(-150, together.BeyondSum.Difference);
@@ -58,10 +58,12 @@ public class BottleneckRunnerTests
     [Fact]
     public void A_site_with_room_has_no_bottleneck_and_nobody_waits()
     {
-        BottleneckResult result = Play(Mat(10), Bench(10), Table(10));
+        var result = Play(Mat(10), Bench(10), Table(10));
 
         Assert.Equal(0, result.LatePlantDays);
-        Assert.All(result.Unlimited.Concat(result.Larger), trial => Assert.Equal((0, 0), (trial.LatePlantDays.Differing, trial.Fits.Differing)));
+        Assert.All(result.Unlimited.Concat(result.Larger), trial =>
+            Assert.Equal((0, 0), (trial.LatePlantDays.Differing, trial.Fits.Differing))
+        );
         Assert.All(result.Waits, wait => Assert.Equal((0.0, 0), (wait.TrayDays.Most, wait.Happens.Hits)));
     }
 
@@ -69,7 +71,7 @@ public class BottleneckRunnerTests
     [Fact]
     public void The_intervals_allow_for_all_comparisons()
     {
-        BottleneckResult result = Play(Mat(1), Bench(10), Table(10));
+        var result = Play(Mat(1), Bench(10), Table(10));
 
         Assert.Equal((27, 0.95), (result.Comparisons, result.Confidence));
         Assert.Equal(1 - (0.05 / 27), result.EachConfidence, 1e-15);
@@ -83,13 +85,16 @@ public class BottleneckRunnerTests
     public void A_unit_is_what_the_site_says_or_a_tenth(int? given, int places, int unit)
     {
         Assert.Equal(unit, BottleneckTrials.UnitOf(Mat(places) with { UnitPlaces = given }));
-        Assert.Equal(Math.Max(unit, given ?? 10), BottleneckTrials.UnitOf(Mat(places) with { UnitPlaces = given, Changes = [new PlacesFrom(Monday, 100)] }));
+        Assert.Equal(
+            Math.Max(unit, given ?? 10),
+            BottleneckTrials.UnitOf(Mat(places) with { UnitPlaces = given, Changes = [new PlacesFrom(Monday, 100)] })
+        );
     }
 
     [Fact]
     public void Spaces_that_no_batch_may_use_are_left_out()
     {
-        BottleneckResult result = Play([Crop() with { Benches = ["bench"] }], Mat(1), Bench(10), Bench(5, "other"), Table(10));
+        var result = Play([Crop() with { Benches = ["bench"] }], Mat(1), Bench(10), Bench(5, "other"), Table(10));
 
         Assert.DoesNotContain(result.Unlimited, trial => trial.Space.Id == "other");
         Assert.Equal(3, result.Pairs.Length);
@@ -99,9 +104,32 @@ public class BottleneckRunnerTests
     [Fact]
     public void Any_number_of_threads_gives_the_same_answer()
     {
-        SeasonPlan plan = Plan(Scenario([Mat(2), Bench(4), Table(3)], [Batch("a", 200, Monday), Batch("b", 200, Monday)], crops: [Crop() with { EmergeCv = 0.2, GrowthCv = 0.2 }]));
-        string[] texts = [.. new[] { 1, 3 }.Select(threads =>
-            JsonSerializer.Serialize(BottleneckRunner.Play(plan, new StudyOptions { Seasons = 50, Seed = 4, Threads = threads }, null, CancellationToken.None), s_anyNumber))];
+        var plan = Plan(
+            Scenario(
+                [Mat(2), Bench(4), Table(3)],
+                [Batch("a", 200, Monday), Batch("b", 200, Monday)],
+                crops: [Crop() with { EmergeCv = 0.2, GrowthCv = 0.2 }]
+            )
+        );
+        string[] texts =
+        [
+            .. new[] { 1, 3 }.Select(threads =>
+                JsonSerializer.Serialize(
+                    BottleneckRunner.Play(
+                        plan,
+                        new StudyOptions
+                        {
+                            Seasons = 50,
+                            Seed = 4,
+                            Threads = threads,
+                        },
+                        null,
+                        CancellationToken.None
+                    ),
+                    s_anyNumber
+                )
+            ),
+        ];
 
         Assert.Equal(texts[0], texts[1]);
         Assert.Contains("\"Differing\":", texts[0], StringComparison.Ordinal);
@@ -111,7 +139,7 @@ public class BottleneckRunnerTests
 
     private static BottleneckResult Play(Crop[] crops, params Space[] spaces)
     {
-        SeasonPlan plan = Plan(Scenario(spaces, [Batch("a", 50, Monday), Batch("b", 50, Monday)], crops: crops));
+        var plan = Plan(Scenario(spaces, [Batch("a", 50, Monday), Batch("b", 50, Monday)], crops: crops));
         return BottleneckRunner.Play(plan, new StudyOptions { Seasons = 3, Seed = 1 }, null, CancellationToken.None);
     }
 }

@@ -11,9 +11,9 @@ public class ExactTallyTests
     public void Quantile_is_the_smallest_value_that_enough_seasons_do_not_exceed()
     {
         // Ten seasons: 3 3 4 4 4 7 7 9 9 20. P10: 1 season of 10 at or below 3. P50: 5 at or below 4. P90: 9 at or below 9. P95 needs 9.5, so 10: 20.
-        ExactTally tally = Of(20, 3, 9, 4, 7, 3, 4, 9, 7, 4);
+        var tally = Of(20, 3, 9, 4, 7, 3, 4, 9, 7, 4);
 
-        Estimate estimate = tally.ToEstimate(new StudentFactors());
+        var estimate = tally.ToEstimate(new StudentFactors());
 
         Assert.Equal((3, 4, 9, 20), (estimate.P10, estimate.P50, estimate.P90, estimate.P95));
         Assert.Equal((3, 20, 10), (estimate.Least, estimate.Most, estimate.Seasons));
@@ -24,7 +24,7 @@ public class ExactTallyTests
     public void Half_width_is_that_of_student()
     {
         // 1 2 3 4: mean 2.5, squares about it 5, deviation sqrt(5/3); t(0.975, 3) = 3.182446305 (printed tables: 3.182).
-        Estimate estimate = Of(1, 2, 3, 4).ToEstimate(new StudentFactors());
+        var estimate = Of(1, 2, 3, 4).ToEstimate(new StudentFactors());
 
         Assert.Equal(3.182446305284 * Math.Sqrt(5.0 / 3) / 2, estimate.HalfWidth, 1e-9);
     }
@@ -39,7 +39,7 @@ public class ExactTallyTests
     [Fact]
     public void Nothing_counted_is_said_as_such()
     {
-        Estimate estimate = new ExactTally().ToEstimate(new StudentFactors());
+        var estimate = new ExactTally().ToEstimate(new StudentFactors());
 
         Assert.Equal(0, estimate.Seasons);
         Assert.True(double.IsNaN(estimate.Mean) && double.IsNaN(estimate.P50));
@@ -51,21 +51,25 @@ public class ExactTallyTests
         // Days 1, 2, 40 of four seasons: half of the three at or below day 2.
         Assert.Equal(
             new DateSpread(new DateOnly(2027, 3, 2), new DateOnly(2027, 3, 3), new DateOnly(2027, 4, 10), 3, 4),
-            Of(40, 1, 2).ToDates(Plans.FirstDay, 4));
+            Of(40, 1, 2).ToDates(Plans.FirstDay, 4)
+        );
 
     [Fact]
     public void Zero_is_counted_like_any_other_value()
     {
         // 0 0 0 4: P50 0, P90 (3.6 seasons, so 4) 4; mean 1.
-        Estimate estimate = Of(0, 4, 0, 0).ToEstimate(new StudentFactors());
+        var estimate = Of(0, 4, 0, 0).ToEstimate(new StudentFactors());
 
-        Assert.Equal((1.0, 0, 0, 4, 0, 4, 4), (estimate.Mean, estimate.P10, estimate.P50, estimate.P90, estimate.Least, estimate.Most, estimate.Seasons));
+        Assert.Equal(
+            (1.0, 0, 0, 4, 0, 4, 4),
+            (estimate.Mean, estimate.P10, estimate.P50, estimate.P90, estimate.Least, estimate.Most, estimate.Seasons)
+        );
     }
 
     [Fact]
     public void Negative_numbers_are_refused()
     {
-        ExactTally tally = Of(7);
+        var tally = Of(7);
 
         Assert.Throws<ArgumentOutOfRangeException>(() => tally.Add(-1));
         Assert.Throws<ArgumentOutOfRangeException>(() => tally.Add(int.MinValue));
@@ -73,21 +77,27 @@ public class ExactTallyTests
 
     [Fact]
     public void Agrees_with_sorting_for_any_numbers_and_any_split() =>
-        Gen.Select(Gen.Int[0, 300].Array[1, 60], Gen.OneOf(Gen.Const(0), Gen.Int[0, 1000]), Gen.Int[0, 60]).Sample(
-            (values, offset, cut) =>
-            {
-                int[] shifted = [.. values.Select(value => value + offset)];
-                ExactTally left = Of(shifted[..Math.Min(cut, shifted.Length)]);
-                left.Merge(Of(shifted[Math.Min(cut, shifted.Length)..]));
-                Naive.Check([.. shifted.Select(value => (long)value)], left);
-            },
-            seed: "0000KfHk3Ryn", iter: 500);
+        Gen.Select(Gen.Int[0, 300].Array[1, 60], Gen.OneOf(Gen.Const(0), Gen.Int[0, 1000]), Gen.Int[0, 60])
+            .Sample(
+                (values, offset, cut) =>
+                {
+                    int[] shifted = [.. values.Select(value => value + offset)];
+                    var left = Of(shifted[..Math.Min(cut, shifted.Length)]);
+                    left.Merge(Of(shifted[Math.Min(cut, shifted.Length)..]));
+                    Naive.Check([.. shifted.Select(value => (long)value)], left);
+                },
+                seed: "0000KfHk3Ryn",
+                iter: 500
+            );
 
     private static ExactTally Of(params int[] values)
     {
         ExactTally tally = new();
-        foreach (int value in values)
+        foreach (var value in values)
+        {
             tally.Add(value);
+        }
+
         return tally;
     }
 }

@@ -11,12 +11,14 @@ internal static class Naive
     public static void Check(long[] values, Tally tally)
     {
         long[] sorted = [.. values.Order()];
-        Moments moments = tally.Moments();
+        var moments = tally.Moments();
         Assert.Equal(values.Length, moments.Seasons);
         Assert.Equal((UInt128)(ulong)values.Sum(), moments.Sum);
         Assert.Equal(values.Aggregate(UInt128.Zero, (sum, value) => sum + ((UInt128)(ulong)value * (ulong)value)), moments.Squares);
         Assert.Equal((sorted[0], sorted[^1]), (moments.Least, moments.Most));
-        foreach (int percent in new[] { 1, 10, 50, 90, 95, 100 })
+        foreach (var percent in new[] { 1, 10, 50, 90, 95, 100 })
+        {
             Assert.Equal(Quantile(sorted, percent), tally.Quantile(percent, values.Length));
+        }
     }
 }

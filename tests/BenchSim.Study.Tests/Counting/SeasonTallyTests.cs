@@ -12,7 +12,7 @@ public class SeasonTallyTests
     [Fact]
     public void Places_by_day_follow_the_opening_of_the_house_and_the_changes()
     {
-        StudyResult result = Count(Seasons.Quiet(Plan));
+        var result = Count(Seasons.Quiet(Plan));
 
         // The annex opens on day 2 with 6 places and has 2 from day 4.
         Assert.Equal<IEnumerable<int>>([0, 0, 6, 6, 2, 2, 2, 2], result.Spaces[2].Places);
@@ -24,13 +24,13 @@ public class SeasonTallyTests
     public void Space_peak_full_days_and_tray_days()
     {
         // The mat has 4 places. Season 1 holds 0 4 4 1 0 0 0 0: peak 4 first on day 1, 2 days full, 9 tray-days. Season 2 holds 2 on day 5 alone.
-        SeasonResult one = Seasons.Quiet(Plan);
+        var one = Seasons.Quiet(Plan);
         one.Held[0] = [0, 4, 4, 1, 0, 0, 0, 0];
         one.Waiting[0] = [0, 0, 3, 2, 0, 0, 0, 0];
-        SeasonResult two = Seasons.Quiet(Plan);
+        var two = Seasons.Quiet(Plan);
         two.Held[0] = [0, 0, 0, 0, 0, 2, 0, 0];
 
-        SpaceResult mat = Count(one, two).Spaces[0];
+        var mat = Count(one, two).Spaces[0];
 
         Assert.Equal((3.0, 2, 4), (mat.Peak.Mean, mat.Peak.Least, mat.Peak.Most));
         Assert.Equal(new DateSpread(new(2027, 3, 2), new(2027, 3, 2), new(2027, 3, 6), 2, 2), mat.PeakOn);
@@ -44,7 +44,7 @@ public class SeasonTallyTests
     [Fact]
     public void A_space_that_is_never_used_has_no_peak_day_and_one_without_places_is_never_full()
     {
-        SpaceResult annex = Count(Seasons.Quiet(Plan)).Spaces[2];
+        var annex = Count(Seasons.Quiet(Plan)).Spaces[2];
 
         Assert.Equal(new DateSpread(null, null, null, 0, 1), annex.PeakOn);
         Assert.Equal(0, annex.DaysFull.Most);
@@ -54,19 +54,19 @@ public class SeasonTallyTests
     public void Wanted_places_come_from_the_play_without_limits_and_make_the_shortage()
     {
         // Both benches wanted 8 + 9 = 17 on day 3 (16 places: 1 short) and 9 + 8 = 17 on day 5 (12 places: 5 short).
-        SeasonResult unlimited = Seasons.Quiet(Plan);
+        var unlimited = Seasons.Quiet(Plan);
         unlimited.Held[1][3] = 8;
         unlimited.Held[2][3] = 9;
         unlimited.Held[1][5] = 9;
         unlimited.Held[2][5] = 8;
-        SeasonResult asGiven = Seasons.Quiet(Plan);
+        var asGiven = Seasons.Quiet(Plan);
         asGiven.Waiting[1][4] = 2;
         asGiven.Waiting[2][4] = 1;
         asGiven.Waiting[1][6] = 1;
 
-        StudyResult result = Count((asGiven, unlimited), (Seasons.Quiet(Plan), Seasons.Quiet(Plan)));
+        var result = Count((asGiven, unlimited), (Seasons.Quiet(Plan), Seasons.Quiet(Plan)));
 
-        GroupResult benches = result.Groups[1];
+        var benches = result.Groups[1];
         Assert.Equal(17, benches.Wanted[3].Most);
         Assert.Equal(9, result.Spaces[2].Wanted[3].Most);
         Assert.Equal((2.5, 0, 5), (benches.Shortage.Mean, benches.Shortage.P50, benches.Shortage.P90));
@@ -86,14 +86,14 @@ public class SeasonTallyTests
     public void Cause_of_a_season_that_does_not_fit(bool fits, bool weatherCounted, bool fitsUnlimited, int outUnlimited, Cause cause)
     {
         // 300 plants wanted and a goal of 0.95: 285 are enough.
-        SeasonResult asGiven = Seasons.Quiet(Plan);
+        var asGiven = Seasons.Quiet(Plan);
         asGiven.Fits = fits;
         asGiven.FitsWeatherCounted = weatherCounted;
-        SeasonResult unlimited = Seasons.Quiet(Plan);
+        var unlimited = Seasons.Quiet(Plan);
         unlimited.Fits = fitsUnlimited;
         unlimited.PlantsOut = outUnlimited;
 
-        StudyResult result = Count((asGiven, unlimited));
+        var result = Count((asGiven, unlimited));
 
         Assert.Equal(Enum.GetValues<Cause>(), result.Causes.Keys);
         Assert.Equal(Enum.GetValues<Cause>().Select(each => each == cause ? 1 : 0), result.Causes.Values);
@@ -109,15 +109,24 @@ public class SeasonTallyTests
     [InlineData(50, 100, 50, DiscardReason.Surplus, Cause.Germination)]
     // A batch that brings 150 plants where 100 are wanted covers no other: 40 are missing, all of the batch thrown out.
     [InlineData(60, 150, 100, DiscardReason.OverHeld, Cause.ThrownOut)]
-    public void Trays_thrown_out_even_with_room_are_a_cause_of_their_own(int thrown, int second, int third, DiscardReason reason, Cause cause)
+    public void Trays_thrown_out_even_with_room_are_a_cause_of_their_own(
+        int thrown,
+        int second,
+        int third,
+        DiscardReason reason,
+        Cause cause
+    )
     {
-        SeasonResult asGiven = Seasons.Quiet(Plan);
+        var asGiven = Seasons.Quiet(Plan);
         asGiven.Fits = asGiven.FitsWeatherCounted = false;
-        SeasonResult unlimited = Seasons.Quiet(Plan);
+        var unlimited = Seasons.Quiet(Plan);
         unlimited.Fits = false;
         int[] plantsOut = [thrown, second, third];
-        for (int batch = 0; batch < plantsOut.Length; batch++)
+        for (var batch = 0; batch < plantsOut.Length; batch++)
+        {
             unlimited.Batches[batch].PlantsOut = plantsOut[batch];
+        }
+
         unlimited.Batches[0].Discarded[(int)reason] = 1;
         unlimited.PlantsOut = plantsOut.Sum(plants => Math.Min(100, plants));
 
@@ -128,9 +137,9 @@ public class SeasonTallyTests
     public void Trays_thrown_out_are_no_cause_where_enough_plants_go_out_with_room()
     {
         // 285 of 300 is the goal: 100 + 100 + 85 go out, so the season is only late.
-        SeasonResult asGiven = Seasons.Quiet(Plan);
+        var asGiven = Seasons.Quiet(Plan);
         asGiven.Fits = asGiven.FitsWeatherCounted = false;
-        SeasonResult unlimited = Seasons.Quiet(Plan);
+        var unlimited = Seasons.Quiet(Plan);
         unlimited.Fits = false;
         unlimited.Batches[0].PlantsOut = unlimited.Batches[1].PlantsOut = 100;
         unlimited.Batches[2].PlantsOut = 85;
@@ -146,17 +155,24 @@ public class SeasonTallyTests
     [InlineData(true, false, 285, 0, 1, 0)]
     [InlineData(true, true, 284, 0, 0, 1)]
     [InlineData(false, false, 0, 1, 1, 1)]
-    public void Conditions_that_are_not_met_are_counted_each(bool sownInTime, bool noneOverHeld, int inTime, int late, int overHeld, int tooFew)
+    public void Conditions_that_are_not_met_are_counted_each(
+        bool sownInTime,
+        bool noneOverHeld,
+        int inTime,
+        int late,
+        int overHeld,
+        int tooFew
+    )
     {
         // 300 plants wanted and a goal of 0.95: 285 are enough. The second season meets all three.
-        SeasonResult season = Seasons.Quiet(Plan);
+        var season = Seasons.Quiet(Plan);
         season.SownInTime = sownInTime;
         season.NoneOverHeldForPlace = noneOverHeld;
         season.PlantsInTime = season.PlantsOut = inTime;
-        SeasonResult good = Seasons.Quiet(Plan);
+        var good = Seasons.Quiet(Plan);
         good.PlantsInTime = good.PlantsOut = 300;
 
-        StudyResult result = Count(season, good);
+        var result = Count(season, good);
 
         Assert.Equal((late, overHeld, tooFew), (result.SownTooLate.Hits, result.OverHeldForPlace.Hits, result.TooFewInTime.Hits));
         Assert.Equal((2, 2, 2), (result.SownTooLate.Seasons, result.OverHeldForPlace.Seasons, result.TooFewInTime.Seasons));
@@ -169,7 +185,7 @@ public class SeasonTallyTests
     public void Plants_are_in_time_late_or_short()
     {
         // 300 wanted, 290 out, 250 of them in time: 40 late, 10 short.
-        SeasonResult season = Seasons.Quiet(Plan);
+        var season = Seasons.Quiet(Plan);
         season.PlantsOut = 290;
         season.PlantsInTime = 250;
         season.Batches[0].LatePlantDays = 70;
@@ -181,7 +197,7 @@ public class SeasonTallyTests
         season.Batches[1].FlatsStanding = 1;
         season.ReliefUses[0] = 12;
 
-        StudyResult result = Count(season);
+        var result = Count(season);
 
         Assert.Equal(300, result.PlantsWanted);
         Assert.Equal((250, 40, 10), (result.PlantsInTime.Mean, result.PlantsLate.Mean, result.PlantsShort.Mean));
@@ -201,7 +217,7 @@ public class SeasonTallyTests
         seasons[2].Batches[0].BlockedTrayDays[1] = 6;
         seasons[2].Batches[0].Discarded[(int)DiscardReason.NeverCameUp] = 3;
 
-        BatchResult batch = Count(seasons).Batches[0];
+        var batch = Count(seasons).Batches[0];
 
         Assert.Equal(new DateSpread(new(2027, 3, 5), new(2027, 3, 5), new(2027, 3, 8), 2, 3), batch.OutLast);
         Assert.Equal((1.0, 0, 2, 2), (batch.DaysLate.Mean, batch.DaysLate.P50, batch.DaysLate.Most, batch.DaysLate.Seasons));
@@ -215,13 +231,13 @@ public class SeasonTallyTests
     public void Growers_are_in_order_of_name_with_their_own_figures()
     {
         // The plan names Zinta first, so hers is row 0 of a season; in the result Ada comes first. 30 and 10 tray-days: shares 0.75 and 0.25.
-        SeasonResult season = Seasons.Quiet(Plan);
+        var season = Seasons.Quiet(Plan);
         season.TrayDays[0] = [10, 20, 0, 0];
         season.TrayDays[1] = [0, 0, 4, 6];
         season.HeldByGrower[0][3] = 9;
         season.HeldByGrower[1][6] = 2;
 
-        StudyResult result = Count(season);
+        var result = Count(season);
 
         Assert.Equal("Ada Zinta", string.Join(' ', result.Growers.Select(grower => grower.Grower)));
         Assert.Equal([1, 2], result.Growers.Select(grower => grower.Batches));
@@ -236,14 +252,14 @@ public class SeasonTallyTests
     {
         // Default minutes: sow 4, pot up 12, move 0.5, set out 0.5, carry in 1. Days 0-6 are week 1, day 7 is week 2.
         // Week 1: 10 x 4 + 5 x 12 + 4 x 0.5 = 102 minutes = 1.7 hours. Week 2: 6 x 0.5 + 3 x 1 = 6 minutes = 0.1 hours.
-        SeasonResult season = Seasons.Quiet(Plan);
+        var season = Seasons.Quiet(Plan);
         season.Sown[0] = 10;
         season.Potted[6] = 5;
         season.Moved[3] = 4;
         season.SetOut[7] = 6;
         season.CarriedIn[7] = 3;
 
-        WorkResult work = Count(season, Seasons.Quiet(Plan)).Work;
+        var work = Count(season, Seasons.Quiet(Plan)).Work;
 
         Assert.Equal((5.0, 2.5, 2.0, 3.0, 1.5), (work.Sown.Mean, work.Potted.Mean, work.Moved.Mean, work.SetOut.Mean, work.CarriedIn.Mean));
         Assert.Equal<IEnumerable<double>>([0.85, 0.05], work.HoursByWeek);
@@ -256,14 +272,17 @@ public class SeasonTallyTests
     {
         // 60 drawn seasons (seeds fixed in Seasons.Draw), counted in one go, backwards, and dealt to 2, 3 and 7 tallies merged last to first.
         int[] order = [.. Enumerable.Range(0, 60)];
-        string inOneGo = ResultText.Of(Drawn(order).ToResult(1));
+        var inOneGo = ResultText.Of(Drawn(order).ToResult(1));
 
         Assert.Equal(inOneGo, ResultText.Of(Drawn([.. order.Reverse()]).ToResult(1)));
-        foreach (int parts in new[] { 2, 3, 7 })
+        foreach (var parts in new[] { 2, 3, 7 })
         {
             SeasonTally all = new(new PlanShape(Plan));
-            for (int part = parts - 1; part >= 0; part--)
+            for (var part = parts - 1; part >= 0; part--)
+            {
                 all.Merge(Drawn([.. order.Where(season => season % parts == part)]));
+            }
+
             Assert.Equal(inOneGo, ResultText.Of(all.ToResult(1)));
         }
     }
@@ -278,9 +297,11 @@ public class SeasonTallyTests
         Seasons.Draw(Plan, 0, PlaceLimits.None, unlimited);
         tally.Add(asGiven, unlimited);
 
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        for (int i = 0; i < 100; i++)
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        for (var i = 0; i < 100; i++)
+        {
             tally.Add(asGiven, unlimited);
+        }
 
         Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
     }
@@ -290,7 +311,7 @@ public class SeasonTallyTests
         SeasonTally tally = new(new PlanShape(Plan));
         SeasonResult asGiven = new();
         SeasonResult unlimited = new();
-        foreach (int season in seasons)
+        foreach (var season in seasons)
         {
             Seasons.Draw(Plan, season, PlaceLimits.AsGiven, asGiven);
             Seasons.Draw(Plan, season, PlaceLimits.None, unlimited);
@@ -305,8 +326,11 @@ public class SeasonTallyTests
     private static StudyResult Count(params (SeasonResult AsGiven, SeasonResult Unlimited)[] seasons)
     {
         SeasonTally tally = new(new PlanShape(Plan));
-        foreach ((SeasonResult asGiven, SeasonResult unlimited) in seasons)
+        foreach ((var asGiven, var unlimited) in seasons)
+        {
             tally.Add(asGiven, unlimited);
+        }
+
         return tally.ToResult(1);
     }
 }

@@ -10,8 +10,10 @@ public class WideTallyTests
     {
         // 1,024 different values: 10 % of 1,024 is 102.4, so the 103rd smallest; 50 %: the 512th; 95 %: 972.8, the 973rd.
         WideTally tally = new();
-        for (int i = 1024; i >= 1; i--)
+        for (var i = 1024; i >= 1; i--)
+        {
             tally.Add(i * 1_000_003L);
+        }
 
         Assert.Equal(103 * 1_000_003L, tally.Quantile(10, 1024));
         Assert.Equal(512 * 1_000_003L, tally.Quantile(50, 1024));
@@ -20,29 +22,32 @@ public class WideTallyTests
 
     [Fact]
     public void Agrees_with_sorting_for_any_numbers_and_any_split() =>
-        Gen.Select(Gen.OneOf(Gen.Const(0L), Gen.Long[0, 20], Gen.Long[0, 5_000_000_000]).Array[1, 60], Gen.Int[0, 60]).Sample(
-            (values, cut) =>
-            {
-                WideTally left = Of(values[..Math.Min(cut, values.Length)]);
-                left.Merge(Of(values[Math.Min(cut, values.Length)..]));
-                Naive.Check(values, left);
-            },
-            seed: "0000KfHk3Ryn", iter: 500);
+        Gen.Select(Gen.OneOf(Gen.Const(0L), Gen.Long[0, 20], Gen.Long[0, 5_000_000_000]).Array[1, 60], Gen.Int[0, 60])
+            .Sample(
+                (values, cut) =>
+                {
+                    var left = Of(values[..Math.Min(cut, values.Length)]);
+                    left.Merge(Of(values[Math.Min(cut, values.Length)..]));
+                    Naive.Check(values, left);
+                },
+                seed: "0000KfHk3Ryn",
+                iter: 500
+            );
 
     [Fact]
     public void With_more_values_the_moments_stay_exact_and_quantiles_err_upward_by_less_than_a_256th()
     {
         Random random = new(20270301);
         long[] values = [.. Enumerable.Range(0, 5000).Select(_ => random.NextInt64(1, 1L << random.Next(1, 40)))];
-        WideTally tally = Of(values);
+        var tally = Of(values);
         long[] sorted = [.. values.Order()];
 
         Assert.Equal((UInt128)(ulong)values.Sum(), tally.Moments().Sum);
         Assert.Equal((sorted[0], sorted[^1]), (tally.Moments().Least, tally.Moments().Most));
-        foreach (int percent in new[] { 5, 10, 25, 50, 75, 90, 95, 99 })
+        foreach (var percent in new[] { 5, 10, 25, 50, 75, 90, 95, 99 })
         {
-            long exact = sorted[((percent * values.Length) + 99) / 100 - 1];
-            long told = tally.Quantile(percent, values.Length);
+            var exact = sorted[((percent * values.Length) + 99) / 100 - 1];
+            var told = tally.Quantile(percent, values.Length);
             Assert.InRange(told, exact, exact * (1 + (1.0 / 256)));
         }
 
@@ -60,13 +65,15 @@ public class WideTallyTests
     {
         // 2,000 different values: halves below 1,024 are kept value by value, the whole is not, whichever way it came about.
         long[] values = [.. Enumerable.Range(0, 2000).Select(i => 100_000L + (i * 37L))];
-        WideTally whole = Of(values);
-        WideTally parts = Of(values[cut..]);
+        var whole = Of(values);
+        var parts = Of(values[cut..]);
         parts.Merge(Of(values[..cut]));
 
         Assert.Equal(whole.Moments(), parts.Moments());
-        for (int percent = 1; percent <= 100; percent++)
+        for (var percent = 1; percent <= 100; percent++)
+        {
             Assert.Equal(whole.Quantile(percent, 2000), parts.Quantile(percent, 2000));
+        }
     }
 
     [Fact]
@@ -74,11 +81,14 @@ public class WideTallyTests
     {
         // Below 512 a class is one value; above, the class of v ends below v + v / 256.
         for (long value = 0; value < 512; value++)
-            Assert.Equal(value, WideTally.UpperEnd(WideTally.ClassOf(value)));
-        for (int index = 511; index < 9000; index++)
         {
-            long lower = WideTally.UpperEnd(index - 1) + 1;
-            long upper = WideTally.UpperEnd(index);
+            Assert.Equal(value, WideTally.UpperEnd(WideTally.ClassOf(value)));
+        }
+
+        for (var index = 511; index < 9000; index++)
+        {
+            var lower = WideTally.UpperEnd(index - 1) + 1;
+            var upper = WideTally.UpperEnd(index);
             Assert.Equal(index, WideTally.ClassOf(lower));
             Assert.Equal(index, WideTally.ClassOf(upper));
             Assert.InRange(upper - lower, 0, (lower / 256.0) - 1 + 0.001);
@@ -94,9 +104,11 @@ public class WideTallyTests
         // growing there by doubling takes less than four times as much.
         Random random = new(20270302);
         WideTally tally = new();
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        for (int i = 0; i < 300_000; i++)
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        for (var i = 0; i < 300_000; i++)
+        {
             tally.Add(random.NextInt64(1, 1L << 40));
+        }
 
         Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 200_000);
     }
@@ -105,7 +117,7 @@ public class WideTallyTests
     public void Zero_is_counted_like_any_other_value()
     {
         // 0 0 0 4: P50 and P75 are 0, P95 is 4.
-        WideTally tally = Of(0, 4, 0, 0);
+        var tally = Of(0, 4, 0, 0);
 
         Assert.Equal((0L, 0L, 4L), (tally.Quantile(50, 4), tally.Quantile(75, 4), tally.Quantile(95, 4)));
         Assert.Equal(new Moments(4, 4, 16, 0, 4), tally.Moments());
@@ -117,8 +129,11 @@ public class WideTallyTests
     private static WideTally Of(params long[] values)
     {
         WideTally tally = new();
-        foreach (long value in values)
+        foreach (var value in values)
+        {
             tally.Add(value);
+        }
+
         return tally;
     }
 }

@@ -29,41 +29,59 @@ public class InvestCaseTests
     [Fact]
     public void Every_year_alike_is_the_closed_form()
     {
-        InvestResult result = Case(Terms, Same(20, 1500, 10));
+        var result = Case(Terms, Same(20, 1500, 10));
         Assert.Equal(Benefit, result.YearlyBenefit.Mean, 1e-9);
         Assert.Equal(0, result.YearlyBenefit.HalfWidth, 1e-9);
-        double annuity = (1 - Math.Pow(1.08, -10)) / 0.08;
-        double net = -5000 + (Benefit * annuity) + (200 / Math.Pow(1.08, 10));
-        foreach (double figure in new[] { result.NetPresentValue.Mean, result.NetPresentValue.P10, result.NetPresentValue.P50, result.NetPresentValue.P90 })
+        var annuity = (1 - Math.Pow(1.08, -10)) / 0.08;
+        var net = -5000 + (Benefit * annuity) + (200 / Math.Pow(1.08, 10));
+        foreach (
+            var figure in new[]
+            {
+                result.NetPresentValue.Mean,
+                result.NetPresentValue.P10,
+                result.NetPresentValue.P50,
+                result.NetPresentValue.P90,
+            }
+        )
+        {
             Assert.Equal(net, figure, 1e-6);
+        }
+
         Assert.Equal(1, result.Pays.Share);
         Assert.True(result.Pays.High == 1 && result.Pays.Low > 0.999);
 
         // The rate brings the value to nothing; the simple payback is 5000 / 950 years; the discounted one solves the annuity for its years.
-        Assert.Equal(0, PresentValue.Net(result.InternalRate.OfAverageYear, [-5000, .. Enumerable.Repeat(Benefit, 9), Benefit + 200]), 1e-6);
+        Assert.Equal(
+            0,
+            PresentValue.Net(result.InternalRate.OfAverageYear, [-5000, .. Enumerable.Repeat(Benefit, 9), Benefit + 200]),
+            1e-6
+        );
         Assert.Equal(result.InternalRate.OfAverageYear, result.InternalRate.P10, 1e-12);
         Assert.Equal(5000 / Benefit, result.SimplePayback.OfAverageYear, 1e-9);
-        int years = 0;
+        var years = 0;
         while (Benefit * PresentValue.Annuity(0.08, years + 1) < 5000)
+        {
             years++;
-        double left = 5000 - (Benefit * PresentValue.Annuity(0.08, years));
+        }
+
+        var left = 5000 - (Benefit * PresentValue.Annuity(0.08, years));
         Assert.Equal(years + (left / (Benefit / Math.Pow(1.08, years + 1))), result.DiscountedPayback.P90, 1e-9);
     }
 
     [Fact]
     public void What_one_must_believe_is_the_closed_form()
     {
-        InvestResult result = Case(Terms, Same(20, 1500, 10));
-        double annuity = (1 - Math.Pow(1.08, -10)) / 0.08;
-        double end = 200 / Math.Pow(1.08, 10);
+        var result = Case(Terms, Same(20, 1500, 10));
+        var annuity = (1 - Math.Pow(1.08, -10)) / 0.08;
+        var end = 200 / Math.Pow(1.08, 10);
         Assert.Equal((Benefit * annuity) + end, Of(InvestInput.Capital).At, 1e-6);
         Assert.False(Of(InvestInput.Capital).IsFloor);
 
         // The year must bring (5000 - end) / annuity; the plants must bring what 100 of upkeep and 150 of labour take away.
-        double worth = (((5000 - end) / annuity) + 250) / 1500;
+        var worth = (((5000 - end) / annuity) + 250) / 1500;
         Assert.Equal((worth - (0.4 * 0.5)) / 0.6, Of(InvestInput.PlantOnTime).At, 1e-9);
         Assert.Equal(result.InternalRate.OfAverageYear, Of(InvestInput.DiscountRate).At, 1e-12);
-        double life = Of(InvestInput.Life).At;
+        var life = Of(InvestInput.Life).At;
         Assert.True(Net(life) >= 0 && Net(life - 1) < 0);
 
         BreakEven Of(InvestInput input) => result.BreakEvens.Single(each => each.Input == input);
@@ -73,30 +91,38 @@ public class InvestCaseTests
     [Fact]
     public void The_tornado_is_the_closed_form_and_names_what_decides()
     {
-        InvestTerms terms = Terms with { Ranges = ImmutableSortedDictionary<string, InvestRange>.Empty.Add("plant_on_time", new InvestRange(0.2, 2)) };
-        InvestResult result = Case(terms, Same(20, 1500, 10));
-        double annuity = (1 - Math.Pow(1.08, -10)) / 0.08;
-        Swing plant = result.Tornado[0];
+        var terms = Terms with
+        {
+            Ranges = ImmutableSortedDictionary<string, InvestRange>.Empty.Add("plant_on_time", new InvestRange(0.2, 2)),
+        };
+        var result = Case(terms, Same(20, 1500, 10));
+        var annuity = (1 - Math.Pow(1.08, -10)) / 0.08;
+        var plant = result.Tornado[0];
         Assert.Equal((InvestInput.PlantOnTime, true), (plant.Input, plant.IsGiven));
         Assert.Equal(1500 * 0.6 * (2 - 0.2) * annuity, plant.Size, 1e-6);
         Assert.True(plant.TurnsTheCase);
-        Swing capital = result.Tornado.Single(swing => swing.Input == InvestInput.Capital);
+        var capital = result.Tornado.Single(swing => swing.Input == InvestInput.Capital);
         Assert.Equal((3750.0, 6250.0, 2500.0), (capital.Low, capital.High, Math.Round(capital.Size, 6)));
-        Swing labour = result.Tornado.Single(swing => swing.Input == InvestInput.LabourPrice);
+        var labour = result.Tornado.Single(swing => swing.Input == InvestInput.LabourPrice);
         Assert.Equal((11.25, 18.75), (labour.Low, labour.High));
         Assert.Equal(10 * 7.5 * annuity, labour.Size, 1e-6);
         Assert.True(labour.AtHigh < labour.AtLow);
 
         // Nothing of fuel, electricity, mix or seed changes, so their prices are no inputs.
-        Assert.DoesNotContain(result.Tornado, swing => swing.Input is InvestInput.FuelPrice or InvestInput.PowerPrice or InvestInput.MixPrice or InvestInput.SeedPrice);
+        Assert.DoesNotContain(result.Tornado, swing =>
+            swing.Input is InvestInput.FuelPrice or InvestInput.PowerPrice or InvestInput.MixPrice or InvestInput.SeedPrice
+        );
         Assert.InRange(result.Deciding, 2, 3);
-        Assert.Equal(result.Tornado.OrderByDescending(swing => swing.Size).Select(swing => swing.Input), result.Tornado.Select(swing => swing.Input));
+        Assert.Equal(
+            result.Tornado.OrderByDescending(swing => swing.Size).Select(swing => swing.Input),
+            result.Tornado.Select(swing => swing.Input)
+        );
     }
 
     [Fact]
     public void Where_nothing_changes_the_capital_is_lost()
     {
-        InvestResult result = Case(Terms with { Upkeep = 0, Residual = 0 }, Same(20, 0, 0));
+        var result = Case(Terms with { Upkeep = 0, Residual = 0 }, Same(20, 0, 0));
         Assert.Equal((-5000.0, 0.0), (result.NetPresentValue.P50, result.Pays.Share));
         Assert.Equal(double.NegativeInfinity, result.InternalRate.OfAverageYear);
         Assert.Equal((result.Lives, 0), (result.InternalRate.LivesWithout, result.InternalRate.LivesWithSeveral));
@@ -114,8 +140,18 @@ public class InvestCaseTests
     [InlineData(90, double.NegativeInfinity)]
     public void A_worth_at_the_end_above_the_capital_pays_the_sooner_the_better(double upkeep, double most)
     {
-        InvestResult result = Case(Terms with { Capital = 100, LifeYears = 5, DiscountRate = 0.03, Upkeep = upkeep, Residual = 180 }, Same(20, 0, 0));
-        BreakEven life = result.BreakEvens.Single(each => each.Input == InvestInput.Life);
+        var result = Case(
+            Terms with
+            {
+                Capital = 100,
+                LifeYears = 5,
+                DiscountRate = 0.03,
+                Upkeep = upkeep,
+                Residual = 180,
+            },
+            Same(20, 0, 0)
+        );
+        var life = result.BreakEvens.Single(each => each.Input == InvestInput.Life);
         Assert.Equal((false, most), (life.IsFloor, life.At));
         Assert.Equal(double.IsInfinity(most), life.IsHopeless);
     }
@@ -125,9 +161,19 @@ public class InvestCaseTests
     [Fact]
     public void Where_other_seasons_turn_what_a_longer_life_does_the_interval_is_open()
     {
-        InvestResult result = Case(
-            Terms with { Capital = 1000, LifeYears = 10, DiscountRate = 0.06, Upkeep = 0, Residual = 1100 }, (season, kind) => kind == MoneyKind.Plants && season % 2 == 0 ? (175, 0) : (0, 0), 20);
-        BreakEven life = result.BreakEvens.Single(each => each.Input == InvestInput.Life);
+        var result = Case(
+            Terms with
+            {
+                Capital = 1000,
+                LifeYears = 10,
+                DiscountRate = 0.06,
+                Upkeep = 0,
+                Residual = 1100,
+            },
+            (season, kind) => kind == MoneyKind.Plants && season % 2 == 0 ? (175, 0) : (0, 0),
+            20
+        );
+        var life = result.BreakEvens.Single(each => each.Input == InvestInput.Life);
         Assert.Equal((true, 0.0, 0.0, double.PositiveInfinity), (life.IsFloor, life.At, life.Low, life.High));
     }
 
@@ -135,8 +181,8 @@ public class InvestCaseTests
     public void Luck_from_year_to_year_spreads_a_life_as_the_binomial_law_says()
     {
         // Half the seasons bring 1,000 plants, half none; at 0.80 and 5 years without interest 3 good years of 5 are worth 2,400 and 2 are worth 1,600.
-        InvestTerms terms = Terms with { Capital = 2000, LifeYears = 5, DiscountRate = 0, Upkeep = 0, Residual = 0 };
-        InvestResult result = Case(terms, (season, kind) => kind == MoneyKind.Plants && season % 2 == 0 ? (1000, 0) : (0, 0), 200);
+        var terms = Terms with { Capital = 2000, LifeYears = 5, DiscountRate = 0, Upkeep = 0, Residual = 0 };
+        var result = Case(terms, (season, kind) => kind == MoneyKind.Plants && season % 2 == 0 ? (1000, 0) : (0, 0), 200);
 
         // P(3 or more of 5) = 1/2. A share of 10,000 strays by 4 of its standard deviations of 0.005 once in 16,000; the seed is fixed.
         Assert.Equal(0.5, result.Pays.Share, 0.02);
@@ -155,13 +201,13 @@ public class InvestCaseTests
     public void Lumpy_years_have_several_rates_and_a_life_that_pays_ranks_above_the_discount_rate()
     {
         // 2,000 out, then in half the years 790 and in half a loss of 10: the sign changes often. Three good years of five pay at no interest, two do not.
-        InvestTerms terms = Terms with { Capital = 2000, LifeYears = 5, DiscountRate = 0, Upkeep = 10, Residual = 0 };
-        InvestResult result = Case(terms, (season, kind) => kind == MoneyKind.Plants && season % 2 == 0 ? (1000, 0) : (0, 0), 200);
+        var terms = Terms with { Capital = 2000, LifeYears = 5, DiscountRate = 0, Upkeep = 10, Residual = 0 };
+        var result = Case(terms, (season, kind) => kind == MoneyKind.Plants && season % 2 == 0 ? (1000, 0) : (0, 0), 200);
         Assert.True(result.InternalRate.LivesWithSeveral > 0);
 
         // Four good years or more come in 6 lives of 32, so the 90 % point is one of these: at least the worst order of four, the bad year first, at most five good
         // ones. One good year or none comes in 6 of 32 as well, and 790 never brings back 2,000.
-        double rate = result.InternalRate.P90;
+        var rate = result.InternalRate.P90;
         Assert.True(PresentValue.Net(rate, [-2000, -10, 790, 790, 790, 790]) <= 1e-6);
         Assert.True(PresentValue.Net(rate, [-2000, 790, 790, 790, 790, 790]) >= -1e-6);
         Assert.True(result.InternalRate.P10 < 0);
@@ -170,8 +216,8 @@ public class InvestCaseTests
     [Fact]
     public void What_has_no_price_is_left_out_and_named()
     {
-        InvestResult result = Case(Terms, (_, part) => part == MoneyKind.Mix ? (12, 0) : (0, 0), 5);
-        MoneyPart mix = result.Parts.Single(part => part.Kind == MoneyKind.Mix);
+        var result = Case(Terms, (_, part) => part == MoneyKind.Mix ? (12, 0) : (0, 0), 5);
+        var mix = result.Parts.Single(part => part.Kind == MoneyKind.Mix);
         Assert.Equal((12.0, 0.0, false), (mix.Quantity, mix.Benefit, mix.IsPriced));
         Assert.Equal(["potting mix"], result.LeftOut.ToArray());
         Assert.Equal(-Terms.Upkeep, result.YearlyBenefit.Mean);
@@ -180,36 +226,45 @@ public class InvestCaseTests
     [Fact]
     public void One_season_has_no_interval()
     {
-        InvestResult result = Case(Terms, Same(1, 1500, 10));
+        var result = Case(Terms, Same(1, 1500, 10));
         Assert.True(double.IsNaN(result.NetPresentValue.HalfWidth) && double.IsNaN(result.InternalRate.Low));
         Assert.True(double.IsFinite(result.NetPresentValue.P50));
     }
 
     private static (int Seasons, double Plants, double Hours) Same(int seasons, double plants, double hours) => (seasons, plants, hours);
 
-    private static InvestResult Case(InvestTerms terms, (int Seasons, double Plants, double Hours) same) => Case(
-        terms,
-        (_, kind) => kind switch
-        {
-            MoneyKind.Plants => ((long)same.Plants, 0),
-            MoneyKind.Labour => ((long)(same.Hours * 60_000), (long)(same.Hours * 15 * 1000)),
-            _ => (0, 0),
-        },
-        same.Seasons);
+    private static InvestResult Case(InvestTerms terms, (int Seasons, double Plants, double Hours) same) =>
+        Case(
+            terms,
+            (_, kind) =>
+                kind switch
+                {
+                    MoneyKind.Plants => ((long)same.Plants, 0),
+                    MoneyKind.Labour => ((long)(same.Hours * 60_000), (long)(same.Hours * 15 * 1000)),
+                    _ => (0, 0),
+                },
+            same.Seasons
+        );
 
     private static InvestResult Case(InvestTerms terms, Func<int, MoneyKind, (long Quantity, long Cost)> of, int count)
     {
-        SeasonPlan plan = Plans.Small();
-        plan = plan with { Scenario = plan.Scenario with { Invest = terms, Rules = plan.Scenario.Rules with { Prices = new Prices { LabourHour = 15 } } } };
-        ImmutableArray<SeasonPart> parts = SeasonPart.Of(plan, plan);
-        var seasons = new MoneySeasons(parts, count);
-        for (int season = 0; season < count; season++)
+        var plan = Plans.Small();
+        plan = plan with
         {
-            for (int part = 0; part < parts.Length; part++)
+            Scenario = plan.Scenario with { Invest = terms, Rules = plan.Scenario.Rules with { Prices = new Prices { LabourHour = 15 } } },
+        };
+        var parts = SeasonPart.Of(plan, plan);
+        var seasons = new MoneySeasons(parts, count);
+        for (var season = 0; season < count; season++)
+        {
+            for (var part = 0; part < parts.Length; part++)
             {
-                (long quantity, long cost) = of(season, parts[part].Kind);
+                (var quantity, var cost) = of(season, parts[part].Kind);
                 if (parts[part].Kind == MoneyKind.Mix)
+                {
                     quantity *= (long)parts[part].Parts;
+                }
+
                 seasons.Set(season, part, quantity, cost);
             }
         }

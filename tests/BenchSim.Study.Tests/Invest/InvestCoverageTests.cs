@@ -21,14 +21,16 @@ public class InvestCoverageTests(ITestOutputHelper output)
     [Fact]
     public void Intervals_of_a_money_case_cover_the_truth_in_at_least_180_studies_of_200()
     {
-        double mean = 100 * (1 - Math.Pow(1.06, -10)) / 0.06;
-        double deviation = 120 * Math.Sqrt((1 - Math.Pow(1.06, -20)) / ((1.06 * 1.06) - 1));
-        double chance = Normal.Cumulative((mean - Capital) / deviation);
-        InvestResult[] results = new InvestResult[Studies];
+        var mean = 100 * (1 - Math.Pow(1.06, -10)) / 0.06;
+        var deviation = 120 * Math.Sqrt((1 - Math.Pow(1.06, -20)) / ((1.06 * 1.06) - 1));
+        var chance = Normal.Cumulative((mean - Capital) / deviation);
+        var results = new InvestResult[Studies];
         Parallel.For(0, Studies, study => results[study] = Play(study));
 
-        int pays = results.Count(result => result.Pays.Low <= chance && chance <= result.Pays.High);
-        int capital = results.Select(result => result.BreakEvens.Single(each => each.Input == InvestInput.Capital)).Count(each => each.Low <= mean && mean <= each.High);
+        var pays = results.Count(result => result.Pays.Low <= chance && chance <= result.Pays.High);
+        var capital = results
+            .Select(result => result.BreakEvens.Single(each => each.Input == InvestInput.Capital))
+            .Count(each => each.Low <= mean && mean <= each.High);
         output.WriteLine($"chance that it pays, true {chance:P1}: {pays} of {Studies}; break-even capital: {capital} of {Studies}");
         Assert.InRange(pays, 180, Studies);
         Assert.InRange(capital, 180, Studies);
@@ -37,17 +39,25 @@ public class InvestCoverageTests(ITestOutputHelper output)
     // A plant is worth a hundredth, so that whole plants are fine enough.
     private static InvestResult Play(int study)
     {
-        var terms = new InvestTerms { Capital = Capital, LifeYears = 10, DiscountRate = 0.06, PlantOnTime = 0.01 };
+        var terms = new InvestTerms
+        {
+            Capital = Capital,
+            LifeYears = 10,
+            DiscountRate = 0.06,
+            PlantOnTime = 0.01,
+        };
         var plan = Plans.Small();
         plan = plan with { Scenario = plan.Scenario with { Invest = terms } };
-        ImmutableArray<SeasonPart> parts = SeasonPart.Of(plan, plan);
+        var parts = SeasonPart.Of(plan, plan);
         var seasons = new MoneySeasons(parts, Seasons);
         var luck = new Luck();
-        for (int season = 0; season < Seasons; season++)
+        for (var season = 0; season < Seasons; season++)
         {
-            double benefit = 100 + (120 * Normal.Quantile(luck.Begin(study, season).Next() + 1e-12));
-            for (int part = 0; part < parts.Length; part++)
+            var benefit = 100 + (120 * Normal.Quantile(luck.Begin(study, season).Next() + 1e-12));
+            for (var part = 0; part < parts.Length; part++)
+            {
                 seasons.Set(season, part, parts[part].Kind == MoneyKind.Plants ? (long)Math.Round(100 * benefit) : 0, 0);
+            }
         }
 
         return new InvestCase(plan, "normal", plan, seasons, (ulong)study).ToResult(CancellationToken.None);

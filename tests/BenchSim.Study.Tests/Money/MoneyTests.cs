@@ -23,7 +23,7 @@ public class MoneyTests
         Assert.Equal(0.10, Assert.Single(InternalRate.All([100, -110])), 1e-14);
 
         // -100 + 50 x + 60.5 x^2: the positive root of a quadratic, x = (-50 + sqrt(50^2 + 4 x 60.5 x 100)) / (2 x 60.5).
-        double x = (-50 + Math.Sqrt(2500 + 24200)) / 121;
+        var x = (-50 + Math.Sqrt(2500 + 24200)) / 121;
         Assert.Equal((1 / x) - 1, Assert.Single(InternalRate.All([-100, 50, 60.5])), 1e-14);
     }
 
@@ -38,7 +38,6 @@ public class MoneyTests
 
     [Fact]
     public void Two_changes_of_sign_may_have_no_rate() =>
-
         // 100 - 200 x + 150 x^2 has the discriminant 200^2 - 4 x 100 x 150 below 0.
         Assert.Empty(InternalRate.All([100, -200, 150]));
 
@@ -61,7 +60,6 @@ public class MoneyTests
 
     [Fact]
     public void A_value_that_touches_zero_has_one_rate() =>
-
         // -(y - 1.25)^2 = -y^2 + 2.5 y - 1.5625, exact in binary.
         Assert.Equal(0.25, Assert.Single(InternalRate.All([-1, 2.5, -1.5625])), 1e-7);
 
@@ -70,15 +68,27 @@ public class MoneyTests
     {
         // Fixed seed, so no chance of error. The value on a fine grid of rates changes sign as often as there are rates.
         var luck = new Random(11);
-        for (int trial = 0; trial < 200; trial++)
+        for (var trial = 0; trial < 200; trial++)
         {
             double[] flows = [.. Enumerable.Range(0, luck.Next(2, 25)).Select(_ => Math.Round((luck.NextDouble() * 200) - 100))];
             var rates = InternalRate.All(flows);
-            double size = flows.Max(Math.Abs);
-            foreach (double rate in rates)
-                Assert.True(Math.Abs(PresentValue.Net(rate, flows)) <= 1e-9 * size * Math.Max(1, Math.Pow(1 / (1 + rate), flows.Length)), $"trial {trial}, rate {rate:R}");
-            double[] grid = [.. Enumerable.Range(0, 20_001).Select(step => Math.Exp(Math.Log(0.001) + (step / 20_000.0 * Math.Log(1_001_000))) - 1)];
-            Assert.True(InternalRate.SignChanges([.. grid.Select(rate => PresentValue.Net(rate, flows))]) <= rates.Length, $"trial {trial}");
+            var size = flows.Max(Math.Abs);
+            foreach (var rate in rates)
+            {
+                Assert.True(
+                    Math.Abs(PresentValue.Net(rate, flows)) <= 1e-9 * size * Math.Max(1, Math.Pow(1 / (1 + rate), flows.Length)),
+                    $"trial {trial}, rate {rate:R}"
+                );
+            }
+
+            double[] grid =
+            [
+                .. Enumerable.Range(0, 20_001).Select(step => Math.Exp(Math.Log(0.001) + (step / 20_000.0 * Math.Log(1_001_000))) - 1),
+            ];
+            Assert.True(
+                InternalRate.SignChanges([.. grid.Select(rate => PresentValue.Net(rate, flows))]) <= rates.Length,
+                $"trial {trial}"
+            );
         }
     }
 
@@ -89,7 +99,7 @@ public class MoneyTests
         Assert.Equal(2.5, Payback.Years(0, [-100, 40, 40, 40])!.Value, 1e-12);
 
         // At 10 %: 36.364 + 33.058 = 69.421 after 2 years; 30.579 of the third year's 30.053 is more than there is; of the fourth 27.321 the last 0.526.
-        double left = 100 - (40 / 1.1) - (40 / 1.21) - (40 / 1.331);
+        var left = 100 - (40 / 1.1) - (40 / 1.21) - (40 / 1.331);
         Assert.Equal(3 + (left / (40 / 1.4641)), Payback.Years(0.1, [-100, 40, 40, 40, 40])!.Value, 1e-12);
         Assert.Null(Payback.Years(0, [-100, 40, 40]));
         Assert.Equal(0.0, Payback.Years(0, [0, -5, 1]));

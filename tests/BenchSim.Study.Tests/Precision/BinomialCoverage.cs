@@ -18,16 +18,19 @@ internal static class BinomialCoverage
         double[] playing = [1];
         double covered = 0;
         double seasons = 0;
-        int before = 0;
-        foreach (int look in looks)
+        var before = 0;
+        foreach (var look in looks)
         {
             playing = Sum(playing, Binomial(look - before, p));
             before = look;
-            for (int hits = 0; hits <= look; hits++)
+            for (var hits = 0; hits <= look; hits++)
             {
-                (double low, double high) = Wilson.Interval(hits, look);
+                (var low, var high) = Wilson.Interval(hits, look);
                 if (look != looks[^1] && !goal.IsReached(new Study.Results.Chance(hits, look, low, high)))
+                {
                     continue;
+                }
+
                 seasons += look * playing[hits];
                 covered += low <= p && p <= high ? playing[hits] : 0;
                 playing[hits] = 0;
@@ -43,9 +46,9 @@ internal static class BinomialCoverage
 
     private static double[] Binomial(int n, double p)
     {
-        double[] chances = new double[n + 1];
-        double logarithm = n * Math.Log(1 - p);
-        for (int hits = 0; hits <= n; hits++)
+        var chances = new double[n + 1];
+        var logarithm = n * Math.Log(1 - p);
+        for (var hits = 0; hits <= n; hits++)
         {
             chances[hits] = Math.Exp(logarithm);
             logarithm += Math.Log((double)(n - hits) / (hits + 1)) + Math.Log(p / (1 - p));
@@ -56,14 +59,19 @@ internal static class BinomialCoverage
 
     private static double[] Sum(double[] one, double[] other)
     {
-        double[] sum = new double[one.Length + other.Length - 1];
-        for (int i = 0; i < one.Length; i++)
+        var sum = new double[one.Length + other.Length - 1];
+        for (var i = 0; i < one.Length; i++)
         {
             // What is left out here is far below the last digit shown.
             if (one[i] < 1e-14)
+            {
                 continue;
-            for (int j = 0; j < other.Length; j++)
+            }
+
+            for (var j = 0; j < other.Length; j++)
+            {
                 sum[i + j] += one[i] * other[j];
+            }
         }
 
         return sum;

@@ -36,8 +36,8 @@ public class CoverageTests(ITestOutputHelper output)
     public void The_interval_of_a_mean_covers_it_in_93_to_97_studies_of_100(string kind, int seasons)
     {
         var late = Enum.Parse<Late>(kind);
-        double mean = MeanOf(late);
-        double covered = ShareOf(study => Covers(Play(seasons, 0.5, late, study).LatePlantDays, mean));
+        var mean = MeanOf(late);
+        var covered = ShareOf(study => Covers(Play(seasons, 0.5, late, study).LatePlantDays, mean));
         output.WriteLine($"mean, {kind}, {seasons} seasons: {covered:P1}");
         Assert.InRange(covered, 0.93, 0.97);
     }
@@ -49,8 +49,10 @@ public class CoverageTests(ITestOutputHelper output)
     [InlineData(0.99, 250)]
     public void The_interval_of_a_chance_covers_it_in_at_least_93_studies_of_100(double chance, int seasons)
     {
-        double covered = ShareOf(study => Play(seasons, chance, Late.None, study).Fits is var fits && fits.Low <= chance && chance <= fits.High);
-        double exact = BinomialCoverage.OfFixed(seasons, chance);
+        var covered = ShareOf(study =>
+            Play(seasons, chance, Late.None, study).Fits is var fits && fits.Low <= chance && chance <= fits.High
+        );
+        var exact = BinomialCoverage.OfFixed(seasons, chance);
         output.WriteLine($"chance {chance}, {seasons} seasons: {covered:P1}, exact {exact:P2}");
         Assert.InRange(covered, 0.93, 1);
         Assert.InRange(covered, exact - 0.02, exact + 0.02);
@@ -63,12 +65,13 @@ public class CoverageTests(ITestOutputHelper output)
     public void The_interval_of_a_quantile_covers_it_in_at_least_93_studies_of_100(double share, int seasons)
     {
         // Of a uniform variable the quantile is the share itself.
-        QuantileInterval interval = QuantileInterval.Of(seasons, share);
-        double covered = ShareOf(study =>
+        var interval = QuantileInterval.Of(seasons, share);
+        var covered = ShareOf(study =>
         {
             Random random = new(study);
             double[] values = [.. Enumerable.Range(0, seasons).Select(_ => random.NextDouble()).Order()];
-            return (interval.Lower == 0 || values[interval.Lower - 1] <= share) && (interval.Upper > seasons || share <= values[interval.Upper - 1]);
+            return (interval.Lower == 0 || values[interval.Lower - 1] <= share)
+                && (interval.Upper > seasons || share <= values[interval.Upper - 1]);
         });
         output.WriteLine($"quantile {share}, {seasons} seasons: {covered:P1}, exact {interval.Coverage:P2}");
         Assert.InRange(covered, 0.93, 1);
@@ -82,15 +85,17 @@ public class CoverageTests(ITestOutputHelper output)
     public void Where_the_rule_stops_the_interval_of_a_chance_covers_it_in_at_least_93_studies_of_100(double chance)
     {
         var goal = new PrecisionGoal { Chance = 0.05, Least = 40 };
-        (double exact, double average) = BinomialCoverage.OfRule(goal, chance);
+        (var exact, var average) = BinomialCoverage.OfRule(goal, chance);
         long seasons = 0;
-        double covered = ShareOf(study =>
+        var covered = ShareOf(study =>
         {
-            StudyResult result = Until(goal, chance, Late.None, study);
+            var result = Until(goal, chance, Late.None, study);
             seasons += result.Seasons;
             return result.Fits.Low <= chance && chance <= result.Fits.High;
         });
-        output.WriteLine($"rule of 5 points from 40 seasons, chance {chance}: {covered:P1}, exact {exact:P2}; {(double)seasons / Studies:0} seasons, exact {average:0}");
+        output.WriteLine(
+            $"rule of 5 points from 40 seasons, chance {chance}: {covered:P1}, exact {exact:P2}; {(double)seasons / Studies:0} seasons, exact {average:0}"
+        );
         Assert.InRange(covered, 0.93, 1);
         Assert.InRange(covered, exact - 0.02, exact + 0.02);
 
@@ -107,12 +112,12 @@ public class CoverageTests(ITestOutputHelper output)
     public void Where_the_rule_stops_the_interval_of_a_mean_covers_it_in_at_least_93_studies_of_100(string kind, double half, int least)
     {
         var late = Enum.Parse<Late>(kind);
-        double mean = MeanOf(late);
+        var mean = MeanOf(late);
         var goal = new PrecisionGoal { LatePlantDays = half, Least = least };
         long seasons = 0;
-        double covered = ShareOf(study =>
+        var covered = ShareOf(study =>
         {
-            StudyResult result = Until(goal, 0.5, late, study);
+            var result = Until(goal, 0.5, late, study);
             seasons += result.Seasons;
             return Covers(result.LatePlantDays, mean);
         });
@@ -128,46 +133,58 @@ public class CoverageTests(ITestOutputHelper output)
     public void Looking_more_than_once_takes_no_more_than_half_a_point_of_coverage(double half, int least)
     {
         var goal = new PrecisionGoal { Chance = half, Least = least };
-        int last = goal.Looks()[^1];
+        var last = goal.Looks()[^1];
         double[] chances = [.. Enumerable.Range(2, 49).Select(percent => percent / 100.0)];
         (double Covered, double Seasons)[] rule = [.. chances.Select(chance => BinomialCoverage.OfRule(goal, chance))];
         double[] once = [.. chances.Select(chance => BinomialCoverage.OfFixed(last, chance))];
         output.WriteLine(
             $"{half:P0} from {least}, looks {string.Join(", ", goal.Looks())}: mean {rule.Average(each => each.Covered):P2}, least {rule.Min(each => each.Covered):P2} "
-            + $"at {chances[Array.FindIndex(rule, each => each.Covered == rule.Min(other => other.Covered))]:P0}; one look at {last}: mean {once.Average():P2}, least {once.Min():P2}; "
-            + $"seasons at 50, 20, 10 and 5 %: {rule[48].Seasons:0}, {rule[18].Seasons:0}, {rule[8].Seasons:0}, {rule[3].Seasons:0}");
+                + $"at {chances[Array.FindIndex(rule, each => each.Covered == rule.Min(other => other.Covered))]:P0}; one look at {last}: mean {once.Average():P2}, least {once.Min():P2}; "
+                + $"seasons at 50, 20, 10 and 5 %: {rule[48].Seasons:0}, {rule[18].Seasons:0}, {rule[8].Seasons:0}, {rule[3].Seasons:0}"
+        );
 
         // Coverage is the same for a chance and its opposite. It jumps with the chance, as counts are whole, so the mean is compared, and the least held to 93 %.
         Assert.InRange(rule.Average(each => each.Covered), once.Average() - 0.005, 1);
         Assert.InRange(rule.Min(each => each.Covered), 0.93, 1);
     }
 
-    private static double MeanOf(Late late) => late switch
-    {
-        Late.Normal => 1200,
-        Late.Skewed => 1 / (Math.Exp(0.001) - 1),
-        _ => 0.4 / (Math.Exp(0.001) - 1),
-    };
+    private static double MeanOf(Late late) =>
+        late switch
+        {
+            Late.Normal => 1200,
+            Late.Skewed => 1 / (Math.Exp(0.001) - 1),
+            _ => 0.4 / (Math.Exp(0.001) - 1),
+        };
 
-    private static long Draw(Late late, Luck luck) => late switch
-    {
-        Late.None => 0,
-        Late.Normal => Enumerable.Range(0, 12).Sum(_ => luck.Next(201)),
-        Late.MostlyNone when luck.Next() < 0.6 => 0,
-        _ => (long)(-1000 * Math.Log(1 - luck.Next())),
-    };
+    private static long Draw(Late late, Luck luck) =>
+        late switch
+        {
+            Late.None => 0,
+            Late.Normal => Enumerable.Range(0, 12).Sum(_ => luck.Next(201)),
+            Late.MostlyNone when luck.Next() < 0.6 => 0,
+            _ => (long)(-1000 * Math.Log(1 - luck.Next())),
+        };
 
     private static double ShareOf(Func<int, bool> covers) => (double)Enumerable.Range(1, Studies).Count(covers) / Studies;
 
     private static bool Covers(Estimate estimate, double mean) => Math.Abs(estimate.Mean - mean) <= estimate.HalfWidth;
 
-    private static StudyResult Play(int seasons, double chance, Late late, int study) => StudyRunner.Play(
-        KnownSeasons.Plan,
-        new StudyOptions { Seasons = seasons, Seed = 1, Threads = 1 },
-        KnownSeasons.Player(chance, luck => Draw(late, luck), study),
-        null,
-        CancellationToken.None);
+    private static StudyResult Play(int seasons, double chance, Late late, int study) =>
+        StudyRunner.Play(
+            KnownSeasons.Plan,
+            new StudyOptions
+            {
+                Seasons = seasons,
+                Seed = 1,
+                Threads = 1,
+            },
+            KnownSeasons.Player(chance, luck => Draw(late, luck), study),
+            null,
+            CancellationToken.None
+        );
 
     private static StudyResult Until(PrecisionGoal goal, double chance, Late late, int study) =>
-        PrecisionRunner.Play(KnownSeasons.Plan, goal, 1, 1, KnownSeasons.Player(chance, luck => Draw(late, luck), study), null, CancellationToken.None).Study;
+        PrecisionRunner
+            .Play(KnownSeasons.Plan, goal, 1, 1, KnownSeasons.Player(chance, luck => Draw(late, luck), study), null, CancellationToken.None)
+            .Study;
 }

@@ -13,26 +13,38 @@ internal static class KnownSeasons
     /// <param name="chance">Chance of fit.</param>
     /// <param name="late">Late plant-days from a random source.</param>
     /// <param name="seed">Seed of the study.</param>
-    public static Func<PlaySeason> Player(double chance, Func<Luck, long> late, int seed) => () =>
-    {
-        SeasonResult quiet = Seasons.Quiet(Plan);
-        Luck luck = new();
-        return (season, limits, result) =>
+    public static Func<PlaySeason> Player(double chance, Func<Luck, long> late, int seed) =>
+        () =>
         {
-            if (result.Held.Length == 0)
-                Copy(quiet, result);
+            var quiet = Seasons.Quiet(Plan);
+            Luck luck = new();
+            return (season, limits, result) =>
+            {
+                if (result.Held.Length == 0)
+                {
+                    Copy(quiet, result);
+                }
 
-            if (limits == PlaceLimits.None)
-                return;
-            luck.Begin(seed, season);
-            result.Fits = result.FitsWeatherCounted = luck.Next() < chance;
-            result.Batches[0].LatePlantDays = late(luck);
+                if (limits == PlaceLimits.None)
+                {
+                    return;
+                }
+
+                luck.Begin(seed, season);
+                result.Fits = result.FitsWeatherCounted = luck.Next() < chance;
+                result.Batches[0].LatePlantDays = late(luck);
+            };
         };
-    };
 
     private static void Copy(SeasonResult from, SeasonResult to)
     {
-        (to.Held, to.Waiting, to.Refused, to.HeldByGrower, to.TrayDays) = (from.Held, from.Waiting, from.Refused, from.HeldByGrower, from.TrayDays);
+        (to.Held, to.Waiting, to.Refused, to.HeldByGrower, to.TrayDays) = (
+            from.Held,
+            from.Waiting,
+            from.Refused,
+            from.HeldByGrower,
+            from.TrayDays
+        );
         to.Batches = Seasons.Quiet(Plan).Batches;
         (to.Sown, to.Potted, to.Moved, to.SetOut, to.CarriedIn) = (from.Sown, from.Potted, from.Moved, from.SetOut, from.CarriedIn);
         (to.ReliefUses, to.HeatWattHours, to.DaysOpen, to.MatDays) = (from.ReliefUses, from.HeatWattHours, from.DaysOpen, from.MatDays);

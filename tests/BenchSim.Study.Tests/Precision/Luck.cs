@@ -21,7 +21,7 @@ internal sealed class Luck
 
     private ulong Mix()
     {
-        ulong mixed = _state += 0x9E3779B97F4A7C15;
+        var mixed = _state += 0x9E3779B97F4A7C15;
         mixed = (mixed ^ (mixed >> 30)) * 0xBF58476D1CE4E5B9;
         mixed = (mixed ^ (mixed >> 27)) * 0x94D049BB133111EB;
         return mixed ^ (mixed >> 31);

@@ -20,9 +20,29 @@ public class PrecisionGoalTests
     {
         Assert.Equal([300, 600, 1000], Looks(new PrecisionGoal { Chance = 0.02, Most = 1000 }));
         Assert.Equal([500], Looks(new PrecisionGoal { Chance = 0.05, Least = 500 }));
-        Assert.Equal([70], Looks(new PrecisionGoal { Chance = 0.02, Least = 70, Most = 70 }));
+        Assert.Equal(
+            [70],
+            Looks(
+                new PrecisionGoal
+                {
+                    Chance = 0.02,
+                    Least = 70,
+                    Most = 70,
+                }
+            )
+        );
         Assert.Equal([200, 400, 800, 1500], Looks(new PrecisionGoal { LatePlantDays = 5, Most = 1500 }));
-        Assert.Equal([300, 600, 1199, 2398, 4796, 9592, 10_000], Looks(new PrecisionGoal { Chance = 0.02, LatePlantDays = 5, Most = 10_000 }));
+        Assert.Equal(
+            [300, 600, 1199, 2398, 4796, 9592, 10_000],
+            Looks(
+                new PrecisionGoal
+                {
+                    Chance = 0.02,
+                    LatePlantDays = 5,
+                    Most = 10_000,
+                }
+            )
+        );
     }
 
     [Theory]
@@ -34,12 +54,17 @@ public class PrecisionGoalTests
     [InlineData(0.45)]
     public void The_last_look_is_the_smallest_number_that_is_enough_for_any_share(double half)
     {
-        var goal = new PrecisionGoal { Chance = half, Least = 2, Most = 1_000_000 };
-        int last = Looks(goal)[^1];
+        var goal = new PrecisionGoal
+        {
+            Chance = half,
+            Least = 2,
+            Most = 1_000_000,
+        };
+        var last = Looks(goal)[^1];
         Assert.All(Enumerable.Range(0, 101), percent => Assert.True(goal.IsReached(Chance((int)((long)last * percent / 100), last))));
 
         // Widest at one half; an odd number has none, so the one below is held to the formula, which needs no half.
-        double z2 = 1.959963984540054 * 1.959963984540054;
+        var z2 = 1.959963984540054 * 1.959963984540054;
         Assert.True(last == 2 || Math.Sqrt(z2 / (4 * (last - 1 + z2))) > half);
     }
 
@@ -52,7 +77,7 @@ public class PrecisionGoalTests
 
     private static Study.Results.Chance Chance(int hits, int trials)
     {
-        (double low, double high) = Wilson.Interval(hits, trials);
+        (var low, var high) = Wilson.Interval(hits, trials);
         return new Study.Results.Chance(hits, trials, low, high);
     }
 

@@ -14,8 +14,8 @@ public class PrecisionRunnerTests
     [InlineData(3)]
     public void The_answer_is_that_of_as_many_seasons_whatever_the_threads(int threads)
     {
-        PrecisionResult found = PrecisionRunner.Play(Plan, new PrecisionGoal { Chance = 0.05, Least = 40 }, 3, threads, null, CancellationToken.None);
-        StudyResult given = StudyRunner.Play(Plan, new StudyOptions { Seasons = found.Study.Seasons, Seed = 3 }, null, CancellationToken.None);
+        var found = PrecisionRunner.Play(Plan, new PrecisionGoal { Chance = 0.05, Least = 40 }, 3, threads, null, CancellationToken.None);
+        var given = StudyRunner.Play(Plan, new StudyOptions { Seasons = found.Study.Seasons, Seed = 3 }, null, CancellationToken.None);
         Assert.True(found.IsReached);
         Assert.Equal(ResultText.Of(given), ResultText.Of(found.Study));
     }
@@ -27,7 +27,7 @@ public class PrecisionRunnerTests
     [InlineData(0.5, new[] { 48, 96, 191, 381 })]
     public void It_stops_at_the_first_look_that_is_narrow_enough(double chance, int[] looks)
     {
-        PrecisionResult found = Play(new PrecisionGoal { Chance = 0.05, Least = 40 }, chance, _ => 0, null);
+        var found = Play(new PrecisionGoal { Chance = 0.05, Least = 40 }, chance, _ => 0, null);
         Assert.Equal(looks, found.Looks.Select(look => look.Seasons));
         Assert.Equal(looks[^1], found.Study.Seasons);
         Assert.All(found.Looks.SkipLast(1), look => Assert.True(look.Fits.High - look.Fits.Low > 0.1));
@@ -37,7 +37,7 @@ public class PrecisionRunnerTests
     [Fact]
     public void It_stops_at_the_most_seasons_and_says_that_it_is_not_reached()
     {
-        PrecisionResult found = Play(new PrecisionGoal { Chance = 0.02, Most = 350 }, 0.5, _ => 0, null);
+        var found = Play(new PrecisionGoal { Chance = 0.02, Most = 350 }, 0.5, _ => 0, null);
         Assert.Equal(350, found.Study.Seasons);
         Assert.False(found.IsReached);
     }
@@ -46,9 +46,19 @@ public class PrecisionRunnerTests
     [Fact]
     public void It_plays_on_for_the_late_plant_days()
     {
-        PrecisionResult found = Play(new PrecisionGoal { LatePlantDays = 4, Least = 100 }, 0.5, luck => luck.Next(2) * 100, null);
+        var found = Play(new PrecisionGoal { LatePlantDays = 4, Least = 100 }, 0.5, luck => luck.Next(2) * 100, null);
         Assert.Equal([100, 200, 400, 800], found.Looks.Select(look => look.Seasons));
-        PrecisionResult both = Play(new PrecisionGoal { LatePlantDays = 4, Chance = 0.05, Least = 100 }, 0.5, luck => luck.Next(2) * 100, null);
+        var both = Play(
+            new PrecisionGoal
+            {
+                LatePlantDays = 4,
+                Chance = 0.05,
+                Least = 100,
+            },
+            0.5,
+            luck => luck.Next(2) * 100,
+            null
+        );
         Assert.Equal([191, 381, 762], both.Looks.Select(look => look.Seasons));
     }
 
@@ -64,11 +74,24 @@ public class PrecisionRunnerTests
     [Fact]
     public void Goals_out_of_range_are_refused()
     {
-        foreach (PrecisionGoal goal in new[]
-        {
-            new PrecisionGoal(), new() { Chance = 0 }, new() { Chance = 0.5 }, new() { Chance = double.NaN }, new() { LatePlantDays = 0 },
-            new() { LatePlantDays = double.PositiveInfinity }, new() { Chance = 0.1, Least = 1 }, new() { Chance = 0.1, Least = 300, Most = 299 },
-        })
+        foreach (
+            var goal in new[]
+            {
+                new PrecisionGoal(),
+                new() { Chance = 0 },
+                new() { Chance = 0.5 },
+                new() { Chance = double.NaN },
+                new() { LatePlantDays = 0 },
+                new() { LatePlantDays = double.PositiveInfinity },
+                new() { Chance = 0.1, Least = 1 },
+                new()
+                {
+                    Chance = 0.1,
+                    Least = 300,
+                    Most = 299,
+                },
+            }
+        )
         {
             Assert.Throws<ArgumentOutOfRangeException>(() => Play(goal, 0.5, _ => 0, null));
         }

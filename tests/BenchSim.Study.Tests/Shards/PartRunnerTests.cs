@@ -19,27 +19,42 @@ public class PartRunnerTests
     [InlineData(3000, 7)]
     public void Parts_add_up_to_the_run_in_one_piece(int seasons, int of)
     {
-        StudyResult whole = StudyRunner.Play(Plan, Options(seasons, 2), Drawing(), null, CancellationToken.None);
-        StudyResult sum = PartRunner.Add(Plan, seasons, 42, [.. Enumerable.Range(1, of).Select(number => (ReadOnlyMemory<byte>)Part(number, of, seasons, 1 + (number % 3)))]);
+        var whole = StudyRunner.Play(Plan, Options(seasons, 2), Drawing(), null, CancellationToken.None);
+        var sum = PartRunner.Add(
+            Plan,
+            seasons,
+            42,
+            [.. Enumerable.Range(1, of).Select(number => (ReadOnlyMemory<byte>)Part(number, of, seasons, 1 + (number % 3)))]
+        );
         Assert.Equal(ResultText.Of(whole), ResultText.Of(sum));
     }
 
     [Fact]
     public void The_real_player_plays_the_same_season_in_a_part_as_in_the_whole()
     {
-        SeasonPlan plan = Plans.Small(days: 90, plantsEach: 700);
-        StudyOptions options = new() { Seasons = 40, Seed = 3, Threads = 2 };
-        ReadOnlyMemory<byte>[] parts = [.. Enumerable.Range(1, 3).Select(number => (ReadOnlyMemory<byte>)PartRunner.Play(plan, options, new Share(number, 3), null, CancellationToken.None))];
+        var plan = Plans.Small(days: 90, plantsEach: 700);
+        StudyOptions options = new()
+        {
+            Seasons = 40,
+            Seed = 3,
+            Threads = 2,
+        };
+        ReadOnlyMemory<byte>[] parts =
+        [
+            .. Enumerable
+                .Range(1, 3)
+                .Select(number => (ReadOnlyMemory<byte>)PartRunner.Play(plan, options, new Share(number, 3), null, CancellationToken.None)),
+        ];
         Assert.Equal(
             ResultText.Of(StudyRunner.Play(plan, options, null, CancellationToken.None)),
-            ResultText.Of(PartRunner.Add(plan, 40, 3, parts)));
+            ResultText.Of(PartRunner.Add(plan, 40, 3, parts))
+        );
     }
 
     [Theory]
     [InlineData(60)]
     [InlineData(2500)]
-    public void The_bytes_do_not_depend_on_the_threads(int seasons) =>
-        Assert.Equal(Part(2, 2, seasons, 1), Part(2, 2, seasons, 5));
+    public void The_bytes_do_not_depend_on_the_threads(int seasons) => Assert.Equal(Part(2, 2, seasons, 1), Part(2, 2, seasons, 5));
 
     [Fact]
     public void A_count_left_out_of_the_exchange_would_show()
@@ -47,7 +62,7 @@ public class PartRunnerTests
         // Everything a season can fill is filled by Draw, so a tally read back and written again has all of it or other bytes.
         PlanShape shape = new(Plan);
         SeasonTally tally = new(shape);
-        byte[] bytes = Part(1, 1, 50, 1);
+        var bytes = Part(1, 1, 50, 1);
         TallyReader reader = new(bytes, 50);
         tally.Exchange(reader);
         reader.End();
@@ -60,16 +75,19 @@ public class PartRunnerTests
     [Fact]
     public void Counts_cut_short_anywhere_are_refused()
     {
-        byte[] part = Part(1, 1, 20, 1);
-        for (int length = 0; length < part.Length; length += 1 + (length % 41))
+        var part = Part(1, 1, 20, 1);
+        for (var length = 0; length < part.Length; length += 1 + (length % 41))
+        {
             Assert.Throws<PartRefusedException>(() => PartRunner.Add(Plan, 20, 42, [part.AsMemory(0, length)]));
+        }
+
         Assert.Throws<PartRefusedException>(() => PartRunner.Add(Plan, 20, 42, [(byte[])[.. part, 0]]));
     }
 
     [Fact]
     public void Counts_of_other_seasons_are_refused()
     {
-        PartRefusedException refused = Assert.Throws<PartRefusedException>(() => PartRunner.Add(Plan, 41, 42, [Part(1, 2, 40, 1), Part(2, 2, 40, 1)]));
+        var refused = Assert.Throws<PartRefusedException>(() => PartRunner.Add(Plan, 41, 42, [Part(1, 2, 40, 1), Part(2, 2, 40, 1)]));
         Assert.Equal(2, refused.Number);
     }
 
@@ -77,14 +95,17 @@ public class PartRunnerTests
     [Fact]
     public void Changed_counts_are_refused_or_give_a_result()
     {
-        byte[] good = Part(1, 1, 1500, 1);
+        var good = Part(1, 1, 1500, 1);
         Random random = new(5);
-        int refused = 0;
-        for (int trial = 0; trial < 300; trial++)
+        var refused = 0;
+        for (var trial = 0; trial < 300; trial++)
         {
             byte[] changed = [.. good];
-            for (int change = random.Next(1, 4); change > 0; change--)
+            for (var change = random.Next(1, 4); change > 0; change--)
+            {
                 changed[random.Next(changed.Length)] = (byte)random.Next(256);
+            }
+
             try
             {
                 PartRunner.Add(Plan, 1500, 42, [changed]);
@@ -102,9 +123,9 @@ public class PartRunnerTests
     public void Any_bytes_are_refused()
     {
         Random random = new(6);
-        for (int trial = 0; trial < 3000; trial++)
+        for (var trial = 0; trial < 3000; trial++)
         {
-            byte[] bytes = new byte[random.Next(300)];
+            var bytes = new byte[random.Next(300)];
             random.NextBytes(bytes);
             Assert.Throws<PartRefusedException>(() => PartRunner.Add(Plan, 1 + (trial % 5), 42, [bytes]));
         }
@@ -112,12 +133,20 @@ public class PartRunnerTests
 
     [Fact]
     public void A_share_without_seasons_is_refused() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => PartRunner.Play(Plan, Options(3, 1), new Share(1, 4), null, CancellationToken.None));
+        Assert.Throws<ArgumentOutOfRangeException>(() =>
+            PartRunner.Play(Plan, Options(3, 1), new Share(1, 4), null, CancellationToken.None)
+        );
 
     private static byte[] Part(int number, int of, int seasons, int threads) =>
         PartRunner.Play(Plan, Options(seasons, threads), new Share(number, of), Drawing(), null, CancellationToken.None);
 
-    private static StudyOptions Options(int seasons, int threads) => new() { Seasons = seasons, Seed = 42, Threads = threads };
+    private static StudyOptions Options(int seasons, int threads) =>
+        new()
+        {
+            Seasons = seasons,
+            Seed = 42,
+            Threads = threads,
+        };
 
     private static Func<PlaySeason> Drawing() => () => (season, limits, result) => Seasons.Draw(Plan, season, limits, result);
 }

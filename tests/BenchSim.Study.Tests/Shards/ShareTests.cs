@@ -12,10 +12,10 @@ public class ShareTests
     [InlineData(7, 7)]
     public void Shares_follow_one_another_and_are_alike(int seasons, int of)
     {
-        int next = 0;
-        for (int number = 1; number <= of; number++)
+        var next = 0;
+        for (var number = 1; number <= of; number++)
         {
-            (int first, int count) = new Share(number, of).SeasonsOf(seasons);
+            (var first, var count) = new Share(number, of).SeasonsOf(seasons);
             Assert.Equal(next, first);
             Assert.InRange(count, seasons / of, (seasons + of - 1) / of);
             next = first + count;
@@ -30,7 +30,7 @@ public class ShareTests
     [InlineData("10000/10000", 10_000, 10_000)]
     public void Reads_a_share(string text, int number, int of)
     {
-        Assert.True(Share.TryParse(text, out Share share));
+        Assert.True(Share.TryParse(text, out var share));
         Assert.Equal(new Share(number, of), share);
         Assert.Equal(text, share.ToString());
     }

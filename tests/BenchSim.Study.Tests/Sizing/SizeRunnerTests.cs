@@ -17,7 +17,7 @@ public class SizeRunnerTests
     [InlineData(1, 3)]
     public void Without_luck_the_answer_is_the_trays_there_are(int space, int answer)
     {
-        SizeResult result = Find(Sixes(), space, 0.9, seasons: 50);
+        var result = Find(Sixes(), space, 0.9, seasons: 50);
 
         Assert.Equal(answer, result.Answer!.Places);
         Assert.Equal(50, result.Answer.Fits.Hits);
@@ -38,9 +38,9 @@ public class SizeRunnerTests
     [InlineData(2, 0.8)]
     public void The_search_finds_what_trying_every_number_finds(int space, double goal)
     {
-        SeasonPlan plan = Busy();
-        SizeResult found = Find(plan, space, goal);
-        SizeResult every = Find(plan, space, goal, every: true);
+        var plan = Busy();
+        var found = Find(plan, space, goal);
+        var every = Find(plan, space, goal, every: true);
 
         Assert.False(found.IsWhole);
         Assert.True(every.IsWhole);
@@ -54,13 +54,24 @@ public class SizeRunnerTests
     [Fact]
     public void Each_point_is_what_a_run_with_that_many_places_gives()
     {
-        SeasonPlan plan = Busy();
-        SizeResult found = Find(plan, 2, 0.5);
+        var plan = Busy();
+        var found = Find(plan, 2, 0.5);
 
-        foreach (SizePoint point in found.Curve.Where(point => Math.Abs(point.Places!.Value - found.Answer!.Places!.Value) <= 1))
+        foreach (var point in found.Curve.Where(point => Math.Abs(point.Places!.Value - found.Answer!.Places!.Value) <= 1))
         {
-            Scenario scenario = plan.Scenario with { Spaces = plan.Scenario.Spaces.SetItem(2, plan.Scenario.Spaces[2] with { Places = point.Places!.Value }) };
-            StudyResult run = StudyRunner.Play(plan with { Scenario = scenario }, new StudyOptions { Seasons = 60, Seed = 3 }, null, CancellationToken.None);
+            var scenario = plan.Scenario with
+            {
+                Spaces = plan.Scenario.Spaces.SetItem(2, plan.Scenario.Spaces[2] with { Places = point.Places!.Value }),
+            };
+            var run = StudyRunner.Play(
+                plan with
+                {
+                    Scenario = scenario,
+                },
+                new StudyOptions { Seasons = 60, Seed = 3 },
+                null,
+                CancellationToken.None
+            );
             Assert.Equal(run.Fits, point.Fits);
             Assert.Equal(run.LatePlantDays.Mean, point.LatePlantDays, 1e-9);
             Assert.Equal(run.LatePlantDays.HalfWidth, point.HalfWidth, 1e-9);
@@ -72,7 +83,7 @@ public class SizeRunnerTests
     public void No_number_of_places_is_told_with_what_stands_in_the_way()
     {
         // The table holds five of the six trays, so however large the bench, one waits for the table and is late.
-        SizeResult result = Find(Sixes(table: 5), 1, 0.9, seasons: 50);
+        var result = Find(Sixes(table: 5), 1, 0.9, seasons: 50);
 
         Assert.Null(result.Answer);
         Assert.Equal((0, 50), (result.Unlimited.Fits.Hits, result.Everywhere.Fits.Hits));
@@ -85,7 +96,7 @@ public class SizeRunnerTests
     [InlineData(35, true)]
     public void Too_few_seasons_to_show_the_goal_are_told(int seasons, bool found)
     {
-        SizeResult result = Find(Sixes(), 2, 0.9, seasons);
+        var result = Find(Sixes(), 2, 0.9, seasons);
 
         Assert.Equal(35, result.FewestSeasons);
         Assert.Equal(found, result.Answer is not null);
@@ -94,9 +105,17 @@ public class SizeRunnerTests
     [Fact]
     public void The_numbers_of_later_dates_move_along()
     {
-        SeasonPlan plan = Sixes();
-        Space table = plan.Scenario.Spaces[2] with { Places = 8, Changes = [new PlacesFrom(Monday.AddDays(10), 5)] };
-        SizeResult result = Find(plan with { Scenario = plan.Scenario with { Spaces = plan.Scenario.Spaces.SetItem(2, table) } }, 2, 0.9, seasons: 50);
+        var plan = Sixes();
+        var table = plan.Scenario.Spaces[2] with { Places = 8, Changes = [new PlacesFrom(Monday.AddDays(10), 5)] };
+        var result = Find(
+            plan with
+            {
+                Scenario = plan.Scenario with { Spaces = plan.Scenario.Spaces.SetItem(2, table) },
+            },
+            2,
+            0.9,
+            seasons: 50
+        );
 
         // Six are needed on day 17, when there are three fewer than on the first day.
         Assert.Equal(9, result.Answer!.Places);
@@ -105,8 +124,8 @@ public class SizeRunnerTests
     [Fact]
     public void Any_number_of_threads_gives_the_same_answer()
     {
-        SizeResult alone = Find(Busy(), 2, 0.5, threads: 1);
-        SizeResult three = Find(Busy(), 2, 0.5, threads: 3);
+        var alone = Find(Busy(), 2, 0.5, threads: 1);
+        var three = Find(Busy(), 2, 0.5, threads: 3);
 
         Assert.Equal(alone.Curve.AsEnumerable(), three.Curve);
         Assert.Equal((alone.Answer, alone.Unlimited, alone.Everywhere), (three.Answer, three.Unlimited, three.Everywhere));
@@ -116,7 +135,19 @@ public class SizeRunnerTests
     public void Progress_rises_to_the_end()
     {
         Steps steps = new();
-        SizeRunner.Find(Busy(), 2, new SizeGoal { Share = 0.5 }, new StudyOptions { Seasons = 40, Seed = 3, Threads = 1 }, steps, CancellationToken.None);
+        SizeRunner.Find(
+            Busy(),
+            2,
+            new SizeGoal { Share = 0.5 },
+            new StudyOptions
+            {
+                Seasons = 40,
+                Seed = 3,
+                Threads = 1,
+            },
+            steps,
+            CancellationToken.None
+        );
 
         Assert.Equal(steps.Told.Order(), steps.Told);
         Assert.InRange(steps.Told[^1], SizeRunner.ProgressParts * 8 / 10, SizeRunner.ProgressParts);
@@ -127,20 +158,54 @@ public class SizeRunnerTests
     [InlineData(1, 0.95)]
     [InlineData(0.9, 0)]
     [InlineData(0.9, 1)]
-    public void A_goal_that_is_no_chance_is_refused(double share, double confidence) => Assert.Throws<ArgumentOutOfRangeException>(
-        () => SizeRunner.Find(Sixes(), 2, new SizeGoal { Share = share, Confidence = confidence }, new StudyOptions { Seasons = 1, Seed = 1 }, null, CancellationToken.None));
+    public void A_goal_that_is_no_chance_is_refused(double share, double confidence) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() =>
+            SizeRunner.Find(
+                Sixes(),
+                2,
+                new SizeGoal { Share = share, Confidence = confidence },
+                new StudyOptions { Seasons = 1, Seed = 1 },
+                null,
+                CancellationToken.None
+            )
+        );
 
-    private static SeasonPlan Sixes(int table = 8) => Plan(Scenario([Mat(8), Bench(8), Table(table)], [Batch("a", 300, Monday)], new SiteRules { LateDays = 0 }));
+    private static SeasonPlan Sixes(int table = 8) =>
+        Plan(Scenario([Mat(8), Bench(8), Table(table)], [Batch("a", 300, Monday)], new SiteRules { LateDays = 0 }));
 
     // Eight batches of eight trays, sown in two weeks, whose emergence and growth differ from season to season.
-    private static SeasonPlan Busy() => Plan(Scenario(
-        [Mat(70), Bench(80), Table(75)],
-        Enumerable.Range(0, 8).Select(index => Batch($"b{index}", 400, Monday.AddDays(2 * index))),
-        crops: [Crop() with { EmergeCv = 0.2, GrowthCv = 0.15 }]) with
-    { Rules = new SiteRules { MediumOffsetK = 0, SlackDays = 0, LateDays = 5, ServiceGoal = 0.8 } });
+    private static SeasonPlan Busy() =>
+        Plan(
+            Scenario(
+                [Mat(70), Bench(80), Table(75)],
+                Enumerable.Range(0, 8).Select(index => Batch($"b{index}", 400, Monday.AddDays(2 * index))),
+                crops: [Crop() with { EmergeCv = 0.2, GrowthCv = 0.15 }]
+            ) with
+            {
+                Rules = new SiteRules
+                {
+                    MediumOffsetK = 0,
+                    SlackDays = 0,
+                    LateDays = 5,
+                    ServiceGoal = 0.8,
+                },
+            }
+        );
 
-    private static SizeResult Find(SeasonPlan plan, int space, double goal, int seasons = 60, bool every = false, int threads = 0) => SizeRunner.Find(
-        plan, space, new SizeGoal { Share = goal, Every = every }, new StudyOptions { Seasons = seasons, Seed = 3, Threads = threads }, null, CancellationToken.None);
+    private static SizeResult Find(SeasonPlan plan, int space, double goal, int seasons = 60, bool every = false, int threads = 0) =>
+        SizeRunner.Find(
+            plan,
+            space,
+            new SizeGoal { Share = goal, Every = every },
+            new StudyOptions
+            {
+                Seasons = seasons,
+                Seed = 3,
+                Threads = threads,
+            },
+            null,
+            CancellationToken.None
+        );
 
     private sealed class Steps : IProgress<int>
     {

@@ -13,10 +13,28 @@ public class SuccessionLineTests
     {
         Batches =
         [
-            Order with { Id = "a", Place = new SourcePlace("plan.csv", 2, 1) },
-            Order with { Id = "x-1", Place = new SourcePlace("plan.csv", 3, 1), SetOut = Plans.FirstDay.AddDays(40) },
-            Order with { Id = "x-2", Place = new SourcePlace("plan.csv", 3, 1), SetOut = Plans.FirstDay.AddDays(47) },
-            Order with { Id = "z-1", Place = new SourcePlace("plan.csv", 4, 1) },
+            Order with
+            {
+                Id = "a",
+                Place = new SourcePlace("plan.csv", 2, 1),
+            },
+            Order with
+            {
+                Id = "x-1",
+                Place = new SourcePlace("plan.csv", 3, 1),
+                SetOut = Plans.FirstDay.AddDays(40),
+            },
+            Order with
+            {
+                Id = "x-2",
+                Place = new SourcePlace("plan.csv", 3, 1),
+                SetOut = Plans.FirstDay.AddDays(47),
+            },
+            Order with
+            {
+                Id = "z-1",
+                Place = new SourcePlace("plan.csv", 4, 1),
+            },
         ],
     };
 
@@ -33,7 +51,7 @@ public class SuccessionLineTests
     [Fact]
     public void Successions_take_the_place_of_the_line_and_its_dates_move_on()
     {
-        ImmutableArray<BatchOrder> batches = SuccessionLine.Find(Farm, "x")!.Of(Farm, 10, 3).Batches;
+        var batches = SuccessionLine.Find(Farm, "x")!.Of(Farm, 10, 3).Batches;
         Assert.Equal(["a", "x-1", "x-2", "x-3", "z-1"], batches.Select(order => order.Id).ToArray(), StringComparer.Ordinal);
         Assert.Equal([0, 10, 20], batches.Skip(1).Take(3).Select(order => order.Sow!.Value.DayNumber - Plans.FirstDay.DayNumber));
         Assert.Equal([40, 50, 60], batches.Skip(1).Take(3).Select(order => order.SetOut!.Value.DayNumber - Plans.FirstDay.DayNumber));

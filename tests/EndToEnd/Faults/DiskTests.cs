@@ -6,14 +6,18 @@ public sealed class DiskTests
     // Files may have 51,200 bytes here (100 blocks of 512); the report's page has more. A signal would end the command before it could say anything,
     // so it is ignored, and the runtime's own large file of code is switched off.
     private const string NoLargeFiles = "trap '' XFSZ; ulimit -f 100; exec \"$@\"";
-    private static readonly (string Name, string Value)[] s_smallRuntime = [("DOTNET_EnableWriteXorExecute", "0"), ("DOTNET_EnableDiagnostics", "0")];
+    private static readonly (string Name, string Value)[] s_smallRuntime =
+    [
+        ("DOTNET_EnableWriteXorExecute", "0"),
+        ("DOTNET_EnableDiagnostics", "0"),
+    ];
 
     [LinuxFact]
     public async Task A_file_that_the_disk_does_not_take_ends_in_words_and_nothing_is_left()
     {
-        using SmallFarm farm = await SmallFarm.MakeAsync();
+        using var farm = await SmallFarm.MakeAsync();
 
-        Command run = await Command.ShellAsync(NoLargeFiles, s_smallRuntime, farm.Run());
+        var run = await Command.ShellAsync(NoLargeFiles, s_smallRuntime, farm.Run());
 
         Assert.Equal(2, run.Code);
         Assert.Contains("is larger than this disk or your account allows", run.Error, StringComparison.Ordinal);
@@ -25,9 +29,9 @@ public sealed class DiskTests
     [LinuxFact]
     public async Task An_earlier_report_outlives_a_disk_that_takes_no_more()
     {
-        using SmallFarm farm = await SmallFarm.MakeAsync();
+        using var farm = await SmallFarm.MakeAsync();
         Assert.Equal(0, (await Command.RunAsync(farm.Run())).Code);
-        string before = FolderText.Of(farm.Report);
+        var before = FolderText.Of(farm.Report);
 
         Assert.Equal(2, (await Command.ShellAsync(NoLargeFiles, s_smallRuntime, farm.Run("--seed", "9"))).Code);
 
@@ -39,13 +43,24 @@ public sealed class DiskTests
     [LinuxFact]
     public async Task A_named_pipe_in_the_place_of_a_file_of_ours_is_refused_and_not_waited_for()
     {
-        using SmallFarm farm = await SmallFarm.MakeAsync();
-        Command run = await Command.ShellAsync("mkdir \"$REPORT\" && mkfifo \"$REPORT/.benchsim-report\" && exec timeout -s KILL 60 \"$@\"", [("REPORT", farm.Report)], farm.Run());
+        using var farm = await SmallFarm.MakeAsync();
+        var run = await Command.ShellAsync(
+            "mkdir \"$REPORT\" && mkfifo \"$REPORT/.benchsim-report\" && exec timeout -s KILL 60 \"$@\"",
+            [("REPORT", farm.Report)],
+            farm.Run()
+        );
         Assert.Equal(2, run.Code);
         Assert.Contains("exists and BenchSim did not write it", run.Error, StringComparison.Ordinal);
 
-        string plan = Path.Combine(farm.Scenario, "plan-levelled.csv");
-        Command level = await Command.ShellAsync("mkfifo \"$PLAN\" && exec timeout -s KILL 60 \"$@\"", [("PLAN", plan)], "level", farm.Scenario, "--seasons", "3");
+        var plan = Path.Combine(farm.Scenario, "plan-levelled.csv");
+        var level = await Command.ShellAsync(
+            "mkfifo \"$PLAN\" && exec timeout -s KILL 60 \"$@\"",
+            [("PLAN", plan)],
+            "level",
+            farm.Scenario,
+            "--seasons",
+            "3"
+        );
         Assert.Equal(2, level.Code);
         Assert.Contains("is not a levelled form of this plan", level.Error, StringComparison.Ordinal);
     }
@@ -54,10 +69,18 @@ public sealed class DiskTests
     [LinuxFact]
     public async Task An_answer_that_finds_the_disk_full_ends_with_exit_code_2_and_no_trace()
     {
-        using SmallFarm farm = await SmallFarm.MakeAsync();
-        foreach (string[] call in new[] { new[] { "check", farm.Scenario }, ["check", farm.Scenario, "--json"], ["run", farm.Scenario, "--no-report", "--seasons", "3"], ["--help"] })
+        using var farm = await SmallFarm.MakeAsync();
+        foreach (
+            var call in new[]
+            {
+                new[] { "check", farm.Scenario },
+                ["check", farm.Scenario, "--json"],
+                ["run", farm.Scenario, "--no-report", "--seasons", "3"],
+                ["--help"],
+            }
+        )
         {
-            Command done = await Command.ShellAsync("exec \"$@\" > /dev/full", [], call);
+            var done = await Command.ShellAsync("exec \"$@\" > /dev/full", [], call);
             Assert.Equal(2, done.Code);
             Assert.DoesNotContain("   at ", done.Error, StringComparison.Ordinal);
         }
@@ -68,9 +91,9 @@ public sealed class DiskTests
     [LinuxFact]
     public async Task A_place_that_cannot_be_written_is_refused_before_the_play()
     {
-        using SmallFarm farm = await SmallFarm.MakeAsync();
+        using var farm = await SmallFarm.MakeAsync();
 
-        Command run = await Command.RunAsync("run", farm.Scenario, "--out", "/proc/report", "--seasons", "100000");
+        var run = await Command.RunAsync("run", farm.Scenario, "--out", "/proc/report", "--seasons", "100000");
 
         Assert.Equal(2, run.Code);
         Assert.Contains("No report was written: '/proc/report' cannot be made", run.Error, StringComparison.Ordinal);
@@ -79,12 +102,15 @@ public sealed class DiskTests
     [LinuxFact(NotForRoot = true)]
     public async Task A_read_only_folder_is_refused_before_the_play_and_stays_as_it_is()
     {
-        using SmallFarm farm = await SmallFarm.MakeAsync();
-        string above = Path.GetDirectoryName(farm.Report)!;
-        UnixFileMode mode = OperatingSystem.IsWindows() ? default : File.GetUnixFileMode(above);
+        using var farm = await SmallFarm.MakeAsync();
+        var above = Path.GetDirectoryName(farm.Report)!;
+        var mode = OperatingSystem.IsWindows() ? default : File.GetUnixFileMode(above);
         Command run;
         if (!OperatingSystem.IsWindows())
+        {
             File.SetUnixFileMode(above, UnixFileMode.UserRead | UnixFileMode.UserExecute);
+        }
+
         try
         {
             run = await Command.RunAsync(farm.Run("--seasons", "100000"));
@@ -92,7 +118,9 @@ public sealed class DiskTests
         finally
         {
             if (!OperatingSystem.IsWindows())
+            {
                 File.SetUnixFileMode(above, mode);
+            }
         }
 
         Assert.Equal(2, run.Code);
@@ -103,14 +131,14 @@ public sealed class DiskTests
     [Fact]
     public async Task A_folder_removed_while_it_is_written_is_whole_or_absent()
     {
-        using SmallFarm farm = await SmallFarm.MakeAsync();
-        using System.Diagnostics.Process run = Command.Start(farm.Run());
-        Task<Command> ends = Command.EndAsync(run);
-        string? partial = await Moment.WhenAsync(run, () => Moment.PartialOf(farm.Report, files: 3));
+        using var farm = await SmallFarm.MakeAsync();
+        using var run = Command.Start(farm.Run());
+        var ends = Command.EndAsync(run);
+        var partial = await Moment.WhenAsync(run, () => Moment.PartialOf(farm.Report, files: 3));
         Assert.NotNull(partial);
         Moment.Remove(partial);
 
-        Command ended = await ends;
+        var ended = await ends;
 
         Assert.Equal(2, ended.Code);
         Assert.DoesNotContain("   at ", ended.Error, StringComparison.Ordinal);

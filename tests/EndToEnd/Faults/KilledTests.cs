@@ -11,14 +11,17 @@ public sealed class KilledTests
     [InlineData(12, true)]
     public async Task Killed_while_writing_it_leaves_the_place_as_it_was_and_the_next_run_tidies_up(int filesWritten, bool hasEarlier)
     {
-        using SmallFarm farm = await SmallFarm.MakeAsync();
+        using var farm = await SmallFarm.MakeAsync();
         if (hasEarlier)
-            Assert.Equal(0, (await Command.RunAsync(farm.Run("--seed", "5"))).Code);
-        string? before = hasEarlier ? FolderText.Of(farm.Report) : null;
-
-        using (Process run = Command.Start(farm.Run()))
         {
-            Task<Command> ends = Command.EndAsync(run);
+            Assert.Equal(0, (await Command.RunAsync(farm.Run("--seed", "5"))).Code);
+        }
+
+        var before = hasEarlier ? FolderText.Of(farm.Report) : null;
+
+        using (var run = Command.Start(farm.Run()))
+        {
+            var ends = Command.EndAsync(run);
             await Moment.WhenAsync(run, () => Moment.PartialOf(farm.Report, filesWritten));
             run.Kill();
             await ends;
@@ -26,13 +29,24 @@ public sealed class KilledTests
 
         // The kill may come after the new report took its place; then that one is whole.
         if (Directory.Exists(farm.Report))
+        {
             farm.AssertWhole();
+        }
         else
+        {
             Assert.False(hasEarlier && !farm.Entries.Any(name => name.StartsWith(".benchsim-former", StringComparison.Ordinal)));
-        if (before is not null && farm.Entries.Any(name => name.StartsWith(".benchsim-partial", StringComparison.Ordinal)) && Directory.Exists(farm.Report))
-            Assert.Equal(before, FolderText.Of(farm.Report));
+        }
 
-        Command next = await Command.RunAsync(farm.Run());
+        if (
+            before is not null
+            && farm.Entries.Any(name => name.StartsWith(".benchsim-partial", StringComparison.Ordinal))
+            && Directory.Exists(farm.Report)
+        )
+        {
+            Assert.Equal(before, FolderText.Of(farm.Report));
+        }
+
+        var next = await Command.RunAsync(farm.Run());
         Assert.Equal(0, next.Code);
         Assert.Equal(["report"], farm.Entries);
         farm.AssertWhole();
@@ -41,10 +55,10 @@ public sealed class KilledTests
     [Fact]
     public async Task Killed_as_soon_as_it_is_in_place_it_is_whole()
     {
-        using SmallFarm farm = await SmallFarm.MakeAsync();
-        using (Process run = Command.Start(farm.Run()))
+        using var farm = await SmallFarm.MakeAsync();
+        using (var run = Command.Start(farm.Run()))
         {
-            Task<Command> ends = Command.EndAsync(run);
+            var ends = Command.EndAsync(run);
             await Moment.WhenAsync(run, () => Directory.Exists(farm.Report) ? farm.Report : null);
             run.Kill();
             await ends;
@@ -58,13 +72,13 @@ public sealed class KilledTests
     [Fact]
     public async Task Two_runs_into_one_folder_at_once_both_end_well_and_leave_one_whole_report()
     {
-        using SmallFarm farm = await SmallFarm.MakeAsync();
+        using var farm = await SmallFarm.MakeAsync();
         Assert.Equal(0, (await Command.RunAsync(farm.Run("--seed", "5"))).Code);
-        string five = FolderText.Of(farm.Report);
+        var five = FolderText.Of(farm.Report);
         Assert.Equal(0, (await Command.RunAsync(farm.Run("--seed", "6"))).Code);
-        string six = FolderText.Of(farm.Report);
+        var six = FolderText.Of(farm.Report);
 
-        Command[] both = await Task.WhenAll(Command.RunAsync(farm.Run("--seed", "5")), Command.RunAsync(farm.Run("--seed", "6")));
+        var both = await Task.WhenAll(Command.RunAsync(farm.Run("--seed", "5")), Command.RunAsync(farm.Run("--seed", "6")));
 
         Assert.All(both, one => Assert.True(one.Code == 0, one.Error));
         Assert.Equal(["report"], farm.Entries);

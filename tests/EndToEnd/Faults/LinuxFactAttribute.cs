@@ -7,7 +7,9 @@ public sealed class LinuxFactAttribute : FactAttribute
     public LinuxFactAttribute()
     {
         if (!OperatingSystem.IsLinux())
+        {
             Skip = "This test needs Linux.";
+        }
     }
 
     /// <summary>True for a test that shows nothing to the superuser, who may write anywhere.</summary>
@@ -17,7 +19,9 @@ public sealed class LinuxFactAttribute : FactAttribute
         init
         {
             if (value && Environment.IsPrivilegedProcess)
+            {
                 Skip = "The superuser may write anywhere.";
+            }
         }
     }
 }

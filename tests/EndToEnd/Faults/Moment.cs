@@ -8,17 +8,21 @@ internal static class Moment
     private static readonly EnumerationOptions s_all = new() { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.None };
 
     /// <summary>Looks again and again until there is an answer; null when the process ends before.</summary>
-    public static Task<string?> WhenAsync(Process process, Func<string?> look) => Task.Run(() =>
-    {
-        while (!process.HasExited)
+    public static Task<string?> WhenAsync(Process process, Func<string?> look) =>
+        Task.Run(() =>
         {
-            if (look() is { } seen)
-                return seen;
-            Thread.Yield();
-        }
+            while (!process.HasExited)
+            {
+                if (look() is { } seen)
+                {
+                    return seen;
+                }
 
-        return null;
-    });
+                Thread.Yield();
+            }
+
+            return null;
+        });
 
     /// <summary>Removes a folder into which another process may still write: what comes in between is removed as well.</summary>
     public static void Remove(string folder)
@@ -42,7 +46,13 @@ internal static class Moment
     {
         try
         {
-            string? partial = Directory.EnumerateDirectories(Path.GetDirectoryName(report)!, ".benchsim-partial-*", new EnumerationOptions { AttributesToSkip = FileAttributes.None }).FirstOrDefault();
+            var partial = Directory
+                .EnumerateDirectories(
+                    Path.GetDirectoryName(report)!,
+                    ".benchsim-partial-*",
+                    new EnumerationOptions { AttributesToSkip = FileAttributes.None }
+                )
+                .FirstOrDefault();
             return partial is not null && Directory.EnumerateFiles(partial, "*", s_all).Count() >= files ? partial : null;
         }
         catch (IOException)

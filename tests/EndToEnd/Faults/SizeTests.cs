@@ -13,10 +13,10 @@ public sealed class SizeTests
     [Fact]
     public async Task Thousands_of_batches_fit_in_sixty_megabytes()
     {
-        using SmallFarm farm = await SmallFarm.MakeAsync();
+        using var farm = await SmallFarm.MakeAsync();
         File.WriteAllText(Path.Combine(farm.Scenario, "plan.csv"), Plan(3_000));
 
-        Command run = await Command.RunAsync([Most(60)], "run", farm.Scenario, "--seasons", "1", "--no-report");
+        var run = await Command.RunAsync([Most(60)], "run", farm.Scenario, "--seasons", "1", "--no-report");
 
         Assert.True(run.Code == 0, run.Error);
     }
@@ -27,9 +27,9 @@ public sealed class SizeTests
     [InlineData("4000")]
     public async Task Many_seasons_take_no_more_memory_than_few(string seasons)
     {
-        using SmallFarm farm = await SmallFarm.MakeAsync();
+        using var farm = await SmallFarm.MakeAsync();
 
-        Command run = await Command.RunAsync([Most(16)], "run", farm.Scenario, "--seasons", seasons, "--no-report", "--threads", "2");
+        var run = await Command.RunAsync([Most(16)], "run", farm.Scenario, "--seasons", seasons, "--no-report", "--threads", "2");
 
         Assert.True(run.Code == 0, run.Error);
     }
@@ -37,10 +37,10 @@ public sealed class SizeTests
     [Fact]
     public async Task More_batches_than_a_plan_may_have_are_a_fault_of_the_file()
     {
-        using SmallFarm farm = await SmallFarm.MakeAsync();
+        using var farm = await SmallFarm.MakeAsync();
         File.WriteAllText(Path.Combine(farm.Scenario, "plan.csv"), Plan(10_001));
 
-        Command check = await Command.RunAsync("check", farm.Scenario);
+        var check = await Command.RunAsync("check", farm.Scenario);
 
         Assert.Equal(2, check.Code);
         Assert.Contains("the file has 10001 rows and was not read; it may have up to 10000", check.Error, StringComparison.Ordinal);
@@ -52,8 +52,14 @@ public sealed class SizeTests
     private static string Plan(int batches)
     {
         var text = new StringBuilder("id,crop,grower,plants,sow\n");
-        for (int index = 0; index < batches; index++)
-            text.Append(CultureInfo.InvariantCulture, $"b{index},tomato,grower {index % 40},{50 + (index % 100)},{new DateOnly(2027, 2, 15).AddDays(index % 60):yyyy-MM-dd}\n");
+        for (var index = 0; index < batches; index++)
+        {
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"b{index},tomato,grower {index % 40},{50 + (index % 100)},{new DateOnly(2027, 2, 15).AddDays(index % 60):yyyy-MM-dd}\n"
+            );
+        }
+
         return text.ToString();
     }
 }

@@ -14,15 +14,17 @@ internal sealed class SmallFarm : IDisposable
 
     /// <summary>All that is beside the report, hidden or not, by name.</summary>
     public string[] Entries =>
-    [
-        .. Directory.EnumerateFileSystemEntries(_folder.In("out"), "*", new EnumerationOptions { AttributesToSkip = FileAttributes.None })
-            .Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal),
-    ];
+        [
+            .. Directory
+                .EnumerateFileSystemEntries(_folder.In("out"), "*", new EnumerationOptions { AttributesToSkip = FileAttributes.None })
+                .Select(path => Path.GetFileName(path))
+                .Order(StringComparer.Ordinal),
+        ];
 
     public static async Task<SmallFarm> MakeAsync()
     {
         var farm = new SmallFarm();
-        Command made = await Command.RunAsync("new", farm.Scenario);
+        var made = await Command.RunAsync("new", farm.Scenario);
         Assert.Equal(0, made.Code);
         return farm;
     }
@@ -33,10 +35,23 @@ internal sealed class SmallFarm : IDisposable
     /// <summary>The report has all its files, and the pages end as they should.</summary>
     public void AssertWhole()
     {
-        string[] files = [.. Directory.EnumerateFiles(Report, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.None }).Select(file => Path.GetRelativePath(Report, file))];
+        string[] files =
+        [
+            .. Directory
+                .EnumerateFiles(
+                    Report,
+                    "*",
+                    new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.None }
+                )
+                .Select(file => Path.GetRelativePath(Report, file)),
+        ];
         Assert.Superset(
-            new HashSet<string>([".benchsim-report", "report.html", "result.json", "tables/daily.csv", "tables/fuel.csv", "charts/batches.png"], StringComparer.Ordinal),
-            new HashSet<string>(files, StringComparer.Ordinal));
+            new HashSet<string>(
+                [".benchsim-report", "report.html", "result.json", "tables/daily.csv", "tables/fuel.csv", "charts/batches.png"],
+                StringComparer.Ordinal
+            ),
+            new HashSet<string>(files, StringComparer.Ordinal)
+        );
         Assert.EndsWith("</html>", File.ReadAllText(Path.Combine(Report, "report.html")).TrimEnd(), StringComparison.Ordinal);
         using var json = System.Text.Json.JsonDocument.Parse(File.ReadAllBytes(Path.Combine(Report, "result.json")));
     }

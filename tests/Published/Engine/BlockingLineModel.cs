@@ -35,20 +35,45 @@ internal sealed class BlockingLineModel
         _areas = slots.Select((count, i) => new Places(_simulation, $"area {i + 1}", count + buffers[i])).ToArray();
         _blocked = Array.ConvertAll(slots, _ => new Level(0, 0));
         _full = Array.ConvertAll(slots, _ => new Level(0, 0));
-        foreach (var places in _slots) places.Watch();
+        foreach (var places in _slots)
+        {
+            places.Watch();
+        }
     }
 
     public LineFigures Play(Draws draws, double warmUp, double length)
     {
         _draws = draws;
         _simulation.Reset();
-        if (_arrivalRate > 0) _simulation.Start(Send(), "door");
-        else for (var i = 0; i < _slots[0].Capacity; i++) _simulation.Start(Pass(), "unit");
-        foreach (var level in _blocked.Concat(_full)) Clear(level);
+        if (_arrivalRate > 0)
+        {
+            _simulation.Start(Send(), "door");
+        }
+        else
+        {
+            for (var i = 0; i < _slots[0].Capacity; i++)
+            {
+                _simulation.Start(Pass(), "unit");
+            }
+        }
+
+        foreach (var level in _blocked.Concat(_full))
+        {
+            Clear(level);
+        }
+
         Clear(_inSystem);
         _simulation.Run(warmUp);
-        foreach (var places in _slots) places.Watch();
-        foreach (var level in _blocked.Concat(_full).Append(_inSystem)) level.Restart(warmUp);
+        foreach (var places in _slots)
+        {
+            places.Watch();
+        }
+
+        foreach (var level in _blocked.Concat(_full).Append(_inSystem))
+        {
+            level.Restart(warmUp);
+        }
+
         _came = _lost = _left = 0;
         var end = warmUp + length;
         _simulation.Run(end);
@@ -58,7 +83,8 @@ internal sealed class BlockingLineModel
             Array.ConvertAll(_blocked, level => level.Mean(end)),
             Array.ConvertAll(_slots, places => places.HeldLevel!.Mean(end)),
             Array.ConvertAll(_full, level => level.Mean(end)),
-            _came > 0 ? (double)_lost / _came : 0);
+            _came > 0 ? (double)_lost / _came : 0
+        );
     }
 
     private static void Clear(Level level)
@@ -121,7 +147,10 @@ internal sealed class BlockingLineModel
         _slots[i].Leave(1);
         _areas[i].Leave(1);
         NoteFull(i);
-        if (i == 0 && _arrivalRate == 0) _simulation.Start(Pass(), "unit");
+        if (i == 0 && _arrivalRate == 0)
+        {
+            _simulation.Start(Pass(), "unit");
+        }
     }
 
     private void NoteFull(int i) => _full[i].Set(_simulation.Now, _slots[i].Free == 0 ? 1 : 0);

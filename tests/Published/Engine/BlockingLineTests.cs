@@ -24,7 +24,10 @@ public class BlockingLineTests
             CompareCommon(comparison, row, found);
             AddEach(comparison, row, "blocked", found, one => one.Blocked);
             AddEach(comparison, row, "idle_or_occupied", found, one => Array.ConvertAll(one.Held, held => 1 - held));
-            if (IsOpen(row)) AddEach(comparison, row, "P_input_full_or_P_station_full", found, one => [one.Lost]);
+            if (IsOpen(row))
+            {
+                AddEach(comparison, row, "P_input_full_or_P_station_full", found, one => [one.Lost]);
+            }
         }
 
         comparison.AssertAll(0.1, 0.03);
@@ -55,14 +58,15 @@ public class BlockingLineTests
         var rates = ReferenceFile.Numbers(row["service_rates"]);
         var given = row["buffers_between_or_slots"].Split(' ')[1].Split('|').Select(int.Parse).ToArray();
         var slots = buffersGiven ? Array.ConvertAll(rates, _ => 1) : given;
-        int[] buffers = buffersGiven ? [InputPlaces(row), .. given] : new int[rates.Length];
+        var buffers = buffersGiven ? [InputPlaces(row), .. given] : new int[rates.Length];
         var model = new BlockingLineModel(rates, slots, buffers, ArrivalRate(row));
         var perUnit = 1 / ReferenceFile.Number(row["throughput"]);
         var name = $"{row["service_rates"]} {row["buffers_between_or_slots"]} {row["input"]}";
 
         // 250 units, and ten stays at the slowest station, are far more than these small systems need to forget the empty start.
         var warmUp = Math.Max(250 * perUnit, 10 / rates.Min());
-        return Enumerable.Range(0, Replications)
+        return Enumerable
+            .Range(0, Replications)
             .Select(replication => model.Play(new Draws(name, replication), warmUp, UnitsEach * perUnit))
             .ToArray();
     }
@@ -74,14 +78,23 @@ public class BlockingLineTests
     }
 
     private static void AddEach(
-        Comparison comparison, Dictionary<string, string> row, string column, LineFigures[] found, Func<LineFigures, double[]> figure)
+        Comparison comparison,
+        Dictionary<string, string> row,
+        string column,
+        LineFigures[] found,
+        Func<LineFigures, double[]> figure
+    )
     {
         // "P(blocked) 0.33|0.00": words, then a number a station.
         var exact = ReferenceFile.Numbers(row[column].Split(' ')[^1]);
         for (var i = 0; i < exact.Length; i++)
         {
             var values = new Tally();
-            foreach (var one in found) values.Add(figure(one)[i]);
+            foreach (var one in found)
+            {
+                values.Add(figure(one)[i]);
+            }
+
             var what = $"{row["service_rates"]}, {row["buffers_between_or_slots"]}, {row["input"]}: {column} {i + 1}";
             comparison.Add(what, exact[i], values);
         }
@@ -93,5 +106,6 @@ public class BlockingLineTests
         IsOpen(row) ? ReferenceFile.Number(row["input"].Split(' ', ';')[1]) : 0;
 
     // "Poisson 0.5; 3 input waiting places; lost if full".
-    private static int InputPlaces(Dictionary<string, string> row) => IsOpen(row) ? int.Parse(row["input"].Split("; ")[1].Split(' ')[0]) : 0;
+    private static int InputPlaces(Dictionary<string, string> row) =>
+        IsOpen(row) ? int.Parse(row["input"].Split("; ")[1].Split(' ')[0]) : 0;
 }

@@ -21,7 +21,11 @@ internal sealed class Comparison
     public void Add(string what, double exact, IEnumerable<double> values)
     {
         var tally = new Tally();
-        foreach (var value in values) tally.Add(value);
+        foreach (var value in values)
+        {
+            tally.Add(value);
+        }
+
         Add(what, exact, tally);
     }
 
@@ -35,10 +39,20 @@ internal sealed class Comparison
         foreach (var (what, exact, values) in _rows)
         {
             var half = Student(1 - (FamilyError / (2 * _rows.Count)), values.Count - 1) * Math.Sqrt(values.Variance / values.Count);
-            var line = string.Create(CultureInfo.InvariantCulture, $"{what}: {values.Mean:0.######} ± {half:0.######}, exactly {exact:0.######}");
+            var line = string.Create(
+                CultureInfo.InvariantCulture,
+                $"{what}: {values.Mean:0.######} ± {half:0.######}, exactly {exact:0.######}"
+            );
             // The exact values are given to eight places or more.
-            if (Math.Abs(values.Mean - exact) > half + 1e-8) faults.Add("off: " + line);
-            if (half > Math.Max(widest * Math.Abs(exact), widestSmall)) faults.Add("too wide: " + line);
+            if (Math.Abs(values.Mean - exact) > half + 1e-8)
+            {
+                faults.Add("off: " + line);
+            }
+
+            if (half > Math.Max(widest * Math.Abs(exact), widestSmall))
+            {
+                faults.Add("too wide: " + line);
+            }
         }
 
         Assert.True(faults.Count == 0, string.Join(Environment.NewLine, faults));

@@ -30,7 +30,11 @@ internal sealed class Draws(string name, int replication)
     public double Erlang(int phases, double mean)
     {
         double sum = 0;
-        for (var i = 0; i < phases; i++) sum += Exponential(mean / phases);
+        for (var i = 0; i < phases; i++)
+        {
+            sum += Exponential(mean / phases);
+        }
+
         return sum;
     }
 

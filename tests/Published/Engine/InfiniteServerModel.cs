@@ -44,7 +44,10 @@ internal sealed class InfiniteServerModel
         for (var number = 0; ; number++)
         {
             await _simulation.Delay(_draws.Exponential(1 / _fastest));
-            if (_draws.Uniform() * _fastest < _rate(_start + _simulation.Now)) _simulation.Start(Stay(), "guest", number);
+            if (_draws.Uniform() * _fastest < _rate(_start + _simulation.Now))
+            {
+                _simulation.Start(Stay(), "guest", number);
+            }
         }
     }
 

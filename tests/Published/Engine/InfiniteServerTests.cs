@@ -26,7 +26,10 @@ public class InfiniteServerTests
             // Looks twelve mean stays apart: nobody seen once is still there the next time (chance e^-12 for an exponential stay).
             var times = Enumerable.Range(1, Looks).Select(look => 12.0 * inputs["ES"] * look).ToArray();
             var counts = model.Counts(0, times, new Draws($"steady {law} {system.Key}", 0));
-            foreach (var row in system) CompareSteady(comparison, row, counts);
+            foreach (var row in system)
+            {
+                CompareSteady(comparison, row, counts);
+            }
         }
 
         comparison.AssertAll(0.1, 0.03);
@@ -38,10 +41,15 @@ public class InfiniteServerTests
     {
         var comparison = new Comparison();
         var days = new[] { 50, 91.25, 182.5, 273.75 };
-        foreach (var system in Rows("mtginf").Where(row => row["name"].StartsWith("Mt/G/inf sinusoid", StringComparison.Ordinal))
-            .GroupBy(row => row["name"], StringComparer.Ordinal))
+        foreach (
+            var system in Rows("mtginf")
+                .Where(row => row["name"].StartsWith("Mt/G/inf sinusoid", StringComparison.Ordinal))
+                .GroupBy(row => row["name"], StringComparer.Ordinal)
+        )
         {
-            Func<Draws, double> stay = system.Key.Contains("exponential", StringComparison.Ordinal) ? draws => draws.Exponential(20) : _ => 20;
+            Func<Draws, double> stay = system.Key.Contains("exponential", StringComparison.Ordinal)
+                ? draws => draws.Exponential(20)
+                : _ => 20;
             var model = new InfiniteServerModel(YearlyRate, 15, stay);
 
             // Ten mean stays before the first look: of those who would be there since earlier, e^-12.5 are left.
@@ -61,15 +69,20 @@ public class InfiniteServerTests
     public void Coming_for_two_weeks_from_empty()
     {
         var comparison = new Comparison();
-        foreach (var system in Rows("mtginf").Where(row => row["name"].Contains("window", StringComparison.Ordinal))
-            .GroupBy(row => row["name"], StringComparer.Ordinal))
+        foreach (
+            var system in Rows("mtginf")
+                .Where(row => row["name"].Contains("window", StringComparison.Ordinal))
+                .GroupBy(row => row["name"], StringComparer.Ordinal)
+        )
         {
             Func<Draws, double> stay = system.Key.StartsWith("Mt/M", StringComparison.Ordinal) ? draws => draws.Exponential(7) : _ => 7;
             var model = new InfiniteServerModel(day => day <= 14 ? 8 : 0, 8, stay);
             var days = system.Select(row => ReferenceFile.Inputs(row["inputs"])["t"]).ToArray();
             var counts = Repeat(Replications, replication => model.Counts(0, days, new Draws(system.Key, replication)));
             foreach (var (row, i) in system.Select((row, i) => (row, i)))
+            {
                 comparison.Add(row["inputs"], ReferenceFile.Number(row["value"]), Column(counts, i));
+            }
         }
 
         comparison.AssertAll(0.05, 0);
@@ -81,8 +94,11 @@ public class InfiniteServerTests
     public void Size_and_delay_of_the_wave()
     {
         var comparison = new Comparison();
-        foreach (var system in Rows("mtginf").Where(row => row["quantity"] is "peak_m" or "amplitude_of_m" or "phase_lag_time")
-            .GroupBy(row => row["inputs"], StringComparer.Ordinal))
+        foreach (
+            var system in Rows("mtginf")
+                .Where(row => row["quantity"] is "peak_m" or "amplitude_of_m" or "phase_lag_time")
+                .GroupBy(row => row["inputs"], StringComparer.Ordinal)
+        )
         {
             var inputs = ReferenceFile.Inputs(system.Key);
             var yearly = !inputs.ContainsKey("gamma");
@@ -149,8 +165,13 @@ public class InfiniteServerTests
 
     private static double PoissonUpTo(int most, double mean)
     {
-        double term = Math.Exp(-mean), sum = term;
-        for (var k = 1; k <= most; k++) sum += term *= mean / k;
+        double term = Math.Exp(-mean),
+            sum = term;
+        for (var k = 1; k <= most; k++)
+        {
+            sum += term *= mean / k;
+        }
+
         return sum;
     }
 
@@ -162,7 +183,9 @@ public class InfiniteServerTests
         var first = (int)Math.Ceiling(15 * stay / step);
         var times = Enumerable.Range(first, waves * LooksAWave).Select(look => look * step).ToArray();
         var counts = model.Counts(0, times, draws);
-        double mean = 0, sine = 0, cosine = 0;
+        double mean = 0,
+            sine = 0,
+            cosine = 0;
         for (var i = 0; i < counts.Length; i++)
         {
             mean += counts[i];
@@ -187,12 +210,13 @@ public class InfiniteServerTests
 
     private static double YearlyRate(double day) => 10 + (5 * Math.Sin(2 * Math.PI * day / 365));
 
-    private static Func<Draws, double> LawOf(string law, double mean) => law switch
-    {
-        "exponential" => draws => draws.Exponential(mean),
-        "uniform" => draws => 2 * mean * draws.Uniform(),
-        _ => _ => mean,
-    };
+    private static Func<Draws, double> LawOf(string law, double mean) =>
+        law switch
+        {
+            "exponential" => draws => draws.Exponential(mean),
+            "uniform" => draws => 2 * mean * draws.Uniform(),
+            _ => _ => mean,
+        };
 
     private static T[] Repeat<T>(int count, Func<int, T> play) => Enumerable.Range(0, count).Select(play).ToArray();
 

@@ -90,6 +90,9 @@ internal sealed class QueueModel
 
         _room.Leave(1);
         _left++;
-        if (came >= _measuredFrom) _sojourns.Add(_simulation.Now - came);
+        if (came >= _measuredFrom)
+        {
+            _sojourns.Add(_simulation.Now - came);
+        }
     }
 }

@@ -75,10 +75,9 @@ public class QueueTests
     public void Several_servers(bool inOne)
     {
         var comparison = new Comparison();
-        CompareAll(
-            comparison,
-            "mmc",
-            inputs => Play(inputs["lambda"], Exponential(inputs["mu"]), (int)inputs["c"], Places.Unlimited, Load(inputs) / inputs["c"], inOne));
+        CompareAll(comparison, "mmc", inputs =>
+            Play(inputs["lambda"], Exponential(inputs["mu"]), (int)inputs["c"], Places.Unlimited, Load(inputs) / inputs["c"], inOne)
+        );
         comparison.AssertAll(0.2, 0);
         Assert.Equal(27, comparison.Count);
     }
@@ -96,8 +95,7 @@ public class QueueTests
     public void Several_servers_and_little_room()
     {
         var comparison = new Comparison();
-        CompareAll(
-            comparison, "mmck", inputs => Play(inputs["lambda"], Exponential(inputs["mu"]), (int)inputs["c"], (int)inputs["K"], 0));
+        CompareAll(comparison, "mmck", inputs => Play(inputs["lambda"], Exponential(inputs["mu"]), (int)inputs["c"], (int)inputs["K"], 0));
         comparison.AssertAll(0.05, 0.004);
         Assert.Equal(6, comparison.Count);
     }
@@ -105,20 +103,27 @@ public class QueueTests
     private static IEnumerable<Dictionary<string, string>> Rows(string category) =>
         ReferenceFile.Rows("queueing_checks.csv").Where(row => row["category"] == category && row["flag"] != "memory");
 
-    private static void CompareAll(
-        Comparison comparison, string category, Func<Dictionary<string, double>, Dictionary<string, Tally>> play)
+    private static void CompareAll(Comparison comparison, string category, Func<Dictionary<string, double>, Dictionary<string, Tally>> play)
     {
         foreach (var system in Rows(category).GroupBy(row => row["inputs"], StringComparer.Ordinal))
         {
             var found = play(ReferenceFile.Inputs(system.Key));
             foreach (var row in system)
+            {
                 comparison.Add($"{system.Key} {row["quantity"]}", ReferenceFile.Number(row["value"]), found[row["quantity"]]);
+            }
         }
     }
 
     // Without a limit to the line the noise grows with 1 / (1 - load)^2, and so does the time to forget the empty start.
     private static Dictionary<string, Tally> Play(
-        double arrivalRate, Func<Draws, double> service, int servers, int most, double load, bool inOne = false)
+        double arrivalRate,
+        Func<Draws, double> service,
+        int servers,
+        int most,
+        double load,
+        bool inOne = false
+    )
     {
         var customers = Math.Max(load == 0 ? 500_000 : 100_000, 25_000 / ((1 - load) * (1 - load)));
         var warmUp = (200 / ((1 - load) * (1 - load)) / arrivalRate) + 20;
@@ -130,7 +135,11 @@ public class QueueTests
             var draws = new Draws($"queue {arrivalRate} {servers} {most}", replication);
             foreach (var (quantity, value) in model.Play(arrivalRate, service, draws, warmUp, length))
             {
-                if (!tallies.TryGetValue(quantity, out var tally)) tallies.Add(quantity, tally = new Tally());
+                if (!tallies.TryGetValue(quantity, out var tally))
+                {
+                    tallies.Add(quantity, tally = new Tally());
+                }
+
                 tally.Add(value);
             }
         }
@@ -142,11 +151,12 @@ public class QueueTests
 
     private static Func<Draws, double> Exponential(double rate) => draws => draws.Exponential(1 / rate);
 
-    private static Func<Draws, double> LawOf(string name, double squaredVariation) => name switch
-    {
-        "M/G/1 Erlang-4" => draws => draws.Erlang(4, 1),
-        "M/G/1 Erlang-2" => draws => draws.Erlang(2, 1),
-        "M/G/1 uniform(0,2)" => draws => 2 * draws.Uniform(),
-        _ => draws => draws.HyperExponential(squaredVariation),
-    };
+    private static Func<Draws, double> LawOf(string name, double squaredVariation) =>
+        name switch
+        {
+            "M/G/1 Erlang-4" => draws => draws.Erlang(4, 1),
+            "M/G/1 Erlang-2" => draws => draws.Erlang(2, 1),
+            "M/G/1 uniform(0,2)" => draws => 2 * draws.Uniform(),
+            _ => draws => draws.HyperExponential(squaredVariation),
+        };
 }

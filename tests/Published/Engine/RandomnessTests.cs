@@ -19,7 +19,10 @@ public class RandomnessTests
             var rounds = int.Parse(row["rounds"], CultureInfo.InvariantCulture);
             var expected = new PhiloxBlock(Word(row["out0"]), Word(row["out1"]), Word(row["out2"]), Word(row["out3"]));
             Assert.Equal(expected, Philox.Block(counter, key, rounds));
-            if (rounds == 10) Assert.Equal(expected, Philox.Block(counter, key));
+            if (rounds == 10)
+            {
+                Assert.Equal(expected, Philox.Block(counter, key));
+            }
         }
     }
 
@@ -37,7 +40,11 @@ public class RandomnessTests
                 "lognormal" => inputs["mean"] * Lognormal.MeanOne(ReferenceFile.Number(row["quantity"][1..]), inputs["cv"]),
                 _ => null,
             };
-            if (found is not { } value) continue;
+            if (found is not { } value)
+            {
+                continue;
+            }
+
             Assert.Equal(0, (value / ReferenceFile.Number(row["value"])) - 1, 1e-11);
             used++;
         }

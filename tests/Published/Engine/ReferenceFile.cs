@@ -10,7 +10,8 @@ internal static class ReferenceFile
     {
         var lines = File.ReadAllLines(Path.Combine(Folder(), name));
         var columns = Fields(lines[0]);
-        return lines.Skip(1)
+        return lines
+            .Skip(1)
             .Where(line => line.Length > 0)
             .Select(line => columns.Zip(Fields(line)).ToDictionary(pair => pair.First, pair => pair.Second, StringComparer.Ordinal))
             .ToList();
@@ -19,9 +20,7 @@ internal static class ReferenceFile
     public static double Number(string text)
     {
         var slash = text.IndexOf('/', StringComparison.Ordinal);
-        return slash < 0
-            ? double.Parse(text, CultureInfo.InvariantCulture)
-            : Number(text[..slash]) / Number(text[(slash + 1)..]);
+        return slash < 0 ? double.Parse(text, CultureInfo.InvariantCulture) : Number(text[..slash]) / Number(text[(slash + 1)..]);
     }
 
     public static double[] Numbers(string text) => Array.ConvertAll(text.Split('|'), Number);
@@ -38,7 +37,10 @@ internal static class ReferenceFile
         for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
         {
             var data = Path.Combine(folder.FullName, "tests", "Published", "data");
-            if (Directory.Exists(data)) return data;
+            if (Directory.Exists(data))
+            {
+                return data;
+            }
         }
 
         throw new DirectoryNotFoundException("tests/Published/data lies above the tests' own folder.");
@@ -51,9 +53,18 @@ internal static class ReferenceFile
         var quoted = false;
         foreach (var letter in line)
         {
-            if (letter == '"') quoted = !quoted;
-            else if (letter == ',' && !quoted) Cut();
-            else field.Append(letter);
+            if (letter == '"')
+            {
+                quoted = !quoted;
+            }
+            else if (letter == ',' && !quoted)
+            {
+                Cut();
+            }
+            else
+            {
+                field.Append(letter);
+            }
         }
 
         Cut();

@@ -25,10 +25,14 @@ public class ScheduledBatchTests
         {
             var days = system.Select(DayOf).Distinct().ToArray();
             var batches = BatchesOf(system.First()["inputs"]);
-            var counts = Enumerable.Range(0, Replications)
+            var counts = Enumerable
+                .Range(0, Replications)
                 .Select(replication => Counts(batches, days, StayOf(system.Key), new Draws(system.Key, replication)))
                 .ToArray();
-            foreach (var row in system) Compare(comparison, row, system, counts, Array.IndexOf(days, DayOf(row)));
+            foreach (var row in system)
+            {
+                Compare(comparison, row, system, counts, Array.IndexOf(days, DayOf(row)));
+            }
         }
 
         comparison.AssertAll(0.3, 0);
@@ -36,7 +40,12 @@ public class ScheduledBatchTests
     }
 
     private static void Compare(
-        Comparison comparison, Dictionary<string, string> row, IEnumerable<Dictionary<string, string>> system, int[][] counts, int column)
+        Comparison comparison,
+        Dictionary<string, string> row,
+        IEnumerable<Dictionary<string, string>> system,
+        int[][] counts,
+        int column
+    )
     {
         var what = $"{row["name"]} day {DayOf(row)} {row["quantity"]}";
         var values = counts.Select(count => (double)count[column]);
@@ -55,10 +64,17 @@ public class ScheduledBatchTests
         var counts = new int[days.Length];
         foreach (var (day, trays) in batches)
         {
-            for (var tray = 0; tray < trays; tray++) _simulation.Start(Stand(stay(draws)), "tray", tray, day);
+            for (var tray = 0; tray < trays; tray++)
+            {
+                _simulation.Start(Stand(stay(draws)), "tray", tray, day);
+            }
         }
 
-        for (var i = 0; i < days.Length; i++) _simulation.Start(Look(counts, i), "look", i, days[i], AfterAllOthers);
+        for (var i = 0; i < days.Length; i++)
+        {
+            _simulation.Start(Look(counts, i), "look", i, days[i], AfterAllOthers);
+        }
+
         _simulation.Run();
         return counts;
     }
@@ -80,16 +96,20 @@ public class ScheduledBatchTests
     private static double DayOf(Dictionary<string, string> row) => ReferenceFile.Number(row["inputs"].Split(";t=")[1].Split(' ')[0]);
 
     private static (double Day, int Trays)[] BatchesOf(string inputs) =>
-        inputs.Split(';')[0].Split('=')[1].Split(',')
+        inputs
+            .Split(';')[0]
+            .Split('=')[1]
+            .Split(',')
             .Select(batch => batch.Split(':'))
             .Select(parts => (ReferenceFile.Number(parts[0]), (int)ReferenceFile.Number(parts[1])))
             .ToArray();
 
-    private static Func<Draws, double> StayOf(string name) => name.Split("stay ")[1] switch
-    {
-        "deterministic 21 d" => _ => 21,
-        "Erlang-9 mean 21 d" => draws => draws.Erlang(9, 21),
-        "uniform 18..28 d" => draws => 18 + (10 * draws.Uniform()),
-        var other => throw new InvalidOperationException($"No such stay: {other}"),
-    };
+    private static Func<Draws, double> StayOf(string name) =>
+        name.Split("stay ")[1] switch
+        {
+            "deterministic 21 d" => _ => 21,
+            "Erlang-9 mean 21 d" => draws => draws.Erlang(9, 21),
+            "uniform 18..28 d" => draws => 18 + (10 * draws.Uniform()),
+            var other => throw new InvalidOperationException($"No such stay: {other}"),
+        };
 }

@@ -11,7 +11,11 @@ public class StudentTests
         foreach (var row in rows)
         {
             var inputs = ReferenceFile.Inputs(row["inputs"]);
-            if (inputs["df"] < 30) continue;
+            if (inputs["df"] < 30)
+            {
+                continue;
+            }
+
             Assert.Equal(0, (Comparison.Student(inputs["p"], inputs["df"]) / ReferenceFile.Number(row["value"])) - 1, 1e-3);
             used++;
         }

@@ -21,7 +21,8 @@ public class ByHandTests
         {
             Assert.Equal(
                 [batch.Order.Id, Iso(batch.SowOn), Iso(batch.OffMatOn), Iso(batch.PotUpOn), Iso(batch.TableOn), Iso(batch.SetOutOn)],
-                row);
+                row
+            );
         }
     }
 
@@ -38,7 +39,10 @@ public class ByHandTests
             for (var date = Date(row[0]); date <= Date(row[1]); date = date.AddDays(1), days++)
             {
                 var day = date.DayNumber - Plan.FirstDay.DayNumber;
-                Assert.Equal($"{date:yyyy-MM-dd} {string.Join(" / ", row.Skip(2).Take(3))}", $"{date:yyyy-MM-dd} {string.Join(" / ", watch.Days[day])}");
+                Assert.Equal(
+                    $"{date:yyyy-MM-dd} {string.Join(" / ", row.Skip(2).Take(3))}",
+                    $"{date:yyyy-MM-dd} {string.Join(" / ", watch.Days[day])}"
+                );
                 Assert.Equal($"{date:yyyy-MM-dd} {row[5]}", $"{date:yyyy-MM-dd} {Waiting(result, day)}");
             }
         }
@@ -54,15 +58,25 @@ public class ByHandTests
     private static string Waiting(SeasonResult result, int day)
     {
         var names = new[] { "mats", "bench", "table" };
-        var waits = names.Select((name, space) => (name, places: result.Waiting[space][day])).Where(wait => wait.places > 0).Select(wait => $"{wait.name} {wait.places}");
+        var waits = names
+            .Select((name, space) => (name, places: result.Waiting[space][day]))
+            .Where(wait => wait.places > 0)
+            .Select(wait => $"{wait.name} {wait.places}");
         var words = string.Join(" ", waits);
         return words.Length > 0 ? words : "-";
     }
 
     private static List<string[]> Table(string head)
     {
-        var lines = File.ReadAllLines(Path.Combine(Folder, "README.md")).SkipWhile(line => !line.StartsWith(head, StringComparison.Ordinal)).Skip(2);
-        return [.. lines.TakeWhile(line => line.StartsWith('|')).Select(line => line.Trim('|').Split('|').Select(cell => cell.Trim()).ToArray())];
+        var lines = File.ReadAllLines(Path.Combine(Folder, "README.md"))
+            .SkipWhile(line => !line.StartsWith(head, StringComparison.Ordinal))
+            .Skip(2);
+        return
+        [
+            .. lines
+                .TakeWhile(line => line.StartsWith('|'))
+                .Select(line => line.Trim('|').Split('|').Select(cell => cell.Trim()).ToArray()),
+        ];
     }
 
     private static SeasonPlan Make()
@@ -91,9 +105,13 @@ public class ByHandTests
             {
                 foreach (var flat in new[] { false, true })
                 {
-                    var indices = batch.OnMat.Concat(batch.OnBench).Concat(batch.OnTable)
+                    var indices = batch
+                        .OnMat.Concat(batch.OnBench)
+                        .Concat(batch.OnTable)
                         .Where(lot => lot.Space == space && lot.IsFlat == flat)
-                        .SelectMany(lot => Enumerable.Range(lot.First + 1, lot.Count)).Order().ToList();
+                        .SelectMany(lot => Enumerable.Range(lot.First + 1, lot.Count))
+                        .Order()
+                        .ToList();
                     AddRuns(words, batch.Plan.Order.Id + (flat ? "f" : ""), indices);
                 }
             }
@@ -103,7 +121,8 @@ public class ByHandTests
 
         private static void AddRuns(List<string> words, string name, List<int> indices)
         {
-            for (var at = 0; at < indices.Count;)
+            var at = 0;
+            while (at < indices.Count)
             {
                 var end = at;
                 while (end + 1 < indices.Count && indices[end + 1] == indices[end] + 1)

@@ -25,8 +25,8 @@ public class CommonLuckTests(ITestOutputHelper output)
     [Fact]
     public void One_more_mat_pairs_with_the_base_at_least_five_times_better_than_luck_of_its_own()
     {
-        SeasonPlan more = Variant("more-mats");
-        VariantResult variant = Compare(("more-mats", more)).Variants[0];
+        var more = Variant("more-mats");
+        var variant = Compare(("more-mats", more)).Variants[0];
         foreach (var kind in new[] { MeasureKind.LatePlantDays, MeasureKind.MeanHeld })
         {
             Assert.True(variant.Of(kind)!.VarianceRatio >= 5, $"{kind}: {variant.Of(kind)!.VarianceRatio}");
@@ -42,11 +42,11 @@ public class CommonLuckTests(ITestOutputHelper output)
     [Fact]
     public void A_house_that_is_never_used_changes_nothing_but_its_cost()
     {
-        House spare = Base.Scenario.Houses[0] with { Id = "spare", Name = "Never used" };
-        SeasonPlan plan = VariantPlanner.Make(Base, Base.Scenario with { Houses = [.. Base.Scenario.Houses, spare] }).Plan!;
-        VariantResult variant = Compare(("spare", plan)).Variants[0];
+        var spare = Base.Scenario.Houses[0] with { Id = "spare", Name = "Never used" };
+        var plan = VariantPlanner.Make(Base, Base.Scenario with { Houses = [.. Base.Scenario.Houses, spare] }).Plan!;
+        var variant = Compare(("spare", plan)).Variants[0];
         Assert.Equal(0, variant.Fits.Differing);
-        foreach (MeasureChange change in variant.Changes)
+        foreach (var change in variant.Changes)
         {
             if (change.Measure.Kind is MeasureKind.Fuel or MeasureKind.EnergyCost)
             {
@@ -66,25 +66,57 @@ public class CommonLuckTests(ITestOutputHelper output)
     public void Nothing_waits_for_a_space_without_limit(SpaceKind kind)
     {
         Assert.True(Waiting(Base, kind) > 0 || kind == SpaceKind.Bench);
-        ImmutableArray<Space> spaces = [.. Base.Scenario.Spaces.Select(space => space.Kind == kind ? space with { Places = 100_000, Changes = [] } : space)];
+        ImmutableArray<Space> spaces =
+        [
+            .. Base.Scenario.Spaces.Select(space => space.Kind == kind ? space with { Places = 100_000, Changes = [] } : space),
+        ];
         Assert.Equal(0, Waiting(VariantPlanner.Make(Base, Base.Scenario with { Spaces = spaces }).Plan!, kind));
     }
 
     [Fact]
     public void Any_number_of_threads_gives_the_same_comparison()
     {
-        (string, SeasonPlan) variant = ("dense-tomatoes", Variant("dense-tomatoes"));
-        var alone = Texts(CompareRunner.Play(Base, [variant], new StudyOptions { Seasons = 40, Seed = 5, Threads = 1 }, null, CancellationToken.None));
-        Assert.Equal(alone, Texts(CompareRunner.Play(Base, [variant], new StudyOptions { Seasons = 40, Seed = 5, Threads = 3 }, null, CancellationToken.None)));
+        var variant = ("dense-tomatoes", Variant("dense-tomatoes"));
+        var alone = Texts(
+            CompareRunner.Play(
+                Base,
+                [variant],
+                new StudyOptions
+                {
+                    Seasons = 40,
+                    Seed = 5,
+                    Threads = 1,
+                },
+                null,
+                CancellationToken.None
+            )
+        );
+        Assert.Equal(
+            alone,
+            Texts(
+                CompareRunner.Play(
+                    Base,
+                    [variant],
+                    new StudyOptions
+                    {
+                        Seasons = 40,
+                        Seed = 5,
+                        Threads = 3,
+                    },
+                    null,
+                    CancellationToken.None
+                )
+            )
+        );
     }
 
     // Both count the same seasons: one by pairs, the other alone.
     [Fact]
     public void The_means_of_a_comparison_are_those_of_a_run()
     {
-        SeasonPlan more = Variant("more-mats");
-        VariantResult variant = Compare(("more-mats", more)).Variants[0];
-        StudyResult run = StudyRunner.Play(more, new StudyOptions { Seasons = Seasons, Seed = Seed }, null, CancellationToken.None);
+        var more = Variant("more-mats");
+        var variant = Compare(("more-mats", more)).Variants[0];
+        var run = StudyRunner.Play(more, new StudyOptions { Seasons = Seasons, Seed = Seed }, null, CancellationToken.None);
         Assert.Equal(run.Fits, variant.Fits.Variant);
         Assert.Equal(run.PlantsInTime.Mean, variant.Of(MeasureKind.PlantsInTime)!.Variant, 1e-6);
         Assert.Equal(run.LatePlantDays.Mean, variant.Of(MeasureKind.LatePlantDays)!.Variant, 1e-6);
@@ -112,7 +144,10 @@ public class CommonLuckTests(ITestOutputHelper output)
         for (var season = 0; season < 20; season++)
         {
             player.Play(season, PlaceLimits.AsGiven, result);
-            waiting += Enumerable.Range(0, plan.Scenario.Spaces.Length).Where(space => plan.Scenario.Spaces[space].Kind == kind).Sum(space => result.Waiting[space].Sum(each => (long)each));
+            waiting += Enumerable
+                .Range(0, plan.Scenario.Spaces.Length)
+                .Where(space => plan.Scenario.Spaces[space].Kind == kind)
+                .Sum(space => result.Waiting[space].Sum(each => (long)each));
         }
 
         return waiting;

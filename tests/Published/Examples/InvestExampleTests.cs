@@ -21,20 +21,31 @@ public class InvestExampleTests
     [Fact]
     public void A_house_that_is_never_used_costs_its_capital_upkeep_and_fuel_and_brings_nothing()
     {
-        House spare = Base.Scenario.Houses[0] with { Id = "spare", Name = "Never used" };
-        var terms = new InvestTerms { Capital = 9000, LifeYears = 12, DiscountRate = 0.06, PlantOnTime = 2, Upkeep = 100 };
-        SeasonPlan plan = VariantPlanner.Make(Base, Base.Scenario with { Houses = [.. Base.Scenario.Houses, spare], Invest = terms }).Plan!;
-        InvestResult result = InvestRunner.Play(Base, ("spare", plan), Options, null, CancellationToken.None);
-        foreach (MoneyPart part in result.Parts)
+        var spare = Base.Scenario.Houses[0] with { Id = "spare", Name = "Never used" };
+        var terms = new InvestTerms
+        {
+            Capital = 9000,
+            LifeYears = 12,
+            DiscountRate = 0.06,
+            PlantOnTime = 2,
+            Upkeep = 100,
+        };
+        var plan = VariantPlanner.Make(Base, Base.Scenario with { Houses = [.. Base.Scenario.Houses, spare], Invest = terms }).Plan!;
+        var result = InvestRunner.Play(Base, ("spare", plan), Options, null, CancellationToken.None);
+        foreach (var part in result.Parts)
         {
             if (part.Kind == MoneyKind.Fuel)
+            {
                 Assert.True(part.Quantity - part.QuantityHalfWidth > 0 && part.Benefit < 0);
+            }
             else
+            {
                 Assert.Equal((0.0, 0.0, 0.0), (part.Quantity, part.QuantityHalfWidth, part.Benefit));
+            }
         }
 
-        double fuel = result.Parts.Single(part => part.Kind == MoneyKind.Fuel).Benefit;
-        double annuity = (1 - Math.Pow(1.06, -12)) / 0.06;
+        var fuel = result.Parts.Single(part => part.Kind == MoneyKind.Fuel).Benefit;
+        var annuity = (1 - Math.Pow(1.06, -12)) / 0.06;
         Assert.Equal(-9000 + ((fuel - 100) * annuity), result.NetPresentValue.Mean, 1e-6);
         Assert.Equal(0, result.Pays.Share);
         Assert.True(result.BreakEvens.Single(each => each.Input == InvestInput.PlantOnTime).IsHopeless);
@@ -43,12 +54,16 @@ public class InvestExampleTests
     [Fact]
     public void Plants_hours_and_costs_are_those_of_a_comparison()
     {
-        SeasonPlan plan = VariantPlanner.Make(Base, ScenarioFolder.ReadVariant(Folder, "more-mats").Scenario!).Plan!;
-        InvestResult invest = InvestRunner.Play(Base, ("more-mats", plan), Options, null, CancellationToken.None);
-        VariantResult compare = CompareRunner.Play(Base, [("more-mats", plan)], Options, null, CancellationToken.None).Variants[0];
+        var plan = VariantPlanner.Make(Base, ScenarioFolder.ReadVariant(Folder, "more-mats").Scenario!).Plan!;
+        var invest = InvestRunner.Play(Base, ("more-mats", plan), Options, null, CancellationToken.None);
+        var compare = CompareRunner.Play(Base, [("more-mats", plan)], Options, null, CancellationToken.None).Variants[0];
         Assert.Equal(compare.Of(MeasureKind.PlantsInTime)!.Difference, Part(MoneyKind.Plants).Quantity, 1e-9);
         Assert.Equal(compare.Of(MeasureKind.LabourHours)!.Difference, Part(MoneyKind.Labour).Quantity, 1e-9);
-        Assert.Equal(compare.Of(MeasureKind.EnergyCost)!.Difference, -(Part(MoneyKind.Fuel).Benefit + Part(MoneyKind.MatPower).Benefit), 1e-6);
+        Assert.Equal(
+            compare.Of(MeasureKind.EnergyCost)!.Difference,
+            -(Part(MoneyKind.Fuel).Benefit + Part(MoneyKind.MatPower).Benefit),
+            1e-6
+        );
         Assert.Equal((compare.Fits.Base, compare.Fits.Variant), (invest.BaseFits, invest.VariantFits));
         Assert.Equal(invest.Parts.Sum(part => part.Benefit) - invest.Terms.Upkeep, invest.YearlyBenefit.Mean, 1e-6);
         Assert.Equal("invented for this example: every figure is an assumption", invest.Terms.Basis);

@@ -16,20 +16,35 @@ public class RoomTests
     [Fact]
     public void Who_waits_by_week_is_what_the_pencil_found()
     {
-        StudyResult result = StudyRunner.Play(Plan("by-hand"), new StudyOptions { Seasons = 2, Seed = 1 }, null, CancellationToken.None);
-        string[] found = [.. result.Waits.Where(wait => wait.TrayDays.Most > 0)
-            .Select(wait => $"{wait.From?.Id ?? "unsown"} for {wait.By.Id}: {string.Join(' ', wait.ByWeek.Take(4).Select(week => $"{week.P50}"))}, in all {wait.TrayDays.P50}, in {wait.Happens.Hits}")];
+        var result = StudyRunner.Play(Plan("by-hand"), new StudyOptions { Seasons = 2, Seed = 1 }, null, CancellationToken.None);
+        string[] found =
+        [
+            .. result
+                .Waits.Where(wait => wait.TrayDays.Most > 0)
+                .Select(wait =>
+                    $"{wait.From?.Id ?? "unsown"} for {wait.By.Id}: {string.Join(' ', wait.ByWeek.Take(4).Select(week => $"{week.P50}"))}, in all {wait.TrayDays.P50}, in {wait.Happens.Hits}"
+                ),
+        ];
         Assert.Equal(["unsown for mats: 6 0 0 0, in all 6, in 2", "mats for bench: 0 11 6 0, in all 17, in 2"], found);
     }
 
     [Fact]
     public void Who_waits_adds_up_to_the_waiting_of_each_space_over_the_seasons()
     {
-        StudyResult result = StudyRunner.Play(Plan("two-house-spring"), new StudyOptions { Seasons = 30, Seed = 2027 }, null, CancellationToken.None);
-        foreach (SpaceResult space in result.Spaces)
+        var result = StudyRunner.Play(
+            Plan("two-house-spring"),
+            new StudyOptions { Seasons = 30, Seed = 2027 },
+            null,
+            CancellationToken.None
+        );
+        foreach (var space in result.Spaces)
         {
             Assert.Equal(space.WaitedDays.Mean, result.Waits.Where(wait => wait.By == space.Space).Sum(wait => wait.TrayDays.Mean), 1e-9);
-            Assert.Equal(space.WaitedDays.Mean, result.Waits.Where(wait => wait.By == space.Space).Sum(wait => wait.ByWeek.Sum(week => week.Mean)), 1e-9);
+            Assert.Equal(
+                space.WaitedDays.Mean,
+                result.Waits.Where(wait => wait.By == space.Space).Sum(wait => wait.ByWeek.Sum(week => week.Mean)),
+                1e-9
+            );
         }
     }
 
@@ -40,9 +55,16 @@ public class RoomTests
     [InlineData("table")]
     public void Nothing_waits_for_a_space_of_the_spring_without_limit(string id)
     {
-        SeasonPlan plan = Plan("two-house-spring");
-        int space = plan.Scenario.Spaces.Select(each => each.Id).ToList().IndexOf(id);
-        SizeResult size = SizeRunner.Find(plan, space, new SizeGoal { Share = 0.5 }, new StudyOptions { Seasons = 10, Seed = 2027 }, null, CancellationToken.None);
+        var plan = Plan("two-house-spring");
+        var space = plan.Scenario.Spaces.Select(each => each.Id).ToList().IndexOf(id);
+        var size = SizeRunner.Find(
+            plan,
+            space,
+            new SizeGoal { Share = 0.5 },
+            new StudyOptions { Seasons = 10, Seed = 2027 },
+            null,
+            CancellationToken.None
+        );
         Assert.All(size.Waits.Where(wait => wait.By.Id == id), wait => Assert.Equal((0.0, 0), (wait.TrayDays.Most, wait.Happens.Hits)));
         Assert.Contains(size.Waits, wait => wait.TrayDays.Most > 0);
     }

@@ -52,8 +52,10 @@ public class SetPointStudyTests
             fitsWithRoom += result.Fits ? 1 : 0;
             player.Play(season, PlaceLimits.AsGiven, result);
             gallons[season] = Fuels.Propane.Units(result.HeatWattHours[0].Sum(), main.Heat!.Efficiency);
-            benchDays[season] = Enumerable.Range(0, scenario.Spaces.Length)
-                .Where(space => scenario.Spaces[space].Kind == SpaceKind.Bench).Sum(space => result.Held[space].Sum(held => (long)held));
+            benchDays[season] = Enumerable
+                .Range(0, scenario.Spaces.Length)
+                .Where(space => scenario.Spaces[space].Kind == SpaceKind.Bench)
+                .Sum(space => result.Held[space].Sum(held => (long)held));
             fits += result.Fits ? 1 : 0;
         }
 
@@ -65,8 +67,10 @@ public class SetPointStudyTests
     private static string Line(Row row)
     {
         var chance = Wilson.Interval(row.Fits, Seasons, 0.95);
-        return string.Create(CultureInfo.InvariantCulture,
-            $"| {row.Fahrenheit} F | {row.Gallons.Mean:#,0} (± {row.Gallons.HalfWidth:0}) | {row.BenchDays:0.0} | {100.0 * row.Fits / Seasons:0} % ({100 * chance.Low:0} to {100 * chance.High:0} %) of {Seasons} seasons |");
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"| {row.Fahrenheit} F | {row.Gallons.Mean:#,0} (± {row.Gallons.HalfWidth:0}) | {row.BenchDays:0.0} | {100.0 * row.Fits / Seasons:0} % ({100 * chance.Low:0} to {100 * chance.High:0} %) of {Seasons} seasons |"
+        );
     }
 
     private static void Compare(List<string> table)

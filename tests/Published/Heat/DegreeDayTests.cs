@@ -39,9 +39,12 @@ public partial class DegreeDayTests
         Assert.Equal(2 * 2 * 4 * 5, rows.Count);
         foreach (var row in rows)
         {
-            var sum = Days(row["inputs"]).Sum(day => row["quantity"] == "HDD mean"
-                ? DegreeDays.HeatingMean(F(day.TminC), F(day.TmaxC), 55)
-                : DegreeDays.HeatingSine(F(day.TminC), F(day.TmaxC), 55));
+            var sum = Days(row["inputs"])
+                .Sum(day =>
+                    row["quantity"] == "HDD mean"
+                        ? DegreeDays.HeatingMean(F(day.TminC), F(day.TmaxC), 55)
+                        : DegreeDays.HeatingSine(F(day.TminC), F(day.TmaxC), 55)
+                );
             Assert.Equal(DataFolder.Number(row["value"]), sum, 0.005);
         }
     }
@@ -66,7 +69,8 @@ public partial class DegreeDayTests
         // The same months and years, our 24 samples a day against the area of the sine.
         foreach (var row in DataFolder.Rows("heat_examples.csv").Where(row => row["quantity"] == "HDD single sine"))
         {
-            var hourly = Days(row["inputs"]).Sum(day => 1.8 / 24 * HourlyClimate.HeatingKelvinHours(day.TminC, day.TmaxC, 0, 23 / 1.8, 23 / 1.8));
+            var hourly = Days(row["inputs"])
+                .Sum(day => 1.8 / 24 * HourlyClimate.HeatingKelvinHours(day.TminC, day.TmaxC, 0, 23 / 1.8, 23 / 1.8));
             Assert.Equal(1, hourly / DataFolder.Number(row["value"]), 0.02);
         }
     }
@@ -86,7 +90,9 @@ public partial class DegreeDayTests
         {
             var sine = DegreeDays.HeatingSine(day.TminC, day.TmaxC, set);
             if (sine > 0.5)
+            {
                 worst = Math.Max(worst, Math.Abs((HourlyClimate.HeatingKelvinHours(day.TminC, day.TmaxC, 0, set, set) / 24 / sine) - 1));
+            }
         }
 
         Assert.InRange(worst, 0, 0.02);
@@ -97,8 +103,9 @@ public partial class DegreeDayTests
         var match = PlaceYearMonth().Match(inputs);
         var year = int.Parse(match.Groups["year"].Value, CultureInfo.InvariantCulture);
         var month = match.Groups["month"].Value;
-        return DataFolder.Days(match.Groups["place"].Value).Where(day => day.Date.Year == year
-            && (month == "year" || day.Date.ToString("MMM", CultureInfo.InvariantCulture) == month));
+        return DataFolder
+            .Days(match.Groups["place"].Value)
+            .Where(day => day.Date.Year == year && (month == "year" || day.Date.ToString("MMM", CultureInfo.InvariantCulture) == month));
     }
 
     private static double F(double celsius) => (celsius * 9 / 5) + 32;

@@ -58,7 +58,11 @@ public class FuelTests
     {
         // S3, University of Wisconsin Extension: 400 gal oil = 610 gal propane = 558 therm. Printed to three digits with heat contents of
         // 2012: 1 %.
-        var (oil, propane, gas) = (400 * Fuels.HeatingOil.MegajoulesPerUnit, 610 * Fuels.Propane.MegajoulesPerUnit, 558 * Fuels.NaturalGas.MegajoulesPerUnit);
+        var (oil, propane, gas) = (
+            400 * Fuels.HeatingOil.MegajoulesPerUnit,
+            610 * Fuels.Propane.MegajoulesPerUnit,
+            558 * Fuels.NaturalGas.MegajoulesPerUnit
+        );
         Assert.Equal(1, oil / propane, 0.01);
         Assert.Equal(1, oil / gas, 0.01);
     }
@@ -117,8 +121,9 @@ public class FuelTests
         Assert.Equal((int)Value("E_mats"), CircuitCheck.PlacesOn(MatElectricity.DefaultWattsPerPlace, 120, 20));
     }
 
-    private static Fuel Made(double btu, double efficiency) => new(
-        "made", "made", "unit", btu * 1055.05585262e-6, Provenance.User, efficiency, Provenance.User, "unit", 1);
+    private static Fuel Made(double btu, double efficiency) =>
+        new("made", "made", "unit", btu * 1055.05585262e-6, Provenance.User, efficiency, Provenance.User, "unit", 1);
 
-    private static double Value(string id) => DataFolder.Number(DataFolder.Rows("heat_examples.csv").Single(row => row["id"] == id)["value"].Split(' ')[0]);
+    private static double Value(string id) =>
+        DataFolder.Number(DataFolder.Rows("heat_examples.csv").Single(row => row["id"] == id)["value"].Split(' ')[0]);
 }

@@ -16,9 +16,10 @@ public partial class EmergenceTableTests
 
         public bool Misses => !(Math.Abs(Off) <= Math.Max(1.5, 0.2 * PublishedDays));
 
-        public string AsTableRow => double.IsPositiveInfinity(ModelDays)
-            ? $"| {Crop} | {SoilC} | {Show(PublishedDays)} | never | never |"
-            : $"| {Crop} | {SoilC} | {Show(PublishedDays)} | {ModelDays.ToString("0.0", CultureInfo.InvariantCulture)} | {Off.ToString("+0.0;-0.0", CultureInfo.InvariantCulture)} |";
+        public string AsTableRow =>
+            double.IsPositiveInfinity(ModelDays)
+                ? $"| {Crop} | {SoilC} | {Show(PublishedDays)} | never | never |"
+                : $"| {Crop} | {SoilC} | {Show(PublishedDays)} | {ModelDays.ToString("0.0", CultureInfo.InvariantCulture)} | {Off.ToString("+0.0;-0.0", CultureInfo.InvariantCulture)} |";
 
         private static string Show(double days) => days.ToString("0", CultureInfo.InvariantCulture);
     }
@@ -26,7 +27,7 @@ public partial class EmergenceTableTests
     [Fact]
     public void At_least_98_of_the_109_points_lie_within_a_day_and_a_half_or_a_fifth()
     {
-        List<Point> points = Points();
+        var points = Points();
         Assert.Equal(109, points.Count);
         Assert.True(points.Count(point => !point.Misses) >= 98, string.Join('\n', points.Where(point => point.Misses)));
     }
@@ -34,7 +35,10 @@ public partial class EmergenceTableTests
     [Fact]
     public void Every_miss_is_listed_with_its_size_in_the_page_on_sources()
     {
-        string[] listed = [.. File.ReadLines(Path.Combine(PublishedTable.Repository, "docs", "sources.md")).Where(line => MissRow().IsMatch(line))];
+        string[] listed =
+        [
+            .. File.ReadLines(Path.Combine(PublishedTable.Repository, "docs", "sources.md")).Where(line => MissRow().IsMatch(line)),
+        ];
         Assert.Equal(Points().Where(point => point.Misses).Select(point => point.AsTableRow), listed, StringComparer.Ordinal);
     }
 
@@ -44,22 +48,28 @@ public partial class EmergenceTableTests
         List<Point> points = [];
         foreach (var row in PublishedTable.Read("thermal_time.csv"))
         {
-            Match fit = FitRange().Match(row["source"]);
+            var fit = FitRange().Match(row["source"]);
             if (!fit.Success)
             {
                 continue;
             }
 
-            string crop = row["crop"];
-            double optimum = Number(row["optimum_c"]);
-            double ceiling = PublishedCeiling.Of(crop, optimum);
-            var fitted = table.Where(line => line["crop"] == crop && double.TryParse(line["days"], CultureInfo.InvariantCulture, out _)
-                && Number(line["temp_c"]) >= Number(fit.Groups["coldest"].Value) && Number(line["temp_c"]) <= Number(fit.Groups["warmest"].Value)).ToList();
+            var crop = row["crop"];
+            var optimum = Number(row["optimum_c"]);
+            var ceiling = PublishedCeiling.Of(crop, optimum);
+            var fitted = table
+                .Where(line =>
+                    line["crop"] == crop
+                    && double.TryParse(line["days"], CultureInfo.InvariantCulture, out _)
+                    && Number(line["temp_c"]) >= Number(fit.Groups["coldest"].Value)
+                    && Number(line["temp_c"]) <= Number(fit.Groups["warmest"].Value)
+                )
+                .ToList();
             Assert.Equal(int.Parse(fit.Groups["points"].Value, CultureInfo.InvariantCulture), fitted.Count);
             foreach (var line in fitted)
             {
-                double soil = Number(line["temp_c"]);
-                double days = Number(row["heat_sum_cd"]) / EmergenceRate.At(soil, Number(row["base_c"]), optimum, ceiling);
+                var soil = Number(line["temp_c"]);
+                var days = Number(row["heat_sum_cd"]) / EmergenceRate.At(soil, Number(row["base_c"]), optimum, ceiling);
                 points.Add(new Point(crop, (int)soil, Number(line["days"]), days));
             }
         }

@@ -7,52 +7,57 @@ namespace BenchSim.Published.Library;
 public class LibraryValueTests
 {
     /// <summary>Crop of the library, its row in thermal_time.csv and emergence_days.csv, its row in germination_temps.csv, its kind in 7 CFR 201.31.</summary>
-    public static TheoryData<string, string, string, string> Rows => new()
-    {
-        { "tomato", "Tomato", "Tomato", "Tomato" },
-        { "tomatillo", "Tomato", "Tomato", "Tomato, husk" },
-        { "pepper", "Pepper", "Pepper", "Pepper" },
-        { "eggplant", "Eggplant", "Eggplant", "Eggplant" },
-        { "cabbage", "Cabbage", "Cabbage", "Cabbage" },
-        { "chinese-cabbage", "Cabbage", "Cabbage", "Chinese cabbage" },
-        { "pak-choi", "Cabbage", "Cabbage", "Pak-choi" },
-        { "broccoli", "Cabbage", "Broccoli", "Broccoli" },
-        { "cauliflower", "Cauliflower", "Cauliflower", "Cauliflower" },
-        { "brussels-sprouts", "Cabbage", "Cabbage", "Brussels sprouts" },
-        { "kale", "Cabbage", "Cabbage", "Kale" },
-        { "collards", "Cabbage", "Cabbage", "Collards" },
-        { "kohlrabi", "Cabbage", "Cabbage", "Kohlrabi" },
-        { "turnip", "Turnip", "Turnip", "Turnip" },
-        { "lettuce", "Lettuce", "Lettuce", "Lettuce" },
-        { "endive", "Lettuce", "Lettuce", "Endive" },
-        { "radicchio", "Lettuce", "Lettuce", "Chicory" },
-        { "onion", "Onion", "Onion", "Onion" },
-        { "leek", "Onion", "Leek", "Leek" },
-        { "scallion", "Onion", "Onion", "Onion, Welsh" },
-        { "celery", "Celery", "Celery", "Celery" },
-        { "celeriac", "Celery", "Celery", "Celeriac" },
-        { "parsley", "Parsley", "Parsley", "Parsley" },
-        { "fennel", "Carrot", "Carrot", "" },
-        { "beet", "Beet", "Beet", "Beet" },
-        { "chard", "Beet", "Chard", "Chard, Swiss" },
-        { "spinach", "Spinach", "Spinach", "Spinach" },
-        { "cucumber", "Cucumber", "Cucumber", "Cucumber" },
-        { "summer-squash", "Cucumber", "Squash", "Squash" },
-        { "winter-squash", "Cucumber", "Squash", "Squash" },
-        { "pumpkin", "Cucumber", "Pumpkin", "Pumpkin" },
-        { "melon", "Muskmelon", "Muskmelon", "Melon" },
-        { "watermelon", "Watermelon", "Watermelon", "Watermelon" },
-        { "okra", "Okra", "Okra", "Okra" },
-        { "sweet-corn", "Corn_sweet", "Corn_sweet", "Corn, sweet" },
-        { "pea", "Pea", "Pea", "Pea" },
-        { "bean", "Bean_snap", "Bean_snap", "Bean, garden" },
-        { "basil", "", "", "" },
-        { "asparagus", "Asparagus", "Asparagus", "Asparagus" },
-    };
+    public static TheoryData<string, string, string, string> Rows =>
+        new()
+        {
+            { "tomato", "Tomato", "Tomato", "Tomato" },
+            { "tomatillo", "Tomato", "Tomato", "Tomato, husk" },
+            { "pepper", "Pepper", "Pepper", "Pepper" },
+            { "eggplant", "Eggplant", "Eggplant", "Eggplant" },
+            { "cabbage", "Cabbage", "Cabbage", "Cabbage" },
+            { "chinese-cabbage", "Cabbage", "Cabbage", "Chinese cabbage" },
+            { "pak-choi", "Cabbage", "Cabbage", "Pak-choi" },
+            { "broccoli", "Cabbage", "Broccoli", "Broccoli" },
+            { "cauliflower", "Cauliflower", "Cauliflower", "Cauliflower" },
+            { "brussels-sprouts", "Cabbage", "Cabbage", "Brussels sprouts" },
+            { "kale", "Cabbage", "Cabbage", "Kale" },
+            { "collards", "Cabbage", "Cabbage", "Collards" },
+            { "kohlrabi", "Cabbage", "Cabbage", "Kohlrabi" },
+            { "turnip", "Turnip", "Turnip", "Turnip" },
+            { "lettuce", "Lettuce", "Lettuce", "Lettuce" },
+            { "endive", "Lettuce", "Lettuce", "Endive" },
+            { "radicchio", "Lettuce", "Lettuce", "Chicory" },
+            { "onion", "Onion", "Onion", "Onion" },
+            { "leek", "Onion", "Leek", "Leek" },
+            { "scallion", "Onion", "Onion", "Onion, Welsh" },
+            { "celery", "Celery", "Celery", "Celery" },
+            { "celeriac", "Celery", "Celery", "Celeriac" },
+            { "parsley", "Parsley", "Parsley", "Parsley" },
+            { "fennel", "Carrot", "Carrot", "" },
+            { "beet", "Beet", "Beet", "Beet" },
+            { "chard", "Beet", "Chard", "Chard, Swiss" },
+            { "spinach", "Spinach", "Spinach", "Spinach" },
+            { "cucumber", "Cucumber", "Cucumber", "Cucumber" },
+            { "summer-squash", "Cucumber", "Squash", "Squash" },
+            { "winter-squash", "Cucumber", "Squash", "Squash" },
+            { "pumpkin", "Cucumber", "Pumpkin", "Pumpkin" },
+            { "melon", "Muskmelon", "Muskmelon", "Melon" },
+            { "watermelon", "Watermelon", "Watermelon", "Watermelon" },
+            { "okra", "Okra", "Okra", "Okra" },
+            { "sweet-corn", "Corn_sweet", "Corn_sweet", "Corn, sweet" },
+            { "pea", "Pea", "Pea", "Pea" },
+            { "bean", "Bean_snap", "Bean_snap", "Bean, garden" },
+            { "basil", "", "", "" },
+            { "asparagus", "Asparagus", "Asparagus", "Asparagus" },
+        };
 
     [Fact]
     public void Every_crop_of_the_library_is_checked() =>
-        Assert.Equal(BuiltInLibrary.Crops.Select(crop => crop.Id).Order(StringComparer.Ordinal), Rows.Select(row => (string)row[0]).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+        Assert.Equal(
+            BuiltInLibrary.Crops.Select(crop => crop.Id).Order(StringComparer.Ordinal),
+            Rows.Select(row => (string)row[0]).Order(StringComparer.Ordinal),
+            StringComparer.Ordinal
+        );
 
     [Theory]
     [MemberData(nameof(Rows))]
@@ -89,7 +94,9 @@ public class LibraryValueTests
     public void The_germination_curve_is_the_percent_normal_of_the_1954_table(string id, string fitted, string hottest, string kind)
     {
         _ = (hottest, kind);
-        var published = PublishedTable.Read("emergence_days.csv").Where(line => line["crop"] == fitted && line["pct_normal"].Length > 0)
+        var published = PublishedTable
+            .Read("emergence_days.csv")
+            .Where(line => line["crop"] == fitted && line["pct_normal"].Length > 0)
             .Select(line => $"{line["temp_c"]} C {line["pct_normal"]} %");
         Assert.Equal(string.Join(" | ", published), Cell(id, "germination_curve"));
     }
@@ -114,7 +121,7 @@ public class LibraryValueTests
     {
         // 0.1844 (SD of log10 thermal time), Onions and Other Vegetable Alliums, eqns 4.8-4.9.
         var row = PublishedTable.Read("thermal_time.csv").Find(line => line["crop"] == "Onion (median; germination)")!;
-        double log10 = Number(row["sigma"].Split(' ')[0]);
+        var log10 = Number(row["sigma"].Split(' ')[0]);
         Assert.Equal(0.1844, log10);
         Assert.All(new[] { "onion", "leek", "scallion" }, id => Assert.Equal(log10 * Math.Log(10), Number(Cell(id, "emerge_sigma")), 4));
     }

@@ -11,12 +11,13 @@ internal static class PublishedCeiling
     internal static double Of(string crop, double optimumC)
     {
         var temperatures = PublishedTable.Read("germination_temps.csv");
-        string kind = crop.Split('_')[0];
+        var kind = crop.Split('_')[0];
         var row = temperatures.Find(line => line["crop"] == kind && line["source"].Contains("Oregon State", StringComparison.Ordinal))
             ?? temperatures.Find(line => line["crop"] == kind && line["source"].Contains("GN 154", StringComparison.Ordinal));
         return row is not null
             ? Celsius(row["max_f"])
-            : PublishedTable.Read("emergence_days.csv")
+            : PublishedTable
+                .Read("emergence_days.csv")
                 .Where(line => line["crop"] == crop && line["pct_normal"] == "0")
                 .Select(line => double.Parse(line["temp_c"], CultureInfo.InvariantCulture))
                 .Where(temperature => temperature > optimumC)

@@ -10,17 +10,23 @@ internal static class PublishedTable
 
     internal static List<Dictionary<string, string>> Read(string file)
     {
-        string[] lines = File.ReadAllLines(Path.Combine(Repository, "tests", "Published", "data", file));
-        List<string> header = Split(lines[0]);
-        return [.. lines.Skip(1).Where(line => line.Length > 0).Select(line => header.Zip(Split(line)).ToDictionary(pair => pair.First, pair => pair.Second, StringComparer.Ordinal))];
+        var lines = File.ReadAllLines(Path.Combine(Repository, "tests", "Published", "data", file));
+        var header = Split(lines[0]);
+        return
+        [
+            .. lines
+                .Skip(1)
+                .Where(line => line.Length > 0)
+                .Select(line => header.Zip(Split(line)).ToDictionary(pair => pair.First, pair => pair.Second, StringComparer.Ordinal)),
+        ];
     }
 
     private static List<string> Split(string line)
     {
         List<string> cells = [];
         var cell = new StringBuilder();
-        bool quoted = false;
-        foreach (char c in line)
+        var quoted = false;
+        foreach (var c in line)
         {
             if (c == '"')
             {

@@ -16,52 +16,57 @@ public class TransplantTableTests
         ["germination"] = "WEEKS COUNT FROM GERMINATION",
     };
 
-    public static TheoryData<string, string, string> Rows => new()
-    {
-        { "tomato", "Utah fruit", "Tomato" },
-        { "tomatillo", "Utah fruit", "Tomato" },
-        { "pepper", "Utah fruit", "Pepper" },
-        { "eggplant", "Utah fruit", "Eggplant" },
-        { "cabbage", "Utah", "Cabbage" },
-        { "chinese-cabbage", "Utah", "Other leafy greens" },
-        { "pak-choi", "Utah", "Other leafy greens" },
-        { "broccoli", "Utah", "Broccoli" },
-        { "cauliflower", "Delaware", "Cauliflower" },
-        { "brussels-sprouts", "Utah", "Other Brassicas" },
-        { "kale", "Utah", "Other leafy greens" },
-        { "collards", "Utah", "Other leafy greens" },
-        { "kohlrabi", "Utah", "Other Brassicas" },
-        { "lettuce", "Utah", "Lettuce" },
-        { "endive", "Utah", "Endive" },
-        { "radicchio", "Utah", "Endive" },
-        { "onion", "Utah", "Onion" },
-        { "leek", "Utah", "Onion" },
-        { "celery", "germination", "Celery" },
-        { "celeriac", "germination", "Celery" },
-        { "chard", "Utah", "Other leafy greens" },
-        { "spinach", "Utah", "Other leafy greens" },
-        { "cucumber", "Utah", "Cucumber" },
-        { "summer-squash", "Utah", "Summer squash" },
-        { "winter-squash", "Utah", "Summer squash" },
-        { "pumpkin", "Utah", "Summer squash" },
-        { "melon", "Utah", "Cantaloupe" },
-        { "watermelon", "Utah", "Watermelon" },
-        { "asparagus", "Utah", "Asparagus" },
-    };
+    public static TheoryData<string, string, string> Rows =>
+        new()
+        {
+            { "tomato", "Utah fruit", "Tomato" },
+            { "tomatillo", "Utah fruit", "Tomato" },
+            { "pepper", "Utah fruit", "Pepper" },
+            { "eggplant", "Utah fruit", "Eggplant" },
+            { "cabbage", "Utah", "Cabbage" },
+            { "chinese-cabbage", "Utah", "Other leafy greens" },
+            { "pak-choi", "Utah", "Other leafy greens" },
+            { "broccoli", "Utah", "Broccoli" },
+            { "cauliflower", "Delaware", "Cauliflower" },
+            { "brussels-sprouts", "Utah", "Other Brassicas" },
+            { "kale", "Utah", "Other leafy greens" },
+            { "collards", "Utah", "Other leafy greens" },
+            { "kohlrabi", "Utah", "Other Brassicas" },
+            { "lettuce", "Utah", "Lettuce" },
+            { "endive", "Utah", "Endive" },
+            { "radicchio", "Utah", "Endive" },
+            { "onion", "Utah", "Onion" },
+            { "leek", "Utah", "Onion" },
+            { "celery", "germination", "Celery" },
+            { "celeriac", "germination", "Celery" },
+            { "chard", "Utah", "Other leafy greens" },
+            { "spinach", "Utah", "Other leafy greens" },
+            { "cucumber", "Utah", "Cucumber" },
+            { "summer-squash", "Utah", "Summer squash" },
+            { "winter-squash", "Utah", "Summer squash" },
+            { "pumpkin", "Utah", "Summer squash" },
+            { "melon", "Utah", "Cantaloupe" },
+            { "watermelon", "Utah", "Watermelon" },
+            { "asparagus", "Utah", "Asparagus" },
+        };
 
     [Fact]
     public void Every_crop_whose_weeks_are_not_recalled_or_assumed_is_checked() =>
         Assert.Equal(
-            BuiltInLibrary.Crops.Where(crop => crop.Sources["days_to_ready"].Trust is not (Trust.Memory or Trust.Assumption)).Select(crop => crop.Id).Order(StringComparer.Ordinal),
+            BuiltInLibrary
+                .Crops.Where(crop => crop.Sources["days_to_ready"].Trust is not (Trust.Memory or Trust.Assumption))
+                .Select(crop => crop.Id)
+                .Order(StringComparer.Ordinal),
             Rows.Select(row => (string)row[0]).Order(StringComparer.Ordinal),
-            StringComparer.Ordinal);
+            StringComparer.Ordinal
+        );
 
     [Theory]
     [MemberData(nameof(Rows))]
     public void Days_to_field_size_are_the_midpoint_of_the_published_weeks(string id, string table, string crop)
     {
         var row = Published(table, crop);
-        LibraryRow library = Library(id);
+        var library = Library(id);
         Assert.Equal(7 * (Number(row["weeks_min"]) + Number(row["weeks_max"])) / 2, Number(library.Cells["days_to_ready"]));
         Assert.Equal(table == "germination" ? "emergence" : "sowing", library.Cells["counted_from"]);
     }
@@ -73,7 +78,7 @@ public class TransplantTableTests
         var row = Published(table, crop);
         if (row["day_f"].Length > 0)
         {
-            double celsius = ((Middle(row["day_f"]) + Middle(row["night_f"])) / 2 - 32) / 1.8;
+            var celsius = ((Middle(row["day_f"]) + Middle(row["night_f"])) / 2 - 32) / 1.8;
             Assert.InRange(Number(Library(id).Cells["reference"].Replace(" C", "", StringComparison.Ordinal)) - celsius, -0.051, 0.051);
         }
         else
@@ -105,9 +110,11 @@ public class TransplantTableTests
     [InlineData(288)]
     public void Mix_of_a_cell_tray_is_cells_times_the_volume_of_the_Ontario_table(int cells)
     {
-        var row = PublishedTable.Read("trays.csv").Find(line => line["item"] == $"cell volume {cells}-cell" && line["source"].Contains("Ontario", StringComparison.Ordinal))!;
+        var row = PublishedTable
+            .Read("trays.csv")
+            .Find(line => line["item"] == $"cell volume {cells}-cell" && line["source"].Contains("Ontario", StringComparison.Ordinal))!;
         Assert.Equal("cm3/cell", row["unit"]);
-        LibraryRow tray = BuiltInLibrary.Trays.Single(type => type.Id == $"{cells}-cell");
+        var tray = BuiltInLibrary.Trays.Single(type => type.Id == $"{cells}-cell");
         Assert.Equal(cells, Number(tray.Cells["cells"]));
         Assert.Equal(cells * Number(row["value"]) / 1000, Number(tray.Cells["medium_litres"]), 2);
     }
@@ -124,12 +131,14 @@ public class TransplantTableTests
     {
         // "about 800 seeds per 10x20 flat at 0.5 x 0.5 in (20 x 40 grid)", UC Master Gardeners Santa Clara County.
         var row = PublishedTable.Read("trays.csv").Find(line => line["item"] == "seed spacing in open flat")!;
-        double seeds = 10 / Number(row["value"]) * (20 / Number(row["value"]));
+        var seeds = 10 / Number(row["value"]) * (20 / Number(row["value"]));
         Assert.Equal(seeds, Number(BuiltInLibrary.Trays.Single(type => type.Id == "open-flat").Cells["seeds_per_flat"]));
     }
 
     private static Dictionary<string, string> Published(string table, string crop) =>
-        PublishedTable.Read("transplants.csv").Find(line => line["crop"] == crop && line["source"].Contains(Tables[table], StringComparison.Ordinal))!;
+        PublishedTable
+            .Read("transplants.csv")
+            .Find(line => line["crop"] == crop && line["source"].Contains(Tables[table], StringComparison.Ordinal))!;
 
     private static LibraryRow Library(string id) => BuiltInLibrary.Crops.Single(crop => crop.Id == id);
 

@@ -9,10 +9,10 @@ public class PublishedMoneyTests
     [Fact]
     public void Net_present_values()
     {
-        foreach (CheckRow row in CheckRows.Of("npv"))
+        foreach (var row in CheckRows.Of("npv"))
         {
             // Where no outlay now is given, all flows fall at the ends of periods.
-            double now = row.Inputs.Contains("cost0=", StringComparison.Ordinal) ? row.Number("cost0") : 0;
+            var now = row.Inputs.Contains("cost0=", StringComparison.Ordinal) ? row.Number("cost0") : 0;
             row.Check(PresentValue.Net(row.Number("rate"), [now, .. row.Numbers("flows")]));
         }
     }
@@ -20,7 +20,9 @@ public class PublishedMoneyTests
     [Fact]
     public void Internal_rates()
     {
-        foreach (CheckRow row in CheckRows.Of("irr"))
+        foreach (var row in CheckRows.Of("irr"))
+        {
             row.Check(Assert.Single(InternalRate.All(row.Numbers("flows"))));
+        }
     }
 }

@@ -14,15 +14,28 @@ public sealed class AnyTimeTraysTests
     [Fact]
     public void Every_tray_moves_when_SimPy_moves_it()
     {
-        var numbers = Array.ConvertAll(
-            OtherEngineFolder.Rows("any-time-numbers.csv"), row => Array.ConvertAll(row, text => double.Parse(text, CultureInfo.InvariantCulture)));
-        var site = new QueueSite(Array.ConvertAll(numbers, row => row[1]), Array.ConvertAll(numbers, row => row[2..]), [5, 10, 3], giveUpDays: 1_000_000, days: 1500);
+        var numbers = Array.ConvertAll(OtherEngineFolder.Rows("any-time-numbers.csv"), row =>
+            Array.ConvertAll(row, text => double.Parse(text, CultureInfo.InvariantCulture))
+        );
+        var site = new QueueSite(
+            Array.ConvertAll(numbers, row => row[1]),
+            Array.ConvertAll(numbers, row => row[2..]),
+            [5, 10, 3],
+            giveUpDays: 1_000_000,
+            days: 1500
+        );
         var moves = new Moves(numbers.Length);
         site.Play(moves);
 
         var found = new StringBuilder("tray,sown,bench,table,out\n");
         for (var tray = 0; tray < numbers.Length; tray++)
-            found.Append(CultureInfo.InvariantCulture, $"{tray},{string.Join(',', moves.Hours[tray].Select(hour => hour.ToString("F10", CultureInfo.InvariantCulture)))}\n");
+        {
+            found.Append(
+                CultureInfo.InvariantCulture,
+                $"{tray},{string.Join(',', moves.Hours[tray].Select(hour => hour.ToString("F10", CultureInfo.InvariantCulture)))}\n"
+            );
+        }
+
         Assert.Equal(OtherEngineFolder.Stored("any-time.csv"), found.ToString());
     }
 
@@ -30,7 +43,8 @@ public sealed class AnyTimeTraysTests
     {
         public double[][] Hours { get; } = [.. Enumerable.Range(0, trays).Select(_ => new double[4])];
 
-        public void Moved(BatchState batch, bool flat, int first, int count, int from, int to, double hour) => Hours[batch.Index][to] = hour;
+        public void Moved(BatchState batch, bool flat, int first, int count, int from, int to, double hour) =>
+            Hours[batch.Index][to] = hour;
 
         public void WentOut(BatchState batch, Lot lot, int plants, double hour) => Hours[batch.Index][3] = hour;
     }

@@ -13,7 +13,7 @@ public sealed class ClosedFormTests
     [Fact]
     public void The_other_engine_agrees_with_the_exact_answers()
     {
-        string[][] rows = OtherEngineFolder.Rows("closed-form.csv");
+        var rows = OtherEngineFolder.Rows("closed-form.csv");
         Assert.Equal([1, 2.0 / 3, Exact("buffers 0|0")], rows.Select(row => Number(row[1])), (one, other) => Math.Abs(one - other) < 1e-9);
         Assert.All(rows, row =>
         {
@@ -22,9 +22,16 @@ public sealed class ClosedFormTests
         });
     }
 
-    private static double Exact(string buffers) => Number(PublishedTable.Read("tandem_blocking.csv").Single(row =>
-        string.Equals(row["service_rates"], "1|1|1", StringComparison.Ordinal) && string.Equals(row["input"], "saturated", StringComparison.Ordinal)
-        && string.Equals(row["buffers_between_or_slots"], buffers, StringComparison.Ordinal))["throughput"]);
+    private static double Exact(string buffers) =>
+        Number(
+            PublishedTable
+                .Read("tandem_blocking.csv")
+                .Single(row =>
+                    string.Equals(row["service_rates"], "1|1|1", StringComparison.Ordinal)
+                    && string.Equals(row["input"], "saturated", StringComparison.Ordinal)
+                    && string.Equals(row["buffers_between_or_slots"], buffers, StringComparison.Ordinal)
+                )["throughput"]
+        );
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 }

@@ -20,12 +20,17 @@ internal static class OtherEngineFolder
     /// <summary>Runs a script and gives what it prints.</summary>
     public static async Task<string> PrintedAsync(string script)
     {
-        var start = new ProcessStartInfo(Python) { RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
+        var start = new ProcessStartInfo(Python)
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            UseShellExecute = false,
+        };
         start.ArgumentList.Add(PathOf(script));
         start.Environment["PYTHONDONTWRITEBYTECODE"] = "1";
-        using Process process = Process.Start(start) ?? throw new InvalidOperationException($"{Python} does not start.");
-        Task<string> output = process.StandardOutput.ReadToEndAsync();
-        Task<string> error = process.StandardError.ReadToEndAsync();
+        using var process = Process.Start(start) ?? throw new InvalidOperationException($"{Python} does not start.");
+        var output = process.StandardOutput.ReadToEndAsync();
+        var error = process.StandardError.ReadToEndAsync();
         await process.WaitForExitAsync();
         Assert.True(process.ExitCode == 0, await error);
         return await output;

@@ -23,7 +23,9 @@ public sealed class RoundsTests
         foreach (var (batch, index) in plan.Batches.Select((batch, index) => (batch, index)))
         {
             for (var tray = 0; tray < batch.Trays; tray++)
+            {
                 found.Append(CultureInfo.InvariantCulture, $"{batch.Order.Id},{tray + 1},{moves.Of(index, tray)}\n");
+            }
         }
 
         Assert.Equal(OtherEngineFolder.Stored("rounds.csv"), found.ToString());
@@ -35,7 +37,8 @@ public sealed class RoundsTests
 
         public string Of(int batch, int tray) => _moves.TryGetValue((batch, tray), out var moves) ? string.Join(' ', moves) : "given up";
 
-        public void Moved(BatchState batch, bool flat, int first, int count, int from, int to, double hour) => Note(batch, first, count, RoundsSite.NameOf(to), hour);
+        public void Moved(BatchState batch, bool flat, int first, int count, int from, int to, double hour) =>
+            Note(batch, first, count, RoundsSite.NameOf(to), hour);
 
         public void WentOut(BatchState batch, Lot lot, int plants, double hour) => Note(batch, lot.First, lot.Count, "field", hour);
 
@@ -44,7 +47,10 @@ public sealed class RoundsTests
             for (var tray = first; tray < first + count; tray++)
             {
                 if (!_moves.TryGetValue((batch.Index, tray), out var moves))
+                {
                     _moves[(batch.Index, tray)] = moves = [];
+                }
+
                 moves.Add(string.Create(CultureInfo.InvariantCulture, $"{where}:{(int)(hour / 24)}"));
             }
         }

@@ -17,7 +17,9 @@ public sealed class TandemTests
     {
         var found = new StringBuilder("capacities,unit,stage1,stage2,stage3,stage4,leaves\n");
         foreach (var capacities in new[] { new[] { 8, 60, 30, 40 }, [12, 24, 24, 12] })
+        {
             Play(capacities, found);
+        }
 
         Assert.Equal(OtherEngineFolder.Stored("tandem.csv"), found.ToString());
     }
@@ -29,7 +31,10 @@ public sealed class TandemTests
         var days = Array.ConvertAll(numbers, _ => new double[5]);
         _simulation.Reset();
         for (var unit = 0; unit < numbers.Length; unit++)
+        {
             _simulation.Start(Pass(stations, numbers[unit], days[unit]), "unit", unit, numbers[unit][1]);
+        }
+
         _simulation.Run();
 
         for (var unit = 0; unit < numbers.Length; unit++)
@@ -47,7 +52,10 @@ public sealed class TandemTests
             var wanted = Math.Min((int)numbers[2], stations[i].Capacity);
             await stations[i].Take(wanted);
             if (i > 0)
+            {
                 stations[i - 1].Leave(held);
+            }
+
             held = wanted;
             days[i] = _simulation.Now;
             await _simulation.Delay(numbers[3 + i]);

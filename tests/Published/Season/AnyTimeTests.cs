@@ -41,8 +41,12 @@ public class AnyTimeTests
     [InlineData("slots 8|6")]
     public void Full_benches_hold_the_mats_as_the_exact_chain_says(string slots)
     {
-        var row = PublishedTable.Read("tandem_blocking.csv").Single(row =>
-            string.Equals(row["buffers_between_or_slots"], slots, StringComparison.Ordinal) && row["input"].StartsWith("Poisson", StringComparison.Ordinal));
+        var row = PublishedTable
+            .Read("tandem_blocking.csv")
+            .Single(row =>
+                string.Equals(row["buffers_between_or_slots"], slots, StringComparison.Ordinal)
+                && row["input"].StartsWith("Poisson", StringComparison.Ordinal)
+            );
         var rate = Number(row["input"].Split(' ', ';')[1]);
         var places = slots["slots ".Length..].Split('|').Select(int.Parse).Append(NoLimit).Take(3).ToArray();
         var rates = row["service_rates"].Split('|').Select(Number).Append(0).Take(3).ToArray();
@@ -71,9 +75,16 @@ public class AnyTimeTests
         return Enumerable.Range(warmUp, site.SowHours.Count - warmUp).Average(index => (sown.Hours[index] - site.SowHours[index]) / 24);
     }
 
-    private static double Value(string category, string inputs, string quantity) => Number(
-        PublishedTable.Read("queueing_checks.csv").Single(row => string.Equals(row["category"], category, StringComparison.Ordinal)
-            && string.Equals(row["inputs"], inputs, StringComparison.Ordinal) && string.Equals(row["quantity"], quantity, StringComparison.Ordinal))["value"]);
+    private static double Value(string category, string inputs, string quantity) =>
+        Number(
+            PublishedTable
+                .Read("queueing_checks.csv")
+                .Single(row =>
+                    string.Equals(row["category"], category, StringComparison.Ordinal)
+                    && string.Equals(row["inputs"], inputs, StringComparison.Ordinal)
+                    && string.Equals(row["quantity"], quantity, StringComparison.Ordinal)
+                )["value"]
+        );
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 

@@ -30,14 +30,22 @@ public class ViabilityTests
         var sigma = rice.SigmaDays(new SeedStorage(10, 5));
         Assert.Equal(5382.388, sigma, 0.0005);
         Assert.Equal(0.9764797, SeedViability.Aged(0.98, 400, 365, sigma), 5e-8);
-        Assert.Equal(0.9764797, SeedViability.AtSowing(0.98, 400, new DateOnly(2025, 3, 1), new DateOnly(2026, 3, 1), rice, new SeedStorage(10, 5)), 5e-8);
+        Assert.Equal(
+            0.9764797,
+            SeedViability.AtSowing(0.98, 400, new DateOnly(2025, 3, 1), new DateOnly(2026, 3, 1), rice, new SeedStorage(10, 5)),
+            5e-8
+        );
     }
 
     [Fact]
     public void The_table_takes_of_each_species_the_row_of_the_largest_range_and_no_unsafe_one()
     {
-        var safe = DataFolder.Rows("viability.csv").Where(row =>
-            !row["source"].Contains("UNUSABLE", StringComparison.Ordinal) && !row["source"].Contains("do not extrapolate", StringComparison.Ordinal));
+        var safe = DataFolder
+            .Rows("viability.csv")
+            .Where(row =>
+                !row["source"].Contains("UNUSABLE", StringComparison.Ordinal)
+                && !row["source"].Contains("do not extrapolate", StringComparison.Ordinal)
+            );
         var expected = safe.GroupBy(row => row["species"], StringComparer.Ordinal)
             .Select(species => Constants(species.OrderBy(row => row["single_temp_constants"] == "no" ? 0 : 1).First()))
             .OrderBy(constants => constants.Species, StringComparer.Ordinal);
@@ -56,7 +64,8 @@ public class ViabilityTests
     [InlineData("onion", "Ellis and Roberts, 1981")]
     [InlineData("beet", "Ellis and Hong, 2007")]
     [InlineData("melon", "Kuo, 1991")]
-    public void Crops_take_these_rows(string crop, string source) => Assert.Equal(new Provenance(Trust.Seen, source), ViabilityTable.FindCrop(crop)!.Source);
+    public void Crops_take_these_rows(string crop, string source) =>
+        Assert.Equal(new Provenance(Trust.Seen, source), ViabilityTable.FindCrop(crop)!.Source);
 
     [Fact]
     public void Short_lived_seed_of_the_table_is_short_lived_in_the_lists()
@@ -69,12 +78,14 @@ public class ViabilityTests
         Assert.True(Sigma("pepper") < Sigma("melon"));
     }
 
-    private static ViabilityConstants Constants(Dictionary<string, string> row) => new(
-        row["species"],
-        DataFolder.Number(row["KE"]),
-        DataFolder.Number(row["CW"]),
-        DataFolder.Number(row["CH"]),
-        DataFolder.Number(row["CQ"]),
-        row["single_temp_constants"] == "yes",
-        new Provenance(Trust.Seen, row["source"]));
+    private static ViabilityConstants Constants(Dictionary<string, string> row) =>
+        new(
+            row["species"],
+            DataFolder.Number(row["KE"]),
+            DataFolder.Number(row["CW"]),
+            DataFolder.Number(row["CH"]),
+            DataFolder.Number(row["CQ"]),
+            row["single_temp_constants"] == "yes",
+            new Provenance(Trust.Seen, row["source"])
+        );
 }

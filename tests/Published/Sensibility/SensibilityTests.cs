@@ -36,7 +36,8 @@ public sealed class SensibilityTests : IDisposable
     {
         // 25 days and 70 percent normal at 15 C, best 98 percent; the day a whole number, so at least 1.5 days of tolerance.
         var pepper = PlanAt(15, "pepper", mats: false);
-        var days = pepper.Crop.EmergeHeat / EmergenceRate.At(15, pepper.Crop.EmergeBaseC, pepper.Crop.EmergeOptimumC, pepper.Crop.EmergeCeilingC);
+        var days =
+            pepper.Crop.EmergeHeat / EmergenceRate.At(15, pepper.Crop.EmergeBaseC, pepper.Crop.EmergeOptimumC, pepper.Crop.EmergeCeilingC);
         Assert.InRange(days, 25 - 1.5, 25 + 1.5);
         Assert.Equal(70.0 / 98, pepper.RelativeGermination, 0.01);
         Assert.InRange(pepper.EmergeOn.DayNumber - pepper.SowOn.DayNumber, 23, 27);
@@ -48,7 +49,9 @@ public sealed class SensibilityTests : IDisposable
 
     private BatchPlan PlanAt(int houseC, string crop, bool mats = false)
     {
-        File.WriteAllText(Path.Combine(folder, "site.toml"), $"""
+        File.WriteAllText(
+            Path.Combine(folder, "site.toml"),
+            $"""
             [site]
             name = "Sense"
             units = "metric"
@@ -72,7 +75,11 @@ public sealed class SensibilityTests : IDisposable
             name = "Table"
             kind = "table"
             places = 200
-            {(mats ? "[[space]]\nid = \"mat\"\nname = \"Mat\"\nkind = \"mat\"\nhouse = \"house\"\nplaces = 200\ntemperature = \"25 C\"" : "")}
+            {(
+                mats
+                    ? "[[space]]\nid = \"mat\"\nname = \"Mat\"\nkind = \"mat\"\nhouse = \"house\"\nplaces = 200\ntemperature = \"25 C\""
+                    : ""
+            )}
             [rules]
             medium_offset = "0 C"
             [weather]
@@ -80,7 +87,8 @@ public sealed class SensibilityTests : IDisposable
             low = "12 C"
             high = "14 C"
             rain = "0 mm"
-            """);
+            """
+        );
         File.WriteAllText(Path.Combine(folder, "plan.csv"), $"id,crop,plants,sow\na,{crop},400,2027-03-01\n");
         File.WriteAllText(Path.Combine(folder, "crops.csv"), $"id,min_night,max_mat\n{crop},none,none\n");
         var reading = ScenarioFolder.Read(folder);

@@ -19,8 +19,11 @@ internal sealed record CheckRow(string Inputs, string Quantity, double Value)
         [.. Text(name).Split(' ')[0].Split('|').Select(each => double.Parse(each, CultureInfo.InvariantCulture))];
 
     /// <summary>Equal to within a relative tolerance (by default that of the 12 digits in the file), or to 1e-12 where the value is near 0.</summary>
-    public void Check(double actual, double relative = 2e-11) => Assert.True(
-        Math.Abs(actual - Value) <= Math.Max(1e-12, relative * Math.Abs(Value)), $"{Inputs}: {Quantity} is {actual:R}, published {Value:R}");
+    public void Check(double actual, double relative = 2e-11) =>
+        Assert.True(
+            Math.Abs(actual - Value) <= Math.Max(1e-12, relative * Math.Abs(Value)),
+            $"{Inputs}: {Quantity} is {actual:R}, published {Value:R}"
+        );
 
     private string Text(string name) => Inputs.Split(';').Select(each => each.Split('=')).First(each => each[0].Trim() == name)[1];
 }

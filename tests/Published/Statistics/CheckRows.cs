@@ -10,11 +10,13 @@ internal static class CheckRows
     public static IReadOnlyList<CheckRow> Of(string category, string? name = null)
     {
         List<CheckRow> rows = [];
-        foreach (string line in File.ReadLines(Path.Combine(DataFolder(), "queueing_checks.csv")).Skip(1))
+        foreach (var line in File.ReadLines(Path.Combine(DataFolder(), "queueing_checks.csv")).Skip(1))
         {
-            List<string> fields = Split(line);
+            var fields = Split(line);
             if (fields[0] == category && (name ?? fields[1]) == fields[1] && fields[5] is "seen" or "derived" or "computed")
+            {
                 rows.Add(new CheckRow(fields[2], fields[3], double.Parse(fields[4], CultureInfo.InvariantCulture)));
+            }
         }
 
         Assert.NotEmpty(rows);
@@ -25,9 +27,11 @@ internal static class CheckRows
     {
         for (DirectoryInfo? folder = new(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
         {
-            string data = Path.Combine(folder.FullName, "tests", "Published", "data");
+            var data = Path.Combine(folder.FullName, "tests", "Published", "data");
             if (Directory.Exists(data))
+            {
                 return data;
+            }
         }
 
         throw new DirectoryNotFoundException("tests/Published/data is not above the test's own folder.");
@@ -37,8 +41,8 @@ internal static class CheckRows
     {
         List<string> fields = [];
         StringBuilder field = new();
-        bool quoted = false;
-        foreach (char each in line)
+        var quoted = false;
+        foreach (var each in line)
         {
             if (each == '"')
             {

@@ -19,7 +19,7 @@ public class ExactMomentsTests
         WideTally wide = new();
         exact.Add(first);
         wide.Add(first);
-        for (int i = 0; i < times; i++)
+        for (var i = 0; i < times; i++)
         {
             exact.Add(second);
             exact.Add(third);
@@ -28,7 +28,7 @@ public class ExactMomentsTests
         }
 
         CheckRow[] rows = [.. CheckRows.Of("nist_strd", set)];
-        foreach (Moments moments in new[] { exact.Moments(), wide.Moments() })
+        foreach (var moments in new[] { exact.Moments(), wide.Moments() })
         {
             double n = moments.Seasons;
             rows.Single(row => row.Quantity == "mean").Check((double)moments.Sum / n / 10);

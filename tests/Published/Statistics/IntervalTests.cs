@@ -12,10 +12,14 @@ public class IntervalTests
     [Fact]
     public void Student_quantiles()
     {
-        foreach (CheckRow row in CheckRows.Of("student_t"))
+        foreach (var row in CheckRows.Of("student_t"))
         {
             row.Check(StudentT.Quantile(row.Number("p"), row.Number("df")), StudentRows);
-            Assert.Equal(-StudentT.Quantile(row.Number("p"), row.Number("df")), StudentT.Quantile(1 - row.Number("p"), row.Number("df")), 1e-9);
+            Assert.Equal(
+                -StudentT.Quantile(row.Number("p"), row.Number("df")),
+                StudentT.Quantile(1 - row.Number("p"), row.Number("df")),
+                1e-9
+            );
         }
     }
 
@@ -23,14 +27,14 @@ public class IntervalTests
     public void Student_quantiles_in_closed_form()
     {
         // One degree of freedom is the Cauchy law: tan(pi (p - 1/2)). Two: 2 a sqrt(2 / (1 - 4 a^2)) with a = p - 1/2.
-        foreach (double p in new[] { 0.51, 0.6, 0.9, 0.999, 0.999999 })
+        foreach (var p in new[] { 0.51, 0.6, 0.9, 0.999, 0.999999 })
         {
-            double a = p - 0.5;
+            var a = p - 0.5;
             Assert.Equal(1, StudentT.Quantile(p, 1) / Math.Tan(Math.PI * a), 1e-9);
             Assert.Equal(1, StudentT.Quantile(p, 2) / (2 * a * Math.Sqrt(2 / (1 - (4 * a * a)))), 1e-9);
 
             // Three: P(T <= t) = 1/2 + (x / (1 + x^2) + atan x) / pi with x = t / sqrt 3 (Abramowitz and Stegun 26.7.3).
-            double x = StudentT.Quantile(p, 3) / Math.Sqrt(3);
+            var x = StudentT.Quantile(p, 3) / Math.Sqrt(3);
             Assert.Equal(a, ((x / (1 + (x * x))) + Math.Atan(x)) / Math.PI, 1e-13);
         }
 
@@ -40,9 +44,9 @@ public class IntervalTests
     [Fact]
     public void Wilson_intervals()
     {
-        foreach (CheckRow row in CheckRows.Of("wilson"))
+        foreach (var row in CheckRows.Of("wilson"))
         {
-            (double low, double high) = Wilson.Interval(row.Whole("x"), row.Whole("n"), 0.95);
+            (var low, var high) = Wilson.Interval(row.Whole("x"), row.Whole("n"), 0.95);
             row.Check(row.Quantity == "lo" ? low : high);
         }
     }
@@ -50,39 +54,51 @@ public class IntervalTests
     [Fact]
     public void Order_statistic_intervals()
     {
-        foreach (CheckRow row in CheckRows.Of("order_stat_ci"))
+        foreach (var row in CheckRows.Of("order_stat_ci"))
         {
-            QuantileInterval interval = QuantileInterval.Of(row.Whole("n"), row.Number("q"), row.Number("conf"));
+            var interval = QuantileInterval.Of(row.Whole("n"), row.Number("q"), row.Number("conf"));
             if (row.Quantity == "exact_coverage")
+            {
                 Assert.Equal(row.Value, interval.Coverage, 1e-10);
+            }
             else
+            {
                 row.Check(row.Quantity == "l" ? interval.Lower : interval.Upper);
+            }
         }
     }
 
     [Fact]
     public void Student_interval_of_a_mean()
     {
-        foreach (CheckRow row in CheckRows.Of("t_ci"))
+        foreach (var row in CheckRows.Of("t_ci"))
         {
-            MeanInterval interval = MeanInterval.Of(row.Numbers("x"));
+            var interval = MeanInterval.Of(row.Numbers("x"));
             if (row.Quantity == "mean")
+            {
                 row.Check(interval.Mean);
+            }
             else
+            {
                 row.Check(interval.HalfWidth, StudentRows);
+            }
         }
     }
 
     [Fact]
     public void Paired_differences()
     {
-        foreach (CheckRow row in CheckRows.Of("paired_t"))
+        foreach (var row in CheckRows.Of("paired_t"))
         {
-            MeanInterval interval = MeanInterval.Of([.. row.Numbers("A").Zip(row.Numbers("B"), (a, b) => a - b)]);
+            var interval = MeanInterval.Of([.. row.Numbers("A").Zip(row.Numbers("B"), (a, b) => a - b)]);
             if (row.Quantity == "half_width_95")
+            {
                 row.Check(interval.HalfWidth, StudentRows);
+            }
             else
+            {
                 row.Check(row.Quantity == "mean_diff" ? interval.Mean : interval.Deviation);
+            }
         }
     }
 

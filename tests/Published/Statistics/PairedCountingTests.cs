@@ -9,15 +9,18 @@ public class PairedCountingTests
     [Fact]
     public void Paired_differences()
     {
-        foreach (CheckRow row in CheckRows.Of("paired_t"))
+        foreach (var row in CheckRows.Of("paired_t"))
         {
             // The rows have one decimal: in tenths they are the whole numbers that are counted. Counted in two halves and added up.
             var (first, second) = (new PairedSums(), new PairedSums());
-            (double[] a, double[] b) = (row.Numbers("A"), row.Numbers("B"));
-            for (int at = 0; at < a.Length; at++)
+            (var a, var b) = (row.Numbers("A"), row.Numbers("B"));
+            for (var at = 0; at < a.Length; at++)
+            {
                 (at % 2 == 0 ? first : second).Add((long)Math.Round(b[at] * 10), (long)Math.Round(a[at] * 10));
+            }
+
             first.Merge(second);
-            double deviation = Math.Sqrt(first.DifferenceVariance);
+            var deviation = Math.Sqrt(first.DifferenceVariance);
             row.Check(
                 row.Quantity switch
                 {
@@ -26,7 +29,8 @@ public class PairedCountingTests
                     "half_width_95" => StudentT.Quantile(0.975, first.Pairs - 1) * deviation / Math.Sqrt(first.Pairs) / 10,
                     _ => throw new InvalidOperationException(row.Quantity),
                 },
-                1e-9);
+                1e-9
+            );
         }
     }
 
@@ -37,7 +41,7 @@ public class PairedCountingTests
     [Fact]
     public void Newcombes_interval_without_correlation()
     {
-        (double low, double high) = PairedShares.Interval(0, 0, 5, 15);
+        (var low, var high) = PairedShares.Interval(0, 0, 5, 15);
         Assert.Equal(0.037765, low, 2e-6);
         Assert.Equal(0.468701, high, 2e-6);
     }
@@ -50,12 +54,12 @@ public class PairedCountingTests
     [Fact]
     public void Newcombes_interval_with_correlation()
     {
-        (double low, double high) = PairedShares.Interval(30, 0, 10, 60);
+        (var low, var high) = PairedShares.Interval(30, 0, 10, 60);
         Assert.Equal(0.037896, low, 2e-6);
         Assert.Equal(0.161561, high, 2e-6);
 
         // Seen from the other side it is the same interval.
-        (double otherLow, double otherHigh) = PairedShares.Interval(30, 10, 0, 60);
+        (var otherLow, var otherHigh) = PairedShares.Interval(30, 10, 0, 60);
         Assert.Equal(-high, otherLow, 1e-12);
         Assert.Equal(-low, otherHigh, 1e-12);
     }

@@ -8,14 +8,19 @@ namespace Published.Weather;
 /// <summary>Reads the published values committed under tests/Published/data.</summary>
 internal static class DataFolder
 {
-    private static readonly Lazy<ILookup<string, DailyWeather>> Record = new(() => Rows("daily_weather_two_cities.csv").ToLookup(
-        row => row["place"],
-        row => new DailyWeather(
-            DateOnly.ParseExact(row["date"], "yyyy-MM-dd", CultureInfo.InvariantCulture),
-            Number(row["tmin_c"]),
-            Number(row["tmax_c"]),
-            Number(row["rain_mm"])),
-        StringComparer.Ordinal));
+    private static readonly Lazy<ILookup<string, DailyWeather>> Record = new(() =>
+        Rows("daily_weather_two_cities.csv")
+            .ToLookup(
+                row => row["place"],
+                row => new DailyWeather(
+                    DateOnly.ParseExact(row["date"], "yyyy-MM-dd", CultureInfo.InvariantCulture),
+                    Number(row["tmin_c"]),
+                    Number(row["tmax_c"]),
+                    Number(row["rain_mm"])
+                ),
+                StringComparer.Ordinal
+            )
+    );
 
     private static string Folder
     {
@@ -25,7 +30,9 @@ internal static class DataFolder
             {
                 var data = Path.Combine(folder.FullName, "tests", "Published", "data");
                 if (Directory.Exists(data))
+                {
                     return data;
+                }
             }
 
             throw new DirectoryNotFoundException("tests/Published/data was not found above the test's own folder.");
@@ -39,11 +46,17 @@ internal static class DataFolder
     {
         var lines = File.ReadAllLines(Path.Combine(Folder, file));
         var names = Fields(lines[0]);
-        return [.. lines.Skip(1).Where(line => line.Length > 0).Select(line =>
-        {
-            var fields = Fields(line);
-            return Enumerable.Range(0, names.Count).ToDictionary(i => names[i], i => fields[i], StringComparer.Ordinal);
-        })];
+        return
+        [
+            .. lines
+                .Skip(1)
+                .Where(line => line.Length > 0)
+                .Select(line =>
+                {
+                    var fields = Fields(line);
+                    return Enumerable.Range(0, names.Count).ToDictionary(i => names[i], i => fields[i], StringComparer.Ordinal);
+                }),
+        ];
     }
 
     public static JsonElement Json(string file)
@@ -62,13 +75,21 @@ internal static class DataFolder
         for (var i = 0; i < line.Length; i++)
         {
             if (line[i] == '"' && quoted && i + 1 < line.Length && line[i + 1] == '"')
+            {
                 field.Append(line[i++]);
+            }
             else if (line[i] == '"')
+            {
                 quoted = !quoted;
+            }
             else if (line[i] == ',' && !quoted)
+            {
                 Take();
+            }
             else
+            {
                 field.Append(line[i]);
+            }
         }
 
         Take();

@@ -40,8 +40,10 @@ public class GeneratorAgainstRecordTests(ITestOutputHelper output)
     {
         var record = DataFolder.Json("weather_reference.json").GetProperty(place).GetProperty("lag1_residual");
         var drawn = GeneratedYears.StatisticsOf(place);
-        output.WriteLine($"{place}, day to day, record and generated: lowest {record.GetProperty("tmin").GetDouble():0.000}, {drawn.TminLag1:0.000}; "
-            + $"highest {record.GetProperty("tmax").GetDouble():0.000}, {drawn.TmaxLag1:0.000}");
+        output.WriteLine(
+            $"{place}, day to day, record and generated: lowest {record.GetProperty("tmin").GetDouble():0.000}, {drawn.TminLag1:0.000}; "
+                + $"highest {record.GetProperty("tmax").GetDouble():0.000}, {drawn.TmaxLag1:0.000}"
+        );
         Assert.Equal(record.GetProperty("tmin").GetDouble(), drawn.TminLag1, 0.08);
         Assert.Equal(record.GetProperty("tmax").GetDouble(), drawn.TmaxLag1, 0.08);
     }
@@ -94,17 +96,24 @@ public class GeneratorAgainstRecordTests(ITestOutputHelper output)
         Assert.False(IsRefused(record, drawn.True, spring => spring.LastFrost, $"{place}, day of the last night at or below 0 C"));
 
         // The test has teeth: it refuses nights three degrees too cold or too warm.
-        Assert.All([drawn.Colder, drawn.Warmer], wrong => Assert.True(
-            IsRefused(record, wrong, spring => spring.ColdNightsOfApril) || IsRefused(record, wrong, spring => spring.LastFrost)));
+        Assert.All([drawn.Colder, drawn.Warmer], wrong =>
+            Assert.True(
+                IsRefused(record, wrong, spring => spring.ColdNightsOfApril) || IsRefused(record, wrong, spring => spring.LastFrost)
+            )
+        );
     }
 
     private void Say(string place, JsonElement record, WeatherStatistics drawn)
     {
         double Worst(string name, Func<MonthStatistics, double> ours) =>
-            Enumerable.Range(1, 12).Max(month => Math.Abs(record.GetProperty($"{month}").GetProperty(name).GetDouble() - ours(drawn.Months[month - 1])));
-        output.WriteLine($"{place}, worst month: mean lowest {Worst("tmin_mean", month => month.TminMeanC):0.00}, mean highest {Worst("tmax_mean", month => month.TmaxMeanC):0.00}, "
-            + $"share of wet days {Worst("wet_fraction", month => month.WetShare):0.000}, chance of rain after a dry day {Worst("p01", month => month.ChanceAfterDry):0.000}, "
-            + $"after a wet day {Worst("p11", month => month.ChanceAfterWet):0.000}");
+            Enumerable
+                .Range(1, 12)
+                .Max(month => Math.Abs(record.GetProperty($"{month}").GetProperty(name).GetDouble() - ours(drawn.Months[month - 1])));
+        output.WriteLine(
+            $"{place}, worst month: mean lowest {Worst("tmin_mean", month => month.TminMeanC):0.00}, mean highest {Worst("tmax_mean", month => month.TmaxMeanC):0.00}, "
+                + $"share of wet days {Worst("wet_fraction", month => month.WetShare):0.000}, chance of rain after a dry day {Worst("p01", month => month.ChanceAfterDry):0.000}, "
+                + $"after a wet day {Worst("p11", month => month.ChanceAfterWet):0.000}"
+        );
     }
 
     private bool IsRefused(List<Spring> record, List<Spring> drawn, Func<Spring, int> figure, string? name = null)
@@ -115,7 +124,12 @@ public class GeneratorAgainstRecordTests(ITestOutputHelper output)
         var high = blocks.Count(block => block >= seen) + 1.0;
         var chance = Math.Min(1, 2 * Math.Min(low, high) / (blocks.Count + 1));
         if (name is not null)
-            output.WriteLine($"{name}, a year: record {record.Average(figure):0.0}, generated {drawn.Average(figure):0.0}, p = {chance:0.00}");
+        {
+            output.WriteLine(
+                $"{name}, a year: record {record.Average(figure):0.0}, generated {drawn.Average(figure):0.0}, p = {chance:0.00}"
+            );
+        }
+
         return chance < 0.01 / 6;
     }
 }

@@ -44,7 +44,9 @@ public class ReferenceStatisticsTests
         var days = DataFolder.Days(place);
         foreach (var (key, threshold) in new[] { ("0", 0.0), ("-2.2", -2.2), ("2.2", 2.2), ("4.4", 4.4), ("10", 10) })
         {
-            var theirs = Enumerable.Range(2012, 4).Select(year => years.GetProperty($"{year}").GetProperty($"last_spring_tmin_le_{key}").GetDateTime().DayOfYear);
+            var theirs = Enumerable
+                .Range(2012, 4)
+                .Select(year => years.GetProperty($"{year}").GetProperty($"last_spring_tmin_le_{key}").GetDateTime().DayOfYear);
             Assert.Equal(theirs, WeatherStatistics.LastSpringNight(days, threshold));
         }
     }
@@ -58,7 +60,9 @@ public class ReferenceStatisticsTests
         var days = DataFolder.Days(place);
         for (var month = 1; month <= 12; month++)
         {
-            var (shape, scale) = WeatherFit.Gamma([.. days.Where(day => day.Date.Month == month && day.RainMm > 0).Select(day => day.RainMm)]);
+            var (shape, scale) = WeatherFit.Gamma([
+                .. days.Where(day => day.Date.Month == month && day.RainMm > 0).Select(day => day.RainMm),
+            ]);
             Assert.Equal(reference.GetProperty($"{month}").GetProperty("gamma_mle_shape").GetDouble(), shape, 1e-4);
             Assert.Equal(reference.GetProperty($"{month}").GetProperty("gamma_mle_scale").GetDouble(), scale, 1e-3);
         }
@@ -68,7 +72,9 @@ public class ReferenceStatisticsTests
     public void Defaults_of_monthly_normals_are_the_averages_of_the_24_city_months()
     {
         var reference = DataFolder.Json("weather_reference.json");
-        var months = new[] { "Seattle", "New York" }.SelectMany(place => reference.GetProperty(place).GetProperty("monthly").EnumerateObject().Select(month => month.Value)).ToList();
+        var months = new[] { "Seattle", "New York" }
+            .SelectMany(place => reference.GetProperty(place).GetProperty("monthly").EnumerateObject().Select(month => month.Value))
+            .ToList();
         double Average(string name) => months.Average(month => month.GetProperty(name).GetDouble());
 
         Assert.Equal(24, months.Count);

@@ -10,10 +10,11 @@ internal readonly record struct Spring(int ColdNightsOfApril, int ColdNightsOfMa
     private const int Springs = 12_000;
 
     public static List<Spring> OfRecord(DailyWeather[] days) =>
-    [
-        .. days.GroupBy(day => day.Date.Year).OrderBy(year => year.Key)
-            .Select(year => Of(year.Key, [.. year.Where(day => day.Date.Month <= 6).Select(day => day.TminC)], 0)),
-    ];
+        [
+            .. days.GroupBy(day => day.Date.Year)
+                .OrderBy(year => year.Key)
+                .Select(year => Of(year.Key, [.. year.Where(day => day.Date.Month <= 6).Select(day => day.TminC)], 0)),
+        ];
 
     /// <summary>
     /// Generated springs of the model fitted to a place: as they are, and with nights three degrees colder and warmer (to show that the
@@ -42,14 +43,18 @@ internal readonly record struct Spring(int ColdNightsOfApril, int ColdNightsOfMa
         return new Spring(
             Cold(nights.AsSpan(april, 30), WeatherStatistics.HardeningNightC - shift),
             Cold(nights.AsSpan(april + 30, 31), WeatherStatistics.HardeningNightC - shift),
-            Array.FindLastIndex(nights, night => night + shift <= WeatherStatistics.FrostC) + 1);
+            Array.FindLastIndex(nights, night => night + shift <= WeatherStatistics.FrostC) + 1
+        );
     }
 
     private static int Cold(ReadOnlySpan<double> nights, double threshold)
     {
         var count = 0;
         foreach (var night in nights)
+        {
             count += night < threshold ? 1 : 0;
+        }
+
         return count;
     }
 }
