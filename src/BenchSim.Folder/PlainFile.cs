@@ -1,5 +1,5 @@
 using BenchSim.Folder.Files;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder;
 

@@ -3,7 +3,7 @@ using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
 using BenchSim.Folder.Site;
 using BenchSim.Folder.Text;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
 
 namespace BenchSim.Folder;

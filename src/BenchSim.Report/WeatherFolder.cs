@@ -1,6 +1,6 @@
 using BenchSim.Report.Charts;
 using BenchSim.Report.Tables;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
 
 namespace BenchSim.Report;

@@ -1,4 +1,5 @@
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Tests;
 

@@ -1,5 +1,6 @@
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
+using BenchSim.Season.Weather;
 using static BenchSim.Season.Tests.SmallSite;
 
 namespace BenchSim.Season.Tests;

@@ -1,4 +1,5 @@
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Weather;
 using CsCheck;
 using static BenchSim.Season.Tests.SmallSite;
 

@@ -2,7 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using BenchSim.Cli.Words;
 using BenchSim.Report.Case;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Cli.Commands;
 

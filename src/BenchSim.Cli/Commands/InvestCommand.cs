@@ -3,6 +3,7 @@ using BenchSim.Cli.Printing;
 using BenchSim.Folder;
 using BenchSim.Report;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using BenchSim.Study;
 using BenchSim.Study.Invest;
 

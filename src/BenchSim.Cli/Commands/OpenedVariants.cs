@@ -3,6 +3,7 @@ using BenchSim.Cli.Printing;
 using BenchSim.Folder;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Cli.Commands;
 

@@ -6,6 +6,7 @@ using BenchSim.Report.Labels;
 using BenchSim.Report.Papers;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Cli.Commands;
 

@@ -3,7 +3,7 @@ using System.CommandLine;
 using BenchSim.Cli.Printing;
 using BenchSim.Folder;
 using BenchSim.Report;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
 
 namespace BenchSim.Cli.Commands;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Cli.Printing;
 using BenchSim.Folder;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using BenchSim.Study.Shards;
 
 namespace BenchSim.Cli.Parts;

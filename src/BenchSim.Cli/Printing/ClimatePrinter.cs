@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Cli.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
 
 namespace BenchSim.Cli.Printing;

@@ -2,6 +2,7 @@ using BenchSim.Cli.Words;
 using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Cli.Printing;
 

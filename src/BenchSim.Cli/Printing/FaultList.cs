@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using BenchSim.Cli.Words;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Cli.Printing;
 

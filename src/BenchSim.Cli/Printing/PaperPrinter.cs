@@ -1,6 +1,7 @@
 using BenchSim.Cli.Words;
 using BenchSim.Report.Papers;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Cli.Printing;
 

@@ -3,6 +3,7 @@ using BenchSim.Cli.Commands;
 using BenchSim.Cli.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Cli.Printing;
 

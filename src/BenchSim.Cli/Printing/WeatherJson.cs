@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using BenchSim.Cli.Commands;
 using BenchSim.Cli.Words;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
 
 namespace BenchSim.Cli.Printing;

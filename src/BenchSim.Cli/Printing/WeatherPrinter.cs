@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Cli.Commands;
 using BenchSim.Cli.Words;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
 
 namespace BenchSim.Cli.Printing;

@@ -2,7 +2,7 @@ using System.Globalization;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
 using BenchSim.Folder.Text;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Csv;
 

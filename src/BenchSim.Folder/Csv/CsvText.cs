@@ -1,7 +1,7 @@
 using System.Text;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Csv;
 

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using BenchSim.Folder.Faults;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Files;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Folder.Faults;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Plan;
 

@@ -3,6 +3,7 @@ using System.Globalization;
 using BenchSim.Engine.Randomness;
 using BenchSim.Folder.Faults;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Plan;
 

@@ -6,6 +6,7 @@ using BenchSim.Folder.Site;
 using BenchSim.Folder.Text;
 using BenchSim.Folder.Variants;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Plan;
 

@@ -1,5 +1,6 @@
 using BenchSim.Folder.Csv;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Plan;
 

@@ -3,7 +3,7 @@ using BenchSim.Folder.Csv;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Library;
 using BenchSim.Folder.Text;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Shelves;
 

@@ -1,5 +1,5 @@
 using BenchSim.Folder.Text;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Shelves;
 

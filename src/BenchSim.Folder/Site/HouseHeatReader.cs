@@ -4,6 +4,7 @@ using BenchSim.Folder.Text;
 using BenchSim.Folder.Toml;
 using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Site;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
+using BenchSim.Season.Weather;
 
 namespace BenchSim.Folder.Site;
 

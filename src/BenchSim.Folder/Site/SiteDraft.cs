@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Folder.Text;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Site;
 

@@ -4,6 +4,7 @@ using BenchSim.Folder.Text;
 using BenchSim.Folder.Toml;
 using BenchSim.Folder.Variants;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Site;
 

@@ -3,6 +3,7 @@ using BenchSim.Folder.Faults;
 using BenchSim.Folder.Text;
 using BenchSim.Folder.Toml;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Site;
 

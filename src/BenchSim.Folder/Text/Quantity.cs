@@ -1,6 +1,6 @@
 using System.Globalization;
 using BenchSim.Season.Heat;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Text;
 

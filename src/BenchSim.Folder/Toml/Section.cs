@@ -1,6 +1,6 @@
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Text;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Toml;
 

@@ -1,6 +1,6 @@
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using Tomlyn.Syntax;
 
 namespace BenchSim.Folder.Toml;

@@ -1,7 +1,7 @@
 using System.Globalization;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 

@@ -1,5 +1,5 @@
 using BenchSim.Folder.Faults;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Variants;
 

@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using BenchSim.Report.Html;
 using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Case;

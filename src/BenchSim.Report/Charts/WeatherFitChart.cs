@@ -1,5 +1,5 @@
 using BenchSim.Report.Words;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
 using ScottPlot;
 using ScottPlot.Plottables;

@@ -1,6 +1,7 @@
 using BenchSim.Report.Words;
 using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Html;
@@ -54,7 +55,7 @@ internal static class FuelSection
             html.Add($"<div><dt>Open</dt><dd>{Spreads.Amount(counted.DaysOpen, "day", "days")}</dd></div>");
         }
 
-        var load = HeatFigures.LoadOf(house);
+        var load = house.Load;
         if (load is { } night)
         {
             html.Add($"<div><dt>Coldest night given</dt><dd>{Words(night, result.Plan.Scenario.Units)}</dd></div>");

@@ -1,6 +1,7 @@
 using BenchSim.Report.Words;
 using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Report.Html;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Report.Html;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
 
 namespace BenchSim.Report.Html;

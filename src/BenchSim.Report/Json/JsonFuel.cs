@@ -29,7 +29,7 @@ internal static class JsonFuel
             at.WriteString("month", FuelTable.MonthOf(month));
             JsonParts.Estimate(at, "amount", measure!.Of(month.Fuel));
         });
-        var load = HeatFigures.LoadOf(house.House);
+        var load = house.House.Load;
         if (load is null)
         {
             writer.WriteNull("design_load");

@@ -4,6 +4,7 @@ using System.Security.Cryptography;
 using System.Text.Json;
 using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Json;

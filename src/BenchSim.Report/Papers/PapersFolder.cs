@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text;
 using BenchSim.Report.Labels;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Report.Papers;
 

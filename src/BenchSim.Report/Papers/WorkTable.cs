@@ -1,6 +1,7 @@
 using BenchSim.Report.Tables;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Report.Papers;
 

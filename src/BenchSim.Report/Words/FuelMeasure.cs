@@ -1,5 +1,5 @@
 using BenchSim.Season.Heat;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Words;

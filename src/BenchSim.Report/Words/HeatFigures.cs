@@ -3,12 +3,9 @@ using BenchSim.Season.Inputs;
 
 namespace BenchSim.Report.Words;
 
-/// <summary>Figures of houses and mats that follow from the site alone.</summary>
+/// <summary>Figures of mats that follow from the site alone.</summary>
 internal static class HeatFigures
 {
-    /// <summary>The load of the coldest night the heater must stand up to; null where the house, its shell or that night is not given.</summary>
-    public static DesignLoad? LoadOf(House house) => DesignLoad.Of(house);
-
     /// <summary>The check of the mats' circuit; null where its volts or its breaker are not given.</summary>
     public static CircuitCheck? CheckOf(MatPower power) =>
         power is { Volts: { } volts, BreakerAmps: { } amperes } ? CircuitCheck.Of(power.Watts, volts, amperes) : null;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Engine.Randomness;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Weather;
 
 namespace BenchSim.Season.Climate;
 

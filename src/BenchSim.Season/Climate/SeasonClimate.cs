@@ -112,7 +112,7 @@ internal sealed class SeasonClimate
             var values = slot.Values ?? new double[days];
             for (var day = 0; day < days; day++)
             {
-                values[day] = HourlyClimate.HeatingKelvinHours(layout.Scenario.Houses[house], Weather.TminOf(day), Weather.TmaxOf(day));
+                values[day] = HourlyClimate.HeatingKelvinHours(layout.Scenario.Houses[house].Air, Weather.TminOf(day), Weather.TmaxOf(day));
             }
 
             slot.Values = values;
@@ -213,7 +213,7 @@ internal sealed class SeasonClimate
             }
             else
             {
-                HourlyClimate.InsideDay(house, low, high, into);
+                HourlyClimate.InsideDay(house.Air, low, high, into);
             }
         }
     }
@@ -225,7 +225,7 @@ internal sealed class SeasonClimate
             values[day] =
                 air == 0
                     ? Weather.TminOf(day + 1)
-                    : HourlyClimate.LowestOfNightC(layout.Scenario.Houses[air - 1], Outdoors(day), Outdoors(day + 1));
+                    : HourlyClimate.LowestOfNightC(layout.Scenario.Houses[air - 1].Air, Outdoors(day), Outdoors(day + 1));
         }
     }
 

@@ -1,4 +1,4 @@
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Season.Heat;
 

@@ -1,5 +1,3 @@
-using BenchSim.Season.Inputs;
-
 namespace BenchSim.Season.Heat;
 
 /// <summary>Heat a house loses on a chosen cold night without sun: what a heater must give.</summary>
@@ -13,19 +11,6 @@ public readonly record struct DesignLoad(double Watts, double InsideC, double Ou
 
     /// <summary>To stand beside the figure.</summary>
     public static string Caution => HeatCautions.DesignLoad;
-
-    /// <summary>
-    /// The load of a house on the coldest night it is given: from the warmer of its set-points, because the coldest hour can fall after the
-    /// day's has come into force; null where the house is unheated or its shell or that night is not given.
-    /// </summary>
-    /// <param name="house">House.</param>
-    public static DesignLoad? Of(House house)
-    {
-        ArgumentNullException.ThrowIfNull(house);
-        return house is { NightC: { } night, Heat: { DesignOutdoorC: { } outdoors } heat }
-            ? Of(heat.Loss, Math.Max(night, house.DayC ?? night), outdoors)
-            : null;
-    }
 
     /// <summary>Loss times difference; 0 when it is warmer outdoors.</summary>
     /// <param name="loss">Loss of the house.</param>

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Season.Heat;
 

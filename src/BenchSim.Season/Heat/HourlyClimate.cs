@@ -1,5 +1,3 @@
-using BenchSim.Season.Inputs;
-
 namespace BenchSim.Season.Heat;
 
 /// <summary>
@@ -48,22 +46,21 @@ public static class HourlyClimate
     }
 
     /// <summary>Air of a house at an hour, degrees Celsius.</summary>
-    /// <param name="house">House.</param>
+    /// <param name="house">What makes its air.</param>
     /// <param name="hour">Hour, 0 to 23.</param>
     /// <param name="tminC">Lowest outdoor temperature of the day, degrees Celsius.</param>
     /// <param name="tmaxC">Highest outdoor temperature of the day, degrees Celsius.</param>
-    public static double InsideC(House house, int hour, double tminC, double tmaxC)
+    public static double InsideC(HouseAir house, int hour, double tminC, double tmaxC)
     {
-        ArgumentNullException.ThrowIfNull(house);
         var heating = IsDay(hour) ? house.DayC ?? house.NightC : house.NightC;
         return InsideC(OutdoorC(hour, tminC, tmaxC), LiftK(hour, house.DayLiftK), heating, house.VentC);
     }
 
     /// <summary>The lowest air of a house in the night after a day's round, from 18:00 to 05:00, degrees Celsius.</summary>
-    /// <param name="house">House.</param>
+    /// <param name="house">What makes its air.</param>
     /// <param name="evening">Lowest and highest outdoor temperature of the day, degrees Celsius.</param>
     /// <param name="morning">The same of the next day.</param>
-    public static double LowestOfNightC(House house, (double TminC, double TmaxC) evening, (double TminC, double TmaxC) morning)
+    public static double LowestOfNightC(HouseAir house, (double TminC, double TmaxC) evening, (double TminC, double TmaxC) morning)
     {
         var lowest = double.PositiveInfinity;
         for (var hour = NightStarts; hour < Hours + DayStarts; hour++)
@@ -94,13 +91,12 @@ public static class HourlyClimate
     }
 
     /// <summary>Air of a house through a day, degrees Celsius: the 24 hours at once.</summary>
-    /// <param name="house">House.</param>
+    /// <param name="house">What makes its air.</param>
     /// <param name="tminC">Lowest outdoor temperature of the day, degrees Celsius.</param>
     /// <param name="tmaxC">Highest outdoor temperature of the day, degrees Celsius.</param>
     /// <param name="inside">Filled; 24 long.</param>
-    public static void InsideDay(House house, double tminC, double tmaxC, Span<double> inside)
+    public static void InsideDay(HouseAir house, double tminC, double tmaxC, Span<double> inside)
     {
-        ArgumentNullException.ThrowIfNull(house);
         OutdoorDay(tminC, tmaxC, inside);
         var (lift, vent) = (house.DayLiftK, house.VentC);
 
@@ -135,12 +131,11 @@ public static class HourlyClimate
     }
 
     /// <summary>Kelvin-hours a house's heater must make up in a day; 0 for an unheated house.</summary>
-    /// <param name="house">House.</param>
+    /// <param name="house">What makes its air.</param>
     /// <param name="tminC">Lowest outdoor temperature of the day, degrees Celsius.</param>
     /// <param name="tmaxC">Highest outdoor temperature of the day, degrees Celsius.</param>
-    public static double HeatingKelvinHours(House house, double tminC, double tmaxC)
+    public static double HeatingKelvinHours(HouseAir house, double tminC, double tmaxC)
     {
-        ArgumentNullException.ThrowIfNull(house);
         return house.NightC is { } night ? HeatingKelvinHours(tminC, tmaxC, house.DayLiftK, night, house.DayC ?? night) : 0;
     }
 }

@@ -1,3 +1,5 @@
+using BenchSim.Season.Values;
+
 namespace BenchSim.Season.Inputs;
 
 /// <summary>How a batch is raised.</summary>

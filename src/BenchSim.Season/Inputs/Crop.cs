@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Season.Inputs;
 
@@ -163,3 +164,8 @@ public sealed record Crop
     /// <summary>Where each value comes from, by column name of crops.csv.</summary>
     public ImmutableSortedDictionary<string, Provenance> Sources { get; init; } = ImmutableSortedDictionary<string, Provenance>.Empty;
 }
+
+/// <summary>One point of the germination curve: percent normal seedlings at a medium temperature.</summary>
+/// <param name="TemperatureC">Medium temperature, degrees Celsius.</param>
+/// <param name="Percent">Percent normal seedlings, 0 to 100.</param>
+public readonly record struct GerminationPoint(double TemperatureC, double Percent);

@@ -1,3 +1,5 @@
+using BenchSim.Season.Heat;
+
 namespace BenchSim.Season.Inputs;
 
 /// <summary>When a house is open.</summary>
@@ -45,4 +47,16 @@ public sealed record House
 
     /// <summary>True when it has a heating set-point.</summary>
     public bool IsHeated => NightC.HasValue;
+
+    /// <summary>What makes its air out of the air outdoors.</summary>
+    public HouseAir Air => new(NightC, DayC, VentC, DayLiftK);
+
+    /// <summary>
+    /// Heat it loses on the coldest night it is given: from the warmer of its set-points, because the coldest hour can fall after the
+    /// day's has come into force; null where it is unheated or its shell or that night is not given.
+    /// </summary>
+    public DesignLoad? Load =>
+        NightC is { } night && Heat is { DesignOutdoorC: { } outdoors } heat
+            ? DesignLoad.Of(heat.Loss, Math.Max(night, DayC ?? night), outdoors)
+            : null;
 }

@@ -1,4 +1,5 @@
 using BenchSim.Season.Heat;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Season.Inputs;
 

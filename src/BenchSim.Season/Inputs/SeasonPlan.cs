@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Season.Inputs;
 

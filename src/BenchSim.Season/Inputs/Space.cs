@@ -51,3 +51,8 @@ public sealed record Space
     /// <summary>How the places were worked out, in words ("given", or bench length by width); shown by check.</summary>
     public string PlacesNote { get; init; } = "given";
 }
+
+/// <summary>A number of places from a date on.</summary>
+/// <param name="From">First day on which the number holds.</param>
+/// <param name="Places">Whole places, 0 or more.</param>
+public readonly record struct PlacesFrom(DateOnly From, int Places);

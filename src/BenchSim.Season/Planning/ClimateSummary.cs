@@ -179,7 +179,7 @@ public sealed record ClimateSummary
             var year = 0.0;
             for (var day = _from; day <= _to; day++)
             {
-                var wattHours = loss.WattHours(HourlyClimate.HeatingKelvinHours(_house, weather.TminOf(day), weather.TmaxOf(day)));
+                var wattHours = loss.WattHours(HourlyClimate.HeatingKelvinHours(_house.Air, weather.TminOf(day), weather.TmaxOf(day)));
                 var units = heat.Fuel.Units(wattHours, heat.Efficiency);
                 var month = MonthOf(day);
                 _months[month] = _months.GetValueOrDefault(month) + units;
@@ -200,7 +200,7 @@ public sealed record ClimateSummary
                 Mean = _sum / _years,
                 Least = _least,
                 Most = _most,
-                Load = DesignLoad.Of(_house),
+                Load = _house.Load,
             };
         }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Season.Planning;
 

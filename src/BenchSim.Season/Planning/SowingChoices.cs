@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Season.Planning;
 

@@ -139,7 +139,7 @@ public static class TableNights
 
             var house = plan.Scenario.Houses.First(house => string.Equals(house.Id, space.HouseId, StringComparison.Ordinal));
             return HourlyClimate.LowestOfNightC(
-                house,
+                house.Air,
                 (weather.TminOf(day), weather.TmaxOf(day)),
                 (weather.TminOf(day + 1), weather.TmaxOf(day + 1))
             );

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BenchSim.Season.Inputs;
 using MathNet.Numerics;
 
 namespace BenchSim.Season.Weather;

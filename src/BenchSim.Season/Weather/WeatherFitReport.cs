@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Weather;
 

@@ -1,5 +1,5 @@
 using BenchSim.Cli.Words;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Cli.Tests.Words;
 

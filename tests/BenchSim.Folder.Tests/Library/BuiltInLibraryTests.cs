@@ -2,6 +2,7 @@ using System.Globalization;
 using BenchSim.Folder.Library;
 using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Tests.Library;
 

@@ -1,5 +1,6 @@
 using BenchSim.Engine.Randomness;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Tests.Plan;
 

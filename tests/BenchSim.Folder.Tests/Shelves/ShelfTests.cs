@@ -1,5 +1,6 @@
 using BenchSim.Folder.Library;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Tests.Shelves;
 

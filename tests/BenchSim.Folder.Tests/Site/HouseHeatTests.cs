@@ -1,5 +1,6 @@
 using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Tests.Site;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Weather;
 
 namespace BenchSim.Folder.Tests.Site;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using BenchSim.Folder.Text;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using CsCheck;
 
 namespace BenchSim.Folder.Tests.Text;

@@ -2,6 +2,7 @@ using BenchSim.Report.Html;
 using BenchSim.Report.Tests.Synthetic;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Seed;
+using BenchSim.Season.Values;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Tests.Html;

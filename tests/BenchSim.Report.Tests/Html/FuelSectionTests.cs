@@ -5,6 +5,7 @@ using BenchSim.Report.Tests.Synthetic;
 using BenchSim.Report.Words;
 using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Tests.Html;

@@ -3,6 +3,7 @@ using System.Xml.Linq;
 using BenchSim.Report.Html;
 using BenchSim.Report.Tests.Synthetic;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Tests.Html;

@@ -5,6 +5,7 @@ using BenchSim.Report.Tests.Synthetic;
 using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Report.Tests.Papers;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
 using BenchSim.Study.Results;
 

@@ -1,5 +1,6 @@
 using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Weather;
 
 namespace BenchSim.Season.Tests.Climate;
 

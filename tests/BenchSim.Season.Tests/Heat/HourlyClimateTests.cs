@@ -5,15 +5,7 @@ namespace BenchSim.Season.Tests.Heat;
 
 public class HourlyClimateTests
 {
-    private static readonly House Heated = new()
-    {
-        Id = "main",
-        Name = "Main",
-        NightC = 12,
-        DayC = 16,
-        VentC = 24,
-        DayLiftK = 8,
-    };
+    private static readonly HouseAir Heated = new(NightC: 12, DayC: 16, VentC: 24, DayLiftK: 8);
 
     [Fact]
     public void Coldest_at_three_hottest_at_fifteen_middle_at_nine_and_twenty_one()
@@ -77,7 +69,7 @@ public class HourlyClimateTests
     [Fact]
     public void A_day_at_once_is_the_day_hour_by_hour()
     {
-        House[] houses = [Heated, Heated with { DayC = null }, Heated with { NightC = null, DayC = null }, Heated with { DayC = 10 }];
+        HouseAir[] houses = [Heated, Heated with { DayC = null }, Heated with { NightC = null, DayC = null }, Heated with { DayC = 10 }];
         var (outdoor, inside) = (new double[24], new double[24]);
         HourlyClimate.OutdoorDay(-2, 18, outdoor);
         Assert.All(outdoor.Index(), hour => Assert.Equal(8 + (10 * Math.Cos(Math.PI * (hour.Index - 15) / 12)), hour.Item, 1e-12));

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Season.Weather;
 
 namespace BenchSim.Season.Tests.Planning;
 

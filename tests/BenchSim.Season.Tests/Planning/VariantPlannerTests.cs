@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Season.Values;
+using BenchSim.Season.Weather;
 
 namespace BenchSim.Season.Tests.Planning;
 

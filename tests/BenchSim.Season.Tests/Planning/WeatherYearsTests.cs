@@ -1,6 +1,7 @@
 using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Season.Weather;
 
 namespace BenchSim.Season.Tests.Planning;
 

@@ -1,5 +1,5 @@
-using BenchSim.Season.Inputs;
 using BenchSim.Season.Seed;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Season.Tests.Seed;
 

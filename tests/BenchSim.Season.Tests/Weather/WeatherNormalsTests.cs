@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BenchSim.Season.Inputs;
 using BenchSim.Season.Weather;
 
 namespace BenchSim.Season.Tests.Weather;

@@ -1,4 +1,4 @@
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
 
 namespace BenchSim.Season.Tests.Weather;

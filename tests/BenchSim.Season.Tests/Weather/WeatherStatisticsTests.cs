@@ -1,4 +1,3 @@
-using BenchSim.Season.Inputs;
 using BenchSim.Season.Weather;
 
 namespace BenchSim.Season.Tests.Weather;

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using BenchSim.Season.Heat;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Weather;
 using Published.Weather;
 
 namespace Published.Heat;

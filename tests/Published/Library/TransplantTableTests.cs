@@ -1,6 +1,6 @@
 using System.Globalization;
 using BenchSim.Folder.Library;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Published.Library;
 

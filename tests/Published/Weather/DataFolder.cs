@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Weather;
 
 namespace Published.Weather;
 

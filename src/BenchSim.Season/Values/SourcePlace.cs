@@ -1,4 +1,4 @@
-namespace BenchSim.Season.Inputs;
+namespace BenchSim.Season.Values;
 
 /// <summary>A place in a file of the scenario folder.</summary>
 /// <param name="File">File name, relative to the folder.</param>

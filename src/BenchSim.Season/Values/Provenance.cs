@@ -1,4 +1,4 @@
-namespace BenchSim.Season.Inputs;
+namespace BenchSim.Season.Values;
 
 /// <summary>How far a value may be trusted.</summary>
 public enum Trust

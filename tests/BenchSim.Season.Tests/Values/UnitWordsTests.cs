@@ -1,6 +1,6 @@
-using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
-namespace BenchSim.Season.Tests.Inputs;
+namespace BenchSim.Season.Tests.Values;
 
 /// <summary>Measured values in words. 0 C is 32 F, 1 K is 1.8 F, an inch is 25.4 mm.</summary>
 public class UnitWordsTests

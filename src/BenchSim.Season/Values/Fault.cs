@@ -1,4 +1,4 @@
-namespace BenchSim.Season.Inputs;
+namespace BenchSim.Season.Values;
 
 /// <summary>Something wrong with the input, or, in a list of warnings, something the user should know.</summary>
 /// <param name="Place">Where.</param>

@@ -1,4 +1,4 @@
-namespace BenchSim.Season.Inputs;
+namespace BenchSim.Season.Values;
 
 /// <summary>Measured values in words, in the units of a site.</summary>
 public static class UnitWords

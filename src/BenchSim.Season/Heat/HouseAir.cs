@@ -1,0 +1,8 @@
+namespace BenchSim.Season.Heat;
+
+/// <summary>What makes the air of a house out of the air outdoors: two houses of one such record have the same air.</summary>
+/// <param name="NightC">Heating set-point from 18:00 to 06:00, degrees Celsius; null in an unheated house.</param>
+/// <param name="DayC">Heating set-point from 06:00 to 18:00, degrees Celsius; null where it is that of the night.</param>
+/// <param name="VentC">Vent set-point, degrees Celsius.</param>
+/// <param name="DayLiftK">Greatest lift of the sun, kelvin, at noon, 0 or more.</param>
+public readonly record struct HouseAir(double? NightC, double? DayC, double VentC, double DayLiftK);
