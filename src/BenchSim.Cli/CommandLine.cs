@@ -1,7 +1,7 @@
 using System.CommandLine;
 using BenchSim.Cli.Commands;
 using BenchSim.Cli.Printing;
-using BenchSim.Report;
+using BenchSim.Report.Writing;
 
 namespace BenchSim.Cli;
 

@@ -4,6 +4,7 @@ using BenchSim.Report.Charts;
 using BenchSim.Report.Html;
 using BenchSim.Report.Json;
 using BenchSim.Report.Tables;
+using BenchSim.Report.Writing;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report;
@@ -14,13 +15,6 @@ namespace BenchSim.Report;
 /// </summary>
 public static class ReportFolder
 {
-    /// <summary>Name of the file that marks a folder as made by this program.</summary>
-    public const string MarkerName = ".benchsim-report";
-
-    /// <summary>What the marker begins with; the names of the inputs follow, one a line.</summary>
-    public const string MarkerText =
-        "This folder was written by BenchSim. BenchSim replaces it as a whole when it writes the report again.\n";
-
     /// <summary>Refuses a place where <see cref="Write(string, StudyResult, IReadOnlyList{ReportInput}, string, CancellationToken)"/> would refuse to write, because of what stands there or because the
     /// place cannot be written; to be asked before a long play. Leaves nothing behind.</summary>
     /// <param name="directory">Where a report is to go.</param>

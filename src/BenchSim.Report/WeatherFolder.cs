@@ -1,5 +1,6 @@
 using BenchSim.Report.Charts;
 using BenchSim.Report.Tables;
+using BenchSim.Report.Writing;
 using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
 

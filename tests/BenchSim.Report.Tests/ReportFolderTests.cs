@@ -1,5 +1,6 @@
 using System.Text;
 using BenchSim.Report.Tests.Synthetic;
+using BenchSim.Report.Writing;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Tests;
@@ -161,13 +162,13 @@ public sealed class ReportFolderTests : IDisposable
     {
         var target = _folder.At("mine");
         Directory.CreateDirectory(target);
-        File.WriteAllText(Path.Combine(target, ReportFolder.MarkerName), "");
+        File.WriteAllText(Path.Combine(target, TargetFolder.MarkerName), "");
 
         Assert.Throws<ReportRefusedException>(() =>
             ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None)
         );
 
-        Assert.Equal([ReportFolder.MarkerName], Entries(target));
+        Assert.Equal([TargetFolder.MarkerName], Entries(target));
     }
 
     [Fact]

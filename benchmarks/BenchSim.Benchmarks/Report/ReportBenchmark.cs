@@ -2,6 +2,7 @@ using BenchmarkDotNet.Attributes;
 using BenchSim.Benchmarks.Examples;
 using BenchSim.Report;
 using BenchSim.Report.Case;
+using BenchSim.Report.Writing;
 using BenchSim.Study;
 using BenchSim.Study.Results;
 

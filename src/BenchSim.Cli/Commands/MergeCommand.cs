@@ -4,6 +4,7 @@ using BenchSim.Cli.Parts;
 using BenchSim.Cli.Printing;
 using BenchSim.Folder;
 using BenchSim.Report;
+using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Results;
 using BenchSim.Study.Shards;

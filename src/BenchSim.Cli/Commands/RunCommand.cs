@@ -5,6 +5,7 @@ using BenchSim.Cli.Printing;
 using BenchSim.Cli.Words;
 using BenchSim.Report;
 using BenchSim.Report.Case;
+using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Study;
 using BenchSim.Study.Bottlenecks;

@@ -1,4 +1,4 @@
-using BenchSim.Report;
+using BenchSim.Report.Words;
 using BenchSim.Study.Precision;
 using BenchSim.Study.Results;
 

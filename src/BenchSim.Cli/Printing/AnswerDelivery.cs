@@ -3,6 +3,7 @@ using BenchSim.Cli.Words;
 using BenchSim.Folder;
 using BenchSim.Report;
 using BenchSim.Report.Case;
+using BenchSim.Report.Writing;
 
 namespace BenchSim.Cli.Printing;
 

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using BenchSim.Cli.Commands;
 using BenchSim.Cli.Words;
-using BenchSim.Report;
+using BenchSim.Report.Words;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Cli.Printing;

@@ -1,6 +1,6 @@
 using System.Text.Json;
 using BenchSim.Cli.Words;
-using BenchSim.Report;
+using BenchSim.Report.Words;
 using BenchSim.Study.Bottlenecks;
 using BenchSim.Study.Compare;
 using BenchSim.Study.Results;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Cli.Words;
-using BenchSim.Report;
+using BenchSim.Report.Words;
 using BenchSim.Study.Bottlenecks;
 using BenchSim.Study.Compare;
 using BenchSim.Study.Results;

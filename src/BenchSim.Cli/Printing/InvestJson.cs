@@ -1,5 +1,5 @@
 using System.Text.Json;
-using BenchSim.Report;
+using BenchSim.Report.Words;
 using BenchSim.Study.Invest;
 using BenchSim.Study.Results;
 

@@ -1,5 +1,5 @@
 using BenchSim.Cli.Words;
-using BenchSim.Report;
+using BenchSim.Report.Words;
 using BenchSim.Season.Heat;
 using BenchSim.Study.Invest;
 

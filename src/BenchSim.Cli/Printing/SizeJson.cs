@@ -1,6 +1,6 @@
 using System.Text.Json;
 using BenchSim.Cli.Commands;
-using BenchSim.Report;
+using BenchSim.Report.Words;
 using BenchSim.Study.Sizing;
 
 namespace BenchSim.Cli.Printing;

@@ -1,6 +1,6 @@
 using BenchSim.Cli.Commands;
 using BenchSim.Cli.Words;
-using BenchSim.Report;
+using BenchSim.Report.Words;
 using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Sizing;

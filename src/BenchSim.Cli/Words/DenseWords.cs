@@ -1,4 +1,4 @@
-using BenchSim.Report;
+using BenchSim.Report.Words;
 using BenchSim.Study.Compare;
 using BenchSim.Study.Dense;
 

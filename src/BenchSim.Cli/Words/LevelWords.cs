@@ -1,5 +1,5 @@
 using BenchSim.Level;
-using BenchSim.Report;
+using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Compare;
 

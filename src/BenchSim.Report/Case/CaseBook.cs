@@ -1,5 +1,6 @@
 using BenchSim.Report.Pdf;
 using BenchSim.Report.Words;
+using BenchSim.Report.Writing;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Compare;
 using BenchSim.Study.Results;

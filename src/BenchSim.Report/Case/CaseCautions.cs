@@ -1,4 +1,5 @@
 using BenchSim.Report.Pdf;
+using BenchSim.Report.Words;
 using BenchSim.Season.Heat;
 using BenchSim.Study.Invest;
 

@@ -1,4 +1,5 @@
 using BenchSim.Report.Pdf;
+using BenchSim.Report.Writing;
 
 namespace BenchSim.Report.Case;
 

@@ -1,3 +1,5 @@
+using BenchSim.Report.Writing;
+
 namespace BenchSim.Report.Case;
 
 /// <summary>
@@ -7,7 +9,7 @@ namespace BenchSim.Report.Case;
 public static class CaseFolder
 {
     /// <summary>Name of the case report, here and in a report folder.</summary>
-    public const string FileName = "case.pdf";
+    public const string FileName = TargetFolder.CaseReport;
 
     /// <summary>Refuses a place where something stands that is not such a folder, or that cannot be written; to be asked before the play.</summary>
     /// <param name="directory">Where the folder is to go.</param>

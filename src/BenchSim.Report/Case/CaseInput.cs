@@ -1,3 +1,4 @@
+using BenchSim.Report.Words;
 using BenchSim.Study.Compare;
 using BenchSim.Study.Invest;
 using BenchSim.Study.Results;

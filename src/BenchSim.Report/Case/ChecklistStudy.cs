@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using BenchSim.Report.Html;
 using BenchSim.Report.Words;
+using BenchSim.Report.Writing;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 using BenchSim.Study.Results;

@@ -1,4 +1,5 @@
 using BenchSim.Report.Pdf;
+using BenchSim.Report.Words;
 using BenchSim.Study.Invest;
 
 namespace BenchSim.Report.Case;

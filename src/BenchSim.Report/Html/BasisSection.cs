@@ -1,4 +1,5 @@
 using BenchSim.Report.Words;
+using BenchSim.Report.Writing;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Results;
 

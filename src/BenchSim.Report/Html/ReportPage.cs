@@ -1,5 +1,6 @@
 using System.Text;
 using BenchSim.Report.Words;
+using BenchSim.Report.Writing;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Html;

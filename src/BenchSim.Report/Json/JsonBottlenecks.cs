@@ -1,4 +1,5 @@
 using System.Text.Json;
+using BenchSim.Report.Words;
 using BenchSim.Study.Bottlenecks;
 using BenchSim.Study.Compare;
 using BenchSim.Study.Results;

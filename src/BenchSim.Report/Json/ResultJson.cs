@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text.Json;
 using BenchSim.Report.Words;
+using BenchSim.Report.Writing;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 using BenchSim.Study.Results;

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.Text;
 using BenchSim.Report.Labels;
+using BenchSim.Report.Words;
+using BenchSim.Report.Writing;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 

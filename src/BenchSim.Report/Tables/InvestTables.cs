@@ -1,3 +1,4 @@
+using BenchSim.Report.Words;
 using BenchSim.Study.Invest;
 
 namespace BenchSim.Report.Tables;

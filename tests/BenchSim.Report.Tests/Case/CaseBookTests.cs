@@ -1,6 +1,7 @@
 using BenchSim.Report.Case;
 using BenchSim.Report.Tests.Pdf;
 using BenchSim.Report.Tests.Synthetic;
+using BenchSim.Report.Words;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Tests.Case;

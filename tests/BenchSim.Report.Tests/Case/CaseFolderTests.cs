@@ -1,5 +1,6 @@
 using BenchSim.Report.Case;
 using BenchSim.Report.Tests.Synthetic;
+using BenchSim.Report.Writing;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Tests.Case;

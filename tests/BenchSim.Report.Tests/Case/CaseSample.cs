@@ -3,6 +3,8 @@ using System.Text;
 using BenchSim.Report.Case;
 using BenchSim.Report.Tests.Pdf;
 using BenchSim.Report.Tests.Synthetic;
+using BenchSim.Report.Words;
+using BenchSim.Report.Writing;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Compare;
 using BenchSim.Study.Invest;

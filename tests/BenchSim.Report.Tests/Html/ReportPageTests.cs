@@ -2,6 +2,7 @@ using System.Xml;
 using System.Xml.Linq;
 using BenchSim.Report.Html;
 using BenchSim.Report.Tests.Synthetic;
+using BenchSim.Report.Writing;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 using BenchSim.Study.Results;

@@ -3,6 +3,7 @@ using System.Xml.Linq;
 using BenchSim.Report.Html;
 using BenchSim.Report.Tables;
 using BenchSim.Report.Tests.Synthetic;
+using BenchSim.Report.Words;
 using BenchSim.Study.Bottlenecks;
 using BenchSim.Study.Results;
 

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using BenchSim.Report.Json;
 using BenchSim.Report.Tables;
 using BenchSim.Report.Tests.Synthetic;
+using BenchSim.Report.Writing;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Results;
 

@@ -1,5 +1,6 @@
 using BenchSim.Report.Papers;
 using BenchSim.Report.Tests.Synthetic;
+using BenchSim.Report.Writing;
 using BenchSim.Season.Inputs;
 
 namespace BenchSim.Report.Tests.Papers;

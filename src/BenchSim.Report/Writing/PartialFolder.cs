@@ -1,4 +1,4 @@
-namespace BenchSim.Report;
+namespace BenchSim.Report.Writing;
 
 /// <summary>A folder that is being filled beside its place: files go in one by one, and at the end it is seen that all of them are still there.</summary>
 /// <param name="path">The folder; it exists.</param>

@@ -1,12 +1,21 @@
 using System.Text;
 using System.Text.RegularExpressions;
-using BenchSim.Report.Case;
 
-namespace BenchSim.Report;
+namespace BenchSim.Report.Writing;
 
 /// <summary>The folder a report goes to: whole or absent, and never at the cost of anyone else's files.</summary>
 internal sealed partial class TargetFolder
 {
+    /// <summary>Name of the file that marks a folder as made by this program.</summary>
+    public const string MarkerName = ".benchsim-report";
+
+    /// <summary>What the marker begins with; the names of the inputs follow, one a line.</summary>
+    public const string MarkerStart =
+        "This folder was written by BenchSim. BenchSim replaces it as a whole when it writes the report again.\n";
+
+    /// <summary>Name of the case report, in a report folder and in one of its own.</summary>
+    public const string CaseReport = "case.pdf";
+
     private static readonly EnumerationOptions s_everything = new()
     {
         RecurseSubdirectories = true,
@@ -269,7 +278,7 @@ internal sealed partial class TargetFolder
         string? marker = null;
         for (var tries = 1; marker is null && folder.Exists && tries <= MostTries; tries++)
         {
-            marker = MarkerText(Path.Combine(folder.FullName, ReportFolder.MarkerName));
+            marker = MarkerText(Path.Combine(folder.FullName, MarkerName));
             folder.Refresh();
         }
 
@@ -288,11 +297,11 @@ internal sealed partial class TargetFolder
         }
 
         var text = File.ReadAllText(marker).ReplaceLineEndings("\n");
-        return text.StartsWith(ReportFolder.MarkerText, StringComparison.Ordinal) ? text : null;
+        return text.StartsWith(MarkerStart, StringComparison.Ordinal) ? text : null;
     }
 
     private static HashSet<string> InputsOf(string marker) =>
-        new(marker[ReportFolder.MarkerText.Length..].Split('\n', StringSplitOptions.RemoveEmptyEntries), StringComparer.Ordinal);
+        new(marker[MarkerStart.Length..].Split('\n', StringSplitOptions.RemoveEmptyEntries), StringComparer.Ordinal);
 
     /// <summary>The first file or folder, in order of name, that the report did not have; null when all are known.</summary>
     private static string? FirstForeign(DirectoryInfo folder, HashSet<string> inputs) =>
@@ -312,10 +321,10 @@ internal sealed partial class TargetFolder
 
     private static bool IsKnownFile(string name, HashSet<string> inputs) =>
         name
-            is ReportFolder.MarkerName
+            is MarkerName
                 or "report.html"
                 or "result.json"
-                or CaseFolder.FileName
+                or CaseReport
                 or "tables/daily.csv"
                 or "tables/batches.csv"
                 or "tables/spaces.csv"

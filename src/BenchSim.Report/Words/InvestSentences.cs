@@ -1,7 +1,6 @@
-using BenchSim.Report.Words;
 using BenchSim.Study.Invest;
 
-namespace BenchSim.Report;
+namespace BenchSim.Report.Words;
 
 /// <summary>
 /// What a money case comes to, in plain words: one wording for the terminal and for the case report. Safe to show anywhere, as the names in

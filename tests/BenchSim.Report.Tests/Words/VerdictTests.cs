@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
 using BenchSim.Report.Tests.Synthetic;
+using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Results;
 
-namespace BenchSim.Report.Tests;
+namespace BenchSim.Report.Tests.Words;
 
 /// <summary>What the verdict says, word for word. The Wilson intervals are worked by hand in the comments.</summary>
 public partial class VerdictTests

@@ -1,4 +1,4 @@
-namespace BenchSim.Report;
+namespace BenchSim.Report.Writing;
 
 /// <summary>Takes away files and folders of our own, without a word when that fails: the first failure, if any, is the one worth telling, and what is
 /// left has a name that says what it is.</summary>

@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
-using BenchSim.Report.Words;
 using BenchSim.Study.Bottlenecks;
 using BenchSim.Study.Compare;
 
-namespace BenchSim.Report;
+namespace BenchSim.Report.Words;
 
 /// <summary>
 /// Which space holds the plan back, in plain words. The only text from users in the sentences are names of spaces, shortened, on one line and without

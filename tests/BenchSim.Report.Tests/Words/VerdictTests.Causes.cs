@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using BenchSim.Report.Tests.Synthetic;
+using BenchSim.Report.Words;
 using BenchSim.Study.Results;
 
-namespace BenchSim.Report.Tests;
+namespace BenchSim.Report.Tests.Words;
 
 /// <summary>Why a plan does not fit: conditions, causes, blocked room, sowings given up.</summary>
 public partial class VerdictTests

@@ -1,6 +1,6 @@
 using BenchSim.Season.Inputs;
 
-namespace BenchSim.Report;
+namespace BenchSim.Report.Writing;
 
 /// <summary>Checks the names under which inputs are kept.</summary>
 internal static class InputNames

@@ -1,7 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 
-namespace BenchSim.Report;
+namespace BenchSim.Report.Writing;
 
 /// <summary>
 /// The names beside a target under which it is written, and the sign that someone is still at it: a file held open. Names of one target begin alike, so that a

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace BenchSim.Report;
+namespace BenchSim.Report.Writing;
 
 /// <summary>
 /// A folder of one kind that a command writes, under the rules of a <see cref="ReportFolder"/>: whole or absent, and nothing that stood there is lost but an
@@ -36,8 +36,8 @@ internal sealed class OwnFolder(string directory, params string[] names)
                 var partial = new PartialFolder(folder, cancel);
                 string[] lines = [.. names, .. inputs.Select(input => Inputs + input.Name)];
                 partial.Save(
-                    ReportFolder.MarkerName,
-                    Encoding.UTF8.GetBytes(ReportFolder.MarkerText + string.Concat(lines.Select(line => line + "\n")))
+                    TargetFolder.MarkerName,
+                    Encoding.UTF8.GetBytes(TargetFolder.MarkerStart + string.Concat(lines.Select(line => line + "\n")))
                 );
                 foreach (var input in inputs)
                 {
@@ -71,7 +71,7 @@ internal sealed class OwnFolder(string directory, params string[] names)
     {
         try
         {
-            return TargetFolder.MarkerText(Path.Combine(directory, ReportFolder.MarkerName));
+            return TargetFolder.MarkerText(Path.Combine(directory, TargetFolder.MarkerName));
         }
         catch (Exception failure) when (failure is FileNotFoundException or DirectoryNotFoundException)
         {

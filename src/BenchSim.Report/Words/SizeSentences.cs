@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
-using BenchSim.Report.Words;
 using BenchSim.Study.Results;
 using BenchSim.Study.Sizing;
 
-namespace BenchSim.Report;
+namespace BenchSim.Report.Words;
 
 /// <summary>How large a space has to be, in plain words. Safe to show anywhere, as the names in it are shortened, on one line and without control characters.</summary>
 public static class SizeSentences

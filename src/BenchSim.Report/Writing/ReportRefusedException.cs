@@ -1,4 +1,4 @@
-namespace BenchSim.Report;
+namespace BenchSim.Report.Writing;
 
 /// <summary>A report was not written; nothing that stood there before was changed. The message is for people.</summary>
 public sealed class ReportRefusedException : Exception

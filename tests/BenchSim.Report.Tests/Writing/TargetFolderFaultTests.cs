@@ -1,6 +1,7 @@
 using BenchSim.Report.Tests.Synthetic;
+using BenchSim.Report.Writing;
 
-namespace BenchSim.Report.Tests;
+namespace BenchSim.Report.Tests.Writing;
 
 /// <summary>What happens to a folder that is written while something goes wrong around it: it is whole or absent, and the next writer finds a clean place.</summary>
 public sealed class TargetFolderFaultTests : IDisposable
@@ -98,7 +99,7 @@ public sealed class TargetFolderFaultTests : IDisposable
     {
         Fill(files =>
         {
-            files.Save(ReportFolder.MarkerName, Marker);
+            files.Save(TargetFolder.MarkerName, Marker);
             var mine = Hidden(".benchsim-partial-*").Single();
             Write("another");
             Assert.True(Directory.Exists(mine));
@@ -112,7 +113,7 @@ public sealed class TargetFolderFaultTests : IDisposable
     public void Leftovers_of_another_report_are_left_alone()
     {
         new TargetFolder(_folder.At("other")).Fill(
-            partial => File.WriteAllText(Path.Combine(partial, ReportFolder.MarkerName), ReportFolder.MarkerText),
+            partial => File.WriteAllText(Path.Combine(partial, TargetFolder.MarkerName), TargetFolder.MarkerStart),
             CancellationToken.None
         );
         Write("mine");
@@ -137,12 +138,12 @@ public sealed class TargetFolderFaultTests : IDisposable
         AssertOnly(text);
     }
 
-    private static byte[] Marker => System.Text.Encoding.UTF8.GetBytes(ReportFolder.MarkerText);
+    private static byte[] Marker => System.Text.Encoding.UTF8.GetBytes(TargetFolder.MarkerStart);
 
     private void Write(string text) =>
         Fill(files =>
         {
-            files.Save(ReportFolder.MarkerName, Marker);
+            files.Save(TargetFolder.MarkerName, Marker);
             files.Save("report.html", System.Text.Encoding.UTF8.GetBytes(text));
         });
 

@@ -1,7 +1,6 @@
-using BenchSim.Report.Words;
 using BenchSim.Study.Compare;
 
-namespace BenchSim.Report;
+namespace BenchSim.Report.Words;
 
 /// <summary>The figures of what a variant changes, as people read them: one way for the terminal and for the case report.</summary>
 public static class CompareFigures

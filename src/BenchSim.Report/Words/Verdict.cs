@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using BenchSim.Report.Words;
 using BenchSim.Study.Results;
 
-namespace BenchSim.Report;
+namespace BenchSim.Report.Words;
 
 /// <summary>
 /// The answer in plain words: what a grower reads in ten seconds. The only text from users in the sentences are names of batches, shortened, on one

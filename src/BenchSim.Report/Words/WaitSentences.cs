@@ -1,9 +1,8 @@
 using System.Collections.Immutable;
-using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Results;
 
-namespace BenchSim.Report;
+namespace BenchSim.Report.Words;
 
 /// <summary>Who waits for whom, in plain words. Safe to show anywhere, as the names in it are shortened, on one line and without control characters.</summary>
 public static class WaitSentences

@@ -1,7 +1,6 @@
-using BenchSim.Report.Words;
 using BenchSim.Study.Invest;
 
-namespace BenchSim.Report;
+namespace BenchSim.Report.Words;
 
 /// <summary>Inputs of a money case and their values, as people read them.</summary>
 public static class InvestNames

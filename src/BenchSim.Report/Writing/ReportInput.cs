@@ -1,4 +1,4 @@
-namespace BenchSim.Report;
+namespace BenchSim.Report.Writing;
 
 /// <summary>A file of the scenario folder, kept in the report as it was read.</summary>
 /// <param name="Name">Name relative to the scenario folder, with forward slashes: <c>site.toml</c>, <c>weather/daily.csv</c>.</param>
