@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BenchSim.Answers;
 using BenchSim.Cli.Commands;
 using BenchSim.Cli.Printing;
 using BenchSim.Report.Writing;

@@ -61,7 +61,7 @@ public sealed class BottlenecksTests
     public void Machines_get_every_trial_and_the_threads_do_not_matter()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         var found = Call.Run("bottlenecks", spring, "--seasons", "20", "--json", "--threads", "1");
         Assert.Equal(found.Output, Call.Run("bottlenecks", spring, "--seasons", "20", "--json", "--threads", "3").Output);
         using var json = JsonDocument.Parse(found.Output);

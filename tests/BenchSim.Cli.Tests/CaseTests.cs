@@ -45,7 +45,7 @@ public sealed class CaseTests
     public void The_case_of_the_example_has_no_more_than_six_pages(string variant)
     {
         using var folder = new TemporaryFolder();
-        var spring = Path.Combine(Repository.Root(), "scenarios", "two-house-spring");
+        var spring = Path.Combine(Repository.Root, "scenarios", "two-house-spring");
         Assert.Equal(0, Call.Run("compare", spring, "--with", variant, "--seasons", "40", "--case", "--out", folder.In("case")).Code);
         var pdf = Encoding.Latin1.GetString(File.ReadAllBytes(folder.In("case/case.pdf")));
         Assert.InRange(Regex.Count(pdf, @"/Type\s*/Page\b", RegexOptions.None, TimeSpan.FromSeconds(10)), 2, 6);

@@ -9,7 +9,7 @@ public sealed class CheckTests
     public void Prints_the_plan_the_spaces_the_rules_and_the_weak_values()
     {
         using var folder = new TemporaryFolder();
-        var check = Call.Run("check", folder.Scenario());
+        var check = Call.Run("check", folder.Starter());
         Assert.Equal(0, check.Code);
         Assert.Empty(check.Error);
         var tomatoes = Assert.Single(check.Output.Split('\n'), line => line.StartsWith("  tomatoes ", StringComparison.Ordinal));
@@ -37,7 +37,7 @@ public sealed class CheckTests
     public void Names_every_rule_that_site_toml_knows_and_says_all_of_what_it_means()
     {
         using var folder = new TemporaryFolder();
-        var output = Call.Run("check", folder.Scenario()).Output;
+        var output = Call.Run("check", folder.Starter()).Output;
 
         // The two thresholds of reliefs are shown only where their relief is in force.
         foreach (
@@ -58,7 +58,7 @@ public sealed class CheckTests
     public void Sources_prints_every_value_with_its_source()
     {
         using var folder = new TemporaryFolder();
-        var check = Call.Run("check", folder.Scenario(), "--sources");
+        var check = Call.Run("check", folder.Starter(), "--sources");
         Assert.Contains("seen in the source", check.Output, StringComparison.Ordinal);
         Assert.Contains("emerge_heat", check.Output, StringComparison.Ordinal);
     }
@@ -67,7 +67,7 @@ public sealed class CheckTests
     public void Faults_come_sorted_with_their_number_at_the_end()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         File.AppendAllText(Path.Combine(spring, "plan.csv"), "z,kael,me,-3,2027-03-01,,,,,,,,,,,,,,\n");
         File.WriteAllText(
             Path.Combine(spring, "site.toml"),
@@ -88,7 +88,7 @@ public sealed class CheckTests
     public void Machines_get_the_faults_with_their_places()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         File.AppendAllText(Path.Combine(spring, "plan.csv"), "z,kael,me,30,2027-03-01,,,,,,,,,,,,,,\n");
         var check = Call.Run("check", spring, "--json");
         Assert.Equal(2, check.Code);
@@ -103,7 +103,7 @@ public sealed class CheckTests
     public void Machines_get_the_plan()
     {
         using var folder = new TemporaryFolder();
-        using var json = JsonDocument.Parse(Call.Run("check", folder.Scenario(), "--json").Output);
+        using var json = JsonDocument.Parse(Call.Run("check", folder.Starter(), "--json").Output);
         var batch = json
             .RootElement.GetProperty("batches")
             .EnumerateArray()
@@ -119,7 +119,7 @@ public sealed class CheckTests
     public void A_file_in_place_of_the_folder_is_a_fault_like_any_other()
     {
         using var folder = new TemporaryFolder();
-        var check = Call.Run("check", Path.Combine(folder.Scenario(), "plan.csv"));
+        var check = Call.Run("check", Path.Combine(folder.Starter(), "plan.csv"));
         Assert.Equal(2, check.Code);
         Assert.Contains(":0:0: this is a file, not a folder; ", check.Error, StringComparison.Ordinal);
     }

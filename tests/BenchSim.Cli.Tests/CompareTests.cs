@@ -76,14 +76,14 @@ public sealed class CompareTests
     public void Asks_for_a_variant_when_none_is_named()
     {
         using var folder = new TemporaryFolder();
-        var compare = Call.Run("compare", folder.Scenario());
+        var compare = Call.Run("compare", folder.Starter());
         Assert.Equal(2, compare.Code);
         Assert.Contains("--with", compare.Error, StringComparison.Ordinal);
     }
 
     private static string WithVariant(TemporaryFolder folder, string text)
     {
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         Directory.CreateDirectory(Path.Combine(spring, "variants"));
         File.WriteAllText(Path.Combine(spring, "variants", "slow.toml"), text);
         return spring;

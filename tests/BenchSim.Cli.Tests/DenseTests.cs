@@ -133,7 +133,7 @@ public sealed class DenseTests
     public void The_threads_do_not_matter()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         string[] Args(string threads) => ["dense", spring, "--seasons", "12", "--seeds-per-flat", "150", "--json", "--threads", threads];
         var one = Call.Run(Args("1"));
         Assert.Equal(0, one.Code);

@@ -14,7 +14,7 @@ public sealed partial class DocumentTests
     [InlineData("docs/tutorial.md")]
     public void Links_lead_somewhere(string page)
     {
-        var path = Path.Combine(Repository.Root(), page);
+        var path = Path.Combine(Repository.Root, page);
         foreach (Match link in Link().Matches(File.ReadAllText(path)))
         {
             var target = link.Groups["to"].Value;
@@ -31,7 +31,7 @@ public sealed partial class DocumentTests
     [Fact]
     public void Every_command_and_option_is_on_the_page_of_commands()
     {
-        var page = File.ReadAllText(Path.Combine(Repository.Root(), "docs", "commands.md"));
+        var page = File.ReadAllText(Path.Combine(Repository.Root, "docs", "commands.md"));
         var root = RootMenu.Make(new Desk(TextWriter.Null, TextWriter.Null, Terminal: false, CancellationToken.None));
         foreach (var command in root.Subcommands)
         {

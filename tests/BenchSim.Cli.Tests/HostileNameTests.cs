@@ -18,7 +18,7 @@ public sealed class HostileNameTests
     public void Reach_the_terminal_harmless(string command, params string[] options)
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         var plan = Path.Combine(spring, "plan.csv");
         File.WriteAllText(plan, File.ReadAllText(plan).Replace("Salad crew", "[bold]Salad[/] crew", StringComparison.Ordinal));
         var site = Path.Combine(spring, "site.toml");
@@ -59,7 +59,7 @@ public sealed class HostileNameTests
     public void A_hostile_cell_reaches_the_terminal_harmless()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         File.AppendAllText(Path.Combine(spring, "plan.csv"), $"{Hostile},{Hostile},{Hostile},{Hostile},{Hostile},,,,,,,,,,,,,,\n");
         var call = Call.Run("check", spring);
         Assert.Equal(2, call.Code);

@@ -96,7 +96,7 @@ public sealed class InvestTests
     public void The_threads_do_not_matter()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         Directory.CreateDirectory(Path.Combine(spring, "variants"));
         File.WriteAllText(
             Path.Combine(spring, "variants", "room.toml"),

@@ -37,7 +37,7 @@ public sealed class MergeTests
     public void Merging_needs_nothing_but_the_parts()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
 
         // A file that is not read, of which reading warns: the warning is in the answer too.
         File.WriteAllText(Path.Combine(spring, "crop.csv"), "id\n");
@@ -54,12 +54,12 @@ public sealed class MergeTests
     {
         using var folder = new TemporaryFolder();
         using var elsewhere = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         var part = Call.Run("run", spring, "--seasons=30", "--shard=2/10", "--threads=1");
         Assert.Equal(0, part.Code);
         Assert.StartsWith("Part 2 of 10: 3 seasons played, 4 to 6 of 30.\n", part.Output, StringComparison.Ordinal);
         Assert.EndsWith($"Part: {folder.In("spring.02-of-10.part")}\n", part.Output, StringComparison.Ordinal);
-        Call.Run("run", elsewhere.Scenario(), "--seasons=30", "--shard=2/10", "--threads=3", "--out", folder.In("other"));
+        Call.Run("run", elsewhere.Starter(), "--seasons=30", "--shard=2/10", "--threads=3", "--out", folder.In("other"));
         Assert.Equal(File.ReadAllBytes(folder.In("spring.02-of-10.part")), File.ReadAllBytes(folder.In("other")));
         Assert.Equal(
             ["other", "spring", "spring.02-of-10.part"],
@@ -71,7 +71,7 @@ public sealed class MergeTests
     public void Machines_are_told_which_seasons_a_part_has()
     {
         using var folder = new TemporaryFolder();
-        var part = Call.Run("run", folder.Scenario(), "--seasons=30", "--shard=2/10", "--json", "--seed=7");
+        var part = Call.Run("run", folder.Starter(), "--seasons=30", "--shard=2/10", "--json", "--seed=7");
         using var json = JsonDocument.Parse(part.Output);
         Assert.Equal(
             [2, 10, 4, 6, 30, 7],
@@ -86,7 +86,7 @@ public sealed class MergeTests
     public void Parts_that_are_missing_or_named_twice_are_faults()
     {
         using var folder = new TemporaryFolder();
-        var parts = Play(folder.Scenario(), 12, 3);
+        var parts = Play(folder.Starter(), 12, 3);
         var merge = Call.Run("merge", parts[0], parts[2], parts[0]);
         Assert.Equal(2, merge.Code);
         Assert.Empty(merge.Output);
@@ -110,7 +110,7 @@ public sealed class MergeTests
     public void Parts_of_other_runs_are_faults(string option, string told)
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         Call.Run("run", spring, "--seasons=12", "--seed=2027", "--shard=1/2");
         string[] others =
         [
@@ -126,7 +126,7 @@ public sealed class MergeTests
     public void Parts_of_a_plan_that_was_changed_between_are_faults()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         Call.Run("run", spring, "--seasons=12", "--shard=1/2");
         File.AppendAllText(Path.Combine(spring, "site.toml"), "\n# a remark\n");
         Call.Run("run", spring, "--seasons=12", "--shard=2/2");
@@ -142,7 +142,7 @@ public sealed class MergeTests
     public void Whatever_the_bytes_of_a_part_it_is_a_fault_in_words()
     {
         using var folder = new TemporaryFolder();
-        var parts = Play(folder.Scenario(), 6, 2);
+        var parts = Play(folder.Starter(), 6, 2);
         var good = File.ReadAllBytes(parts[1]);
         Random random = new(4);
         for (var trial = 0; trial < 60; trial++)
@@ -177,7 +177,7 @@ public sealed class MergeTests
     public void A_part_of_another_build_is_a_fault()
     {
         using var folder = new TemporaryFolder();
-        var parts = Play(folder.Scenario(), 4, 2);
+        var parts = Play(folder.Starter(), 4, 2);
         var text = Encoding.Latin1.GetString(File.ReadAllBytes(parts[1])[..^66]);
         var at = text.IndexOf("\"build\":\"", StringComparison.Ordinal) + 9;
         File.WriteAllBytes(parts[1], Signed(Encoding.Latin1.GetBytes(text[..at] + "0123456789abcdef" + text[(at + 16)..])));
@@ -194,7 +194,7 @@ public sealed class MergeTests
     public void A_part_made_up_by_hand_breaks_nothing()
     {
         using var folder = new TemporaryFolder();
-        var parts = Play(folder.Scenario(), 6, 2);
+        var parts = Play(folder.Starter(), 6, 2);
         var body = File.ReadAllBytes(parts[1])[..^66];
         Random random = new(11);
         for (var trial = 0; trial < 60; trial++)
@@ -217,7 +217,7 @@ public sealed class MergeTests
     public void Folders_and_files_that_are_not_there_are_faults_all_in_one_pass()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         var merge = Call.Run("merge", folder.In("none.part"), spring, Path.Combine(spring, "plan.csv"));
         Assert.Equal(2, merge.Code);
         Assert.Contains("there is no such file", merge.Error, StringComparison.Ordinal);
@@ -230,7 +230,7 @@ public sealed class MergeTests
     public void A_file_that_is_no_part_is_left_alone_and_an_earlier_part_is_replaced()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         File.WriteAllText(folder.In("mine"), "mine");
         var refused = Call.Run("run", spring, "--seasons=4", "--shard=1/2", "--out", folder.In("mine"));
         Assert.Equal(2, refused.Code);
@@ -253,7 +253,7 @@ public sealed class MergeTests
     public void Stopped_it_leaves_no_part_behind()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         var before = folder.Everything();
         Assert.Equal(130, Call.Run(new CancellationToken(canceled: true), "run", spring, "--seasons=4", "--shard=1/2").Code);
         Assert.Equal(before, folder.Everything());
@@ -274,7 +274,7 @@ public sealed class MergeTests
     public void What_a_part_cannot_do_is_refused(params string[] options)
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         var run = Call.Run(["run", spring, .. options]);
         Assert.Equal(2, run.Code);
         Assert.Contains("shar", run.Error, StringComparison.Ordinal);
@@ -285,7 +285,7 @@ public sealed class MergeTests
     public void The_report_goes_where_it_is_told()
     {
         using var folder = new TemporaryFolder();
-        var parts = Play(folder.Scenario(), 4, 2);
+        var parts = Play(folder.Starter(), 4, 2);
         Directory.CreateDirectory(folder.In("mine"));
         File.WriteAllText(folder.In("mine/note.txt"), "mine");
         Assert.Equal(2, Call.Run("merge", parts[0], parts[1], "--out", folder.In("mine")).Code);
@@ -301,7 +301,7 @@ public sealed class MergeTests
     {
         var farm = folder.In("farm");
         Directory.CreateDirectory(farm);
-        foreach (var file in Directory.GetFiles(Path.Combine(Repository.Root(), "scenarios", scenario)))
+        foreach (var file in Directory.GetFiles(Path.Combine(Repository.Root, "scenarios", scenario)))
         {
             File.Copy(file, Path.Combine(farm, Path.GetFileName(file)));
         }

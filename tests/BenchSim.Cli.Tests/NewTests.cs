@@ -7,7 +7,7 @@ public sealed class NewTests
     public void Lays_down_a_folder_without_faults()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         Assert.Equal(["spring", "spring/README.md", "spring/plan.csv", "spring/site.toml"], folder.Everything());
         Assert.Equal(0, Call.Run("check", spring).Code);
     }

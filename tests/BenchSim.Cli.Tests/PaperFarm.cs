@@ -30,7 +30,7 @@ internal static class PaperFarm
     /// <param name="record">Its weather record; null for 10 C day and night.</param>
     public static string In(TemporaryFolder folder, string house = "", string mats = "", string sections = "", string? record = null)
     {
-        var from = Path.Combine(Repository.Root(), "scenarios", "by-hand");
+        var from = Path.Combine(Repository.Root, "scenarios", "by-hand");
         var farm = folder.In("paper");
         Directory.CreateDirectory(farm);
         foreach (var name in new[] { "plan.csv", "crops.csv" })

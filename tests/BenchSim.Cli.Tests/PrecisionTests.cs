@@ -10,7 +10,7 @@ public sealed class PrecisionTests
     public void It_says_what_was_asked_when_it_looked_and_why_it_stopped()
     {
         using var folder = new TemporaryFolder();
-        var farm = folder.Scenario();
+        var farm = folder.Starter();
         var run = Call.Run("run", farm, "--precision=10%", "--least=40");
         Assert.Equal(0, run.Code);
         Assert.Empty(run.Error);
@@ -34,7 +34,7 @@ public sealed class PrecisionTests
     public void Machines_get_the_looks_and_the_threads_do_not_matter()
     {
         using var folder = new TemporaryFolder();
-        var farm = folder.Scenario();
+        var farm = folder.Starter();
         string[] words = ["run", farm, "--precision=5%", "--precision-late=1e3", "--no-report"];
         Assert.Equal(2, Call.Run(words).Code);
         words[3] = "--precision-late=1000000";
@@ -67,7 +67,7 @@ public sealed class PrecisionTests
     public void It_stops_at_the_most_seasons_and_says_so()
     {
         using var folder = new TemporaryFolder();
-        var run = Call.Run("run", folder.Scenario(), "--precision=0.001", "--precision-late=0.001", "--most=50", "--no-report");
+        var run = Call.Run("run", folder.Starter(), "--precision=0.001", "--precision-late=0.001", "--most=50", "--no-report");
         Assert.Equal(0, run.Code);
         Assert.Contains("It stopped there because no more seasons were allowed (--most)", run.Sentences, StringComparison.Ordinal);
         Assert.Contains("late plant-days ", run.Sentences, StringComparison.Ordinal);
@@ -86,7 +86,7 @@ public sealed class PrecisionTests
     public void What_cannot_be_asked_is_refused_in_words(string options, string told)
     {
         using var folder = new TemporaryFolder();
-        var run = Call.Run(["run", folder.Scenario(), .. options.Split(' ')]);
+        var run = Call.Run(["run", folder.Starter(), .. options.Split(' ')]);
         Assert.Equal(2, run.Code);
         Assert.Empty(run.Output);
         Assert.Contains(told, run.Error, StringComparison.Ordinal);

@@ -13,7 +13,7 @@ public sealed class PrintTests
     {
         const string Missing = "Moves from one bench to another as room appears (move_back) are not listed";
         using var folder = new TemporaryFolder();
-        var farm = folder.Scenario();
+        var farm = folder.Starter();
         Assert.Equal(0, Call.Run("print", farm).Code);
         Assert.DoesNotContain(Missing, File.ReadAllText(folder.In("spring-papers/work-list.html")), StringComparison.Ordinal);
         var site = Path.Combine(farm, "site.toml");

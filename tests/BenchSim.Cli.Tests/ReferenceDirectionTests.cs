@@ -3,12 +3,16 @@ using System.Xml.Linq;
 
 namespace BenchSim.Cli.Tests;
 
-/// <summary>The arrows between the rooms point one way: Cli to Report, Level and Folder, Report and Level to Study to Season to Engine, Folder to Season.</summary>
+/// <summary>
+/// The arrows between the rooms point one way: Cli to Answers and Level, Answers to Report and Folder, Report and Level to Study to Season to Engine,
+/// Folder to Season.
+/// </summary>
 public sealed class ReferenceDirectionTests
 {
     private static readonly SortedDictionary<string, string[]> s_arrows = new(StringComparer.Ordinal)
     {
-        ["BenchSim.Cli"] = ["BenchSim.Folder", "BenchSim.Level", "BenchSim.Report"],
+        ["BenchSim.Answers"] = ["BenchSim.Folder", "BenchSim.Report"],
+        ["BenchSim.Cli"] = ["BenchSim.Answers", "BenchSim.Level"],
         ["BenchSim.Engine"] = [],
         ["BenchSim.Folder"] = ["BenchSim.Season"],
         ["BenchSim.Level"] = ["BenchSim.Study"],
@@ -91,17 +95,5 @@ public sealed class ReferenceDirectionTests
         return reachable;
     }
 
-    // The path of this file is rewritten in the build (PathMap), so the way to the sources starts at the built tests.
-    private static string Source()
-    {
-        for (DirectoryInfo? at = new(AppContext.BaseDirectory); at is not null; at = at.Parent)
-        {
-            if (File.Exists(Path.Combine(at.FullName, "BenchSim.sln")))
-            {
-                return Path.Combine(at.FullName, "src");
-            }
-        }
-
-        throw new InvalidOperationException("BenchSim.sln is in no folder above the tests.");
-    }
+    private static string Source() => Repository.File("src");
 }

@@ -18,7 +18,7 @@ public sealed class RunTests
     public void Prints_the_verdict_and_writes_the_report_beside_the_folder()
     {
         using var folder = new TemporaryFolder();
-        var run = Call.Run("run", folder.Scenario(), Few);
+        var run = Call.Run("run", folder.Starter(), Few);
         Assert.Equal(0, run.Code);
         Assert.Empty(run.Error);
         Assert.StartsWith("Example market garden: The plan ", run.Output, StringComparison.Ordinal);
@@ -32,7 +32,7 @@ public sealed class RunTests
     public void A_second_run_replaces_the_report_with_the_same_bytes()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         Assert.Equal(0, Call.Run("run", spring, Few, "--threads=1").Code);
         var page = File.ReadAllBytes(folder.In("spring-report/report.html"));
         var result = File.ReadAllBytes(folder.In("spring-report/result.json"));
@@ -119,7 +119,7 @@ public sealed class RunTests
     public void No_report_writes_nothing()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         var before = folder.Everything();
         Assert.Equal(0, Call.Run("run", spring, Few, "--no-report").Code);
         Assert.Equal(before, folder.Everything());
@@ -129,7 +129,7 @@ public sealed class RunTests
     public void Refuses_a_report_folder_it_did_not_make_before_it_plays()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         Directory.CreateDirectory(folder.In("mine"));
         File.WriteAllText(folder.In("mine/note.txt"), "mine");
         var run = Call.Run("run", spring, Few, "--out", folder.In("mine"));
@@ -148,7 +148,7 @@ public sealed class RunTests
     {
         // The starter plan asks for peppers a week before they can be ready, so it cannot fit in all seasons.
         using var folder = new TemporaryFolder();
-        var run = Call.Run("run", folder.Scenario(), Few, "--no-report", "--require", required);
+        var run = Call.Run("run", folder.Starter(), Few, "--no-report", "--require", required);
         Assert.Equal(code, run.Code);
         Assert.Contains(code == 0 ? ": met." : ": not met.", run.Sentences, StringComparison.Ordinal);
     }
@@ -157,7 +157,7 @@ public sealed class RunTests
     public void Machines_get_one_json_object()
     {
         using var folder = new TemporaryFolder();
-        var run = Call.Run("run", folder.Scenario(), Few, "--json", "--seed", "7", "--require", "100%");
+        var run = Call.Run("run", folder.Starter(), Few, "--json", "--seed", "7", "--require", "100%");
         Assert.Equal(1, run.Code);
         using var json = JsonDocument.Parse(run.Output);
         var root = json.RootElement;
@@ -173,7 +173,7 @@ public sealed class RunTests
     public void Faults_stop_the_run_with_exit_code_2()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         File.Delete(Path.Combine(spring, "plan.csv"));
         var run = Call.Run("run", spring);
         Assert.Equal(2, run.Code);
@@ -186,7 +186,7 @@ public sealed class RunTests
     public void Cancelled_before_it_begins_it_leaves_nothing_behind()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         var before = folder.Everything();
         var run = Call.Run(new CancellationToken(canceled: true), "run", spring, Few);
         Assert.Equal(130, run.Code);
@@ -199,7 +199,7 @@ public sealed class RunTests
     public void Cancelled_while_the_bar_is_drawn_it_leaves_nothing_behind()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         var before = folder.Everything();
         using var stop = new CancellationTokenSource();
         using var error = new StoppingWriter(stop);
@@ -212,7 +212,7 @@ public sealed class RunTests
     public void Cancelled_after_the_verdict_it_writes_no_report()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         var before = folder.Everything();
         using var stop = new CancellationTokenSource();
         using var output = new StoppingWriter(stop);
@@ -240,7 +240,7 @@ public sealed class RunTests
     {
         using var folder = new TemporaryFolder();
         using var error = new StringWriter();
-        var code = CommandLine.Run(["check", folder.Scenario()], new FullWriter(), error, terminal: false, CancellationToken.None);
+        var code = CommandLine.Run(["check", folder.Starter()], new FullWriter(), error, terminal: false, CancellationToken.None);
         Assert.Equal(2, code);
         Assert.Equal("The disk or the system refused: No space left on device\n", error.ToString());
     }

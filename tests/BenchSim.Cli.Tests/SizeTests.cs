@@ -70,14 +70,7 @@ public sealed class SizeTests
     [Fact]
     public void Too_few_seasons_to_tell_is_said_so()
     {
-        var size = Call.Run(
-            "size",
-            Path.Combine(Repository.Root(), "scenarios", "two-house-spring"),
-            "--space",
-            "table",
-            "--seasons",
-            "60"
-        );
+        var size = Call.Run("size", Path.Combine(Repository.Root, "scenarios", "two-house-spring"), "--space", "table", "--seasons", "60");
         Assert.Equal((0, ""), (size.Code, size.Error));
         Assert.Contains(
             "No number of places on \"Hardening table\" is sure to meet the goal of 90 %: at best, with ",

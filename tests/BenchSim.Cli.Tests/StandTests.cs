@@ -47,7 +47,7 @@ public sealed class StandTests
     public void Aged_seed_is_shown_with_what_is_left_of_it()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         Assert.DoesNotContain("germination", Batches(Call.Run("check", spring)), StringComparison.Ordinal);
         var plan = Path.Combine(spring, "plan.csv");
         File.WriteAllText(

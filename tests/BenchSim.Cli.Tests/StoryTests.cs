@@ -9,7 +9,7 @@ public sealed class StoryTests
     public void Tells_the_story_and_writes_nothing()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         var before = folder.Everything();
         var story = Call.Run("run", spring, "--season", "3", "--batch", "tomatoes");
         Assert.Equal(0, story.Code);
@@ -24,7 +24,7 @@ public sealed class StoryTests
     public void Another_seed_is_another_story()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         var one = Call.Run("run", spring, "--season", "3", "--batch", "tomatoes").Output;
         Assert.Equal(one, Call.Run("run", spring, "--season", "3", "--batch", "tomatoes", "--seed", "1").Output);
         Assert.NotEqual(one, Call.Run("run", spring, "--season", "3", "--batch", "tomatoes", "--seed", "2").Output, StringComparer.Ordinal);
@@ -37,7 +37,7 @@ public sealed class StoryTests
     public void An_unknown_batch_gets_near_names(string written, string ending)
     {
         using var folder = new TemporaryFolder();
-        var story = Call.Run("run", folder.Scenario(), "--season", "1", "--batch", written);
+        var story = Call.Run("run", folder.Starter(), "--season", "1", "--batch", written);
         Assert.Equal(2, story.Code);
         Assert.StartsWith($"The plan has no batch \"{written}\". ", story.Error, StringComparison.Ordinal);
         Assert.EndsWith(ending + "\n", story.Error, StringComparison.Ordinal);
@@ -48,7 +48,7 @@ public sealed class StoryTests
     {
         // The e with an acute accent as one character in the plan, and as two on the command line.
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         var plan = Path.Combine(spring, "plan.csv");
         File.WriteAllText(plan, File.ReadAllText(plan).Replace("basil,basil", "basil-\u00e9t\u00e9,basil", StringComparison.Ordinal));
         Assert.Equal(0, Call.Run("run", spring, "--season", "1", "--batch", "basil-e\u0301te\u0301").Code);
@@ -61,7 +61,7 @@ public sealed class StoryTests
     public void A_season_that_is_not_played_is_refused()
     {
         using var folder = new TemporaryFolder();
-        var story = Call.Run("run", folder.Scenario(), "--season", "21", "--batch", "basil", "--seasons", "20");
+        var story = Call.Run("run", folder.Starter(), "--season", "21", "--batch", "basil", "--seasons", "20");
         Assert.Equal(2, story.Code);
         Assert.Equal(
             "There is no season 21: the play has seasons 1 to 20. Choose one of them, or play more with --seasons.\n",
@@ -73,7 +73,7 @@ public sealed class StoryTests
     public void Machines_get_the_lines()
     {
         using var folder = new TemporaryFolder();
-        using var json = JsonDocument.Parse(Call.Run("run", folder.Scenario(), "--season", "1", "--batch", "basil", "--json").Output);
+        using var json = JsonDocument.Parse(Call.Run("run", folder.Starter(), "--season", "1", "--batch", "basil", "--json").Output);
         Assert.Equal("basil", json.RootElement.GetProperty("batch").GetString());
         Assert.Equal(1, json.RootElement.GetProperty("season").GetInt32());
         Assert.NotEqual(0, json.RootElement.GetProperty("story").GetArrayLength());
@@ -82,6 +82,6 @@ public sealed class StoryTests
     private static int RunWithBatch(string batch)
     {
         using var folder = new TemporaryFolder();
-        return Call.Run("run", folder.Scenario(), "--season", "1", "--batch", batch).Code;
+        return Call.Run("run", folder.Starter(), "--season", "1", "--batch", batch).Code;
     }
 }

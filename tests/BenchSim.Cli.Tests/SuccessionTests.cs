@@ -116,7 +116,7 @@ public sealed class SuccessionTests
     public void The_plans_own_schedule_fits_as_often_as_the_plan_and_threads_do_not_matter()
     {
         using var folder = new TemporaryFolder();
-        var spring = folder.Scenario();
+        var spring = folder.Starter();
         string[] trial =
         [
             "succession",

@@ -22,7 +22,7 @@ public sealed class TutorialTests
         try
         {
             var commands = 0;
-            foreach ((var head, var lines) in Blocks(File.ReadAllLines(Path.Combine(Repository.Root(), "docs", "tutorial.md"))))
+            foreach ((var head, var lines) in Blocks(File.ReadAllLines(Path.Combine(Repository.Root, "docs", "tutorial.md"))))
             {
                 var words = head.Split(' ');
                 if (head == "console")

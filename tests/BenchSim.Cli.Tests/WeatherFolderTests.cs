@@ -79,7 +79,7 @@ public sealed class WeatherFolderTests
     public void Does_not_take_the_place_of_the_report_of_a_run()
     {
         using var folder = new TemporaryFolder();
-        Assert.Equal(0, Call.Run("run", folder.Scenario(), "--seasons=5").Code);
+        Assert.Equal(0, Call.Run("run", folder.Starter(), "--seasons=5").Code);
         var before = folder.Everything();
         var weather = Call.Run("weather", folder.In("none.csv"), "--out", folder.In("spring-report"));
         Assert.Equal(2, weather.Code);

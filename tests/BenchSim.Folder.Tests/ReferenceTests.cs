@@ -31,7 +31,7 @@ public partial class ReferenceTests
     {
         var documented = new List<string>();
         var section = "";
-        foreach (var line in File.ReadLines(Path.Combine(Root(), "docs", "folder.md")))
+        foreach (var line in File.ReadLines(Path.Combine(Repository.Root, "docs", "folder.md")))
         {
             section = line.StartsWith('#') ? SectionOf(line) : section;
             if (line.StartsWith("| `", StringComparison.Ordinal) && section.Length > 0)
@@ -196,17 +196,6 @@ public partial class ReferenceTests
         }
 
         return data;
-    }
-
-    private static string Root()
-    {
-        var directory = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(directory.FullName, "BenchSim.sln")))
-        {
-            directory = directory.Parent!;
-        }
-
-        return directory.FullName;
     }
 
     // A number with or without a unit, a time, or a word that is itself the value.

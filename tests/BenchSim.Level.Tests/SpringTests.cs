@@ -13,7 +13,7 @@ public class SpringTests
 {
     private const int Seasons = 150;
 
-    public static readonly string Folder = Path.Combine(Repository(), "scenarios", "two-house-spring");
+    public static readonly string Folder = Path.Combine(Repository.Root, "scenarios", "two-house-spring");
 
     private static readonly FolderReading Reading = ScenarioFolder.Read(Folder);
     private static readonly SeasonPlan Plan = SeasonPlanner.Make(MayMove(Reading.Scenario!)).Plan!;
@@ -184,15 +184,4 @@ public class SpringTests
                 Crop = batch.Crop with { GerminationCurve = [], Benches = [], Mats = [] },
             }
         ).ToString();
-
-    private static string Repository()
-    {
-        DirectoryInfo at = new(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(at.FullName, "BenchSim.sln")))
-        {
-            at = at.Parent!;
-        }
-
-        return at.FullName;
-    }
 }

@@ -20,7 +20,7 @@ public sealed class ReportFolderTests : IDisposable
     [Fact]
     public void A_report_has_the_promised_files()
     {
-        ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+        ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
 
         Assert.Equal(
             [
@@ -40,7 +40,7 @@ public sealed class ReportFolderTests : IDisposable
                 "tables/spaces.csv",
                 "tables/waits.csv",
             ],
-            TemporaryFolder.Files(_folder.At("report")).Keys.ToArray()
+            TemporaryFolder.Files(_folder.In("report")).Keys.ToArray()
         );
     }
 
@@ -49,7 +49,7 @@ public sealed class ReportFolderTests : IDisposable
     {
         var result = SyntheticStudy.Tiny();
         ReportFolder.Write(
-            _folder.At("report"),
+            _folder.In("report"),
             result with
             {
                 Bottlenecks = SyntheticRoom.Bottlenecks(result.Plan),
@@ -58,30 +58,30 @@ public sealed class ReportFolderTests : IDisposable
             null,
             CancellationToken.None
         );
-        Assert.True(File.Exists(_folder.At("report/tables/bottlenecks.csv")));
-        ReportFolder.Write(_folder.At("report"), result, s_inputs, null, CancellationToken.None);
-        Assert.False(File.Exists(_folder.At("report/tables/bottlenecks.csv")));
+        Assert.True(File.Exists(_folder.In("report/tables/bottlenecks.csv")));
+        ReportFolder.Write(_folder.In("report"), result, s_inputs, null, CancellationToken.None);
+        Assert.False(File.Exists(_folder.In("report/tables/bottlenecks.csv")));
     }
 
     [Fact]
     public void Inputs_are_kept_byte_for_byte()
     {
-        ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+        ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
 
         foreach (var input in s_inputs)
         {
-            Assert.Equal(input.Bytes.ToArray(), File.ReadAllBytes(_folder.At("report/inputs/" + input.Name)));
+            Assert.Equal(input.Bytes.ToArray(), File.ReadAllBytes(_folder.In("report/inputs/" + input.Name)));
         }
     }
 
     [Fact]
     public void The_same_result_gives_the_same_bytes()
     {
-        ReportFolder.Write(_folder.At("one"), SyntheticStudy.Tiny(), s_inputs, "part 1 of 3", CancellationToken.None);
-        ReportFolder.Write(_folder.At("two"), SyntheticStudy.Tiny(), s_inputs, "part 1 of 3", CancellationToken.None);
+        ReportFolder.Write(_folder.In("one"), SyntheticStudy.Tiny(), s_inputs, "part 1 of 3", CancellationToken.None);
+        ReportFolder.Write(_folder.In("two"), SyntheticStudy.Tiny(), s_inputs, "part 1 of 3", CancellationToken.None);
 
-        var one = TemporaryFolder.Files(_folder.At("one"));
-        var two = TemporaryFolder.Files(_folder.At("two"));
+        var one = TemporaryFolder.Files(_folder.In("one"));
+        var two = TemporaryFolder.Files(_folder.In("two"));
         Assert.Equal(one.Keys, two.Keys);
         foreach (var name in one.Keys.Where(name => !name.EndsWith(".png", StringComparison.Ordinal)))
         {
@@ -92,19 +92,19 @@ public sealed class ReportFolderTests : IDisposable
     [Fact]
     public void An_earlier_report_is_replaced_as_a_whole()
     {
-        ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
-        ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), [s_inputs[0]], null, CancellationToken.None);
+        ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+        ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), [s_inputs[0]], null, CancellationToken.None);
 
-        Assert.False(Directory.Exists(_folder.At("report/inputs/weather")));
+        Assert.False(Directory.Exists(_folder.In("report/inputs/weather")));
         Assert.Equal(["report"], Entries(_folder.Path));
     }
 
     [Fact]
     public void Parents_are_made()
     {
-        ReportFolder.Write(_folder.At("a/b/report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+        ReportFolder.Write(_folder.In("a/b/report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
 
-        Assert.Equal(["report"], Entries(_folder.At("a/b")));
+        Assert.Equal(["report"], Entries(_folder.In("a/b")));
     }
 
     [Theory]
@@ -112,7 +112,7 @@ public sealed class ReportFolderTests : IDisposable
     [InlineData("notes")]
     public void A_folder_it_did_not_make_is_refused_and_left_alone(string kind)
     {
-        var target = _folder.At("mine");
+        var target = _folder.In("mine");
         Directory.CreateDirectory(target);
         if (kind == "notes")
         {
@@ -139,7 +139,7 @@ public sealed class ReportFolderTests : IDisposable
     [InlineData("archive/daily.csv")]
     public void A_report_with_something_added_is_refused_and_left_alone(string added)
     {
-        var target = _folder.At("report");
+        var target = _folder.In("report");
         ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
         Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(target, added))!);
         File.WriteAllText(Path.Combine(target, added), "dear to me");
@@ -160,7 +160,7 @@ public sealed class ReportFolderTests : IDisposable
     [Fact]
     public void A_marker_with_another_text_does_not_make_a_folder_ours()
     {
-        var target = _folder.At("mine");
+        var target = _folder.In("mine");
         Directory.CreateDirectory(target);
         File.WriteAllText(Path.Combine(target, TargetFolder.MarkerName), "");
 
@@ -174,14 +174,14 @@ public sealed class ReportFolderTests : IDisposable
     [Fact]
     public void A_file_in_the_place_is_refused()
     {
-        File.WriteAllText(_folder.At("report"), "dear to me");
+        File.WriteAllText(_folder.In("report"), "dear to me");
 
         var refusal = Assert.Throws<ReportRefusedException>(() =>
-            ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None)
+            ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None)
         );
 
         Assert.Contains("is a file", refusal.Message, StringComparison.Ordinal);
-        Assert.Equal("dear to me", File.ReadAllText(_folder.At("report")));
+        Assert.Equal("dear to me", File.ReadAllText(_folder.In("report")));
     }
 
     [Fact]
@@ -192,11 +192,11 @@ public sealed class ReportFolderTests : IDisposable
             return;
         }
 
-        ReportFolder.Write(_folder.At("real"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
-        Directory.CreateSymbolicLink(_folder.At("link"), _folder.At("real"));
+        ReportFolder.Write(_folder.In("real"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+        Directory.CreateSymbolicLink(_folder.In("link"), _folder.In("real"));
 
         var refusal = Assert.Throws<ReportRefusedException>(() =>
-            ReportFolder.Write(_folder.At("link"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None)
+            ReportFolder.Write(_folder.In("link"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None)
         );
 
         Assert.Contains("is a link", refusal.Message, StringComparison.Ordinal);
@@ -205,10 +205,10 @@ public sealed class ReportFolderTests : IDisposable
     [Fact]
     public void A_parent_that_is_a_file_is_refused_in_words()
     {
-        File.WriteAllText(_folder.At("file"), "");
+        File.WriteAllText(_folder.In("file"), "");
 
         Assert.Throws<ReportRefusedException>(() =>
-            ReportFolder.Write(_folder.At("file/report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None)
+            ReportFolder.Write(_folder.In("file/report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None)
         );
 
         Assert.Equal(["file"], Entries(_folder.Path));
@@ -221,7 +221,7 @@ public sealed class ReportFolderTests : IDisposable
         stop.Cancel();
 
         Assert.Throws<OperationCanceledException>(() =>
-            ReportFolder.Write(_folder.At("a/report"), SyntheticStudy.Tiny(), s_inputs, null, stop.Token)
+            ReportFolder.Write(_folder.In("a/report"), SyntheticStudy.Tiny(), s_inputs, null, stop.Token)
         );
 
         Assert.Empty(Entries(_folder.Path));
@@ -230,7 +230,7 @@ public sealed class ReportFolderTests : IDisposable
     [Fact]
     public void Stopped_half_way_it_leaves_nothing_behind_and_the_earlier_report_whole()
     {
-        var target = _folder.At("report");
+        var target = _folder.In("report");
         ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
         var before = TemporaryFolder.Files(target);
         using var stop = new CancellationTokenSource();
@@ -254,7 +254,7 @@ public sealed class ReportFolderTests : IDisposable
     [Fact]
     public void A_failure_half_way_leaves_nothing_behind()
     {
-        var folder = new TargetFolder(_folder.At("a/b/report"));
+        var folder = new TargetFolder(_folder.In("a/b/report"));
 
         Assert.Throws<InvalidOperationException>(() =>
             folder.Fill(
@@ -273,21 +273,21 @@ public sealed class ReportFolderTests : IDisposable
     [Fact]
     public void A_disk_that_refuses_is_told_in_words()
     {
-        var folder = new TargetFolder(_folder.At("report"));
+        var folder = new TargetFolder(_folder.In("report"));
 
         var refusal = Assert.Throws<ReportRefusedException>(() =>
             folder.Fill(_ => throw new IOException("No space left on device"), CancellationToken.None)
         );
 
-        Assert.Equal($"The report could not be written to '{_folder.At("report")}': No space left on device", refusal.Message);
+        Assert.Equal($"The report could not be written to '{_folder.In("report")}': No space left on device", refusal.Message);
         Assert.Empty(Entries(_folder.Path));
     }
 
     [Fact]
     public void A_place_that_can_be_written_is_found_good_and_left_as_it_was()
     {
-        ReportFolder.Check(_folder.At("a/b/report"));
-        ReportFolder.Check(_folder.At("report"));
+        ReportFolder.Check(_folder.In("a/b/report"));
+        ReportFolder.Check(_folder.In("report"));
 
         Assert.Empty(Entries(_folder.Path));
     }
@@ -295,12 +295,12 @@ public sealed class ReportFolderTests : IDisposable
     [Fact]
     public void A_place_under_a_file_is_refused_before_the_play()
     {
-        File.WriteAllText(_folder.At("notes"), "dear to me");
+        File.WriteAllText(_folder.In("notes"), "dear to me");
 
-        var refusal = Assert.Throws<ReportRefusedException>(() => ReportFolder.Check(_folder.At("notes/a/report")));
+        var refusal = Assert.Throws<ReportRefusedException>(() => ReportFolder.Check(_folder.In("notes/a/report")));
 
         Assert.Equal(
-            $"No report was written: '{_folder.At("notes/a/report")}' cannot be made, for '{_folder.At("notes")}' is a file. Name another folder.",
+            $"No report was written: '{_folder.In("notes/a/report")}' cannot be made, for '{_folder.In("notes")}' is a file. Name another folder.",
             refusal.Message
         );
         Assert.Equal(["notes"], Entries(_folder.Path));
@@ -327,7 +327,7 @@ public sealed class ReportFolderTests : IDisposable
     [InlineData(256, false)]
     public void A_name_that_is_too_long_is_refused_before_the_play(int letters, bool good)
     {
-        var place = _folder.At(new string('r', letters));
+        var place = _folder.In(new string('r', letters));
 
         if (good)
         {
@@ -347,14 +347,14 @@ public sealed class ReportFolderTests : IDisposable
     [Fact]
     public void What_the_disk_says_is_told_without_names_of_our_own()
     {
-        var folder = new TargetFolder(_folder.At("report"));
+        var folder = new TargetFolder(_folder.In("report"));
 
         var refusal = Assert.Throws<ReportRefusedException>(() =>
             folder.Fill(partial => throw new IOException($"The disk is full : '{partial}/result.json'"), CancellationToken.None)
         );
 
         Assert.Equal(
-            $"The report could not be written to '{_folder.At("report")}': The disk is full : '{_folder.At("report")}/result.json'",
+            $"The report could not be written to '{_folder.In("report")}': The disk is full : '{_folder.In("report")}/result.json'",
             refusal.Message
         );
     }
@@ -371,7 +371,7 @@ public sealed class ReportFolderTests : IDisposable
     public void An_input_that_would_leave_the_folder_is_refused(string name)
     {
         Assert.Throws<ArgumentException>(() =>
-            ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), [new(name, default)], null, CancellationToken.None)
+            ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), [new(name, default)], null, CancellationToken.None)
         );
 
         Assert.Empty(Entries(_folder.Path));
@@ -381,7 +381,7 @@ public sealed class ReportFolderTests : IDisposable
     public void Two_inputs_of_one_name_are_refused() =>
         Assert.Throws<ArgumentException>(() =>
             ReportFolder.Write(
-                _folder.At("report"),
+                _folder.In("report"),
                 SyntheticStudy.Tiny(),
                 [new("plan.csv", default), new("Plan.csv", default)],
                 null,

@@ -2,7 +2,7 @@ using BenchSim.Engine.Randomness;
 using BenchSim.Season.Climate;
 using BenchSim.Season.Planning;
 using BenchSim.Season.Play;
-using static BenchSim.Season.Tests.SmallSite;
+using static Support.SmallSite;
 
 namespace BenchSim.Season.Tests;
 

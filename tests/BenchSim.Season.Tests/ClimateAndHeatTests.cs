@@ -3,7 +3,7 @@ using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Season.Seed;
 using BenchSim.Season.Weather;
-using static BenchSim.Season.Tests.SmallSite;
+using static Support.SmallSite;
 
 namespace BenchSim.Season.Tests;
 

@@ -1,7 +1,7 @@
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 using BenchSim.Season.Play;
-using static BenchSim.Season.Tests.SmallSite;
+using static Support.SmallSite;
 
 namespace BenchSim.Season.Tests;
 

@@ -1,7 +1,7 @@
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Season.Weather;
-using static BenchSim.Season.Tests.SmallSite;
+using static Support.SmallSite;
 
 namespace BenchSim.Season.Tests;
 

@@ -1,6 +1,6 @@
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
-using static BenchSim.Season.Tests.SmallSite;
+using static Support.SmallSite;
 
 namespace BenchSim.Season.Tests;
 

@@ -1,3 +1,5 @@
+using BenchSim.Answers;
+
 namespace BenchSim.Cli.Commands;
 
 /// <summary>Names of folders and files that stand beside a scenario folder.</summary>

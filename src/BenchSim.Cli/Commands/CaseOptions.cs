@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using BenchSim.Cli.Words;
+using BenchSim.Answers.Words;
 using BenchSim.Report.Case;
 using BenchSim.Season.Values;
 

@@ -1,6 +1,6 @@
+using BenchSim.Answers.Words;
 using BenchSim.Cli.Parts;
 using BenchSim.Cli.Printing;
-using BenchSim.Cli.Words;
 using BenchSim.Report.Case;
 using BenchSim.Study;
 using BenchSim.Study.Compare;

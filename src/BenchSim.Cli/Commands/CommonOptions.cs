@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
-using BenchSim.Cli.Words;
+using BenchSim.Answers.Words;
 using BenchSim.Season.Values;
 
 namespace BenchSim.Cli.Commands;

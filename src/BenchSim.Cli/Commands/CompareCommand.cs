@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using BenchSim.Cli.Printing;
-using BenchSim.Cli.Words;
 using BenchSim.Report.Case;
 using BenchSim.Report.Writing;
 using BenchSim.Season.Inputs;

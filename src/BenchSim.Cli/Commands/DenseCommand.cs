@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using BenchSim.Answers;
+using BenchSim.Answers.Words;
 using BenchSim.Cli.Printing;
-using BenchSim.Cli.Words;
 using BenchSim.Report;
 using BenchSim.Season.Inputs;
 using BenchSim.Study;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
-using BenchSim.Cli.Words;
+using BenchSim.Answers;
+using BenchSim.Answers.Words;
 using BenchSim.Folder.Plan;
 using BenchSim.Level;
 

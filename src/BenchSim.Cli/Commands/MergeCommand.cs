@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using BenchSim.Answers;
 using BenchSim.Cli.Parts;
 using BenchSim.Cli.Printing;
 using BenchSim.Folder;

@@ -1,5 +1,6 @@
 using System.CommandLine;
-using BenchSim.Cli.Words;
+using BenchSim.Answers;
+using BenchSim.Answers.Words;
 using BenchSim.Folder;
 
 namespace BenchSim.Cli.Commands;

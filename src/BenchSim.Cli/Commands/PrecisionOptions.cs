@@ -1,7 +1,8 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
-using BenchSim.Cli.Words;
+using BenchSim.Answers;
+using BenchSim.Answers.Words;
 using BenchSim.Study.Precision;
 
 namespace BenchSim.Cli.Commands;

@@ -1,7 +1,8 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using BenchSim.Answers;
+using BenchSim.Answers.Words;
 using BenchSim.Cli.Printing;
-using BenchSim.Cli.Words;
 using BenchSim.Report.Labels;
 using BenchSim.Report.Papers;
 using BenchSim.Season.Inputs;

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
-using BenchSim.Cli.Words;
+using BenchSim.Answers.Words;
 using BenchSim.Report.Labels;
 using BenchSim.Report.Papers;
 

@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using BenchSim.Cli.Parts;
 using BenchSim.Cli.Printing;
-using BenchSim.Cli.Words;
 using BenchSim.Report;
 using BenchSim.Report.Case;
 using BenchSim.Report.Words;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BenchSim.Answers;
 using BenchSim.Report.Case;
 using BenchSim.Study.Precision;
 using BenchSim.Study.Shards;

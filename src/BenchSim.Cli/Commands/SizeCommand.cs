@@ -1,6 +1,7 @@
 using System.CommandLine;
+using BenchSim.Answers;
+using BenchSim.Answers.Words;
 using BenchSim.Cli.Printing;
-using BenchSim.Cli.Words;
 using BenchSim.Engine.Randomness;
 using BenchSim.Report;
 using BenchSim.Season.Inputs;

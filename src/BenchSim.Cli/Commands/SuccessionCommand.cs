@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
+using BenchSim.Answers;
+using BenchSim.Answers.Words;
 using BenchSim.Cli.Printing;
-using BenchSim.Cli.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Study;
 using BenchSim.Study.Succession;

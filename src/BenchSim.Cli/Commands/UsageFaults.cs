@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using BenchSim.Answers.Words;
 using BenchSim.Cli.Printing;
-using BenchSim.Cli.Words;
 
 namespace BenchSim.Cli.Commands;
 

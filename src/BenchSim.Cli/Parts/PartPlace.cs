@@ -1,4 +1,5 @@
 using System.Text;
+using BenchSim.Answers;
 using BenchSim.Folder;
 using BenchSim.Study.Shards;
 

@@ -1,6 +1,7 @@
+using BenchSim.Answers;
+using BenchSim.Answers.Words;
 using BenchSim.Cli.Commands;
 using BenchSim.Cli.Printing;
-using BenchSim.Cli.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Study;
 using BenchSim.Study.Shards;

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using BenchSim.Answers.Words;
 using BenchSim.Cli.Commands;
 using BenchSim.Cli.Words;
 using BenchSim.Report.Words;

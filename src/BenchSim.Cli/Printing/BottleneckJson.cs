@@ -1,5 +1,5 @@
 using System.Text.Json;
-using BenchSim.Cli.Words;
+using BenchSim.Answers.Words;
 using BenchSim.Report.Words;
 using BenchSim.Study.Bottlenecks;
 using BenchSim.Study.Compare;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Answers.Words;
 using BenchSim.Cli.Words;
 using BenchSim.Report.Words;
 using BenchSim.Study.Bottlenecks;

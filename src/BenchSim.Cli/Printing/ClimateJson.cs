@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using BenchSim.Cli.Words;
+using BenchSim.Answers.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 using BenchSim.Season.Weather;

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BenchSim.Cli.Words;
+using BenchSim.Answers.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 using BenchSim.Season.Values;

@@ -1,4 +1,4 @@
-using BenchSim.Cli.Words;
+using BenchSim.Answers.Words;
 using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;

@@ -1,3 +1,4 @@
+using BenchSim.Answers.Words;
 using BenchSim.Cli.Words;
 using BenchSim.Report.Words;
 using BenchSim.Season.Heat;

@@ -1,4 +1,4 @@
-using BenchSim.Cli.Words;
+using BenchSim.Answers.Words;
 using BenchSim.Report.Papers;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;

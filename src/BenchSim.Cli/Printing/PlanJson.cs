@@ -1,6 +1,6 @@
 using System.Text.Json;
+using BenchSim.Answers.Words;
 using BenchSim.Cli.Commands;
-using BenchSim.Cli.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 using BenchSim.Season.Values;

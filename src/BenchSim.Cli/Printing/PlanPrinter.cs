@@ -1,5 +1,5 @@
+using BenchSim.Answers.Words;
 using BenchSim.Cli.Commands;
-using BenchSim.Cli.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 

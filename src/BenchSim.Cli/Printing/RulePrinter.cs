@@ -1,4 +1,4 @@
-using BenchSim.Cli.Words;
+using BenchSim.Answers.Words;
 using BenchSim.Folder;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Seed;

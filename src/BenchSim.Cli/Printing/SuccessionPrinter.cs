@@ -1,4 +1,4 @@
-using BenchSim.Cli.Words;
+using BenchSim.Answers.Words;
 using BenchSim.Study.Results;
 using BenchSim.Study.Succession;
 

@@ -1,4 +1,4 @@
-using BenchSim.Cli.Words;
+using BenchSim.Answers.Words;
 using Spectre.Console;
 
 namespace BenchSim.Cli.Printing;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using BenchSim.Answers.Words;
 using BenchSim.Cli.Commands;
-using BenchSim.Cli.Words;
 using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using BenchSim.Answers.Words;
 using BenchSim.Cli.Commands;
-using BenchSim.Cli.Words;
 using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
 

@@ -1,3 +1,4 @@
+using BenchSim.Answers.Words;
 using BenchSim.Level;
 using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;

@@ -10,7 +10,7 @@ public class LibraryPageTests
     {
         string[] listed =
         [
-            .. File.ReadAllLines(Path.Combine(Root(), "docs", "library.md"))
+            .. File.ReadAllLines(Path.Combine(Repository.Root, "docs", "library.md"))
                 .Where(line => line.StartsWith("| `", StringComparison.Ordinal)),
         ];
         string[] expected =
@@ -41,15 +41,4 @@ public class LibraryPageTests
 
     private static string Line(LibraryRow row, params string[] cells) =>
         $"| `{row.Id}` | {row.Cells["name"]} | {string.Join(" | ", cells)} |";
-
-    private static string Root()
-    {
-        var directory = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(directory.FullName, "BenchSim.sln")))
-        {
-            directory = directory.Parent!;
-        }
-
-        return directory.FullName;
-    }
 }

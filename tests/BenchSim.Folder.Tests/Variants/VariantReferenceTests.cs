@@ -11,7 +11,7 @@ public class VariantReferenceTests
     {
         var documented = new List<string>();
         var isHere = false;
-        foreach (var line in File.ReadLines(Path.Combine(Root(), "docs", "folder.md")))
+        foreach (var line in File.ReadLines(Path.Combine(Repository.Root, "docs", "folder.md")))
         {
             isHere = line.StartsWith('#') ? string.Equals(line, heading, StringComparison.Ordinal) : isHere;
             if (isHere && line.StartsWith("| `", StringComparison.Ordinal))
@@ -28,15 +28,4 @@ public class VariantReferenceTests
 
     private static string Row(FieldDescription field) =>
         "| " + string.Join(" | ", $"`{field.Name}`", field.Type, field.Unit, field.Default, field.DefaultSource, field.Meaning) + " |";
-
-    private static string Root()
-    {
-        var directory = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(directory.FullName, "BenchSim.sln")))
-        {
-            directory = directory.Parent!;
-        }
-
-        return directory.FullName;
-    }
 }

@@ -149,7 +149,7 @@ public class VariantTests
     [Fact]
     public void Variants_of_the_spring_example_read_without_faults()
     {
-        var spring = Path.Combine(Root(), "scenarios", "two-house-spring");
+        var spring = Path.Combine(Repository.Root, "scenarios", "two-house-spring");
         var names = Directory.GetFiles(Path.Combine(spring, "variants")).Select(path => Path.GetFileNameWithoutExtension(path)).ToArray();
         Assert.Equal(6, names.Length);
         Assert.All(names, name => Assert.Empty(ScenarioFolder.ReadVariant(spring, name).Faults));
@@ -169,16 +169,5 @@ public class VariantTests
         var reading = ScenarioFolder.ReadVariant(folder.Path, "v");
         Assert.Empty(reading.Faults.Select(fault => fault.ToString()));
         return reading.Scenario!;
-    }
-
-    private static string Root()
-    {
-        var directory = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(directory.FullName, "BenchSim.sln")))
-        {
-            directory = directory.Parent!;
-        }
-
-        return directory.FullName;
     }
 }

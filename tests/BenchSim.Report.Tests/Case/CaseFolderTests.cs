@@ -14,9 +14,9 @@ public sealed class CaseFolderTests : IDisposable
     [Fact]
     public void A_case_stands_beside_the_files_that_were_played()
     {
-        CaseFolder.Write(_folder.At("case"), CaseSample.Spring(), CaseSample.Inputs, CancellationToken.None);
+        CaseFolder.Write(_folder.In("case"), CaseSample.Spring(), CaseSample.Inputs, CancellationToken.None);
 
-        var files = TemporaryFolder.Files(_folder.At("case"));
+        var files = TemporaryFolder.Files(_folder.In("case"));
         Assert.Equal([".benchsim-report", "case.pdf", "inputs/plan.csv", "inputs/site.toml"], files.Keys.ToArray());
         Assert.Equal(CaseSample.Inputs[0].Bytes.ToArray(), files["inputs/plan.csv"]);
         Assert.Equal("%PDF-"u8.ToArray(), files["case.pdf"][..5]);
@@ -25,26 +25,26 @@ public sealed class CaseFolderTests : IDisposable
     [Fact]
     public void An_earlier_case_is_replaced_as_a_whole_and_nothing_else_is()
     {
-        CaseFolder.Write(_folder.At("case"), CaseSample.Spring(), CaseSample.Inputs, CancellationToken.None);
-        CaseFolder.Write(_folder.At("case"), CaseSample.Spring(), CaseSample.Inputs[..1], CancellationToken.None);
-        Assert.False(File.Exists(_folder.At("case/inputs/site.toml")));
+        CaseFolder.Write(_folder.In("case"), CaseSample.Spring(), CaseSample.Inputs, CancellationToken.None);
+        CaseFolder.Write(_folder.In("case"), CaseSample.Spring(), CaseSample.Inputs[..1], CancellationToken.None);
+        Assert.False(File.Exists(_folder.In("case/inputs/site.toml")));
 
-        File.WriteAllText(_folder.At("case/mine.txt"), "mine");
-        Assert.Throws<ReportRefusedException>(() => CaseFolder.Check(_folder.At("case")));
-        ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), CaseSample.Inputs, null, CancellationToken.None);
+        File.WriteAllText(_folder.In("case/mine.txt"), "mine");
+        Assert.Throws<ReportRefusedException>(() => CaseFolder.Check(_folder.In("case")));
+        ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), CaseSample.Inputs, null, CancellationToken.None);
         Assert.Throws<ReportRefusedException>(() =>
-            CaseFolder.Write(_folder.At("report"), CaseSample.Spring(), CaseSample.Inputs, CancellationToken.None)
+            CaseFolder.Write(_folder.In("report"), CaseSample.Spring(), CaseSample.Inputs, CancellationToken.None)
         );
-        Assert.True(File.Exists(_folder.At("report/report.html")));
-        File.WriteAllText(_folder.At("letter"), "dear");
-        Assert.Throws<ReportRefusedException>(() => CaseFolder.Check(_folder.At("letter")));
+        Assert.True(File.Exists(_folder.In("report/report.html")));
+        File.WriteAllText(_folder.In("letter"), "dear");
+        Assert.Throws<ReportRefusedException>(() => CaseFolder.Check(_folder.In("letter")));
     }
 
     [Fact]
     public void A_stopped_case_leaves_nothing()
     {
         Assert.Throws<OperationCanceledException>(() =>
-            CaseFolder.Write(_folder.At("case"), CaseSample.Spring(), CaseSample.Inputs, new CancellationToken(canceled: true))
+            CaseFolder.Write(_folder.In("case"), CaseSample.Spring(), CaseSample.Inputs, new CancellationToken(canceled: true))
         );
         Assert.Empty(Directory.EnumerateFileSystemEntries(_folder.Path));
     }
@@ -53,9 +53,9 @@ public sealed class CaseFolderTests : IDisposable
     public void A_report_can_hold_a_case_and_is_replaced_with_it()
     {
         var study = SyntheticStudy.Tiny();
-        ReportFolder.Write(_folder.At("report"), study, CaseSample.Inputs, null, CaseSample.Run(study), CancellationToken.None);
-        Assert.True(File.Exists(_folder.At("report/case.pdf")));
-        ReportFolder.Write(_folder.At("report"), study, CaseSample.Inputs, null, CancellationToken.None);
-        Assert.False(File.Exists(_folder.At("report/case.pdf")));
+        ReportFolder.Write(_folder.In("report"), study, CaseSample.Inputs, null, CaseSample.Run(study), CancellationToken.None);
+        Assert.True(File.Exists(_folder.In("report/case.pdf")));
+        ReportFolder.Write(_folder.In("report"), study, CaseSample.Inputs, null, CancellationToken.None);
+        Assert.False(File.Exists(_folder.In("report/case.pdf")));
     }
 }

@@ -16,7 +16,7 @@ public sealed class PapersFolderTests : IDisposable
     public void All_papers_are_written_and_told()
     {
         var summary = Write("papers");
-        string[] names = [.. TemporaryFolder.Files(_folder.At("papers")).Keys.Where(name => name != ".benchsim-report")];
+        string[] names = [.. TemporaryFolder.Files(_folder.In("papers")).Keys.Where(name => name != ".benchsim-report")];
         Assert.Equal(
             "calendar.ics cold-nights.csv labels.csv labels.pdf order.csv order.html work-list.csv work-list.html workbook.xlsx",
             string.Join(' ', names.Order(StringComparer.Ordinal))
@@ -31,8 +31,8 @@ public sealed class PapersFolderTests : IDisposable
     {
         Write("one");
         Write("two");
-        var one = TemporaryFolder.Files(_folder.At("one"));
-        var two = TemporaryFolder.Files(_folder.At("two"));
+        var one = TemporaryFolder.Files(_folder.In("one"));
+        var two = TemporaryFolder.Files(_folder.In("two"));
         Assert.Equal(one.Keys, two.Keys);
         Assert.All(one.Keys, name => Assert.Equal(one[name], two[name]));
     }
@@ -42,24 +42,24 @@ public sealed class PapersFolderTests : IDisposable
     {
         Write("papers");
         Write("papers", new PaperSettings { Kinds = PaperKinds.Calendar });
-        Assert.Equal(".benchsim-report calendar.ics", string.Join(' ', TemporaryFolder.Files(_folder.At("papers")).Keys));
+        Assert.Equal(".benchsim-report calendar.ics", string.Join(' ', TemporaryFolder.Files(_folder.In("papers")).Keys));
         Write("papers");
-        Assert.Equal(10, TemporaryFolder.Files(_folder.At("papers")).Count);
+        Assert.Equal(10, TemporaryFolder.Files(_folder.In("papers")).Count);
     }
 
     [Fact]
     public void A_report_of_a_run_and_folders_of_others_are_left_alone()
     {
-        ReportFolder.Write(_folder.At("report"), SyntheticStudy.Tiny(), [], null, CancellationToken.None);
-        Directory.CreateDirectory(_folder.At("mine"));
-        File.WriteAllText(_folder.At("mine/letter.txt"), "dear");
+        ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), [], null, CancellationToken.None);
+        Directory.CreateDirectory(_folder.In("mine"));
+        File.WriteAllText(_folder.In("mine/letter.txt"), "dear");
         Write("papers");
-        File.WriteAllText(_folder.At("papers/notes.txt"), "mine");
+        File.WriteAllText(_folder.In("papers/notes.txt"), "mine");
         foreach (var name in new[] { "report", "mine", "papers" })
         {
-            var before = TemporaryFolder.Files(_folder.At(name));
+            var before = TemporaryFolder.Files(_folder.In(name));
             Assert.Throws<ReportRefusedException>(() => Write(name));
-            Assert.Equal(before.Keys, TemporaryFolder.Files(_folder.At(name)).Keys);
+            Assert.Equal(before.Keys, TemporaryFolder.Files(_folder.In(name)).Keys);
         }
     }
 
@@ -68,8 +68,8 @@ public sealed class PapersFolderTests : IDisposable
     {
         using var stop = new CancellationTokenSource();
         stop.Cancel();
-        Assert.Throws<OperationCanceledException>(() => PapersFolder.Write(_folder.At("papers"), _plan, new PaperSettings(), stop.Token));
-        Assert.Empty(Directory.EnumerateFileSystemEntries(_folder.At(".")));
+        Assert.Throws<OperationCanceledException>(() => PapersFolder.Write(_folder.In("papers"), _plan, new PaperSettings(), stop.Token));
+        Assert.Empty(Directory.EnumerateFileSystemEntries(_folder.In(".")));
     }
 
     [Fact]
@@ -95,5 +95,5 @@ public sealed class PapersFolderTests : IDisposable
     }
 
     private PaperSummary Write(string name, PaperSettings? settings = null) =>
-        PapersFolder.Write(_folder.At(name), _plan, settings ?? new PaperSettings(), CancellationToken.None);
+        PapersFolder.Write(_folder.In(name), _plan, settings ?? new PaperSettings(), CancellationToken.None);
 }

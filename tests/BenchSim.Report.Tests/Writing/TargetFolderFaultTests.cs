@@ -8,7 +8,7 @@ public sealed class TargetFolderFaultTests : IDisposable
 {
     private readonly TemporaryFolder _folder = new();
 
-    private string Target => _folder.At("report");
+    private string Target => _folder.In("report");
 
     public void Dispose() => _folder.Dispose();
 
@@ -54,14 +54,14 @@ public sealed class TargetFolderFaultTests : IDisposable
     [Fact]
     public void The_folder_above_removed_while_writing_is_told_in_words()
     {
-        Directory.CreateDirectory(_folder.At("above"));
-        var folder = new TargetFolder(_folder.At("above/report"));
+        Directory.CreateDirectory(_folder.In("above"));
+        var folder = new TargetFolder(_folder.In("above/report"));
 
         Assert.Throws<ReportRefusedException>(() =>
             folder.Fill(
                 partial =>
                 {
-                    Directory.Delete(_folder.At("above"), recursive: true);
+                    Directory.Delete(_folder.In("above"), recursive: true);
                     new PartialFolder(partial, CancellationToken.None).Save("result.json", [1]);
                 },
                 CancellationToken.None
@@ -112,13 +112,13 @@ public sealed class TargetFolderFaultTests : IDisposable
     [Fact]
     public void Leftovers_of_another_report_are_left_alone()
     {
-        new TargetFolder(_folder.At("other")).Fill(
+        new TargetFolder(_folder.In("other")).Fill(
             partial => File.WriteAllText(Path.Combine(partial, TargetFolder.MarkerName), TargetFolder.MarkerStart),
             CancellationToken.None
         );
         Write("mine");
 
-        Assert.Equal([_folder.At("other"), Target], Hidden("*").Order(StringComparer.Ordinal), StringComparer.Ordinal);
+        Assert.Equal([_folder.In("other"), Target], Hidden("*").Order(StringComparer.Ordinal), StringComparer.Ordinal);
     }
 
     // Eight writers at once, twenty times each: every one ends without a fault, and what stands in the end is one of them, whole.
@@ -164,7 +164,7 @@ public sealed class TargetFolderFaultTests : IDisposable
         var claim = WritingClaim.Take(Target);
         var mark = Path.GetFileName(claim.Partial)[".benchsim-partial-".Length..];
         claim.Dispose();
-        File.WriteAllText(_folder.At($".benchsim-lock-{mark}"), "");
+        File.WriteAllText(_folder.In($".benchsim-lock-{mark}"), "");
         Directory.CreateDirectory(claim.Partial);
         File.WriteAllText(Path.Combine(claim.Partial, "report.html"), "half");
         if (withFormer)

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 using BenchSim.Season.Seed;
-using static BenchSim.Season.Tests.SmallSite;
+using static Support.SmallSite;
 
 namespace BenchSim.Season.Tests.Planning;
 

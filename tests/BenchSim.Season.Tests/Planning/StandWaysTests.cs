@@ -1,6 +1,6 @@
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
-using static BenchSim.Season.Tests.SmallSite;
+using static Support.SmallSite;
 
 namespace BenchSim.Season.Tests.Planning;
 

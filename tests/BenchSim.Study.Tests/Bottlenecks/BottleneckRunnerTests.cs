@@ -2,7 +2,7 @@ using System.Text.Json;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Bottlenecks;
 using BenchSim.Study.Results;
-using static BenchSim.Season.Tests.SmallSite;
+using static Support.SmallSite;
 
 namespace BenchSim.Study.Tests.Bottlenecks;
 

@@ -1,7 +1,7 @@
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Results;
 using BenchSim.Study.Sizing;
-using static BenchSim.Season.Tests.SmallSite;
+using static Support.SmallSite;
 
 namespace BenchSim.Study.Tests.Sizing;
 

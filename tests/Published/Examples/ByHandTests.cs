@@ -9,7 +9,7 @@ namespace BenchSim.Published.Examples;
 /// <summary>The season of scenarios/by-hand against the tables that its README worked out on paper: every tray, every day.</summary>
 public class ByHandTests
 {
-    private static readonly string Folder = Path.Combine(PublishedTable.Repository, "scenarios", "by-hand");
+    private static readonly string Folder = Path.Combine(Repository.Root, "scenarios", "by-hand");
     private static readonly SeasonPlan Plan = Make();
 
     [Fact]

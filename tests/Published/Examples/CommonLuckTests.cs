@@ -18,7 +18,7 @@ public class CommonLuckTests(ITestOutputHelper output)
     private const ulong Seed = 2027;
     private const ulong OtherSeed = 92;
 
-    private static readonly string Folder = Path.Combine(PublishedTable.Repository, "scenarios", "two-house-spring");
+    private static readonly string Folder = Path.Combine(Repository.Root, "scenarios", "two-house-spring");
     private static readonly SeasonPlan Base = SeasonPlanner.Make(ScenarioFolder.Read(Folder).Scenario!).Plan!;
 
     // A ratio of two variances of 200 normal values strays by a factor of 1.6 in one case of a thousand; the bound of 5 is met by hundreds. The seeds are fixed.

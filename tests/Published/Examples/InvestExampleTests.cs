@@ -14,7 +14,7 @@ public class InvestExampleTests
     private const int Seasons = 40;
     private const ulong Seed = 2027;
 
-    private static readonly string Folder = Path.Combine(PublishedTable.Repository, "scenarios", "two-house-spring");
+    private static readonly string Folder = Path.Combine(Repository.Root, "scenarios", "two-house-spring");
     private static readonly SeasonPlan Base = SeasonPlanner.Make(ScenarioFolder.Read(Folder).Scenario!).Plan!;
     private static readonly StudyOptions Options = new() { Seasons = Seasons, Seed = Seed };
 

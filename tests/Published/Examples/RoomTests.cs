@@ -70,5 +70,5 @@ public class RoomTests
     }
 
     private static SeasonPlan Plan(string name) =>
-        SeasonPlanner.Make(ScenarioFolder.Read(Path.Combine(PublishedTable.Repository, "scenarios", name)).Scenario!).Plan!;
+        SeasonPlanner.Make(ScenarioFolder.Read(Path.Combine(Repository.Root, "scenarios", name)).Scenario!).Plan!;
 }

@@ -17,7 +17,7 @@ public class SetPointStudyTests
 {
     private const int Seasons = 400;
     private const int PlannedFahrenheit = 60;
-    private static readonly string Folder = Path.Combine(PublishedTable.Repository, "scenarios", "two-house-spring");
+    private static readonly string Folder = Path.Combine(Repository.Root, "scenarios", "two-house-spring");
 
     [Fact]
     public void Colder_nights_are_cheaper_and_slower_all_the_way()

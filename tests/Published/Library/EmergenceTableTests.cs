@@ -35,10 +35,7 @@ public partial class EmergenceTableTests
     [Fact]
     public void Every_miss_is_listed_with_its_size_in_the_page_on_sources()
     {
-        string[] listed =
-        [
-            .. File.ReadLines(Path.Combine(PublishedTable.Repository, "docs", "sources.md")).Where(line => MissRow().IsMatch(line)),
-        ];
+        string[] listed = [.. File.ReadLines(Path.Combine(Repository.Root, "docs", "sources.md")).Where(line => MissRow().IsMatch(line))];
         Assert.Equal(Points().Where(point => point.Misses).Select(point => point.AsTableRow), listed, StringComparer.Ordinal);
     }
 

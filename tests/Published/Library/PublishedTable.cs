@@ -6,11 +6,9 @@ namespace BenchSim.Published.Library;
 internal static class PublishedTable
 {
     /// <summary>Folder of the repository, found upwards from the running tests.</summary>
-    internal static string Repository { get; } = FindRepository();
-
     internal static List<Dictionary<string, string>> Read(string file)
     {
-        var lines = File.ReadAllLines(Path.Combine(Repository, "tests", "Published", "data", file));
+        var lines = File.ReadAllLines(Path.Combine(Repository.Root, "tests", "Published", "data", file));
         var header = Split(lines[0]);
         return
         [
@@ -45,16 +43,5 @@ internal static class PublishedTable
 
         cells.Add(cell.ToString());
         return cells;
-    }
-
-    private static string FindRepository()
-    {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "BenchSim.sln")))
-        {
-            folder = folder.Parent;
-        }
-
-        return folder?.FullName ?? throw new DirectoryNotFoundException("No BenchSim.sln above the tests.");
     }
 }

@@ -8,7 +8,7 @@ internal static class OtherEngineFolder
 {
     private const string Python = "/usr/bin/python3";
 
-    public static string PathOf(string file) => Path.Combine(PublishedTable.Repository, "tests", "Published", "other-engines", file);
+    public static string PathOf(string file) => Path.Combine(Repository.Root, "tests", "Published", "other-engines", file);
 
     /// <summary>The stored text of a file, with the line ends that the scripts write.</summary>
     public static string Stored(string file) => File.ReadAllText(PathOf(file)).ReplaceLineEndings("\n");

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 
-namespace BenchSim.Cli.Words;
+namespace BenchSim.Answers.Words;
 
 /// <summary>Finds the names that were probably meant.</summary>
-internal static class NearNames
+public static class NearNames
 {
     private const int LongestCompared = 64;
     private const int Most = 5;

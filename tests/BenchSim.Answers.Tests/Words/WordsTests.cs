@@ -1,15 +1,11 @@
-using BenchSim.Cli.Words;
+using BenchSim.Answers.Words;
 using BenchSim.Season.Values;
 
-namespace BenchSim.Cli.Tests.Words;
+namespace BenchSim.Answers.Tests.Words;
 
-/// <summary>Lines, names, numbers and shell words.</summary>
+/// <summary>Names, numbers and shell words.</summary>
 public sealed class WordsTests
 {
-    [Fact]
-    public void A_sentence_is_broken_at_spaces_and_a_long_word_stays_whole() =>
-        Assert.Equal(["the mats", "are", "overflowing", "now"], Paragraph.Lines("the mats are overflowing now", 8), StringComparer.Ordinal);
-
     [Fact]
     public void Near_names_come_nearest_first_and_strangers_not_at_all() =>
         Assert.Equal(["kale-1", "kale-2"], NearNames.Of("KALE", ["basil", "kale-1", "kale-2", "leek"]).ToArray());

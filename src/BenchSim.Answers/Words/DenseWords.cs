@@ -2,10 +2,10 @@ using BenchSim.Report.Words;
 using BenchSim.Study.Compare;
 using BenchSim.Study.Dense;
 
-namespace BenchSim.Cli.Words;
+namespace BenchSim.Answers.Words;
 
 /// <summary>Says what dense sowing does to one crop, in sentences.</summary>
-internal static class DenseWords
+public static class DenseWords
 {
     /// <summary>Seeds a flat of a crop.</summary>
     public static string Density(DenseCrop crop) =>

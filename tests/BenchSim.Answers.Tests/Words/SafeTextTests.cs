@@ -1,8 +1,8 @@
 using System.Text;
-using BenchSim.Cli.Words;
+using BenchSim.Answers.Words;
 using CsCheck;
 
-namespace BenchSim.Cli.Tests.Words;
+namespace BenchSim.Answers.Tests.Words;
 
 /// <summary>No text from users can move the cursor, change colours or turn the reading direction.</summary>
 public sealed class SafeTextTests

@@ -1,15 +1,13 @@
-using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
-using BenchSim.Season.Play;
 
-namespace BenchSim.Season.Tests;
+namespace Support;
 
 /// <summary>
 /// A site whose arithmetic can be done in the head: the house is at 20 C night and day, the medium as warm as the air, and each
 /// crop takes whole days. Day 0 is Monday 1 March 2027; Monday to Friday are worked at 08:00.
 /// </summary>
-internal static class SmallSite
+public static class SmallSite
 {
     public static readonly DateOnly Monday = new(2027, 3, 1);
 
@@ -159,20 +157,10 @@ internal static class SmallSite
             Play = new PlaySettings(1, 7),
         };
 
+    /// <summary>The plan of a scenario that has no fault.</summary>
     public static SeasonPlan Plan(Scenario scenario)
     {
         var made = SeasonPlanner.Make(scenario);
-        Assert.Empty(made.Faults);
-        return made.Plan!;
+        return made.Plan ?? throw new InvalidOperationException(string.Join('\n', made.Faults));
     }
-
-    public static SeasonResult PlayOnce(Scenario scenario, PlaceLimits? limits = null, int season = 0, LotGrain grain = LotGrain.AsSplit)
-    {
-        var result = new SeasonResult();
-        new SeasonPlayer(Plan(scenario), scenario.Play.Seed, grain, null).Play(season, limits ?? PlaceLimits.AsGiven, result);
-        return result;
-    }
-
-    /// <summary>Places held in a space on a run of days.</summary>
-    public static int[] Held(SeasonResult result, int space, int first, int last) => result.Held[space][first..(last + 1)];
 }

@@ -2,10 +2,10 @@ using System.Collections.Immutable;
 using BenchSim.Season.Values;
 using BenchSim.Study.Results;
 
-namespace BenchSim.Cli.Words;
+namespace BenchSim.Answers.Words;
 
 /// <summary>Numbers, dates and measures as people read them. Always the invariant culture.</summary>
-internal static class Figures
+public static class Figures
 {
     private const double MillimetresAnInch = 25.4;
 

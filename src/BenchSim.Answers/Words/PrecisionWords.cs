@@ -2,10 +2,10 @@ using System.Collections.Immutable;
 using BenchSim.Study.Precision;
 using BenchSim.Study.Results;
 
-namespace BenchSim.Cli.Words;
+namespace BenchSim.Answers.Words;
 
 /// <summary>Says why a play that looked for precision stopped where it did.</summary>
-internal static class PrecisionWords
+public static class PrecisionWords
 {
     /// <summary>What was asked for, when it was looked at, where it stopped and why, with the intervals there.</summary>
     public static string WhyItStopped(PrecisionResult result)

@@ -1,7 +1,7 @@
-namespace BenchSim.Cli.Words;
+namespace BenchSim.Answers.Words;
 
 /// <summary>Words of a command line as a person would type them.</summary>
-internal static class Shell
+public static class Shell
 {
     /// <summary>The word as it is, or between single quotation marks where a shell would take it apart.</summary>
     public static string Word(string word) =>

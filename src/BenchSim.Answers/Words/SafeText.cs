@@ -1,10 +1,10 @@
 using System.Globalization;
 using System.Text;
 
-namespace BenchSim.Cli.Words;
+namespace BenchSim.Answers.Words;
 
 /// <summary>Makes text from users safe on a terminal: it cannot move the cursor, change colours, turn the reading direction or hide itself.</summary>
-internal static class SafeText
+public static class SafeText
 {
     private const int ZeroWidthNonJoiner = 0x200C;
     private const int ZeroWidthJoiner = 0x200D;
