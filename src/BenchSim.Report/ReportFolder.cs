@@ -82,7 +82,7 @@ public static class ReportFolder
         CaseInput? caseInput
     )
     {
-        folder.Save("result.json", ResultJson.Write(result, inputs));
+        folder.Save("result.json", ResultDocument.Write(result, inputs));
         folder.Save("tables/daily.csv", TableFiles.Daily(result));
         folder.Save("tables/batches.csv", BatchTable.Write(result));
         folder.Save("tables/spaces.csv", TableFiles.Spaces(result));

@@ -1,96 +1,112 @@
-using System.Text.Json;
+using System.Collections.Immutable;
 using BenchSim.Report.Words;
 using BenchSim.Study.Bottlenecks;
-using BenchSim.Study.Compare;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Json;
 
-/// <summary>Who waits for whom, and what more room would save.</summary>
-internal static class JsonBottlenecks
+/// <summary>Who waits for whom.</summary>
+/// <param name="From">Id of the space the trays stand in; null for sowings that wait.</param>
+/// <param name="By">Id of the space they would take first.</param>
+/// <param name="TrayDays">Tray-days refused in a season.</param>
+/// <param name="Happens">Chance that some tray waits so.</param>
+/// <param name="ByWeek">Tray-days refused; one entry a week, the first from the first day of the play.</param>
+public sealed record JsonWait(string? From, string By, JsonEstimate TrayDays, JsonChance Happens, JsonDays ByWeek)
 {
-    /// <summary>One entry of the list "waits".</summary>
-    public static void Wait(Utf8JsonWriter writer, WaitResult wait)
-    {
-        JsonParts.TextOrNull(writer, "from", wait.From?.Id);
-        JsonParts.Text(writer, "by", wait.By.Id);
-        JsonParts.Estimate(writer, "tray_days", wait.TrayDays);
-        JsonParts.Chance(writer, "happens", wait.Happens);
-        JsonParts.Days(writer, "by_week", wait.ByWeek);
-    }
+    /// <summary>The shape of a wait.</summary>
+    public static JsonWait Of(WaitResult wait) =>
+        new(wait.From?.Id, wait.By.Id, JsonEstimate.Of(wait.TrayDays), JsonChance.Of(wait.Happens), JsonDays.Of(wait.ByWeek));
+}
 
-    /// <summary>The object "bottlenecks", or null where they were not asked for.</summary>
-    public static void Write(Utf8JsonWriter writer, BottleneckResult? result)
-    {
-        if (result is null)
-        {
-            writer.WriteNull("bottlenecks");
-            return;
-        }
+/// <summary>What more room in each space would save.</summary>
+/// <param name="Confidence">Confidence that all intervals hold at once.</param>
+/// <param name="Comparisons">Intervals in all.</param>
+/// <param name="EachConfidence">Confidence of each interval.</param>
+/// <param name="LatePlantDays">Late plant-days of a season as it is, mean.</param>
+/// <param name="Fits">Chance that a season fits as it is.</param>
+/// <param name="Sentences">The findings in words.</param>
+/// <param name="Unlimited">Each space without limit, what saves most first.</param>
+/// <param name="Larger">Each space one unit larger, what saves most first.</param>
+/// <param name="Pairs">Every two spaces without limit, what saves most first.</param>
+public sealed record JsonBottlenecks(
+    double Confidence,
+    int Comparisons,
+    double EachConfidence,
+    double LatePlantDays,
+    JsonChance Fits,
+    ImmutableArray<string> Sentences,
+    ImmutableArray<JsonTrial> Unlimited,
+    ImmutableArray<JsonTrial> Larger,
+    ImmutableArray<JsonPair> Pairs
+)
+{
+    /// <summary>The shape of bottlenecks.</summary>
+    public static JsonBottlenecks Of(BottleneckResult result) =>
+        new(
+            result.Confidence,
+            result.Comparisons,
+            result.EachConfidence,
+            result.LatePlantDays,
+            JsonChance.Of(result.Fits),
+            BottleneckSentences.Of(result),
+            [.. result.Unlimited.Select(JsonTrial.Of)],
+            [.. result.Larger.Select(JsonTrial.Of)],
+            [.. result.Pairs.Select(JsonPair.Of)]
+        );
+}
 
-        writer.WriteStartObject("bottlenecks");
-        writer.WriteNumber("confidence", result.Confidence);
-        writer.WriteNumber("comparisons", result.Comparisons);
-        JsonParts.Number(writer, "each_confidence", result.EachConfidence);
-        JsonParts.Number(writer, "late_plant_days", result.LatePlantDays);
-        JsonParts.Chance(writer, "fits", result.Fits);
-        JsonParts.Strings(writer, "sentences", BottleneckSentences.Of(result));
-        JsonParts.Array(writer, "unlimited", result.Unlimited, Trial);
-        JsonParts.Array(writer, "larger", result.Larger, Trial);
-        JsonParts.Array(writer, "pairs", result.Pairs, Pair);
-        writer.WriteEndObject();
-    }
+/// <summary>One space with more room.</summary>
+/// <param name="Space">Space id.</param>
+/// <param name="PlacesAdded">Places more; null for no limit.</param>
+/// <param name="Saved">Saved against the plan as it is.</param>
+/// <param name="Fits">Chance that a season fits.</param>
+/// <param name="FitsChange">The chance against that of the plan as it is.</param>
+public sealed record JsonTrial(string Space, int? PlacesAdded, JsonSaving Saved, JsonChance Fits, JsonFitChange FitsChange)
+{
+    /// <summary>The shape of a trial.</summary>
+    public static JsonTrial Of(BottleneckTrial trial) =>
+        new(
+            trial.Space.Id,
+            trial.PlacesAdded,
+            JsonSaving.Of(trial.LatePlantDays),
+            JsonChance.Of(trial.Fits.Variant),
+            JsonFitChange.Of(trial.Fits)
+        );
+}
 
-    private static void Trial(Utf8JsonWriter writer, BottleneckTrial trial)
-    {
-        JsonParts.Text(writer, "space", trial.Space.Id);
-        if (trial.PlacesAdded is { } places)
-        {
-            writer.WriteNumber("places_added", places);
-        }
-        else
-        {
-            writer.WriteNull("places_added");
-        }
-
-        Saved(writer, "saved", trial.LatePlantDays);
-        Fits(writer, trial.Fits);
-    }
-
-    private static void Pair(Utf8JsonWriter writer, BottleneckPair pair)
-    {
-        JsonParts.Text(writer, "first", pair.First.Id);
-        JsonParts.Text(writer, "second", pair.Second.Id);
-        writer.WriteBoolean("helps_together", pair.HelpsTogether);
-        Saved(writer, "saved", pair.LatePlantDays);
-        Saved(writer, "saved_beyond_first", pair.AgainstFirst);
-        Saved(writer, "saved_beyond_second", pair.AgainstSecond);
-        Saved(writer, "saved_beyond_sum", pair.BeyondSum);
-        Fits(writer, pair.Fits);
-    }
-
-    // What is saved, so that more is better: the difference with its sign turned.
-    private static void Saved(Utf8JsonWriter writer, string name, MeasureChange late)
-    {
-        writer.WriteStartObject(name);
-        JsonParts.Number(writer, "late_plant_days", -late.Difference);
-        JsonParts.Number(writer, "low", -late.High);
-        JsonParts.Number(writer, "high", -late.Low);
-        writer.WriteBoolean("real", late.IsReal);
-        writer.WriteNumber("seasons_differing", late.Differing);
-        writer.WriteEndObject();
-    }
-
-    private static void Fits(Utf8JsonWriter writer, FitChange fits)
-    {
-        JsonParts.Chance(writer, "fits", fits.Variant);
-        writer.WriteStartObject("fits_change");
-        JsonParts.Number(writer, "difference", fits.Difference);
-        JsonParts.Number(writer, "low", fits.Low);
-        JsonParts.Number(writer, "high", fits.High);
-        writer.WriteBoolean("real", fits.IsReal);
-        writer.WriteNumber("only_with", fits.OnlyVariant);
-        writer.WriteNumber("only_without", fits.OnlyBase);
-        writer.WriteEndObject();
-    }
+/// <summary>Two spaces without limit at once.</summary>
+/// <param name="First">Space id.</param>
+/// <param name="Second">Space id.</param>
+/// <param name="HelpsTogether">Really saves more than its two alone added up, and than either alone.</param>
+/// <param name="Saved">Saved against the plan as it is.</param>
+/// <param name="SavedBeyondFirst">Saved against the first alone.</param>
+/// <param name="SavedBeyondSecond">Saved against the second alone.</param>
+/// <param name="SavedBeyondSum">Saved beyond what each alone saves, added up.</param>
+/// <param name="Fits">Chance that a season fits with both.</param>
+/// <param name="FitsChange">The chance against that of the plan as it is.</param>
+public sealed record JsonPair(
+    string First,
+    string Second,
+    bool HelpsTogether,
+    JsonSaving Saved,
+    JsonSaving SavedBeyondFirst,
+    JsonSaving SavedBeyondSecond,
+    JsonSaving SavedBeyondSum,
+    JsonChance Fits,
+    JsonFitChange FitsChange
+)
+{
+    /// <summary>The shape of a pair.</summary>
+    public static JsonPair Of(BottleneckPair pair) =>
+        new(
+            pair.First.Id,
+            pair.Second.Id,
+            pair.HelpsTogether,
+            JsonSaving.Of(pair.LatePlantDays),
+            JsonSaving.Of(pair.AgainstFirst),
+            JsonSaving.Of(pair.AgainstSecond),
+            JsonSaving.Of(pair.BeyondSum),
+            JsonChance.Of(pair.Fits.Variant),
+            JsonFitChange.Of(pair.Fits)
+        );
 }
