@@ -3,6 +3,7 @@ using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
 using BenchSim.Folder.Site;
 using BenchSim.Folder.Text;
+using BenchSim.Season.Fields;
 using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
 
@@ -95,9 +96,9 @@ public static class WeatherFile
     {
         var date = Written(row, "date", cells);
         var day = cells.Date(date);
-        var low = cells.RecordedTemperature(Written(row, "tmin", cells) with { Units = temperature });
-        var high = cells.RecordedTemperature(Written(row, "tmax", cells) with { Units = temperature });
-        var depth = cells.RecordedRain(Written(row, "rain", cells) with { Units = rain });
+        var low = cells.Recorded(Written(row, "tmin", cells) with { Units = temperature }, Quantity.Temperature);
+        var high = cells.Recorded(Written(row, "tmax", cells) with { Units = temperature }, Quantity.Temperature);
+        var depth = cells.Recorded(Written(row, "rain", cells) with { Units = rain }, Quantity.Rain);
         return day is not { } known
             ? null
             : new WeatherRow(row.Line, known, low ?? double.NaN, high ?? double.NaN, depth ?? double.NaN)

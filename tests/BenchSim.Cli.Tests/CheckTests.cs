@@ -39,11 +39,9 @@ public sealed class CheckTests
         using var folder = new TemporaryFolder();
         var output = Call.Run("check", folder.Starter()).Output;
 
-        // The two thresholds of reliefs are shown only where their relief is in force.
         foreach (
             var key in BenchSim.Folder.FolderReference.SiteKeys.Where(key =>
                 key.Section is "rules" or "work_minutes" or "relief" or "seed" or "prices"
-                && !key.Name.StartsWith("early_", StringComparison.Ordinal)
             )
         )
         {

@@ -26,26 +26,6 @@ public partial class ReferenceTests
 
     public static TheoryData<string, string> Columns => Names(FolderReference.Columns);
 
-    [Fact]
-    public void The_documentation_shows_every_key_and_column_and_no_other()
-    {
-        var documented = new List<string>();
-        var section = "";
-        foreach (var line in File.ReadLines(Path.Combine(Repository.Root, "docs", "folder.md")))
-        {
-            section = line.StartsWith('#') ? SectionOf(line) : section;
-            if (line.StartsWith("| `", StringComparison.Ordinal) && section.Length > 0)
-            {
-                documented.Add($"{section}: {line}");
-            }
-        }
-
-        Assert.Equal(
-            All.Select(field => $"{field.Section}: {Row(field)}").Order(StringComparer.Ordinal),
-            documented.Order(StringComparer.Ordinal)
-        );
-    }
-
     [Theory]
     [MemberData(nameof(SiteKeys))]
     public void Every_key_of_the_reference_is_read(string section, string key)
@@ -167,22 +147,6 @@ public partial class ReferenceTests
         var other = key == "from" ? "places = 1" : "from = 2027-05-01";
         lines.Insert(start + 1, section == "space.changes" ? $"changes = [{{ {key} = {value}, {other} }}]" : $"{key} = {value}");
         return (string.Join('\n', lines), start + 2);
-    }
-
-    private static string SectionOf(string heading)
-    {
-        var title = heading.TrimStart('#').Trim();
-        return title.StartsWith("Columns of ", StringComparison.Ordinal) ? title["Columns of ".Length..]
-            : title == "A weather record" ? FolderReference.WeatherRecord
-            : title == "changes of [[space]]" ? "space.changes"
-            : title.StartsWith('[') ? title.Trim('[', ']')
-            : "";
-    }
-
-    private static string Row(FieldDescription field)
-    {
-        string[] cells = [$"`{field.Name}`", field.Type, field.Unit, field.Default, field.DefaultSource, field.Meaning];
-        return "| " + string.Join(" | ", cells.Select(cell => cell.Replace("|", "\\|", StringComparison.Ordinal))) + " |";
     }
 
     private static string Json(FolderReading reading) => JsonSerializer.Serialize(reading.Scenario! with { Batches = [] });

@@ -175,7 +175,7 @@ public static class MovedPlan
 
         // As the plan is read: what it would refuse is no number here, in a file of anybody's that merely stands where the plan is to go.
         private int? Number(List<CsvField> record, string name, int most) =>
-            Quantity.TryNumber(Cell(record, name), out var number) && number >= 0 && number <= most ? (int)number : null;
+            QuantityText.TryNumber(Cell(record, name), out var number) && number >= 0 && number <= most ? (int)number : null;
 
         private string Cell(List<CsvField> record, string name) =>
             names.IndexOf(name) is >= 0 and var at && at < record.Count ? record[at].Text : "";

@@ -1,3 +1,6 @@
+using BenchSim.Season.Fields;
+using BenchSim.Season.Inputs;
+
 namespace BenchSim.Folder;
 
 /// <summary>One key of site.toml or one column of a table, as docs/folder.md shows it.</summary>
@@ -23,4 +26,8 @@ public sealed record FieldDescription(
 
     /// <summary>Whether it must be written.</summary>
     public bool IsRequired => string.Equals(Default, Required, StringComparison.Ordinal);
+
+    /// <summary>The description of a field.</summary>
+    internal static FieldDescription Of(Field field) =>
+        new(field.Section, field.Name, field.Kind.What, field.Kind.Unit, field.Default, field.Why, field.Help);
 }

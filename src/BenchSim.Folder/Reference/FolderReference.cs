@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using BenchSim.Season.Fields;
+using BenchSim.Season.Inputs;
 
 namespace BenchSim.Folder;
 
@@ -41,9 +43,23 @@ public static class FolderReference
         "play",
     ];
 
+    private static readonly ImmutableArray<FieldTable> Rules =
+    [
+        RuleFields.Table,
+        ReliefFields.Table,
+        WorkMinuteFields.Table,
+        SeedFields.Table,
+        PriceFields.Table,
+    ];
+
     /// <summary>Keys of site.toml, section by section.</summary>
     public static ImmutableArray<FieldDescription> SiteKeys { get; } =
-    [.. SiteKeyList.Site, .. HeatKeyList.Heat, .. RuleKeyList.Rules, .. WeatherKeyList.Weather];
+    [
+        .. SiteKeyList.Site,
+        .. HeatKeyList.Heat,
+        .. Rules.SelectMany(table => table.Fields).Select(FieldDescription.Of),
+        .. WeatherKeyList.Weather,
+    ];
 
     /// <summary>Columns of plan.csv, crops.csv, trays.csv and a weather record.</summary>
     public static ImmutableArray<FieldDescription> Columns { get; } = [.. PlanColumnList.Columns, .. CropColumnList.Columns];

@@ -219,7 +219,7 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
     private static double? HeatPump(string text)
     {
         var isPercent = text.EndsWith('%');
-        return Quantity.TryNumber(isPercent ? text[..^1].TrimEnd() : text, out var number) ? number / (isPercent ? 100 : 1) : null;
+        return QuantityText.TryNumber(isPercent ? text[..^1].TrimEnd() : text, out var number) ? number / (isPercent ? 100 : 1) : null;
     }
 
     private double? ReadDesignLow(double? nightC)

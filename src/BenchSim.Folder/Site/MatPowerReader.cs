@@ -43,8 +43,7 @@ internal sealed class MatPowerReader(CellReader cells, Section section)
         var volts = cells.Number(section.Scalar("circuit_volts"), 1, MostVolts);
         var amps = cells.Number(section.Scalar("circuit_amps"), 1, MostAmps);
         var price = cells.Number(section.Scalar("power_price"), 0, HighestPrice);
-        CheckPair("circuit_volts", "circuit_amps", "120");
-        CheckPair("circuit_amps", "circuit_volts", "15");
+        section.RefuseHalf("circuit_volts", "120", "circuit_amps", "15");
         if (cells.Faults.Count > before || watts is null)
         {
             return null;
@@ -73,18 +72,6 @@ internal sealed class MatPowerReader(CellReader cells, Section section)
         }
 
         return all ?? (each * mostPlaces);
-    }
-
-    private void CheckPair(string key, string other, string example)
-    {
-        if (!section.Has(key) && section.Has(other) && section.IsWhole)
-        {
-            cells.Faults.Add(
-                section.PlaceOf(other),
-                $"{other} is given but {key} is not",
-                $"add a line such as {key} = {example}, or leave both out"
-            );
-        }
     }
 
     private void WarnOfLoad(double watts, double? volts, double? amps)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Text;
 using BenchSim.Folder.Toml;
+using BenchSim.Season.Fields;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
@@ -152,7 +153,7 @@ internal sealed class NormalsReader(CellReader cells, Section section)
             {
                 cells.Refuse(
                     writtenDays[month],
-                    $"is 0 in {MonthNames.Of(month)}, which has {Quantity.Written(rain[month], QuantityKind.Rain, units)} of rain",
+                    $"is 0 in {MonthNames.Of(month)}, which has {Quantity.Rain.Write(rain[month], units)} of rain",
                     "write the days on which it falls, or no rain"
                 );
             }

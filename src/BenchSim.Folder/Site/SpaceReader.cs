@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Text;
 using BenchSim.Folder.Toml;
+using BenchSim.Season.Fields;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 
@@ -300,7 +301,7 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
 
     // As it is written, with the unit that a bare number has.
     private static string Side(Cell cell, double metres) =>
-        Quantity.TryNumber(cell.Text, out _) ? Quantity.Written(metres, QuantityKind.Length, cell.Units) : cell.Text;
+        QuantityText.TryNumber(cell.Text, out _) ? Quantity.Length.Write(metres, cell.Units) : cell.Text;
 
     private double? ReadMatTemperature(Section section, SpaceKind? kind)
     {

@@ -4,6 +4,7 @@ using BenchSim.Folder.Csv;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
 using BenchSim.Folder.Text;
+using BenchSim.Season.Fields;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
@@ -59,9 +60,9 @@ internal sealed class WeatherRecordReader(CellReader cells)
     private WeatherRow? ReadRow(CsvRow row, WeatherDraft draft)
     {
         var date = cells.Date(Written(row, "date"));
-        var low = cells.RecordedTemperature(Written(row, "tmin") with { Units = draft.TemperatureUnits });
-        var high = cells.RecordedTemperature(Written(row, "tmax") with { Units = draft.TemperatureUnits });
-        var rain = cells.RecordedRain(Written(row, "rain") with { Units = draft.RainUnits });
+        var low = cells.Recorded(Written(row, "tmin") with { Units = draft.TemperatureUnits }, Quantity.Temperature);
+        var high = cells.Recorded(Written(row, "tmax") with { Units = draft.TemperatureUnits }, Quantity.Temperature);
+        var rain = cells.Recorded(Written(row, "rain") with { Units = draft.RainUnits }, Quantity.Rain);
         return date is null
             ? null
             : new WeatherRow(row.Line, date.Value, low ?? high ?? 0, high ?? low ?? 0, rain ?? 0)

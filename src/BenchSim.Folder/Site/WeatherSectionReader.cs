@@ -1,6 +1,7 @@
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Text;
 using BenchSim.Folder.Toml;
+using BenchSim.Season.Fields;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 

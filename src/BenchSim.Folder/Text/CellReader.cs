@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using BenchSim.Folder.Faults;
+using BenchSim.Season.Fields;
 using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Text;
@@ -14,17 +16,16 @@ internal sealed partial class CellReader(FaultList faults)
     /// <inheritdoc cref="ColdestC"/>
     public const double HottestC = 55;
 
-    private static readonly (string Word, bool Value)[] YesOrNo = [("yes", true), ("no", false), ("true", true), ("false", false)];
-
     public FaultList Faults => faults;
 
     /// <summary>Reports a value that was read and is wrong for another reason.</summary>
     public void Refuse(Cell cell, string what, string instead) => faults.Add(cell.Place, $"{cell.Name} {what}", instead);
 
     /// <summary>
-    /// A name, without invisible characters. Names are compared character by character, so each must have one spelling (Unicode normal form C).
-    /// The program runs without the system's Unicode tables: where luck is drawn it joins the accents of Latin letters, but it cannot compose every script,
-    /// and so it asks for letters with their accents.
+    /// A name, without invisible characters. Names are compared character by character, so each must have one spelling (Unicode normal form
+    /// C).
+    /// The program runs without the system's Unicode tables: where luck is drawn it joins the accents of Latin letters, but it cannot compose
+    /// every script, and so it asks for letters with their accents.
     /// </summary>
     public string? Name(Cell cell)
     {
@@ -58,14 +59,14 @@ internal sealed partial class CellReader(FaultList faults)
     }
 
     /// <summary>A whole number within bounds.</summary>
-    public int? Whole(Cell cell, int least, int most = 1_000_000)
+    public int? Whole(Cell cell, int least, int most = WholeKind.Many)
     {
         if (cell.IsBlank)
         {
             return null;
         }
 
-        if (Quantity.CommaProblem(NumberPart(cell.Text)) is { } comma)
+        if (QuantityText.CommaProblem(NumberPart(cell.Text)) is { } comma)
         {
             Refuse(
                 cell,
@@ -75,7 +76,7 @@ internal sealed partial class CellReader(FaultList faults)
             return null;
         }
 
-        if (!Quantity.TryNumber(cell.Text, out var number))
+        if (!QuantityText.TryNumber(cell.Text, out var number))
         {
             Refuse(cell, $"is {Words.Quote(cell.Text)}, which is not a number", $"write a whole number, {Bounds(least, most)}");
             return null;
@@ -108,13 +109,13 @@ internal sealed partial class CellReader(FaultList faults)
             return null;
         }
 
-        if (Quantity.CommaProblem(NumberPart(cell.Text)) is { } comma)
+        if (QuantityText.CommaProblem(NumberPart(cell.Text)) is { } comma)
         {
             Refuse(cell, comma.What, comma.Instead);
             return null;
         }
 
-        if (!Quantity.TryNumber(cell.Text, out var number))
+        if (!QuantityText.TryNumber(cell.Text, out var number))
         {
             Refuse(cell, $"is {Words.Quote(cell.Text)}, which is not a number", $"write a number, {Bounds(least, most)}");
             return null;
@@ -123,53 +124,59 @@ internal sealed partial class CellReader(FaultList faults)
         return Within(cell, number, least, most);
     }
 
-    /// <summary>A temperature in degrees Celsius.</summary>
-    public double? Temperature(Cell cell)
+    /// <summary>A number with a unit, in the units used inside, within bounds; those of a temperature are of anything on a farm.</summary>
+    public double? Measured(Cell cell, Quantity quantity, double least, double most)
     {
-        if (Measure(cell, QuantityKind.Temperature) is not { } celsius)
+        if (Recorded(cell, quantity) is not { } value)
         {
             return null;
         }
 
-        if (celsius is < ColdestC or > HottestC)
+        if (!ReferenceEquals(quantity, Quantity.Temperature))
+        {
+            return Within(cell, value, least, most, quantity);
+        }
+
+        var isOnFarm = value is >= ColdestC and <= HottestC;
+        var (coldest, hottest) = isOnFarm ? (least, most) : (ColdestC, HottestC);
+        if (value < coldest || value > hottest)
         {
             Refuse(
                 cell,
-                $"is {Words.Quote(cell.Text)}, which is {Words.Temperature(celsius, cell.Units)}",
-                $"write a temperature from {Words.Temperature(ColdestC, cell.Units)} to {Words.Temperature(HottestC, cell.Units)}, with its unit, such as 60 F"
+                $"is {Words.Quote(cell.Text)}, which is {Words.Temperature(value, cell.Units)}",
+                $"write a temperature from {Words.Temperature(coldest, cell.Units)} to {Words.Temperature(hottest, cell.Units)}"
+                    + (isOnFarm ? "" : ", with its unit, such as 60 F")
             );
             return null;
         }
 
-        return celsius;
+        return value;
     }
 
-    /// <summary>A temperature of a daily record in degrees Celsius, without bounds: the check of the record knows better which are possible.</summary>
-    public double? RecordedTemperature(Cell cell) => Measure(cell, QuantityKind.Temperature);
+    /// <summary>A temperature in degrees Celsius.</summary>
+    public double? Temperature(Cell cell) => Measured(cell, Quantity.Temperature, ColdestC, HottestC);
 
-    /// <summary>Rain of a day of a record in millimetres, without bounds: the check of the record knows better which are possible.</summary>
-    public double? RecordedRain(Cell cell) => Measure(cell, QuantityKind.Rain);
+    /// <summary>A value of a daily record without bounds: the check of the record knows better which are possible.</summary>
+    public double? Recorded(Cell cell, Quantity quantity)
+    {
+        if (cell.IsBlank)
+        {
+            return null;
+        }
 
-    /// <summary>Heat let through by a covering, watts a square metre and kelvin.</summary>
-    public double? UValue(Cell cell, double least, double most) =>
-        Measure(cell, QuantityKind.UValue) is { } value ? Within(cell, value, least, most, QuantityKind.UValue) : null;
+        if (QuantityText.TryRead(cell.Text, quantity, cell.Units, out var value, out var problem))
+        {
+            return value;
+        }
 
-    /// <summary>A difference of temperatures in kelvin.</summary>
-    public double? Difference(Cell cell, double least, double most) =>
-        Measure(cell, QuantityKind.Difference) is { } kelvin ? Within(cell, kelvin, least, most, QuantityKind.Difference) : null;
-
-    /// <summary>A length in metres.</summary>
-    public double? Length(Cell cell, double least, double most) =>
-        Measure(cell, QuantityKind.Length) is { } metres ? Within(cell, metres, least, most, QuantityKind.Length) : null;
-
-    /// <summary>A depth of rain in millimetres.</summary>
-    public double? Rain(Cell cell) =>
-        Measure(cell, QuantityKind.Rain) is { } depth ? Within(cell, depth, 0, 2000, QuantityKind.Rain) : null;
+        Refuse(cell, problem!.What, problem.Instead);
+        return null;
+    }
 
     /// <summary>A fraction; <paramref name="aboveNone"/> and <paramref name="belowAll"/> leave out 0 and 1 themselves.</summary>
     public double? Fraction(Cell cell, bool aboveNone = false, bool belowAll = false)
     {
-        if (Measure(cell, QuantityKind.Fraction) is not { } fraction)
+        if (Recorded(cell, Quantity.Fraction) is not { } fraction)
         {
             return null;
         }
@@ -199,70 +206,71 @@ internal sealed partial class CellReader(FaultList faults)
         return fraction;
     }
 
-    /// <summary>Yes or no.</summary>
-    public bool? YesNo(Cell cell) => Choice(cell, YesOrNo, shown: 2);
-
     /// <summary>One of a few words, whatever the case.</summary>
-    public T? Choice<T>(Cell cell, (string Word, T Value)[] choices, int shown = int.MaxValue)
-        where T : struct
+    /// <returns>False when the cell is blank, and when it holds none of the words.</returns>
+    public bool TryChoose<T>(Cell cell, ImmutableArray<(string Word, T Value)> choices, int named, out T value)
     {
-        if (cell.IsBlank)
-        {
-            return null;
-        }
-
-        foreach (var (word, value) in choices)
+        foreach (var (word, meaning) in choices)
         {
             if (string.Equals(word, cell.Text, StringComparison.OrdinalIgnoreCase))
             {
-                return value;
+                value = meaning;
+                return true;
             }
         }
 
-        var words = choices.Take(shown).Select(choice => Words.Quote(choice.Word)).ToArray();
-        var near = Spelling.Nearest(cell.Text, choices.Select(choice => choice.Word));
-        Refuse(
-            cell,
-            $"is {Words.Quote(cell.Text)}",
-            near is null ? $"write {Words.List(words, "or")}" : $"did you mean {Words.Quote(near)}"
-        );
-        return null;
-    }
-
-    private double? Measure(Cell cell, QuantityKind kind)
-    {
-        if (cell.IsBlank)
+        value = default!;
+        if (!cell.IsBlank)
         {
-            return null;
+            var words = choices.Take(named).Select(choice => Words.Quote(choice.Word)).ToArray();
+            var near = Spelling.Nearest(cell.Text, choices.Select(choice => choice.Word));
+            Refuse(
+                cell,
+                $"is {Words.Quote(cell.Text)}",
+                near is null ? $"write {Words.List(words, "or")}" : $"did you mean {Words.Quote(near)}"
+            );
         }
 
-        if (Quantity.TryRead(cell.Text, kind, cell.Units, out var value, out var problem))
-        {
-            return value;
-        }
-
-        Refuse(cell, problem!.What, problem.Instead);
-        return null;
+        return false;
     }
 
-    private double? Within(Cell cell, double value, double least, double most, QuantityKind? kind = null)
+    /// <summary>Yes or no.</summary>
+    public bool? YesNo(Cell cell) => Kinds.YesNo.TryRead(new WrittenCell(this, cell), out var value) ? value : null;
+
+    /// <summary>One of a few words, whatever the case.</summary>
+    public T? Choice<T>(Cell cell, (string Word, T Value)[] choices, int shown = int.MaxValue)
+        where T : struct => TryChoose(cell, [.. choices], shown, out var value) ? value : null;
+
+    /// <summary>Heat let through by a covering, watts a square metre and kelvin.</summary>
+    public double? UValue(Cell cell, double least, double most) => Measured(cell, Quantity.HeatLoss, least, most);
+
+    /// <summary>A difference of temperatures in kelvin.</summary>
+    public double? Difference(Cell cell, double least, double most) => Measured(cell, Quantity.Difference, least, most);
+
+    /// <summary>A length in metres.</summary>
+    public double? Length(Cell cell, double least, double most) => Measured(cell, Quantity.Length, least, most);
+
+    /// <summary>A depth of rain in millimetres.</summary>
+    public double? Rain(Cell cell) => Measured(cell, Quantity.Rain, 0, 2000);
+
+    private double? Within(Cell cell, double value, double least, double most, Quantity? quantity = null)
     {
         if (value >= least && value <= most)
         {
             return value;
         }
 
-        Refuse(cell, $"is {Words.Quote(cell.Text)}", $"write a value {Bounds(least, most, kind, cell.Units)}");
+        Refuse(cell, $"is {Words.Quote(cell.Text)}", $"write a value {Bounds(least, most, quantity, cell.Units)}");
         return null;
     }
 
     // The limits in the units of the site, so that the number written can be laid beside them.
-    private static string Bounds(double least, double most, QuantityKind? kind = null, UnitSystem units = UnitSystem.Metric)
+    private static string Bounds(double least, double most, Quantity? quantity = null, UnitSystem units = UnitSystem.Metric)
     {
         var (low, high) = (Limit(least), Limit(most));
-        return most >= 1_000_000 ? $"{low} or more" : $"from {low} to {high}";
+        return most >= WholeKind.Many ? $"{low} or more" : $"from {low} to {high}";
 
-        string Limit(double value) => kind is { } known ? Quantity.Written(value, known, units) : Words.Number(value);
+        string Limit(double value) => quantity?.Write(value, units) ?? Words.Number(value);
     }
 
     private static string NumberPart(string text) =>

@@ -1,5 +1,6 @@
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Text;
+using BenchSim.Season.Fields;
 using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Toml;
@@ -53,6 +54,45 @@ internal sealed class Section
     /// <summary>Where the key is written; the section's heading when it is not.</summary>
     public SourcePlace PlaceOf(string key) => _table.Entries.TryGetValue(key, out var entry) ? entry.KeyPlace : Place;
 
+    /// <summary>Whether the key is written as a list.</summary>
+    public bool IsList(string key) => _table.Entries.TryGetValue(key, out var entry) && entry.Value is TomlList;
+
+    /// <summary>Reads every key of a table into a record; what is not written, or is wrong, stays as it is.</summary>
+    public TRecord Read<TRecord>(FieldTable<TRecord> table, TRecord record, CellReader cells)
+    {
+        foreach (var field in table.Values)
+        {
+            if (field.IsRequired && !Has(field.Name) && IsWhole)
+            {
+                _faults.Add(Place, $"{table.Heading} has no {field.Name}", $"add a line such as {field.Name} = {field.Example}");
+            }
+
+            record = field.Read(new WrittenKey(this, field.Name, cells), record);
+        }
+
+        return record;
+    }
+
+    /// <summary>Reports one of two keys that is written without the other.</summary>
+    /// <param name="one">A key.</param>
+    /// <param name="exampleOfOne">An example of it.</param>
+    /// <param name="other">The key that goes with it.</param>
+    /// <param name="exampleOfOther">An example of that.</param>
+    public void RefuseHalf(string one, string exampleOfOne, string other, string exampleOfOther)
+    {
+        if (!IsWhole || Has(one) == Has(other))
+        {
+            return;
+        }
+
+        var (given, missing, example) = Has(one) ? (one, other, exampleOfOther) : (other, one, exampleOfOne);
+        _faults.Add(
+            PlaceOf(given),
+            $"{given} is given but {missing} is not",
+            $"add a line such as {missing} = {example}, or leave both out"
+        );
+    }
+
     /// <summary>A single value; blank when it is not written.</summary>
     public Cell Scalar(string key, bool mayBeEmpty = false)
     {
@@ -89,14 +129,12 @@ internal sealed class Section
 
     /// <summary>The values of a list; empty when it is not written.</summary>
     /// <param name="key">Key.</param>
-    /// <param name="form">What a list of this key looks like, for the message where it is none.</param>
-    /// <param name="instead">What to do about an empty text in it.</param>
-    public IReadOnlyList<Cell> List(
-        string key,
-        string form = "a list such as [\"Mon\", \"Tue\"]",
-        string instead = "write a value between the quotation marks, or take them out"
-    )
+    /// <param name="form">What a list of this key looks like, for the message where it is none; null for a list of words.</param>
+    /// <param name="instead">What to do about an empty text in it; null to write a value or take it out.</param>
+    public IReadOnlyList<Cell> List(string key, string? form = null, string? instead = null)
     {
+        form ??= "a list such as [\"Mon\", \"Tue\"]";
+        instead ??= "write a value between the quotation marks, or take them out";
         var cells = new List<Cell>();
         foreach (var item in Items(key, form))
         {

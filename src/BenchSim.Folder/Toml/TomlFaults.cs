@@ -98,7 +98,7 @@ internal static class TomlFaults
         var number = value.TakeWhile(character => char.IsAsciiDigit(character) || character is '+' or '-' or '.' or ',').Count();
         if (number == value.Length && value.Any(char.IsAsciiDigit))
         {
-            return Text.Quantity.CommaProblem(value) is { } comma ? ($"{key} {comma.What}", comma.Instead)
+            return Text.QuantityText.CommaProblem(value) is { } comma ? ($"{key} {comma.What}", comma.Instead)
                 : value.Length > LongestWhole && value.TrimStart('+', '-').All(char.IsAsciiDigit)
                     ? ($"{key} is {Words.Quote(value)}, and no number here is that large", "write a smaller number")
                 : null;

@@ -28,7 +28,7 @@ internal sealed class InvestReader(CellReader cells)
         var price = Money(section.Scalar("bought_in_price"));
         var upkeep = Money(section.Scalar("upkeep"));
         var residual = Money(section.Scalar("residual"));
-        RefuseHalf(section);
+        section.RefuseHalf("bought_in_share", "\"50 %\"", "bought_in_price", "0.60");
         ReadRange(section, "capital", capital, Money);
         ReadRange(section, "life_years", life, cell => cells.Whole(cell, 1, LongestLife));
         ReadRange(section, "discount_rate", rate, cell => cells.Fraction(cell));
@@ -58,21 +58,6 @@ internal sealed class InvestReader(CellReader cells)
     }
 
     private double? Money(Cell cell) => cells.Number(cell, 0, MostMoney);
-
-    private void RefuseHalf(Section section)
-    {
-        if (section.IsWhole && section.Has("bought_in_share") != section.Has("bought_in_price"))
-        {
-            var (given, missing, example) = section.Has("bought_in_share")
-                ? ("bought_in_share", "bought_in_price", "0.60")
-                : ("bought_in_price", "bought_in_share", "\"50 %\"");
-            cells.Faults.Add(
-                section.PlaceOf(given),
-                $"{given} is given but {missing} is not",
-                $"add a line such as {missing} = {example}, or leave both out"
-            );
-        }
-    }
 
     private void ReadRange(Section section, string key, double? value, Func<Cell, double?> read)
     {

@@ -123,7 +123,7 @@ internal static class CaseChanges
         {
             yield return after.Reliefs.IsEmpty
                 ? "No way of making room is in force."
-                : $"Ways of making room: {string.Join(", ", after.Reliefs.Select(Trade.Words))}.";
+                : $"Ways of making room: {string.Join(", ", after.Reliefs.Select(ReliefFields.Deed))}.";
         }
 
         if (before.Minutes != after.Minutes)

@@ -32,7 +32,7 @@ internal static class CaseMethod
             : $" The plan is played without and with {CaseWords.Name(input.Variant!.Name)}, with the same weather and the same luck of each batch in both, so that a difference comes from the change and not from chance.";
         var waits = scenario.Rules.Reliefs.IsEmpty
             ? "it waits where it stands, and keeps its place there"
-            : $"it waits where it stands, or room is made ({string.Join(", ", scenario.Rules.Reliefs.Select(Trade.Words))})";
+            : $"it waits where it stands, or room is made ({string.Join(", ", scenario.Rules.Reliefs.Select(ReliefFields.Deed))})";
         flow.Point(
             $"The season is played on a computer day by day and tray by tray. Once each work day, at {scenario.Rules.RoundAt.ToString("HH:mm", null)}, what is ready moves on if there is a place for it; if there is none, {waits}."
         );

@@ -85,7 +85,7 @@ internal static class ChecklistModel
             "2.5.4",
             "Components: queues",
             "One order for all waiting trays: planned set-out date, planned sow date, batch; nobody overtakes within a group of spaces. No line has a limit. What is unsown "
-                + $"{Numbers.Count(rules.SowGiveUpDays, "day", "days")} after its date is given up; trays that stand too long are thrown out after the days of their crop. Ways of making room: {(rules.Reliefs.IsEmpty ? "none" : string.Join(", ", rules.Reliefs.Select(Trade.Words)))}."
+                + $"{Numbers.Count(rules.SowGiveUpDays, "day", "days")} after its date is given up; trays that stand too long are thrown out after the days of their crop. Ways of making room: {(rules.Reliefs.IsEmpty ? "none" : string.Join(", ", rules.Reliefs.Select(ReliefFields.Deed)))}."
         );
         yield return new(
             "2.5.5",

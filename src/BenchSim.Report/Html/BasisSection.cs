@@ -53,7 +53,7 @@ internal static class BasisSection
         for (var index = 0; index < reliefs.Length && index < result.ReliefUses.Length; index++)
         {
             html.Add($"<li>");
-            html.Add($"{Trade.Words(reliefs[index])}: used for ");
+            html.Add($"{ReliefFields.Deed(reliefs[index])}: used for ");
             html.Add(
                 $"{Spreads.Amount(result.ReliefUses[index], "tray", "trays")}{(reliefs[index] == Relief.Aisle ? ", counted once a day" : "")}</li>"
             );

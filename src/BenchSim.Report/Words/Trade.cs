@@ -49,26 +49,6 @@ internal static class Trade
             _ => throw new ArgumentOutOfRangeException(nameof(cause)),
         };
 
-    /// <summary>A relief in words.</summary>
-    public static string Words(Relief relief) =>
-        relief switch
-        {
-            Relief.Aisle => "stand trays in the aisle",
-            Relief.OffMatEarly => "take trays off the mat early",
-            Relief.TableEarly => "take trays to the table early",
-            _ => throw new ArgumentOutOfRangeException(nameof(relief)),
-        };
-
-    /// <summary>A relief, as a code for tables.</summary>
-    public static string Code(Relief relief) =>
-        relief switch
-        {
-            Relief.Aisle => "aisle",
-            Relief.OffMatEarly => "off mat early",
-            Relief.TableEarly => "table early",
-            _ => throw new ArgumentOutOfRangeException(nameof(relief)),
-        };
-
     /// <summary>How far a value may be trusted.</summary>
     public static string Words(Trust trust) =>
         trust switch

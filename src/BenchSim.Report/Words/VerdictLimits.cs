@@ -15,7 +15,7 @@ internal static class VerdictLimits
         if (!scenario.Rules.Reliefs.IsEmpty)
         {
             sentences.Add(
-                $"Ways of making room in force, in this order: {string.Join(", ", scenario.Rules.Reliefs.Select(Trade.Words))}. The "
+                $"Ways of making room in force, in this order: {string.Join(", ", scenario.Rules.Reliefs.Select(ReliefFields.Deed))}. The "
                     + "report counts each use."
             );
         }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Season.Fields;
 using BenchSim.Season.Seed;
 
 namespace BenchSim.Season.Inputs;
@@ -11,19 +12,6 @@ public enum RoundKind
 
     /// <summary>Whenever anything changes; exists to check the model against queueing theory.</summary>
     AnyTime,
-}
-
-/// <summary>A way to make room when trays are waiting for a place.</summary>
-public enum Relief
-{
-    /// <summary>Stand trays in the aisle, up to <see cref="Space.AislePlaces"/>.</summary>
-    Aisle,
-
-    /// <summary>Take trays off the mat before the crop's fraction is up.</summary>
-    OffMatEarly,
-
-    /// <summary>Take trays to the table before field size.</summary>
-    TableEarly,
 }
 
 /// <summary>The rules by which the site is worked.</summary>
@@ -57,7 +45,9 @@ public sealed record SiteRules
     /// <summary>Days before the planned date from which trays may be set out.</summary>
     public int SetOutEarlyDays { get; init; }
 
-    /// <summary>Days of slack planned between being ready and the planned set-out date, for a batch with only one of its two dates; 0 plans to the day.</summary>
+    /// <summary>
+    /// Days of slack planned between being ready and the planned set-out date, for a batch with only one of its two dates; 0 plans to the day.
+    /// </summary>
     public int SlackDays { get; init; }
 
     /// <summary>Trays that can be sown a day; null for no limit. Flats count as trays.</summary>
@@ -131,21 +121,117 @@ public sealed record SiteRules
     }
 }
 
-/// <summary>Work minutes a tray of each job.</summary>
-public sealed record WorkMinutes
+/// <summary>The keys of [rules].</summary>
+public static class RuleFields
 {
-    /// <summary>Filling and sowing one tray or flat, minutes.</summary>
-    public double Sow { get; init; } = 4;
+    private static readonly ChoiceKind<DayOfWeek> Day = new(
+        [
+            ("Mon", DayOfWeek.Monday),
+            ("Tue", DayOfWeek.Tuesday),
+            ("Wed", DayOfWeek.Wednesday),
+            ("Thu", DayOfWeek.Thursday),
+            ("Fri", DayOfWeek.Friday),
+            ("Sat", DayOfWeek.Saturday),
+            ("Sun", DayOfWeek.Sunday),
+            .. Enum.GetValues<DayOfWeek>().Select(day => (day.ToString(), day)),
+        ],
+        named: 7
+    );
 
-    /// <summary>Potting up one tray from a flat, minutes.</summary>
-    public double PotUp { get; init; } = 12;
+    // Monday first, whatever the order in the file, so that the same days make the same scenario.
+    private static readonly ListKind<DayOfWeek> WorkDays = new(
+        Day,
+        "list of days",
+        days => days.Distinct().OrderBy(day => ((int)day + 6) % 7),
+        ("has no day", "list the days that are worked, such as [\"Mon\", \"Wed\", \"Fri\"]")
+    );
 
-    /// <summary>Moving one tray or flat between spaces, minutes.</summary>
-    public double Move { get; init; } = 0.5;
+    private static readonly ListKind<DateOnly> Dates = new(Kinds.Date, "list of dates", dates => dates.Distinct().Order());
 
-    /// <summary>Loading one tray for the field, minutes.</summary>
-    public double SetOut { get; init; } = 0.5;
+    private static readonly ChoiceKind<RoundKind> Rounds = new([("work round", RoundKind.WorkRound), ("any time", RoundKind.AnyTime)]);
 
-    /// <summary>Carrying one tray in for a cold night and out again, minutes.</summary>
-    public double CarryIn { get; init; } = 1;
+    private static readonly OptionalKind<int> TraysADay = new WholeKind(1, WholeKind.Many, "tray").OrNone("no limit");
+
+    private static readonly MonthsKind Light = new(
+        new ShareKind(aboveNone: true, isFactor: true),
+        "list of 12 shares",
+        "% or 0 to 1, January first"
+    );
+
+    /// <summary>The keys, in the order of the reference.</summary>
+    public static FieldTable<SiteRules> Table { get; } =
+        FieldTable
+            .Of("rules", "[rules]", new SiteRules())
+            .Key("work_days", WorkDays, rules => rules.WorkDays, (rules, days) => rules with { WorkDays = days })
+            .Means("Days of the week that are worked, any of Mon, Tue, Wed, Thu, Fri, Sat, Sun.", Why.Practice)
+            .Key("days_off", Dates, rules => rules.DaysOff, (rules, dates) => rules with { DaysOff = dates })
+            .Means("Single dates that are not worked.")
+            .Key("round_at", Kinds.Time, rules => rules.RoundAt, (rules, time) => rules with { RoundAt = time })
+            .Means("Time of the work round.", Why.Practice)
+            .Key("rounds", Rounds, rules => rules.Rounds, (rules, kind) => rules with { Rounds = kind })
+            .Means("Trays move at the work round, or \"any time\" room appears (to check the model against theory).", Why.Ours)
+            .Key("move_back", Kinds.YesNo, rules => rules.MoveBack, (rules, yes) => rules with { MoveBack = yes })
+            .Means("Whether trays move back to an earlier preference as room appears.", Why.Ours)
+            .Key("sow_wait_days", Kinds.Days, rules => rules.SowWaitDays, (rules, days) => rules with { SowWaitDays = days })
+            .Means("Days a sowing waits for a mat before it may start on a bench.", Why.Assumed)
+            .Key("sow_give_up_days", Kinds.Days, rules => rules.SowGiveUpDays, (rules, days) => rules with { SowGiveUpDays = days })
+            .Means("Days after which what is unsown is given up.", Why.Assumed)
+            .Key("table_lead_days", Kinds.Days, rules => rules.TableLeadDays, (rules, days) => rules with { TableLeadDays = days })
+            .Means("Days before the earliest table date from which trays may go to the table.", Why.Assumed)
+            .Key("slack_days", Kinds.Days, rules => rules.SlackDays, (rules, days) => rules with { SlackDays = days })
+            .Means(
+                "Days of slack between being ready and the planned set-out date, for a batch with only one of its two dates: "
+                    + "a sow date is worked out that much sooner, a set-out date that much later.",
+                Why.Ours
+            )
+            .Key("set_out_early_days", Kinds.Days, rules => rules.SetOutEarlyDays, (rules, days) => rules with { SetOutEarlyDays = days })
+            .Means("Days before the planned date from which trays may be set out.", Why.Ours)
+            .Key("sow_trays_a_day", TraysADay, rules => rules.SowTraysADay, (rules, most) => rules with { SowTraysADay = most })
+            .Means("Trays and flats that can be sown a day.", Why.Ours)
+            .Key("pot_up_trays_a_day", TraysADay, rules => rules.PotUpTraysADay, (rules, most) => rules with { PotUpTraysADay = most })
+            .Means("Trays that can be potted up a day.", Why.Ours)
+            .Key("set_out_trays_a_day", TraysADay, rules => rules.SetOutTraysADay, (rules, most) => rules with { SetOutTraysADay = most })
+            .Means("Trays that can be set out a day.", Why.Ours)
+            .Key("service_goal", Kinds.Share, rules => rules.ServiceGoal, (rules, goal) => rules with { ServiceGoal = goal })
+            .Means("Share of the wanted plants that must be out in time for a season to fit.", Why.Ours)
+            .Key("late_days", Kinds.Days, rules => rules.LateDays, (rules, days) => rules with { LateDays = days })
+            .Means("Days late that still count as in time.", Why.Assumed)
+            .Key(
+                "stand_assurance",
+                new ShareKind(belowAll: true),
+                rules => rules.StandAssurance,
+                (rules, chance) => rules with { StandAssurance = chance }
+            )
+            .Means("Chance with which the number of trays must bring the wanted plants.", Why.Ours)
+            .Key(
+                "medium_offset",
+                Kinds.Difference(-20, 20),
+                rules => rules.MediumOffsetK,
+                (rules, gap) => rules with { MediumOffsetK = gap }
+            )
+            .Means("Medium temperature off the mat less air temperature.", Why.Practice)
+            .Key(
+                "forecast_nights",
+                new WholeKind(0, 14, "night"),
+                rules => rules.ForecastNights,
+                (rules, nights) => rules with { ForecastNights = nights }
+            )
+            .Means("Nights of forecast that are looked at.", Why.Practice)
+            .Key("wet_limit", Kinds.Rain, rules => rules.WetLimitMm, (rules, rain) => rules with { WetLimitMm = rain })
+            .Means("Rain of the two days before that still lets the field be worked.", Why.Assumed)
+            .Key("cover_gain", Kinds.Difference(0, 20), rules => rules.CoverGainK, (rules, gain) => rules with { CoverGainK = gain })
+            .Means(
+                "Warmth a row cover adds on the table; 0 for no cover (a trade magazine of December 2020 gives 6 F for a medium cover).",
+                Why.Ours
+            )
+            .Key(
+                "germination_sample",
+                new WholeKind(1, WholeKind.Many, "seed"),
+                rules => rules.GerminationSample,
+                (rules, seeds) => rules with { GerminationSample = seeds }
+            )
+            .Means("Seeds in the test behind a packet's germination.", "from memory: the usual number of seeds in a test")
+            .Key("light", Light, rules => rules.Light, (rules, light) => rules with { Light = light })
+            .Means("Light factor on growth by month.", Why.Ours)
+            .Table();
 }
