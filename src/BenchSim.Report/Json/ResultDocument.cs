@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.Json.Serialization;
 using BenchSim.Report.Words;
 using BenchSim.Report.Writing;
+using BenchSim.Season.Inputs;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Json;
@@ -101,7 +102,7 @@ internal sealed record ResultDocument(
             Reliefs:
             [
                 .. result.Plan.Scenario.Rules.Reliefs.Zip(result.ReliefUses, (relief, uses) =>
-                    new JsonRelief(Trade.Code(relief), JsonEstimate.Of(uses))
+                    new JsonRelief(ReliefFields.Word[relief], JsonEstimate.Of(uses))
                 ),
             ],
             Spaces: [.. result.Spaces.Select(JsonSpace.Of)],
