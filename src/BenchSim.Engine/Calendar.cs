@@ -1,117 +1,69 @@
 namespace BenchSim.Engine;
 
 /// <summary>
-/// What is due when: a heap with four children a node, the earliest on top. Keys are (time, rank), where rank is order first and then the
-/// running number of the entry, so no two keys are equal and the way out is one and only one. A structure, not a class, so that each turn
-/// finds it a step sooner: it stands in one field of the simulation and is never copied.
+/// What is bound to happen, and when: a heap with four children a node, the earliest on top. Keys are time, then kind, then the running number
+/// of the entry, so that no two are equal and the way out is one and only one.
 /// </summary>
-internal struct Calendar()
+internal sealed class Calendar
 {
     private const int Children = 4;
     private Entry[] _entries = new Entry[64];
     private int _count;
+    private long _sequence;
 
-    // A popped top leaves a hole: most processes ask for their next moment at once, and the new entry sinks from the hole.
-    private bool _hole;
+    public bool IsEmpty => _count == 0;
 
-    public readonly bool IsEmpty => _count == (_hole ? 1 : 0);
+    /// <summary>Time of the earliest entry; infinite when there is none.</summary>
+    public double NextTime => _count == 0 ? double.PositiveInfinity : _entries[0].Time;
 
-    public readonly int Count => _hole ? _count - 1 : _count;
-
-    /// <summary>The earliest entry. The calendar must not be empty.</summary>
-    public ref readonly Entry Top
+    public void Clear()
     {
-        get
-        {
-            if (_hole)
-            {
-                FillHole();
-            }
-
-            return ref _entries[0];
-        }
+        _count = 0;
+        _sequence = 0;
     }
 
-    /// <summary>
-    /// Whether an entry is due now and ahead of a rank. Looks past the hole and leaves it open: the process that goes on instead will mostly
-    /// fill it. Nothing in the calendar lies before now.
-    /// </summary>
-    public readonly bool HasBefore(double now, long rank)
+    public void Add(double time, BoundEvent happening)
     {
-        if (!_hole)
-        {
-            return _count > 0 && _entries[0].IsDueBefore(now, rank);
-        }
-
-        var end = Math.Min(Children + 1, _count);
-        for (var i = 1; i < end; i++)
-        {
-            if (_entries[i].IsDueBefore(now, rank))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    public void Push(double time, long rank, int slot)
-    {
-        var moment = Entry.MomentOf(time);
-        if (_hole)
-        {
-            _hole = false;
-            Sink(moment, rank, slot);
-            return;
-        }
-
         if (_count == _entries.Length)
         {
             Array.Resize(ref _entries, 2 * _count);
         }
 
-        Rise(_count++, moment, rank, slot);
+        // The kind in the upper 16 bits, the running number in the lower 48.
+        Rise(_count++, new Entry(time, ((long)happening.Kind << 48) | _sequence++, happening.Subject));
     }
 
-    /// <summary>Takes the top away. <see cref="Top"/> must have been read since the last change.</summary>
-    public void Pop() => _hole = true;
-
-    public void Clear()
+    /// <summary>Takes the earliest entry. The calendar must not be empty.</summary>
+    public BoundEvent Take()
     {
-        _count = 0;
-        _hole = false;
-    }
-
-    private void FillHole()
-    {
-        _hole = false;
-        ref readonly var last = ref _entries[--_count];
+        var top = _entries[0];
+        var last = _entries[--_count];
         if (_count > 0)
         {
-            Sink(last.Moment, last.Rank, last.Slot);
+            Sink(last);
         }
+
+        return new BoundEvent((int)(top.Rank >> 48), top.Subject);
     }
 
-    private void Rise(int at, long moment, long rank, int slot)
+    private void Rise(int at, Entry entry)
     {
-        var entries = _entries;
         while (at > 0)
         {
             var parent = (at - 1) / Children;
-            ref readonly var above = ref entries[parent];
-            if (!above.IsAfter(moment, rank))
+            if (!entry.IsBefore(_entries[parent]))
             {
                 break;
             }
 
-            entries[at].Set(above.Moment, above.Rank, above.Slot);
+            _entries[at] = _entries[parent];
             at = parent;
         }
 
-        entries[at].Set(moment, rank, slot);
+        _entries[at] = entry;
     }
 
-    private void Sink(long moment, long rank, int slot)
+    private void Sink(Entry entry)
     {
         var entries = _entries.AsSpan(0, _count);
         var at = 0;
@@ -123,70 +75,26 @@ internal struct Calendar()
                 break;
             }
 
-            var least = Least(entries, child);
-            ref readonly var below = ref entries[least];
-            if (below.IsAfter(moment, rank))
+            var least = child;
+            for (var other = child + 1; other < Math.Min(child + Children, entries.Length); other++)
+            {
+                least = entries[other].IsBefore(entries[least]) ? other : least;
+            }
+
+            if (!entries[least].IsBefore(entry))
             {
                 break;
             }
 
-            entries[at].Set(below.Moment, below.Rank, below.Slot);
+            entries[at] = entries[least];
             at = least;
         }
 
-        entries[at].Set(moment, rank, slot);
+        entries[at] = entry;
     }
 
-    // Which of four comes first is anybody's guess, and a wrong guess of the processor costs more than the comparison: two pairs, then the two
-    // winners, without a branch.
-    private static int Least(ReadOnlySpan<Entry> entries, int child)
+    private readonly record struct Entry(double Time, long Rank, int Subject)
     {
-        if (child + Children <= entries.Length)
-        {
-            var left = child + (entries[child].IsAfter(in entries[child + 1]) ? 1 : 0);
-            var right = child + 2 + (entries[child + 2].IsAfter(in entries[child + 3]) ? 1 : 0);
-            return entries[left].IsAfter(in entries[right]) ? right : left;
-        }
-
-        var least = child;
-        for (child++; child < entries.Length; child++)
-        {
-            if (entries[least].IsAfter(in entries[child]))
-            {
-                least = child;
-            }
-        }
-
-        return least;
-    }
-
-    /// <summary>
-    /// One entry: the process in a slot is due at a time. It is written and moved field by field: read whole while its fields are still on their
-    /// way to memory, it would hold the processor up.
-    /// </summary>
-    public struct Entry
-    {
-        public long Moment;
-        public long Rank;
-        public int Slot;
-
-        public readonly double Time => BitConverter.Int64BitsToDouble(Moment);
-
-        // Times are never below 0, and the bits of such numbers order as the numbers do; adding 0 takes the sign off a zero.
-        public static long MomentOf(double time) => BitConverter.DoubleToInt64Bits(time + 0.0);
-
-        public void Set(long moment, long rank, int slot)
-        {
-            Moment = moment;
-            Rank = rank;
-            Slot = slot;
-        }
-
-        public readonly bool IsDueBefore(double now, long rank) => Time <= now && Rank < rank;
-
-        public readonly bool IsAfter(ref readonly Entry other) => IsAfter(other.Moment, other.Rank);
-
-        // Both sides of the "or" are always worked out: no branch.
-        public readonly bool IsAfter(long moment, long rank) => (moment < Moment) | ((moment == Moment) & (rank < Rank));
+        public bool IsBefore(in Entry other) => Time < other.Time || (Time == other.Time && Rank < other.Rank);
     }
 }

@@ -3,6 +3,4 @@ using System.Runtime.CompilerServices;
 // A played season's numbers are written by the player alone; the tests beside it, and those of the counting that reads it, write them by hand.
 [assembly: InternalsVisibleTo("BenchSim.Season.Tests")]
 [assembly: InternalsVisibleTo("BenchSim.Study.Tests")]
-[assembly: InternalsVisibleTo("Published")]
-[assembly: InternalsVisibleTo("BenchSim.Benchmarks")]
 [assembly: InternalsVisibleTo("BenchSim.Twin.Tests")]

@@ -10,7 +10,7 @@ public class BuildMarkTests
 {
     // A commit in the version would go into the mark: shards of a study played before and after a commit that changes no source could not be joined.
     [Theory]
-    [InlineData(typeof(Engine.Simulation))]
+    [InlineData(typeof(Engine.Clock))]
     [InlineData(typeof(SeasonResult))]
     [InlineData(typeof(StudyRunner))]
     [InlineData(typeof(ScenarioFolder))]

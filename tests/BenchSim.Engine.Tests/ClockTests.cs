@@ -1,147 +1,132 @@
+using BenchSim.Engine;
+using CsCheck;
+
 namespace BenchSim.Engine.Tests;
 
+/// <summary>The clock: what happens when, in which order, and what it refuses.</summary>
 public class ClockTests
 {
-    private readonly Simulation _simulation = new();
-    private readonly List<string> _log = [];
+    private readonly Clock _clock = new();
 
     [Fact]
-    public void Nothing_runs_before_the_run()
+    public void Time_goes_from_event_to_event_and_activities_are_tried_after_all_of_a_time()
     {
-        _simulation.Start(Say("a"), "a");
-        Assert.Empty(_log);
-        _simulation.Run();
-        Assert.Equal(["a 0"], _log);
+        _clock.Schedule(2.5, 0, 1);
+        _clock.Schedule(1, 0, 2);
+        _clock.Schedule(2.5, 0, 3);
+        var log = Play();
+        Assert.Equal(["1: 0/2", "1: attempt", "2.5: 0/1", "2.5: 0/3", "2.5: attempt"], log);
+        Assert.Equal(2.5, _clock.Now);
     }
 
     [Fact]
-    public void Time_goes_as_the_processes_say()
+    public void At_one_time_the_lower_kind_happens_first_and_then_what_was_scheduled_first()
     {
-        _simulation.Start(Walk("a", 1, 2, 0.5), "a");
-        _simulation.Start(Walk("b", 2, 0.25), "b", at: 0.5);
-        _simulation.Run();
-        Assert.Equal(["a 1", "b 2.5", "b 2.75", "a 3", "a 3.5"], _log);
-        Assert.Equal(3.5, _simulation.Now);
+        _clock.Schedule(1, 1, 10);
+        _clock.Schedule(1, 0, 11);
+        _clock.Schedule(1, 0, 12);
+        _clock.Schedule(1, 32_767, 13);
+        Assert.Equal(["1: 0/11", "1: 0/12", "1: 1/10", "1: 32767/13", "1: attempt"], Play());
     }
 
     [Fact]
-    public void At_one_time_the_lower_order_goes_first_and_then_who_was_put_down_first()
+    public void What_is_scheduled_for_now_still_happens_now()
     {
-        _simulation.Start(Say("late"), "late", at: 1, order: 1);
-        _simulation.Start(Say("first"), "first", at: 1);
-        _simulation.Start(Say("second"), "second", at: 1);
-        _simulation.Start(Say("early"), "early", at: 1, order: -1);
-        _simulation.Run();
-        Assert.Equal(["early 1", "first 1", "second 1", "late 1"], _log);
-    }
-
-    [Fact]
-    public void A_delay_of_nothing_lets_the_others_go_first()
-    {
-        _simulation.Start(Walk("a", 0), "a");
-        _simulation.Start(Say("b"), "b");
-        _simulation.Run();
-        Assert.Equal(["b 0", "a 0"], _log);
-    }
-
-    [Fact]
-    public void A_process_started_now_with_a_lower_order_goes_before_those_waiting_for_their_turn()
-    {
-        _simulation.Start(StartOther(), "starter");
-        _simulation.Start(Say("second"), "second");
-        _simulation.Run();
-        Assert.Equal(["urgent 0", "second 0", "plain 0"], _log);
-
-        async Process StartOther()
+        _clock.Schedule(1, 0, 0);
+        var log = Play(happening =>
         {
-            _simulation.Start(Say("plain"), "plain");
-            _simulation.Start(Say("urgent"), "urgent", order: -1);
-            await _simulation.Delay(1);
-        }
-    }
-
-    // 40 first turns come, and start 100 others each, when 40 more are still to come: 4,000 stand behind those 40.
-    [Fact]
-    public void However_many_are_due_now_who_came_first_goes_first()
-    {
-        var turns = new List<int>();
-        for (var i = 0; i < 80; i++)
-        {
-            _simulation.Start(Turn(i), "early", i);
-        }
-
-        _simulation.Run();
-        Assert.Equal(Enumerable.Range(0, 80 + 4000), turns);
-
-        async Process Turn(int who)
-        {
-            turns.Add(who);
-            for (var i = 0; i < 100 && who < 40; i++)
+            if (happening.Subject == 0)
             {
-                _simulation.Start(Turn(80 + (who * 100) + i), "late");
+                _clock.Schedule(_clock.Now, 0, 1);
             }
-
-            await _simulation.Delay(1);
-        }
+        });
+        Assert.Equal(["1: 0/0", "1: 0/1", "1: attempt"], log);
     }
 
     [Fact]
-    public void Run_until_includes_what_is_due_then_and_leaves_the_rest_for_later()
+    public void A_stopped_clock_leaves_the_rest_and_a_reset_one_forgets_it()
     {
-        _simulation.Start(Walk("a", 1, 1, 1), "a");
-        _simulation.Run(2);
-        Assert.Equal(["a 1", "a 2"], _log);
-        Assert.Equal(2, _simulation.Now);
-        _simulation.Run(2.5);
-        Assert.Equal(2.5, _simulation.Now);
-        Assert.Equal(2, _log.Count);
-        _simulation.Run();
-        Assert.Equal("a 3", _log[^1]);
-        Assert.Equal(3, _simulation.Now);
+        _clock.Schedule(1, 0, 0);
+        _clock.Schedule(2, 0, 0);
+        Assert.Equal(["1: 0/0", "1: attempt"], Play(_ => _clock.Stop()));
+        _clock.Reset(5);
+        Assert.Empty(Play());
+        _clock.Schedule(5, 0, 7);
+        Assert.Equal(["5: 0/7", "5: attempt"], Play());
     }
 
     [Theory]
-    [InlineData(-0.001)]
+    [InlineData(0.999)]
     [InlineData(double.NaN)]
     [InlineData(double.PositiveInfinity)]
-    public void A_senseless_delay_is_refused(double days)
+    public void A_time_before_now_or_without_end_is_refused(double time)
     {
-        _simulation.Start(Walk("a", days), "a");
-        Assert.IsType<ArgumentOutOfRangeException>(Assert.Throws<ProcessException>(_simulation.Run).InnerException);
+        _clock.Reset(1);
+        Assert.Throws<ArgumentOutOfRangeException>(() => _clock.Schedule(time, 0, 0));
     }
 
+    [Theory]
+    [InlineData(-1)]
+    [InlineData(32_768)]
+    public void A_kind_out_of_range_is_refused(int kind) => Assert.Throws<ArgumentOutOfRangeException>(() => _clock.Schedule(1, kind, 0));
+
+    // Against plain sorting, which keeps the order of equals: whole times and few kinds make many ties, and events that schedule others
+    // mix the ways in.
     [Fact]
-    public void Time_never_goes_back()
+    public void Events_happen_in_the_order_of_time_kind_and_scheduling() =>
+        Gen.Select(Gen.Int[0, 9], Gen.Int[0, 3], Gen.Int[0, 4])
+            .Array[0, 200]
+            .Sample(
+                events =>
+                {
+                    var (clock, happened) = (new Clock(), new List<int>());
+                    var expected = new List<(double Time, int Kind, int Subject)>();
+                    foreach (var (time, kind, _) in events)
+                    {
+                        expected.Add((time, kind, expected.Count));
+                        clock.Schedule(time, kind, expected.Count - 1);
+                    }
+
+                    clock.Run(
+                        new Model(
+                            happening =>
+                            {
+                                happened.Add(happening.Subject);
+                                if (happening.Subject < events.Length && events[happening.Subject].Item3 is > 0 and var later)
+                                {
+                                    expected.Add((clock.Now + later, happening.Kind, expected.Count));
+                                    clock.Schedule(clock.Now + later, happening.Kind, expected.Count - 1);
+                                }
+                            },
+                            () => { }
+                        )
+                    );
+                    Assert.Equal(expected.OrderBy(each => each.Time).ThenBy(each => each.Kind).Select(each => each.Subject), happened);
+                },
+                seed: "0000000000001",
+                iter: 500
+            );
+
+    private List<string> Play(Action<BoundEvent>? happen = null)
     {
-        _simulation.Run(5);
-        Assert.Throws<ArgumentOutOfRangeException>(() => _simulation.Run(4));
-        Assert.Throws<ArgumentOutOfRangeException>(() => _simulation.Start(Say("a"), "a", at: 4.9));
-        Assert.Throws<ArgumentOutOfRangeException>(() => _simulation.Until(4.9));
-        Assert.Throws<ArgumentOutOfRangeException>(() => _simulation.Start(Say("a"), "a", order: 40_000));
+        var log = new List<string>();
+        _clock.Run(
+            new Model(
+                happening =>
+                {
+                    log.Add(FormattableString.Invariant($"{_clock.Now}: {happening.Kind}/{happening.Subject}"));
+                    happen?.Invoke(happening);
+                },
+                () => log.Add(FormattableString.Invariant($"{_clock.Now}: attempt"))
+            )
+        );
+        return log;
     }
 
-    [Fact]
-    public void Events_counts_turns()
+    private sealed class Model(Action<BoundEvent> happen, Action attempt) : IThreePhaseModel
     {
-        // Two first turns, and one after each of the three delays.
-        _simulation.Start(Walk("a", 1, 2), "a");
-        _simulation.Start(Walk("b", 1), "b");
-        _simulation.Run();
-        Assert.Equal(5, _simulation.Events);
-    }
+        public void Happen(BoundEvent happening) => happen(happening);
 
-    private async Process Say(string what)
-    {
-        _log.Add(FormattableString.Invariant($"{what} {_simulation.Now}"));
-        await _simulation.Delay(0);
-    }
-
-    private async Process Walk(string who, params double[] steps)
-    {
-        foreach (var step in steps)
-        {
-            await _simulation.Delay(step);
-            _log.Add(FormattableString.Invariant($"{who} {_simulation.Now}"));
-        }
+        public void Attempt() => attempt();
     }
 }

@@ -2,6 +2,7 @@ using BenchSim.Engine.Randomness;
 using BenchSim.Season.Climate;
 using BenchSim.Season.Planning;
 using BenchSim.Season.Play;
+using BenchSim.Season.Stands;
 using static Support.SmallSite;
 
 namespace BenchSim.Season.Tests;

@@ -126,6 +126,6 @@ public class ClimateAndHeatTests
     {
         public double DaysToEmergence { get; private set; }
 
-        public void WentOut(BatchState batch, Lot lot, int plants, double hour) => DaysToEmergence = (lot.EmergedHour - lot.SowHour) / 24;
+        public void WentOut(TraysOut trays) => DaysToEmergence = (trays.UpHour - trays.SownHour) / 24;
     }
 }

@@ -127,86 +127,87 @@ public class ConservationTests
     /// <summary>Keeps its own ledger of where every tray is, from the moves alone.</summary>
     private sealed class LedgerWitness : ISeasonWitness
     {
-        private readonly Dictionary<(int Batch, bool Flat, int Index), int> where = [];
-        private double last;
+        private readonly Dictionary<(int Batch, bool Flat, int Index), int> _where = [];
+        private double _last;
 
-        public void Begins(SeasonCore core)
+        public void Begins(SeasonView season)
         {
-            where.Clear();
-            last = -1;
+            _where.Clear();
+            _last = -1;
         }
 
-        public void Moved(BatchState batch, bool flat, int first, int count, int from, int to, double hour)
+        public void Moved(TrayMove move)
         {
-            Forward(hour);
-            for (var index = first; index < first + count; index++)
+            Forward(move.Hour);
+            for (var index = move.First; index < move.First + move.Count; index++)
             {
-                if (from < 0)
+                if (move.From < 0)
                 {
-                    Assert.True(where.TryAdd((batch.Index, flat, index), to), "sown twice");
+                    Assert.True(_where.TryAdd((move.Batch, move.IsFlat, index), move.To), "sown twice");
                 }
                 else
                 {
-                    Assert.Equal(from, where[(batch.Index, flat, index)]);
-                    where[(batch.Index, flat, index)] = to;
+                    Assert.Equal(move.From, _where[(move.Batch, move.IsFlat, index)]);
+                    _where[(move.Batch, move.IsFlat, index)] = move.To;
                 }
             }
         }
 
-        public void WentOut(BatchState batch, Lot lot, int plants, double hour)
+        public void WentOut(TraysOut trays)
         {
-            Forward(hour);
-            Remove(batch, flat: false, lot.First, lot.Count);
+            Forward(trays.Hour);
+            Remove(trays.Batch, flat: false, trays.First, trays.Count);
         }
 
-        public void Potted(BatchState batch, int flat, int seedlings, int firstTray, int trays, double hour)
+        public void Potted(FlatPotted potted)
         {
-            Forward(hour);
-            Remove(batch, flat: true, flat, 1);
-            for (var tray = firstTray; tray < firstTray + trays; tray++)
+            Forward(potted.Hour);
+            Remove(potted.Batch, flat: true, potted.Flat, 1);
+            for (var tray = potted.FirstTray; tray < potted.FirstTray + potted.Trays; tray++)
             {
-                Assert.True(where.TryAdd((batch.Index, false, tray), -2), "filled twice");
+                Assert.True(_where.TryAdd((potted.Batch, false, tray), -2), "filled twice");
             }
         }
 
-        public void Discarded(BatchState batch, Lot lot, DiscardReason reason, double hour)
+        public void Discarded(TraysDiscarded trays)
         {
-            Forward(hour);
-            Remove(batch, lot.IsFlat, lot.First, lot.Count);
+            Forward(trays.Hour);
+            Remove(trays.Batch, trays.IsFlat, trays.First, trays.Count);
         }
 
-        public void GaveUp(BatchState batch, int count, double hour) => Forward(hour);
+        public void GaveUp(SowingsGivenUp sowings) => Forward(sowings.Hour);
 
-        public void DayEnds(SeasonCore core, int day)
+        public void DayEnds(SeasonView season)
         {
-            var standing = core.Batches.Sum(batch => batch.OnMat.Concat(batch.OnBench).Concat(batch.OnTable).Sum(lot => lot.Count));
-            Assert.Equal(where.Count, standing);
-            foreach (var batch in core.Batches)
+            var batches = season.State.Batches;
+            var standing = batches.Sum(batch => batch.OnMat.Concat(batch.OnBench).Concat(batch.OnTable).Sum(lot => lot.Count));
+            Assert.Equal(_where.Count, standing);
+            foreach (var batch in batches)
             {
                 foreach (var lot in batch.OnMat.Concat(batch.OnBench).Concat(batch.OnTable))
                 {
                     for (var index = lot.First; index < lot.First + lot.Count; index++)
                     {
-                        var at = where[(batch.Index, lot.IsFlat, index)];
+                        var at = _where[(batch.Index, lot.IsFlat, index)];
                         Assert.True(at == lot.Space || at == -2);
-                        where[(batch.Index, lot.IsFlat, index)] = lot.Space;
+                        _where[(batch.Index, lot.IsFlat, index)] = lot.Space;
                     }
                 }
             }
         }
 
-        private void Remove(BatchState batch, bool flat, int first, int count)
+        private void Remove(int batch, bool flat, int first, int count)
         {
             for (var index = first; index < first + count; index++)
             {
-                Assert.True(where.Remove((batch.Index, flat, index)), "left twice");
+                Assert.True(_where.Remove((batch, flat, index)), "left twice");
             }
         }
 
         private void Forward(double hour)
         {
-            Assert.True(hour >= last, "time went back");
-            last = hour;
+            Assert.True(hour >= _last, "time went back");
+            _last = hour;
         }
     }
 }

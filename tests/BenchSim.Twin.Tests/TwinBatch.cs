@@ -3,6 +3,7 @@ using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 using BenchSim.Season.Play;
+using BenchSim.Season.Stands;
 
 namespace BenchSim.Twin.Tests;
 

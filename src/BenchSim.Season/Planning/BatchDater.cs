@@ -21,7 +21,9 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateSt
     )
     {
         // A batch is walked by itself, so the time that a plan takes grows with its batches and not with their square.
-        var core = new SeasonCore(scenario, BatchStates.Of(scenario, [draft], seed: 0), tables, climates.Layout, PlayMode.Planning);
+        var core = new SeasonCore(
+            new SeasonState(scenario, BatchStates.Of(scenario, [draft], seed: 0), tables, climates.Layout, PlayMode.Planning)
+        );
         var order = draft.Order;
         var wanted = order.SetOut is { } date ? WorkDayBefore(date.DayNumber - opens.DayNumber) : (int?)null;
         if (wanted < 0)
@@ -90,7 +92,7 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateSt
     private int Backward(SeasonCore core, BatchOrder order, int field, ImmutableArray<Fault>.Builder faults)
     {
         var wanted = field - scenario.Rules.SlackDays;
-        if (OpensLater(core.Batches[0].Plan))
+        if (OpensLater(core.State.Batches[0].Plan))
         {
             return BackwardFromTheEnd(core, order, wanted, faults);
         }

@@ -1,3 +1,4 @@
+using BenchSim.Season.Stands;
 using MathNet.Numerics;
 
 namespace BenchSim.Season.Planning;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Stands;
 
 namespace BenchSim.Season.Planning;
 

@@ -1,7 +1,7 @@
 using BenchSim.Engine.Randomness;
 using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
-using BenchSim.Season.Planning;
+using BenchSim.Season.Stands;
 
 namespace BenchSim.Season.Play;
 

@@ -1,6 +1,6 @@
 using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
-using BenchSim.Season.Planning;
+using BenchSim.Season.Stands;
 
 namespace BenchSim.Season.Play;
 
@@ -99,10 +99,16 @@ internal sealed class BatchState
     public List<Lot> OnTable { get; } = [];
 
     /// <summary>
-    /// Earliest instant at which a lot on mats or benches may do anything but grow, hours; 0 while that is not known. Before it the steps pass the batch's mats and
-    /// benches by.
+    /// Whether a lot on mats or benches may do anything but grow, as far as is known. While none may, the steps pass the batch's mats and benches by until
+    /// the calendar says that the first of them is due.
     /// </summary>
-    public double WakeHour { get; set; }
+    public bool IsAwake { get; set; }
+
+    /// <summary>Whether it is among the batches that a round asks, or will be from the next one on.</summary>
+    public bool IsAsked { get; set; }
+
+    /// <summary>Instant at which the calendar wakes it, hours; infinite when it does not.</summary>
+    public double WakesAt { get; set; }
 
     /// <summary>Trays or flats not sown yet.</summary>
     public int Unsown { get; set; }
@@ -134,9 +140,6 @@ internal sealed class BatchState
     /// <summary>Trays filled by potting up.</summary>
     public int Filled { get; set; }
 
-    /// <summary>Trays set out up to now.</summary>
-    public int TraysOut { get; set; }
-
     /// <summary>Trays out by day, for the median.</summary>
     public List<(int Day, int Trays)> OutByDay { get; } = [];
 
@@ -146,22 +149,66 @@ internal sealed class BatchState
 
     public bool IsStanding => OnMat.Count + OnBench.Count + OnTable.Count > 0;
 
-    /// <summary>Whether nothing of it stands or is still to be sown: its season is over.</summary>
-    public bool IsOver => Unsown == 0 && !IsStanding;
+    /// <summary>Whether a round has anything to ask of it: sowings that are due, trays on a table, or a lot that may do anything but grow.</summary>
+    public bool HasToAsk => Unsown > 0 || OnTable.Count > 0 || (IsAwake && OnMat.Count + OnBench.Count > 0);
+
+    /// <summary>
+    /// The earliest instant at which a lot on mats or benches may do anything but grow, hours: leave the mat, be potted, go to the table, or be given up,
+    /// should it not be up by then. Past for a lot that is due, refused or held.
+    /// </summary>
+    public double NextDue(double now)
+    {
+        var next = double.PositiveInfinity;
+        foreach (var lot in OnMat)
+        {
+            next = Math.Min(next, Math.Min(lot.LeaveMatHour, DueOf(lot, now)));
+        }
+
+        foreach (var lot in OnBench)
+        {
+            next = Math.Min(next, DueOf(lot, now));
+        }
+
+        return next;
+    }
+
+    /// <summary>The earliest instant after now at which a lot anywhere reaches a threshold, hours.</summary>
+    public double NextThreshold(double now) =>
+        Math.Min(NextThreshold(OnMat, now), Math.Min(NextThreshold(OnBench, now), NextThreshold(OnTable, now)));
 
     public void Clear()
     {
         Unsown = Sowings;
-        WakeHour = 0;
+        (IsAwake, IsAsked, WakesAt) = (true, false, double.PositiveInfinity);
         NextSown = 0;
         SowWaiting = 0;
         Carry = 0;
         Filled = 0;
-        TraysOut = 0;
         LastSown = -1;
         PlantsOut = 0;
         PlantsInTime = 0;
         PlantsInTimeWeatherCounted = 0;
         OutByDay.Clear();
+    }
+
+    private double DueOf(Lot lot, double now)
+    {
+        var ready = Math.Min(lot.PotHour, lot.GrownHour);
+        return lot.EmergedHour <= now ? ready : Math.Min(ready, lot.SowHour + (Crop.EmergeGiveUpDays * 24.0));
+    }
+
+    private static double NextThreshold(List<Lot> lots, double now)
+    {
+        var next = double.PositiveInfinity;
+        foreach (var lot in lots)
+        {
+            ReadOnlySpan<double> hours = [lot.EmergedHour, lot.LeaveMatHour, lot.PotHour, lot.GrownHour, lot.HardenedHour];
+            foreach (var hour in hours)
+            {
+                next = hour > now && hour < next ? hour : next;
+            }
+        }
+
+        return next;
     }
 }

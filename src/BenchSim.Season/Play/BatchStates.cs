@@ -1,5 +1,5 @@
 using BenchSim.Season.Inputs;
-using BenchSim.Season.Planning;
+using BenchSim.Season.Stands;
 
 namespace BenchSim.Season.Play;
 

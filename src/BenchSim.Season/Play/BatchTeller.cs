@@ -6,100 +6,103 @@ using BenchSim.Season.Inputs;
 namespace BenchSim.Season.Play;
 
 /// <summary>Watches one batch through a season and writes its story.</summary>
-internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISeasonWitness
+internal sealed class BatchTeller(SeasonPlan plan, int number, int index) : ISeasonWitness
 {
-    private readonly ImmutableArray<string>.Builder lines = ImmutableArray.CreateBuilder<string>();
-    private readonly BatchPlan batch = plan.Batches[index];
-    private readonly DayLines today = new();
-    private string lastWait = "";
-    private int waitSince;
+    private readonly ImmutableArray<string>.Builder _lines = ImmutableArray.CreateBuilder<string>();
+    private readonly BatchPlan _batch = plan.Batches[index];
+    private readonly DayLines _today = new();
+    private BatchState _state = null!;
+    private string _lastWait = "";
+    private int _waitSince;
 
-    public void Begins(SeasonCore core)
+    public void Begins(SeasonView season)
     {
-        var state = core.Batches[index];
-        var order = batch.Order;
-        lines.Add($"Season {season + 1}, batch {order.Id}: {order.Plants} plants of {batch.Crop.Name} for {order.Grower}, {Sowings()}.");
-        lines.Add($"Planned: sow {Iso(batch.SowOn)}, {PotUpWords()}table {Iso(batch.TableOn)}, set out {Iso(batch.SetOutOn)}.");
-        lines.Add(
+        _state = season.State.Batches[index];
+        var (state, order) = (_state, _batch.Order);
+        _lines.Add($"Season {number + 1}, batch {order.Id}: {order.Plants} plants of {_batch.Crop.Name} for {order.Grower}, {Sowings()}.");
+        _lines.Add($"Planned: sow {Iso(_batch.SowOn)}, {PotUpWords()}table {Iso(_batch.TableOn)}, set out {Iso(_batch.SetOutOn)}.");
+        _lines.Add(
             "Luck drawn: emergence takes "
-                + Factor(state.EmergeNeed, batch.Crop.EmergeHeat)
+                + Factor(state.EmergeNeed, _batch.Crop.EmergeHeat)
                 + " times its usual heat, growth "
                 + Factor(state.GrowthNeed, state.GrowthDegreeDays)
                 + $" times; the packet germinates {Percent(state.PacketGermination)} at its best (stated {Percent(order.Germination)})."
         );
     }
 
-    public void Moved(BatchState moved, bool flat, int first, int count, int from, int to, double hour)
+    public void Moved(TrayMove move)
     {
-        if (moved.Index == index)
+        if (move.Batch == index)
         {
-            EndWait(hour);
-            today.Add($"move {from} {to}", flat, first, count, 0, (trays, _) =>
-                from < 0
-                    ? $"{Day(hour)}: {trays} sown on {SpaceName(to)}."
-                    : $"{Day(hour)}: {trays} moved from {SpaceName(from)} to {SpaceName(to)}."
+            EndWait(move.Hour);
+            _today.Add($"move {move.From} {move.To}", move.IsFlat, move.First, move.Count, 0, (trays, _) =>
+                move.From < 0
+                    ? $"{Day(move.Hour)}: {trays} sown on {SpaceName(move.To)}."
+                    : $"{Day(move.Hour)}: {trays} moved from {SpaceName(move.From)} to {SpaceName(move.To)}."
             );
         }
     }
 
-    public void WentOut(BatchState moved, Lot lot, int plants, double hour)
+    public void WentOut(TraysOut trays)
     {
-        if (moved.Index == index)
+        if (trays.Batch == index)
         {
-            EndWait(hour);
-            var (space, held) = (lot.Space, lot.HoldDays);
-            today.Add($"out {space} {held}", flat: false, lot.First, lot.Count, plants, (trays, all) =>
-                $"{Day(hour)}: {trays} set out from {SpaceName(space)} with {all} plants, {Lateness(hour)}"
-                + (held > 0 ? $"; held {Days(held)} by the weather alone." : ".")
+            EndWait(trays.Hour);
+            var held = trays.HoldDays > 0 ? $"; held {Days(trays.HoldDays)} by the weather alone." : ".";
+            _today.Add($"out {trays.From} {trays.HoldDays}", flat: false, trays.First, trays.Count, trays.Plants, (named, all) =>
+                $"{Day(trays.Hour)}: {named} set out from {SpaceName(trays.From)} with {all} plants, {Lateness(trays.Hour)}{held}"
             );
         }
     }
 
-    public void Potted(BatchState moved, int flat, int seedlings, int firstTray, int trays, double hour)
+    public void Potted(FlatPotted potted)
     {
-        if (moved.Index == index)
+        if (potted.Batch == index)
         {
-            EndWait(hour);
-            if (trays == 0)
+            EndWait(potted.Hour);
+            var flat = $"{Day(potted.Hour)}: flat {potted.Flat + 1} gave";
+            if (potted.Trays == 0)
             {
-                today.Add($"{Day(hour)}: flat {flat + 1} gave {seedlings} seedlings, too few for a tray; they are passed on.");
+                _today.Add($"{flat} {potted.Seedlings} seedlings, too few for a tray; they are passed on.");
                 return;
             }
 
             // Its trays are given their places after this is said, so the benches are looked up when the day is told.
-            today.Add($"pot {flat}", flat: false, firstTray, trays, seedlings, (potted, all) =>
-                $"{Day(hour)}: flat {flat + 1} gave {all} seedlings, potted up into {potted}{Standing(moved, firstTray, trays)}."
+            _today.Add($"pot {potted.Flat}", flat: false, potted.FirstTray, potted.Trays, potted.Seedlings, (trays, all) =>
+                $"{flat} {all} seedlings, potted up into {trays}{Standing(potted.FirstTray, potted.Trays)}."
             );
         }
     }
 
-    public void Discarded(BatchState moved, Lot lot, DiscardReason reason, double hour)
+    public void Discarded(TraysDiscarded trays)
     {
-        if (moved.Index == index)
+        if (trays.Batch == index)
         {
-            EndWait(hour);
-            var ready = reason == DiscardReason.FlatOverHeld ? lot.PotHour : lot.GrownHour + (batch.Crop.HardeningNights * 24.0);
-            var days = reason is DiscardReason.OverHeld or DiscardReason.FlatOverHeld ? (int)(hour / 24) - RoundAtOrAfter(ready) : 0;
-            today.Add($"thrown out {reason} {days}", lot.IsFlat, lot.First, lot.Count, 0, (trays, _) =>
-                $"{Day(hour)}: {trays} thrown out{Why(reason, days, trays.Count == 1)}."
+            EndWait(trays.Hour);
+            var wasReady = trays.Reason is DiscardReason.OverHeld or DiscardReason.FlatOverHeld;
+            var days = wasReady ? (int)(trays.Hour / 24) - RoundAtOrAfter(trays.ReadyHour) : 0;
+            _today.Add($"thrown out {trays.Reason} {days}", trays.IsFlat, trays.First, trays.Count, 0, (named, _) =>
+                $"{Day(trays.Hour)}: {named} thrown out{Why(trays.Reason, days, named.Count == 1)}."
             );
         }
     }
 
-    public void GaveUp(BatchState moved, int count, double hour)
+    public void GaveUp(SowingsGivenUp sowings)
     {
-        if (moved.Index == index)
+        if (sowings.Batch == index)
         {
-            EndWait(hour);
-            today.Add(
-                $"{Day(hour)}: {count} {TrayRuns.Noun(batch.Flat is not null, count)} given up unsown, more than {Days(plan.Scenario.Rules.SowGiveUpDays)} after the planned date."
+            EndWait(sowings.Hour);
+            _today.Add(
+                $"{Day(sowings.Hour)}: {sowings.Count} {TrayRuns.Noun(_batch.Flat is not null, sowings.Count)} given up unsown, "
+                    + $"more than {Days(plan.Scenario.Rules.SowGiveUpDays)} after the planned date."
             );
         }
     }
 
-    public void DayEnds(SeasonCore core, int day)
+    public void DayEnds(SeasonView season)
     {
-        today.TellInto(lines);
+        var day = season.Day;
+        _today.TellInto(_lines);
         var rules = plan.Scenario.Rules;
         if (rules.Rounds == RoundKind.WorkRound && !rules.IsWorkDay(plan.FirstDay.AddDays(day)))
         {
@@ -107,68 +110,67 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
             return;
         }
 
-        var state = core.Batches[index];
-        var wait = Waits(core, state);
-        if (string.Equals(wait, lastWait, StringComparison.Ordinal))
+        var wait = Waits(season, _state);
+        if (string.Equals(wait, _lastWait, StringComparison.Ordinal))
         {
             return;
         }
 
         EndWait(day * 24.0);
-        lastWait = wait;
-        waitSince = day;
+        _lastWait = wait;
+        _waitSince = day;
         if (wait.Length > 0)
         {
-            lines.Add($"{Iso(day)}: {wait}.");
+            _lines.Add($"{Iso(day)}: {wait}.");
         }
     }
 
     public ImmutableArray<string> Close(SeasonResult result)
     {
-        today.TellInto(lines);
+        _today.TellInto(_lines);
         var outcome = result.Batches[index];
-        var wanted = batch.Order.Plants;
-        lines.Add(
+        var wanted = _batch.Order.Plants;
+        _lines.Add(
             $"In the end {outcome.PlantsOut} plants went out, {outcome.PlantsInTime} of the {wanted} wanted in time"
                 + (outcome.PlantsShort > 0 ? $"; {outcome.PlantsShort} never went out." : ".")
         );
         if (outcome.TraysStanding + outcome.FlatsStanding > 0)
         {
-            lines.Add(
+            _lines.Add(
                 $"Still standing on the last day: {outcome.TraysStanding} {TrayRuns.Noun(flat: false, outcome.TraysStanding)}, {outcome.FlatsStanding} {TrayRuns.Noun(flat: true, outcome.FlatsStanding)}."
             );
         }
 
-        return lines.ToImmutable();
+        return _lines.ToImmutable();
     }
 
-    private string Waits(SeasonCore core, BatchState state)
+    private string Waits(SeasonView season, BatchState state)
     {
         var parts = new List<string>();
         if (state.SowWaiting > 0)
         {
             var group = state.Mats.Contains(state.SowWaitingAt) ? state.Mats : state.Benches;
-            var room = new RoomWords(core, plan, group);
+            var room = new RoomWords(season, plan, group);
             parts.Add(
                 $"{state.SowWaiting} {TrayRuns.Noun(state.IsPotUp, state.SowWaiting)} unsown, waiting for {room.Of(state.SowWaitingAt, state.PlacesEach(state.IsPotUp))}"
             );
         }
 
-        AddWaits(core, parts, state.OnMat, state.Benches);
-        AddWaits(core, parts, [.. state.OnBench.Where(lot => lot.IsFlat)], state.Benches);
-        AddWaits(core, parts, [.. state.OnBench.Where(lot => !lot.IsFlat)], state.Tables);
-        AddWaits(core, parts, state.OnTable, state.Tables);
+        AddWaits(season, parts, state.OnMat, state.Benches);
+        AddWaits(season, parts, [.. state.OnBench.Where(lot => lot.IsFlat)], state.Benches);
+        AddWaits(season, parts, [.. state.OnBench.Where(lot => !lot.IsFlat)], state.Tables);
+        AddWaits(season, parts, state.OnTable, state.Tables);
         return string.Join("; ", parts);
     }
 
-    private void AddWaits(SeasonCore core, List<string> parts, List<Lot> lots, int[] group)
+    private void AddWaits(SeasonView season, List<string> parts, List<Lot> lots, int[] group)
     {
         var blocked = lots.Where(lot => lot.Hindrance == Hindrance.Place).Sum(lot => lot.Count);
         if (blocked > 0)
         {
             var first = lots.First(lot => lot.Hindrance == Hindrance.Place);
             var isPotUp = first.IsFlat && plan.Scenario.Spaces[first.Space].Kind == SpaceKind.Bench;
-            var room = new RoomWords(core, plan, group);
+            var room = new RoomWords(season, plan, group);
             parts.Add(
                 $"{blocked} {TrayRuns.Noun(first.IsFlat, blocked)} on {SpaceName(first.Space)} ready, waiting for "
                     + (isPotUp ? room.ForTheTraysOf(first, group[0]) : room.Of(group[0], first.PlacesRefused))
@@ -186,33 +188,33 @@ internal sealed class BatchTeller(SeasonPlan plan, int season, int index) : ISea
 
     private void EndWait(double hour)
     {
-        var days = (int)(hour / 24) - waitSince;
-        if (lastWait.Length > 0 && days > 0)
+        var days = (int)(hour / 24) - _waitSince;
+        if (_lastWait.Length > 0 && days > 0)
         {
-            lines.Add($"{Day(hour)}: that wait has lasted {Days(days)}.");
+            _lines.Add($"{Day(hour)}: that wait has lasted {Days(days)}.");
         }
 
-        lastWait = "";
-        waitSince = (int)(hour / 24);
+        _lastWait = "";
+        _waitSince = (int)(hour / 24);
     }
 
     private string Sowings() =>
-        batch.Flat is null
-            ? $"{batch.Trays} {TrayRuns.Noun(flat: false, batch.Trays)} sown directly"
-            : $"{batch.Flats} {TrayRuns.Noun(flat: true, batch.Flats)} sown dense for {batch.Trays} {TrayRuns.Noun(flat: false, batch.Trays)}";
+        _batch.Flat is null
+            ? $"{_batch.Trays} {TrayRuns.Noun(flat: false, _batch.Trays)} sown directly"
+            : $"{_batch.Flats} {TrayRuns.Noun(flat: true, _batch.Flats)} sown dense for {_batch.Trays} {TrayRuns.Noun(flat: false, _batch.Trays)}";
 
-    private string PotUpWords() => batch.PotUpOn is { } date ? $"pot up {Iso(date)}, " : "";
+    private string PotUpWords() => _batch.PotUpOn is { } date ? $"pot up {Iso(date)}, " : "";
 
     private string Lateness(double hour)
     {
-        var late = (int)(hour / 24) - (batch.SetOutOn.DayNumber - plan.FirstDay.DayNumber);
+        var late = (int)(hour / 24) - (_batch.SetOutOn.DayNumber - plan.FirstDay.DayNumber);
         return late > 0 ? $"{Days(late)} after the planned date" : "on time";
     }
 
     // Where potted trays stand: ": 2 on Main benches and 1 on Overflow benches".
-    private string Standing(BatchState state, int firstTray, int trays)
+    private string Standing(int firstTray, int trays)
     {
-        var bySpace = state
+        var bySpace = _state
             .OnBench.Where(lot => !lot.IsFlat)
             .Select(lot => (lot.Space, Count: Math.Min(lot.First + lot.Count, firstTray + trays) - Math.Max(lot.First, firstTray)))
             .Where(part => part.Count > 0)

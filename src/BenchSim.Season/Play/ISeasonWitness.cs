@@ -1,26 +1,33 @@
 namespace BenchSim.Season.Play;
 
-/// <summary>Sees what happens in a season as it is played; used to tell a batch's story. Null when nobody looks, so that it costs nothing. A witness says only what it wants to see.</summary>
-internal interface ISeasonWitness
+/// <summary>Sees what happens in a season as it is played. A witness says only what it wants to see; without one nothing is told, which costs nothing.</summary>
+public interface ISeasonWitness
 {
     /// <summary>The season begins; luck has been drawn.</summary>
-    void Begins(SeasonCore core) { }
+    /// <param name="season">The season, to be looked at until it ends.</param>
+    void Begins(SeasonView season) { }
 
-    /// <summary>Trays were sown (from -1) or moved.</summary>
-    void Moved(BatchState batch, bool flat, int first, int count, int from, int to, double hour) { }
+    /// <summary>Trays or flats were sown or moved.</summary>
+    /// <param name="move">What moved.</param>
+    void Moved(TrayMove move) { }
 
-    /// <summary>Trays were set out with so many plants, after so many days of weather hold.</summary>
-    void WentOut(BatchState batch, Lot lot, int plants, double hour) { }
+    /// <summary>A flat was potted up; its trays are given their places after this.</summary>
+    /// <param name="potted">The flat and its trays.</param>
+    void Potted(FlatPotted potted) { }
 
-    /// <summary>A flat was potted up into trays.</summary>
-    void Potted(BatchState batch, int flat, int seedlings, int firstTray, int trays, double hour) { }
+    /// <summary>Trays went to the field.</summary>
+    /// <param name="trays">The trays.</param>
+    void WentOut(TraysOut trays) { }
 
-    /// <summary>Trays were thrown out.</summary>
-    void Discarded(BatchState batch, Lot lot, DiscardReason reason, double hour) { }
+    /// <summary>Trays or flats were thrown out.</summary>
+    /// <param name="trays">The trays.</param>
+    void Discarded(TraysDiscarded trays) { }
 
     /// <summary>Sowings were given up.</summary>
-    void GaveUp(BatchState batch, int count, double hour) { }
+    /// <param name="sowings">The sowings.</param>
+    void GaveUp(SowingsGivenUp sowings) { }
 
-    /// <summary>The work of a day is done: what still waits can be looked at.</summary>
-    void DayEnds(SeasonCore core, int day) { }
+    /// <summary>The work of a day is done: what stands and waits can be looked at.</summary>
+    /// <param name="season">The season.</param>
+    void DayEnds(SeasonView season) { }
 }

@@ -82,6 +82,15 @@ internal sealed class Lot
     /// <summary>A plants-a-tray figure fixed at potting up for one lot of potted trays; 0 means full trays.</summary>
     public int PottedPlants { get; set; }
 
+    /// <summary>Makes it a lot without a past.</summary>
+    public void Clear()
+    {
+        (EmergenceHeat, TemperatureSum, GrowthHeat) = (0, 0, 0);
+        EmergedHour = LeaveMatHour = PotHour = GrownHour = HardenedHour = double.PositiveInfinity;
+        PathMeanC = double.NaN;
+        (Nights, NightsCounted, HoldDays, PlaceDays, PlacesRefused, PottedPlants) = (0, 0, 0, 0, 0, 0);
+    }
+
     public void CopyFrom(Lot other)
     {
         IsFlat = other.IsFlat;

@@ -3,7 +3,7 @@ using BenchSim.Season.Inputs;
 namespace BenchSim.Season.Play;
 
 /// <summary>What is waited for, in words: which space is full and who stands in it, and why a place that looks free is not to be had.</summary>
-internal sealed class RoomWords(SeasonCore core, SeasonPlan plan, int[] group)
+internal sealed class RoomWords(SeasonView season, SeasonPlan plan, int[] group)
 {
     // The holders of a full space are named up to this many; the rest are counted.
     private const int MostHolders = 5;
@@ -30,7 +30,7 @@ internal sealed class RoomWords(SeasonCore core, SeasonPlan plan, int[] group)
     // Nobody overtakes: who was refused before keeps what is free.
     private string Keeper()
     {
-        foreach (var state in core.Batches)
+        foreach (var state in season.State.Batches)
         {
             var flat = state.OnBench.Find(lot => lot.IsFlat && lot.Hindrance == Hindrance.Place);
             if (flat is not null && state.Benches.Intersect(group).Any())
@@ -45,12 +45,12 @@ internal sealed class RoomWords(SeasonCore core, SeasonPlan plan, int[] group)
     // A shut house is not full: what is full is the space that is asked for next, if any is open.
     private string RoomOn(int space)
     {
-        if (core.PlacesOf(space) > 0)
+        if (season.PlacesOf(space) > 0)
         {
             return $"room on {Holders(space)}";
         }
 
-        var open = group.Where(other => core.PlacesOf(other) > 0).DefaultIfEmpty(-1).First();
+        var open = group.Where(other => season.PlacesOf(other) > 0).DefaultIfEmpty(-1).First();
         var shut = $"{plan.Scenario.Spaces[space].Name} has no place open";
         return open >= 0 ? $"room on {Holders(open)}; {shut}" : $"room; {shut}";
     }
@@ -58,20 +58,20 @@ internal sealed class RoomWords(SeasonCore core, SeasonPlan plan, int[] group)
     // The space that was full, and who stands in it.
     private string Holders(int space)
     {
-        var holders = core
-            .Batches.Select(state => (state.Plan.Order.Id, Places: PlacesIn(state, space)))
+        var holders = season
+            .State.Batches.Select(state => (state.Plan.Order.Id, Places: PlacesIn(state, space)))
             .Where(holder => holder.Places > 0)
             .OrderByDescending(holder => holder.Places)
             .ThenBy(holder => holder.Id, IdOrder.Instance)
             .ToList();
         var named = string.Join(", ", holders.Take(MostHolders).Select(holder => $"{holder.Id} {holder.Places}"));
         var rest = holders.Skip(MostHolders).Sum(holder => holder.Places);
-        return $"{plan.Scenario.Spaces[space].Name} ({core.HeldIn(space)} of {core.PlacesOf(space)} places held"
+        return $"{plan.Scenario.Spaces[space].Name} ({season.HeldIn(space)} of {season.PlacesOf(space)} places held"
             + (named.Length > 0 ? $" by {named}" + (rest > 0 ? $", others {rest}" : "") : "")
             + ")";
     }
 
-    private int Free(int space) => Math.Max(0, core.PlacesOf(space) - core.HeldIn(space));
+    private int Free(int space) => Math.Max(0, season.PlacesOf(space) - season.HeldIn(space));
 
     private static int PlacesIn(BatchState state, int space) =>
         state

@@ -1,330 +1,308 @@
-using System.Runtime.InteropServices;
 using BenchSim.Engine;
 using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Play;
 
-/// <summary>How a core plays.</summary>
-internal enum PlayMode
-{
-    /// <summary>A season: its weather, its luck, its holds.</summary>
-    Season,
-
-    /// <summary>The planned dates: normal weather, no luck, no holds, no labour limits, no waiting for a date.</summary>
-    Planning,
-}
-
 /// <summary>
-/// Plays one season as a sweep over lots: the state is here, the steps of the round in the files beside this one
-/// (docs/model.md section 3). Nothing is allocated a season once the lots have been made.
+/// One season as events, by the three-phase method: the clock goes to what is bound to happen next (a sowing falls due, a lot is up, ready to pot, grown or
+/// given up, places change, a day's round), all of it happens, and then the round tries what may happen (docs/mechanisms.md). Nothing is allocated a
+/// season once the lots have been made.
 /// </summary>
-internal sealed partial class SeasonCore
+internal sealed class SeasonCore : IThreePhaseModel
 {
-    private readonly Scenario scenario;
-    private readonly SiteRules rules;
-    private readonly SiteTables tables;
-    private readonly ClimateLayout layout;
-    private readonly BatchState[] batches;
-    private readonly BatchState[] ranked;
-    private readonly Simulation simulation = new();
-    private readonly BatchState[] latestFirst;
-    private readonly List<BatchState> due = [];
-    private readonly List<BatchState> active = [];
-    private readonly List<BatchState> asked = [];
-    private readonly Stack<Lot> spare = new();
-    private readonly int[] held;
-    private readonly int[] heldByGrower;
-    private readonly int[] closedInStep;
-    private readonly int[] closedInPass;
-    private readonly PlayMode mode;
-    private readonly bool maySleep;
+    // The kinds of events, in the order in which they happen at one instant; none of them looks at another.
+    private const int PlacesChange = 0;
+    private const int LotIsDue = 1;
+    private const int SowingFallsDue = 2;
+    private const int DayComes = 3;
 
-    private SeasonClimate climate = null!;
-    private SeasonResult result = null!;
-    private ISeasonWitness? witness;
-    private int[][] capacity = [];
-    private int season;
-    private int day;
-    private double now;
-    private int round;
-    private int step;
-    private int pass;
-    private bool aisleOpen;
-    private int moves;
-    private int daysKept;
+    private readonly SeasonState _state;
+    private readonly SiteTables _tables;
+    private readonly WorkRound _round;
+    private readonly SeasonEnd _end;
+    private readonly Clock _clock = new();
+    private readonly BatchState[] _bySowDay;
+    private readonly List<BatchState> _woken = [];
+    private readonly List<BatchState> _merged = [];
+    private readonly bool _isAnyTime;
+    private readonly bool _maySleep;
+    private PlacesInTime _places = null!;
+    private SeasonView? _view;
+    private BatchState? _walked;
+    private bool _roundIsDue;
+    private bool _dayIsDue;
+    private bool _roundWasMade;
 
-    public SeasonCore(Scenario scenario, BatchState[] batches, SiteTables tables, ClimateLayout layout, PlayMode mode)
+    public SeasonCore(SeasonState state)
     {
-        this.scenario = scenario;
-        this.batches = batches;
-        this.tables = tables;
-        this.layout = layout;
-        this.mode = mode;
-        rules = scenario.Rules;
-        maySleep =
-            rules.Rounds == RoundKind.WorkRound
+        (_state, _tables) = (state, state.Tables);
+        _round = new WorkRound(state);
+        _end = new SeasonEnd(state, _round);
+        var rules = state.Rules;
+        _isAnyTime = rules.Rounds == RoundKind.AnyTime;
+
+        // Where a lot may move before it is due, or emergence may be given up between two rounds, all are asked always.
+        _maySleep =
+            (!_isAnyTime || state.Stays is not null)
             && !rules.MoveBack
             && !rules.Reliefs.Contains(Relief.OffMatEarly)
             && !rules.Reliefs.Contains(Relief.TableEarly);
-        ranked =
-        [
-            .. batches
-                .OrderBy(batch => batch.SetOutDay)
-                .ThenBy(batch => batch.SowDay)
-                .ThenBy(batch => batch.Plan.Order.Id, IdOrder.Instance),
-        ];
+        var ranked = state
+            .Batches.OrderBy(batch => batch.SetOutDay)
+            .ThenBy(batch => batch.SowDay)
+            .ThenBy(batch => batch.Plan.Order.Id, IdOrder.Instance)
+            .ToArray();
         for (var rank = 0; rank < ranked.Length; rank++)
         {
             ranked[rank].Rank = rank;
         }
 
-        latestFirst = [.. batches.OrderByDescending(batch => batch.SowDay)];
-        var growers = batches.Length == 0 ? 0 : batches.Max(batch => batch.Grower) + 1;
-        held = new int[scenario.Spaces.Length];
-        heldByGrower = new int[growers];
-        closedInStep = new int[scenario.Spaces.Length];
-        closedInPass = new int[scenario.Spaces.Length];
+        _bySowDay = [.. state.Batches.OrderBy(batch => batch.SowDay)];
     }
 
-    /// <summary>Stays and sowing instants given from outside, to check the model against queueing theory; null in every season.</summary>
-    public StaysFromOutside? Stays { get; init; }
-
-    /// <summary>How lots are kept; changes no result.</summary>
-    public LotGrain Grain { get; init; }
-
-    public IReadOnlyList<BatchState> Batches => batches;
-
-    public Scenario Scenario => scenario;
-
-    /// <summary>Places held in a space now.</summary>
-    public int HeldIn(int space) => held[space];
-
-    /// <summary>Places of a space today.</summary>
-    public int PlacesOf(int space) => capacity[space][day];
+    public SeasonState State => _state;
 
     /// <summary>Plays a season.</summary>
     public void Play(int season, PlaceLimits limits, SeasonClimate climate, SeasonResult result, ISeasonWitness? witness = null)
     {
-        this.season = season;
-        this.climate = climate;
-        this.result = result;
-        this.witness = witness;
-        capacity = tables.Capacity(limits);
-        Clear();
-        foreach (var batch in batches)
+        _places = _tables.Under(limits);
+        _state.Begin(season, climate, result, witness);
+        foreach (var batch in _state.Batches)
         {
-            DrawLuck(batch);
+            _state.DrawLuck(batch);
         }
 
-        witness?.Begins(this);
-        RunDays(0);
-        day = tables.Days - 1;
-        Finish();
+        _view = witness is null ? null : new SeasonView(_state, witness);
+        _view?.Begin();
+        PlayFrom(0);
+        _state.Day = _tables.Days - 1;
+        _end.Keep();
     }
 
-    private void RunDays(int firstDay)
+    /// <summary>Planned dates: walks the one batch of a planning core from a sow day, alone and without limits.</summary>
+    /// <param name="sowDay">Day of sowing, a work day.</param>
+    /// <param name="normal">Normal climate.</param>
+    /// <param name="scratch">Room to work in.</param>
+    /// <returns>The dates; null when it is not out by the last day.</returns>
+    public WalkDates? Walk(int sowDay, SeasonClimate normal, SeasonResult scratch)
     {
-        day = firstDay;
-        simulation.Reset();
-        simulation.Start(PlayDays(), "the work rounds");
-        simulation.Run();
+        _places = _tables.Under(PlaceLimits.None);
+        _state.Begin(0, normal, scratch, null);
+        var batch = _state.Batches[0];
+        batch.SowDay = sowDay;
+        _state.DrawLuck(batch);
+        (_walked, _view) = (batch, null);
+        PlayFrom(sowDay);
+        _walked = null;
+        var outcome = scratch.Batches[0];
+        var last = _state.Ledger.LastOut;
+        return outcome.OutLast < 0 || batch.IsStanding
+            ? null
+            : new WalkDates(
+                (int)(last.EmergedHour / 24),
+                outcome.OffMat,
+                outcome.PottedUp,
+                outcome.OnTable,
+                outcome.OutLast,
+                last.PathMeanC
+            );
     }
 
-    // The one process of a season: it waits for the next round (or change), sweeps the lots, and waits again. A sweep says more plainly than a
-    // process a lot could who goes first when a whole bench moves at once (docs/decisions/007-a-sweep-of-lots.md).
-    private async Process PlayDays()
+    void IThreePhaseModel.Happen(BoundEvent happening)
     {
-        for (; day < tables.Days && !IsWalkedOut; day++)
+        switch (happening.Kind)
         {
-            var instant = (day * 24) + tables.RoundHour;
-            if (rules.Rounds == RoundKind.AnyTime)
+            case PlacesChange:
+                _state.Places.Set(_places.ByDay, _places.ChangeDays[happening.Subject]);
+                ScheduleChange(happening.Subject + 1);
+                break;
+            case LotIsDue:
+                Wake(_state.Batches[happening.Subject]);
+                break;
+            case SowingFallsDue:
+                Ask(_state.Batches[happening.Subject]);
+                _roundIsDue |= _isAnyTime;
+                break;
+            case DayComes:
+                _state.Day = happening.Subject;
+                _roundIsDue |= _isAnyTime || _tables.IsWorkDay[happening.Subject];
+                _dayIsDue = true;
+                break;
+        }
+    }
+
+    void IThreePhaseModel.Attempt()
+    {
+        if (_roundIsDue)
+        {
+            _roundIsDue = false;
+            MakeRounds();
+        }
+
+        if (_dayIsDue)
+        {
+            _dayIsDue = false;
+            EndDay();
+        }
+
+        if (_roundWasMade)
+        {
+            _roundWasMade = false;
+            Rest();
+        }
+    }
+
+    private void PlayFrom(int firstDay)
+    {
+        _woken.Clear();
+        (_roundIsDue, _dayIsDue, _roundWasMade) = (false, false, false);
+        _clock.Reset(firstDay * 24.0);
+        _state.Day = firstDay;
+        _state.Places.Set(_places.ByDay, firstDay);
+        ScheduleChange(_places.FirstChangeAfter(firstDay));
+        if (firstDay < _tables.Days)
+        {
+            _clock.Schedule(InstantOf(firstDay), DayComes, firstDay);
+        }
+
+        foreach (var batch in _bySowDay)
+        {
+            _clock.Schedule(Math.Max(_clock.Now, SowHour(batch)), SowingFallsDue, batch.Index);
+        }
+
+        _clock.Run(this);
+    }
+
+    private double InstantOf(int day) => (day * 24) + _tables.RoundHour;
+
+    private double SowHour(BatchState batch) => _state.Stays?.SowHour(batch.Index) ?? InstantOf(batch.SowDay);
+
+    private void ScheduleChange(int change)
+    {
+        if (change < _places.ChangeDays.Length)
+        {
+            _clock.Schedule(_places.ChangeDays[change] * 24.0, PlacesChange, change);
+        }
+    }
+
+    // What was put on the calendar for a lot that has moved since is passed over.
+    private void Wake(BatchState batch)
+    {
+        if (_clock.Now.Equals(batch.WakesAt))
+        {
+            batch.WakesAt = double.PositiveInfinity;
+            batch.IsAwake = true;
+            Ask(batch);
+            _roundIsDue |= _isAnyTime;
+        }
+    }
+
+    private void Ask(BatchState batch)
+    {
+        if (!batch.IsAsked)
+        {
+            batch.IsAsked = true;
+            _woken.Add(batch);
+        }
+    }
+
+    // Each work day one round; at any time, round after round until nothing changes any more.
+    private void MakeRounds()
+    {
+        _state.Now = _clock.Now;
+        if (!_isAnyTime)
+        {
+            FindAsked();
+            _round.Make();
+        }
+        else
+        {
+            _state.Day = Math.Min((int)(_clock.Now / 24), _tables.Days - 1);
+            do
             {
-                for (var next = NextChange(instant); next <= instant; next = NextChange(instant))
-                {
-                    await simulation.Until(next / 24);
-                    SettleAt(next, Math.Min((int)(next / 24), tables.Days - 1));
-                }
+                _state.Changes = 0;
+                FindAsked();
+                _round.Make();
+            } while (_state.Changes > 0);
+        }
 
-                await simulation.Until(instant / 24);
-                SettleAt(instant, (int)(instant / 24));
-            }
-            else if (tables.IsWorkDay[day])
+        _roundWasMade = true;
+    }
+
+    // Leaves out who has nothing to ask any more, and takes in by rank who has been woken. No step of a round brings in another.
+    private void FindAsked()
+    {
+        var asked = _state.Asked;
+        _woken.Sort(static (left, right) => left.Rank.CompareTo(right.Rank));
+        _merged.Clear();
+        var next = 0;
+        foreach (var batch in asked)
+        {
+            if (!batch.HasToAsk)
             {
-                await simulation.Until(instant / 24);
-                now = instant;
-                WorkRound();
+                batch.IsAsked = false;
+                continue;
             }
 
-            KeepDay();
-            witness?.DayEnds(this, day);
-        }
-    }
-
-    private void WorkRound()
-    {
-        BeginRound();
-        RunPass();
-        ReliefPasses();
-        GiveUpSowings();
-    }
-
-    private void BeginRound()
-    {
-        round++;
-        aisleOpen = false;
-        earlyOffMat = false;
-        earlyTable = false;
-        BeginLabour();
-        FindActive();
-        FindAsked();
-    }
-
-    // Batches that stand somewhere or are due to be sown, in rank; no step of a round brings another to life, and one that is over stays so.
-    private void FindActive()
-    {
-        for (var index = active.Count - 1; index >= 0; index--)
-        {
-            if (active[index].IsOver)
+            while (next < _woken.Count && _woken[next].Rank < batch.Rank)
             {
-                active.RemoveAt(index);
-            }
-        }
-
-        for (var index = due.Count - 1; index >= 0; index--)
-        {
-            var batch = due[index];
-            if (IsSowDue(batch))
-            {
-                due.RemoveAt(index);
-                Activate(batch);
-            }
-            else if (Stays is null)
-            {
-                // The rest are due later.
-                return;
-            }
-        }
-    }
-
-    private void Activate(BatchState batch)
-    {
-        var at = active.Count;
-        while (at > 0 && active[at - 1].Rank > batch.Rank)
-        {
-            at--;
-        }
-
-        active.Insert(at, batch);
-    }
-
-    // What is kept of a day is what hindered in its last pass: a tray that a relief pass no longer asks does not wait.
-    private void ClearHindrances()
-    {
-        foreach (var batch in Each(asked))
-        {
-            batch.SowWaiting = 0;
-            if (IsAwake(batch))
-            {
-                ClearHindrances(batch.OnMat);
-                ClearHindrances(batch.OnBench);
+                _merged.Add(_woken[next++]);
             }
 
-            ClearHindrances(batch.OnTable);
+            _merged.Add(batch);
         }
-    }
 
-    private static void ClearHindrances(List<Lot> lots)
-    {
-        foreach (var lot in Each(lots))
+        for (; next < _woken.Count; next++)
         {
-            lot.Hindrance = Hindrance.None;
-        }
-    }
-
-    // One sweep, downstream first; a tray moves at most once a round.
-    private void RunPass()
-    {
-        pass++;
-        ClearHindrances();
-        Discard();
-        SetOut();
-        DiscardLateFromTable();
-        BenchToTable();
-        PotUp();
-        if (rules.MoveBack)
-        {
-            MoveBack();
+            _merged.Add(_woken[next]);
         }
 
-        MatToBench();
-        Sow();
-    }
-
-    private void Clear()
-    {
-        Array.Clear(held);
-        Array.Clear(heldByGrower);
-        foreach (var batch in batches)
-        {
-            Recycle(batch.OnMat);
-            Recycle(batch.OnBench);
-            Recycle(batch.OnTable);
-            batch.Clear();
-        }
-
-        result.Prepare(held.Length, scenario.Houses.Length, batches.Length, heldByGrower.Length, tables.Days, rules.Reliefs.Length);
-        result.Season = season;
-        due.Clear();
-        due.AddRange(latestFirst);
-        active.Clear();
         asked.Clear();
-        now = -1;
-        labourDay = -1;
-        daysKept = 0;
-        round = 0;
-        step = 0;
-        pass = 0;
-        Array.Clear(closedInStep);
-        Array.Clear(closedInPass);
+        asked.AddRange(_merged);
+        _woken.Clear();
     }
 
-    private void Recycle(List<Lot> lots)
+    private void EndDay()
     {
-        foreach (var lot in lots)
+        _state.Ledger.KeepDay();
+        _view?.EndDay();
+        var next = _state.Day + 1;
+        if (next < _tables.Days && _walked is not { Unsown: 0, IsStanding: false })
         {
-            spare.Push(lot);
+            _clock.Schedule(InstantOf(next), DayComes, next);
         }
-
-        lots.Clear();
-    }
-
-    private void DrawLuck(BatchState batch)
-    {
-        var planning = mode == PlayMode.Planning;
-        var emergence = batch.Crop.EmergeHeat * (planning ? 1 : batch.Luck.Emergence(season));
-        var growth = planning ? 1 : batch.Luck.Growth(season);
-        batch.EmergeNeed = HeatTable.Units(emergence);
-        batch.LeaveNeed = HeatTable.Units(emergence * batch.LeaveSpread);
-        batch.EarlyNeed = HeatTable.Units(emergence * batch.EarlySpread);
-        batch.GrowthNeed = HeatTable.Units(growth * batch.GrowthDegreeDays);
-        batch.PotUpNeed = HeatTable.Units(growth * batch.PotUpDegreeDays);
-        batch.PacketGermination = planning ? batch.Plan.Germination : batch.Luck.Packet(season);
-    }
-
-    // To go through a list that nothing changes meanwhile, without the checks of its own enumerator.
-    private static ReadOnlySpan<T> Each<T>(List<T> list) => CollectionsMarshal.AsSpan(list);
-
-    private Lot NewLot()
-    {
-        if (!spare.TryPop(out var lot))
+        else
         {
-            lot = new Lot();
+            _clock.Stop();
         }
-
-        return lot;
     }
 
-    private double FillDraw(BatchState batch, LuckPurpose purpose, int index) =>
-        mode == PlayMode.Planning ? 0.5 : batch.Luck.Fill(season, purpose, index);
+    // Most trays do nothing but grow on most days, and when that ends is known from the day they came: the batch is not asked until then.
+    private void Rest()
+    {
+        foreach (var batch in SeasonState.Each(_state.Asked))
+        {
+            if (_maySleep && batch.IsAwake)
+            {
+                var due = batch.NextDue(_state.Now);
+                batch.IsAwake = due <= _state.Now;
+                WakeAt(batch, batch.IsAwake ? double.PositiveInfinity : due);
+            }
+
+            if (_isAnyTime)
+            {
+                WakeAt(batch, batch.NextThreshold(_state.Now));
+            }
+        }
+    }
+
+    private void WakeAt(BatchState batch, double hour)
+    {
+        if (hour < double.PositiveInfinity && !hour.Equals(batch.WakesAt))
+        {
+            batch.WakesAt = hour;
+            _clock.Schedule(hour, LotIsDue, batch.Index);
+        }
+    }
 }

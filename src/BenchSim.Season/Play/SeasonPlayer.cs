@@ -6,11 +6,11 @@ namespace BenchSim.Season.Play;
 /// <summary>Plays seasons of one plan, one at a time. Not safe for use by several threads: make <see cref="Another"/> for each.</summary>
 public sealed class SeasonPlayer
 {
-    private readonly ClimateStore climates;
-    private readonly SiteTables tables;
-    private readonly BatchLuck[] lucks;
-    private readonly SeasonCore core;
-    private SeasonClimate? own;
+    private readonly ClimateStore _climates;
+    private readonly SiteTables _tables;
+    private readonly BatchLuck[] _lucks;
+    private readonly SeasonCore _core;
+    private SeasonClimate? _own;
 
     /// <summary>Makes a player.</summary>
     /// <param name="plan">The plan to play.</param>
@@ -18,25 +18,28 @@ public sealed class SeasonPlayer
     public SeasonPlayer(SeasonPlan plan, ulong seed)
         : this(plan, seed, LotGrain.AsSplit, null) { }
 
-    internal SeasonPlayer(SeasonPlan plan, ulong seed, LotGrain grain, StaysFromOutside? stays)
+    /// <summary>Makes a player whose sowing instants and stays are given from outside, to check the activities of the round against theory.</summary>
+    /// <param name="plan">The plan to play.</param>
+    /// <param name="seed">Seed of all other luck.</param>
+    /// <param name="stays">Sowing instants and stays.</param>
+    public SeasonPlayer(SeasonPlan plan, ulong seed, GivenStays stays)
+        : this(plan, seed, LotGrain.TrayByTray, stays) => ArgumentNullException.ThrowIfNull(stays);
+
+    internal SeasonPlayer(SeasonPlan plan, ulong seed, LotGrain grain, GivenStays? stays)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        Plan = plan;
-        Seed = seed;
-        climates = new ClimateStore(plan.Scenario, plan.Days);
-        tables = new SiteTables(plan.Scenario, plan.Days);
-        lucks = BatchStates.Lucks(plan.Scenario, plan.Batches, seed);
-        core = Core(grain, stays);
+        (Plan, Seed) = (plan, seed);
+        _climates = new ClimateStore(plan.Scenario, plan.Days);
+        _tables = new SiteTables(plan.Scenario, plan.Days);
+        _lucks = BatchStates.Lucks(plan.Scenario, plan.Batches, seed);
+        _core = Core(grain, stays);
     }
 
     private SeasonPlayer(SeasonPlayer other)
     {
-        Plan = other.Plan;
-        Seed = other.Seed;
-        climates = other.climates;
-        tables = other.tables;
-        lucks = other.lucks;
-        core = Core(other.core.Grain, other.core.Stays);
+        (Plan, Seed) = (other.Plan, other.Seed);
+        (_climates, _tables, _lucks) = (other._climates, other._tables, other._lucks);
+        _core = Core(other._core.State.Grain, other._core.State.Stays);
     }
 
     /// <summary>The plan.</summary>
@@ -54,17 +57,24 @@ public sealed class SeasonPlayer
     /// <param name="result">Filled; its arrays are made or cleared as needed. Use one result a kind of play.</param>
     public void Play(int season, PlaceLimits limits, SeasonResult result) => Play(season, limits, result, null);
 
-    internal void Play(int season, PlaceLimits limits, SeasonResult result, ISeasonWitness? witness)
+    /// <summary>The same, seen by a witness.</summary>
+    /// <param name="season">Number of the season, from 0.</param>
+    /// <param name="limits">Places as given, or otherwise.</param>
+    /// <param name="result">Filled; its arrays are made or cleared as needed. Use one result a kind of play.</param>
+    /// <param name="witness">Sees what happens; null for nobody.</param>
+    public void Play(int season, PlaceLimits limits, SeasonResult result, ISeasonWitness? witness)
     {
         ArgumentNullException.ThrowIfNull(limits);
         ArgumentNullException.ThrowIfNull(result);
-        core.Play(season, limits, climates.For(Seed, season, ref own), result, witness);
+        _core.Play(season, limits, _climates.For(Seed, season, ref _own), result, witness);
     }
 
-    private SeasonCore Core(LotGrain grain, StaysFromOutside? stays) =>
-        new(Plan.Scenario, BatchStates.Of(Plan.Scenario, Plan.Batches, lucks), tables, climates.Layout, PlayMode.Season)
-        {
-            Grain = grain,
-            Stays = stays,
-        };
+    private SeasonCore Core(LotGrain grain, GivenStays? stays) =>
+        new(
+            new SeasonState(Plan.Scenario, BatchStates.Of(Plan.Scenario, Plan.Batches, _lucks), _tables, _climates.Layout, PlayMode.Season)
+            {
+                Grain = grain,
+                Stays = stays,
+            }
+        );
 }

@@ -84,6 +84,12 @@ public sealed class SeasonResult
     /// <summary>True when a tray or flat still waits for a place on the last day.</summary>
     public bool Gridlock { get; internal set; }
 
+    /// <summary>
+    /// True when a limit of places ever kept anything from what it would have had without one. When false, a play of the same season without limits
+    /// holds the same places on every day.
+    /// </summary>
+    public bool LimitEverBit { get; internal set; }
+
     /// <summary>Row of <see cref="Refused"/>.</summary>
     /// <param name="from">Space in which the trays stand; the number of spaces for trays that are not sown yet.</param>
     /// <param name="by">Space of first preference of the group that refuses them.</param>

@@ -10,7 +10,7 @@ internal sealed class SiteTables
     /// <summary>Places of a space without a limit: more than any plan can fill, small enough to add up.</summary>
     public const int NoLimit = 1_000_000_000;
 
-    private readonly ConcurrentDictionary<PlaceLimits, int[][]> others = new();
+    private readonly ConcurrentDictionary<PlaceLimits, PlacesInTime> _byLimits = new();
 
     public SiteTables(Scenario scenario, int days)
     {
@@ -46,11 +46,9 @@ internal sealed class SiteTables
 
     public int[] Aisle { get; }
 
-    /// <summary>Places by space and day under some limits; worked out once for each.</summary>
-    public int[][] Capacity(PlaceLimits limits) =>
-        ReferenceEquals(limits, PlaceLimits.AsGiven) ? Places
-        : ReferenceEquals(limits, PlaceLimits.None) ? Open
-        : others.GetOrAdd(limits, static (asked, tables) => tables.Under(asked), this);
+    /// <summary>Places under some limits; worked out once for each.</summary>
+    public PlacesInTime Under(PlaceLimits limits) =>
+        _byLimits.GetOrAdd(limits, static (asked, tables) => new PlacesInTime(tables.ByDay(asked)), this);
 
     /// <summary>Places of a space on a day as the file gives them, the house's opening date kept.</summary>
     public static int[] PlacesByDay(Scenario scenario, Space space, int days, bool limited)
@@ -82,7 +80,7 @@ internal sealed class SiteTables
         return (int)Math.Max(0, Math.Ceiling(((hour - roundHour) / 24) - LastBit));
     }
 
-    private int[][] Under(PlaceLimits limits) =>
+    private int[][] ByDay(PlaceLimits limits) =>
         [
             .. Places.Select(
                 (places, space) =>

@@ -5,19 +5,19 @@ namespace BenchSim.Season.Play;
 /// <summary>Plays seasons without limits of place and tells which batch stands where on each day. Not safe for use by several threads.</summary>
 public sealed class WantedPlaces
 {
-    private readonly SeasonPlayer player;
-    private readonly Watch watch;
-    private readonly SeasonResult result = new();
+    private readonly SeasonPlayer _player;
+    private readonly Watch _watch;
+    private readonly SeasonResult _result = new();
 
     /// <summary>Makes one.</summary>
     /// <param name="player">Plays the seasons.</param>
     public WantedPlaces(SeasonPlayer player)
     {
         ArgumentNullException.ThrowIfNull(player);
-        this.player = player;
+        _player = player;
         var kinds = Enum.GetValues<SpaceKind>().Length;
         ByBatch = [.. player.Plan.Batches.Select(_ => Enumerable.Range(0, kinds).Select(_ => new int[player.Plan.Days]).ToArray())];
-        watch = new Watch(ByBatch);
+        _watch = new Watch(ByBatch);
     }
 
     /// <summary>Places held just after the round of each day of the season played last: [batch][kind of space][day].</summary>
@@ -25,44 +25,21 @@ public sealed class WantedPlaces
 
     /// <summary>Plays a season.</summary>
     /// <param name="season">Number of the season, from 0.</param>
-    public void Play(int season) => player.Play(season, PlaceLimits.None, result, watch);
+    public void Play(int season) => _player.Play(season, PlaceLimits.None, _result, _watch);
 
     private sealed class Watch(int[][][] byBatch) : ISeasonWitness
     {
-        public void Begins(SeasonCore core)
+        private static readonly SpaceKind[] s_kinds = Enum.GetValues<SpaceKind>();
+
+        public void DayEnds(SeasonView season)
         {
-            foreach (var kinds in byBatch)
+            for (var batch = 0; batch < byBatch.Length; batch++)
             {
-                foreach (var days in kinds)
+                foreach (var kind in s_kinds)
                 {
-                    Array.Clear(days);
+                    byBatch[batch][(int)kind][season.Day] = season.PlacesHeld(batch, kind);
                 }
             }
-        }
-
-        public void DayEnds(SeasonCore core, int day)
-        {
-            foreach (var batch in core.Batches)
-            {
-                if (batch.IsStanding)
-                {
-                    var kinds = byBatch[batch.Index];
-                    kinds[(int)SpaceKind.Mat][day] = Places(batch, batch.OnMat);
-                    kinds[(int)SpaceKind.Bench][day] = Places(batch, batch.OnBench);
-                    kinds[(int)SpaceKind.Table][day] = Places(batch, batch.OnTable);
-                }
-            }
-        }
-
-        private static int Places(BatchState batch, List<Lot> lots)
-        {
-            var places = 0;
-            foreach (var lot in lots)
-            {
-                places += lot.Count * batch.PlacesEach(lot.IsFlat);
-            }
-
-            return places;
         }
     }
 }

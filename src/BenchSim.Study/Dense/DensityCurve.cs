@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Season.Stands;
 
 namespace BenchSim.Study.Dense;
 

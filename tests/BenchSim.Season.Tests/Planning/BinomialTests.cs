@@ -1,4 +1,5 @@
 using BenchSim.Season.Planning;
+using BenchSim.Season.Stands;
 
 namespace BenchSim.Season.Tests.Planning;
 

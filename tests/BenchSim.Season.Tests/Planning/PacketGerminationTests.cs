@@ -1,4 +1,5 @@
 using BenchSim.Season.Planning;
+using BenchSim.Season.Stands;
 using MathNet.Numerics;
 
 namespace BenchSim.Season.Tests.Planning;

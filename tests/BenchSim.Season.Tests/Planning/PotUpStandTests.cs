@@ -1,6 +1,7 @@
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 using BenchSim.Season.Play;
+using BenchSim.Season.Stands;
 
 namespace BenchSim.Season.Tests.Planning;
 

@@ -1,6 +1,7 @@
 using System.Numerics;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Season.Stands;
 
 namespace BenchSim.Season.Tests.Planning;
 

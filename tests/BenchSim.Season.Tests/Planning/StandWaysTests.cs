@@ -1,5 +1,6 @@
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Season.Stands;
 using static Support.SmallSite;
 
 namespace BenchSim.Season.Tests.Planning;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using BenchSim.Engine;
 using BenchSim.Engine.Randomness;
 
 namespace Published.Engine;
@@ -12,22 +11,11 @@ namespace Published.Engine;
 internal sealed class Comparison
 {
     public const double FamilyError = 0.001;
-    private readonly List<(string What, double Exact, Tally Values)> _rows = [];
+    private readonly List<(string What, double Exact, double[] Values)> _rows = [];
 
     public int Count => _rows.Count;
 
-    public void Add(string what, double exact, Tally values) => _rows.Add((what, exact, values));
-
-    public void Add(string what, double exact, IEnumerable<double> values)
-    {
-        var tally = new Tally();
-        foreach (var value in values)
-        {
-            tally.Add(value);
-        }
-
-        Add(what, exact, tally);
-    }
+    public void Add(string what, double exact, IEnumerable<double> values) => _rows.Add((what, exact, [.. values]));
 
     /// <summary>All figures lie in their intervals, and no interval is so wide that it proves nothing.</summary>
     /// <param name="widest">Widest half interval allowed, as a share of the exact value.</param>
@@ -38,13 +26,12 @@ internal sealed class Comparison
         var faults = new List<string>();
         foreach (var (what, exact, values) in _rows)
         {
-            var half = Student(1 - (FamilyError / (2 * _rows.Count)), values.Count - 1) * Math.Sqrt(values.Variance / values.Count);
-            var line = string.Create(
-                CultureInfo.InvariantCulture,
-                $"{what}: {values.Mean:0.######} ± {half:0.######}, exactly {exact:0.######}"
-            );
+            var mean = values.Average();
+            var variance = values.Sum(value => (value - mean) * (value - mean)) / (values.Length - 1);
+            var half = Student(1 - (FamilyError / (2 * _rows.Count)), values.Length - 1) * Math.Sqrt(variance / values.Length);
+            var line = string.Create(CultureInfo.InvariantCulture, $"{what}: {mean:0.######} ± {half:0.######}, exactly {exact:0.######}");
             // The exact values are given to eight places or more.
-            if (Math.Abs(values.Mean - exact) > half + 1e-8)
+            if (Math.Abs(mean - exact) > half + 1e-8)
             {
                 faults.Add("off: " + line);
             }

@@ -29,7 +29,7 @@ public class ByHandTests
     [Fact]
     public void Every_tray_stands_where_the_pencil_put_it_on_every_day()
     {
-        var watch = new Whereabouts();
+        var watch = new Whereabouts(Plan);
         var result = new SeasonResult();
         new SeasonPlayer(Plan, 1).Play(0, PlaceLimits.AsGiven, result, watch);
         var rows = Table("| from | to |");
@@ -91,28 +91,27 @@ public class ByHandTests
     private static DateOnly Date(string text) => DateOnly.ParseExact(text, "yyyy-MM-dd");
 
     /// <summary>Writes down each day's trays by space the way the README does: A1-A4 B2 Pf1.</summary>
-    private sealed class Whereabouts : ISeasonWitness
+    private sealed class Whereabouts(SeasonPlan plan) : ISeasonWitness
     {
         public List<string[]> Days { get; } = [];
 
-        public void DayEnds(SeasonCore core, int day) =>
-            Days.Add([.. Enumerable.Range(0, core.Scenario.Spaces.Length).Select(space => In(core, space))]);
+        public void DayEnds(SeasonView season) =>
+            Days.Add([.. Enumerable.Range(0, plan.Scenario.Spaces.Length).Select(space => In(season, space))]);
 
-        private static string In(SeasonCore core, int space)
+        private string In(SeasonView season, int space)
         {
             var words = new List<string>();
-            foreach (var batch in core.Batches)
+            for (var batch = 0; batch < plan.Batches.Length; batch++)
             {
                 foreach (var flat in new[] { false, true })
                 {
-                    var indices = batch
-                        .OnMat.Concat(batch.OnBench)
-                        .Concat(batch.OnTable)
-                        .Where(lot => lot.Space == space && lot.IsFlat == flat)
-                        .SelectMany(lot => Enumerable.Range(lot.First + 1, lot.Count))
+                    var indices = season
+                        .Standing(batch)
+                        .Where(trays => trays.Space == space && trays.IsFlat == flat)
+                        .SelectMany(trays => Enumerable.Range(trays.First + 1, trays.Count))
                         .Order()
                         .ToList();
-                    AddRuns(words, batch.Plan.Order.Id + (flat ? "f" : ""), indices);
+                    AddRuns(words, plan.Batches[batch].Order.Id + (flat ? "f" : ""), indices);
                 }
             }
 

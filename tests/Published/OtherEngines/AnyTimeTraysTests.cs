@@ -43,9 +43,8 @@ public sealed class AnyTimeTraysTests
     {
         public double[][] Hours { get; } = [.. Enumerable.Range(0, trays).Select(_ => new double[4])];
 
-        public void Moved(BatchState batch, bool flat, int first, int count, int from, int to, double hour) =>
-            Hours[batch.Index][to] = hour;
+        public void Moved(TrayMove move) => Hours[move.Batch][move.To] = move.Hour;
 
-        public void WentOut(BatchState batch, Lot lot, int plants, double hour) => Hours[batch.Index][3] = hour;
+        public void WentOut(TraysOut trays) => Hours[trays.Batch][3] = trays.Hour;
     }
 }

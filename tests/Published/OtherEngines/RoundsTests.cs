@@ -37,18 +37,17 @@ public sealed class RoundsTests
 
         public string Of(int batch, int tray) => _moves.TryGetValue((batch, tray), out var moves) ? string.Join(' ', moves) : "given up";
 
-        public void Moved(BatchState batch, bool flat, int first, int count, int from, int to, double hour) =>
-            Note(batch, first, count, RoundsSite.NameOf(to), hour);
+        public void Moved(TrayMove move) => Note(move.Batch, move.First, move.Count, RoundsSite.NameOf(move.To), move.Hour);
 
-        public void WentOut(BatchState batch, Lot lot, int plants, double hour) => Note(batch, lot.First, lot.Count, "field", hour);
+        public void WentOut(TraysOut trays) => Note(trays.Batch, trays.First, trays.Count, "field", trays.Hour);
 
-        private void Note(BatchState batch, int first, int count, string where, double hour)
+        private void Note(int batch, int first, int count, string where, double hour)
         {
             for (var tray = first; tray < first + count; tray++)
             {
-                if (!_moves.TryGetValue((batch.Index, tray), out var moves))
+                if (!_moves.TryGetValue((batch, tray), out var moves))
                 {
-                    _moves[(batch.Index, tray)] = moves = [];
+                    _moves[(batch, tray)] = moves = [];
                 }
 
                 moves.Add(string.Create(CultureInfo.InvariantCulture, $"{where}:{(int)(hour / 24)}"));

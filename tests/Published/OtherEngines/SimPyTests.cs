@@ -2,13 +2,12 @@ namespace BenchSim.Published.OtherEngines;
 
 /// <summary>
 /// The scripts still print what is stored. Marked OtherEngine: they need Debian's python3-simpy3, so they are left out where it is not installed;
-/// the stored output is compared everywhere (<see cref="TandemTests"/> and the tests beside it).
+/// the stored output is compared everywhere (the tests beside it).
 /// </summary>
 [Trait("Category", "OtherEngine")]
 public sealed class SimPyTests
 {
     [Theory]
-    [InlineData("tandem.py", "tandem.csv")]
     [InlineData("any_time.py", "any-time.csv")]
     [InlineData("rounds.py", "rounds.csv")]
     [InlineData("closed_form.py", "closed-form.csv")]

@@ -92,11 +92,11 @@ public class AnyTimeTests
     {
         public Dictionary<int, double> Hours { get; } = [];
 
-        public void Moved(BatchState batch, bool flat, int first, int count, int from, int to, double hour)
+        public void Moved(TrayMove move)
         {
-            if (from < 0)
+            if (move.From < 0)
             {
-                Hours[batch.Index] = hour;
+                Hours[move.Batch] = move.Hour;
             }
         }
     }

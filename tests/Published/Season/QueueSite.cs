@@ -55,9 +55,9 @@ internal sealed class QueueSite
 
     public SeasonResult Play(ISeasonWitness? witness = null)
     {
-        var stays = new StaysFromOutside(batch => sowHours[batch.Index], (batch, kind) => stayHours[batch.Index][(int)kind]);
+        var stays = new GivenStays(batch => sowHours[batch], (batch, _, kind) => stayHours[batch][(int)kind]);
         var result = new SeasonResult();
-        new SeasonPlayer(plan, 1, LotGrain.AsSplit, stays).Play(0, PlaceLimits.AsGiven, result, witness);
+        new SeasonPlayer(plan, 1, stays).Play(0, PlaceLimits.AsGiven, result, witness);
         return result;
     }
 

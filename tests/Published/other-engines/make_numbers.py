@@ -13,14 +13,6 @@ def write(name, header, rows):
             file.write(",".join(str(value) for value in row) + "\n")
 
 
-def tandem():
-    """150 units of 1 to 12 places, one every 0.8 days, with lognormal stays of mean 7, 28, 21 and 7 days and cv 0.3."""
-    luck = random.Random(20270301)
-    sigma = 0.29356  # sqrt(ln(1 + 0.3^2))
-    for_each = [[luck.randint(1, 12)] + [round(mean * luck.lognormvariate(-sigma * sigma / 2, sigma), 4) for mean in (7, 28, 21, 7)] for _ in range(150)]
-    write("tandem-numbers.csv", "unit,comes,places,stage1,stage2,stage3,stage4", [[index, f"{0.8 * index:.1f}", *row] for index, row in enumerate(for_each)])
-
-
 def any_time():
     """400 single trays that come at random, one in two days; hours, exponential stays of mean 6, 16 and 4 days."""
     luck = random.Random(20270302)
@@ -48,6 +40,5 @@ def rounds():
 
 
 if __name__ == "__main__":
-    tandem()
     any_time()
     rounds()

@@ -1,0 +1,28 @@
+namespace BenchSim.Season.Play;
+
+/// <summary>Step 4. From a later preference to an earlier one, where there is room; wanting to is not waiting.</summary>
+internal sealed class MoveBack(SeasonState state) : Activity(state)
+{
+    protected override void Attempt(BatchState batch)
+    {
+        if (batch.OnBench.Count == 0)
+        {
+            return;
+        }
+
+        foreach (var lot in State.Moves.TakeInHand(batch.OnBench))
+        {
+            var preference = Array.IndexOf(batch.Benches, lot.Space);
+            if (lot.MovedRound == State.Round || preference <= 0)
+            {
+                continue;
+            }
+
+            batch.OnBench.Remove(lot);
+            if (State.Moves.Into(batch, lot, batch.Benches.AsSpan(0, preference), batch.OnBench) > 0)
+            {
+                LotMoves.Insert(batch.OnBench, lot);
+            }
+        }
+    }
+}
