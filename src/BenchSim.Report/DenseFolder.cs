@@ -1,4 +1,5 @@
 using BenchSim.Report.Charts;
+using BenchSim.Report.Pictures;
 using BenchSim.Report.Tables;
 using BenchSim.Report.Writing;
 using BenchSim.Study.Dense;
@@ -37,8 +38,8 @@ public static class DenseFolder
                 [],
                 folder =>
                 {
-                    folder.Save("charts/dense.png", DenseChart.Draw(result));
-                    folder.Save("charts/density.png", DensityChart.Draw(result));
+                    folder.Save("charts/dense.png", PngPainter.Draw((DenseChart.Of(result), PictureLayout.Pairs)));
+                    folder.Save("charts/density.png", PngPainter.Draw((DensityChart.Of(result), PictureLayout.Plot with { Height = 520 })));
                     folder.Save("tables/dense-changes.csv", DenseTables.Changes(result));
                     folder.Save("tables/dense-break-even.csv", DenseTables.BreakEven(result));
                     folder.Save("tables/dense-curve.csv", DenseTables.Curve(result));

@@ -1,4 +1,5 @@
 using BenchSim.Report.Charts;
+using BenchSim.Report.Pictures;
 using BenchSim.Report.Tables;
 using BenchSim.Report.Writing;
 using BenchSim.Study.Invest;
@@ -11,6 +12,9 @@ namespace BenchSim.Report;
 /// </summary>
 public static class InvestFolder
 {
+    // Every input that there is.
+    private const int MostBars = 13;
+
     /// <summary>Refuses a place where something stands that is not such a folder; to be asked before the work.</summary>
     /// <param name="directory">Where the folder is to go.</param>
     /// <exception cref="ArgumentException"><paramref name="directory"/> is empty.</exception>
@@ -37,7 +41,7 @@ public static class InvestFolder
                 [],
                 folder =>
                 {
-                    folder.Save("charts/tornado.png", TornadoChart.Draw(result));
+                    folder.Save("charts/tornado.png", PngPainter.Draw((TornadoChart.Of(result, MostBars), PictureLayout.Bars)));
                     folder.Save("tables/invest-figures.csv", InvestTables.Figures(result));
                     folder.Save("tables/invest-parts.csv", InvestTables.Parts(result));
                     folder.Save("tables/invest-tornado.csv", InvestTables.Tornado(result));

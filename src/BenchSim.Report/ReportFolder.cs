@@ -1,8 +1,8 @@
 using System.Text;
 using BenchSim.Report.Case;
-using BenchSim.Report.Charts;
 using BenchSim.Report.Html;
 using BenchSim.Report.Json;
+using BenchSim.Report.Pictures;
 using BenchSim.Report.Tables;
 using BenchSim.Report.Writing;
 using BenchSim.Study.Results;

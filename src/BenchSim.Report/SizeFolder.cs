@@ -1,4 +1,5 @@
 using BenchSim.Report.Charts;
+using BenchSim.Report.Pictures;
 using BenchSim.Report.Tables;
 using BenchSim.Report.Writing;
 using BenchSim.Study.Sizing;
@@ -41,7 +42,7 @@ public static class SizeFolder
                 folder =>
                 {
                     folder.Save(Curve, SizeTable.Write(result));
-                    folder.Save(Chart, SizeChart.Draw(result));
+                    folder.Save(Chart, PngPainter.Draw((SizeChart.Of(result), PictureLayout.Plot with { Height = 440 })));
                 },
                 cancel
             );

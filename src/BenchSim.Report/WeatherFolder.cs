@@ -1,4 +1,5 @@
 using BenchSim.Report.Charts;
+using BenchSim.Report.Pictures;
 using BenchSim.Report.Tables;
 using BenchSim.Report.Writing;
 using BenchSim.Season.Values;
@@ -57,7 +58,13 @@ public static class WeatherFolder
                     folder.Save(CarryOver, WeatherTables.CarryOver(fitted.Model.Residuals));
                     folder.Save(Compared, WeatherTables.Compared(fitted.Report));
                     folder.Save(Repairs, WeatherTables.Repairs(repairs));
-                    folder.Save(Chart, WeatherFitChart.Draw(fitted.Report, units));
+                    folder.Save(
+                        Chart,
+                        PngPainter.Draw(
+                            (WeatherFitChart.Temperatures(fitted.Report, units), PictureLayout.Plot with { Height = 440 }),
+                            (WeatherFitChart.WetDays(fitted.Report), PictureLayout.Plot with { Height = 320 })
+                        )
+                    );
                 },
                 cancel
             );

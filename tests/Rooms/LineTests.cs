@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using EndToEnd;
+using Support;
 
 namespace Rooms;
 

@@ -1,4 +1,4 @@
-using EndToEnd;
+using Support;
 
 namespace Rooms;
 

@@ -1,3 +1,4 @@
+using BenchSim.Report.Charts;
 using BenchSim.Report.Pdf;
 using BenchSim.Report.Words;
 using BenchSim.Study.Results;
@@ -28,18 +29,16 @@ internal static class CaseCharts
         var side = input.Comparison is null ? "" : $" Left: without; right: with {CaseWords.Name(input.Variant!.Name)}.";
         flow.Drawing(
             5,
-            (sheet, left, top) => OccupancyDrawing.Legend(sheet, left, top, flow.WidthMm),
+            (sheet, left, top) => PdfPainter.Key(sheet, OccupancyChart.Key, left, top, flow.WidthMm),
             $"Trays by day, in places. Wanted is what the plan would take if there were no limit.{side} Below each: most places there are, and the median of {Numbers.Count(input.Base.Seasons, "season", "seasons")}, eight seasons of ten in brackets."
         );
         var row = Math.Clamp((DrawingsMm / shown.Length) - CaptionMm, LeastRowMm, MostRowMm);
-        var dates = new Dates(input.Base.Plan);
         foreach ((var without, var with) in shown)
         {
-            var drawing = new OccupancyDrawing(dates, new[] { without, with }.OfType<SpaceResult>());
             var name = PlainText.Short((without ?? with)!.Space.Name, 80);
             flow.Drawing(
                 row,
-                (sheet, left, top) => Draw(sheet, drawing, name, without, with, input.Comparison is not null, left, top, flow.WidthMm, row),
+                (sheet, left, top) => Draw(sheet, input, name, without, with, left, top, flow.WidthMm, row),
                 Reading(input, without, with)
             );
         }
@@ -54,27 +53,35 @@ internal static class CaseCharts
 
     private static void Draw(
         PdfSheet sheet,
-        OccupancyDrawing drawing,
+        CaseInput input,
         string name,
         SpaceResult? without,
         SpaceResult? with,
-        bool isCompared,
         double left,
         double top,
         double width,
         double height
     )
     {
-        if (!isCompared)
+        var up = OccupancyChart.Up(new Dates(input.Base.Plan), [.. new[] { without, with }.OfType<SpaceResult>()]);
+        if (input.Changed is not { } changed)
         {
-            drawing.Draw(sheet, name, without, left, top, width, height);
+            PdfPainter.Plot(sheet, Chart(name, without, input.Base, up), left, top, width, height);
             return;
         }
 
         var half = (width - 4) / 2;
-        drawing.Draw(sheet, "without: " + name, without, left, top, half, height);
-        drawing.Draw(sheet, "with: " + name, with, left + half + 4, top, half, height);
+        PdfPainter.Plot(sheet, Chart("without: " + name, without, input.Base, up), left, top, half, height);
+        PdfPainter.Plot(sheet, Chart("with: " + name, with, changed, up), left + half + 4, top, half, height);
     }
+
+    // Both charts of a space have one scale; where the space is not there, that is said in place of the drawing.
+    private static Chart Chart(string title, SpaceResult? space, StudyResult result, ChartAxis up) =>
+        (space is null ? OccupancyChart.Of(result.Spaces[0], result) with { Instead = "not there" } : OccupancyChart.Of(space, result)) with
+        {
+            Title = title,
+            Up = up,
+        };
 
     // Spaces of both, those of the base first, each with its like.
     private static (SpaceResult? Without, SpaceResult? With)[] Pairs(CaseInput input)

@@ -1,3 +1,4 @@
+using BenchSim.Report.Charts;
 using BenchSim.Report.Pdf;
 using BenchSim.Report.Words;
 using BenchSim.Study.Invest;
@@ -9,6 +10,9 @@ internal static class CaseMoney
 {
     // What one season cannot tell.
     private const string Untold = "–";
+
+    // So that the report keeps its length.
+    private const int MostBars = 8;
 
     /// <summary>Writes the section.</summary>
     public static void Write(PdfFlow flow, CaseInput input)
@@ -115,12 +119,13 @@ internal static class CaseMoney
 
     private static void Deciding(PdfFlow flow, InvestResult result, string currency)
     {
-        var height = TornadoDrawing.HeightMm(result);
+        var chart = TornadoChart.Of(result, MostBars);
+        var height = PdfPainter.RowsMm(chart);
         if (height > 0)
         {
             flow.Drawing(
                 height,
-                (sheet, left, top) => TornadoDrawing.Draw(sheet, result, left, top, flow.WidthMm),
+                (sheet, left, top) => PdfPainter.Rows(sheet, chart, left, top, flow.WidthMm),
                 $"Figure 2. Net present value over {Numbers.Count(result.Terms.LifeYears, "year", "years")}, mean of {Numbers.Count(result.Seasons, "season", "seasons")}, with one input lower (light) or higher (dark), all else as given: a quarter less and more, a life to whole years outwards, unless the variant gives a range. Broken line: it breaks even; black line: as given."
             );
         }

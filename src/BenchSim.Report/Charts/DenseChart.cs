@@ -1,73 +1,65 @@
 using BenchSim.Report.Words;
 using BenchSim.Study.Compare;
 using BenchSim.Study.Dense;
-using ScottPlot;
-using ScottPlot.Plottables;
 
 namespace BenchSim.Report.Charts;
 
 /// <summary>What dense sowing does to mats and benches, crop by crop: tray-days more or less than sown directly, with intervals.</summary>
 internal static class DenseChart
 {
-    /// <summary>Width of the picture in layout pixels.</summary>
-    public const int Width = 960;
-
-    private const int RowHeight = 52;
     private const int MostCrops = 40;
-    private const double HalfBar = 0.17;
 
-    /// <summary>Draws it as PNG.</summary>
+    /// <summary>The chart.</summary>
     /// <param name="result">The result.</param>
-    public static byte[] Draw(DenseResult result)
+    public static Chart Of(DenseResult result)
     {
         DenseCrop[] crops = [.. result.Crops.Take(MostCrops)];
-        using var plot = Picture.Blank(
-            $"Sown dense less sown directly, tray-days a season: means of {Numbers.Count(result.Seasons, "season", "seasons")}"
-        );
-        var ends = new List<double> { 0 };
-        for (var at = 0; at < crops.Length; at++)
+        double[] ends =
+        [
+            0,
+            .. crops
+                .SelectMany(crop => new[] { crop.Of(MeasureKind.MatTrayDays), crop.Of(MeasureKind.BenchTrayDays) })
+                .SelectMany(change => new[] { change.Difference - Reach(change), change.Difference + Reach(change) }),
+        ];
+        return new Chart
         {
-            Bar(crops[at].Of(MeasureKind.MatTrayDays), -at + 0.2, Palette.Mat, at == 0 ? "on the heat mats" : "");
-            Bar(crops[at].Of(MeasureKind.BenchTrayDays), -at - 0.2, Palette.Bench, at == 0 ? "on the benches" : "");
-        }
-
-        var air = Math.Max(1, (ends.Max() - ends.Min()) * 0.12);
-        plot.Axes.SetLimits(ends.Min() - air, ends.Max() + air, -Math.Max(1, crops.Length) + 0.4, 0.6);
-        plot.Add.VerticalLine(0, 2, Palette.Ink);
-        plot.Axes.Left.SetTicks([.. crops.Select((_, at) => (double)-at)], [.. crops.Select(Label)]);
-        plot.Axes.Left.TickLabelStyle.FontSize = 12;
-        plot.Axes.Left.TickLabelStyle.OffsetY = Picture.LabelDrop;
-        plot.Axes.Left.MajorTickStyle.Length = 0;
-        plot.Axes.Bottom.TickLabelStyle.FontSize = 12;
-        plot.Axes.Bottom.TickLabelStyle.ForeColor = Palette.Ink;
-        plot.Grid.YAxisStyle.IsVisible = false;
-        Picture.Legend(plot);
-        return Picture.Png(plot, Width, 130 + (RowHeight * Math.Max(1, crops.Length)));
-
-        void Bar(MeasureChange change, double y, Color color, string legend)
-        {
-            var bar = plot.Add.Rectangle(Math.Min(0, change.Difference), Math.Max(0, change.Difference), y - HalfBar, y + HalfBar);
-            bar.FillColor = color;
-            bar.LineWidth = 0;
-            bar.LegendText = legend;
-            ends.Add(change.Difference);
-            var reach = double.IsNaN(change.HalfWidth) ? 0 : change.HalfWidth;
-            ends.AddRange([change.Difference - reach, change.Difference + reach]);
-            if (reach > 0)
-            {
-                plot.Add.Line(change.Difference - reach, y, change.Difference + reach, y).LineStyle = new LineStyle(2, Palette.Ink);
-            }
-
-            var text = plot.Add.Text(Signed(change.Difference), change.Difference + (change.Difference < 0 ? -reach : reach), y);
-            text.LabelFontSize = 11;
-            text.LabelFontColor = Palette.Ink;
-            text.LabelAlignment = change.Difference < 0 ? Alignment.MiddleRight : Alignment.MiddleLeft;
-            text.OffsetX = change.Difference < 0 ? -5 : 5;
-        }
+            Title = $"Sown dense less sown directly, tray-days a season: means of {Numbers.Count(result.Seasons, "season", "seasons")}",
+            Label = "Tray-days on mats and benches, sown dense less sown directly, by crop",
+            Table = "tables/dense-changes.csv",
+            Across = new ChartAxis(ends.Min(), ends.Max()) { Air = 0.12 },
+            Lanes = 2,
+            Key = [new KeyEntry(Looks.Mat, "on the heat mats"), new KeyEntry(Looks.Bench, "on the benches")],
+            Groups = [new RowGroup(null, [.. crops.Select(Row)])],
+            Marks = [new EdgeMark(Looks.Given, 0, IsUpright: true)],
+        };
     }
 
-    private static string Label(DenseCrop crop) =>
-        $"{Picture.InDrawingOrder(PlainText.Short(crop.Crop.Name, 20))}, {(crop.SeedsPerFlat.Least == crop.SeedsPerFlat.Most ? $"{crop.SeedsPerFlat.Least}" : $"{crop.SeedsPerFlat.Least} to {crop.SeedsPerFlat.Most}")} a flat";
+    private static ChartRow Row(DenseCrop crop) =>
+        new($"{PlainText.Short(crop.Crop.Name, 20)}, {SeedsAFlat(crop)} a flat")
+        {
+            Marks = [.. Bar(crop.Of(MeasureKind.MatTrayDays), Looks.Mat, 0), .. Bar(crop.Of(MeasureKind.BenchTrayDays), Looks.Bench, 1)],
+        };
+
+    private static string SeedsAFlat(DenseCrop crop) =>
+        crop.SeedsPerFlat.Least == crop.SeedsPerFlat.Most
+            ? $"{crop.SeedsPerFlat.Least}"
+            : $"{crop.SeedsPerFlat.Least} to {crop.SeedsPerFlat.Most}";
+
+    private static IEnumerable<Mark> Bar(MeasureChange change, Look look, int lane)
+    {
+        var reach = Reach(change);
+        var isLess = change.Difference < 0;
+        yield return new BarMark(look, 0, change.Difference, lane);
+        if (reach > 0)
+        {
+            yield return new SpanMark(Looks.Reach, change.Difference - reach, change.Difference + reach, lane);
+        }
+
+        yield return new FigureMark(Signed(change.Difference), change.Difference + (isLess ? -reach : reach), isLess, lane);
+    }
+
+    // One season has no interval.
+    private static double Reach(MeasureChange change) => double.IsNaN(change.HalfWidth) ? 0 : change.HalfWidth;
 
     private static string Signed(double value) => Numbers.Whole(value) is "0" or "-0" ? "0" : (value > 0 ? "+" : "") + Numbers.Whole(value);
 }

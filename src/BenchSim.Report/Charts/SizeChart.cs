@@ -1,72 +1,53 @@
 using BenchSim.Report.Words;
 using BenchSim.Study.Sizing;
-using ScottPlot;
-using ScottPlot.Plottables;
 
 namespace BenchSim.Report.Charts;
 
-/// <summary>The chance that the plan fits by the number of places, with its interval, the goal and the answer.</summary>
+/// <summary>How often the plan fits against the number of places: the curve with its interval, the goal and the answer.</summary>
 internal static class SizeChart
 {
-    /// <summary>Width of the picture in layout pixels.</summary>
-    public const int Width = 960;
-
-    /// <summary>Height of the picture in layout pixels.</summary>
-    public const int Height = 440;
-
-    /// <summary>Draws it as PNG.</summary>
+    /// <summary>The chart.</summary>
     /// <param name="result">The curve.</param>
-    public static byte[] Draw(SizeResult result)
+    public static Chart Of(SizeResult result)
     {
-        using var plot = Picture.Blank(
-            Picture.InDrawingOrder(
-                $"{PlainText.Short(result.Space.Name, 40)}: the plan fits in so many percent of {Numbers.Count(result.Seasons, "season", "seasons")}"
-            )
-        );
-        double[] places = [.. result.Curve.Select(point => (double)(point.Places ?? 0))];
-        double[] shares = [.. result.Curve.Select(point => 100 * point.Fits.Share)];
-        var band = plot.Add.FillY(
-            places,
-            [.. result.Curve.Select(point => 100 * point.Fits.Low)],
-            [.. result.Curve.Select(point => 100 * point.Fits.High)]
-        );
-        band.FillColor = Palette.Held.WithAlpha(0.25);
-        band.LineWidth = 0;
-        band.LegendText = $"{Numbers.Setting(result.Goal.Confidence)} % interval";
-        var line = plot.Add.Scatter(places, shares, Palette.Held);
-        line.LineWidth = 2;
-        line.MarkerSize = 6;
-        line.LegendText = "number of places played";
-        var goal = plot.Add.HorizontalLine(100 * result.Goal.Share, 2, Palette.Wanted, LinePattern.Dashed);
-        goal.LegendText = $"goal: {Numbers.Setting(result.Goal.Share)} %";
-        Mark(
-            plot,
-            result.Curve.FirstOrDefault(point => point.Places == result.Space.Places),
-            MarkerShape.OpenSquare,
-            Palette.Ink,
-            $"as it is: {Numbers.Whole(result.Space.Places)}"
-        );
-        Mark(plot, result.Answer, MarkerShape.OpenCircle, Palette.Mat, $"enough: {Numbers.Whole(result.Answer?.Places ?? 0)}");
-        plot.Axes.SetLimits(-0.02 * result.Largest, Math.Max(1, result.Largest) * 1.02, 0, 104);
-        plot.Axes.Bottom.TickLabelStyle.FontSize = 12;
-        plot.Axes.Left.TickLabelStyle.FontSize = 12;
-        plot.Axes.Left.TickLabelStyle.OffsetY = Picture.LabelDrop;
-        Picture.Name(plot.Axes.Bottom, "places");
-        int[] marks = [.. new PlaceScale(result.Largest).Marks];
-        plot.Axes.Bottom.SetTicks([.. marks.Select(mark => (double)mark)], [.. marks.Select(mark => Numbers.Whole(mark))]);
-        Picture.Legend(plot);
-        return Picture.Png(plot, Width, Height);
-    }
-
-    private static void Mark(Plot plot, SizePoint? point, MarkerShape shape, Color color, string legend)
-    {
-        if (point is null)
+        (SizePoint? Point, KeyEntry Entry)[] marked =
+        [
+            (
+                result.Curve.FirstOrDefault(point => point.Places == result.Space.Places),
+                new KeyEntry(Looks.Today, $"as it is: {Numbers.Whole(result.Space.Places)}")
+            ),
+            (result.Answer, new KeyEntry(Looks.Enough, $"enough: {Numbers.Whole(result.Answer?.Places ?? 0)}")),
+        ];
+        marked = [.. marked.Where(mark => mark.Point is not null)];
+        return new Chart
         {
-            return;
-        }
-
-        var mark = plot.Add.ScatterPoints(new double[] { point.Places ?? 0 }, new[] { 100 * point.Fits.Share }, color);
-        mark.MarkerStyle = new MarkerStyle(shape, 14, color) { LineColor = color, LineWidth = 2.5f };
-        mark.LegendText = legend;
+            Title =
+                $"{PlainText.Short(result.Space.Name, 40)}: the plan fits in so many percent of {Numbers.Count(result.Seasons, "season", "seasons")}",
+            Label = $"Share of seasons in which the plan fits by number of places: {PlainText.Short(result.Space.Name, 40)}",
+            Table = "tables/size.csv",
+            Across = ChartAxis.OfPlaces(result.Largest) with
+            {
+                Name = "places",
+                Low = -0.02 * result.Largest,
+                High = Math.Max(1, result.Largest) * 1.02,
+            },
+            Up = new ChartAxis(0, 104),
+            Key =
+            [
+                new KeyEntry(Looks.Interval, $"{Numbers.Setting(result.Goal.Confidence)} % interval"),
+                new KeyEntry(Looks.Played, "number of places played"),
+                new KeyEntry(Looks.Goal, $"goal: {Numbers.Setting(result.Goal.Share)} %"),
+                .. marked.Select(mark => mark.Entry),
+            ],
+            Marks =
+            [
+                new BandMark(Looks.Interval, [.. result.Curve.Select(point => (At(point).X, 100 * point.Fits.Low, 100 * point.Fits.High))]),
+                new LineMark(Looks.Played, [.. result.Curve.Select(At)]),
+                new EdgeMark(Looks.Goal, 100 * result.Goal.Share, IsUpright: false),
+                .. marked.Select(mark => new LineMark(mark.Entry.Look, [At(mark.Point!)])),
+            ],
+        };
     }
+
+    private static (double X, double Y) At(SizePoint point) => (point.Places ?? 0, 100 * point.Fits.Share);
 }

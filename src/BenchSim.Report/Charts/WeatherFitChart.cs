@@ -1,111 +1,72 @@
+using System.Collections.Immutable;
 using BenchSim.Report.Words;
 using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
-using ScottPlot;
-using ScottPlot.Plottables;
-using SkiaSharp;
 
 namespace BenchSim.Report.Charts;
 
-/// <summary>A weather record beside the generator fitted to it, month by month: mean temperatures above, share of wet days below.</summary>
+/// <summary>A weather record beside the generator fitted to it, month by month: mean temperatures, and the share of wet days.</summary>
 internal static class WeatherFitChart
 {
-    /// <summary>Width of the picture in layout pixels.</summary>
-    public const int Width = 960;
+    private const string Table = "tables/weather-months.csv";
 
-    /// <summary>Height of the picture in layout pixels.</summary>
-    public const int Height = 760;
-
-    private const int TemperatureHeight = 440;
-
-    private static readonly double[] s_months = [.. Enumerable.Range(1, 12).Select(month => (double)month)];
-
-    /// <summary>Draws it as PNG.</summary>
+    /// <summary>The chart of the temperatures.</summary>
     /// <param name="report">How well the generator does.</param>
     /// <param name="units">Units of the temperatures.</param>
-    public static byte[] Draw(WeatherFitReport report, UnitSystem units)
+    public static Chart Temperatures(WeatherFitReport report, UnitSystem units)
     {
-        using var temperatures = Temperatures(report, units);
-        using var wet = Wet(report);
-        var size = new SKImageInfo(Width * Picture.Scale, Height * Picture.Scale, SKColorType.Rgba8888, SKAlphaType.Opaque);
-        using var surface = SKSurface.Create(size) ?? throw new InvalidOperationException("The picture of the weather cannot be drawn.");
-        surface.Canvas.Clear(SKColors.White);
-        Render(temperatures, surface, 0, TemperatureHeight);
-        Render(wet, surface, TemperatureHeight, Height);
-        using var pixels = surface.PeekPixels();
-        using var png = pixels.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.Up, 6))
-            ?? throw new InvalidOperationException("A picture cannot be encoded.");
-        return png.ToArray();
-    }
-
-    private static void Render(Plot plot, SKSurface surface, int top, int bottom)
-    {
-        plot.RenderManager.ClearCanvasBeforeEachRender = false;
-        surface.Canvas.Save();
-        surface.Canvas.Translate(0, top * Picture.Scale);
-        plot.Render(surface.Canvas, Width * Picture.Scale, (bottom - top) * Picture.Scale);
-        surface.Canvas.Restore();
-    }
-
-    private static Plot Temperatures(WeatherFitReport report, UnitSystem units)
-    {
-        var unit = units == UnitSystem.Imperial ? "F" : "C";
-        var plot = Picture.Blank(
-            $"Mean temperatures by month, {unit}: {Numbers.Short(report.Years)} years of record and {Numbers.Whole(report.GeneratedYears)} generated"
-        );
         double Shown(double celsius) => units == UnitSystem.Imperial ? (celsius * 1.8) + 32 : celsius;
-        var recordHigh = Of(report, month => Shown(month.Record.TmaxMeanC));
-        var recordLow = Of(report, month => Shown(month.Record.TminMeanC));
-        var madeHigh = Of(report, month => Shown(month.Generated.TmaxMeanC));
-        var madeLow = Of(report, month => Shown(month.Generated.TminMeanC));
-        Line(plot, madeHigh, Palette.Wanted, "highest, generated");
-        Marks(plot, recordHigh, Palette.Wanted, "highest, record");
-        Line(plot, madeLow, Palette.Held, "lowest, generated");
-        Marks(plot, recordLow, Palette.Held, "lowest, record");
-        var low = recordLow.Concat(madeLow).Min();
-        var high = recordHigh.Concat(madeHigh).Max();
-        var air = Math.Max(1, (high - low) * 0.08);
-        plot.Axes.SetLimits(0.5, 12.5, low - air, high + air);
-        Finish(plot);
-        return plot;
+        var madeHigh = Line(Looks.MadeHigh, report, month => Shown(month.Generated.TmaxMeanC));
+        var high = Line(Looks.RecordHigh, report, month => Shown(month.Record.TmaxMeanC));
+        var madeLow = Line(Looks.MadeLow, report, month => Shown(month.Generated.TminMeanC));
+        var low = Line(Looks.RecordLow, report, month => Shown(month.Record.TminMeanC));
+        var bottom = low.Points.Concat(madeLow.Points).Min(point => point.Y);
+        var top = high.Points.Concat(madeHigh.Points).Max(point => point.Y);
+        var air = Math.Max(1, (top - bottom) * 0.08);
+        var unit = units == UnitSystem.Imperial ? "F" : "C";
+        return new Chart
+        {
+            Title =
+                $"Mean temperatures by month, {unit}: {Numbers.Short(report.Years)} years of record and {Numbers.Whole(report.GeneratedYears)} generated",
+            Label = "Mean temperatures by month, of the record and as generated",
+            Table = Table,
+            Across = Months(),
+            Up = new ChartAxis(bottom - air, top + air),
+            Key =
+            [
+                new KeyEntry(madeHigh.Look, "highest, generated"),
+                new KeyEntry(high.Look, "highest, record"),
+                new KeyEntry(madeLow.Look, "lowest, generated"),
+                new KeyEntry(low.Look, "lowest, record"),
+            ],
+            Marks = [madeHigh, high, madeLow, low],
+        };
     }
 
-    private static Plot Wet(WeatherFitReport report)
+    /// <summary>The chart of the wet days.</summary>
+    /// <param name="report">How well the generator does.</param>
+    public static Chart WetDays(WeatherFitReport report)
     {
-        var plot = Picture.Blank("Share of wet days by month, percent");
-        var made = Of(report, month => 100 * month.Generated.WetShare);
-        var record = Of(report, month => 100 * month.Record.WetShare);
-        Line(plot, made, Palette.Bench, "wet days, generated");
-        Marks(plot, record, Palette.Bench, "wet days, record");
-        plot.Axes.SetLimits(0.5, 12.5, 0, Math.Max(10, made.Concat(record).Max() * 1.1));
-        Finish(plot);
-        return plot;
+        var made = Line(Looks.MadeWet, report, month => 100 * month.Generated.WetShare);
+        var record = Line(Looks.RecordWet, report, month => 100 * month.Record.WetShare);
+        return new Chart
+        {
+            Title = "Share of wet days by month, percent",
+            Label = "Share of wet days by month, percent, of the record and as generated",
+            Table = Table,
+            Across = Months(),
+            Up = new ChartAxis(0, Math.Max(10, made.Points.Concat(record.Points).Max(point => point.Y) * 1.1)),
+            Key = [new KeyEntry(made.Look, "wet days, generated"), new KeyEntry(record.Look, "wet days, record")],
+            Marks = [made, record],
+        };
     }
 
-    private static double[] Of(WeatherFitReport report, Func<MonthFit, double> value) => [.. report.Months.Select(value)];
+    private static LineMark Line(Look look, WeatherFitReport report, Func<MonthFit, double> value) =>
+        new(look, [.. report.Months.Select((month, at) => (at + 1.0, value(month)))]);
 
-    private static void Line(Plot plot, double[] values, Color color, string legend)
-    {
-        var line = plot.Add.ScatterLine(s_months, values, color);
-        line.LineWidth = 2;
-        line.LegendText = legend;
-    }
-
-    // The record stands as hollow rings, so that a line that meets it is seen through them.
-    private static void Marks(Plot plot, double[] values, Color color, string legend)
-    {
-        var marks = plot.Add.ScatterPoints(s_months, values, color);
-        marks.MarkerStyle = new MarkerStyle(MarkerShape.OpenCircle, 11, color) { LineColor = color, LineWidth = 2.5f };
-        marks.LegendText = legend;
-    }
-
-    private static void Finish(Plot plot)
-    {
-        plot.Axes.Bottom.SetTicks(s_months, [.. Enumerable.Range(1, 12).Select(month => Dates.ShortMonth(new DateOnly(2001, month, 1)))]);
-        plot.Axes.Bottom.TickLabelStyle.FontSize = 12;
-        plot.Axes.Bottom.TickLabelStyle.ForeColor = Palette.Ink;
-        plot.Axes.Left.TickLabelStyle.FontSize = 12;
-        plot.Axes.Left.TickLabelStyle.OffsetY = Picture.LabelDrop;
-        Picture.Legend(plot);
-    }
+    private static ChartAxis Months() =>
+        new(0.5, 12.5)
+        {
+            Ticks = _ => [.. Enumerable.Range(1, 12).Select(month => new AxisTick(month, Dates.ShortMonth(new DateOnly(2001, month, 1))))],
+        };
 }

@@ -1,4 +1,4 @@
-using BenchSim.Report.Charts;
+using BenchSim.Report.Pictures;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Html;

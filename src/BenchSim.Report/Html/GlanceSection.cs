@@ -45,9 +45,9 @@ internal static class GlanceSection
 
     private static void Strip(HtmlText html, StudyResult result, Week[][] weeks, Dates dates)
     {
-        var frame = new SvgFrame(dates, 760, 8 + (RowHeight * weeks.Length) + 24, Left, 4, 24);
+        var frame = new SvgFrame(ChartAxis.OfDates(dates), 760, 8 + (RowHeight * weeks.Length) + 24, Left, 4, 24);
         frame.Open(html, "Season at a glance: how full each space is, by week");
-        frame.DrawDates(html);
+        frame.DrawAcross(html);
         for (var space = 0; space < weeks.Length; space++)
         {
             var y = 6 + (RowHeight * space);

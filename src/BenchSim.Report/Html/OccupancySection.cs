@@ -12,9 +12,7 @@ internal static class OccupancySection
     public static void Write(HtmlText html, StudyResult result, Dates dates)
     {
         html.Add($"<section id=\"spaces\" aria-labelledby=\"spaces-title\"><h2 id=\"spaces-title\">Each space, day by day</h2>\n");
-        html.Add($"<p class=\"key\"><span><i class=\"sw capacity\"></i>places there are</span><span><i class=\"sw band\">");
-        html.Add($"</i>places held in eight seasons of ten</span><span><i class=\"sw held\"></i>places held, median</span><span>");
-        html.Add($"<i class=\"sw wanted\"></i>places wanted if there were no limit, median</span></p>\n");
+        SvgPainter.Key(html, OccupancyChart.Key);
         foreach (var space in result.Spaces)
         {
             Space(html, space, result, dates);
@@ -27,11 +25,11 @@ internal static class OccupancySection
     {
         html.Add($"<figure><figcaption><h3>{HtmlText.Name(space.Space.Name, 80)}</h3><p>{Reading(space, result, dates)}</p>");
         html.Add($"</figcaption>\n");
-        Chart(html, space, dates);
+        SvgPainter.Draw(html, OccupancyChart.Of(space, result));
         html.Add($"<details><summary>Table by week: {HtmlText.Name(space.Space.Name, 40)}</summary>");
         html.Add($"<p>For each week the fullest day; the median, and in brackets the figure that nine seasons in ten do not exceed, of ");
         html.Add($"{Numbers.Count(result.Seasons, "season", "seasons")}. Every day is in <a ");
-        html.Add($"href=\"tables/daily.csv\">tables/daily.csv</a>.</p>");
+        html.Add($"href=\"{OccupancyChart.Table}\">{OccupancyChart.Table}</a>.</p>");
         html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Table by week\"><table><thead><tr>");
         html.Add($"<th scope=\"col\">Week from</th><th scope=\"col\">Places</th><th scope=\"col\">Held</th><th scope=\"col\">Wanted</th>");
         html.Add($"<th scope=\"col\">Waiting</th></tr></thead><tbody>\n");
@@ -139,68 +137,4 @@ internal static class OccupancySection
 
     private static string Range(DaySpread day, int seasons) =>
         seasons == 1 || day.P10 == day.P90 ? "" : $" ({Numbers.Whole(day.P10)} to {Numbers.Whole(day.P90)} in eight seasons of ten)";
-
-    private static void Chart(HtmlText html, SpaceResult space, Dates dates)
-    {
-        var frame = new SvgFrame(dates, 760, 220, 46, 8, 24);
-        var scale = new PlaceScale(
-            Enumerable.Range(0, dates.Days).Max(day => Math.Max(space.Places[day], Math.Max(space.Held[day].P90, space.Wanted[day].P50)))
-        );
-        frame.Open(html, $"Places by day: {PlainText.Short(space.Space.Name, 60)}");
-        frame.DrawScale(html, scale);
-        frame.DrawDates(html);
-        html.Add($"<path class=\"band\" d=\"{Band(frame, scale, space)}\"/>\n");
-
-        // What is held lies over the places there are, so that it is seen where the space is full.
-        html.Add($"<path class=\"capacity\" d=\"{Line(frame, scale, dates.Days, day => space.Places[day])}\"/>\n");
-        html.Add($"<path class=\"wanted\" d=\"{Line(frame, scale, dates.Days, day => space.Wanted[day].P50)}\"/>\n");
-        html.Add($"<path class=\"held\" d=\"{Line(frame, scale, dates.Days, day => space.Held[day].P50)}\"/>\n");
-        SvgFrame.Close(html);
-    }
-
-    // Steps: a number of places holds for the whole of its day. Runs of equal days are one line.
-    private static Markup Line(SvgFrame frame, PlaceScale scale, int days, Func<int, int> value)
-    {
-        var path = new StringBuilder();
-        Steps(path, 'M', frame, scale, 0, days, value);
-        return new Markup(path.ToString());
-    }
-
-    private static Markup Band(SvgFrame frame, PlaceScale scale, SpaceResult space)
-    {
-        var path = new StringBuilder();
-        var days = space.Held.Length;
-        Steps(path, 'M', frame, scale, 0, days, day => space.Held[day].P90);
-        StepsBack(path, frame, scale, days, day => space.Held[day].P10);
-        path.Append('Z');
-        return new Markup(path.ToString());
-    }
-
-    private static void Steps(StringBuilder path, char first, SvgFrame frame, PlaceScale scale, int from, int to, Func<int, int> value)
-    {
-        path.Append(CultureInfo.InvariantCulture, $"{first}{frame.X(from):0.#} {frame.Y(value(from), scale):0.#}");
-        for (var day = from + 1; day < to; day++)
-        {
-            if (value(day) != value(day - 1))
-            {
-                path.Append(CultureInfo.InvariantCulture, $"H{frame.X(day):0.#}V{frame.Y(value(day), scale):0.#}");
-            }
-        }
-
-        path.Append(CultureInfo.InvariantCulture, $"H{frame.X(to):0.#}");
-    }
-
-    private static void StepsBack(StringBuilder path, SvgFrame frame, PlaceScale scale, int days, Func<int, int> value)
-    {
-        path.Append(CultureInfo.InvariantCulture, $"V{frame.Y(value(days - 1), scale):0.#}");
-        for (var day = days - 1; day > 0; day--)
-        {
-            if (value(day) != value(day - 1))
-            {
-                path.Append(CultureInfo.InvariantCulture, $"H{frame.X(day):0.#}V{frame.Y(value(day - 1), scale):0.#}");
-            }
-        }
-
-        path.Append(CultureInfo.InvariantCulture, $"H{frame.X(0):0.#}");
-    }
 }

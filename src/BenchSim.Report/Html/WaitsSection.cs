@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Report.Charts;
 using BenchSim.Report.Words;
 using BenchSim.Study.Results;
 
@@ -32,9 +33,9 @@ internal static class WaitsSection
 
     private static void Strip(HtmlText html, ImmutableArray<WaitResult> waits, Dates dates, double most)
     {
-        var frame = new SvgFrame(dates, 760, 8 + (RowHeight * waits.Length) + 24, Left, 4, 24);
+        var frame = new SvgFrame(ChartAxis.OfDates(dates), 760, 8 + (RowHeight * waits.Length) + 24, Left, 4, 24);
         frame.Open(html, "Who waits for whom: tray-days refused by week, mean");
-        frame.DrawDates(html);
+        frame.DrawAcross(html);
         for (var row = 0; row < waits.Length; row++)
         {
             var wait = waits[row];

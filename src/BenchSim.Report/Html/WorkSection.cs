@@ -58,17 +58,17 @@ internal static class WorkSection
 
     private static void Chart(HtmlText html, WorkResult work, Dates dates)
     {
-        var frame = new SvgFrame(dates, 760, 180, 46, 8, 24);
-        var scale = new PlaceScale((int)Math.Ceiling(work.HoursByWeekP90.Concat(work.HoursByWeek).DefaultIfEmpty(1).Max()));
+        var frame = new SvgFrame(ChartAxis.OfDates(dates), 760, 180, 46, 8, 24);
+        var up = ChartAxis.OfPlaces((int)Math.Ceiling(work.HoursByWeekP90.Concat(work.HoursByWeek).DefaultIfEmpty(1).Max()));
         frame.Open(html, "Hours of work by week");
-        frame.DrawScale(html, scale);
-        frame.DrawDates(html);
+        frame.DrawUp(html, up);
+        frame.DrawAcross(html);
         for (var week = 0; week < work.HoursByWeek.Length; week++)
         {
             var x = frame.X(7 * week);
             var width = Math.Max(1, frame.X(Math.Min(dates.Days, (7 * week) + 7)) - x - 2);
-            var top = frame.Y(work.HoursByWeek[week], scale);
-            var high = frame.Y(work.HoursByWeekP90[week], scale);
+            var top = frame.Y(work.HoursByWeek[week], up);
+            var high = frame.Y(work.HoursByWeekP90[week], up);
             html.Add($"<rect class=\"work\" x=\"{x + 1}\" y=\"{top}\" width=\"{width}\" height=\"{frame.PlotBottom - top}\"/>");
             html.Add($"<line class=\"high\" x1=\"{x + 1}\" y1=\"{high}\" x2=\"{x + 1 + width}\" y2=\"{high}\"/>\n");
         }

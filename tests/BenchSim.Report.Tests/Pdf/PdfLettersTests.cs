@@ -24,14 +24,6 @@ public class PdfLettersTests
         Assert.Equal("one  two three four", PdfLetters.Settable("one\r\ntwo\nthree\u2028four", bold: false));
     }
 
-    [Theory]
-    [InlineData("אבג", "גבא")]
-    [InlineData("Tomato אב 12 גד red", "Tomato דג 12 בא red")]
-    [InlineData("אב 2027", "2027 בא")] // UAX 9: a number behind right-to-left letters belongs to their run
-    [InlineData("12 אב", "12 בא")]
-    [InlineData("Tomato", "Tomato")]
-    public void Right_to_left_letters_stand_in_the_order_seen(string text, string seen) => Assert.Equal(seen, RightToLeftRuns.AsSeen(text));
-
     [Fact]
     public void A_width_is_that_of_the_fonts_own_table()
     {

@@ -1,7 +1,7 @@
 using ScottPlot;
 using SkiaSharp;
 
-namespace BenchSim.Report.Charts;
+namespace BenchSim.Report.Pictures;
 
 /// <summary>
 /// The font of the pictures, carried in the program: a machine without fonts would draw blank labels and report no error. Whatever family

@@ -1,9 +1,9 @@
-using BenchSim.Report.Charts;
+using BenchSim.Report.Pictures;
 using BenchSim.Report.Tests.Synthetic;
 using BenchSim.Study.Results;
 using SkiaSharp;
 
-namespace BenchSim.Report.Tests.Charts;
+namespace BenchSim.Report.Tests.Pictures;
 
 /// <summary>Draws pictures and reads their pixels.</summary>
 internal static class PictureFixture

@@ -1,21 +1,22 @@
+using System.Collections.Immutable;
 using BenchSim.Report.Words;
 
 namespace BenchSim.Report.Charts;
 
-/// <summary>A mark on the axis of dates.</summary>
-/// <param name="Day">Day of the play, 0 first.</param>
+/// <summary>A mark on an axis.</summary>
+/// <param name="At">Where it stands, in the unit of the axis: on an axis of dates the day of the play, 0 first.</param>
 /// <param name="Label">What it says.</param>
-internal readonly record struct DateTick(int Day, string Label)
+internal readonly record struct AxisTick(double At, string Label)
 {
     /// <summary>Marks at the beginning of months, or every so many weeks in a short play; about <paramref name="most"/> at the most.</summary>
-    public static DateTick[] Of(Dates dates, int most = 14)
+    public static ImmutableArray<AxisTick> OfDates(Dates dates, int most)
     {
-        DateTick[] months =
+        AxisTick[] months =
         [
             .. Enumerable
                 .Range(0, dates.Days)
                 .Where(day => dates.Day(day).Day == 1)
-                .Select(day => new DateTick(day, MonthLabel(dates, day))),
+                .Select(day => new AxisTick(day, MonthLabel(dates, day))),
         ];
         if (months.Length >= 3)
         {
@@ -29,7 +30,7 @@ internal readonly record struct DateTick(int Day, string Label)
             .. Enumerable
                 .Range(0, dates.Days)
                 .Where(day => day % (7 * weeks) == 0)
-                .Select(day => new DateTick(day, Dates.Brief(dates.Day(day)))),
+                .Select(day => new AxisTick(day, Dates.Brief(dates.Day(day)))),
         ];
     }
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace BenchSim.Report.Pdf;
+namespace BenchSim.Report.Words;
 
 /// <summary>
 /// Puts right-to-left letters in the order they are seen in, for a page that sets letters from left to right. A small part of what Unicode Standard

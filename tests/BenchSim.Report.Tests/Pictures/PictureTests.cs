@@ -1,8 +1,8 @@
-using BenchSim.Report.Charts;
+using BenchSim.Report.Pictures;
 using BenchSim.Report.Tests.Synthetic;
 using SkiaSharp;
 
-namespace BenchSim.Report.Tests.Charts;
+namespace BenchSim.Report.Tests.Pictures;
 
 public class PictureTests
 {
@@ -13,8 +13,8 @@ public class PictureTests
     {
         using var picture = PictureFixture.Occupancy(SyntheticStudy.Tiny());
 
-        Assert.Equal(OccupancyPicture.Width * Picture.Scale, picture.Width);
-        Assert.Equal(OccupancyPicture.Height * Picture.Scale, picture.Height);
+        Assert.Equal(PictureLayout.Plot.Width * PngPainter.Scale, picture.Width);
+        Assert.Equal(PictureLayout.Plot.Height * PngPainter.Scale, picture.Height);
     }
 
     [Theory]
@@ -101,14 +101,6 @@ public class PictureTests
 
         Assert.Equal(plain.Height, picture.Height);
     }
-
-    [Theory]
-    [InlineData("plain text", "plain text")]
-    [InlineData("אבג", "גבא")]
-    [InlineData("אב גד x", "דג בא x")]
-    [InlineData("b1 אב", "b1 בא")]
-    [InlineData("", "")]
-    public void Hebrew_is_drawn_in_its_reading_order(string text, string drawn) => Assert.Equal(drawn, Picture.InDrawingOrder(text));
 
     [Fact]
     public void A_missing_letter_is_drawn_as_a_box()
