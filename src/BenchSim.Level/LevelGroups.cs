@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Numerics;
 using BenchSim.Season.Inputs;
-using BenchSim.Study.Counting;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Level;
 

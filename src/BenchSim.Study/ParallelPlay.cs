@@ -1,5 +1,6 @@
 using BenchSim.Season.Play;
 using BenchSim.Study.Counting;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Study;
 

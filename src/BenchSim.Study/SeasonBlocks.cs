@@ -3,8 +3,8 @@ using System.Runtime.ExceptionServices;
 namespace BenchSim.Study;
 
 /// <summary>
-/// Hands blocks of seasons to threads, each with a worker of its own, and adds up what the workers counted. As counts are whole numbers,
-/// it does not matter which thread played which season.
+/// Hands blocks of seasons to threads, each with a worker of its own, and adds up what the workers counted. As counts are whole numbers, it
+/// does not matter which thread played which season.
 /// </summary>
 /// <typeparam name="TTally">What a worker counts in.</typeparam>
 internal sealed class SeasonBlocks<TTally>(StudyOptions options, IProgress<int>? progress, CancellationToken cancel)

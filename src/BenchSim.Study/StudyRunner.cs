@@ -1,6 +1,6 @@
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
-using BenchSim.Study.Counting;
+using BenchSim.Study.Figures;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Study;
@@ -14,7 +14,9 @@ public static class StudyRunner
     /// </summary>
     /// <param name="plan">The plan.</param>
     /// <param name="options">Seasons, seed and threads.</param>
-    /// <param name="progress">Told how many seasons are done, in rising order, from whichever thread finished them; null for nobody.</param>
+    /// <param name="progress">
+    /// Told how many seasons are done, in rising order, from whichever thread finished them; null for nobody.
+    /// </param>
     /// <param name="cancel">Stops the play within a season or so.</param>
     /// <returns>The answer, with the plan that made it.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Fewer than 1 season, fewer than 0 threads, or a plan of no days.</exception>

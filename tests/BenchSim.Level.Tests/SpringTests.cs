@@ -4,7 +4,7 @@ using BenchSim.Folder.Plan;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 using BenchSim.Season.Play;
-using BenchSim.Study.Compare;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Level.Tests;
 

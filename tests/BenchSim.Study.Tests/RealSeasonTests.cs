@@ -28,7 +28,7 @@ public class RealSeasonTests
         Assert.Equal(result.Spaces.Sum(space => space.TrayDays.Mean), result.Growers.Sum(grower => grower.TrayDays.Mean), 1e-9);
         Assert.Equal(1, result.Growers.Sum(grower => grower.Share), 1e-12);
         Assert.Equal(result.Seasons - result.FitsWeatherCounted.Hits, result.Causes.Values.Sum());
-        Assert.Equal(result.Work.Hours.Mean, result.Work.HoursByWeek.Sum(), 1e-9);
+        Assert.Equal(result.Work.Hours.Mean, result.Work.HoursByWeek.Sum(week => week.Mean), 1e-9);
         foreach (var space in result.Spaces)
         {
             Assert.Equal(space.Held.Sum(day => day.Mean), space.TrayDays.Mean, 1e-9);

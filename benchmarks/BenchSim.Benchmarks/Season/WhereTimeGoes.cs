@@ -7,6 +7,7 @@ using BenchSim.Season.Planning;
 using BenchSim.Season.Play;
 using BenchSim.Study;
 using BenchSim.Study.Counting;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Benchmarks.Season;
 

@@ -1,6 +1,7 @@
 using BenchSim.Report.Words;
-using BenchSim.Study.Compare;
 using BenchSim.Study.Dense;
+using BenchSim.Study.Figures;
+using BenchSim.Study.Results;
 
 namespace BenchSim.Answers.Words;
 

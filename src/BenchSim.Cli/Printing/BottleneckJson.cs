@@ -1,8 +1,6 @@
 using System.Text.Json;
 using BenchSim.Answers.Words;
 using BenchSim.Report.Words;
-using BenchSim.Study.Bottlenecks;
-using BenchSim.Study.Compare;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Cli.Printing;

@@ -2,8 +2,6 @@ using System.Collections.Immutable;
 using BenchSim.Answers.Words;
 using BenchSim.Cli.Words;
 using BenchSim.Report.Words;
-using BenchSim.Study.Bottlenecks;
-using BenchSim.Study.Compare;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Cli.Printing;

@@ -3,6 +3,7 @@ using BenchSim.Cli.Words;
 using BenchSim.Report.Words;
 using BenchSim.Season.Heat;
 using BenchSim.Study.Compare;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Cli.Printing;
 

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using BenchSim.Study.Compare;
 using BenchSim.Study.Dense;
 using BenchSim.Study.Results;
 

@@ -1,7 +1,7 @@
 using BenchSim.Answers.Words;
 using BenchSim.Cli.Words;
-using BenchSim.Study.Compare;
 using BenchSim.Study.Dense;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Cli.Printing;
 

@@ -2,7 +2,7 @@ using BenchSim.Answers.Words;
 using BenchSim.Level;
 using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
-using BenchSim.Study.Compare;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Cli.Words;
 

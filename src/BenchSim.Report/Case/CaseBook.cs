@@ -3,6 +3,7 @@ using BenchSim.Report.Words;
 using BenchSim.Report.Writing;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Compare;
+using BenchSim.Study.Figures;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Case;

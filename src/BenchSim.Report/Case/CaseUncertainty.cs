@@ -2,6 +2,7 @@ using BenchSim.Report.Pdf;
 using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Compare;
+using BenchSim.Study.Figures;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Case;

@@ -1,5 +1,6 @@
 using BenchSim.Report.Words;
-using BenchSim.Study.Compare;
+using BenchSim.Study.Figures;
+using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Case;
 
@@ -33,7 +34,7 @@ internal static class CaseWords
         var unit = CompareFigures.Unit(change.Measure);
         (var least, var most) = change.Difference > 0 ? (change.Low, change.High) : (-change.High, -change.Low);
         var range = change.HalfWidth == 0 ? "the same in every season" : $"{Amount(least)} to {Amount(most)}";
-        return $"{char.ToUpperInvariant(name[0])}{name[1..]}: {Amount(change.Variant)}{(unit.Length > 0 ? " " + unit : "")} instead of {Amount(change.Base)}, "
+        return $"{PlainText.Capital(name)}: {Amount(change.Variant)}{(unit.Length > 0 ? " " + unit : "")} instead of {Amount(change.Base)}, "
             + $"{Amount(Math.Abs(change.Difference))} {More(change)} ({range}).";
     }
 

@@ -1,6 +1,4 @@
 using BenchSim.Report.Words;
-using BenchSim.Study.Bottlenecks;
-using BenchSim.Study.Compare;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Html;

@@ -41,7 +41,7 @@ internal static class GrowersSection
             html.Add($"{Spreads.Cell(grower.TrayDays)}</td><td>{Spreads.Cell(grower.Peak)}</td>");
             foreach (var days in grower.TrayDaysBySpace)
             {
-                html.Add($"<td>{Numbers.Whole(days)}</td>");
+                html.Add($"<td>{Numbers.Whole(days.Mean)}</td>");
             }
 
             html.Add($"</tr>\n");

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using System.Text.Json;
 using BenchSim.Report.Words;
-using BenchSim.Study.Bottlenecks;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Json;

@@ -3,6 +3,7 @@ using System.Security.Cryptography;
 using BenchSim.Report.Words;
 using BenchSim.Report.Writing;
 using BenchSim.Season.Inputs;
+using BenchSim.Study.Figures;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Json;
@@ -185,7 +186,7 @@ internal sealed record JsonGrower(
             CostMean: cost.Amount,
             CostShare: cost.Share,
             TrayDays: JsonEstimate.Of(grower.TrayDays),
-            TrayDaysMeanBySpace: grower.TrayDaysBySpace,
+            TrayDaysMeanBySpace: [.. grower.TrayDaysBySpace.Select(days => days.Mean)],
             Peak: JsonEstimate.Of(grower.Peak)
         );
 }
@@ -218,8 +219,8 @@ internal sealed record JsonWork(
             SetOut: JsonEstimate.Of(work.SetOut),
             CarriedIn: JsonEstimate.Of(work.CarriedIn),
             Hours: JsonEstimate.Of(work.Hours),
-            HoursByWeek: work.HoursByWeek,
-            HoursByWeekP90: work.HoursByWeekP90
+            HoursByWeek: [.. work.HoursByWeek.Select(week => week.Mean)],
+            HoursByWeekP90: [.. work.HoursByWeek.Select(week => week.P90)]
         );
 }
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
-using BenchSim.Study.Compare;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Json;

@@ -1,6 +1,7 @@
 using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
+using BenchSim.Study.Figures;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Tables;
@@ -41,13 +42,7 @@ internal static class BatchTable
             "plan_table",
             "plan_ready",
             "plan_set_out",
-            .. Dates().SelectMany(TableFiles.DateColumns),
-            "complete_share",
-            "complete_low",
-            "complete_high",
-            .. Amounts().SelectMany(TableFiles.EstimateColumns),
-            .. Reasons.SelectMany(reason => TableFiles.EstimateColumns("discarded_" + reason.Column)),
-            .. result.Spaces.Select((_, index) => $"blocked_tray_days_mean_space_{index + 1}"),
+            .. FigureColumns.Names(BatchFigures.All, result.Spaces.Length),
             "seasons",
         ];
         var table = new CsvTable(header);
@@ -58,12 +53,6 @@ internal static class BatchTable
 
         return table.ToBytes();
     }
-
-    private static string[] Dates() =>
-        ["sown_first", "sown_last", "off_mat", "potted_up", "on_table", "out_first", "out_median", "out_last"];
-
-    private static string[] Amounts() =>
-        ["plants_out", "plants_in_time", "plants_short", "late_plant_days", "days_late", "over_held", "given_up", "hold_tray_days"];
 
     private static void Row(CsvTable table, BatchResult batch, StudyResult result)
     {
@@ -87,51 +76,7 @@ internal static class BatchTable
             table.Date(date);
         }
 
-        foreach (
-            var spread in new[]
-            {
-                batch.SownFirst,
-                batch.SownLast,
-                batch.OffMat,
-                batch.PottedUp,
-                batch.OnTable,
-                batch.OutFirst,
-                batch.OutMedian,
-                batch.OutLast,
-            }
-        )
-        {
-            TableFiles.Date(table, spread);
-        }
-
-        table.Number(batch.Complete.Share).Number(batch.Complete.Low).Number(batch.Complete.High);
-        foreach (
-            var estimate in new[]
-            {
-                batch.PlantsOut,
-                batch.PlantsInTime,
-                batch.PlantsShort,
-                batch.LatePlantDays,
-                batch.DaysLate,
-                batch.OverHeld,
-                batch.GivenUp,
-                batch.HoldTrayDays,
-            }
-        )
-        {
-            TableFiles.Estimate(table, estimate);
-        }
-
-        foreach ((var reason, _) in Reasons)
-        {
-            TableFiles.Estimate(table, batch.Discarded.GetValueOrDefault(reason));
-        }
-
-        foreach (var estimate in batch.BlockedTrayDays)
-        {
-            table.Number(estimate.Mean);
-        }
-
+        FigureColumns.Write(table, BatchFigures.All, batch);
         table.Number(result.Seasons);
     }
 }

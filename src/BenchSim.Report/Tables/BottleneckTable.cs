@@ -1,5 +1,3 @@
-using BenchSim.Study.Bottlenecks;
-using BenchSim.Study.Compare;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Tables;

@@ -1,4 +1,3 @@
-using BenchSim.Study.Compare;
 using BenchSim.Study.Dense;
 
 namespace BenchSim.Report.Tables;

@@ -18,8 +18,8 @@ internal static class FuelTable
             "fuel",
             "unit",
             "price",
-            .. TableFiles.EstimateColumns("amount"),
-            .. TableFiles.EstimateColumns("cost"),
+            .. FigureColumns.Estimates("amount"),
+            .. FigureColumns.Estimates("cost"),
             "seasons",
         ]);
         foreach (var house in result.Houses)
@@ -65,8 +65,8 @@ internal static class FuelTable
 
     private static void Amounts(CsvTable table, Estimate amount, Estimate cost, int seasons)
     {
-        TableFiles.Estimate(table, amount);
-        TableFiles.Estimate(table, cost);
+        FigureColumns.Write(table, amount);
+        FigureColumns.Write(table, cost);
         table.Number(seasons);
     }
 }

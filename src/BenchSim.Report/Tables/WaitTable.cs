@@ -10,32 +10,15 @@ internal static class WaitTable
 
     public static byte[] Write(StudyResult result)
     {
-        var table = new CsvTable(
-            "week_from",
-            "from",
-            "by",
-            "tray_days_mean",
-            "tray_days_p10",
-            "tray_days_p50",
-            "tray_days_p90",
-            "tray_days_p95",
-            "tray_days_most",
-            "seasons"
-        );
+        var table = new CsvTable(["week_from", "from", "by", .. FigureColumns.Days("tray_days"), "seasons"]);
         foreach (var wait in result.Waits.Where(wait => wait.TrayDays.Most > 0))
         {
             for (var week = 0; week < wait.ByWeek.Length; week++)
             {
-                var days = wait.ByWeek[week];
                 table.Date(result.Plan.FirstDay.AddDays(7 * week));
-                Names(table, wait)
-                    .Number(days.Mean)
-                    .Number(days.P10)
-                    .Number(days.P50)
-                    .Number(days.P90)
-                    .Number(days.P95)
-                    .Number(days.Most)
-                    .Number(result.Seasons);
+                Names(table, wait);
+                FigureColumns.Write(table, wait.ByWeek[week]);
+                table.Number(result.Seasons);
             }
 
             var season = wait.TrayDays;

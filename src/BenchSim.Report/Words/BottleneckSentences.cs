@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
-using BenchSim.Study.Bottlenecks;
-using BenchSim.Study.Compare;
+using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Words;
 

@@ -1,4 +1,5 @@
-using BenchSim.Study.Compare;
+using BenchSim.Study.Figures;
+using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Words;
 

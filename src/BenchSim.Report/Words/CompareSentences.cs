@@ -1,4 +1,5 @@
-using BenchSim.Study.Compare;
+using BenchSim.Study.Figures;
+using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Words;
 
@@ -88,7 +89,7 @@ public static class CompareSentences
         var played = Numbers.Count(seasons, "season", "seasons");
         if (change.Differing == 0)
         {
-            return $"{char.ToUpperInvariant(name[0])}{name[1..]}: the same in {(seasons == 1 ? "the one season played" : "every one of " + played)}.";
+            return $"{PlainText.Capital(name)}: the same in {(seasons == 1 ? "the one season played" : "every one of " + played)}.";
         }
 
         var unit = CompareFigures.Unit(change.Measure);

@@ -83,6 +83,9 @@ internal static class PlainText
         return line;
     }
 
+    /// <summary>With a capital first letter.</summary>
+    public static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
     /// <summary>a, b and c.</summary>
     public static string List(IReadOnlyList<string> words) =>
         words.Count == 1 ? words[0] : $"{string.Join(", ", words.Take(words.Count - 1))} and {words[^1]}";

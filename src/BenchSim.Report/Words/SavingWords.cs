@@ -1,5 +1,5 @@
 using BenchSim.Season.Inputs;
-using BenchSim.Study.Compare;
+using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Words;
 

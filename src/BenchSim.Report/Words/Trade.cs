@@ -1,5 +1,6 @@
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
+using BenchSim.Study.Figures;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Words;

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
-using BenchSim.Study.Compare;
 using BenchSim.Study.Counting;
+using BenchSim.Study.Figures;
 using BenchSim.Study.Results;
 using BenchSim.Study.Statistics;
 
@@ -18,8 +18,8 @@ public static class BottleneckRunner
     private static readonly Measure s_late = new(MeasureKind.LatePlantDays, "", "late plant-days", "plant-days", 1);
 
     /// <summary>
-    /// Plays every season as it is, with each space that the plan may use without limit, with each one unit larger, and with every two of them without
-    /// limit. The planned dates stay. The same input gives the same result to the last bit, whatever the number of threads.
+    /// Plays every season as it is, with each space that the plan may use without limit, with each one unit larger, and with every two of
+    /// them without limit. The planned dates stay. The same input gives the same result to the last bit, whatever the number of threads.
     /// </summary>
     /// <param name="plan">The plan.</param>
     /// <param name="options">Seasons, seed and threads.</param>
@@ -52,7 +52,6 @@ public static class BottleneckRunner
     {
         var comparisons = (IntervalsATrial * 2 * trials.Spaces.Length) + (IntervalsAPair * trials.Pairs.Length);
         var each = 1 - ((1 - Confidence) / comparisons);
-        StudentFactors student = new();
         BottleneckTrial[] unlimited = [.. trials.Spaces.Select((space, at) => Trial(space, at, null))];
         return new BottleneckResult
         {
@@ -70,7 +69,7 @@ public static class BottleneckRunner
             [
                 .. trials.Pairs.Select(Pair).OrderBy(pair => pair.LatePlantDays.Difference).ThenByDescending(pair => pair.Fits.Difference),
             ],
-            Waits = [.. tally.Waits.Select(wait => wait.ToResult(plan.Scenario, options.Seasons, student))],
+            Waits = tally.Waits.ToResults(new Telling(plan.FirstDay, options.Seasons)),
         };
 
         BottleneckTrial Trial(int space, int at, int? added) =>

@@ -1,6 +1,7 @@
 using BenchSim.Season.Play;
 using BenchSim.Study.Compare;
 using BenchSim.Study.Counting;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Study.Bottlenecks;
 
@@ -18,7 +19,7 @@ internal sealed class BottleneckTally(BottleneckTrials trials)
     public PairedTally[] Trials { get; } = [.. trials.Limits.Select(_ => new PairedTally(1))];
 
     /// <summary>Who waits for whom in the base.</summary>
-    public WaitTally[] Waits { get; } = [.. trials.Shape.Waits.Select(wait => new WaitTally(wait, trials.Shape.Weeks))];
+    public WaitTally Waits { get; } = new(trials.Shape);
 
     /// <summary>A pair against its first space alone.</summary>
     public PairedSums AgainstFirst(int pair) => _againstFirst[pair];
@@ -45,10 +46,7 @@ internal sealed class BottleneckTally(BottleneckTrials trials)
             Trials[at].Add(asGiven, _baseLate, other, _ofTrial);
         }
 
-        foreach (var wait in Waits)
-        {
-            wait.Add(asGiven.Refused);
-        }
+        Waits.Add(asGiven, RoomySeason.NotPlayed);
 
         for (var at = 0; at < trials.Pairs.Length; at++)
         {
@@ -70,10 +68,7 @@ internal sealed class BottleneckTally(BottleneckTrials trials)
             Trials[at].Merge(other.Trials[at]);
         }
 
-        for (var at = 0; at < Waits.Length; at++)
-        {
-            Waits[at].Merge(other.Waits[at]);
-        }
+        Waits.Merge(other.Waits);
 
         for (var at = 0; at < _beyondSum.Length; at++)
         {

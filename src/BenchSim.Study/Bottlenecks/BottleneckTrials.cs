@@ -1,6 +1,6 @@
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
-using BenchSim.Study.Counting;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Study.Bottlenecks;
 
@@ -47,7 +47,9 @@ internal sealed class BottleneckTrials
     /// <summary>Position of the first pair.</summary>
     public int FirstPair => 2 * Spaces.Length;
 
-    /// <summary>Places of one unit of a space: as the site says, else a tenth of the most it ever has, rounded up, and 1 at least.</summary>
+    /// <summary>
+    /// Places of one unit of a space: as the site says, else a tenth of the most it ever has, rounded up, and 1 at least.
+    /// </summary>
     internal static int UnitOf(Space space)
     {
         var most = space.Changes.Select(change => change.Places).Append(space.Places).Max();

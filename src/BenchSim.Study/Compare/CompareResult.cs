@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Study.Compare;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Study.Compare;
 
@@ -10,8 +11,8 @@ public static class CompareRunner
     private const double Confidence = 0.95;
 
     /// <summary>
-    /// Plays every season of the base and of each variant with the same seed. All are played to the same last day, the latest that any of them
-    /// needs. The same input gives the same result to the last bit, whatever the number of threads.
+    /// Plays every season of the base and of each variant with the same seed. All are played to the same last day, the latest that any of
+    /// them needs. The same input gives the same result to the last bit, whatever the number of threads.
     /// </summary>
     /// <param name="basePlan">Plan of the base.</param>
     /// <param name="variants">Names and plans of the variants, one or more, on the first day of the base.</param>

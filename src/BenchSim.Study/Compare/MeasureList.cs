@@ -2,14 +2,16 @@ using System.Collections.Immutable;
 using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
-using BenchSim.Study.Counting;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Study.Compare;
 
 /// <summary>Which measures a comparison shows: those that mean something in the base or in a variant.</summary>
 internal static class MeasureList
 {
-    /// <summary>Thousandths, for what is no whole number: each season is rounded to them once, so that sums do not depend on their order.</summary>
+    /// <summary>
+    /// Thousandths, for what is no whole number: each season is rounded to them once, so that sums do not depend on their order.
+    /// </summary>
     public const double Thousandths = SeasonEnergy.Thousandths;
 
     /// <summary>The measures of plans that are compared, in the order shown.</summary>
@@ -33,7 +35,7 @@ internal static class MeasureList
 
         measures.Add(new Measure(MeasureKind.BenchTrayDays, "", "tray-days on the benches", "tray-days", 1));
         measures.Add(new Measure(MeasureKind.MeanHeld, "", "places held, mean over the days", "places", days));
-        measures.Add(new Measure(MeasureKind.LabourHours, "", "labour", "hours", 60.0 * PlanShape.PartsAMinute));
+        measures.Add(new Measure(MeasureKind.LabourHours, "", "labour", "hours", WorkSeason.PartsAnHour));
         AddEnergy(plans, measures);
         return measures.ToImmutable();
     }

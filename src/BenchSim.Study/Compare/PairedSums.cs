@@ -1,10 +1,12 @@
+using BenchSim.Study.Figures;
+using BenchSim.Study.Results;
 using BenchSim.Study.Statistics;
 
 namespace BenchSim.Study.Compare;
 
 /// <summary>
-/// Exact sums of pairs of whole numbers, one pair a season: enough for both means, the mean difference and every spread, whatever the number of
-/// seasons. Adding two gives what one would have counted.
+/// Exact sums of pairs of whole numbers, one pair a season: enough for both means, the mean difference and every spread, whatever the
+/// number of seasons. Adding two gives what one would have counted.
 /// </summary>
 internal sealed class PairedSums
 {
@@ -32,10 +34,15 @@ internal sealed class PairedSums
     /// <summary>Variance of right less left (divisor n - 1); NaN for one pair.</summary>
     public double DifferenceVariance => Variance(_right - _left, _differenceSquares);
 
-    /// <summary>What the variance of the difference would be were the two played on luck of their own: the sum of both variances; NaN for one pair.</summary>
+    /// <summary>
+    /// What the variance of the difference would be were the two played on luck of their own: the sum of both variances; NaN for one pair.
+    /// </summary>
     public double IndependentVariance => Variance(_left, _leftSquares) + Variance(_right, _rightSquares);
 
-    /// <summary>How many times smaller the variance of the difference is than with luck of their own; NaN when it cannot be told or the difference never varies.</summary>
+    /// <summary>
+    /// How many times smaller the variance of the difference is than with luck of their own; NaN when it cannot be told or the difference
+    /// never varies.
+    /// </summary>
     public double VarianceRatio => DifferenceVariance > 0 ? IndependentVariance / DifferenceVariance : double.NaN;
 
     /// <summary>The change from left to right as a measure.</summary>

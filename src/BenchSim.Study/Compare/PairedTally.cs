@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Play;
 using BenchSim.Study.Counting;
+using BenchSim.Study.Figures;
+using BenchSim.Study.Results;
 using BenchSim.Study.Statistics;
 
 namespace BenchSim.Study.Compare;

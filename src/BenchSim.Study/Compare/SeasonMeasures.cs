@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
-using BenchSim.Study.Counting;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Study.Compare;
 
@@ -57,7 +57,7 @@ internal sealed class SeasonMeasures
             MeasureKind.MatTrayDays => TrayDays(season, SpaceKind.Mat),
             MeasureKind.BenchTrayDays => TrayDays(season, SpaceKind.Bench),
             MeasureKind.MeanHeld => season.Held.Sum(Sum),
-            MeasureKind.LabourHours => WorkTally.PartsOf(season, _minutes),
+            MeasureKind.LabourHours => WorkSeason.PartsOf(season, _minutes),
             MeasureKind.Fuel => SeasonEnergy.Fuel(
                 _scenario,
                 season,

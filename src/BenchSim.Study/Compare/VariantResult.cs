@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
+using BenchSim.Study.Figures;
+using BenchSim.Study.Results;
 
 namespace BenchSim.Study.Compare;
 

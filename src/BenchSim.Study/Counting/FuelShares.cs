@@ -11,7 +11,7 @@ internal static class FuelShares
     /// <param name="wattHours">Heat of each house over all seasons.</param>
     /// <param name="trayDays">Place-days over all seasons: [grower][space].</param>
     /// <returns>A share from 0 to 1 for each grower; not-a-number for all when no house has burnt anything with a tray in it.</returns>
-    public static double[] Of(Scenario scenario, double[] wattHours, long[][] trayDays)
+    public static double[] Of(Scenario scenario, double[] wattHours, double[][] trayDays)
     {
         // By money where every heated house has a price, else by heat.
         var priced = scenario.Houses.All(house => house.Heat is null || house.Heat.Price.HasValue);
@@ -31,7 +31,7 @@ internal static class FuelShares
                     .Range(0, scenario.Spaces.Length)
                     .Where(space => string.Equals(scenario.Spaces[space].HouseId, scenario.Houses[house].Id, StringComparison.Ordinal)),
             ];
-            double[] held = [.. trayDays.Select(grower => spaces.Sum(space => (double)grower[space]))];
+            double[] held = [.. trayDays.Select(grower => spaces.Sum(space => grower[space]))];
             var everyones = held.Sum();
             if (everyones <= 0)
             {

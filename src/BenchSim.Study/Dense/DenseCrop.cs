@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
-using BenchSim.Study.Compare;
+using BenchSim.Study.Figures;
+using BenchSim.Study.Results;
 
 namespace BenchSim.Study.Dense;
 
@@ -10,7 +11,9 @@ public sealed record DenseCrop
     /// <summary>The crop.</summary>
     public required Crop Crop { get; init; }
 
-    /// <summary>True when the plan as it stands sows all its batches directly, false when it pots all of them up, null when it does both.</summary>
+    /// <summary>
+    /// True when the plan as it stands sows all its batches directly, false when it pots all of them up, null when it does both.
+    /// </summary>
     public required bool? IsPlannedDirect { get; init; }
 
     /// <summary>Batches of the crop sown directly, with their planned dates and numbers.</summary>
@@ -26,7 +29,8 @@ public sealed record DenseCrop
     public required FitChange Fits { get; init; }
 
     /// <summary>
-    /// What changes, dense less direct: tray-days on mats and benches, the peak on the mats, hours of work, plants late and late plant-days of the whole site; flats, trays, mix and seeds of the crop.
+    /// What changes, dense less direct: tray-days on mats and benches, the peak on the mats, hours of work, plants late and late plant-days
+    /// of the whole site; flats, trays, mix and seeds of the crop.
     /// </summary>
     public required ImmutableArray<MeasureChange> Changes { get; init; }
 

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Compare;
-using BenchSim.Study.Counting;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Study.Dense;
 
@@ -17,7 +17,7 @@ internal sealed class DenseReader
         new(MeasureKind.BenchTrayDays, "", "tray-days on the benches", "tray-days", 1),
         new(MeasureKind.Flats, "", "flats sown", "flats", 1),
         new(MeasureKind.Trays, "", "trays sown or potted", "trays", 1),
-        new(MeasureKind.LabourHours, "", "labour", "hours", 60.0 * PlanShape.PartsAMinute),
+        new(MeasureKind.LabourHours, "", "labour", "hours", WorkSeason.PartsAnHour),
         new(MeasureKind.MixLitres, "", "potting mix", "litres", SeasonEnergy.Thousandths),
         new(MeasureKind.Seeds, "", "seeds sown", "seeds", 1),
         new(MeasureKind.PlantsLate, "", "plants not out in time", "plants", 1),

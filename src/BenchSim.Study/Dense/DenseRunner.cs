@@ -11,8 +11,8 @@ public static class DenseRunner
     private const double Confidence = 0.95;
 
     /// <summary>
-    /// Plays every season of every way with the same seed, all else as the plan has it and all to one last day. The same input gives the same result to
-    /// the last bit, whatever the number of threads.
+    /// Plays every season of every way with the same seed, all else as the plan has it and all to one last day. The same input gives the
+    /// same result to the last bit, whatever the number of threads.
     /// </summary>
     /// <param name="basePlan">The plan as it stands.</param>
     /// <param name="settings">Which crop, which flat, how dense.</param>

@@ -5,7 +5,9 @@ using BenchSim.Season.Stands;
 
 namespace BenchSim.Study.Dense;
 
-/// <summary>What the density of sowing does to mats and work, by the planned dates and numbers of a crop's batches. Formulas: docs/dense.md.</summary>
+/// <summary>
+/// What the density of sowing does to mats and work, by the planned dates and numbers of a crop's batches. Formulas: docs/dense.md.
+/// </summary>
 internal sealed class DensityCurve
 {
     private static readonly int[] s_densities = [50, 72, 100, 150, 200, 250, 300, 400, 500, 600, 800, 1000, 1500, 2000];

@@ -1,8 +1,8 @@
 namespace BenchSim.Study.Invest;
 
 /// <summary>
-/// What one must believe of one input, all others as given, for the mean net present value to be 0 or more. Where every possible value will do, or
-/// none, there is no number to name.
+/// What one must believe of one input, all others as given, for the mean net present value to be 0 or more. Where every possible value will
+/// do, or none, there is no number to name.
 /// </summary>
 public sealed record BreakEven
 {
@@ -15,7 +15,10 @@ public sealed record BreakEven
     /// <summary>True when more of it helps: it must be at least <see cref="At"/>; false when it must be at most that.</summary>
     public required bool IsFloor { get; init; }
 
-    /// <summary>The value at which the case breaks even. Positive infinity of a floor and negative infinity of a ceiling: no value will do. Positive infinity of a ceiling: any value will do, as 0 of a floor.</summary>
+    /// <summary>
+    /// The value at which the case breaks even. Positive infinity of a floor and negative infinity of a ceiling: no value will do. Positive
+    /// infinity of a ceiling: any value will do, as 0 of a floor.
+    /// </summary>
     public required double At { get; init; }
 
     /// <summary>Lower end of its 95 % interval (resampled seasons); may be infinite as <see cref="At"/>.</summary>

@@ -33,8 +33,8 @@ internal static class BreakEvens
         };
 
     /// <summary>
-    /// The greatest internal rate; infinite where there is none. As capital is paid first, the value is below 0 at every rate above it: flows that pay at some rate
-    /// have their greatest above that. The lesser ones of lumpy flows, often far below 0, say nothing of use.
+    /// The greatest internal rate; infinite where there is none. As capital is paid first, the value is below 0 at every rate above it:
+    /// flows that pay at some rate have their greatest above that. The lesser ones of lumpy flows, often far below 0, say nothing of use.
     /// </summary>
     public static double GreatestRate(double[] flows) => GreatestRate(flows, InternalRate.All(flows));
 
@@ -51,11 +51,13 @@ internal static class BreakEvens
         return PresentValue.Net(0, flows) < 0 ? double.NegativeInfinity : rate;
     }
 
-    // A year more adds its benefit and puts the worth at the end off by a year. The sign of that is the same for every year, so the first tells it.
+    // A year more adds its benefit and puts the worth at the end off by a year. The sign of that is the same for every year, so the first
+    // tells it.
     private static bool LongerHelps(CaseInputs inputs, double benefit) =>
         (inputs with { Life = 2 }).Net(benefit) >= (inputs with { Life = 1 }).Net(benefit);
 
-    // Where a longer life does the opposite of what it does on average, all lives will do or none does that could be named in the same words.
+    // Where a longer life does the opposite of what it does on average, all lives will do or none does that could be named in the same
+    // words.
     private static double Life(CaseInputs inputs, double benefit, bool isFloor)
     {
         int[] paying = [.. Enumerable.Range(1, LongestLife).Where(life => (inputs with { Life = life }).Net(benefit) >= 0)];

@@ -3,7 +3,9 @@ using BenchSim.Study.Money;
 
 namespace BenchSim.Study.Invest;
 
-/// <summary>The inputs of a money case as numbers, any one of which can be changed, and what follows from them for a year's savings.</summary>
+/// <summary>
+/// The inputs of a money case as numbers, any one of which can be changed, and what follows from them for a year's savings.
+/// </summary>
 internal sealed record CaseInputs
 {
     public const int Kinds = (int)MoneyKind.Seed + 1;

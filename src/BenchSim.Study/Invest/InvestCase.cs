@@ -134,7 +134,8 @@ internal sealed class InvestCase
             LifeFigures.Quantile(ofLives, 90)
         );
 
-    // Two doubts, the wider of both at each end: which seasons were played (resampled), and that the lives drawn are finite in number (Wilson).
+    // Two doubts, the wider of both at each end: which seasons were played (resampled), and that the lives drawn are finite in number
+    // (Wilson).
     private static Chance Pays(LifeFigures lives, Resamples resamples)
     {
         var hits = lives.NetValues.Count(value => value > 0);

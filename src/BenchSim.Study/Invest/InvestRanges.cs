@@ -8,7 +8,9 @@ internal static class InvestRanges
 {
     private const double Quarter = 0.25;
 
-    /// <summary>Inputs with a range; one that is 0 and has none given has none, nor has a price of something that is the same in base and variant.</summary>
+    /// <summary>
+    /// Inputs with a range; one that is 0 and has none given has none, nor has a price of something that is the same in base and variant.
+    /// </summary>
     /// <param name="terms">Terms.</param>
     /// <param name="inputs">Inputs.</param>
     /// <param name="saved">Savings by kind and season.</param>

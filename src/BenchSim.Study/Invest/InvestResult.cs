@@ -61,15 +61,23 @@ public sealed record InvestResult
     /// <summary>Payback in years, discounted.</summary>
     public required PaybackSpread DiscountedPayback { get; init; }
 
-    /// <summary>Chance that a life has a net present value above 0, counted over the lives; its interval allows for the seasons played and the lives drawn.</summary>
+    /// <summary>
+    /// Chance that a life has a net present value above 0, counted over the lives; its interval allows for the seasons played and the lives
+    /// drawn.
+    /// </summary>
     public required Chance Pays { get; init; }
 
     /// <summary>The inputs one at a time, largest swing first.</summary>
     public required ImmutableArray<Swing> Tornado { get; init; }
 
-    /// <summary>How many of <see cref="Tornado"/>, from the first, decide the case: two, or three where the third swings at least half as far as the second.</summary>
+    /// <summary>
+    /// How many of <see cref="Tornado"/>, from the first, decide the case: two, or three where the third swings at least half as far as the
+    /// second.
+    /// </summary>
     public required int Deciding { get; init; }
 
-    /// <summary>What one must believe for it to pay: of a plant on time, capital, discount rate and life, and of the inputs that decide.</summary>
+    /// <summary>
+    /// What one must believe for it to pay: of a plant on time, capital, discount rate and life, and of the inputs that decide.
+    /// </summary>
     public required ImmutableArray<BreakEven> BreakEvens { get; init; }
 }

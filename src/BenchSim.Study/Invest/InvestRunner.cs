@@ -8,8 +8,8 @@ namespace BenchSim.Study.Invest;
 public static class InvestRunner
 {
     /// <summary>
-    /// Plays every season of both with the same seed and to the same last day. The same input gives the same result to the last bit, whatever the
-    /// number of threads.
+    /// Plays every season of both with the same seed and to the same last day. The same input gives the same result to the last bit,
+    /// whatever the number of threads.
     /// </summary>
     /// <param name="basePlan">Plan of the base.</param>
     /// <param name="variant">Name and plan of the variant, with its terms, on the first day of the base.</param>

@@ -3,8 +3,8 @@ using BenchSim.Engine.Randomness;
 namespace BenchSim.Study.Invest;
 
 /// <summary>
-/// Draws of seasons from those played: every draw is a number of its own place (resample, row, position), so that no order matters and the same seed
-/// gives the same draws.
+/// Draws of seasons from those played: every draw is a number of its own place (resample, row, position), so that no order matters and the
+/// same seed gives the same draws.
 /// </summary>
 internal readonly struct Lives(ulong seed, int seasons)
 {

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Study.Invest;
 
 /// <summary>
-/// What the variant takes more or less of, season by season. Lives are drawn from the seasons, so each is kept: a few numbers a season. Each thread
-/// writes the seasons it played and no other.
+/// What the variant takes more or less of, season by season. Lives are drawn from the seasons, so each is kept: a few numbers a season.
+/// Each thread writes the seasons it played and no other.
 /// </summary>
 internal sealed class MoneySeasons(ImmutableArray<SeasonPart> parts, int seasons)
 {
@@ -35,7 +36,7 @@ internal sealed class MoneySeasons(ImmutableArray<SeasonPart> parts, int seasons
     public double[] Quantities(int part) => [.. _quantities[part].Select(each => each / parts[part].Parts)];
 
     /// <summary>Money saved by a part, by season, at the prices given.</summary>
-    public double[] Savings(int part) => [.. _costs[part].Select(each => -each / Counting.SeasonEnergy.Thousandths)];
+    public double[] Savings(int part) => [.. _costs[part].Select(each => -each / SeasonEnergy.Thousandths)];
 
     /// <summary>By kind and season, as <see cref="CaseInputs.Benefit"/> takes them: plants in time gained; the rest money saved.</summary>
     public double[][] ByKind()

@@ -1,6 +1,8 @@
 namespace BenchSim.Study.Invest;
 
-/// <summary>Years until the capital has come back, its worth at the end not counted; positive infinity where its life is too short.</summary>
+/// <summary>
+/// Years until the capital has come back, its worth at the end not counted; positive infinity where its life is too short.
+/// </summary>
 /// <param name="OfAverageYear">Years when every year brings the mean net benefit.</param>
 /// <param name="Low">Years at the upper end of the interval of the mean net benefit; NaN for one season.</param>
 /// <param name="High">Years at its lower end; NaN for one season.</param>

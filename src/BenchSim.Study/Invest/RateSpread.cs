@@ -1,8 +1,9 @@
 namespace BenchSim.Study.Invest;
 
 /// <summary>
-/// Internal rates of return. Where there is no rate, because the money never comes back, the figure is negative infinity; where there is none
-/// because nothing is ever lost, it is positive infinity. Where flows have several, the greatest counts: above it the money never pays.
+/// Internal rates of return. Where there is no rate, because the money never comes back, the figure is negative infinity; where there is
+/// none because nothing is ever lost, it is positive infinity. Where flows have several, the greatest counts: above it the money never
+/// pays.
 /// </summary>
 /// <param name="OfAverageYear">Rate when every year brings the mean net benefit.</param>
 /// <param name="Low">Rate at the lower end of the interval of the mean net benefit; NaN for one season.</param>

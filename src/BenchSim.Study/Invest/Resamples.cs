@@ -3,8 +3,8 @@ using BenchSim.Study.Money;
 namespace BenchSim.Study.Invest;
 
 /// <summary>
-/// The seasons resampled (Efron 1979, Annals of Statistics 7, 1-26): as many are drawn from those played, each evenly and with return, many times over. How far a
-/// figure strays from resample to resample says how far it would stray had other seasons been played.
+/// The seasons resampled (Efron 1979, Annals of Statistics 7, 1-26): as many are drawn from those played, each evenly and with return, many
+/// times over. How far a figure strays from resample to resample says how far it would stray had other seasons been played.
 /// </summary>
 internal sealed class Resamples
 {

@@ -1,11 +1,14 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
-using BenchSim.Study.Counting;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Study.Invest;
 
-/// <summary>Reads quantities and costs of a plan off a played season, as whole numbers: quantities in parts of their unit, costs in thousandths of money.</summary>
+/// <summary>
+/// Reads quantities and costs of a plan off a played season, as whole numbers: quantities in parts of their unit, costs in thousandths of
+/// money.
+/// </summary>
 internal sealed class SeasonMoney(SeasonPlan plan, ImmutableArray<SeasonPart> parts)
 {
     private readonly Scenario _scenario = plan.Scenario;
@@ -25,7 +28,7 @@ internal sealed class SeasonMoney(SeasonPlan plan, ImmutableArray<SeasonPart> pa
         part.Kind switch
         {
             MoneyKind.Plants => season.PlantsInTime,
-            MoneyKind.Labour => WorkTally.PartsOf(season, _scenario.Rules.Minutes),
+            MoneyKind.Labour => WorkSeason.PartsOf(season, _scenario.Rules.Minutes),
             MoneyKind.Fuel => SeasonEnergy.Fuel(_scenario, season, IsOf(part), _ => 1),
             MoneyKind.MatPower => SeasonEnergy.MatPower(_scenario, season, _ => 1),
             MoneyKind.Mix => Sum(season, (batch, outcome) => SeasonEnergy.Rounded(SeasonGoods.MixLitres(batch, outcome))),

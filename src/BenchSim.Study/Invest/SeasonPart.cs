@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
-using BenchSim.Study.Counting;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Study.Invest;
 
@@ -27,7 +27,7 @@ internal sealed record SeasonPart(MoneyKind Kind, string FuelId, string Name, st
                 "",
                 "labour",
                 "hours",
-                60.0 * PlanShape.PartsAMinute,
+                WorkSeason.PartsAnHour,
                 scenarios.All(each => each.Rules.Prices.LabourHour is not null)
             )
         );

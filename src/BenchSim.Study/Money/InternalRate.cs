@@ -3,8 +3,8 @@ using System.Collections.Immutable;
 namespace BenchSim.Study.Money;
 
 /// <summary>
-/// Internal rates of return: the rates at which flows have a net present value of 0. Flows that change sign once have just one. Flows that never
-/// change sign have none, and flows that change it more often may have none, one or several: all of them are found.
+/// Internal rates of return: the rates at which flows have a net present value of 0. Flows that change sign once have just one. Flows that
+/// never change sign have none, and flows that change it more often may have none, one or several: all of them are found.
 /// </summary>
 public static class InternalRate
 {
@@ -39,7 +39,8 @@ public static class InternalRate
             return [];
         }
 
-        // In x = 1 / (1 + rate) the value is a polynomial with the flows as coefficients. By Descartes' rule one change of sign is one root above 0.
+        // In x = 1 / (1 + rate) the value is a polynomial with the flows as coefficients. By Descartes' rule one change of sign is one root
+        // above 0.
         var coefficients = new double[flows.Length];
         for (var year = 0; year < flows.Length; year++)
         {

@@ -4,8 +4,8 @@ namespace BenchSim.Study.Money;
 public static class Payback
 {
     /// <summary>
-    /// Years until the sum of the flows is first 0 or more, each year's flow spread evenly over its year; 0 when nothing is laid out; null when the
-    /// flows given never bring it back.
+    /// Years until the sum of the flows is first 0 or more, each year's flow spread evenly over its year; 0 when nothing is laid out; null
+    /// when the flows given never bring it back.
     /// </summary>
     /// <param name="rate">Discount rate, fraction a year, above -1; 0 for the simple payback.</param>
     /// <param name="flows">Money received less money paid, now and in each year.</param>

@@ -5,10 +5,10 @@ using MathNet.Numerics.Distributions;
 namespace BenchSim.Study.Precision;
 
 /// <summary>
-/// How narrow the 95 % intervals are to be, and between how many seasons the answer is to be found (docs/precision.md). The play is looked at after a
-/// few numbers of seasons that are fixed before the first is played, each twice the one before, and ends at the first where every interval
-/// asked for is narrow enough: the fixed-width rule of Chow and Robbins (1965, Annals of Mathematical Statistics 36, 457-462) with few looks instead of
-/// one a season.
+/// How narrow the 95 % intervals are to be, and between how many seasons the answer is to be found (docs/precision.md). The play is looked
+/// at after a few numbers of seasons that are fixed before the first is played, each twice the one before, and ends at the first where
+/// every interval asked for is narrow enough: the fixed-width rule of Chow and Robbins (1965, Annals of Mathematical Statistics 36,
+/// 457-462) with few looks instead of one a season.
 /// </summary>
 public sealed record PrecisionGoal
 {
@@ -21,7 +21,9 @@ public sealed record PrecisionGoal
     // The last digits of a half width are rounding.
     private const double Slack = 1e-12;
 
-    /// <summary>Half the width of Wilson's interval of the chance that a season fits, above 0 and below 0.5; null when not asked for.</summary>
+    /// <summary>
+    /// Half the width of Wilson's interval of the chance that a season fits, above 0 and below 0.5; null when not asked for.
+    /// </summary>
     public double? Chance { get; init; }
 
     /// <summary>Half the width of Student's interval of the mean late plant-days, above 0; null when not asked for.</summary>
@@ -34,8 +36,8 @@ public sealed record PrecisionGoal
     public int Most { get; init; } = UsualMost;
 
     /// <summary>
-    /// The numbers of seasons after which the play is looked at, rising. Where the chance alone is asked for, the last is the smallest number at
-    /// which its interval is narrow enough whatever share fits, or <see cref="Most"/> where that is smaller.
+    /// The numbers of seasons after which the play is looked at, rising. Where the chance alone is asked for, the last is the smallest
+    /// number at which its interval is narrow enough whatever share fits, or <see cref="Most"/> where that is smaller.
     /// </summary>
     public ImmutableArray<int> Looks()
     {
@@ -68,8 +70,8 @@ public sealed record PrecisionGoal
     }
 
     /// <summary>
-    /// Smallest number of trials at which Wilson's 95 % interval is narrow enough for any share. It is widest at one half, where half its width is
-    /// z / (2 sqrt(n + z^2)) with z = 1.96.
+    /// Smallest number of trials at which Wilson's 95 % interval is narrow enough for any share. It is widest at one half, where half its
+    /// width is z / (2 sqrt(n + z^2)) with z = 1.96.
     /// </summary>
     /// <param name="halfWidth">Half the width, above 0 and below 0.5.</param>
     internal static double EnoughForAnyShare(double halfWidth)

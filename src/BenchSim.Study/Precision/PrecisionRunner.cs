@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Counting;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Study.Precision;
 
@@ -9,8 +10,8 @@ namespace BenchSim.Study.Precision;
 public static class PrecisionRunner
 {
     /// <summary>
-    /// Plays on from look to look until every interval asked for is narrow enough, or the most seasons are played. Where it stops depends on
-    /// the plan, the goal and the seed alone, not on the number of threads.
+    /// Plays on from look to look until every interval asked for is narrow enough, or the most seasons are played. Where it stops depends
+    /// on the plan, the goal and the seed alone, not on the number of threads.
     /// </summary>
     /// <param name="plan">The plan.</param>
     /// <param name="goal">What is asked for.</param>

@@ -1,68 +1,148 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Study.Results;
 
 /// <summary>One batch over the seasons.</summary>
-public sealed record BatchResult
+public sealed record BatchResult : Told<BatchSeason>
 {
     /// <summary>What was meant to happen.</summary>
     public required BatchPlan Plan { get; init; }
 
-    /// <summary>Day the first tray (or flat) is sown.</summary>
-    public required DateSpread SownFirst { get; init; }
+    /// <inheritdoc cref="BatchFigures.SownFirst"/>
+    public DateSpread SownFirst
+    {
+        get => this[BatchFigures.SownFirst];
+        init => this[BatchFigures.SownFirst] = value;
+    }
 
-    /// <summary>Day the last tray (or flat) is sown.</summary>
-    public required DateSpread SownLast { get; init; }
+    /// <inheritdoc cref="BatchFigures.SownLast"/>
+    public DateSpread SownLast
+    {
+        get => this[BatchFigures.SownLast];
+        init => this[BatchFigures.SownLast] = value;
+    }
 
-    /// <summary>Day the last tray (or flat) leaves the mats.</summary>
-    public required DateSpread OffMat { get; init; }
+    /// <inheritdoc cref="BatchFigures.OffMat"/>
+    public DateSpread OffMat
+    {
+        get => this[BatchFigures.OffMat];
+        init => this[BatchFigures.OffMat] = value;
+    }
 
-    /// <summary>Day the last flat is potted up.</summary>
-    public required DateSpread PottedUp { get; init; }
+    /// <inheritdoc cref="BatchFigures.PottedUp"/>
+    public DateSpread PottedUp
+    {
+        get => this[BatchFigures.PottedUp];
+        init => this[BatchFigures.PottedUp] = value;
+    }
 
-    /// <summary>Day the first tray reaches a table.</summary>
-    public required DateSpread OnTable { get; init; }
+    /// <inheritdoc cref="BatchFigures.OnTable"/>
+    public DateSpread OnTable
+    {
+        get => this[BatchFigures.OnTable];
+        init => this[BatchFigures.OnTable] = value;
+    }
 
-    /// <summary>Day the first tray goes out.</summary>
-    public required DateSpread OutFirst { get; init; }
+    /// <inheritdoc cref="BatchFigures.OutFirst"/>
+    public DateSpread OutFirst
+    {
+        get => this[BatchFigures.OutFirst];
+        init => this[BatchFigures.OutFirst] = value;
+    }
 
-    /// <summary>Day the median tray goes out.</summary>
-    public required DateSpread OutMedian { get; init; }
+    /// <inheritdoc cref="BatchFigures.OutMedian"/>
+    public DateSpread OutMedian
+    {
+        get => this[BatchFigures.OutMedian];
+        init => this[BatchFigures.OutMedian] = value;
+    }
 
-    /// <summary>Day the last tray goes out.</summary>
-    public required DateSpread OutLast { get; init; }
+    /// <inheritdoc cref="BatchFigures.OutLast"/>
+    public DateSpread OutLast
+    {
+        get => this[BatchFigures.OutLast];
+        init => this[BatchFigures.OutLast] = value;
+    }
 
-    /// <summary>Plants that reach the field.</summary>
-    public required Estimate PlantsOut { get; init; }
+    /// <inheritdoc cref="BatchFigures.Complete"/>
+    public Chance Complete
+    {
+        get => this[BatchFigures.Complete];
+        init => this[BatchFigures.Complete] = value;
+    }
 
-    /// <summary>Wanted plants that reach the field in time (days a weather hold was the only hindrance not counted as late).</summary>
-    public required Estimate PlantsInTime { get; init; }
+    /// <inheritdoc cref="BatchFigures.PlantsOut"/>
+    public Estimate PlantsOut
+    {
+        get => this[BatchFigures.PlantsOut];
+        init => this[BatchFigures.PlantsOut] = value;
+    }
 
-    /// <summary>Wanted plants that never reach the field.</summary>
-    public required Estimate PlantsShort { get; init; }
+    /// <inheritdoc cref="BatchFigures.PlantsInTime"/>
+    public Estimate PlantsInTime
+    {
+        get => this[BatchFigures.PlantsInTime];
+        init => this[BatchFigures.PlantsInTime] = value;
+    }
 
-    /// <summary>Late plant-days: for each wanted plant its days late, plants that never go out charged to the season's end.</summary>
-    public required Estimate LatePlantDays { get; init; }
+    /// <inheritdoc cref="BatchFigures.PlantsShort"/>
+    public Estimate PlantsShort
+    {
+        get => this[BatchFigures.PlantsShort];
+        init => this[BatchFigures.PlantsShort] = value;
+    }
 
-    /// <summary>Days the last tray goes out after the planned date, weather holds included, in seasons in which one goes out; never below 0.</summary>
-    public required Estimate DaysLate { get; init; }
+    /// <inheritdoc cref="BatchFigures.LatePlantDays"/>
+    public Estimate LatePlantDays
+    {
+        get => this[BatchFigures.LatePlantDays];
+        init => this[BatchFigures.LatePlantDays] = value;
+    }
 
-    /// <summary>Trays over-held.</summary>
-    public required Estimate OverHeld { get; init; }
+    /// <inheritdoc cref="BatchFigures.DaysLate"/>
+    public Estimate DaysLate
+    {
+        get => this[BatchFigures.DaysLate];
+        init => this[BatchFigures.DaysLate] = value;
+    }
 
-    /// <summary>Mean trays and flats discarded, by reason, in the order of the reasons' names.</summary>
-    public required ImmutableSortedDictionary<string, Estimate> Discarded { get; init; }
+    /// <inheritdoc cref="BatchFigures.OverHeld"/>
+    public Estimate OverHeld
+    {
+        get => this[BatchFigures.OverHeld];
+        init => this[BatchFigures.OverHeld] = value;
+    }
 
-    /// <summary>Trays or flats given up unsown.</summary>
-    public required Estimate GivenUp { get; init; }
+    /// <inheritdoc cref="BatchFigures.GivenUp"/>
+    public Estimate GivenUp
+    {
+        get => this[BatchFigures.GivenUp];
+        init => this[BatchFigures.GivenUp] = value;
+    }
 
-    /// <summary>Tray-days on which a weather hold was the only hindrance.</summary>
-    public required Estimate HoldTrayDays { get; init; }
+    /// <inheritdoc cref="BatchFigures.HoldTrayDays"/>
+    public Estimate HoldTrayDays
+    {
+        get => this[BatchFigures.HoldTrayDays];
+        init => this[BatchFigures.HoldTrayDays] = value;
+    }
 
-    /// <summary>Tray-days waited for a place, by position of the first preference in <see cref="Scenario.Spaces"/>.</summary>
-    public required ImmutableArray<Estimate> BlockedTrayDays { get; init; }
+    /// <summary>Trays and flats thrown out, by name of the reason, in the order of the names.</summary>
+    public ImmutableSortedDictionary<string, Estimate> Discarded
+    {
+        get =>
+            BatchSeason
+                .Reasons.Zip(this[BatchFigures.Discarded])
+                .ToImmutableSortedDictionary(pair => pair.First.ToString(), pair => pair.Second, StringComparer.Ordinal);
+        init => this[BatchFigures.Discarded] = [.. BatchSeason.Reasons.Select(reason => value[reason.ToString()])];
+    }
 
-    /// <summary>Chance that the batch brings its wanted plants in time.</summary>
-    public required Chance Complete { get; init; }
+    /// <inheritdoc cref="BatchFigures.BlockedTrayDays"/>
+    public ImmutableArray<Estimate> BlockedTrayDays
+    {
+        get => this[BatchFigures.BlockedTrayDays];
+        init => this[BatchFigures.BlockedTrayDays] = value;
+    }
 }

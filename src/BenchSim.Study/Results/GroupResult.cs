@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Study.Results;
 
 /// <summary>All spaces of a kind together: what the season wants of them against what there is.</summary>
-public sealed record GroupResult
+public sealed record GroupResult : Told<GroupSeason>
 {
     /// <summary>Mats, benches or tables.</summary>
     public required SpaceKind Kind { get; init; }
@@ -12,24 +13,52 @@ public sealed record GroupResult
     /// <summary>Places by day, all spaces of the kind.</summary>
     public required ImmutableArray<int> Places { get; init; }
 
-    /// <summary>Places wanted by day.</summary>
-    public required ImmutableArray<DaySpread> Wanted { get; init; }
+    /// <inheritdoc cref="GroupFigures.Wanted"/>
+    public ImmutableArray<DaySpread> Wanted
+    {
+        get => this[GroupFigures.Wanted];
+        init => this[GroupFigures.Wanted] = value;
+    }
 
-    /// <summary>Places refused by day.</summary>
-    public required ImmutableArray<DaySpread> Waiting { get; init; }
+    /// <inheritdoc cref="GroupFigures.Waiting"/>
+    public ImmutableArray<DaySpread> Waiting
+    {
+        get => this[GroupFigures.Waiting];
+        init => this[GroupFigures.Waiting] = value;
+    }
 
-    /// <summary>Chance that some tray of a season is refused a place here.</summary>
-    public required Chance RunsOut { get; init; }
+    /// <inheritdoc cref="GroupFigures.RunsOut"/>
+    public Chance RunsOut
+    {
+        get => this[GroupFigures.RunsOut];
+        init => this[GroupFigures.RunsOut] = value;
+    }
 
-    /// <summary>First day on which a tray is refused a place here, in the seasons in which one is.</summary>
-    public required DateSpread RunsOutOn { get; init; }
+    /// <inheritdoc cref="GroupFigures.RunsOutOn"/>
+    public DateSpread RunsOutOn
+    {
+        get => this[GroupFigures.RunsOutOn];
+        init => this[GroupFigures.RunsOutOn] = value;
+    }
 
-    /// <summary>Largest shortage of a season: most that wanted exceeds places by on any day, 0 when it never does.</summary>
-    public required Estimate Shortage { get; init; }
+    /// <inheritdoc cref="GroupFigures.Shortage"/>
+    public Estimate Shortage
+    {
+        get => this[GroupFigures.Shortage];
+        init => this[GroupFigures.Shortage] = value;
+    }
 
-    /// <summary>Day of the largest shortage, in the seasons that have one.</summary>
-    public required DateSpread ShortageOn { get; init; }
+    /// <inheritdoc cref="GroupFigures.ShortageOn"/>
+    public DateSpread ShortageOn
+    {
+        get => this[GroupFigures.ShortageOn];
+        init => this[GroupFigures.ShortageOn] = value;
+    }
 
-    /// <summary>Most places refused on any one day of a season.</summary>
-    public required Estimate WorstWaiting { get; init; }
+    /// <inheritdoc cref="GroupFigures.WorstWaiting"/>
+    public Estimate WorstWaiting
+    {
+        get => this[GroupFigures.WorstWaiting];
+        init => this[GroupFigures.WorstWaiting] = value;
+    }
 }

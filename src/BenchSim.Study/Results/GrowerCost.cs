@@ -8,8 +8,8 @@ namespace BenchSim.Study.Results;
 public readonly record struct GrowerCost(double Amount, double Share)
 {
     /// <summary>
-    /// Shares the mean cost of a season among the growers: that of each house by the place-days they hold in it, that of each bank of mats by the
-    /// place-days they hold on it.
+    /// Shares the mean cost of a season among the growers: that of each house by the place-days they hold in it, that of each bank of mats
+    /// by the place-days they hold on it.
     /// </summary>
     /// <returns>One for each of <see cref="StudyResult.Growers"/>, in that order.</returns>
     public static ImmutableArray<GrowerCost> Of(StudyResult result)
@@ -45,7 +45,7 @@ public readonly record struct GrowerCost(double Amount, double Share)
         [
             .. Enumerable.Range(0, result.Plan.Scenario.Spaces.Length).Where(space => isIn(result.Plan.Scenario.Spaces[space])),
         ];
-        double[] held = [.. result.Growers.Select(grower => spaces.Sum(space => grower.TrayDaysBySpace[space]))];
+        double[] held = [.. result.Growers.Select(grower => spaces.Sum(space => grower.TrayDaysBySpace[space].Mean))];
         var everyones = held.Sum();
         if (everyones <= 0)
         {

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Study.Results;
 
 /// <summary>One space over the seasons. Arrays by day have one entry a day of the play, day 0 first.</summary>
-public sealed record SpaceResult
+public sealed record SpaceResult : Told<SpaceSeason>
 {
     /// <summary>The space.</summary>
     public required Space Space { get; init; }
@@ -12,27 +13,59 @@ public sealed record SpaceResult
     /// <summary>Places by day.</summary>
     public required ImmutableArray<int> Places { get; init; }
 
-    /// <summary>Places held just after the round, by day.</summary>
-    public required ImmutableArray<DaySpread> Held { get; init; }
+    /// <inheritdoc cref="SpaceFigures.Held"/>
+    public ImmutableArray<DaySpread> Held
+    {
+        get => this[SpaceFigures.Held];
+        init => this[SpaceFigures.Held] = value;
+    }
 
-    /// <summary>Places wanted by day: what it would hold had every space no limit and every crop its first open preference.</summary>
-    public required ImmutableArray<DaySpread> Wanted { get; init; }
+    /// <inheritdoc cref="SpaceFigures.Wanted"/>
+    public ImmutableArray<DaySpread> Wanted
+    {
+        get => this[SpaceFigures.Wanted];
+        init => this[SpaceFigures.Wanted] = value;
+    }
 
-    /// <summary>Places refused by day to trays whose first preference this is.</summary>
-    public required ImmutableArray<DaySpread> Waiting { get; init; }
+    /// <inheritdoc cref="SpaceFigures.Waiting"/>
+    public ImmutableArray<DaySpread> Waiting
+    {
+        get => this[SpaceFigures.Waiting];
+        init => this[SpaceFigures.Waiting] = value;
+    }
 
-    /// <summary>Most places held on any day of a season.</summary>
-    public required Estimate Peak { get; init; }
+    /// <inheritdoc cref="SpaceFigures.Peak"/>
+    public Estimate Peak
+    {
+        get => this[SpaceFigures.Peak];
+        init => this[SpaceFigures.Peak] = value;
+    }
 
-    /// <summary>Earliest day with the most places held.</summary>
-    public required DateSpread PeakOn { get; init; }
+    /// <inheritdoc cref="SpaceFigures.PeakOn"/>
+    public DateSpread PeakOn
+    {
+        get => this[SpaceFigures.PeakOn];
+        init => this[SpaceFigures.PeakOn] = value;
+    }
 
-    /// <summary>Days on which held equals places (places above 0).</summary>
-    public required Estimate DaysFull { get; init; }
+    /// <inheritdoc cref="SpaceFigures.DaysFull"/>
+    public Estimate DaysFull
+    {
+        get => this[SpaceFigures.DaysFull];
+        init => this[SpaceFigures.DaysFull] = value;
+    }
 
-    /// <summary>Tray-days held: the sum over days of places held.</summary>
-    public required Estimate TrayDays { get; init; }
+    /// <inheritdoc cref="SpaceFigures.TrayDays"/>
+    public Estimate TrayDays
+    {
+        get => this[SpaceFigures.TrayDays];
+        init => this[SpaceFigures.TrayDays] = value;
+    }
 
-    /// <summary>Tray-days waited: the sum over days of places refused.</summary>
-    public required Estimate WaitedDays { get; init; }
+    /// <inheritdoc cref="SpaceFigures.WaitedDays"/>
+    public Estimate WaitedDays
+    {
+        get => this[SpaceFigures.WaitedDays];
+        init => this[SpaceFigures.WaitedDays] = value;
+    }
 }

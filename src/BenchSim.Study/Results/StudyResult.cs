@@ -1,12 +1,14 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
-using BenchSim.Study.Bottlenecks;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Study.Results;
 
 /// <summary>A scenario played many times: the answer, with what made it.</summary>
-public sealed record StudyResult
+public sealed record StudyResult : Told<WholeSeason>
 {
+    private static readonly Cause[] s_causes = Enum.GetValues<Cause>();
+
     /// <summary>The plan that was played, with its scenario.</summary>
     public required SeasonPlan Plan { get; init; }
 
@@ -16,50 +18,106 @@ public sealed record StudyResult
     /// <summary>Seed of all luck.</summary>
     public required ulong Seed { get; init; }
 
-    /// <summary>Chance that a season fits, days of weather hold excepted.</summary>
-    public required Chance Fits { get; init; }
+    /// <inheritdoc cref="WholeFigures.Fits"/>
+    public Chance Fits
+    {
+        get => this[WholeFigures.Fits];
+        init => this[WholeFigures.Fits] = value;
+    }
 
-    /// <summary>Chance that a season fits, every late day counted, weather or not.</summary>
-    public required Chance FitsWeatherCounted { get; init; }
+    /// <inheritdoc cref="WholeFigures.FitsWeatherCounted"/>
+    public Chance FitsWeatherCounted
+    {
+        get => this[WholeFigures.FitsWeatherCounted];
+        init => this[WholeFigures.FitsWeatherCounted] = value;
+    }
 
-    /// <summary>Chance that in a season some batch is sown too late or not in full: the first of the three conditions of a fit is not met.</summary>
-    public required Chance SownTooLate { get; init; }
+    /// <inheritdoc cref="WholeFigures.SownTooLate"/>
+    public Chance SownTooLate
+    {
+        get => this[WholeFigures.SownTooLate];
+        init => this[WholeFigures.SownTooLate] = value;
+    }
 
-    /// <summary>Chance that in a season some tray is over-held for lack of a place: the second condition is not met.</summary>
-    public required Chance OverHeldForPlace { get; init; }
+    /// <inheritdoc cref="WholeFigures.OverHeldForPlace"/>
+    public Chance OverHeldForPlace
+    {
+        get => this[WholeFigures.OverHeldForPlace];
+        init => this[WholeFigures.OverHeldForPlace] = value;
+    }
 
-    /// <summary>Chance that in a season fewer wanted plants than the service goal are in time, holds excepted: the third condition is not met.</summary>
-    public required Chance TooFewInTime { get; init; }
+    /// <inheritdoc cref="WholeFigures.TooFewInTime"/>
+    public Chance TooFewInTime
+    {
+        get => this[WholeFigures.TooFewInTime];
+        init => this[WholeFigures.TooFewInTime] = value;
+    }
 
     /// <summary>Seasons that do not fit with every late day counted, by cause; one entry a cause.</summary>
-    public required ImmutableSortedDictionary<Cause, int> Causes { get; init; }
+    public ImmutableSortedDictionary<Cause, int> Causes
+    {
+        get => s_causes.ToImmutableSortedDictionary(cause => cause, cause => this[WholeFigures.Causes][(int)cause]);
+        init => this[WholeFigures.Causes] = [.. s_causes.Select(cause => value[cause])];
+    }
 
     /// <summary>Plants wanted in the field, all batches.</summary>
     public required int PlantsWanted { get; init; }
 
-    /// <summary>Wanted plants out in time, all batches.</summary>
-    public required Estimate PlantsInTime { get; init; }
+    /// <inheritdoc cref="WholeFigures.PlantsInTime"/>
+    public Estimate PlantsInTime
+    {
+        get => this[WholeFigures.PlantsInTime];
+        init => this[WholeFigures.PlantsInTime] = value;
+    }
 
-    /// <summary>Wanted plants out, but late.</summary>
-    public required Estimate PlantsLate { get; init; }
+    /// <inheritdoc cref="WholeFigures.PlantsLate"/>
+    public Estimate PlantsLate
+    {
+        get => this[WholeFigures.PlantsLate];
+        init => this[WholeFigures.PlantsLate] = value;
+    }
 
-    /// <summary>Wanted plants that never go out.</summary>
-    public required Estimate PlantsShort { get; init; }
+    /// <inheritdoc cref="WholeFigures.PlantsShort"/>
+    public Estimate PlantsShort
+    {
+        get => this[WholeFigures.PlantsShort];
+        init => this[WholeFigures.PlantsShort] = value;
+    }
 
-    /// <summary>Late plant-days, all batches.</summary>
-    public required Estimate LatePlantDays { get; init; }
+    /// <inheritdoc cref="WholeFigures.LatePlantDays"/>
+    public Estimate LatePlantDays
+    {
+        get => this[WholeFigures.LatePlantDays];
+        init => this[WholeFigures.LatePlantDays] = value;
+    }
 
-    /// <summary>Trays over-held.</summary>
-    public required Estimate OverHeld { get; init; }
+    /// <inheritdoc cref="WholeFigures.OverHeld"/>
+    public Estimate OverHeld
+    {
+        get => this[WholeFigures.OverHeld];
+        init => this[WholeFigures.OverHeld] = value;
+    }
 
-    /// <summary>Trays and flats thrown out.</summary>
-    public required Estimate Discarded { get; init; }
+    /// <inheritdoc cref="WholeFigures.Discarded"/>
+    public Estimate Discarded
+    {
+        get => this[WholeFigures.Discarded];
+        init => this[WholeFigures.Discarded] = value;
+    }
 
-    /// <summary>Trays and flats still standing on the last day.</summary>
-    public required Estimate StillStanding { get; init; }
+    /// <inheritdoc cref="WholeFigures.StillStanding"/>
+    public Estimate StillStanding
+    {
+        get => this[WholeFigures.StillStanding];
+        init => this[WholeFigures.StillStanding] = value;
+    }
 
-    /// <summary>Uses of each relief, in the order of the site's list: trays moved, or tray-days in the aisle.</summary>
-    public required ImmutableArray<Estimate> ReliefUses { get; init; }
+    /// <inheritdoc cref="WholeFigures.ReliefUses"/>
+    public ImmutableArray<Estimate> ReliefUses
+    {
+        get => this[WholeFigures.ReliefUses];
+        init => this[WholeFigures.ReliefUses] = value;
+    }
 
     /// <summary>Spaces in the order of the scenario.</summary>
     public required ImmutableArray<SpaceResult> Spaces { get; init; }

@@ -1,31 +1,57 @@
 using System.Collections.Immutable;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Study.Results;
 
 /// <summary>The season's work.</summary>
-public sealed record WorkResult
+public sealed record WorkResult : Told<WorkSeason>
 {
-    /// <summary>Trays and flats sown.</summary>
-    public required Estimate Sown { get; init; }
+    /// <inheritdoc cref="WorkFigures.Sown"/>
+    public Estimate Sown
+    {
+        get => this[WorkFigures.Sown];
+        init => this[WorkFigures.Sown] = value;
+    }
 
-    /// <summary>Trays potted up.</summary>
-    public required Estimate Potted { get; init; }
+    /// <inheritdoc cref="WorkFigures.Potted"/>
+    public Estimate Potted
+    {
+        get => this[WorkFigures.Potted];
+        init => this[WorkFigures.Potted] = value;
+    }
 
-    /// <summary>Moves of one tray or flat between spaces.</summary>
-    public required Estimate Moved { get; init; }
+    /// <inheritdoc cref="WorkFigures.Moved"/>
+    public Estimate Moved
+    {
+        get => this[WorkFigures.Moved];
+        init => this[WorkFigures.Moved] = value;
+    }
 
-    /// <summary>Trays set out.</summary>
-    public required Estimate SetOut { get; init; }
+    /// <inheritdoc cref="WorkFigures.SetOut"/>
+    public Estimate SetOut
+    {
+        get => this[WorkFigures.SetOut];
+        init => this[WorkFigures.SetOut] = value;
+    }
 
-    /// <summary>Tray-nights carried in.</summary>
-    public required Estimate CarriedIn { get; init; }
+    /// <inheritdoc cref="WorkFigures.CarriedIn"/>
+    public Estimate CarriedIn
+    {
+        get => this[WorkFigures.CarriedIn];
+        init => this[WorkFigures.CarriedIn] = value;
+    }
 
-    /// <summary>Hours of work in all.</summary>
-    public required Estimate Hours { get; init; }
+    /// <inheritdoc cref="WorkFigures.Hours"/>
+    public Estimate Hours
+    {
+        get => this[WorkFigures.Hours];
+        init => this[WorkFigures.Hours] = value;
+    }
 
-    /// <summary>Mean hours by week, the week of day 0 first; weeks begin on the weekday of day 0.</summary>
-    public required ImmutableArray<double> HoursByWeek { get; init; }
-
-    /// <summary>Hours that nine seasons in ten do not exceed, by week.</summary>
-    public required ImmutableArray<double> HoursByWeekP90 { get; init; }
+    /// <inheritdoc cref="WorkFigures.HoursByWeek"/>
+    public ImmutableArray<Estimate> HoursByWeek
+    {
+        get => this[WorkFigures.HoursByWeek];
+        init => this[WorkFigures.HoursByWeek] = value;
+    }
 }

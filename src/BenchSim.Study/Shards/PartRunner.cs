@@ -1,6 +1,7 @@
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Counting;
+using BenchSim.Study.Figures;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Study.Shards;
@@ -40,7 +41,7 @@ public static class PartRunner
         (var first, var count) = share.IsPossible ? share.SeasonsOf(options.Seasons) : (0, 0);
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1, nameof(share));
         var tally = new ParallelPlay(new PlanShape(plan), options with { Seasons = count }, makePlayer, progress, cancel, first).Run();
-        TallyWriter writer = new();
+        TallyWriter writer = new(tally.Seasons);
         tally.Exchange(writer);
         return writer.ToBytes();
     }

@@ -16,7 +16,7 @@ public sealed record RunPart(PartHeader Header, ImmutableArray<PartInput> Inputs
     /// <summary>What every part begins with; the version of the format follows.</summary>
     public const string Mark = "BenchSim part of a run, version ";
 
-    private const int Version = 1;
+    private const int Version = 2;
     private const int LongestFirstLine = 60;
     private static readonly int s_lastLine = 1 + (2 * SHA256.HashSizeInBytes) + 1;
 
@@ -40,7 +40,9 @@ public sealed record RunPart(PartHeader Header, ImmutableArray<PartInput> Inputs
         return bytes.ToArray();
     }
 
-    /// <summary>The same part, with the files of another where they are the same, so that a thousand parts do not hold them a thousand times.</summary>
+    /// <summary>
+    /// The same part, with the files of another where they are the same, so that a thousand parts do not hold them a thousand times.
+    /// </summary>
     /// <param name="other">The other part.</param>
     public RunPart SharingInputsWith(RunPart other)
     {

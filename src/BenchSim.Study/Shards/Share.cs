@@ -36,8 +36,8 @@ public readonly record struct Share(int Number, int Of)
     public bool IsPossible => Number >= 1 && Number <= Of && Of <= Most;
 
     /// <summary>
-    /// The seasons of this share. Shares follow one another without gap or overlap, and differ by one season at most; none is empty when there are
-    /// as many seasons as shares.
+    /// The seasons of this share. Shares follow one another without gap or overlap, and differ by one season at most; none is empty when
+    /// there are as many seasons as shares.
     /// </summary>
     /// <param name="seasons">Seasons of the whole run.</param>
     /// <returns>The first season, from 0, and how many.</returns>

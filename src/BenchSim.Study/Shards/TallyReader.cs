@@ -17,6 +17,7 @@ internal sealed class TallyReader(ReadOnlyMemory<byte> bytes, int seasons) : ITa
 
     // Values far apart take up one array.
     private const long WidestSpan = 1L << 26;
+    private readonly Seen _seen = new();
     private int _at;
 
     /// <summary>Refuses bytes after the end.</summary>
@@ -32,108 +33,70 @@ internal sealed class TallyReader(ReadOnlyMemory<byte> bytes, int seasons) : ITa
     public void Seasons(ref int count) => count = (int)Number((ulong)seasons);
 
     /// <inheritdoc/>
-    public void Sums(long[] sums)
+    public void Numbers(ExactCounts counts, int most)
     {
-        for (var i = 0; i < sums.Length; i++)
+        for (var cell = 0; cell < counts.Cells; cell++)
         {
-            sums[i] = (long)Number((ulong)LargestValue * (ulong)seasons);
+            ReadSeen(most);
+            RefuseWide();
+            counts.Fill(cell, _seen);
         }
     }
 
     /// <inheritdoc/>
-    public void Every(ExactTally tally) => Fill(tally, Counted(int.MaxValue), all: true);
-
-    /// <inheritdoc/>
-    public void Some(ExactTally tally, int most) => Fill(tally, Counted(most), all: false);
-
-    /// <inheritdoc/>
-    public void Every(WideTally tally)
+    public void Numbers(WideCounts counts)
     {
-        var isClassed = Number(1) == 1;
-        var counted = Counted(isClassed ? WideTally.ClassOf(LargestValue) : LargestValue);
-        RefuseOtherThan(counted, all: true);
-        var isDone = isClassed
-            ? tally.TryFillClasses(
-                counted,
-                Number(UInt128.MaxValue),
-                Number(UInt128.MaxValue),
-                (long)Number((ulong)LargestValue),
-                (long)Number((ulong)LargestValue)
-            )
-            : tally.TryFill(counted);
-        if (!isDone)
+        for (var cell = 0; cell < counts.Cells; cell++)
         {
-            throw Wrong();
-        }
-    }
+            var isClassed = Number(1) == 1;
+            ReadSeen(isClassed ? WideCount.ClassOf(LargestValue) : LargestValue);
+            if (isClassed)
+            {
+                var (sum, squares) = (Number(UInt128.MaxValue), Number(UInt128.MaxValue));
+                _seen.SetClassed(new Moments(seasons, sum, squares, (long)Number((ulong)LargestValue), (long)Number((ulong)LargestValue)));
+            }
 
-    /// <inheritdoc/>
-    public void Every(DayTally tally)
-    {
-        for (var day = 0; day < tally.Days; day++)
-        {
-            var counted = Counted(int.MaxValue);
-            RefuseOtherThan(counted, all: true);
-            RefuseWide(counted);
-            tally.Fill(day, counted, seasons);
+            if (!counts.TryFill(cell, _seen))
+            {
+                throw Wrong();
+            }
         }
     }
 
     private static FormatException Wrong() => new("These are not the counts of so many seasons of this plan.");
 
-    private static void RefuseWide((long Value, int Seasons)[] counted)
+    private void RefuseWide()
     {
-        var lowest = counted.FirstOrDefault(each => each.Value > 0).Value;
-        if (counted.Length > 0 && counted[^1].Value - lowest > WidestSpan)
+        var lowest = _seen.Values.FirstOrDefault(each => each.Value > 0).Value;
+        if (_seen.Values.Count > 0 && _seen.Values[^1].Value - lowest > WidestSpan)
         {
             throw Wrong();
         }
     }
 
-    private void Fill(ExactTally tally, (long Value, int Seasons)[] counted, bool all)
+    // Values in rising order, each seen at least once, all seasons in all.
+    private void ReadSeen(long most)
     {
-        RefuseOtherThan(counted, all);
-        RefuseWide(counted);
-        foreach ((var value, var count) in counted)
-        {
-            tally.Add((int)value, count);
-        }
-    }
-
-    private void RefuseOtherThan((long Value, int Seasons)[] counted, bool all)
-    {
-        var sum = counted.Sum(each => (long)each.Seasons);
-        if (all ? sum != seasons : sum > seasons)
-        {
-            throw Wrong();
-        }
-    }
-
-    // Values in rising order, each seen at least once.
-    private (long Value, int Seasons)[] Counted(long most)
-    {
-        // Each takes two bytes or more, so a length that lies is found before room is taken for it.
-        var counted = new (long Value, int Seasons)[(int)Number((ulong)Math.Min(seasons, (bytes.Length - _at) / 2))];
+        _seen.Clear();
+        var count = (int)Number((ulong)seasons);
         long value = 0;
-        for (var i = 0; i < counted.Length; i++)
+        for (var at = 0; at < count; at++)
         {
             var step = (long)Number((ulong)(most - value));
-            if (i > 0 && step == 0)
-            {
-                throw Wrong();
-            }
-
             value += step;
-            var count = (int)Number((ulong)seasons);
-            if (count == 0)
+            var had = (int)Number((ulong)(seasons - _seen.Seasons));
+            if ((at > 0 && step == 0) || had == 0)
             {
                 throw Wrong();
             }
 
-            counted[i] = (value, count);
+            _seen.Add(value, had);
         }
 
-        return counted;
+        if (_seen.Seasons != seasons)
+        {
+            throw Wrong();
+        }
     }
 
     private UInt128 Number(UInt128 most)

@@ -3,12 +3,14 @@ using BenchSim.Study.Counting;
 namespace BenchSim.Study.Shards;
 
 /// <summary>
-/// Writes counts as bytes: whole numbers of seven bits a byte, least first, the high bit set on all but the last. Values come in rising order,
-/// each as the step from the one before, so that the same counts give the same bytes however they were gathered.
+/// Writes counts as bytes: whole numbers of seven bits a byte, least first, the high bit set on all but the last. Values come in rising
+/// order, each as the step from the one before, so that the same counts give the same bytes however they were gathered.
 /// </summary>
-internal sealed class TallyWriter : ITallyExchange
+/// <param name="seasons">Seasons counted.</param>
+internal sealed class TallyWriter(int seasons) : ITallyExchange
 {
     private readonly List<byte> _bytes = [];
+    private readonly Seen _seen = new();
 
     /// <summary>What was written.</summary>
     public byte[] ToBytes() => [.. _bytes];
@@ -17,55 +19,43 @@ internal sealed class TallyWriter : ITallyExchange
     public void Seasons(ref int seasons) => Write((ulong)seasons);
 
     /// <inheritdoc/>
-    public void Sums(long[] sums)
+    public void Numbers(ExactCounts counts, int most)
     {
-        foreach (var sum in sums)
+        for (var cell = 0; cell < counts.Cells; cell++)
         {
-            Write((ulong)sum);
+            counts.Read(cell, _seen);
+            WriteSeen();
         }
     }
 
     /// <inheritdoc/>
-    public void Every(ExactTally tally) => Write(tally.Counted());
-
-    /// <inheritdoc/>
-    public void Some(ExactTally tally, int most) => Write(tally.Counted());
-
-    /// <inheritdoc/>
-    public void Every(WideTally tally)
+    public void Numbers(WideCounts counts)
     {
-        (long, int)[] counted = tally.Counted(out var isClassed);
-        Write(isClassed ? 1UL : 0);
-        Write(counted);
-        if (!isClassed)
+        for (var cell = 0; cell < counts.Cells; cell++)
         {
-            return;
-        }
-
-        var moments = tally.Moments();
-        Write(moments.Sum);
-        Write(moments.Squares);
-        Write((ulong)moments.Least);
-        Write((ulong)moments.Most);
-    }
-
-    /// <inheritdoc/>
-    public void Every(DayTally tally)
-    {
-        for (var day = 0; day < tally.Days; day++)
-        {
-            Write(tally.Counted(day));
+            counts.Read(cell, _seen);
+            Write(_seen.IsClassed ? 1UL : 0);
+            WriteSeen();
+            if (_seen.IsClassed)
+            {
+                var moments = _seen.Moments();
+                Write(moments.Sum);
+                Write(moments.Squares);
+                Write((ulong)moments.Least);
+                Write((ulong)moments.Most);
+            }
         }
     }
 
-    private void Write((long Value, int Seasons)[] counted)
+    private void WriteSeen()
     {
-        Write((ulong)counted.Length);
+        _seen.AddZeros(seasons);
+        Write((ulong)_seen.Values.Count);
         long before = 0;
-        foreach ((var value, var seasons) in counted)
+        foreach ((var value, var had) in _seen.Values)
         {
             Write((ulong)(value - before));
-            Write((ulong)seasons);
+            Write((ulong)had);
             before = value;
         }
     }

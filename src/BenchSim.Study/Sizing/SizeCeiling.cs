@@ -1,5 +1,6 @@
 using BenchSim.Season.Play;
 using BenchSim.Study.Counting;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Study.Sizing;
 
@@ -13,9 +14,11 @@ internal sealed class SizeCeiling(PlanShape shape, int space)
     public SizeTally Everywhere { get; } = new();
 
     /// <summary>Who waits for whom where the space has no limit.</summary>
-    public WaitTally[] Waits { get; } = [.. shape.Waits.Select(wait => new WaitTally(wait, shape.Weeks))];
+    public WaitTally Waits { get; } = new(shape);
 
-    /// <summary>Places on the first day with which the space could hold on every day of every season what it holds without a limit.</summary>
+    /// <summary>
+    /// Places on the first day with which the space could hold on every day of every season what it holds without a limit.
+    /// </summary>
     public int Peak { get; private set; }
 
     /// <summary>Counts one season.</summary>
@@ -23,10 +26,7 @@ internal sealed class SizeCeiling(PlanShape shape, int space)
     {
         Unlimited.Add(unlimited);
         Everywhere.Add(everywhere);
-        foreach (var wait in Waits)
-        {
-            wait.Add(unlimited.Refused);
-        }
+        Waits.Add(unlimited, RoomySeason.NotPlayed);
 
         // Where places change on dates, all numbers move along with the first.
         var given = shape.Places[space];
@@ -45,9 +45,6 @@ internal sealed class SizeCeiling(PlanShape shape, int space)
         Unlimited.Merge(other.Unlimited);
         Everywhere.Merge(other.Everywhere);
         Peak = Math.Max(Peak, other.Peak);
-        for (var at = 0; at < Waits.Length; at++)
-        {
-            Waits[at].Merge(other.Waits[at]);
-        }
+        Waits.Merge(other.Waits);
     }
 }

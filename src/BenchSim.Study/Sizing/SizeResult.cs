@@ -28,7 +28,9 @@ public sealed record SizeResult
     /// <summary>Every number of places that was played, the smallest first.</summary>
     public required ImmutableArray<SizePoint> Curve { get; init; }
 
-    /// <summary>Largest number of places tried: one more than what the space ever holds without a limit asks for, or what it has if that is more.</summary>
+    /// <summary>
+    /// Largest number of places tried: one more than what the space ever holds without a limit asks for, or what it has if that is more.
+    /// </summary>
     public required int Largest { get; init; }
 
     /// <summary>True when every number from 0 to <see cref="Largest"/> was played.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Counting;
+using BenchSim.Study.Figures;
 using BenchSim.Study.Statistics;
 using MathNet.Numerics.Distributions;
 
@@ -23,9 +24,9 @@ public static class SizeRunner
     public const int ProgressParts = SizeProgress.Parts;
 
     /// <summary>
-    /// Plays numbers of places of one space on the same luck, with the planned dates as they are, until the smallest that meets the goal is found: the
-    /// whole curve where it is short or asked for, otherwise evenly spaced numbers, then the halves of the first gap between a miss and
-    /// a hit, then the next few below. The same input gives the same result to the last bit, whatever the number of threads.
+    /// Plays numbers of places of one space on the same luck, with the planned dates as they are, until the smallest that meets the goal is
+    /// found: the whole curve where it is short or asked for, otherwise evenly spaced numbers, then the halves of the first gap between a
+    /// miss and a hit, then the next few below. The same input gives the same result to the last bit, whatever the number of threads.
     /// </summary>
     /// <param name="plan">The plan.</param>
     /// <param name="space">Position of the space in the scenario.</param>
@@ -33,7 +34,9 @@ public static class SizeRunner
     /// <param name="options">Seasons, seed and threads.</param>
     /// <param name="progress">Told thousandths of about the whole, rising; null for nobody.</param>
     /// <param name="cancel">Stops the play within a season or so.</param>
-    /// <exception cref="ArgumentOutOfRangeException">No such space, a goal or confidence not between 0 and 1, fewer than 1 season, fewer than 0 threads, or a plan of no days.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// No such space, a goal or confidence not between 0 and 1, fewer than 1 season, fewer than 0 threads, or a plan of no days.
+    /// </exception>
     /// <exception cref="OperationCanceledException">Cancelled before the end.</exception>
     public static SizeResult Find(
         SeasonPlan plan,
@@ -72,7 +75,6 @@ public static class SizeRunner
         }
 
         var points = curve.Points;
-        StudentFactors student = new();
         return new SizeResult
         {
             Plan = plan,
@@ -86,7 +88,7 @@ public static class SizeRunner
             IsWhole = isWhole,
             Unlimited = ceiling.Unlimited.ToPoint(null, goal),
             Everywhere = ceiling.Everywhere.ToPoint(null, goal),
-            Waits = [.. ceiling.Waits.Select(wait => wait.ToResult(plan.Scenario, options.Seasons, student))],
+            Waits = ceiling.Waits.ToResults(new Telling(plan.FirstDay, options.Seasons)),
             FewestSeasons = FewestSeasons(goal),
         };
     }
@@ -117,8 +119,8 @@ public static class SizeRunner
         );
     }
 
-    // More places need not be better at every step, for who goes first changes with them; so the first gap of an evenly spaced look is halved, not that of the
-    // whole range, and the answer's nearest smaller numbers are played too.
+    // More places need not be better at every step, for who goes first changes with them; so the first gap of an evenly spaced look is
+    // halved, not that of the whole range, and the answer's nearest smaller numbers are played too.
     private static void Search(SizeCurve curve, int largest, int given, SizeProgress progress)
     {
         progress.Plan(FirstSteps + 2 + Below + (int)Math.Ceiling(Math.Log2(Math.Max(2.0, (double)largest / FirstSteps))));

@@ -2,7 +2,9 @@ using MathNet.Numerics.Distributions;
 
 namespace BenchSim.Study.Statistics;
 
-/// <summary>Score interval of a chance (Wilson 1927, Journal of the American Statistical Association 22, 209-212), no continuity correction.</summary>
+/// <summary>
+/// Score interval of a chance (Wilson 1927, Journal of the American Statistical Association 22, 209-212), no continuity correction.
+/// </summary>
 public static class Wilson
 {
     /// <summary>The interval.</summary>

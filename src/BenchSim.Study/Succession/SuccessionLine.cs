@@ -26,7 +26,9 @@ public sealed record SuccessionLine(string Id, ImmutableArray<BatchOrder> Orders
         return (single is null) == (orders.Length > 1) ? new SuccessionLine(id, orders) : null;
     }
 
-    /// <summary>The scenario with the line's batches replaced by so many successions, the first on the line's first date, each a like batch.</summary>
+    /// <summary>
+    /// The scenario with the line's batches replaced by so many successions, the first on the line's first date, each a like batch.
+    /// </summary>
     /// <param name="scenario">The scenario.</param>
     /// <param name="every">Days from one to the next, 1 or more.</param>
     /// <param name="times">Successions, 2 or more: then reading the plan gives the same ids, and so the same luck.</param>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 using BenchSim.Season.Play;
+using BenchSim.Study.Figures;
 using BenchSim.Study.Statistics;
 
 namespace BenchSim.Study.Succession;
@@ -10,8 +11,8 @@ namespace BenchSim.Study.Succession;
 public static class SuccessionRunner
 {
     /// <summary>
-    /// Plays every schedule. All are played to the same last day, the latest that any needs, so that what never goes out is charged alike. The same input gives
-    /// the same result to the last bit, whatever the number of threads.
+    /// Plays every schedule. All are played to the same last day, the latest that any needs, so that what never goes out is charged alike.
+    /// The same input gives the same result to the last bit, whatever the number of threads.
     /// </summary>
     /// <param name="plan">The plan as it is.</param>
     /// <param name="line">The line to try.</param>
@@ -46,7 +47,6 @@ public static class SuccessionRunner
 
         (SeasonPlan? Plan, string WhyNot)[] plans = [.. schedules.Select(schedule => PlanOf(plan, line, schedule))];
         var days = plans.Max(each => each.Plan?.Days ?? 0);
-        var student = new StudentFactors();
         var results = ImmutableArray.CreateBuilder<ScheduleResult>(plans.Length);
         var done = 0;
         for (var at = 0; at < plans.Length; at++)
@@ -69,7 +69,7 @@ public static class SuccessionRunner
                 progress is null ? null : new Later(progress, done),
                 cancel
             );
-            results.Add(new ScheduleResult(schedules[at], tally.ToFigures(own, options.Seasons, student), ""));
+            results.Add(new ScheduleResult(schedules[at], tally.ToFigures(own, options.Seasons), ""));
             done += options.Seasons;
         }
 
@@ -110,7 +110,7 @@ public static class SuccessionRunner
         int[] successions = [.. Enumerable.Range(0, plan.Batches.Length).Where(at => ids.Contains(plan.Batches[at].Order.Id))];
         SeasonPlayer first = new(plan, options.Seed);
         return new SeasonBlocks<SuccessionTally>(options, progress, cancel).Run(
-            () => new SuccessionTally(supply, successions),
+            () => new SuccessionTally(supply, successions, plan.Days),
             () =>
             {
                 var player = first.Another();
@@ -118,7 +118,7 @@ public static class SuccessionRunner
                 return (number, tally) =>
                 {
                     player.Play(number, PlaceLimits.AsGiven, season);
-                    tally.Add(season);
+                    tally.Add(season, RoomySeason.NotPlayed);
                 };
             },
             (sum, other) => sum.Merge(other)

@@ -1,77 +1,99 @@
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Counting;
-using BenchSim.Study.Statistics;
+using BenchSim.Study.Figures;
+using BenchSim.Study.Results;
 
 namespace BenchSim.Study.Succession;
 
-/// <summary>Counts one schedule, season by season.</summary>
+/// <summary>What one season tells of one schedule.</summary>
 /// <param name="supply">How long one set-out supplies.</param>
 /// <param name="successions">Positions of the successions among the plan's batches.</param>
-internal sealed class SuccessionTally(SupplyRule supply, int[] successions)
+internal sealed class ScheduleSeason(SupplyRule supply, int[] successions) : OwnerSeason
 {
-    private readonly WideTally _late = new();
-    private readonly WideTally _ownLate = new();
-    private readonly ExactTally _gapDays = new();
-    private readonly ExactTally _neverOut = new();
-    private int _fits;
-    private int _withoutGap;
+    private readonly List<int> _setOut = new(successions.Length);
 
-    /// <summary>Counts one season.</summary>
-    public void Add(SeasonResult season)
+    public bool Fits { get; private set; }
+
+    public long Late { get; private set; }
+
+    public long OwnLate { get; private set; }
+
+    public int GapDays { get; private set; }
+
+    public int NeverOut => successions.Length - _setOut.Count;
+
+    internal override void Read(SeasonResult season, RoomySeason roomy)
     {
-        long late = 0;
+        (Fits, Late, OwnLate) = (season.Fits, 0, 0);
         foreach (var batch in season.Batches)
         {
-            late += batch.LatePlantDays;
+            Late += batch.LatePlantDays;
         }
 
-        long ownLate = 0;
-        var neverOut = 0;
-        var setOut = new List<int>(successions.Length);
+        _setOut.Clear();
         foreach (var at in successions)
         {
-            var batch = season.Batches[at];
-            ownLate += batch.LatePlantDays;
-            if (batch.OutMedian >= 0)
+            OwnLate += season.Batches[at].LatePlantDays;
+            if (season.Batches[at].OutMedian is >= 0 and var day)
             {
-                setOut.Add(batch.OutMedian);
-            }
-            else
-            {
-                neverOut++;
+                _setOut.Add(day);
             }
         }
 
-        var gapDays = supply.GapDays(setOut);
-        _late.Add(late);
-        _ownLate.Add(ownLate);
-        _gapDays.Add(gapDays);
-        _neverOut.Add(neverOut);
-        _fits += season.Fits ? 1 : 0;
-        _withoutGap += gapDays == 0 && neverOut == 0 ? 1 : 0;
+        GapDays = supply.GapDays(_setOut);
     }
+}
 
-    /// <summary>Adds another thread's count.</summary>
-    public void Merge(SuccessionTally other)
-    {
-        _late.Merge(other._late);
-        _ownLate.Merge(other._ownLate);
-        _gapDays.Merge(other._gapDays);
-        _neverOut.Merge(other._neverOut);
-        _fits += other._fits;
-        _withoutGap += other._withoutGap;
-    }
+/// <summary>Counts one schedule, season by season.</summary>
+internal sealed class SuccessionTally(SupplyRule supply, int[] successions, int days)
+    : FigureTally<ScheduleSeason>([new ScheduleSeason(supply, successions)], s_figures, days)
+{
+    private static readonly FigureList<ScheduleSeason> s_figures = new();
+
+    private static readonly ChanceFigure<ScheduleSeason> s_fits = s_figures.Chance("fits", "fits", season => season.Fits);
+
+    private static readonly AmountFigure<ScheduleSeason> s_late = s_figures.Wide(
+        "late_plant_days",
+        "late plant-days",
+        "plant-days",
+        season => season.Late
+    );
+
+    private static readonly AmountFigure<ScheduleSeason> s_ownLate = s_figures.Wide(
+        "own_late_plant_days",
+        "late plant-days of the successions",
+        "plant-days",
+        season => season.OwnLate
+    );
+
+    private static readonly AmountFigure<ScheduleSeason> s_gapDays = s_figures.Amount("gap_days", "days without supply", "days", season =>
+        season.GapDays
+    );
+
+    private static readonly ChanceFigure<ScheduleSeason> s_withoutGap = s_figures.Chance("without_gap", "without a gap", season =>
+        season is { GapDays: 0, NeverOut: 0 }
+    );
+
+    private static readonly AmountFigure<ScheduleSeason> s_neverOut = s_figures.Amount(
+        "never_out",
+        "successions never out",
+        "successions",
+        season => season.NeverOut
+    );
 
     /// <summary>What was counted.</summary>
-    public ScheduleFigures ToFigures(SeasonPlan plan, int seasons, StudentFactors student) =>
-        new(
+    public ScheduleFigures ToFigures(SeasonPlan plan, int seasons)
+    {
+        var telling = new Telling(plan.FirstDay, seasons);
+        return new(
             successions.Max(at => plan.Batches[at].SetOutOn),
-            Chances.Of(_fits, seasons),
-            _late.ToEstimate(student),
-            _ownLate.ToEstimate(student),
-            _gapDays.ToEstimate(student),
-            Chances.Of(_withoutGap, seasons),
-            _neverOut.ToEstimate(student)
+            (Chance)Tell(s_fits, 0, telling),
+            (Estimate)Tell(s_late, 0, telling),
+            (Estimate)Tell(s_ownLate, 0, telling),
+            (Estimate)Tell(s_gapDays, 0, telling),
+            (Chance)Tell(s_withoutGap, 0, telling),
+            (Estimate)Tell(s_neverOut, 0, telling)
         );
+    }
 }

@@ -4,7 +4,6 @@ using BenchSim.Report.Html;
 using BenchSim.Report.Tables;
 using BenchSim.Report.Tests.Synthetic;
 using BenchSim.Report.Words;
-using BenchSim.Study.Bottlenecks;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Tests.Html;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
-using BenchSim.Study.Bottlenecks;
-using BenchSim.Study.Compare;
+using BenchSim.Study.Figures;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Tests.Synthetic;

@@ -56,7 +56,9 @@ internal sealed class ToySummary(SeasonPlan plan, ToySeason[] capped, ToySeason[
                         TrayDays = days,
                         TrayDaysBySpace =
                         [
-                            .. Enumerable.Range(0, spaces).Select(space => days.Mean * (space + 1) / (spaces * (spaces + 1) / 2)),
+                            .. Enumerable
+                                .Range(0, spaces)
+                                .Select(space => days with { Mean = days.Mean * (space + 1) / (spaces * (spaces + 1) / 2) }),
                         ],
                         Share = own.Sum(index => Stay(capped[0], index)) / all,
                         FuelShare = own.Sum(index => plan.Batches[index].Trays) / (double)plan.Batches.Sum(batch => batch.Trays),
@@ -87,8 +89,7 @@ internal sealed class ToySummary(SeasonPlan plan, ToySeason[] capped, ToySeason[
             SetOut = Estimate(season => trays - season.WaitingMost(SpaceKind.Table)),
             CarriedIn = Estimate(season => season.WaitingMost(SpaceKind.Mat) / 3),
             Hours = Estimate(season => hours.Sum() + season.WaitingMost(SpaceKind.Mat)),
-            HoursByWeek = [.. hours],
-            HoursByWeekP90 = [.. hours.Select(hour => hour * 1.25)],
+            HoursByWeek = [.. hours.Select(hour => Estimate(_ => hour) with { P90 = hour * 1.25 })],
         };
     }
 

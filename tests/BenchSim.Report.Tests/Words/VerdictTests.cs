@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Report.Tests.Synthetic;
 using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
+using BenchSim.Study.Figures;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Tests.Words;

@@ -1,6 +1,7 @@
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Counting;
+using BenchSim.Study.Figures;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Study.Tests.Counting;
@@ -243,7 +244,7 @@ public class SeasonTallyTests
         Assert.Equal([1, 2], result.Growers.Select(grower => grower.Batches));
         Assert.Equal([0.25, 0.75], result.Growers.Select(grower => grower.Share));
         Assert.Equal([2.0, 9.0], result.Growers.Select(grower => grower.Peak.Mean));
-        Assert.Equal<IEnumerable<double>>([0, 0, 4, 6], result.Growers[0].TrayDaysBySpace);
+        Assert.Equal([0, 0, 4, 6], result.Growers[0].TrayDaysBySpace.Select(days => days.Mean));
         Assert.Equal(30, result.Growers[1].TrayDays.Mean);
     }
 
@@ -262,8 +263,8 @@ public class SeasonTallyTests
         var work = Count(season, Seasons.Quiet(Plan)).Work;
 
         Assert.Equal((5.0, 2.5, 2.0, 3.0, 1.5), (work.Sown.Mean, work.Potted.Mean, work.Moved.Mean, work.SetOut.Mean, work.CarriedIn.Mean));
-        Assert.Equal<IEnumerable<double>>([0.85, 0.05], work.HoursByWeek);
-        Assert.Equal<IEnumerable<double>>([1.7, 0.1], work.HoursByWeekP90);
+        Assert.Equal([0.85, 0.05], work.HoursByWeek.Select(week => week.Mean));
+        Assert.Equal([1.7, 0.1], work.HoursByWeek.Select(week => week.P90));
         Assert.Equal((0.9, 1.8), (work.Hours.Mean, work.Hours.Most));
     }
 

@@ -1,5 +1,6 @@
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Counting;
+using BenchSim.Study.Figures;
 using BenchSim.Study.Results;
 using BenchSim.Study.Shards;
 
@@ -66,7 +67,7 @@ public class PartRunnerTests
         TallyReader reader = new(bytes, 50);
         tally.Exchange(reader);
         reader.End();
-        TallyWriter again = new();
+        TallyWriter again = new(tally.Seasons);
         tally.Exchange(again);
         Assert.Equal(bytes, again.ToBytes());
         Assert.Equal(50, tally.Seasons);

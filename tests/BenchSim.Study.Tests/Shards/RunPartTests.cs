@@ -31,7 +31,7 @@ public class RunPartTests
     public void The_first_lines_say_what_it_is()
     {
         var lines = Encoding.UTF8.GetString(Make(2, 4, 1000, 7).ToBytes()).Split('\n');
-        Assert.Equal("BenchSim part of a run, version 1", lines[0]);
+        Assert.Equal("BenchSim part of a run, version 2", lines[0]);
 
         // 1,000 seasons in four: the second quarter is 251 to 500.
         Assert.StartsWith(
@@ -57,11 +57,13 @@ public class RunPartTests
         Assert.Null(RunPart.Read((byte[])[.. good, 10], out _));
     }
 
-    [Fact]
-    public void Another_version_is_told_apart_from_damage()
+    [Theory]
+    [InlineData(1)]
+    [InlineData(3)]
+    public void Another_version_is_told_apart_from_damage(int version)
     {
-        var newer = Signed(Encoding.UTF8.GetBytes(RunPart.Mark + "2\n{\"other\":true}\n"));
-        Assert.Null(RunPart.Read(newer, out var problem));
+        var other = Signed(Encoding.UTF8.GetBytes($"{RunPart.Mark}{version}\n{{\"other\":true}}\n"));
+        Assert.Null(RunPart.Read(other, out var problem));
         Assert.Equal(PartProblem.OtherVersion, problem);
     }
 
@@ -73,7 +75,7 @@ public class RunPartTests
     [InlineData("{")]
     public void A_header_that_is_none_is_damage(string header)
     {
-        Assert.Null(RunPart.Read(Signed(Encoding.UTF8.GetBytes($"{RunPart.Mark}1\n{header}\n")), out var problem));
+        Assert.Null(RunPart.Read(Signed(Encoding.UTF8.GetBytes($"{RunPart.Mark}2\n{header}\n")), out var problem));
         Assert.Equal(PartProblem.Damaged, problem);
     }
 

@@ -6,6 +6,7 @@ using BenchSim.Season.Planning;
 using BenchSim.Season.Play;
 using BenchSim.Study;
 using BenchSim.Study.Compare;
+using BenchSim.Study.Figures;
 using BenchSim.Study.Results;
 using Xunit.Abstractions;
 

@@ -4,6 +4,7 @@ using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 using BenchSim.Study;
 using BenchSim.Study.Compare;
+using BenchSim.Study.Figures;
 using BenchSim.Study.Invest;
 
 namespace BenchSim.Published.Examples;

@@ -15,21 +15,27 @@ public class ExactMomentsTests
     [InlineData("NumAcc4", 100_000_002, 100_000_001, 100_000_003, 500)]
     public void Mean_and_deviation_keep_all_digits(string set, int first, int second, int third, int times)
     {
-        ExactTally exact = new();
-        WideTally wide = new();
-        exact.Add(first);
-        wide.Add(first);
-        for (var i = 0; i < times; i++)
+        var seasons = (2 * times) + 1;
+        ExactCounts exact = new(1);
+        WideCounts wide = new(1);
+        for (var at = 0; at < seasons; at++)
         {
-            exact.Add(second);
-            exact.Add(third);
-            wide.Add(second);
-            wide.Add(third);
+            var value =
+                at == 0 ? first
+                : at % 2 == 1 ? second
+                : third;
+            exact.Add(0, value);
+            wide.Add(0, value);
         }
 
+        var (ofExact, ofWide) = (new Seen(), new Seen());
+        exact.Read(0, ofExact);
+        wide.Read(0, ofWide);
+
         CheckRow[] rows = [.. CheckRows.Of("nist_strd", set)];
-        foreach (var moments in new[] { exact.Moments(), wide.Moments() })
+        foreach (var moments in new[] { ofExact.Moments(), ofWide.Moments() })
         {
+            Assert.Equal(seasons, moments.Seasons);
             double n = moments.Seasons;
             rows.Single(row => row.Quantity == "mean").Check((double)moments.Sum / n / 10);
             rows.Single(row => row.Quantity == "sd").Check(Math.Sqrt((double)moments.SpreadTimesSeasons / (n * (n - 1))) / 10);
