@@ -8,10 +8,13 @@ internal abstract class Activity(SeasonState state)
 {
     protected SeasonState State => state;
 
-    /// <summary>Tries the step for all batches asked.</summary>
+    /// <summary>The batches it is tried for.</summary>
+    protected abstract List<BatchState> Batches { get; }
+
+    /// <summary>Tries the step for each of its batches.</summary>
     public virtual void Attempt()
     {
-        foreach (var batch in SeasonState.Each(state.Asked))
+        foreach (var batch in SeasonState.Each(Batches))
         {
             Attempt(batch);
         }

@@ -78,6 +78,9 @@ internal sealed class BatchState
 
     // The luck of the season.
 
+    /// <summary>Season whose luck was drawn last; -1 before the first.</summary>
+    public int SeasonDrawn { get; set; } = -1;
+
     public long EmergeNeed { get; set; }
 
     public long LeaveNeed { get; set; }
@@ -109,6 +112,15 @@ internal sealed class BatchState
 
     /// <summary>Instant at which the calendar wakes it, hours; infinite when it does not.</summary>
     public double WakesAt { get; set; }
+
+    /// <summary>Whether it is among those that are played.</summary>
+    public bool IsPlayed { get; set; } = true;
+
+    /// <summary>Whether a limit of places, its own refusal or another's, has kept any of it from what it would have had without one.</summary>
+    public bool HasMetLimit { get; set; }
+
+    /// <summary>What it took and left, in order.</summary>
+    public List<Holding> Holdings { get; } = [];
 
     /// <summary>Trays or flats not sown yet.</summary>
     public int Unsown { get; set; }
@@ -189,6 +201,8 @@ internal sealed class BatchState
         PlantsInTime = 0;
         PlantsInTimeWeatherCounted = 0;
         OutByDay.Clear();
+        HasMetLimit = false;
+        Holdings.Clear();
     }
 
     private double DueOf(Lot lot, double now)

@@ -6,14 +6,19 @@ internal sealed class Discard(SeasonState state) : Activity(state)
     // A millionth of an hour: whole days apart, two rounds differ by the last bit of a number where the round is at ten past the hour.
     private const double Instant = 1e-6;
 
-    protected override void Attempt(BatchState batch)
+    protected override List<BatchState> Batches => State.WithBenches;
+
+    public override void Attempt()
     {
-        if (batch.IsAwake)
+        foreach (var batch in SeasonState.Each(State.WithMats))
         {
             From(batch, batch.OnMat);
-            From(batch, batch.OnBench);
         }
+
+        base.Attempt();
     }
+
+    protected override void Attempt(BatchState batch) => From(batch, batch.OnBench);
 
     private void From(BatchState batch, List<Lot> lots)
     {

@@ -85,7 +85,7 @@ internal sealed class LotMoves(SeasonState state)
         var from = lot.Space;
         foreach (var space in group)
         {
-            var count = state.Places.Fits(space, each, lot.Count);
+            var count = state.Places.Fits(batch, space, each, lot.Count);
             if (count == 0)
             {
                 continue;
@@ -119,7 +119,7 @@ internal sealed class LotMoves(SeasonState state)
     /// <param name="relief">The relief by which it goes early; null where it goes in its time.</param>
     public void IntoOrRefuse(BatchState batch, Lot lot, int[] group, List<Lot> source, List<Lot> target, Relief? relief)
     {
-        if (state.Places.AnyFits(group, batch.PlacesEach(lot.IsFlat)))
+        if (state.Places.AnyFits(batch, group, batch.PlacesEach(lot.IsFlat)))
         {
             var before = lot.Count;
             source.Remove(lot);

@@ -3,13 +3,10 @@ namespace BenchSim.Season.Play;
 /// <summary>Step 4. From a later preference to an earlier one, where there is room; wanting to is not waiting.</summary>
 internal sealed class MoveBack(SeasonState state) : Activity(state)
 {
+    protected override List<BatchState> Batches => State.WithBenches;
+
     protected override void Attempt(BatchState batch)
     {
-        if (batch.OnBench.Count == 0)
-        {
-            return;
-        }
-
         foreach (var lot in State.Moves.TakeInHand(batch.OnBench))
         {
             var preference = Array.IndexOf(batch.Benches, lot.Space);

@@ -5,13 +5,10 @@ namespace BenchSim.Season.Play;
 /// <summary>Step 5. Mat to bench: enough are up; place.</summary>
 internal sealed class OffMat(SeasonState state) : Activity(state)
 {
+    protected override List<BatchState> Batches => State.WithMats;
+
     protected override void Attempt(BatchState batch)
     {
-        if (batch.OnMat.Count == 0 || !batch.IsAwake)
-        {
-            return;
-        }
-
         foreach (var lot in State.Moves.TakeInHand(batch.OnMat))
         {
             if (lot.MovedRound != State.Round && MayLeave(batch, lot, out var early))

@@ -35,9 +35,6 @@ internal sealed class PlaceBook
     /// <summary>Evenings still to be counted, this day's included.</summary>
     public int EveningsLeft { get; set; }
 
-    /// <summary>Whether a limit of places has ever kept anybody from what it would have had without one.</summary>
-    public bool HasLimitBitten { get; private set; }
-
     public int Spaces => _held.Length;
 
     public ReadOnlySpan<int> Held => _held;
@@ -58,7 +55,7 @@ internal sealed class PlaceBook
             Array.Clear(spaces);
         }
 
-        (_step, _pass, HasLimitBitten, IsAisleOpen) = (0, 0, false, false);
+        (_step, _pass, IsAisleOpen) = (0, 0, false);
         EveningsLeft = _tables.Days;
     }
 
@@ -77,7 +74,7 @@ internal sealed class PlaceBook
     public void BeginStep() => _step++;
 
     /// <summary>Most trays of a size that still fit a space, up to those asked for; 0 when it is shut or kept for others.</summary>
-    public int Fits(int space, int placesEach, int asked)
+    public int Fits(BatchState batch, int space, int placesEach, int asked)
     {
         var fit = _closedInStep[space] == _step || _closedInPass[space] == _pass ? 0 : Math.Max(0, Room(space)) / placesEach;
         if (fit >= asked)
@@ -85,15 +82,15 @@ internal sealed class PlaceBook
             return asked;
         }
 
-        NoteLimit(space);
+        NoteLimit(batch, space);
         return fit;
     }
 
-    public bool AnyFits(int[] group, int placesEach)
+    public bool AnyFits(BatchState batch, int[] group, int placesEach)
     {
         foreach (var space in group)
         {
-            if (Fits(space, placesEach, 1) > 0)
+            if (Fits(batch, space, placesEach, 1) > 0)
             {
                 return true;
             }
@@ -114,10 +111,10 @@ internal sealed class PlaceBook
         return places - _held[space];
     }
 
-    /// <summary>Whether not one place of a group is free.</summary>
-    public bool IsFull(int[] group)
+    /// <summary>Whether not one place of the benches of a batch is free.</summary>
+    public bool AreBenchesFull(BatchState batch)
     {
-        foreach (var space in group)
+        foreach (var space in batch.Benches)
         {
             if (Room(space) > 0)
             {
@@ -125,11 +122,7 @@ internal sealed class PlaceBook
             }
         }
 
-        foreach (var space in group)
-        {
-            NoteLimit(space);
-        }
-
+        NoteLimit(batch, batch.Benches);
         return true;
     }
 
@@ -150,6 +143,7 @@ internal sealed class PlaceBook
         _held[space] += places;
         _heldByGrower[batch.Grower] += places;
         _byGrower[batch.Grower][space].Change(places, EveningsLeft);
+        batch.Holdings.Add(new Holding(_tables.Days - EveningsLeft, space, places));
     }
 
     /// <summary>Place-days by grower and space.</summary>
@@ -176,6 +170,15 @@ internal sealed class PlaceBook
     /// <summary>Trays in the aisle of a space; a space that has no places today has no aisle.</summary>
     public int InAisle(int space) => _places[space] == 0 ? 0 : Math.Clamp(_held[space] - _places[space], 0, _tables.Aisle[space]);
 
-    /// <summary>Notes that the room of a space was less than was asked for: it counts where the space is open and has a limit.</summary>
-    public void NoteLimit(int space) => HasLimitBitten |= _places[space] < _withoutLimit[space];
+    /// <summary>Notes that a batch asked for more than the room of a space: it has met a limit where the space is open and has one.</summary>
+    public void NoteLimit(BatchState batch, int space) => batch.HasMetLimit |= _places[space] < _withoutLimit[space];
+
+    /// <summary>The same for all spaces of a group.</summary>
+    public void NoteLimit(BatchState batch, int[] group)
+    {
+        foreach (var space in group)
+        {
+            NoteLimit(batch, space);
+        }
+    }
 }

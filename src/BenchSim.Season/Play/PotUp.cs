@@ -8,6 +8,8 @@ internal sealed class PotUp(SeasonState state) : Activity(state)
 {
     private bool _ended;
 
+    protected override List<BatchState> Batches => State.WithBenches;
+
     public override void Attempt()
     {
         _ended = false;
@@ -16,8 +18,14 @@ internal sealed class PotUp(SeasonState state) : Activity(state)
 
     protected override void Attempt(BatchState batch)
     {
-        if (_ended || !batch.IsPotUp || batch.OnBench.Count == 0 || !batch.IsAwake)
+        if (!batch.IsPotUp)
         {
+            return;
+        }
+
+        if (_ended)
+        {
+            State.Places.NoteLimit(batch, batch.Benches);
             return;
         }
 
@@ -113,11 +121,7 @@ internal sealed class PotUp(SeasonState state) : Activity(state)
             return true;
         }
 
-        foreach (var space in batch.Benches)
-        {
-            State.Places.NoteLimit(space);
-        }
-
+        State.Places.NoteLimit(batch, batch.Benches);
         return false;
     }
 
@@ -157,7 +161,7 @@ internal sealed class PotUp(SeasonState state) : Activity(state)
             var count = Math.Min(trays, Math.Max(0, State.Places.Room(space)) / each);
             if (count < trays)
             {
-                State.Places.NoteLimit(space);
+                State.Places.NoteLimit(batch, space);
             }
 
             if (count == 0)

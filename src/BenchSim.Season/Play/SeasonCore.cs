@@ -22,11 +22,13 @@ internal sealed class SeasonCore : IThreePhaseModel
     private readonly WorkRound _round;
     private readonly SeasonEnd _end;
     private readonly Clock _clock = new();
-    private readonly BatchState[] _bySowDay;
+    private readonly BatchState[] _bySowHour;
     private readonly List<BatchState> _woken = [];
     private readonly List<BatchState> _merged = [];
     private readonly bool _isAnyTime;
     private readonly bool _maySleep;
+    private readonly bool _batchesAreApart;
+    private readonly UnhinderedPlaces _unhindered = new();
     private PlacesInTime _places = null!;
     private SeasonView? _view;
     private BatchState? _walked;
@@ -42,12 +44,11 @@ internal sealed class SeasonCore : IThreePhaseModel
         var rules = state.Rules;
         _isAnyTime = rules.Rounds == RoundKind.AnyTime;
 
+        var mayBeEarly = rules.Reliefs.Contains(Relief.OffMatEarly) || rules.Reliefs.Contains(Relief.TableEarly);
+
         // Where a lot may move before it is due, or emergence may be given up between two rounds, all are asked always.
-        _maySleep =
-            (!_isAnyTime || state.Stays is not null)
-            && !rules.MoveBack
-            && !rules.Reliefs.Contains(Relief.OffMatEarly)
-            && !rules.Reliefs.Contains(Relief.TableEarly);
+        _maySleep = (!_isAnyTime || state.Stays is not null) && !rules.MoveBack && !mayBeEarly;
+        _batchesAreApart = !_isAnyTime && !mayBeEarly && rules is { SowTraysADay: null, PotUpTraysADay: null, SetOutTraysADay: null };
         var ranked = state
             .Batches.OrderBy(batch => batch.SetOutDay)
             .ThenBy(batch => batch.SowDay)
@@ -58,7 +59,7 @@ internal sealed class SeasonCore : IThreePhaseModel
             ranked[rank].Rank = rank;
         }
 
-        _bySowDay = [.. state.Batches.OrderBy(batch => batch.SowDay)];
+        _bySowHour = [.. state.Batches.OrderBy(SowHour)];
     }
 
     public SeasonState State => _state;
@@ -78,6 +79,39 @@ internal sealed class SeasonCore : IThreePhaseModel
         PlayFrom(0);
         _state.Day = _tables.Days - 1;
         _end.Keep();
+    }
+
+    /// <summary>
+    /// Plays a season with places as given, and works out the places that would be held on each day were there no limits. Without limits of labour
+    /// batches meet only where places lack: those that have met no limit stand as they do, and the others alone are played again.
+    /// </summary>
+    /// <param name="season">Number of the season.</param>
+    /// <param name="climate">Its climate.</param>
+    /// <param name="asGiven">Filled.</param>
+    /// <param name="withoutLimits">Filled; in it only the places held are to be read.</param>
+    public void PlayBoth(int season, SeasonClimate climate, SeasonResult asGiven, SeasonResult withoutLimits)
+    {
+        Play(season, PlaceLimits.AsGiven, climate, asGiven);
+        if (!_batchesAreApart)
+        {
+            Play(season, PlaceLimits.None, climate, withoutLimits);
+            return;
+        }
+
+        foreach (var batch in _state.Batches)
+        {
+            batch.IsPlayed = batch.HasMetLimit;
+        }
+
+        _unhindered.Take(asGiven.Held, _state.Batches);
+        _places = _tables.Under(PlaceLimits.None);
+        _state.Begin(season, climate, withoutLimits, null);
+        PlayFrom(0);
+        _unhindered.AddTo(withoutLimits.Held);
+        foreach (var batch in _state.Batches)
+        {
+            batch.IsPlayed = true;
+        }
     }
 
     /// <summary>Planned dates: walks the one batch of a planning core from a sow day, alone and without limits.</summary>
@@ -121,7 +155,8 @@ internal sealed class SeasonCore : IThreePhaseModel
                 Wake(_state.Batches[happening.Subject]);
                 break;
             case SowingFallsDue:
-                Ask(_state.Batches[happening.Subject]);
+                Ask(_bySowHour[happening.Subject]);
+                ScheduleSowing(happening.Subject + 1);
                 _roundIsDue |= _isAnyTime;
                 break;
             case DayComes:
@@ -166,17 +201,27 @@ internal sealed class SeasonCore : IThreePhaseModel
             _clock.Schedule(InstantOf(firstDay), DayComes, firstDay);
         }
 
-        foreach (var batch in _bySowDay)
-        {
-            _clock.Schedule(Math.Max(_clock.Now, SowHour(batch)), SowingFallsDue, batch.Index);
-        }
-
+        ScheduleSowing(0);
         _clock.Run(this);
     }
 
     private double InstantOf(int day) => (day * 24) + _tables.RoundHour;
 
     private double SowHour(BatchState batch) => _state.Stays?.SowHour(batch.Index) ?? InstantOf(batch.SowDay);
+
+    // One after the other, so that the calendar stays short.
+    private void ScheduleSowing(int sowing)
+    {
+        while (sowing < _bySowHour.Length && !_bySowHour[sowing].IsPlayed)
+        {
+            sowing++;
+        }
+
+        if (sowing < _bySowHour.Length)
+        {
+            _clock.Schedule(Math.Max(_clock.Now, SowHour(_bySowHour[sowing])), SowingFallsDue, sowing);
+        }
+    }
 
     private void ScheduleChange(int change)
     {
@@ -234,8 +279,8 @@ internal sealed class SeasonCore : IThreePhaseModel
     private void FindAsked()
     {
         var asked = _state.Asked;
-        _woken.Sort(static (left, right) => left.Rank.CompareTo(right.Rank));
         _merged.Clear();
+        _woken.Sort(static (left, right) => left.Rank.CompareTo(right.Rank));
         var next = 0;
         foreach (var batch in asked)
         {
@@ -253,13 +298,9 @@ internal sealed class SeasonCore : IThreePhaseModel
             _merged.Add(batch);
         }
 
-        for (; next < _woken.Count; next++)
-        {
-            _merged.Add(_woken[next]);
-        }
-
+        _merged.AddRange(SeasonState.Each(_woken)[next..]);
         asked.Clear();
-        asked.AddRange(_merged);
+        asked.AddRange(SeasonState.Each(_merged));
         _woken.Clear();
     }
 

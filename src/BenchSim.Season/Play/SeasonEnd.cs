@@ -13,7 +13,7 @@ internal sealed class SeasonEnd(SeasonState state, WorkRound round)
         var result = state.Result;
         KeepTrayDays();
         _houses.Keep();
-        result.LimitEverBit = state.Places.HasLimitBitten;
+        result.LimitEverBit = Array.Exists(state.Batches, batch => batch.HasMetLimit);
         result.SownInTime = true;
         result.NoneOverHeldForPlace = true;
         result.PlantsInTime = result.PlantsInTimeWeatherCounted = result.PlantsOut = 0;

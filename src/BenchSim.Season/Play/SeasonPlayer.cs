@@ -69,6 +69,20 @@ public sealed class SeasonPlayer
         _core.Play(season, limits, _climates.For(Seed, season, ref _own), result, witness);
     }
 
+    /// <summary>
+    /// Plays one season with places as given, and works out the places that would be held on each day were there no limits: what a play with
+    /// <see cref="PlaceLimits.None"/> holds, in less time.
+    /// </summary>
+    /// <param name="season">Number of the season, from 0.</param>
+    /// <param name="asGiven">Filled.</param>
+    /// <param name="withoutLimits">Filled; only <see cref="SeasonResult.Held"/> is to be read of it.</param>
+    public void PlayBoth(int season, SeasonResult asGiven, SeasonResult withoutLimits)
+    {
+        ArgumentNullException.ThrowIfNull(asGiven);
+        ArgumentNullException.ThrowIfNull(withoutLimits);
+        _core.PlayBoth(season, _climates.For(Seed, season, ref _own), asGiven, withoutLimits);
+    }
+
     private SeasonCore Core(LotGrain grain, GivenStays? stays) =>
         new(
             new SeasonState(Plan.Scenario, BatchStates.Of(Plan.Scenario, Plan.Batches, _lucks), _tables, _climates.Layout, PlayMode.Season)

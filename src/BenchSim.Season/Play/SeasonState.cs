@@ -62,6 +62,18 @@ internal sealed class SeasonState
     /// </summary>
     public List<BatchState> Asked { get; } = [];
 
+    /// <summary>Those of them with sowings that are due, in rank, as the round finds them.</summary>
+    public List<BatchState> WithSowings { get; } = [];
+
+    /// <summary>Those with a lot on mats that may do anything but grow.</summary>
+    public List<BatchState> WithMats { get; } = [];
+
+    /// <summary>Those with a lot on benches that may do anything but grow.</summary>
+    public List<BatchState> WithBenches { get; } = [];
+
+    /// <summary>Those with trays on a table.</summary>
+    public List<BatchState> WithTables { get; } = [];
+
     public SeasonClimate Climate { get; private set; } = null!;
 
     public SeasonResult Result { get; private set; } = null!;
@@ -108,9 +120,46 @@ internal sealed class SeasonState
         (MayLeaveMatEarly, MayTableEarly) = (false, false);
     }
 
-    /// <summary>Draws the luck of a batch in this season.</summary>
+    /// <summary>Sorts the batches asked by where they have something to ask. What moves in a round has nothing more to ask in it, so once a round is enough.</summary>
+    public void SortAsked()
+    {
+        WithSowings.Clear();
+        WithMats.Clear();
+        WithBenches.Clear();
+        WithTables.Clear();
+        foreach (var batch in Asked)
+        {
+            if (batch.Unsown > 0)
+            {
+                WithSowings.Add(batch);
+            }
+
+            if (batch.IsAwake && batch.OnMat.Count > 0)
+            {
+                WithMats.Add(batch);
+            }
+
+            if (batch.IsAwake && batch.OnBench.Count > 0)
+            {
+                WithBenches.Add(batch);
+            }
+
+            if (batch.OnTable.Count > 0)
+            {
+                WithTables.Add(batch);
+            }
+        }
+    }
+
+    /// <summary>Draws the luck of a batch in this season, unless it was drawn in the season's last play.</summary>
     public void DrawLuck(BatchState batch)
     {
+        if (batch.SeasonDrawn == Season)
+        {
+            return;
+        }
+
+        batch.SeasonDrawn = IsPlanning ? -1 : Season;
         var emergence = batch.Crop.EmergeHeat * (IsPlanning ? 1 : batch.Luck.Emergence(Season));
         var growth = IsPlanning ? 1 : batch.Luck.Growth(Season);
         batch.EmergeNeed = HeatTable.Units(emergence);

@@ -3,6 +3,8 @@ namespace BenchSim.Season.Play;
 /// <summary>Step 1. Table to field: ready, date, weather hold, labour; the field always has room.</summary>
 internal sealed class SetOut(SeasonState state) : Activity(state)
 {
+    protected override List<BatchState> Batches => State.WithTables;
+
     protected override void Attempt(BatchState batch)
     {
         // Before its date the weather is not the only thing that keeps it.

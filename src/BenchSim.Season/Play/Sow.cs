@@ -3,6 +3,8 @@ namespace BenchSim.Season.Play;
 /// <summary>Step 6. Sowing: what is due, on a mat where the crop wants one, else on a bench.</summary>
 internal sealed class Sow(SeasonState state) : Activity(state)
 {
+    protected override List<BatchState> Batches => State.WithSowings;
+
     protected override void Attempt(BatchState batch)
     {
         if (batch.Unsown == 0)
@@ -49,7 +51,7 @@ internal sealed class Sow(SeasonState state) : Activity(state)
         var each = batch.PlacesEach(batch.IsPotUp);
         foreach (var space in group)
         {
-            var count = State.Places.Fits(space, each, State.Labour.CanSow(batch.Unsown));
+            var count = State.Places.Fits(batch, space, each, State.Labour.CanSow(batch.Unsown));
             if (count == 0)
             {
                 continue;

@@ -5,13 +5,10 @@ namespace BenchSim.Season.Play;
 /// <summary>Step 2. Bench to table: ready, date (or the benches are full), weather hold, place.</summary>
 internal sealed class ToTable(SeasonState state) : Activity(state)
 {
+    protected override List<BatchState> Batches => State.WithBenches;
+
     protected override void Attempt(BatchState batch)
     {
-        if (batch.OnBench.Count == 0 || !batch.IsAwake)
-        {
-            return;
-        }
-
         // The tables without a hold are the same for all lots of the batch in a round, and looked up when the first asks.
         int[]? open = null;
         foreach (var lot in State.Moves.TakeInHand(batch.OnBench))
@@ -34,7 +31,7 @@ internal sealed class ToTable(SeasonState state) : Activity(state)
     private void Move(BatchState batch, Lot lot, ref int[]? open)
     {
         var onDate = State.IsPlanning || State.Day >= batch.TableFromDay;
-        if (!onDate && !State.Places.IsFull(batch.Benches))
+        if (!onDate && !State.Places.AreBenchesFull(batch))
         {
             return;
         }
@@ -42,7 +39,7 @@ internal sealed class ToTable(SeasonState state) : Activity(state)
         open ??= State.Holds.TablesWithout(batch);
         if (open.Length == 0)
         {
-            lot.Hindrance = State.Places.AnyFits(batch.Tables, batch.PlacesEach(flat: false)) ? Hindrance.Hold : Hindrance.None;
+            lot.Hindrance = State.Places.AnyFits(batch, batch.Tables, batch.PlacesEach(flat: false)) ? Hindrance.Hold : Hindrance.None;
             return;
         }
 
@@ -60,7 +57,7 @@ internal sealed class ToTable(SeasonState state) : Activity(state)
     // Before its date a tray goes only while the benches are full, so each is asked by itself.
     private void MoveWhileFull(BatchState batch, Lot lot, int[] open, Relief? relief)
     {
-        while (lot.Count > 1 && State.Places.IsFull(batch.Benches))
+        while (lot.Count > 1 && State.Places.AreBenchesFull(batch))
         {
             var before = lot.Count;
             var one = State.Moves.Split(lot, 1);
@@ -78,7 +75,7 @@ internal sealed class ToTable(SeasonState state) : Activity(state)
             }
         }
 
-        if (State.Places.IsFull(batch.Benches))
+        if (State.Places.AreBenchesFull(batch))
         {
             State.Moves.IntoOrRefuse(batch, lot, open, batch.OnBench, batch.OnTable, relief);
         }

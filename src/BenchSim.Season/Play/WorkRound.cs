@@ -36,6 +36,7 @@ internal sealed class WorkRound
         _state.MayLeaveMatEarly = false;
         _state.MayTableEarly = false;
         _state.Labour.Begin(_state.Day);
+        _state.SortAsked();
         Pass();
         if (_state.IsPlanning)
         {
@@ -75,15 +76,23 @@ internal sealed class WorkRound
     // What is kept of a day is what hindered in its last pass: a tray that a relief pass no longer asks does not wait.
     private void ClearHindrances()
     {
-        foreach (var batch in SeasonState.Each(_state.Asked))
+        foreach (var batch in SeasonState.Each(_state.WithSowings))
         {
             batch.SowWaiting = 0;
-            if (batch.IsAwake)
-            {
-                ClearHindrances(batch.OnMat);
-                ClearHindrances(batch.OnBench);
-            }
+        }
 
+        foreach (var batch in SeasonState.Each(_state.WithMats))
+        {
+            ClearHindrances(batch.OnMat);
+        }
+
+        foreach (var batch in SeasonState.Each(_state.WithBenches))
+        {
+            ClearHindrances(batch.OnBench);
+        }
+
+        foreach (var batch in SeasonState.Each(_state.WithTables))
+        {
             ClearHindrances(batch.OnTable);
         }
     }
@@ -145,7 +154,7 @@ internal sealed class WorkRound
     // Once the round has tried everything, its reliefs too.
     private void GiveUpSowings()
     {
-        foreach (var batch in SeasonState.Each(_state.Asked))
+        foreach (var batch in SeasonState.Each(_state.WithSowings))
         {
             if (batch.Unsown > 0 && _state.Day - batch.SowDay >= _state.Rules.SowGiveUpDays)
             {

@@ -73,18 +73,13 @@ public static class Binomial
     /// <param name="u">Chance strictly between 0 and 1.</param>
     public static int Quantile(ReadOnlySpan<double> cumulative, double u)
     {
-        var (low, high) = (0, cumulative.Length - 1);
-        while (low < high)
+        // Halves what is left without a branch that luck decides.
+        var (low, left) = (0, cumulative.Length - 1);
+        while (left > 0)
         {
-            var middle = (low + high) >>> 1;
-            if (cumulative[middle] >= u)
-            {
-                high = middle;
-            }
-            else
-            {
-                low = middle + 1;
-            }
+            var half = (left + 1) >>> 1;
+            low += cumulative[low + half - 1] < u ? half : 0;
+            left -= half;
         }
 
         return low;

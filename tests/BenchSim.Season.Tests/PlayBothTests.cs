@@ -1,0 +1,48 @@
+using BenchSim.Season.Planning;
+using BenchSim.Season.Play;
+
+namespace BenchSim.Season.Tests;
+
+/// <summary>Places without limits, got by playing again only who met one, against a whole play without limits.</summary>
+public class PlayBothTests
+{
+    [Fact]
+    public void Places_without_limits_are_those_of_a_play_without_limits()
+    {
+        var apart = 0;
+        RandomSites.GenScenario.Each(600, 27, site =>
+        {
+            // With limits of labour or reliefs that let trays go early the season is played twice; most sites are to be played the shorter way.
+            var plain = site.Batches.Length % 4 > 0;
+            var scenario = plain
+                ? site with
+                {
+                    Rules = site.Rules with { SowTraysADay = null, PotUpTraysADay = null, SetOutTraysADay = null, Reliefs = [] },
+                }
+                : site;
+            if (SeasonPlanner.Make(scenario).Plan is not { } plan)
+            {
+                return;
+            }
+
+            var player = new SeasonPlayer(plan, 3);
+            var (given, alone, free, both) = (new SeasonResult(), new SeasonResult(), new SeasonResult(), new SeasonResult());
+            for (var season = 0; season < 2; season++)
+            {
+                player.PlayBoth(season, given, both);
+                player.Play(season, PlaceLimits.None, free);
+                player.Play(season, PlaceLimits.AsGiven, alone);
+                Assert.Equal(free.Held, both.Held);
+                Assert.Equivalent(alone, given, strict: true);
+                apart += alone.LimitEverBit && plain ? 1 : 0;
+                if (!alone.LimitEverBit)
+                {
+                    Assert.Equal(free.Held, alone.Held);
+                }
+            }
+        });
+
+        // Sites on which a limit bites must be many, or the test would prove little.
+        Assert.True(apart >= FixedSample.CasesOf(200), $"a limit bit in {apart} seasons");
+    }
+}
