@@ -7,8 +7,8 @@ using BenchSim.Study.Dense;
 namespace BenchSim.Report;
 
 /// <summary>
-/// Direct against dense sowing as a folder: <c>charts/dense.png</c>, <c>charts/density.png</c> and <c>tables/dense-*.csv</c>. It keeps the rules of a <see cref="ReportFolder"/>:
-/// whole or absent, and nothing that stood there is lost but an earlier folder of the same kind.
+/// Direct against dense sowing as a folder: <c>charts/dense.png</c>, <c>charts/density.png</c> and <c>tables/dense-*.csv</c>. It keeps the
+/// rules of a <see cref="ReportFolder"/>: whole or absent, and nothing that stood there is lost but an earlier folder of the same kind.
 /// </summary>
 public static class DenseFolder
 {

@@ -7,8 +7,8 @@ using BenchSim.Study.Invest;
 namespace BenchSim.Report;
 
 /// <summary>
-/// A money case as a folder: <c>charts/tornado.png</c> and <c>tables/invest-*.csv</c>. It keeps the rules of a <see cref="ReportFolder"/>: whole or
-/// absent, and nothing that stood there is lost but an earlier folder of the same kind.
+/// A money case as a folder: <c>charts/tornado.png</c> and <c>tables/invest-*.csv</c>. It keeps the rules of a <see cref="ReportFolder"/>:
+/// whole or absent, and nothing that stood there is lost but an earlier folder of the same kind.
 /// </summary>
 public static class InvestFolder
 {

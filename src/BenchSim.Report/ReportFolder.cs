@@ -10,13 +10,14 @@ using BenchSim.Study.Results;
 namespace BenchSim.Report;
 
 /// <summary>
-/// A report as a folder: <c>report.html</c>, <c>charts/*.png</c>, <c>tables/*.csv</c>, <c>result.json</c> and <c>inputs/</c>; where asked for, <c>case.pdf</c>.
-/// The same result and inputs give the same bytes for every text file.
+/// A report as a folder: <c>report.html</c>, <c>charts/*.png</c>, <c>tables/*.csv</c>, <c>result.json</c> and <c>inputs/</c>; where asked
+/// for, <c>case.pdf</c>. The same result and inputs give the same bytes for every text file.
 /// </summary>
 public static class ReportFolder
 {
-    /// <summary>Refuses a place where <see cref="Write(string, StudyResult, IReadOnlyList{ReportInput}, string, CancellationToken)"/> would refuse to write, because of what stands there or because the
-    /// place cannot be written; to be asked before a long play. Leaves nothing behind.</summary>
+    /// <summary>Refuses a place where <see cref="Write(string, StudyResult, IReadOnlyList{ReportInput}, string, CancellationToken)"/> would
+    /// refuse to write, because of what stands there or because the place cannot be written; to be asked before a long play. Leaves nothing
+    /// behind.</summary>
     /// <param name="directory">Where a report is to go.</param>
     /// <exception cref="ArgumentException"><paramref name="directory"/> is empty.</exception>
     /// <exception cref="ReportRefusedException">Something that is no report stands there, or the place cannot be written.</exception>
@@ -27,7 +28,8 @@ public static class ReportFolder
     }
 
     /// <summary>
-    /// Writes a report. The folder appears whole at the end or not at all; an earlier report in its place is replaced, anything else is left alone.
+    /// Writes a report. The folder appears whole at the end or not at all; an earlier report in its place is
+    /// replaced, anything else is left alone.
     /// </summary>
     /// <param name="directory">Where to write; parents are made as needed.</param>
     /// <param name="result">The result to report.</param>
@@ -54,7 +56,8 @@ public static class ReportFolder
     /// <param name="caseInput">The case report that goes with it; null for none.</param>
     /// <param name="cancel">Stops the writing; nothing is left behind.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="ArgumentException">An input's name is not a plain relative path, two inputs share one, or the parts of the case do not belong together.</exception>
+    /// <exception cref="ArgumentException">An input's name is not a plain relative path, two inputs share one, or the parts of the case do
+    /// not belong together.</exception>
     /// <exception cref="ReportRefusedException">Something that is no report stands there, or the disk refuses.</exception>
     /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
     public static void Write(

@@ -7,8 +7,8 @@ using BenchSim.Study.Sizing;
 namespace BenchSim.Report;
 
 /// <summary>
-/// A curve as a folder: <c>charts/size.png</c> and <c>tables/size.csv</c>. It keeps the rules of a <see cref="ReportFolder"/>: whole or absent, and
-/// nothing that stood there is lost but an earlier folder of the same kind.
+/// A curve as a folder: <c>charts/size.png</c> and <c>tables/size.csv</c>. It keeps the rules of a <see cref="ReportFolder"/>: whole or
+/// absent, and nothing that stood there is lost but an earlier folder of the same kind.
 /// </summary>
 public static class SizeFolder
 {

@@ -300,7 +300,8 @@ public sealed class ReportFolderTests : IDisposable
         var refusal = Assert.Throws<ReportRefusedException>(() => ReportFolder.Check(_folder.In("notes/a/report")));
 
         Assert.Equal(
-            $"No report was written: '{_folder.In("notes/a/report")}' cannot be made, for '{_folder.In("notes")}' is a file. Name another folder.",
+            $"No report was written: '{_folder.In("notes/a/report")}' cannot be made, for '{_folder.In("notes")}' is a file. "
+                + "Name another folder.",
             refusal.Message
         );
         Assert.Equal(["notes"], Entries(_folder.Path));

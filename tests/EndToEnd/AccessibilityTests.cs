@@ -4,7 +4,8 @@ using Microsoft.Playwright;
 
 namespace EndToEnd;
 
-/// <summary>What axe (axe-core, by its rules for WCAG and good practice) finds on the pages: nothing. Marked Browser as <see cref="PageInBrowserTests"/>.</summary>
+/// <summary>What axe (axe-core, by its rules for WCAG and good practice) finds on the pages: nothing. Marked Browser as
+/// <see cref="PageInBrowserTests"/>.</summary>
 [Trait("Category", "Browser")]
 public sealed class AccessibilityTests
 {
@@ -50,7 +51,8 @@ public sealed class AccessibilityTests
         using var folder = new TemporaryFolder();
         await File.WriteAllTextAsync(
             folder.In("bad.html"),
-            "<!DOCTYPE html><html lang=en><title>Bad</title><main><h1>Bad</h1><img src=x.png><p style='color:#eee;background:#fff'>pale</p></main></html>"
+            "<!DOCTYPE html><html lang=en><title>Bad</title><main><h1>Bad</h1><img src=x.png><p "
+                + "style='color:#eee;background:#fff'>pale</p></main></html>"
         );
 
         await using var browser = await OpenBrowser.StartAsync();

@@ -55,7 +55,8 @@ public sealed class PageInBrowserTests
         var page = await browser.PageAsync(folder.In("report/report.html"));
         // The stops there ought to be: links, folds and charts that scroll, as they stand in the page, less those within a closed fold.
         var stops = await page.EvaluateAsync<int>(
-            "(window.stops = [...document.querySelectorAll('a[href], summary, [tabindex]')].filter(each => each.tagName === 'SUMMARY' || !each.closest('details:not([open])'))).length"
+            "(window.stops = [...document.querySelectorAll('a[href], summary, [tabindex]')].filter(each => each.tagName === "
+                + "'SUMMARY' || !each.closest('details:not([open])'))).length"
         );
         Assert.InRange(stops, 10, 1000);
         for (var stop = 0; stop < stops; stop++)
@@ -118,7 +119,8 @@ public sealed class PageInBrowserTests
         Assert.Equal(PaperWidth, await OpenBrowser.WidthAsync(page));
     }
 
-    // The names that the starter folder gives to people, places, batches and growers, each with a text of ill will before it and three hundred letters behind.
+    // The names that the starter folder gives to people, places, batches and growers, each with a text of ill
+    // will before it and three hundred letters behind.
     [Theory]
     [InlineData("<script>alert(1)</script>")]
     [InlineData("<img src=x onerror=alert(1)>")]

@@ -2,7 +2,8 @@ using Microsoft.Playwright;
 
 namespace EndToEnd;
 
-/// <summary>The pages among the papers in a real browser, with names as long and as ill-willed as a plan may hold. Marked Browser as <see cref="PageInBrowserTests"/>.</summary>
+/// <summary>The pages among the papers in a real browser, with names as long and as ill-willed as a plan may hold. Marked Browser as
+/// <see cref="PageInBrowserTests"/>.</summary>
 [Trait("Category", "Browser")]
 public sealed class PapersInBrowserTests
 {

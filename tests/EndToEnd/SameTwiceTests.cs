@@ -1,6 +1,7 @@
 namespace EndToEnd;
 
-/// <summary>What is said and written twice is the same twice, to the byte; and the same from another build of the program (BENCHSIM_PROGRAM) as from the built one.</summary>
+/// <summary>What is said and written twice is the same twice, to the byte; and the same from another build of the program
+/// (BENCHSIM_PROGRAM) as from the built one.</summary>
 public sealed class SameTwiceTests
 {
     [Theory]

@@ -42,8 +42,10 @@ internal static class CaseBook
     {
         var study = input.Base;
         flow.Small(
-            $"{Dates.Full(study.Plan.FirstDay)} to {Dates.Full(study.Plan.LastDay)} · {Numbers.Count(study.Batches.Length, "batch", "batches")} · "
-                + $"{Numbers.Count(study.PlantsWanted, "plant", "plants")} wanted · {Numbers.Count(study.Seasons, "season", "seasons")} played{(input.Comparison is null ? "" : " of each")} · made with BenchSim"
+            $"{Dates.Full(study.Plan.FirstDay)} to {Dates.Full(study.Plan.LastDay)} · "
+                + $"{Numbers.Count(study.Batches.Length, "batch", "batches")} · {Numbers.Count(study.PlantsWanted, "plant", "plants")} "
+                + $"wanted · {Numbers.Count(study.Seasons, "season", "seasons")} played{(input.Comparison is null ? "" : " of each")} · "
+                + "made with BenchSim"
         );
         flow.Heading("1. Question and answer");
         flow.Paragraph("Question: " + CaseWords.Question(input));
@@ -92,8 +94,9 @@ internal static class CaseBook
 
         flow.Space(1.5);
         flow.Small(
-            $"All differences are means of {Numbers.Count(input.Base.Seasons, "season", "seasons")} of each on the same luck. With 95 % confidence the intervals "
-                + $"of all {Numbers.Whole(input.Comparison!.Comparisons)} differences compared hold at once (section 5)."
+            $"All differences are means of {Numbers.Count(input.Base.Seasons, "season", "seasons")} of each on the same luck. "
+                + $"With 95 % confidence the intervals of all {Numbers.Whole(input.Comparison!.Comparisons)} differences compared hold at "
+                + "once (section 5)."
         );
     }
 }

@@ -17,7 +17,8 @@ internal static class CaseCautions
         );
         flow.Point(InvestCautions.Building);
         flow.Point(
-            "Heat mats and other electrical equipment near water can kill: outlets, ground-fault protection and loads are for licensed electricians."
+            "Heat mats and other electrical equipment near water can kill: outlets, ground-fault protection and loads are for "
+                + "licensed electricians."
         );
         if (input.Base.Houses.Any(house => house.Fuel is not null) || input.Changed?.Houses.Any(house => house.Fuel is not null) == true)
         {

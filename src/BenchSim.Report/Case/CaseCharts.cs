@@ -30,7 +30,9 @@ internal static class CaseCharts
         flow.Drawing(
             5,
             (sheet, left, top) => PdfPainter.Key(sheet, OccupancyChart.Key, left, top, flow.WidthMm),
-            $"Trays by day, in places. Wanted is what the plan would take if there were no limit.{side} Below each: most places there are, and the median of {Numbers.Count(input.Base.Seasons, "season", "seasons")}, eight seasons of ten in brackets."
+            $"Trays by day, in places. Wanted is what the plan would take if there were no limit.{side} Below each: "
+                + $"most places there are, and the median of {Numbers.Count(input.Base.Seasons, "season", "seasons")}, "
+                + "eight seasons of ten in brackets."
         );
         var row = Math.Clamp((DrawingsMm / shown.Length) - CaptionMm, LeastRowMm, MostRowMm);
         foreach ((var without, var with) in shown)
@@ -45,8 +47,9 @@ internal static class CaseCharts
 
         if (all.Length > shown.Length)
         {
+            var names = all.Except(shown).Take(6).Select(pair => PlainText.Short((pair.Without ?? pair.With)!.Space.Name, 30));
             flow.Small(
-                $"Not drawn: {Numbers.Count(all.Length - shown.Length, "space", "spaces")} with less waiting, {string.Join(", ", all.Except(shown).Take(6).Select(pair => PlainText.Short((pair.Without ?? pair.With)!.Space.Name, 30)))}."
+                $"Not drawn: {Numbers.Count(all.Length - shown.Length, "space", "spaces")} with less waiting, {string.Join(", ", names)}."
             );
         }
     }
@@ -115,11 +118,13 @@ internal static class CaseCharts
             return without is null ? $"Not there without; with: {Words(with!)}." : $"Without: {Words(without)}; with: not there.";
         }
 
-        return $"Without: {Words(without)}. With: {Places(with)} places, {Wanted(with)} wanted, {Spreads.Cell(with.Peak)} held at the peak, {Spreads.Cell(with.WaitedDays)} tray-days waited.";
+        return $"Without: {Words(without)}. With: {Places(with)} places, {Wanted(with)} wanted, {Spreads.Cell(with.Peak)} held at the "
+            + $"peak, {Spreads.Cell(with.WaitedDays)} tray-days waited.";
     }
 
     private static string Words(SpaceResult space) =>
-        $"{Numbers.Count(space.Places.Max(), "place", "places")}, {Wanted(space)} wanted on the fullest date, {Spreads.Cell(space.Peak)} held at the peak and {Spreads.Cell(space.WaitedDays)} tray-days waited";
+        $"{Numbers.Count(space.Places.Max(), "place", "places")}, {Wanted(space)} wanted on the fullest date, "
+        + $"{Spreads.Cell(space.Peak)} held at the peak and {Spreads.Cell(space.WaitedDays)} tray-days waited";
 
     private static string Places(SpaceResult space) => Numbers.Whole(space.Places.Max());
 

@@ -4,8 +4,9 @@ using BenchSim.Report.Writing;
 namespace BenchSim.Report.Case;
 
 /// <summary>
-/// The appendix: what a reviewer needs to judge and repeat the study, by the checklist STRESS-DES (Monks, Currie, Onggo, Robinson, Kunc and Taylor 2019,
-/// "Strengthening the reporting of empirical simulation studies: Introducing the STRESS guidelines", Journal of Simulation 13(1), 55-67).
+/// The appendix: what a reviewer needs to judge and repeat the study, by the checklist STRESS-DES (Monks, Currie, Onggo, Robinson, Kunc and
+/// Taylor 2019, "Strengthening the reporting of empirical simulation studies: Introducing the STRESS guidelines", Journal of Simulation
+/// 13(1), 55-67).
 /// </summary>
 internal static class CaseChecklist
 {
@@ -15,8 +16,10 @@ internal static class CaseChecklist
         flow.KeepTogether(60);
         flow.Heading("Appendix: reporting checklist STRESS-DES");
         flow.Small(
-            "For a reviewer who wants to repeat the study. Items and numbers: T. Monks, C. S. M. Currie, B. S. Onggo, S. Robinson, M. Kunc and S. J. E. Taylor (2019), Strengthening the reporting of empirical simulation studies: "
-                + "Introducing the STRESS guidelines, Journal of Simulation 13(1), 55-67, doi 10.1080/17477778.2018.1442155. Pages named docs/ come with the program."
+            "For a reviewer who wants to repeat the study. Items and numbers: T. Monks, C. S. M. Currie, B. S. Onggo, S. Robinson, "
+                + "M. Kunc and S. J. E. Taylor (2019), Strengthening the reporting of empirical simulation studies: "
+                + "Introducing the STRESS guidelines, Journal of Simulation 13(1), 55-67, doi 10.1080/17477778.2018.1442155. "
+                + "Pages named docs/ come with the program."
         );
         flow.Table([new("Item", 3), new("In this study", 11)], Rows(input, inputs), isSmall: true);
     }

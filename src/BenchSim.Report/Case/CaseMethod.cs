@@ -13,8 +13,9 @@ internal static class CaseMethod
     {
         var sown = rules.SowWaitDays == 0 ? "one work day" : $"{Numbers.Count(rules.SowWaitDays, "day", "days")} and one work day";
         var late = rules.LateDays == 0 ? "in time" : $"at most {Numbers.Count(rules.LateDays, "day", "days")} late";
-        return $"A season fits when each batch is sown at most {sown} after its date, no tray stands too long for want of a place, and {Numbers.Setting(rules.ServiceGoal)} % of the wanted plants "
-            + $"are out {late}, days on which only the weather held them back not counted.";
+        return $"A season fits when each batch is sown at most {sown} after its date, no tray stands too long for want of a place, "
+            + $"and {Numbers.Setting(rules.ServiceGoal)} % of the wanted plants are out {late}, days on which only the weather held them "
+            + "back not counted.";
     }
 
     /// <summary>Writes the section.</summary>
@@ -29,25 +30,32 @@ internal static class CaseMethod
         );
         var same = input.Comparison is null
             ? ""
-            : $" The plan is played without and with {CaseWords.Name(input.Variant!.Name)}, with the same weather and the same luck of each batch in both, so that a difference comes from the change and not from chance.";
+            : $" The plan is played without and with {CaseWords.Name(input.Variant!.Name)}, with the same weather and the same luck "
+                + "of each batch in both, so that a difference comes from the change and not from chance.";
         var waits = scenario.Rules.Reliefs.IsEmpty
             ? "it waits where it stands, and keeps its place there"
             : $"it waits where it stands, or room is made ({string.Join(", ", scenario.Rules.Reliefs.Select(ReliefFields.Deed))})";
         flow.Point(
-            $"The season is played on a computer day by day and tray by tray. Once each work day, at {scenario.Rules.RoundAt.ToString("HH:mm", null)}, what is ready moves on if there is a place for it; if there is none, {waits}."
+            "The season is played on a computer day by day and tray by tray. Once each work day, at "
+                + $"{scenario.Rules.RoundAt.ToString("HH:mm", null)}, what is ready moves on if there is a place for it; if there is none, "
+                + $"{waits}."
         );
         flow.Point(
-            $"Weather: {WeatherPart.Words(scenario)}. Cold nights and rain hold trays back; the air in the houses, and so growth, follows from it."
+            $"Weather: {WeatherPart.Words(scenario)}. Cold nights and rain hold trays back; the air in the houses, and so growth, "
+                + "follows from it."
         );
         flow.Point(
-            "Luck: each season draws anew how good each packet of seed is, how many seeds of a tray come up, and how fast each batch comes up and grows."
+            "Luck: each season draws anew how good each packet of seed is, how many seeds of a tray come up, "
+                + "and how fast each batch comes up and grows."
         );
         flow.Point(
-            $"Seasons: {Numbers.Count(input.Base.Seasons, "season is", "seasons are")} played, from the seed {input.Base.Seed.ToString(null, null)}; the same seed gives the same answer again.{same}"
+            $"Seasons: {Numbers.Count(input.Base.Seasons, "season is", "seasons are")} played, from the seed "
+                + $"{input.Base.Seed.ToString(null, null)}; the same seed gives the same answer again.{same}"
         );
         flow.Point(FitRule(scenario.Rules));
         flow.Point(
-            "An interval of 95 % says how far a figure may be off because only so many seasons were played. “Eight seasons of ten” says how much one season differs from another; more seasons do not narrow it."
+            "An interval of 95 % says how far a figure may be off because only so many seasons were played. “Eight seasons of ten” "
+                + "says how much one season differs from another; more seasons do not narrow it."
         );
         if (input.Comparison is not null)
         {

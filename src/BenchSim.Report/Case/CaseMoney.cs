@@ -23,7 +23,8 @@ internal static class CaseMoney
         {
             flow.Paragraph(
                 input.Comparison is null
-                    ? "No money is reckoned here: this report looks at one plan by itself. What a change of it would save and cost is reckoned when the plan is compared with a variant that has a table [invest]."
+                    ? "No money is reckoned here: this report looks at one plan by itself. What a change of it would save and cost is "
+                        + "reckoned when the plan is compared with a variant that has a table [invest]."
                     : "No money is reckoned here: the variant has no table [invest] with its cost, life and discount rate."
             );
             return;
@@ -32,9 +33,15 @@ internal static class CaseMoney
         var currency = result.Currency;
         flow.Paragraph(InvestSentences.Headline(result));
         flow.Point(InvestSentences.Chance(result));
+        var source =
+            result.Terms.Basis.Length == 0
+                ? "No source of the terms is given."
+                : $"Their source, in the words of the variant: “{PlainText.Short(result.Terms.Basis, 200)}”.";
         flow.Point(
-            $"Terms: {InvestNames.Money(result.Terms.Capital, currency)} to build or buy, {Numbers.Count(result.Terms.LifeYears, "year", "years")} of life, discount rate {InvestNames.Percent(result.Terms.DiscountRate)} a year; "
-                + $"a plant more in time is worth {InvestNames.Money(result.Terms.PlantWorth, currency)}.{(result.Terms.Basis.Length == 0 ? " No source of the terms is given." : $" Their source, in the words of the variant: “{PlainText.Short(result.Terms.Basis, 200)}”.")}"
+            $"Terms: {InvestNames.Money(result.Terms.Capital, currency)} to build or buy, "
+                + $"{Numbers.Count(result.Terms.LifeYears, "year", "years")} of life, discount rate "
+                + $"{InvestNames.Percent(result.Terms.DiscountRate)} a year; a plant more in time is worth "
+                + $"{InvestNames.Money(result.Terms.PlantWorth, currency)}. {source}"
         );
         flow.Space(1.5);
         flow.Table(
@@ -126,7 +133,10 @@ internal static class CaseMoney
             flow.Drawing(
                 height,
                 (sheet, left, top) => PdfPainter.Rows(sheet, chart, left, top, flow.WidthMm),
-                $"Figure 2. Net present value over {Numbers.Count(result.Terms.LifeYears, "year", "years")}, mean of {Numbers.Count(result.Seasons, "season", "seasons")}, with one input lower (light) or higher (dark), all else as given: a quarter less and more, a life to whole years outwards, unless the variant gives a range. Broken line: it breaks even; black line: as given."
+                $"Figure 2. Net present value over {Numbers.Count(result.Terms.LifeYears, "year", "years")}, mean of "
+                    + $"{Numbers.Count(result.Seasons, "season", "seasons")}, with one input lower (light) or higher (dark), "
+                    + "all else as given: a quarter less and more, a life to whole years outwards, unless the variant gives a range. "
+                    + "Broken line: it breaks even; black line: as given."
             );
         }
 

@@ -32,7 +32,9 @@ internal static class CaseUncertainty
                 isSmall: true
             );
             flow.Small(
-                $"Each interval allows for all {Numbers.Whole(comparison.Comparisons)} comparisons (Bonferroni), so that with {Numbers.Percent(comparison.Confidence)} % confidence every one holds at once: Newcombe's paired interval for the chance, Student's interval of the mean difference, season by season, for the rest. "
+                $"Each interval allows for all {Numbers.Whole(comparison.Comparisons)} comparisons (Bonferroni), "
+                    + $"so that with {Numbers.Percent(comparison.Confidence)} % confidence every one holds at once: Newcombe's paired "
+                    + "interval for the chance, Student's interval of the mean difference, season by season, for the rest. "
                     + "An interval that holds 0 says that no difference can be told."
             );
         }
@@ -45,7 +47,8 @@ internal static class CaseUncertainty
         }
 
         flow.Point(
-            "Pests, disease, breakdowns, sickness of people and the market are left out. Seasons played are not seasons to come: they show what follows from the files that were played."
+            "Pests, disease, breakdowns, sickness of people and the market are left out. Seasons played are not seasons to come: "
+                + "they show what follows from the files that were played."
         );
     }
 

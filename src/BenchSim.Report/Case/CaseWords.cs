@@ -34,8 +34,8 @@ internal static class CaseWords
         var unit = CompareFigures.Unit(change.Measure);
         (var least, var most) = change.Difference > 0 ? (change.Low, change.High) : (-change.High, -change.Low);
         var range = change.HalfWidth == 0 ? "the same in every season" : $"{Amount(least)} to {Amount(most)}";
-        return $"{PlainText.Capital(name)}: {Amount(change.Variant)}{(unit.Length > 0 ? " " + unit : "")} instead of {Amount(change.Base)}, "
-            + $"{Amount(Math.Abs(change.Difference))} {More(change)} ({range}).";
+        return $"{PlainText.Capital(name)}: {Amount(change.Variant)}{(unit.Length > 0 ? " " + unit : "")} instead of "
+            + $"{Amount(change.Base)}, {Amount(Math.Abs(change.Difference))} {More(change)} ({range}).";
     }
 
     private static string More(MeasureChange change)

@@ -14,7 +14,8 @@ internal static class ChecklistStudy
     private const int MostFiles = 10;
     private const int HashLength = 12;
     private const string Mended =
-        "In the weather record, gaps of up to three days are filled on a straight line and rows that repeat a day with the same values are left out.";
+        "In the weather record, gaps of up to three days are filled on a straight line and rows that repeat a day with the same values "
+        + "are left out.";
 
     /// <summary>Items 3.1 to 3.4.</summary>
     public static IEnumerable<ChecklistItem> Data(CaseInput input, IReadOnlyList<ReportInput> inputs)
@@ -32,12 +33,16 @@ internal static class ChecklistStudy
         yield return new(
             "3.1",
             "Data sources",
-            $"The user's files, kept in the folder inputs beside this report: {(inputs.Count == 0 ? "none were kept" : files + more)}. Weather: {WeatherPart.Words(scenario)}. The source of each crop, tray and house value stands with it in the files or in the library of the program (docs/sources.md)."
+            "The user's files, kept in the folder inputs beside this report: "
+                + $"{(inputs.Count == 0 ? "none were kept" : files + more)}. Weather: {WeatherPart.Words(scenario)}. "
+                + "The source of each crop, tray and house value stands with it in the files or in the library of the program "
+                + "(docs/sources.md)."
         );
         yield return new(
             "3.2",
             "Pre-processing",
-            "Units are converted on reading, successions become batches, weeks to ready become heat sums (docs/model.md, section 5). A recorded year without 29 February takes the 28th's weather. "
+            "Units are converted on reading, successions become batches, weeks to ready become heat sums (docs/model.md, "
+                + "section 5). A recorded year without 29 February takes the 28th's weather. "
                 + scenario.Weather switch
                 {
                     GeneratedWeather { Fitted: not null } =>
@@ -51,7 +56,8 @@ internal static class ChecklistStudy
         yield return new(
             "3.4",
             "Assumptions",
-            $"{Weak(scenario)} Emergence and growth by heat sums, one factor of luck a batch; what is left out stands in section 5. No tray moves between rounds, and people do as the plan says."
+            $"{Weak(scenario)} Emergence and growth by heat sums, one factor of luck a batch; what is left out stands in section 5. "
+                + "No tray moves between rounds, and people do as the plan says."
         );
     }
 
@@ -62,7 +68,8 @@ internal static class ChecklistStudy
         yield return new(
             "4.1",
             "Initialisation",
-            $"Terminating. Every season begins empty on {Dates.Full(plan.FirstDay)}, always the same; no warm-up. It stops after {Dates.Full(plan.LastDay)}."
+            $"Terminating. Every season begins empty on {Dates.Full(plan.FirstDay)}, always the same; no warm-up. "
+                + $"It stops after {Dates.Full(plan.LastDay)}."
         );
         yield return new(
             "4.2",
@@ -71,11 +78,14 @@ internal static class ChecklistStudy
         );
         var fits = input.Base.Fits;
         var halfWidth = CompareFigures.Points((fits.High - fits.Low) / 2);
+        var paired = input.Comparison is null ? "" : " of each scenario, paired by common random numbers";
         yield return new(
             "4.3",
             "Estimation approach",
-            $"Independent replications: {Numbers.Count(input.Base.Seasons, "season", "seasons")}{(input.Comparison is null ? "" : " of each scenario, paired by common random numbers")}. Seasons start empty, so batch means do not arise. With this number the 95 % interval of the chance of fit reaches {halfWidth} percentage points to either side, half its width"
-                + $"{(input.Base.Seasons < Numbers.EnoughSeasons ? "; that is too few to decide anything" : "")}."
+            $"Independent replications: {Numbers.Count(input.Base.Seasons, "season", "seasons")}{paired}. "
+                + "Seasons start empty, so batch means do not arise. With this number the 95 % interval of the chance of fit reaches "
+                + $"{halfWidth} percentage points to either side, half its "
+                + $"width{(input.Base.Seasons < Numbers.EnoughSeasons ? "; that is too few to decide anything" : "")}."
         );
     }
 
@@ -85,27 +95,34 @@ internal static class ChecklistStudy
         yield return new(
             "5.1",
             "Software or programming language",
-            $"BenchSim {input.Version}, build of the model {input.Build}, C# on .NET 10, with its own simulation engine (docs/decisions/001-own-engine.md). The operating system is left out, so that the same files give the same report."
+            $"BenchSim {input.Version}, build of the model {input.Build}, C# on .NET 10, with its own simulation engine "
+                + "(docs/decisions/001-own-engine.md). The operating system is left out, so that the same files give the same report."
         );
         yield return new(
             "5.2",
             "Random sampling",
-            $"Philox4x32-10 (Salmon and others 2011), seed {input.Base.Seed.ToString(null, null)}, by inverse transform. Each draw is a function of the seed, the season, the batch or packet by name, and its purpose, so a change draws no other numbers for what it leaves alone (docs/decisions/002-randomness-by-name.md)."
+            $"Philox4x32-10 (Salmon and others 2011), seed {input.Base.Seed.ToString(null, null)}, by inverse transform. "
+                + "Each draw is a function of the seed, the season, the batch or packet by name, and its purpose, so a change draws no "
+                + "other numbers for what it leaves alone (docs/decisions/002-randomness-by-name.md)."
         );
         yield return new(
             "5.3",
             "Model execution",
-            "Process interaction; one process a season wakes at each work round and sweeps all lots in the order of item 2.5.4 (docs/decisions/007-a-sweep-of-lots.md). Seasons are played in parallel on the cores of one machine and share nothing; the answer does not depend on the number of threads."
+            "Process interaction; one process a season wakes at each work round and sweeps all lots in the order of item 2.5.4 "
+                + "(docs/decisions/007-a-sweep-of-lots.md). Seasons are played in parallel on the cores of one machine and share nothing; "
+                + "the answer does not depend on the number of threads."
         );
         yield return new(
             "5.4",
             "System specification",
-            "Run time and machine are left out for the same reason as in 5.1; no special hardware is needed. Measured times: docs/performance.md."
+            "Run time and machine are left out for the same reason as in 5.1; no special hardware is needed. Measured times: "
+                + "docs/performance.md."
         );
         yield return new(
             "6.1",
             "Computer model sharing statement",
-            $"BenchSim is free software under the MIT licence; its source holds the model, the tests and the pages named here. To repeat: with the same version, in the folder of this report, run: {PlainText.OneLine(input.Command)}"
+            "BenchSim is free software under the MIT licence; its source holds the model, the tests and the pages named here. "
+                + $"To repeat: with the same version, in the folder of this report, run: {PlainText.OneLine(input.Command)}"
         );
     }
 
@@ -114,8 +131,12 @@ internal static class ChecklistStudy
         var scenario = input.Base.Plan.Scenario;
         var emergence = Range(scenario.Crops.Select(crop => crop.EmergeCv));
         var growth = Range(scenario.Crops.Select(crop => crop.GrowthCv));
-        return $"All values, of {(input.Comparison is null ? "the plan" : "base and scenario")}: the files in inputs. Distributions: share of a packet that germinates Beta(v n, (1 - v) n) about its tested value v, n = {Numbers.Whole(scenario.Rules.GerminationSample)}; "
-            + $"plants of a tray binomial; speed of emergence of a batch lognormal, mean 1, coefficient of variation {emergence}; of growth lognormal, mean 1, coefficient of variation {growth}; weather as in 3.1. Chosen as the common laws of these quantities (docs/model.md, sections 4 to 6), not fitted to this site.";
+        return $"All values, of {(input.Comparison is null ? "the plan" : "base and scenario")}: the files in inputs. Distributions: "
+            + "share of a packet that germinates Beta(v n, (1 - v) n) about its tested value v, n = "
+            + $"{Numbers.Whole(scenario.Rules.GerminationSample)}; plants of a tray binomial; speed of emergence of a batch lognormal, "
+            + $"mean 1, coefficient of variation {emergence}; of growth lognormal, mean 1, coefficient of variation {growth}; "
+            + "weather as in 3.1. Chosen as the common laws of these quantities (docs/model.md, sections 4 to 6), "
+            + "not fitted to this site.";
     }
 
     private static string Range(IEnumerable<double> values)
@@ -133,6 +154,7 @@ internal static class ChecklistStudy
             .Count(source => source.Trust is Trust.Memory or Trust.Assumption);
         return weak == 0
             ? "No value of a crop, tray or house rests on memory or assumption."
-            : $"{Numbers.Count(weak, "value of crops, trays and houses rests", "values of crops, trays and houses rest")} on memory or assumption; the command check lists them.";
+            : $"{Numbers.Count(weak, "value of crops, trays and houses rests", "values of crops, trays and houses rest")} on memory "
+                + "or assumption; the command check lists them.";
     }
 }

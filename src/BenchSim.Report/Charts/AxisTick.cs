@@ -8,7 +8,8 @@ namespace BenchSim.Report.Charts;
 /// <param name="Label">What it says.</param>
 internal readonly record struct AxisTick(double At, string Label)
 {
-    /// <summary>Marks at the beginning of months, or every so many weeks in a short play; about <paramref name="most"/> at the most.</summary>
+    /// <summary>Marks at the beginning of months, or every so many weeks in a short play; about
+    /// <paramref name="most"/> at the most.</summary>
     public static ImmutableArray<AxisTick> OfDates(Dates dates, int most)
     {
         AxisTick[] months =

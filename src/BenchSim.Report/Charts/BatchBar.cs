@@ -21,7 +21,8 @@ internal sealed record BatchBar(
     int Wanted
 )
 {
-    /// <summary>What stands in place of the bars: a batch that most seasons do not sow, or throw out before it goes to the field, has none.</summary>
+    /// <summary>What stands in place of the bars: a batch that most seasons do not sow, or throw out before it
+    /// goes to the field, has none.</summary>
     public string? Note { get; private init; }
 
     /// <summary>Mean days that a tray of the batch waited for a place: all its waiting, divided by its trays.</summary>

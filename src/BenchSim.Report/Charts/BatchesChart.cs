@@ -43,8 +43,9 @@ internal static class BatchesChart
         {
             Detail = plan.Crop.Name,
             Told =
-                $"{PlainText.Short(plan.Order.Id, 60)}, {PlainText.Short(plan.Crop.Name, 60)}, {Numbers.Count(plan.Trays, "tray", "trays")}; "
-                + $"waited {Days(bar.WaitDays)}, held by the weather {Days(bar.HoldDays)} a tray on average",
+                $"{PlainText.Short(plan.Order.Id, 60)}, {PlainText.Short(plan.Crop.Name, 60)}, "
+                + $"{Numbers.Count(plan.Trays, "tray", "trays")}; waited {Days(bar.WaitDays)}, held by the weather {Days(bar.HoldDays)} a "
+                + "tray on average",
             Marks = [.. Marks(bar)],
         };
     }

@@ -3,8 +3,8 @@ using System.Collections.Immutable;
 namespace BenchSim.Report.Charts;
 
 /// <summary>
-/// A chart worked out once: what stands on it, in which order and in which words, in the units of its axes. Painters lay it out on a page, a picture or
-/// a sheet of paper, each with axes of its own.
+/// A chart worked out once: what stands on it, in which order and in which words, in the units of its axes. Painters lay it out on a page,
+/// a picture or a sheet of paper, each with axes of its own.
 /// </summary>
 internal sealed record Chart
 {

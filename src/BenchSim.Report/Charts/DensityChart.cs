@@ -3,7 +3,8 @@ using BenchSim.Study.Dense;
 
 namespace BenchSim.Report.Charts;
 
-/// <summary>How dense is dense enough: planned tray-days on the mats against seeds a flat, as a share of direct sowing, crop by crop.</summary>
+/// <summary>How dense is dense enough: planned tray-days on the mats against seeds a flat, as a share of direct
+/// sowing, crop by crop.</summary>
 internal static class DensityChart
 {
     private const double Most = 150;

@@ -18,7 +18,8 @@ internal sealed record Look(string Name, string Colour)
 
     public float DotSize { get; init; }
 
-    /// <summary>Its place in the key of a picture, which begins with what lies lowest; looks of one layer keep the order of the key.</summary>
+    /// <summary>Its place in the key of a picture, which begins with what lies lowest; looks of one layer keep
+    /// the order of the key.</summary>
     public int Layer { get; init; }
 
     /// <summary>True where it is drawn as dots alone, without a line.</summary>

@@ -54,7 +54,8 @@ internal static class OccupancyChart
         };
     }
 
-    /// <summary>An axis that has room for all of these spaces, so that charts of one space with and without a change can be compared.</summary>
+    /// <summary>An axis that has room for all of these spaces, so that charts of one space with and without a
+    /// change can be compared.</summary>
     public static ChartAxis Up(Dates dates, params SpaceResult[] spaces) =>
         ChartAxis.OfPlaces(
             spaces.Max(space =>

@@ -22,7 +22,8 @@ internal static class SizeChart
         return new Chart
         {
             Title =
-                $"{PlainText.Short(result.Space.Name, 40)}: the plan fits in so many percent of {Numbers.Count(result.Seasons, "season", "seasons")}",
+                $"{PlainText.Short(result.Space.Name, 40)}: the plan fits in so many percent of "
+                + $"{Numbers.Count(result.Seasons, "season", "seasons")}",
             Label = $"Share of seasons in which the plan fits by number of places: {PlainText.Short(result.Space.Name, 40)}",
             Table = "tables/size.csv",
             Across = ChartAxis.OfPlaces(result.Largest) with

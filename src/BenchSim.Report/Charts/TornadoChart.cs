@@ -3,7 +3,8 @@ using BenchSim.Study.Invest;
 
 namespace BenchSim.Report.Charts;
 
-/// <summary>Which inputs decide a money case: a bar an input, from the net present value at its lower value to that at its higher, widest on top.</summary>
+/// <summary>Which inputs decide a money case: a bar an input, from the net present value at its lower value to
+/// that at its higher, widest on top.</summary>
 internal static class TornadoChart
 {
     /// <summary>The chart.</summary>

@@ -27,7 +27,8 @@ internal static class WeatherFitChart
         return new Chart
         {
             Title =
-                $"Mean temperatures by month, {unit}: {Numbers.Short(report.Years)} years of record and {Numbers.Whole(report.GeneratedYears)} generated",
+                $"Mean temperatures by month, {unit}: {Numbers.Short(report.Years)} years of record and "
+                + $"{Numbers.Whole(report.GeneratedYears)} generated",
             Label = "Mean temperatures by month, of the record and as generated",
             Table = Table,
             Across = Months(),

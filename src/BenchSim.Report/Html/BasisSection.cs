@@ -52,11 +52,9 @@ internal static class BasisSection
         html.Add($"<ol>");
         for (var index = 0; index < reliefs.Length && index < result.ReliefUses.Length; index++)
         {
-            html.Add($"<li>");
-            html.Add($"{ReliefFields.Deed(reliefs[index])}: used for ");
-            html.Add(
-                $"{Spreads.Amount(result.ReliefUses[index], "tray", "trays")}{(reliefs[index] == Relief.Aisle ? ", counted once a day" : "")}</li>"
-            );
+            var counted = reliefs[index] == Relief.Aisle ? ", counted once a day" : "";
+            html.Add($"<li>{ReliefFields.Deed(reliefs[index])}: used for ");
+            html.Add($"{Spreads.Amount(result.ReliefUses[index], "tray", "trays")}{counted}</li>");
         }
 
         html.Add($"</ol><p class=\"small\">Of {Numbers.Count(result.Seasons, "season", "seasons")} played.</p>\n");

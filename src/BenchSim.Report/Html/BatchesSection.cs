@@ -32,7 +32,8 @@ internal static class BatchesSection
         var some =
             late == 0
                 ? $"By the median no batch {(rare.Length == 0 ? "" : "that goes out ")}is {lateness}."
-                : $"By the median {Numbers.Whole(late)} of {Numbers.Count(result.Batches.Length, "batch", "batches")} {(late == 1 ? "is" : "are")} {lateness}.";
+                : $"By the median {Numbers.Whole(late)} of {Numbers.Count(result.Batches.Length, "batch", "batches")} "
+                    + $"{(late == 1 ? "is" : "are")} {lateness}.";
         var never = rare.Length == 0 ? "" : $" In most seasons no tray of {VerdictSowing.Names(rare, _ => "")} goes to the field.";
         return $"Median dates of {seasons}. {some}{never}{(late == 0 && rare.Length == 0 ? "" : LeastReliable(result))}";
     }
@@ -50,7 +51,8 @@ internal static class BatchesSection
         ];
         return least.Hits == least.Seasons
             ? ""
-            : $" The least reliable {(worst.Length == 1 ? "is" : "are")} {VerdictSowing.Names(worst, _ => "")}: complete in time in {Numbers.OfSeasons(least)}.";
+            : $" The least reliable {(worst.Length == 1 ? "is" : "are")} {VerdictSowing.Names(worst, _ => "")}: "
+                + $"complete in time in {Numbers.OfSeasons(least)}.";
     }
 
     private static void Charts(HtmlText html, StudyResult result)
@@ -69,16 +71,21 @@ internal static class BatchesSection
         html.Add($"<details><summary>Table of the batches</summary>");
         html.Add($"<p>Planned dates, and what came of them in {Numbers.Count(result.Seasons, "season", "seasons")}: the median, and in ");
         html.Add(
-            $"brackets eight seasons of ten; where not all seasons have a figure, of those that do. Given up unsown: trays, or flats of a batch that is potted up. Waited for a place and held by the weather alone: means, in days a tray. Days late count every day, and so days on which only the weather held trays back; in time does not count those. All figures are in <a href=\"{BatchesChart.Table}\">{BatchesChart.Table}</a>.</p>"
+            $"brackets eight seasons of ten; where not all seasons have a figure, of those that do. Given up unsown: trays, or flats "
+                + $"of a batch that is potted up. Waited for a place and held by the weather alone: means, in days a tray. Days late count "
+                + $"every day, and so days on which only the weather held trays back; in time does not count those. All figures are in "
+                + $"<a href=\"{BatchesChart.Table}\">{BatchesChart.Table}</a>.</p>"
         );
         html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Batches\"><table><thead><tr>");
         html.Add($"<th scope=\"col\">Batch</th><th scope=\"col\" class=\"text\">Crop</th><th scope=\"col\" class=\"text\">Grower</th>");
         html.Add($"<th scope=\"col\">Trays</th><th scope=\"col\">Plants wanted</th><th scope=\"col\">Sow, planned</th>");
         html.Add(
-            $"<th scope=\"col\">First sown</th><th scope=\"col\">Given up unsown</th><th scope=\"col\">Out, planned</th><th scope=\"col\">Last out</th>"
+            $"<th scope=\"col\">First sown</th><th scope=\"col\">Given up unsown</th><th scope=\"col\">Out, planned</th>"
+                + $"<th scope=\"col\">Last out</th>"
         );
         html.Add(
-            $"<th scope=\"col\">Waited</th><th scope=\"col\">Held</th><th scope=\"col\">Days late</th><th scope=\"col\">Plants in time</th><th scope=\"col\">Complete in time</th></tr>"
+            $"<th scope=\"col\">Waited</th><th scope=\"col\">Held</th><th scope=\"col\">Days late</th>"
+                + $"<th scope=\"col\">Plants in time</th><th scope=\"col\">Complete in time</th></tr>"
         );
         html.Add($"</thead><tbody>\n");
         foreach (var batch in result.Batches)
@@ -88,10 +95,12 @@ internal static class BatchesSection
             html.Add($"{HtmlText.Name(plan.Crop.Name, 30)}</td><td class=\"text\">{HtmlText.Name(plan.Order.Grower, 30)}</td><td>");
             html.Add($"{Numbers.Whole(plan.Trays)}</td><td>{Numbers.Whole(plan.Order.Plants)}</td>");
             html.Add(
-                $"<td>{dates.Cell(plan.SowOn)}</td><td>{dates.Cell(batch.SownFirst)}</td><td>{Spreads.Cell(batch.GivenUp)}</td><td>{dates.Cell(plan.SetOutOn)}</td><td>"
+                $"<td>{dates.Cell(plan.SowOn)}</td><td>{dates.Cell(batch.SownFirst)}</td><td>{Spreads.Cell(batch.GivenUp)}</td>"
+                    + $"<td>{dates.Cell(plan.SetOutOn)}</td><td>"
             );
             html.Add(
-                $"{dates.Cell(batch.OutLast)}</td><td>{Numbers.Fine(BatchBar.WaitDaysOf(batch))}</td><td>{Numbers.Fine(BatchBar.HoldDaysOf(batch))}</td><td>{Spreads.Cell(batch.DaysLate, result.Seasons)}</td>"
+                $"{dates.Cell(batch.OutLast)}</td><td>{Numbers.Fine(BatchBar.WaitDaysOf(batch))}</td>"
+                    + $"<td>{Numbers.Fine(BatchBar.HoldDaysOf(batch))}</td><td>{Spreads.Cell(batch.DaysLate, result.Seasons)}</td>"
             );
             html.Add($"<td>{Spreads.Cell(batch.PlantsInTime)}</td><td>{Numbers.Cell(batch.Complete)}</td></tr>\n");
         }

@@ -14,7 +14,8 @@ internal static class BottlenecksSection
         }
 
         html.Add(
-            $"<section id=\"bottlenecks\" aria-labelledby=\"bottlenecks-title\"><h2 id=\"bottlenecks-title\">What holds the plan back</h2>\n<ul>"
+            $"<section id=\"bottlenecks\" aria-labelledby=\"bottlenecks-title\">"
+                + $"<h2 id=\"bottlenecks-title\">What holds the plan back</h2>\n<ul>"
         );
         foreach (var sentence in BottleneckSentences.Of(found))
         {
@@ -23,7 +24,8 @@ internal static class BottlenecksSection
 
         html.Add($"</ul>\n<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"What more room would save\"><table><thead><tr>");
         html.Add(
-            $"<th scope=\"col\">Space</th><th scope=\"col\">More room</th><th scope=\"col\">Late plant-days saved a season</th><th scope=\"col\">Interval</th>"
+            $"<th scope=\"col\">Space</th><th scope=\"col\">More room</th><th scope=\"col\">Late plant-days saved a season</th>"
+                + $"<th scope=\"col\">Interval</th>"
         );
         html.Add($"<th scope=\"col\">Plan fits in</th></tr></thead><tbody>\n");
         foreach (var trial in found.Unlimited)
@@ -54,10 +56,12 @@ internal static class BottlenecksSection
         }
 
         html.Add(
-            $"</tbody></table></div>\n<p class=\"small\">As it is, the plan fits in {Numbers.OfSeasons(found.Fits)} and has {SavingWords.Amount(found.LatePlantDays)} "
+            $"</tbody></table></div>\n<p class=\"small\">As it is, the plan fits in {Numbers.OfSeasons(found.Fits)} and has "
+                + $"{SavingWords.Amount(found.LatePlantDays)} "
         );
         html.Add(
-            $"late plant-days a season on average: a plant that goes out ten days after its date makes ten. {BottleneckSentences.Basis(found)} All figures are in <a href=\"tables/bottlenecks.csv\">"
+            $"late plant-days a season on average: a plant that goes out ten days after its date makes ten. "
+                + $"{BottleneckSentences.Basis(found)} All figures are in <a href=\"tables/bottlenecks.csv\">"
         );
         html.Add($"tables/bottlenecks.csv</a>.</p></section>\n");
     }

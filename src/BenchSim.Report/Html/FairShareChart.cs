@@ -4,7 +4,8 @@ using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Html;
 
-/// <summary>The fair-share chart: beside what each grower uses, what of the fuel and of the cost falls to each, and what equal shares would be.</summary>
+/// <summary>The fair-share chart: beside what each grower uses, what of the fuel and of the cost falls to each,
+/// and what equal shares would be.</summary>
 internal static class FairShareChart
 {
     private const double Left = 190;
@@ -43,7 +44,8 @@ internal static class FairShareChart
         const double room = Width - Left - 60;
         html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Shares by grower\"><svg class=\"chart\" role=\"img\" ");
         html.Add(
-            $"aria-label=\"Shares of tray-days, fuel and cost by grower\" viewBox=\"0 0 {Width} {height}\" width=\"{Width}\" height=\"{height}\">\n"
+            $"aria-label=\"Shares of tray-days, fuel and cost by grower\" viewBox=\"0 0 {Width} {height}\" width=\"{Width}\" "
+                + $"height=\"{height}\">\n"
         );
         for (var grower = 0; grower < result.Growers.Length; grower++)
         {
@@ -76,7 +78,8 @@ internal static class FairShareChart
         }
 
         html.Add(
-            $"<g><title>{Numbers.Percent(share)} % {words}</title><rect class=\"{kind}\" x=\"{Left}\" y=\"{y + 2}\" width=\"{length}\" height=\"{Pitch - 3}\"/>"
+            $"<g><title>{Numbers.Percent(share)} % {words}</title><rect class=\"{kind}\" x=\"{Left}\" y=\"{y + 2}\" "
+                + $"width=\"{length}\" height=\"{Pitch - 3}\"/>"
         );
         html.Add($"<text x=\"{Left + length + 6}\" y=\"{y + 12.5}\">{Numbers.Percent(share)} %</text></g>");
     }

@@ -86,8 +86,9 @@ internal static class FuelSection
     }
 
     private static string Words(DesignLoad load, UnitSystem units) =>
-        $"kept at {Temperatures.Words(load.InsideC, units)} with {Temperatures.Words(load.OutdoorC, units)} outdoors, the house loses about "
-        + $"{Numbers.Rough(load.Watts)} W{(units == UnitSystem.Imperial ? $" ({Numbers.Rough(load.BtuPerHour)} Btu/h)" : "")}";
+        $"kept at {Temperatures.Words(load.InsideC, units)} with {Temperatures.Words(load.OutdoorC, units)} outdoors, "
+        + $"the house loses about {Numbers.Rough(load.Watts)} "
+        + $"W{(units == UnitSystem.Imperial ? $" ({Numbers.Rough(load.BtuPerHour)} Btu/h)" : "")}";
 
     private static void Cautions(HtmlText html, bool fuel, bool load)
     {

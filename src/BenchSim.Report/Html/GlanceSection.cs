@@ -35,7 +35,8 @@ internal static class GlanceSection
             .ToArray();
         if (shortWeeks.Length == 0)
         {
-            return $"No space keeps trays waiting in more than one season of ten ({Numbers.Count(result.Seasons, "season", "seasons")} played).";
+            return $"No space keeps trays waiting in more than one season of ten ({Numbers.Count(result.Seasons, "season", "seasons")} "
+                + "played).";
         }
 
         var last = dates.Plain(shortWeeks[^1].AddDays(6) > result.Plan.LastDay ? result.Plan.LastDay : shortWeeks[^1].AddDays(6));

@@ -24,7 +24,8 @@ internal static class GrowersSection
             $"<th scope=\"col\">Grower</th><th scope=\"col\">Batches</th><th scope=\"col\">Share</th><th scope=\"col\">Fuel share</th>"
         );
         html.Add(
-            $"<th scope=\"col\">Cost share</th><th scope=\"col\">Cost</th><th scope=\"col\">Tray-days</th><th scope=\"col\">Most places on a day</th>"
+            $"<th scope=\"col\">Cost share</th><th scope=\"col\">Cost</th><th scope=\"col\">Tray-days</th>"
+                + $"<th scope=\"col\">Most places on a day</th>"
         );
         foreach (var space in result.Spaces)
         {
@@ -59,13 +60,15 @@ internal static class GrowersSection
             return "There are no shares of fuel, because no house has fuel.";
         }
 
-        return "The fuel share divides the fuel of each house (its cost, or its heat where a price is missing) by the place-days that each grower holds in it.";
+        return "The fuel share divides the fuel of each house (its cost, or its heat where a price is missing) by the place-days that "
+            + "each grower holds in it.";
     }
 
     private static string CostShares(ImmutableArray<GrowerCost> costs) =>
         costs.All(cost => double.IsNaN(cost.Share))
             ? "There are no shares of the cost, because a price is missing or nothing is burnt or drawn."
-            : "The cost is that of fuel and of the mats’ electricity, that of the mats divided by the place-days that each grower holds on them; labour, seed and mix are not in it.";
+            : "The cost is that of fuel and of the mats’ electricity, that of the mats divided by the place-days that each grower "
+                + "holds on them; labour, seed and mix are not in it.";
 
     private static string Reading(StudyResult result, ImmutableArray<GrowerCost> costs)
     {
@@ -80,8 +83,9 @@ internal static class GrowersSection
         var equal =
             result.Growers.Length == 1
                 ? ""
-                : $" Divided equally, each of {Numbers.Whole(result.Growers.Length)} growers would have {Numbers.Percent(1.0 / result.Growers.Length)} %.";
-        return $"{PlainText.Short(most.Grower, 60)} holds the largest share: {Numbers.Percent(most.Share)} % of all tray-days{bears} (mean of "
-            + $"{Numbers.Count(result.Seasons, "season", "seasons")}). A tray-day is one place held for one day.{equal}";
+                : $" Divided equally, each of {Numbers.Whole(result.Growers.Length)} growers would have "
+                    + $"{Numbers.Percent(1.0 / result.Growers.Length)} %.";
+        return $"{PlainText.Short(most.Grower, 60)} holds the largest share: {Numbers.Percent(most.Share)} % of all tray-days{bears} (mean "
+            + $"of {Numbers.Count(result.Seasons, "season", "seasons")}). A tray-day is one place held for one day.{equal}";
     }
 }

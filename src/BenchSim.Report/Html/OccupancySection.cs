@@ -95,7 +95,8 @@ internal static class OccupancySection
             text.Append(
                 CultureInfo.InvariantCulture,
                 $" Around {dates.Plain(dates.Day(worst))} it would take {Numbers.Whole(wanted.P50)} "
-                    + $"places{Range(wanted, result.Seasons)} if there were no limit: {Numbers.Count(lacking, "place", "places")} more than there are."
+                    + $"places{Range(wanted, result.Seasons)} if there were no limit: {Numbers.Count(lacking, "place", "places")} more "
+                    + $"than there are."
             );
             text.Append(OthersTakeTheRest(space, result, worst, lacking));
             text.Append(WorstDay(space, result, lacking));
@@ -111,10 +112,12 @@ internal static class OccupancySection
         var isAlone = result.Spaces.Count(other => other.Space.Kind == space.Space.Kind) == 1;
         return group is null || !isAlone || group.Shortage.P50 <= lacking
             ? ""
-            : $" On the worst day of each season, whichever date that is, the places lacking are {Spreads.Amount(group.Shortage, "place", "places")}.";
+            : " On the worst day of each season, whichever date that is, the places lacking are "
+                + $"{Spreads.Amount(group.Shortage, "place", "places")}.";
     }
 
-    // With no limit every crop goes to its first preference: one space may lack places that others of its kind have. Where trays wait for it all the same, others do not help.
+    // With no limit every crop goes to its first preference: one space may lack places that others of its kind have. Where trays wait for
+    // it all the same, others do not help.
     private static string OthersTakeTheRest(SpaceResult space, StudyResult result, int day, int lacking)
     {
         GroupResult? group = result.Groups.FirstOrDefault(group => group.Kind == space.Space.Kind);

@@ -19,10 +19,12 @@ internal static class SeedPart
 
         BatchPlan[] aged = [.. result.Plan.Batches.Where(batch => SeedAge.IsAged(scenario.Rules, batch))];
         var kept =
-            $"kept at {Numbers.Short(storage.MoisturePercent)} % moisture and {Temperatures.Words(storage.TemperatureC, scenario.Units)} since the test";
+            $"kept at {Numbers.Short(storage.MoisturePercent)} % moisture and "
+            + $"{Temperatures.Words(storage.TemperatureC, scenario.Units)} since the test";
         if (aged.Length == 0)
         {
-            return $"seed would age, {kept}, but no batch has a date of test and a crop whose seed life is known: packets are taken at their tested germination";
+            return $"seed would age, {kept}, but no batch has a date of test and a crop whose seed life is known: packets are taken at "
+                + "their tested germination";
         }
 
         var worst = aged.MinBy(batch => batch.Germination - batch.Order.Germination)!;
@@ -31,7 +33,8 @@ internal static class SeedPart
                 ? ""
                 : "; the others have no date of test, or a crop whose seed life is not known, and are taken as tested";
         return $"in force for {Numbers.Whole(aged.Length)} of {Numbers.Count(result.Plan.Batches.Length, "batch", "batches")}, {kept}: "
-            + $"{PlainText.Short(worst.Order.Id, 30)} loses most, from {Percent(worst.Order.Germination)} to {Percent(worst.Germination)} %{others}";
+            + $"{PlainText.Short(worst.Order.Id, 30)} loses most, from {Percent(worst.Order.Germination)} to {Percent(worst.Germination)} "
+            + $"%{others}";
     }
 
     private static string Percent(double share) => (share * 100).ToString("0.#", null);

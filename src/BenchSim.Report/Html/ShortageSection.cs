@@ -54,9 +54,11 @@ internal static class ShortageSection
                 reasons = "The trays that stand there cannot go on in time.";
             }
 
-            return $"Counted together, the spaces of each kind have places enough in all seasons played, and yet trays are refused a place.{(reasons.Length > 0 ? " " : "")}{reasons}";
+            return "Counted together, the spaces of each kind have places enough in all seasons played, and yet trays are refused a "
+                + $"place.{(reasons.Length > 0 ? " " : "")}{reasons}";
         }
 
-        return $"The largest shortage is of {Trade.Place(worst.Kind)}s: {Spreads.Amount(worst.Shortage, "place", "places")} on the worst day.";
+        return $"The largest shortage is of {Trade.Place(worst.Kind)}s: {Spreads.Amount(worst.Shortage, "place", "places")} on the worst "
+            + "day.";
     }
 }

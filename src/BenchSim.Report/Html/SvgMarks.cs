@@ -60,12 +60,14 @@ internal sealed class SvgMarks(HtmlText html, SvgFrame frame)
             case SpanMark span:
                 var along = Lane(y, span.Lane) + (span.IsBelow ? LaneHeight - 1.5 : Middle);
                 html.Add(
-                    $"<line class=\"{span.Look.Name}\" x1=\"{frame.X(span.From)}\" y1=\"{along}\" x2=\"{frame.X(span.To)}\" y2=\"{along}\"/>"
+                    $"<line class=\"{span.Look.Name}\" x1=\"{frame.X(span.From)}\" y1=\"{along}\" x2=\"{frame.X(span.To)}\" "
+                        + $"y2=\"{along}\"/>"
                 );
                 break;
             case PointMark { Look.Dot: Dot.Upright } point:
                 html.Add(
-                    $"<rect class=\"{point.Look.Name}\" x=\"{frame.X(point.At) - 1.5}\" y=\"{y + 1}\" width=\"3\" height=\"{LaneHeight - 3}\"/>"
+                    $"<rect class=\"{point.Look.Name}\" x=\"{frame.X(point.At) - 1.5}\" y=\"{y + 1}\" width=\"3\" "
+                        + $"height=\"{LaneHeight - 3}\"/>"
                 );
                 break;
             case PointMark point:
@@ -77,7 +79,8 @@ internal sealed class SvgMarks(HtmlText html, SvgFrame frame)
             case FigureMark figure:
                 var x = frame.X(figure.At) + (figure.IsLeft ? -5 : 5);
                 html.Add(
-                    $"<text class=\"{(figure.IsLeft ? "figure end" : "figure")}\" x=\"{x}\" y=\"{Lane(y, figure.Lane) + 13}\">{figure.Text}</text>"
+                    $"<text class=\"{(figure.IsLeft ? "figure end" : "figure")}\" x=\"{x}\" "
+                        + $"y=\"{Lane(y, figure.Lane) + 13}\">{figure.Text}</text>"
                 );
                 break;
             case EdgeMark { IsUpright: true } edge:

@@ -4,7 +4,8 @@ using BenchSim.Report.Words;
 
 namespace BenchSim.Report.Html;
 
-/// <summary>Draws charts as SVG in the page: text stays text, and each mark takes its colour from the class that its look is called by.</summary>
+/// <summary>Draws charts as SVG in the page: text stays text, and each mark takes its colour from the class
+/// that its look is called by.</summary>
 internal static class SvgPainter
 {
     private const double Width = 760;

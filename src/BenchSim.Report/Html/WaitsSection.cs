@@ -5,7 +5,8 @@ using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Html;
 
-/// <summary>Who waits for whom: a strip for each space that refuses trays of another, a cell a week, darker the more of them wait.</summary>
+/// <summary>Who waits for whom: a strip for each space that refuses trays of another, a cell a week, darker the
+/// more of them wait.</summary>
 internal static class WaitsSection
 {
     private const double Left = 250;

@@ -25,14 +25,16 @@ internal static class WaysPart
         html.Add($"<details><summary>Ways to reach the wanted plants, batch by batch</summary>");
         html.Add($"<p>For batches sown straight into their trays. “One seed a cell” and “two seeds a cell and thin” take the fewest ");
         html.Add($"trays that bring the wanted plants with a chance of at least {Numbers.Setting(scenario.Rules.StandAssurance)} %. ");
-        html.Add(
-            $"{(priced ? "Cost is seed, potting mix and the work of sowing." : "No cost is shown: it needs the prices of seed, potting mix and work.")}"
-        );
+        var cost = priced
+            ? "Cost is seed, potting mix and the work of sowing."
+            : "No cost is shown: it needs the prices of seed, potting mix and work.";
+        html.Add($"{cost}");
         html.Add(
             $"</p><div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Ways to reach the wanted plants\"><table><thead><tr>"
         );
         html.Add(
-            $"<th scope=\"col\">Batch</th><th scope=\"col\" class=\"text\">Way</th><th scope=\"col\">Trays</th><th scope=\"col\">Seeds a cell</th>"
+            $"<th scope=\"col\">Batch</th><th scope=\"col\" class=\"text\">Way</th><th scope=\"col\">Trays</th>"
+                + $"<th scope=\"col\">Seeds a cell</th>"
         );
         html.Add($"<th scope=\"col\">Seeds</th><th scope=\"col\">Chance of the wanted plants</th>");
         if (priced)

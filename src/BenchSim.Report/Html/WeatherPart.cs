@@ -23,7 +23,8 @@ internal static class WeatherPart
             _ => "generated day by day",
         };
 
-    /// <summary>What generated weather rests on: how well it gives back its record, warnings, assumptions. Nothing for other weather.</summary>
+    /// <summary>What generated weather rests on: how well it gives back its record, warnings, assumptions.
+    /// Nothing for other weather.</summary>
     public static void Write(HtmlText html, Scenario scenario)
     {
         if (scenario.Weather is not GeneratedWeather generated)

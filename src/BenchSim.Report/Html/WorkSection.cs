@@ -41,7 +41,8 @@ internal static class WorkSection
         ImmutableArray<double> hours = [.. result.Work.HoursByWeek.Select(week => week.Mean)];
         var work = result.Work.Hours;
         var all = work.Least.Equals(work.Most)
-            ? $"Sowing, potting up, moving, loading and carrying in take {Numbers.Short(work.P50)} {(work.P50 == 1 ? "hour" : "hours")} in every season played."
+            ? $"Sowing, potting up, moving, loading and carrying in take {Numbers.Short(work.P50)} "
+                + $"{(work.P50 == 1 ? "hour" : "hours")} in every season played."
             : $"Sowing, potting up, moving, loading and carrying in take {Spreads.Amount(work, "hour", "hours")}.";
         if (hours.IsEmpty || hours.Max() <= 0)
         {
@@ -49,8 +50,9 @@ internal static class WorkSection
         }
 
         var busiest = hours.IndexOf(hours.Max());
-        return $"{all} The busiest week begins on {dates.Plain(dates.Day(7 * busiest))}: {Numbers.Short(hours[busiest])} hours on "
-            + $"average, at most {Numbers.Short(result.Work.HoursByWeek[busiest].P90)} in nine seasons of ten ({Numbers.Count(result.Seasons, "season", "seasons")} played).";
+        return $"{all} The busiest week begins on {dates.Plain(dates.Day(7 * busiest))}: {Numbers.Short(hours[busiest])} hours on average, "
+            + $"at most {Numbers.Short(result.Work.HoursByWeek[busiest].P90)} in nine seasons of ten "
+            + $"({Numbers.Count(result.Seasons, "season", "seasons")} played).";
     }
 
     private static void Chart(HtmlText html, WorkResult work, Dates dates)

@@ -2,7 +2,8 @@ using BenchSim.Report.Pdf;
 
 namespace BenchSim.Report.Labels;
 
-/// <summary>A sheet of labels: paper, size of one label, how many stand on a sheet and how far apart. All lengths are in millimetres; labels stand in the middle of the paper.</summary>
+/// <summary>A sheet of labels: paper, size of one label, how many stand on a sheet and how far apart. All lengths are in millimetres;
+/// labels stand in the middle of the paper.</summary>
 public sealed record LabelSheet
 {
     /// <summary>Short name, as written on the command line.</summary>

@@ -11,7 +11,8 @@ public static partial class LabelSheets
     private const double LeastHeightMm = 10;
     private const double EdgeMm = 5;
 
-    /// <summary>Sheets sold widely, by size alone, and two for plain paper to be cut into stakes; the first of each paper goes with its units.</summary>
+    /// <summary>Sheets sold widely, by size alone, and two for plain paper to be cut into stakes; the first of
+    /// each paper goes with its units.</summary>
     public static readonly ImmutableArray<LabelSheet> Known =
     [
         new()
@@ -98,7 +99,8 @@ public static partial class LabelSheets
 
     /// <summary>
     /// The sheet a text asks for: a known name, or <c>WIDTHxHEIGHT</c> in millimetres (as many as the paper holds, cut out by hand), or
-    /// <c>WIDTHxHEIGHT/COLUMNSxROWS</c> with <c>/GAPxGAP</c> behind where labels do not touch. The paper comes first: <c>letter:70x30</c>; A4 when none is said.
+    /// <c>WIDTHxHEIGHT/COLUMNSxROWS</c> with <c>/GAPxGAP</c> behind where labels do not touch. The paper comes first: <c>letter:70x30</c>;
+    /// A4 when none is said.
     /// </summary>
     /// <param name="text">Text.</param>
     /// <param name="why">What is wrong and what would be right; empty when nothing is.</param>
@@ -117,7 +119,8 @@ public static partial class LabelSheets
         if (!match.Success)
         {
             why =
-                $"write one of {string.Join(", ", Known.Select(sheet => sheet.Name))}, or a size in millimetres such as 70x30, 70x30/2x8 or letter:66.7x25.4/3x10/3.2x0";
+                $"write one of {string.Join(", ", Known.Select(sheet => sheet.Name))}, or a size in millimetres such as 70x30, "
+                + "70x30/2x8 or letter:66.7x25.4/3x10/3.2x0";
             return null;
         }
 
@@ -168,14 +171,17 @@ public static partial class LabelSheets
         }
 
         return sheet.UsedWidthMm > sheet.Paper.WidthMm || sheet.UsedHeightMm > sheet.Paper.HeightMm
-            ? FormattableString.Invariant(
-                $"the labels take {sheet.UsedWidthMm:0.#} x {sheet.UsedHeightMm:0.#} mm, and {sheet.Paper.Name} is {sheet.Paper.WidthMm:0.#} x {sheet.Paper.HeightMm:0.#} mm"
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"the labels take {sheet.UsedWidthMm:0.#} x {sheet.UsedHeightMm:0.#} mm, and {sheet.Paper.Name} is "
+                    + $"{sheet.Paper.WidthMm:0.#} x {sheet.Paper.HeightMm:0.#} mm"
             )
             : "";
     }
 
     [GeneratedRegex(
-        @"^((?<paper>a4|letter):)?(?<width>\d{1,3}(\.\d{1,3})?)x(?<height>\d{1,3}(\.\d{1,3})?)(/(?<columns>\d{1,2})x(?<rows>\d{1,2})(/(?<gapx>\d{1,2}(\.\d{1,4})?)x(?<gapy>\d{1,2}(\.\d{1,4})?))?)?\z",
+        @"^((?<paper>a4|letter):)?(?<width>\d{1,3}(\.\d{1,3})?)x(?<height>\d{1,3}(\.\d{1,3})?)"
+            + @"(/(?<columns>\d{1,2})x(?<rows>\d{1,2})(/(?<gapx>\d{1,2}(\.\d{1,4})?)x(?<gapy>\d{1,2}(\.\d{1,4})?))?)?\z",
         RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
         1000
     )]

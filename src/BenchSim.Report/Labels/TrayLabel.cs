@@ -26,10 +26,12 @@ internal sealed record TrayLabel(BatchPlan Batch, bool IsFlat, int Number, int O
     public string Count => $"{What} {Number} of {Of}";
 
     /// <summary>
-    /// What the square code holds, short enough to be read from a small label: batch (its first 40 letters), tray, sow date and set-out date.
+    /// What the square code holds, short enough to be read from a small label: batch (its first 40 letters),
+    /// tray, sow date and set-out date.
     /// </summary>
     public string Code =>
-        $"{PlainText.Short(Batch.Order.Id, LongestIdInCode)}; {(IsFlat ? "flat" : "tray")} {Number}/{Of}; sow {Dates.Iso(Batch.SowOn)}; out {Dates.Iso(Batch.SetOutOn)}";
+        $"{PlainText.Short(Batch.Order.Id, LongestIdInCode)}; {(IsFlat ? "flat" : "tray")} {Number}/{Of}; sow {Dates.Iso(Batch.SowOn)}; "
+        + $"out {Dates.Iso(Batch.SetOutOn)}";
 
     /// <summary>The labels of a plan for what is filled from one date to another, in order of filling, batch and number.</summary>
     public static ImmutableArray<TrayLabel> All(SeasonPlan plan, DateOnly from, DateOnly to) =>

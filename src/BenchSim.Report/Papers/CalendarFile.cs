@@ -10,13 +10,15 @@ using Ical.Net.Serialization;
 namespace BenchSim.Report.Papers;
 
 /// <summary>
-/// The jobs as a calendar file (RFC 5545): an event that lasts the day for each, and one for the nights of a week on which trays may need a cover.
+/// The jobs as a calendar file (RFC 5545): an event that lasts the day for each, and one for the nights of a
+/// week on which trays may need a cover.
 /// </summary>
 internal static class CalendarFile
 {
     private const double LeastChance = 0.01;
 
-    /// <summary>Writes the file. The same batch and job keep their identifier, so that a later file moves the events of an earlier one.</summary>
+    /// <summary>Writes the file. The same batch and job keep their identifier, so that a later file moves the
+    /// events of an earlier one.</summary>
     public static byte[] Write(PaperContent content)
     {
         var calendar = new Calendar { ProductId = "-//BenchSim//print//EN", Method = "PUBLISH" };
@@ -49,7 +51,8 @@ internal static class CalendarFile
             task.On,
             task.On,
             $"{TaskWords.Job(task.Kind)}: {batch}, {TaskWords.Pieces(task)}",
-            $"{PlainText.Short(task.Batch.Crop.Name, 200)}, {PlainText.Short(task.Batch.Order.Grower, 200)}: {TaskWords.Detail(content.Plan, task)}.{hours}\n{PaperWords.Dates}",
+            $"{PlainText.Short(task.Batch.Crop.Name, 200)}, {PlainText.Short(task.Batch.Order.Grower, 200)}: "
+                + $"{TaskWords.Detail(content.Plan, task)}.{hours}\n{PaperWords.Dates}",
             TaskWords.Job(task.Kind),
             stamp
         );
@@ -64,8 +67,9 @@ internal static class CalendarFile
             week.Nights[0].On,
             week.Nights[^1].On,
             $"Watch the nights: {crop} on {PlainText.Short(week.Table.Name, 60)}",
-            $"A cover is expected on {Numbers.Short(week.ColdNights)} of {Numbers.Count(week.Nights.Length, "night", "nights")} (below {limit}); on at least one with a chance of "
-                + $"{Numbers.Percent((double)week.YearsWithCold / week.Years)} %.\n{PaperWords.Nights(content.Plan, week.Years)}",
+            $"A cover is expected on {Numbers.Short(week.ColdNights)} of {Numbers.Count(week.Nights.Length, "night", "nights")} "
+                + $"(below {limit}); on at least one with a chance of {Numbers.Percent((double)week.YearsWithCold / week.Years)} "
+                + $"%.\n{PaperWords.Nights(content.Plan, week.Years)}",
             "Cover",
             stamp
         );

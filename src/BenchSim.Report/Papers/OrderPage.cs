@@ -18,7 +18,8 @@ internal static class OrderPage
         PaperPage.Open(html, $"Order: {content.SiteName}");
         html.Add($"<h1>Order: {HtmlText.Name(content.SiteName, LongestName)}</h1>\n");
         html.Add(
-            $"<p>For everything sown or potted up from {Dates.Full(content.From)} to {Dates.Full(content.To)}.</p>\n<p>{PaperWords.Order}</p>\n"
+            $"<p>For everything sown or potted up from {Dates.Full(content.From)} to {Dates.Full(content.To)}.</p>\n"
+                + $"<p>{PaperWords.Order}</p>\n"
         );
         Seeds(html, needs, money);
         Trays(html, needs);
@@ -37,27 +38,33 @@ internal static class OrderPage
         }
 
         html.Add(
-            $"<table><thead><tr><th scope=\"col\">Crop</th><th scope=\"col\">Packet, or sowing</th><th scope=\"col\" class=\"amount number\">Sowings</th>"
+            $"<table><thead><tr><th scope=\"col\">Crop</th><th scope=\"col\">Packet, or sowing</th>"
+                + $"<th scope=\"col\" class=\"amount number\">Sowings</th>"
         );
         html.Add(
-            $"<th scope=\"col\" class=\"amount number\">Seeds</th><th scope=\"col\" class=\"amount number\">A thousand</th><th scope=\"col\" class=\"amount number\">Cost</th></tr></thead><tbody>\n"
+            $"<th scope=\"col\" class=\"amount number\">Seeds</th><th scope=\"col\" class=\"amount number\">A thousand</th>"
+                + $"<th scope=\"col\" class=\"amount number\">Cost</th></tr></thead><tbody>\n"
         );
         foreach (var seed in needs.Seeds)
         {
             html.Add(
-                $"<tr><th scope=\"row\">{HtmlText.Name(seed.Crop.Name, LongestName)}</th><td>{HtmlText.Name(seed.PacketId ?? seed.Sowing ?? "–", LongestName)}</td>"
+                $"<tr><th scope=\"row\">{HtmlText.Name(seed.Crop.Name, LongestName)}</th>"
+                    + $"<td>{HtmlText.Name(seed.PacketId ?? seed.Sowing ?? "–", LongestName)}</td>"
             );
             html.Add($"<td class=\"number\">{Numbers.Whole(seed.Batches)}</td><td class=\"number\">{Numbers.Whole(seed.Seeds)}</td>");
             html.Add(
-                $"<td class=\"number\">{(seed.ThousandSeeds is { } price ? money.Price(price) : "–")}</td><td class=\"number\">{Amount(money, seed.Cost)}</td></tr>\n"
+                $"<td class=\"number\">{(seed.ThousandSeeds is { } price ? money.Price(price) : "–")}</td>"
+                    + $"<td class=\"number\">{Amount(money, seed.Cost)}</td></tr>\n"
             );
         }
 
         html.Add(
-            $"</tbody><tfoot><tr><th scope=\"row\">All</th><td></td><td class=\"number\">{Numbers.Whole(needs.Seeds.Sum(seed => seed.Batches))}</td>"
+            $"</tbody><tfoot><tr><th scope=\"row\">All</th><td></td><td "
+                + $"class=\"number\">{Numbers.Whole(needs.Seeds.Sum(seed => seed.Batches))}</td>"
         );
         html.Add(
-            $"<td class=\"number\">{Numbers.Whole(needs.Seeds.Sum(seed => seed.Seeds))}</td><td></td><td class=\"number\">{Amount(money, needs.SeedCost)}</td></tr></tfoot></table>\n"
+            $"<td class=\"number\">{Numbers.Whole(needs.Seeds.Sum(seed => seed.Seeds))}</td><td></td>"
+                + $"<td class=\"number\">{Amount(money, needs.SeedCost)}</td></tr></tfoot></table>\n"
         );
         if (needs.SeedCost is null)
         {
@@ -72,21 +79,26 @@ internal static class OrderPage
         html.Add($"<section><h2>Trays, flats and carriers</h2>\n<table><thead><tr><th scope=\"col\">Type</th>");
         html.Add($"<th scope=\"col\" class=\"amount number\">Filled</th><th scope=\"col\" class=\"amount number\">Most at once</th>");
         html.Add(
-            $"<th scope=\"col\" class=\"amount number\">Mix each, litres</th><th scope=\"col\" class=\"amount number\">Mix, litres</th></tr></thead><tbody>\n"
+            $"<th scope=\"col\" class=\"amount number\">Mix each, litres</th>"
+                + $"<th scope=\"col\" class=\"amount number\">Mix, litres</th></tr></thead><tbody>\n"
         );
         foreach (var tray in needs.Trays)
         {
             html.Add(
-                $"<tr><th scope=\"row\">{HtmlText.Name(tray.Type.Name, LongestName)}</th><td class=\"number\">{Numbers.Whole(tray.Filled)}</td>"
+                $"<tr><th scope=\"row\">{HtmlText.Name(tray.Type.Name, LongestName)}</th>"
+                    + $"<td class=\"number\">{Numbers.Whole(tray.Filled)}</td>"
             );
             html.Add(
-                $"<td class=\"number\">{Numbers.Whole(tray.MostAtOnce)}</td><td class=\"number\">{(tray.Type.MediumLitres > 0 ? tray.Type.MediumLitres.ToString("0.##", null) : "not given")}</td>"
+                $"<td class=\"number\">{Numbers.Whole(tray.MostAtOnce)}</td>"
+                    + $"<td "
+                    + $"class=\"number\">{(tray.Type.MediumLitres > 0 ? tray.Type.MediumLitres.ToString("0.##", null) : "not given")}</td>"
             );
             html.Add($"<td class=\"number\">{(tray.Type.MediumLitres > 0 ? tray.MixLitres.ToString("#,##0.0", null) : "–")}</td></tr>\n");
         }
 
         html.Add(
-            $"<tr><th scope=\"row\">Carriers for cell trays</th><td class=\"number\">–</td><td class=\"number\">{Numbers.Whole(needs.Carriers)}</td><td></td><td></td></tr>"
+            $"<tr><th scope=\"row\">Carriers for cell trays</th><td class=\"number\">–</td>"
+                + $"<td class=\"number\">{Numbers.Whole(needs.Carriers)}</td><td></td><td></td></tr>"
         );
         html.Add($"</tbody></table>\n<p class=\"small\">{PaperWords.Trays}</p></section>\n");
     }
@@ -95,7 +107,8 @@ internal static class OrderPage
     {
         html.Add($"<section><h2>Potting mix</h2>\n<p><b>{needs.MixLitres.ToString("#,##0.0", null)} litres</b>, which is ");
         html.Add(
-            $"<b>{needs.MixCubicFeet.ToString("#,##0.0", null)} cubic feet</b> (a cubic foot is 28.317 litres), each rounded to one decimal."
+            $"<b>{needs.MixCubicFeet.ToString("#,##0.0", null)} cubic feet</b> (a cubic foot is 28.317 litres), each rounded to one "
+                + $"decimal."
         );
         if (needs.MixCost is { } cost)
         {

@@ -45,7 +45,8 @@ internal sealed record PaperContent
         var work = PlannedWork.Of(plan);
         var first = from ?? plan.FirstDay;
 
-        // Not the last set-out: where both dates of a batch are given, its trays may be ready for the table or for potting up only after it.
+        // Not the last set-out: where both dates of a batch are given, its trays may be ready for the table or
+        // for potting up only after it.
         var last = to ?? work.Select(task => task.On).DefaultIfEmpty(plan.LastDay).Max();
         return new PaperContent
         {

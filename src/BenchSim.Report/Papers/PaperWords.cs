@@ -8,8 +8,9 @@ internal static class PaperWords
 {
     /// <summary>What the dates are.</summary>
     public const string Dates =
-        "These are the dates of the plan: normal weather, and a place for every tray. Weather, seed and full benches move them, and where the plan does not fit, "
-        + "the trays will mostly be later than this. The run command plays the season many times and tells how much later.";
+        "These are the dates of the plan: normal weather, and a place for every tray. Weather, seed and full benches move them, "
+        + "and where the plan does not fit, the trays will mostly be later than this. The run command plays the season many times and "
+        + "tells how much later.";
 
     /// <summary>That moves from bench to bench are missing, where the rules have them; begins with a blank.</summary>
     public static string MovesBack(SiteRules rules) =>
@@ -19,7 +20,8 @@ internal static class PaperWords
 
     /// <summary>Where thinning comes from.</summary>
     public const string Thinning =
-        "Thinning is listed for the first work day on which it can begin; wait until the first true leaves show. Its hours are not counted, for the site gives no minutes for it.";
+        "Thinning is listed for the first work day on which it can begin; wait until the first true leaves show. "
+        + "Its hours are not counted, for the site gives no minutes for it.";
 
     /// <summary>What the chances of cold nights are.</summary>
     public static string Nights(SeasonPlan plan, int years)
@@ -32,17 +34,18 @@ internal static class PaperWords
             _ => $"counted over {years} generated years of weather",
         };
         var cover = plan.Scenario.Rules.CoverGainK > 0 ? "" : " The site's rules name no cover (cover_gain is 0).";
-        return $"The chance that a night is too cold for the crop to stand uncovered: {from}. It is the climate, not a forecast: before each evening look at "
-            + $"the forecast.{cover}";
+        return $"The chance that a night is too cold for the crop to stand uncovered: {from}. It is the climate, not a forecast: "
+            + $"before each evening look at the forecast.{cover}";
     }
 
     /// <summary>How the order is counted.</summary>
     public const string Order =
-        "Everything is counted as planned: no spare seed, no spare trays, no allowance for mix that is spilt or settles, and nothing is rounded up to packets, cases or bags. "
-        + "Round up to the sizes your supplier sells.";
+        "Everything is counted as planned: no spare seed, no spare trays, no allowance for mix that is spilt or settles, "
+        + "and nothing is rounded up to packets, cases or bags. Round up to the sizes your supplier sells.";
 
     /// <summary>What "most at once" and carriers mean.</summary>
     public const string Trays =
-        "\"Filled\" is what to have where no tray is used twice. \"Most at once\" is the most that stand on one day on the plan's dates: enough where each is washed and used "
-        + "again as soon as it comes back empty, and too few where trays stay longer. Carriers, the solid trays that cell trays stand in, are counted so too: one under each cell tray.";
+        "\"Filled\" is what to have where no tray is used twice. \"Most at once\" is the most that stand on one day on the plan's "
+        + "dates: enough where each is washed and used again as soon as it comes back empty, and too few where trays stay longer. "
+        + "Carriers, the solid trays that cell trays stand in, are counted so too: one under each cell tray.";
 }

@@ -9,8 +9,9 @@ using BenchSim.Season.Values;
 namespace BenchSim.Report.Papers;
 
 /// <summary>
-/// The papers of a season as a folder: work list, tray labels, order, calendar and workbook. It keeps the rules of a <see cref="ReportFolder"/>: whole or
-/// absent, and nothing that stood there is lost but an earlier folder of papers. The same plan gives the same bytes.
+/// The papers of a season as a folder: work list, tray labels, order, calendar and workbook. It keeps the rules of a
+/// <see cref="ReportFolder"/>: whole or absent, and nothing that stood there is lost but an earlier folder of papers. The same plan gives
+/// the same bytes.
 /// </summary>
 public static class PapersFolder
 {
@@ -52,7 +53,8 @@ public static class PapersFolder
     /// <param name="plan">Plan.</param>
     /// <param name="settings">Which papers, for which dates.</param>
     /// <param name="cancel">Stops the writing; nothing is left behind.</param>
-    /// <exception cref="ArgumentException">The directory is empty, no paper is asked for, or the dates or the used labels are out of range.</exception>
+    /// <exception cref="ArgumentException">The directory is empty, no paper is asked for, or the dates or the
+    /// used labels are out of range.</exception>
     /// <exception cref="ReportRefusedException">Something else stands there, the dates hold nothing to do, or the disk refuses.</exception>
     /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
     public static PaperSummary Write(string directory, SeasonPlan plan, PaperSettings settings, CancellationToken cancel)

@@ -33,10 +33,10 @@ internal static class TaskWords
         var batch = task.Batch;
         return task.Kind switch
         {
-            WorkKind.Sow when batch.Flat is { } flat =>
-                $"{Name(flat)}, {Numbers.Count(batch.Order.SeedsPerFlat, "seed", "seeds")} a flat: {Numbers.Count(batch.Seeds, "seed", "seeds")}; to {Where(plan, task, sown: true)}",
-            WorkKind.Sow =>
-                $"{Name(batch.Tray)}, {Numbers.Count(batch.Order.SeedsPerCell, "seed", "seeds")} a cell: {Numbers.Count(batch.Seeds, "seed", "seeds")}; to {Where(plan, task, sown: true)}",
+            WorkKind.Sow when batch.Flat is { } flat => $"{Name(flat)}, {Numbers.Count(batch.Order.SeedsPerFlat, "seed", "seeds")} a flat: "
+                + $"{Numbers.Count(batch.Seeds, "seed", "seeds")}; to {Where(plan, task, sown: true)}",
+            WorkKind.Sow => $"{Name(batch.Tray)}, {Numbers.Count(batch.Order.SeedsPerCell, "seed", "seeds")} a cell: "
+                + $"{Numbers.Count(batch.Seeds, "seed", "seeds")}; to {Where(plan, task, sown: true)}",
             WorkKind.OffMat => $"to {Where(plan, task, sown: false)}",
             WorkKind.Thin => $"from {batch.Order.SeedsPerCell} to {batch.Crop.KeepPerCell} a cell, from this day on",
             WorkKind.PotUp => $"{Name(batch.Tray)}, from {Numbers.Count(batch.Flats, "flat", "flats")}",

@@ -18,10 +18,12 @@ internal static class WorkListPage
         PaperPage.Open(html, $"Work list: {content.SiteName}");
         html.Add($"<h1>Work list: {HtmlText.Name(content.SiteName, LongestName)}</h1>\n");
         html.Add(
-            $"<p>{Dates.Full(content.From)} to {Dates.Full(content.To)}. {Numbers.Count(content.Mondays.Length, "week", "weeks")} with work: "
+            $"<p>{Dates.Full(content.From)} to {Dates.Full(content.To)}. {Numbers.Count(content.Mondays.Length, "week", "weeks")} "
+                + $"with work: "
         );
         html.Add(
-            $"{Numbers.Count(content.Tasks.Length, "job", "jobs")}, {Hours(content.Tasks)} of work.</p>\n<p>{PaperWords.Dates}{PaperWords.MovesBack(content.Plan.Scenario.Rules)}</p>\n"
+            $"{Numbers.Count(content.Tasks.Length, "job", "jobs")}, {Hours(content.Tasks)} of work.</p>\n"
+                + $"<p>{PaperWords.Dates}{PaperWords.MovesBack(content.Plan.Scenario.Rules)}</p>\n"
         );
         if (content.Tasks.Any(task => task.Kind == WorkKind.Thin))
         {
@@ -52,7 +54,8 @@ internal static class WorkListPage
     {
         var kinds = Enum.GetValues<WorkKind>();
         html.Add(
-            $"<section><h2>All weeks</h2>\n<p class=\"small\">Trays and flats of each job.</p>\n<table><thead><tr><th scope=\"col\">Week from Monday</th>"
+            $"<section><h2>All weeks</h2>\n<p class=\"small\">Trays and flats of each job.</p>\n<table><thead><tr>"
+                + $"<th scope=\"col\">Week from Monday</th>"
         );
         foreach (var kind in kinds)
         {
@@ -116,7 +119,8 @@ internal static class WorkListPage
         {
             var worst = kind.MaxBy(shortage => shortage.Wanted - shortage.Places)!;
             var days = string.Join(", ", kind.Select(shortage => TaskWords.Day(shortage.On)));
-            yield return $"{days}: the plan wants up to {Numbers.Count(worst.Wanted, "place", "places")} on the {Of(content.Plan.Scenario, worst.Kind)}, and there are {Numbers.Whole(worst.Places)}. What finds no place waits.";
+            yield return $"{days}: the plan wants up to {Numbers.Count(worst.Wanted, "place", "places")} on the "
+                + $"{Of(content.Plan.Scenario, worst.Kind)}, and there are {Numbers.Whole(worst.Places)}. What finds no place waits.";
         }
     }
 
@@ -147,10 +151,12 @@ internal static class WorkListPage
         var hours = job.Key == WorkKind.Thin ? "" : $", {Hours(job)}";
         html.Add($"<h3>{TaskWords.Job(job.Key)}: {pieces}{hours}</h3>\n");
         html.Add(
-            $"<table><thead><tr><th scope=\"col\" class=\"tick\">Done</th><th scope=\"col\" class=\"day\">Day</th><th scope=\"col\" class=\"batch\">Batch</th>"
+            $"<table><thead><tr><th scope=\"col\" class=\"tick\">Done</th><th scope=\"col\" class=\"day\">Day</th>"
+                + $"<th scope=\"col\" class=\"batch\">Batch</th>"
         );
         html.Add(
-            $"<th scope=\"col\" class=\"pieces\">How many</th><th scope=\"col\">What</th><th scope=\"col\" class=\"hours number\">Hours</th></tr></thead><tbody>\n"
+            $"<th scope=\"col\" class=\"pieces\">How many</th><th scope=\"col\">What</th>"
+                + $"<th scope=\"col\" class=\"hours number\">Hours</th></tr></thead><tbody>\n"
         );
         foreach (var task in job)
         {
@@ -170,7 +176,8 @@ internal static class WorkListPage
     {
         var severalTables = content.Plan.Scenario.Spaces.Count(space => space.Kind == SpaceKind.Table) > 1;
         html.Add(
-            $"<h3>Harden: cover tonight?</h3>\n<p class=\"small\">Under the days: the chance, in percent, of a night too cold to leave trays uncovered, "
+            $"<h3>Harden: cover tonight?</h3>\n<p class=\"small\">Under the days: the chance, in percent, of a night too cold to "
+                + $"leave trays uncovered, "
         );
         html.Add($"from {Numbers.Count(weeks[0].Years, "year", "years")} of weather; no forecast. Grey: in one year of two or more.</p>\n");
         html.Add($"<table><thead><tr><th scope=\"col\">On the table</th><th scope=\"col\" class=\"short number\">Cold below</th>");
@@ -180,7 +187,8 @@ internal static class WorkListPage
         }
 
         html.Add(
-            $"<th scope=\"col\" class=\"short number\">Cold nights expected</th><th scope=\"col\" class=\"short number\">Chance of one or more</th></tr></thead><tbody>\n"
+            $"<th scope=\"col\" class=\"short number\">Cold nights expected</th>"
+                + $"<th scope=\"col\" class=\"short number\">Chance of one or more</th></tr></thead><tbody>\n"
         );
         foreach (var week in weeks)
         {
@@ -203,7 +211,8 @@ internal static class WorkListPage
         foreach ((var week, var at) in weeks.Select((week, at) => (week, at)))
         {
             html.Add(
-                $"{(at > 0 ? "; " : "")}{HtmlText.Name(week.Crop.Name, LongestName)} {Temperatures.Words(week.Crop.DamageBelowC, content.Plan.Scenario.Units)} "
+                $"{(at > 0 ? "; " : "")}{HtmlText.Name(week.Crop.Name, LongestName)} "
+                    + $"{Temperatures.Words(week.Crop.DamageBelowC, content.Plan.Scenario.Units)} "
             );
             html.Add($"(in {Share(week.YearsWithDamaging, week.Years)} of years)");
         }
@@ -227,9 +236,8 @@ internal static class WorkListPage
             var evening = week.Monday.AddDays(day);
             var night = week.Nights.FirstOrDefault(each => each.On == evening);
             var often = night.Trays > 0 && 2 * night.ColdYears >= week.Years;
-            html.Add(
-                $"<td class=\"night{(often ? " often" : "")}\">{(night.Trays > 0 ? Numbers.Percent((double)night.ColdYears / week.Years) : "")}</td>"
-            );
+            var share = night.Trays > 0 ? Numbers.Percent((double)night.ColdYears / week.Years) : "";
+            html.Add($"<td class=\"night{(often ? " often" : "")}\">{share}</td>");
         }
 
         html.Add($"<td class=\"short number\">{Numbers.Fine(week.ColdNights)} of {week.Nights.Length}</td>");

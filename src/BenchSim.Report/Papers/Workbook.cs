@@ -11,8 +11,8 @@ using MiniExcelLibs.OpenXml;
 namespace BenchSim.Report.Papers;
 
 /// <summary>
-/// The papers as a workbook: work, nights, batches, order and labels, each a sheet whose header stays in view and can be filtered. Numbers are numbers, dates
-/// are dates, and text is text whatever it begins with.
+/// The papers as a workbook: work, nights, batches, order and labels, each a sheet whose header stays in view and can be filtered. Numbers
+/// are numbers, dates are dates, and text is text whatever it begins with.
 /// </summary>
 internal static class Workbook
 {

@@ -6,8 +6,8 @@ using System.Text.RegularExpressions;
 namespace BenchSim.Report.Papers;
 
 /// <summary>
-/// Takes clock and chance out of a workbook: every part gets the earliest date a zip file can hold, in the order it came, and the random names by which the
-/// workbook refers to its sheets become numbers.
+/// Takes clock and chance out of a workbook: every part gets the earliest date a zip file can hold, in the order it came, and the random
+/// names by which the workbook refers to its sheets become numbers.
 /// </summary>
 internal static partial class ZipIdentity
 {

@@ -3,8 +3,8 @@ using PdfSharp.Drawing;
 namespace BenchSim.Report.Pdf;
 
 /// <summary>
-/// Text, tables and pictures one below the other on as many pages as they need, with a line at the foot of each page that counts them. Nothing is
-/// wider than the page between its margins, and nothing is cut off at its foot.
+/// Text, tables and pictures one below the other on as many pages as they need, with a line at the foot of each page that counts them.
+/// Nothing is wider than the page between its margins, and nothing is cut off at its foot.
 /// </summary>
 internal sealed class PdfFlow
 {

@@ -2,7 +2,8 @@ using PdfSharp.Fonts;
 
 namespace BenchSim.Report.Pdf;
 
-/// <summary>The fonts of every PDF, carried in the program, so that a page looks the same on a machine without fonts. Whatever family is asked for, they answer.</summary>
+/// <summary>The fonts of every PDF, carried in the program, so that a page looks the same on a machine without fonts. Whatever family is
+/// asked for, they answer.</summary>
 internal sealed class PdfFontResolver : IFontResolver
 {
     /// <summary>Name of the family.</summary>

@@ -5,8 +5,8 @@ using System.Text.RegularExpressions;
 namespace BenchSim.Report.Pdf;
 
 /// <summary>
-/// Takes clock and chance out of a PDF as the library writes it: the time of making, the random part of font names and the random identifiers of the
-/// file. Every change keeps its length, for the file lists where its parts begin.
+/// Takes clock and chance out of a PDF as the library writes it: the time of making, the random part of font names and the random
+/// identifiers of the file. Every change keeps its length, for the file lists where its parts begin.
 /// </summary>
 internal static partial class PdfIdentity
 {

@@ -8,8 +8,8 @@ using SkiaSharp;
 namespace BenchSim.Report.Pdf;
 
 /// <summary>
-/// Text as the fonts of the program can set it: what has no letter there shows as an empty box, lines are as wide as they are said to be, and what does
-/// not fit is wrapped or shortened.
+/// Text as the fonts of the program can set it: what has no letter there shows as an empty box, lines are as wide as they are said to be,
+/// and what does not fit is wrapped or shortened.
 /// </summary>
 internal static class PdfLetters
 {
@@ -22,8 +22,8 @@ internal static class PdfLetters
     private static readonly Lazy<Face> s_bold = new(() => new Face(bold: true));
 
     /// <summary>
-    /// The text on one line as it is set: letters that the fonts lack become <see cref="MissingBox"/>, right-to-left letters stand in the order they are
-    /// seen in (one by one: they are not joined).
+    /// The text on one line as it is set: letters that the fonts lack become <see cref="MissingBox"/>, right-to-left letters stand in the
+    /// order they are seen in (one by one: they are not joined).
     /// </summary>
     public static string Settable(string text, bool bold)
     {
@@ -67,8 +67,8 @@ internal static class PdfLetters
     }
 
     /// <summary>
-    /// Settable text in lines no wider than that, broken at spaces, and inside a word that is wider than a line. Where more lines would be needed than
-    /// allowed, the last one ends in an ellipsis.
+    /// Settable text in lines no wider than that, broken at spaces, and inside a word that is wider than a line. Where more lines would be
+    /// needed than allowed, the last one ends in an ellipsis.
     /// </summary>
     public static IReadOnlyList<string> Lines(string text, double widthMm, TextStyle style, int most = int.MaxValue)
     {

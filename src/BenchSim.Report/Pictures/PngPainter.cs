@@ -38,8 +38,8 @@ internal static class PngPainter
             top += height;
         }
 
-        // We encode it ourselves: with one filter and no transparency it takes a quarter of the time of the library's own way, and the files
-        // are smaller.
+        // We encode it ourselves: with one filter and no transparency it takes a quarter of the time of the
+        // library's own way, and the files are smaller.
         using var pixels = surface.PeekPixels();
         using var png = pixels.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.Up, 6))
             ?? throw new InvalidOperationException("A picture cannot be encoded.");

@@ -4,8 +4,8 @@ using BenchSim.Study.Results;
 namespace BenchSim.Report.Words;
 
 /// <summary>
-/// Which space holds the plan back, in plain words. The only text from users in the sentences are names of spaces, shortened, on one line and without
-/// control characters, so the sentences can go to a screen as they are.
+/// Which space holds the plan back, in plain words. The only text from users in the sentences are names of spaces, shortened, on one line
+/// and without control characters, so the sentences can go to a screen as they are.
 /// </summary>
 public static class BottleneckSentences
 {
@@ -20,12 +20,14 @@ public static class BottleneckSentences
             Headline(result),
             .. result.Pairs.Where(pair => pair.HelpsTogether).Select(pair => Pair(result, pair)),
             .. result.Larger.Select(trial =>
-                $"{SavingWords.Unit(trial.Space, trial.PlacesAdded ?? 0)} {SavingWords.Effect(trial.LatePlantDays, result.Seasons)}{SavingWords.Fits(trial.Fits)}."
+                $"{SavingWords.Unit(trial.Space, trial.PlacesAdded ?? 0)} "
+                + $"{SavingWords.Effect(trial.LatePlantDays, result.Seasons)}{SavingWords.Fits(trial.Fits)}."
             ),
             .. result
                 .Unlimited.Where(trial => trial != BottleneckOf(result))
                 .Select(trial =>
-                    $"{SavingWords.Name(trial.Space)} without limit, alone, {SavingWords.Effect(trial.LatePlantDays, result.Seasons)}{SavingWords.Fits(trial.Fits)}."
+                    $"{SavingWords.Name(trial.Space)} without limit, alone, "
+                    + $"{SavingWords.Effect(trial.LatePlantDays, result.Seasons)}{SavingWords.Fits(trial.Fits)}."
                 ),
             .. NoPair(result),
         ];
@@ -37,8 +39,9 @@ public static class BottleneckSentences
     public static string Basis(BottleneckResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        return $"Each interval allows for all {Numbers.Whole(result.Comparisons)} comparisons made here (Bonferroni): with 95 % confidence every one of them holds at once. "
-            + "Everything is played on the same luck, with the planned dates as they are.";
+        return $"Each interval allows for all {Numbers.Whole(result.Comparisons)} comparisons made here (Bonferroni): "
+            + "with 95 % confidence every one of them holds at once. Everything is played on the same luck, with the planned dates as "
+            + "they are.";
     }
 
     // The trials come with the greatest mean saving first; one that is unsure may stand before one that is not.
@@ -54,17 +57,21 @@ public static class BottleneckSentences
 
         if (result.Seasons == 1)
         {
-            return $"One season cannot tell a bottleneck from luck. In it, one space alone without limit saves at most {Saved(result.Unlimited.Select(trial => trial.LatePlantDays))} of {SavingWords.Amount(result.LatePlantDays)} late plant-days.";
+            return "One season cannot tell a bottleneck from luck. In it, one space alone without limit saves at most "
+                + $"{Saved(result.Unlimited.Select(trial => trial.LatePlantDays))} of {SavingWords.Amount(result.LatePlantDays)} late "
+                + "plant-days.";
         }
 
         if (BottleneckOf(result) is not { } first)
         {
-            return $"No space is a bottleneck by itself: none of them, without limit, alone, saves more of the {SavingWords.Amount(result.LatePlantDays)} late plant-days a season than luck can.";
+            return "No space is a bottleneck by itself: none of them, without limit, alone, saves more of the "
+                + $"{SavingWords.Amount(result.LatePlantDays)} late plant-days a season than luck can.";
         }
 
         var late = first.LatePlantDays;
-        return $"The bottleneck is {SavingWords.Name(first.Space)}: without a limit there, {SavingWords.Amount(late.Difference)} of {SavingWords.Amount(late.Base)} late plant-days a season "
-            + $"would be saved ({SavingWords.Range(late)}){SavingWords.Fits(first.Fits)}.";
+        return $"The bottleneck is {SavingWords.Name(first.Space)}: without a limit there, {SavingWords.Amount(late.Difference)} of "
+            + $"{SavingWords.Amount(late.Base)} late plant-days a season would be saved "
+            + $"({SavingWords.Range(late)}){SavingWords.Fits(first.Fits)}.";
     }
 
     private static IEnumerable<string> NoPair(BottleneckResult result)
@@ -77,11 +84,14 @@ public static class BottleneckSentences
         var best = result.Pairs.MinBy(pair => pair.BeyondSum.Difference)!;
         if (result.Seasons == 1 && best is { BeyondSum.Difference: < 0, LatePlantDays.Difference: < 0 })
         {
-            yield return $"{SavingWords.Name(best.First)} and {SavingWords.Name(best.Second)} together, without limit on both, save {SavingWords.Amount(best.LatePlantDays.Difference)} late plant-days in that season, {SavingWords.Amount(best.BeyondSum.Difference)} more than the two save apart.";
+            yield return $"{SavingWords.Name(best.First)} and {SavingWords.Name(best.Second)} together, without limit on both, "
+                + $"save {SavingWords.Amount(best.LatePlantDays.Difference)} late plant-days in that season, "
+                + $"{SavingWords.Amount(best.BeyondSum.Difference)} more than the two save apart.";
         }
         else
         {
-            yield return $"No two spaces together save more than each alone adds up to, as far as can be told ({Numbers.Count(result.Pairs.Length, "pair was", "pairs were")} tried).";
+            yield return "No two spaces together save more than each alone adds up to, as far as can be told "
+                + $"({Numbers.Count(result.Pairs.Length, "pair was", "pairs were")} tried).";
         }
     }
 
@@ -95,8 +105,10 @@ public static class BottleneckSentences
             (trial.Space == pair.First || trial.Space == pair.Second) && SavingWords.IsSaving(trial.LatePlantDays)
         );
         var late = pair.LatePlantDays;
-        return $"{SavingWords.Name(pair.First)} and {SavingWords.Name(pair.Second)} {(alone ? "help more together than apart" : "help only together")}: without a limit on both, "
-            + $"{SavingWords.Amount(late.Difference)} late plant-days a season would be saved ({SavingWords.Range(late)}), {SavingWords.Amount(pair.BeyondSum.Difference)} "
-            + $"more than each alone adds up to ({SavingWords.Range(pair.BeyondSum)}){SavingWords.Fits(pair.Fits)}.";
+        return $"{SavingWords.Name(pair.First)} and {SavingWords.Name(pair.Second)} "
+            + $"{(alone ? "help more together than apart" : "help only together")}: without a limit on both, "
+            + $"{SavingWords.Amount(late.Difference)} late plant-days a season would be saved ({SavingWords.Range(late)}), "
+            + $"{SavingWords.Amount(pair.BeyondSum.Difference)} more than each alone adds up to "
+            + $"({SavingWords.Range(pair.BeyondSum)}){SavingWords.Fits(pair.Fits)}.";
     }
 }

@@ -21,7 +21,8 @@ public static class CompareSentences
         ArgumentNullException.ThrowIfNull(variant);
         ArgumentNullException.ThrowIfNull(fits);
         var counts =
-            $"{Numbers.Whole(fits.OnlyVariant)} of {Numbers.Count(seasons, "season", "seasons")} fit only with it, {Numbers.Whole(fits.OnlyBase)} only without";
+            $"{Numbers.Whole(fits.OnlyVariant)} of {Numbers.Count(seasons, "season", "seasons")} fit only with it, "
+            + $"{Numbers.Whole(fits.OnlyBase)} only without";
         if (fits.Differing == 0)
         {
             return $"The same seasons fit with and without {Name(variant)}: {Numbers.Whole(fits.Both)} of {Numbers.Whole(seasons)}.";
@@ -29,12 +30,14 @@ public static class CompareSentences
 
         if (!fits.IsReal)
         {
-            return $"No difference can be told in the chance that the plan fits: {CompareFigures.SignedPoints(fits.Low)} to {CompareFigures.SignedPoints(fits.High)} percentage points; {counts}.";
+            return $"No difference can be told in the chance that the plan fits: {CompareFigures.SignedPoints(fits.Low)} to "
+                + $"{CompareFigures.SignedPoints(fits.High)} percentage points; {counts}.";
         }
 
         (var least, var most) = fits.Difference > 0 ? (fits.Low, fits.High) : (-fits.High, -fits.Low);
-        return $"With {Name(variant)} the plan fits in {CompareFigures.Percent(fits.Variant.Share)} % of seasons instead of {CompareFigures.Percent(fits.Base.Share)} %: "
-            + $"{CompareFigures.Points(Math.Abs(fits.Difference))} percentage points {(fits.Difference > 0 ? "more" : "fewer")} ({CompareFigures.Points(least)} to {CompareFigures.Points(most)}); {counts}.";
+        return $"With {Name(variant)} the plan fits in {CompareFigures.Percent(fits.Variant.Share)} % of seasons instead of "
+            + $"{CompareFigures.Percent(fits.Base.Share)} %: {CompareFigures.Points(Math.Abs(fits.Difference))} percentage points "
+            + $"{(fits.Difference > 0 ? "more" : "fewer")} ({CompareFigures.Points(least)} to {CompareFigures.Points(most)}); {counts}.";
     }
 
     /// <summary>What a real difference of a measure means.</summary>

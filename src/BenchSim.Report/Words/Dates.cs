@@ -95,7 +95,8 @@ internal sealed class Dates
         return $"typically on {Plain(middle)} (between {Between(early, late)} {of})";
     }
 
-    /// <summary>The middle and the spread for a table cell: "5 Apr (1 Apr to 11 Apr)", with the seasons where not all have one; a dash when it never happened.</summary>
+    /// <summary>The middle and the spread for a table cell: "5 Apr (1 Apr to 11 Apr)", with the seasons where
+    /// not all have one; a dash when it never happened.</summary>
     public string Cell(DateSpread spread)
     {
         if (spread is not { P10: { } early, P50: { } middle, P90: { } late })

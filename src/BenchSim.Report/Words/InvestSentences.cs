@@ -22,7 +22,8 @@ public static class InvestSentences
         var mean = Money(result, net.Mean);
         var except = result.LeftOut.IsEmpty
             ? ""
-            : $" Not counted, for want of a price: {PlainText.List([.. result.LeftOut.Select(part => PlainText.Short(part, LongestName))])}.";
+            : " Not counted, for want of a price: "
+                + $"{PlainText.List([.. result.LeftOut.Select(part => PlainText.Short(part, LongestName))])}.";
         if (double.IsNaN(net.HalfWidth))
         {
             return $"One season cannot tell whether it pays: over {life} the net present value would be {mean}.{except}";
@@ -35,8 +36,8 @@ public static class InvestSentences
             { Low: > 0 } => $"With the figures given it pays on average: over {life} the net present value is {mean} {range}.{except}",
             { High: < 0 } =>
                 $"With the figures given it does not pay on average: over {life} the net present value is {mean} {range}.{except}",
-            _ =>
-                $"Whether it pays on average cannot be told: over {life} the net present value is {mean} {range}. More seasons narrow it.{except}",
+            _ => $"Whether it pays on average cannot be told: over {life} the net present value is {mean} {range}. "
+                + $"More seasons narrow it.{except}",
         };
     }
 
@@ -46,8 +47,9 @@ public static class InvestSentences
     public static string Chance(InvestResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        return $"It pays in {CompareFigures.Percent(result.Pays.Share)} % of {Numbers.Whole(result.Lives)} lives drawn from the {Numbers.Count(result.Seasons, "season", "seasons")} played "
-            + $"(95 % interval {CompareFigures.Percent(result.Pays.Low)} to {CompareFigures.Percent(result.Pays.High)} %).";
+        return $"It pays in {CompareFigures.Percent(result.Pays.Share)} % of {Numbers.Whole(result.Lives)} lives drawn from the "
+            + $"{Numbers.Count(result.Seasons, "season", "seasons")} played (95 % interval {CompareFigures.Percent(result.Pays.Low)} to "
+            + $"{CompareFigures.Percent(result.Pays.High)} %).";
     }
 
     /// <summary>What decides it.</summary>
@@ -69,7 +71,8 @@ public static class InvestSentences
             1 when deciding.Length == 1 => "Within the range tried it turns the case.",
             _ => $"Within the ranges tried {PlainText.List(turning)} alone would turn the case.",
         };
-        return $"{(deciding.Length == 1 ? "What decides it is" : "What decides it most are")} {PlainText.List([.. deciding.Select(Named)])}. {turns}";
+        return $"{(deciding.Length == 1 ? "What decides it is" : "What decides it most are")} "
+            + $"{PlainText.List([.. deciding.Select(Named)])}. {turns}";
     }
 
     /// <summary>What one must believe of one input for it to pay, all else as given; in brackets the 95 % interval.</summary>

@@ -71,7 +71,8 @@ internal static class Numbers
     public static string Cell(Chance chance) =>
         chance.Seasons < EnoughSeasons ? $"{chance.Hits} of {chance.Seasons}" : $"{Percent(chance.Share)} % ({Range(chance)})";
 
-    /// <summary>A chance with its interval and the number of seasons, to follow "in": "34 % of 1,000 seasons (95 % interval 31 to 37 %)".</summary>
+    /// <summary>A chance with its interval and the number of seasons, to follow "in": "34 % of 1,000 seasons
+    /// (95 % interval 31 to 37 %)".</summary>
     public static string OfSeasons(Chance chance)
     {
         if (chance.Seasons == 1)

@@ -4,8 +4,9 @@ using System.Text;
 namespace BenchSim.Report.Words;
 
 /// <summary>
-/// Puts right-to-left letters in the order they are seen in, for a page that sets letters from left to right. A small part of what Unicode Standard
-/// Annex 9 asks: a run from its first right-to-left letter to its last, or to the number behind it, is turned round, the numbers in it kept as they are.
+/// Puts right-to-left letters in the order they are seen in, for a page that sets letters from left to right. A small part of what Unicode
+/// Standard Annex 9 asks: a run from its first right-to-left letter to its last, or to the number behind it, is turned round, the numbers
+/// in it kept as they are.
 /// </summary>
 internal static class RightToLeftRuns
 {

@@ -17,7 +17,8 @@ internal static class SavingWords
     /// <summary>An amount of late plant-days.</summary>
     public static string Amount(double days) => Numbers.Fine(Math.Abs(days));
 
-    /// <summary>The interval of what is saved, the smaller end first: "1,100 to 1,370"; a dash where one season tells nothing of it.</summary>
+    /// <summary>The interval of what is saved, the smaller end first: "1,100 to 1,370"; a dash where one season
+    /// tells nothing of it.</summary>
     public static string Range(MeasureChange change) =>
         (double.IsNaN(change.HalfWidth), change.HalfWidth == 0) switch
         {
@@ -47,8 +48,8 @@ internal static class SavingWords
         {
             { Differing: 0 } => $"changes no late plant-day in {Any(seasons)}",
             _ when IsSaving(late) => $"would save {Amount(late.Difference)} late plant-days a season ({Range(late)})",
-            { IsReal: true } =>
-                $"makes it worse: {Amount(late.Difference)} more late plant-days a season ({Range(late)}); what moves on sooner can crowd the next space",
+            { IsReal: true } => $"makes it worse: {Amount(late.Difference)} more late plant-days a season ({Range(late)}); "
+                + "what moves on sooner can crowd the next space",
             _ when double.IsNaN(late.HalfWidth) => "makes no difference that can be told: one season says nothing of luck",
             _ => $"makes no difference that can be told: {Signed(-late.High)} to {Signed(-late.Low)} late plant-days saved a season",
         };
@@ -66,7 +67,8 @@ internal static class SavingWords
             : "; no difference can be told in the chance that the plan fits";
     }
 
-    /// <summary>What one unit more of a space is: "One mat more for "Heat mats" (8 places)"; "About a tenth more room on "Main benches" (24 places)"; "One place more on "Table"".</summary>
+    /// <summary>What one unit more of a space is: "One mat more for "Heat mats" (8 places)"; "About a tenth more room on "Main benches" (24
+    /// places)"; "One place more on "Table"".</summary>
     public static string Unit(Space space, int places)
     {
         var many = Numbers.Count(places, "place", "places");

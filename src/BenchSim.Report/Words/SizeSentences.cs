@@ -4,7 +4,8 @@ using BenchSim.Study.Sizing;
 
 namespace BenchSim.Report.Words;
 
-/// <summary>How large a space has to be, in plain words. Safe to show anywhere, as the names in it are shortened, on one line and without control characters.</summary>
+/// <summary>How large a space has to be, in plain words. Safe to show anywhere, as the names in it are
+/// shortened, on one line and without control characters.</summary>
 public static class SizeSentences
 {
     /// <summary>The answer, most important first.</summary>
@@ -23,14 +24,17 @@ public static class SizeSentences
     {
         ArgumentNullException.ThrowIfNull(result);
         var played =
-            $"Played: {Numbers.Count(result.Curve.Length, "number", "numbers")} of places and two plays without limit, {Numbers.Count(result.Seasons, "season", "seasons")} of each on the same luck, {Numbers.Whole(result.SeasonsInAll)} seasons in all.";
+            $"Played: {Numbers.Count(result.Curve.Length, "number", "numbers")} of places and two plays without limit, "
+            + $"{Numbers.Count(result.Seasons, "season", "seasons")} of each on the same luck, {Numbers.Whole(result.SeasonsInAll)} "
+            + "seasons in all.";
         var range = $"from 0 to {Numbers.Whole(result.Largest)}, beyond which more places change nothing";
         var stopped = (result.IsWhole, result.Answer) switch
         {
             (true, _) => $"It stopped because every number {range}, was tried.",
             (_, { Places: 0 }) => "It stopped because no places at all meet the goal.",
             (_, { Places: { } places }) =>
-                $"It stopped because {Numbers.Count(places, "place meets", "places meet")} the goal and the next smaller numbers, which were tried too, are not shown to.",
+                $"It stopped because {Numbers.Count(places, "place meets", "places meet")} the goal and the next smaller numbers, "
+                    + "which were tried too, are not shown to.",
             _ => $"It stopped because none of the numbers tried {range}, meets the goal.",
         };
         return $"{played} {stopped}";
@@ -46,7 +50,8 @@ public static class SizeSentences
             > 0 => $"{Numbers.Whole(more)} more than there are",
             _ => $"{Numbers.Whole(-more)} fewer than there are",
         };
-        return $"{Numbers.Count(places, "place", "places")} on {SavingWords.Name(result.Space)} {Verb(places, "is", "are")} enough, {against}: the plan then fits in {Fits(result, answer)}, so in at least the {Goal(result)} asked for.";
+        return $"{Numbers.Count(places, "place", "places")} on {SavingWords.Name(result.Space)} {Verb(places, "is", "are")} enough, "
+            + $"{against}: the plan then fits in {Fits(result, answer)}, so in at least the {Goal(result)} asked for.";
     }
 
     private static IEnumerable<string> Below(SizeResult result, SizePoint answer)
@@ -54,7 +59,8 @@ public static class SizeSentences
         if (result.Curve.LastOrDefault(point => point.Places < answer.Places) is { } next)
         {
             var verdict = next.Fits.High < result.Goal.Share ? "that is too few" : "whether that is enough cannot be told";
-            yield return $"With {Numbers.Count(next.Places ?? 0, "place", "places")} it fits in {Fits(result, next)}: {verdict}{(next.Fits.High < result.Goal.Share ? "" : ", more seasons would narrow it")}.";
+            yield return $"With {Numbers.Count(next.Places ?? 0, "place", "places")} it fits in {Fits(result, next)}: "
+                + $"{verdict}{(next.Fits.High < result.Goal.Share ? "" : ", more seasons would narrow it")}.";
         }
     }
 
@@ -63,8 +69,10 @@ public static class SizeSentences
         int[] missed = [.. result.MissedAbove.Select(point => point.Places ?? 0)];
         if (missed.Length > 0)
         {
-            yield return $"More is not always better here: with {Numbers.Whole(missed[0])}{(missed.Length == 1 ? "" : $" and {Numbers.Count(missed.Length - 1, "other larger number", "other larger numbers")}")} "
-                + "of places the goal is missed again; what moves on sooner can crowd the next space.";
+            var others =
+                missed.Length == 1 ? "" : $" and {Numbers.Count(missed.Length - 1, "other larger number", "other larger numbers")}";
+            yield return $"More is not always better here: with {Numbers.Whole(missed[0])}{others} of places the goal is missed again; "
+                + "what moves on sooner can crowd the next space.";
         }
     }
 
@@ -73,11 +81,14 @@ public static class SizeSentences
         var best = result.Curve.Append(result.Unlimited).MaxBy(point => point.Fits.Share)!;
         var canTell = best.Fits.High < result.Goal.Share;
         yield return canTell
-            ? $"No number of places on {SavingWords.Name(result.Space)} meets the goal of {Goal(result)}: with no limit there the plan fits in {Fits(result, result.Unlimited)}."
-            : $"No number of places on {SavingWords.Name(result.Space)} is sure to meet the goal of {Goal(result)}: at best, {Room(best)}, the plan fits in {Fits(result, best)}. Whether that is enough cannot be told; more seasons could tell.";
+            ? $"No number of places on {SavingWords.Name(result.Space)} meets the goal of {Goal(result)}: with no limit there the plan "
+                + $"fits in {Fits(result, result.Unlimited)}."
+            : $"No number of places on {SavingWords.Name(result.Space)} is sure to meet the goal of {Goal(result)}: at best, "
+                + $"{Room(best)}, the plan fits in {Fits(result, best)}. Whether that is enough cannot be told; more seasons could tell.";
         if (result.Seasons < result.FewestSeasons)
         {
-            yield return $"Even if every season fitted, {Numbers.Count(result.Seasons, "season", "seasons")} could not show it: play {Numbers.Whole(result.FewestSeasons)} or more.";
+            yield return $"Even if every season fitted, {Numbers.Count(result.Seasons, "season", "seasons")} could not show it: "
+                + $"play {Numbers.Whole(result.FewestSeasons)} or more.";
             yield break;
         }
 
@@ -94,12 +105,14 @@ public static class SizeSentences
         var open = $"with no limit on any space it fits in {Fits(result, result.Everywhere)}";
         if (result.Everywhere.Fits.Low > result.Unlimited.Fits.High)
         {
-            return $"Other spaces stand in the way: with no limit on any space it would fit in {Fits(result, result.Everywhere)}. {WaitSentences.Reading(result.Waits, result.Plan)}";
+            return $"Other spaces stand in the way: with no limit on any space it would fit in {Fits(result, result.Everywhere)}. "
+                + $"{WaitSentences.Reading(result.Waits, result.Plan)}";
         }
 
         return result.Everywhere.Fits.High >= result.Goal.Share
             ? $"Nor can it be told of more room elsewhere: {open}."
-            : $"More room elsewhere would not do it either: {open}. What is missing then is not room but plants or time: germination, growth, weather or dates.";
+            : $"More room elsewhere would not do it either: {open}. What is missing then is not room but plants or time: germination, "
+                + "growth, weather or dates.";
     }
 
     private static string Room(SizePoint point) =>
@@ -110,7 +123,8 @@ public static class SizeSentences
     private static string Goal(SizeResult result) => Numbers.Setting(result.Goal.Share) + " %";
 
     private static string Fits(SizeResult result, SizePoint point) =>
-        $"{Percent(point.Fits.Share)} % of {Numbers.Count(result.Seasons, "season", "seasons")} ({Numbers.Setting(result.Goal.Confidence)} % interval {Percent(point.Fits.Low)} to {Percent(point.Fits.High)} %)";
+        $"{Percent(point.Fits.Share)} % of {Numbers.Count(result.Seasons, "season", "seasons")} "
+        + $"({Numbers.Setting(result.Goal.Confidence)} % interval {Percent(point.Fits.Low)} to {Percent(point.Fits.High)} %)";
 
     // One decimal: whole percentages could put both ends of a narrow interval on the goal.
     private static string Percent(double share) => (share * 100).ToString("0.#", null);

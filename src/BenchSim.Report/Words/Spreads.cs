@@ -37,7 +37,8 @@ internal static class Spreads
 
         if (estimate.P10.Equals(estimate.P90))
         {
-            return $"{middle} in at least eight seasons of ten ({Numbers.Whole(estimate.Least)} to {Numbers.Whole(estimate.Most)} over all)";
+            return $"{middle} in at least eight seasons of ten ({Numbers.Whole(estimate.Least)} to {Numbers.Whole(estimate.Most)} "
+                + "over all)";
         }
 
         return $"typically {middle} (between {Numbers.Whole(estimate.P10)} and {Numbers.Whole(estimate.P90)} in eight seasons of ten)";
@@ -49,7 +50,8 @@ internal static class Spreads
     /// <param name="estimate">The quantity.</param>
     /// <param name="number">Writes a number.</param>
     /// <param name="unit">What follows a number, with its space; may be empty.</param>
-    /// <param name="finer">Writes the mean and its interval where <paramref name="number"/> would write both ends alike; null to leave it at that.</param>
+    /// <param name="finer">Writes the mean and its interval where <paramref name="number"/> would write both
+    /// ends alike; null to leave it at that.</param>
     public static string Mean(Estimate estimate, Func<double, string> number, string unit, Func<double, string>? finer = null)
     {
         var mean = number(estimate.Mean) + unit;
@@ -66,7 +68,8 @@ internal static class Spreads
         var fine = finer is not null && EndsMeet(estimate, number) ? finer : number;
         var average = $"{fine(estimate.Mean)}{unit} on average (95 % interval {MeanRange(estimate, fine)})";
         return estimate.Seasons < Numbers.EnoughSeasons
-            ? $"{average}, between {number(estimate.Least)} and {number(estimate.Most)}{unit} over {Numbers.Whole(estimate.Seasons)} seasons"
+            ? $"{average}, between {number(estimate.Least)} and {number(estimate.Most)}{unit} over {Numbers.Whole(estimate.Seasons)} "
+                + "seasons"
             : $"{average}, between {number(estimate.P10)} and {number(estimate.P90)}{unit} in eight seasons of ten";
     }
 
@@ -75,7 +78,8 @@ internal static class Spreads
         estimate.HalfWidth > 0
         && string.Equals(number(estimate.Mean - estimate.HalfWidth), number(estimate.Mean + estimate.HalfWidth), StringComparison.Ordinal);
 
-    /// <summary>The 95 % interval of the mean of a quantity that is never below 0: "405 to 419"; a dash where one season tells nothing of it.</summary>
+    /// <summary>The 95 % interval of the mean of a quantity that is never below 0: "405 to 419"; a dash where
+    /// one season tells nothing of it.</summary>
     public static string MeanRange(Estimate estimate, Func<double, string> number) =>
         double.IsNaN(estimate.HalfWidth)
             ? "–"
@@ -109,8 +113,8 @@ internal static class Spreads
         estimate.Seasons == 0 || estimate.Seasons == seasons ? Cell(estimate) : $"{Cell(estimate)}, in {OfAll(estimate.Seasons, seasons)}";
 
     /// <summary>
-    /// The middle and the spread for a table cell: "12 (8 to 17)"; where at least eight seasons of ten agree, the ends of all: "0 (at most 23)",
-    /// "450 (0 to 450 over all)"; one number where all seasons agree.
+    /// The middle and the spread for a table cell: "12 (8 to 17)"; where at least eight seasons of ten agree, the ends of all: "0 (at most
+    /// 23)", "450 (0 to 450 over all)"; one number where all seasons agree.
     /// </summary>
     public static string Cell(Estimate estimate)
     {

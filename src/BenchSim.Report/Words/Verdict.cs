@@ -4,13 +4,12 @@ using BenchSim.Study.Results;
 namespace BenchSim.Report.Words;
 
 /// <summary>
-/// The answer in plain words: what a grower reads in ten seconds. The only text from users in the sentences are names of batches, shortened, on one
-/// line and without control characters, so the sentences can go to a screen as they are.
+/// The answer in plain words: what a grower reads in ten seconds. The only text from users in the sentences are names of batches,
+/// shortened, on one line and without control characters, so the sentences can go to a screen as they are.
 /// </summary>
-/// <param name="Fits">
-/// True when the plan fits in at least nine seasons of ten beyond doubt (the whole 95 % interval is at or above
-/// <see cref="ReliableFrom"/>), false when it beyond doubt does not (the whole interval is below it), null when the seasons played cannot tell.
-/// </param>
+/// <param name="Fits"> True when the plan fits in at least nine seasons of ten beyond doubt (the whole 95 % interval is at or above
+/// <see cref="ReliableFrom"/>), false when it beyond doubt does not (the whole interval is below it), null when the seasons played cannot
+/// tell. </param>
 /// <param name="Headline">One short sentence.</param>
 /// <param name="Sentences">The findings, most important first.</param>
 /// <param name="LeavesOut">What the numbers leave out, one sentence each.</param>

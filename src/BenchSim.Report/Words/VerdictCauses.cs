@@ -64,8 +64,8 @@ internal static class VerdictCauses
     }
 
     /// <summary>
-    /// The most frequent causes, the first of equals first. Seasons that only the weather makes late are told in a sentence of their own: they fit,
-    /// days of weather hold excepted, so they are none of the seasons that do not.
+    /// The most frequent causes, the first of equals first. Seasons that only the weather makes late are told in a sentence of their own:
+    /// they fit, days of weather hold excepted, so they are none of the seasons that do not.
     /// </summary>
     private static Cause[] Leading(StudyResult result)
     {

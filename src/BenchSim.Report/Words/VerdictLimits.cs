@@ -50,7 +50,8 @@ internal static class VerdictLimits
                 else if (generated.Fitted.Years < WeatherFitReport.ShortRecordYears)
                 {
                     sentences.Add(
-                        $"It is fitted to {generated.Fitted.Years.ToString("0.0", null)} years of record, which is short: chances of frost and of holds may be off either way."
+                        $"It is fitted to {generated.Fitted.Years.ToString("0.0", null)} years of record, which is short: "
+                            + "chances of frost and of holds may be off either way."
                     );
                 }
 
@@ -62,7 +63,8 @@ internal static class VerdictLimits
         if (result.Houses.Any(house => house.Fuel is not null))
         {
             sentences.Add(
-                "Fuel follows from temperatures, set-points and the same lift of the sun every day: wind, cloud and open doors are left out."
+                "Fuel follows from temperatures, set-points and the same lift of the sun every day: wind, cloud and open doors are "
+                    + "left out."
             );
         }
 

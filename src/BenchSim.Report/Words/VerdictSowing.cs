@@ -14,7 +14,8 @@ internal static class VerdictSowing
         BatchResult[] unsown = [.. result.Batches.Where(batch => !batch.SownFirst.IsUsual()).OrderBy(batch => batch.SownFirst.Happened)];
         if (unsown.Length > 0)
         {
-            yield return $"Hardly or never sown: {Names(unsown, batch => $" (in {Spreads.OfAll(batch.SownFirst.Happened, result.Seasons)})")}.";
+            yield return "Hardly or never sown: "
+                + $"{Names(unsown, batch => $" (in {Spreads.OfAll(batch.SownFirst.Happened, result.Seasons)})")}.";
         }
 
         var rules = result.Plan.Scenario.Rules;
@@ -28,7 +29,9 @@ internal static class VerdictSowing
         {
             var dates = new Dates(result.Plan);
             var typically = result.Seasons == 1 ? "" : "typically ";
-            yield return $"Sown later than the plan allows: {Names(late, batch => $" (the last {typically}on {dates.Plain(batch.SownLast.P50!.Value)}, planned for {dates.Plain(batch.Plan.SowOn)})")}.";
+            string Last(BatchResult batch) =>
+                $" (the last {typically}on {dates.Plain(batch.SownLast.P50!.Value)}, planned for {dates.Plain(batch.Plan.SowOn)})";
+            yield return $"Sown later than the plan allows: {Names(late, Last)}.";
         }
 
         var mostly = result.Batches.Count(batch => batch.GivenUp.P50 > 0);
@@ -52,7 +55,8 @@ internal static class VerdictSowing
         }
     }
 
-    /// <summary>The first few batches by name: "B7, B9, B12 and 2 more". Safe to show anywhere: shortened, one line, no control characters.</summary>
+    /// <summary>The first few batches by name: "B7, B9, B12 and 2 more". Safe to show anywhere: shortened, one
+    /// line, no control characters.</summary>
     public static string Names(IReadOnlyList<BatchResult> batches, Func<BatchResult, string> after)
     {
         ImmutableArray<string> names =

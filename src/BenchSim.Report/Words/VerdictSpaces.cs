@@ -47,8 +47,8 @@ internal static class VerdictSpaces
     }
 
     /// <summary>
-    /// True where trays are refused although the plan never wants more places than there are, of the kind as a whole and of each space: the trays
-    /// that stand there cannot go on, so more places here are not what is missing.
+    /// True where trays are refused although the plan never wants more places than there are, of the kind as a whole and of each space: the
+    /// trays that stand there cannot go on, so more places here are not what is missing.
     /// </summary>
     public static bool IsOnlyBlocked(StudyResult result, GroupResult group) =>
         group.RunsOut.Hits > 0
@@ -58,8 +58,9 @@ internal static class VerdictSpaces
             .All(space => space.Wanted.Zip(space.Places).All(day => day.First.Most <= day.Second));
 
     /// <summary>
-    /// Which space of a kind is full while the kind as a whole has places enough in all seasons: what waits may not stand where there is room.
-    /// Null where the whole kind is ever short, where none of its spaces is, and where whatever waits for one may stand in all the others too.
+    /// Which space of a kind is full while the kind as a whole has places enough in all seasons: what waits may not stand where there is
+    /// room. Null where the whole kind is ever short, where none of its spaces is, and where whatever waits for one may stand in all the
+    /// others too.
     /// </summary>
     public static string? Elsewhere(StudyResult result, GroupResult group)
     {
@@ -82,7 +83,8 @@ internal static class VerdictSpaces
         }
 
         var names = PlainText.List([.. full.Take(MostSpaces).Select(space => SavingWords.Name(space.Space))]);
-        return $"All {Trade.Plural(group.Kind)} together have places enough: what waits is meant for {names}, and may not stand in every other space (too cold for it, not on its list, or shut for a time).";
+        return $"All {Trade.Plural(group.Kind)} together have places enough: what waits is meant for {names}, and may not stand in every "
+            + "other space (too cold for it, not on its list, or shut for a time).";
     }
 
     // Whether a batch that waits for a space may not stand in another of its kind, or another is shut on a day on which trays wait.
@@ -107,9 +109,9 @@ internal static class VerdictSpaces
         };
 
     /// <summary>
-    /// The group that runs out first: of those that run out in at least half as many seasons as the one that runs out most often, the
-    /// one with the earliest median day; so that one odd early season does not name the culprit. Kinds that are only blocked by what stands behind
-    /// them count only when no other runs out. Null when none runs out.
+    /// The group that runs out first: of those that run out in at least half as many seasons as the one that runs out most often, the one
+    /// with the earliest median day; so that one odd early season does not name the culprit. Kinds that are only blocked by what stands
+    /// behind them count only when no other runs out. Null when none runs out.
     /// </summary>
     public static GroupResult? FirstToRunOut(StudyResult result)
     {
@@ -211,7 +213,8 @@ internal static class VerdictSpaces
             return $"on the worst day of a season {middle} in at least eight seasons of ten";
         }
 
-        return $"on the worst day of a season about {middle} ({Numbers.Whole(worst.P10)} to {Numbers.Whole(worst.P90)} in eight seasons of ten)";
+        return $"on the worst day of a season about {middle} ({Numbers.Whole(worst.P10)} to {Numbers.Whole(worst.P90)} in eight seasons of "
+            + "ten)";
     }
 
     private static IEnumerable<string> NothingRefused(StudyResult result)

@@ -4,7 +4,8 @@ using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Words;
 
-/// <summary>Who waits for whom, in plain words. Safe to show anywhere, as the names in it are shortened, on one line and without control characters.</summary>
+/// <summary>Who waits for whom, in plain words. Safe to show anywhere, as the names in it are shortened, on one
+/// line and without control characters.</summary>
 public static class WaitSentences
 {
     /// <summary>One line that says who waits most, for what, and when.</summary>
@@ -26,7 +27,8 @@ public static class WaitSentences
         var all = waits.Sum(wait => wait.TrayDays.Mean);
         var share = most.TrayDays.Mean < all ? $", {Numbers.Percent(most.TrayDays.Mean / all)} % of all waiting" : "";
         var mean = most.Happens.Seasons == 1 ? "" : $" on average ({Numbers.Count(most.Happens.Seasons, "season", "seasons")} played)";
-        return $"Most of the waiting is that of {From(most)} for {SavingWords.Name(most.By)}: {Spreads.Mean(most.TrayDays, Numbers.Fine, " tray-days", finer: value => value.ToString("#,##0.0", null))}{share}; "
+        return $"Most of the waiting is that of {From(most)} for {SavingWords.Name(most.By)}: "
+            + $"{Spreads.Mean(most.TrayDays, Numbers.Fine, " tray-days", finer: value => value.ToString("#,##0.0", null))}{share}; "
             + $"the worst week begins on {dates.Plain(dates.Day(7 * worst))}, with {Numbers.Fine(weeks[worst])}{mean}.";
     }
 

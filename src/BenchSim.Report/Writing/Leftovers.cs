@@ -1,7 +1,7 @@
 namespace BenchSim.Report.Writing;
 
-/// <summary>Takes away files and folders of our own, without a word when that fails: the first failure, if any, is the one worth telling, and what is
-/// left has a name that says what it is.</summary>
+/// <summary>Takes away files and folders of our own, without a word when that fails: the first failure, if any, is the one worth telling,
+/// and what is left has a name that says what it is.</summary>
 internal static class Leftovers
 {
     /// <summary>Removes a file, or a folder with all in it; nothing when there is none.</summary>

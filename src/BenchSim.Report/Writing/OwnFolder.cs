@@ -3,8 +3,9 @@ using System.Text;
 namespace BenchSim.Report.Writing;
 
 /// <summary>
-/// A folder of one kind that a command writes, under the rules of a <see cref="ReportFolder"/>: whole or absent, and nothing that stood there is lost but an
-/// earlier folder of the same kind. Its marker names its own files and the inputs kept in it; the own files tell its kind.
+/// A folder of one kind that a command writes, under the rules of a <see cref="ReportFolder"/>: whole or absent, and nothing that stood
+/// there is lost but an earlier folder of the same kind. Its marker names its own files and the inputs kept in it; the own files tell its
+/// kind.
 /// </summary>
 /// <param name="directory">Where it goes.</param>
 /// <param name="names">Its own files, besides those that every report of a run may have; empty for the report of a run.</param>

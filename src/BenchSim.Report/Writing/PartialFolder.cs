@@ -1,6 +1,7 @@
 namespace BenchSim.Report.Writing;
 
-/// <summary>A folder that is being filled beside its place: files go in one by one, and at the end it is seen that all of them are still there.</summary>
+/// <summary>A folder that is being filled beside its place: files go in one by one, and at the end it is seen
+/// that all of them are still there.</summary>
 /// <param name="path">The folder; it exists.</param>
 /// <param name="cancel">Stops the writing between two files.</param>
 internal sealed class PartialFolder(string path, CancellationToken cancel)

@@ -66,8 +66,8 @@ internal sealed partial class TargetFolder
     }
 
     /// <summary>
-    /// Refuses a place that cannot be written, besides what <see cref="Check"/> refuses: makes the folders above it and an empty one beside it,
-    /// and takes all of them away again. What is free now may be taken later; <see cref="Fill"/> finds that out for itself.
+    /// Refuses a place that cannot be written, besides what <see cref="Check"/> refuses: makes the folders above it and an empty one beside
+    /// it, and takes all of them away again. What is free now may be taken later; <see cref="Fill"/> finds that out for itself.
     /// </summary>
     public void CheckCanBeWritten()
     {
@@ -154,8 +154,8 @@ internal sealed partial class TargetFolder
     }
 
     /// <summary>
-    /// Fills a folder beside the target, then puts it in the target's place. On failure or cancellation nothing is left behind; what a killed
-    /// writer left of the same target is taken away first.
+    /// Fills a folder beside the target, then puts it in the target's place. On failure or cancellation nothing is left behind; what a
+    /// killed writer left of the same target is taken away first.
     /// </summary>
     public void Fill(Action<string> write, CancellationToken cancel)
     {

@@ -4,8 +4,8 @@ using System.Text;
 namespace BenchSim.Report.Writing;
 
 /// <summary>
-/// The names beside a target under which it is written, and the sign that someone is still at it: a file held open. Names of one target begin alike, so that a
-/// later writer finds what one that was killed has left, and takes it away.
+/// The names beside a target under which it is written, and the sign that someone is still at it: a file held open. Names of one target
+/// begin alike, so that a later writer finds what one that was killed has left, and takes it away.
 /// </summary>
 internal sealed class WritingClaim : IDisposable
 {
@@ -49,7 +49,8 @@ internal sealed class WritingClaim : IDisposable
             }
             catch (IOException) when (tries < MostTries)
             {
-                // A file is made first and held then: another writer may have looked in between whether somebody holds it, and held it to see.
+                // A file is made first and held then: another writer may have looked in between whether
+                // somebody holds it, and held it to see.
                 Leftovers.Remove(file);
             }
             catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)

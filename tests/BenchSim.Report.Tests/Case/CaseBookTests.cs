@@ -27,13 +27,15 @@ public sealed class CaseBookTests
         // 110 and 180 of 200 seasons: 55 and 90 %; 70 more are 35 percentage points, from 28 to 42.1.
         AssertSays(
             text,
-            "With \"more-mats\" the plan fits in 90 % of seasons instead of 55 %: 35 percentage points more (28 to 42.1); 70 of 200 seasons fit only with it, 0 only without."
+            "With \"more-mats\" the plan fits in 90 % of seasons instead of 55 %: 35 percentage points more (28 to 42.1); "
+                + "70 of 200 seasons fit only with it, 0 only without."
         );
 
         // Wilson's interval of 110 of 200: (p + z²/2n ± z √(p(1-p)/n + z²/4n²)) / (1 + z²/n) = 0.481 to 0.617; of 180: 0.851 to 0.934.
         AssertSays(
             text,
-            "Without it the plan fits in 55 % of 200 seasons (95 % interval 48 to 62 %); with it in 90 % of 200 seasons (95 % interval 85 to 93 %)."
+            "Without it the plan fits in 55 % of 200 seasons (95 % interval 48 to 62 %); with it in 90 % of 200 seasons (95 % "
+                + "interval 85 to 93 %)."
         );
         AssertSays(text, "Question: Do the mats carry us through April? What does \"more-mats\" change?");
         AssertSays(text, "Plants out in time: 4,120 plants instead of 4,000, 120 more (100 to 140).");
@@ -65,7 +67,8 @@ public sealed class CaseBookTests
 
         AssertSays(
             text,
-            "With the figures given it pays on average: over 10 years the net present value is $622 (95 % interval $313 to $930, 200 seasons). Not counted, for want of a price: labour."
+            "With the figures given it pays on average: over 10 years the net present value is $622 (95 % interval $313 to $930, "
+                + "200 seasons). Not counted, for want of a price: labour."
         );
         AssertSays(text, "It pays in 97 % of 10,000 lives drawn from the 200 seasons played (95 % interval 93 to 99 %).");
         AssertSays(text, "net benefit of a year$210$170 to $250");
@@ -76,7 +79,8 @@ public sealed class CaseBookTests
         AssertSays(text, "This is reckoning for planning and no financial advice.");
         AssertSays(
             text,
-            "Ask about permits first. Whether a structure stands up to snow and wind is for a licensed engineer and the local codes; gas and electrical work is for licensed people."
+            "Ask about permits first. Whether a structure stands up to snow and wind is for a licensed engineer and the local "
+                + "codes; gas and electrical work is for licensed people."
         );
     }
 

@@ -7,7 +7,8 @@ namespace BenchSim.Report.Tests.Case;
 
 public sealed class CaseChecklistTests
 {
-    // STRESS-DES: Monks and others (2019), Journal of Simulation 13(1), 55-67; the items as transcribed with their full text by the first author's group.
+    // STRESS-DES: Monks and others (2019), Journal of Simulation 13(1), 55-67; the items as transcribed with
+    // their full text by the first author's group.
     private static readonly (string Number, string Name)[] s_published =
     [
         ("1.1", "Purpose of the model"),

@@ -22,7 +22,8 @@ public sealed class PainterTests
         var svg = Svg(MarksOfAllKinds.Plot(Name));
 
         Assert.Equal(Name, svg.Attribute("aria-label")!.Value);
-        // The plot is 760 - 46 - 14 = 700 wide from 46 on, and 220 - 24 - 8 = 188 high down to 196; the band from 2 to 6 of 10 lies from 158.4 to 83.2.
+        // The plot is 760 - 46 - 14 = 700 wide from 46 on, and 220 - 24 - 8 = 188 high down to 196; the band
+        // from 2 to 6 of 10 lies from 158.4 to 83.2.
         Assert.Equal("M46 83.2H746V158.4H46Z", Only(svg, "path", "band").Attribute("d")!.Value);
         Assert.Equal("M46 120.8H746", Only(svg, "path", "played").Attribute("d")!.Value);
         Assert.Equal((396.0, 45.6), Place(Only(svg, "circle", "enough"), "cx", "cy"));
@@ -77,11 +78,13 @@ public sealed class PainterTests
         PdfPainter.Key(sheet, rows.Key, 20, 200, 160);
         var pdf = book.ToBytes();
 
-        // The plot is 110 - 10 mm wide and 62 - 9 = 53 mm high from 24.6 mm on: the band from 2 to 6 of 10 lies 10.6 to 31.8 mm above its foot.
+        // The plot is 110 - 10 mm wide and 62 - 9 = 53 mm high from 24.6 mm on: the band from 2 to 6 of 10 lies
+        // 10.6 to 31.8 mm above its foot.
         var band = PdfReader.Shapes(pdf, 1).Select(shape => shape[0]).MaxBy(box => box.Bottom - box.Top);
         Assert.Equal((30.0, 130.0), (Math.Round(band.Left, 1), Math.Round(band.Right, 1)));
         Assert.Equal((45.8, 67.0), (Math.Round(band.Top, 1), Math.Round(band.Bottom, 1)));
-        // With figures at both ends a row's bars begin after 46 + 24 mm and are 160 - 46 - 48 = 66 mm wide: the bar from 2 to 6 of 10 is 26.4 mm.
+        // With figures at both ends a row's bars begin after 46 + 24 mm and are 160 - 46 - 48 = 66 mm wide: the
+        // bar from 2 to 6 of 10 is 26.4 mm.
         Assert.Contains(PdfReader.Shapes(pdf, 1).Select(shape => shape[0]), box =>
             (Math.Round(box.Left, 1), Math.Round(box.Right, 1)) == (103.2, 129.6)
         );

@@ -83,8 +83,8 @@ public class BasisTests
     {
         // Only b01, a tomato, has a date of test; the plan has it at 88.5 % of a packet tested at 90 %.
         Assert.Equal(
-            "in force for 1 of 2 batches, kept at 10 % moisture and 41 °F since the test: b01 loses most, from 90 to 88.5 %; the others have no "
-                + "date of test, or a crop whose seed life is not known, and are taken as tested",
+            "in force for 1 of 2 batches, kept at 10 % moisture and 41 °F since the test: b01 loses most, from 90 to 88.5 %; "
+                + "the others have no date of test, or a crop whose seed life is not known, and are taken as tested",
             SeedPart.Words(WithStorage(new SeedStorage(10, 5)))
         );
     }

@@ -12,7 +12,8 @@ public class BatchMarksTests
     [Fact]
     public void The_marks_are_as_long_as_a_tray_waited_and_was_held()
     {
-        // Of a batch of 4 trays, 12 tray-days of waiting and 8 of holds are 3 and 2 days a tray. The tray-days of all spaces count together.
+        // Of a batch of 4 trays, 12 tray-days of waiting and 8 of holds are 3 and 2 days a tray. The tray-days
+        // of all spaces count together.
         var tiny = SyntheticStudy.Tiny();
         var batch = tiny.Batches[0];
         Assert.Equal(4, batch.Plan.Trays);

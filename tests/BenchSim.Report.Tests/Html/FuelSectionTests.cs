@@ -58,7 +58,8 @@ public class FuelSectionTests
     [Fact]
     public void The_load_of_the_coldest_night_is_loss_times_difference()
     {
-        // 400 W/K from the warmer set-point, 18 C, to -14.5 C outdoors: 400 x 32.5 = 13,000 W; a watt is 3.412 Btu/h: 44,358, to three figures 44,400.
+        // 400 W/K from the warmer set-point, 18 C, to -14.5 C outdoors: 400 x 32.5 = 13,000 W; a watt is 3.412
+        // Btu/h: 44,358, to three figures 44,400.
         var facts = Facts(Section(WithFuel()));
 
         Assert.Equal("kept at 64 °F with 6 °F outdoors, the house loses about 13,000 W (44,400 Btu/h)", facts["Coldest night given"]);
@@ -195,8 +196,8 @@ public class FuelSectionTests
     [Fact]
     public void Only_batches_sown_in_their_trays_have_ways_to_a_stand()
     {
-        // b01 is sown in its trays, b02 is potted up. As planned: 288 seeds at 25 a thousand, 4 trays of 3.4 litres at 0.30 and 4 minutes at
-        // 18 an hour: 7.20 + 4 (1.02 + 1.20) = 16.08.
+        // b01 is sown in its trays, b02 is potted up. As planned: 288 seeds at 25 a thousand, 4 trays of 3.4 litres at 0.30 and 4 minutes
+        // at 18 an hour: 7.20 + 4 (1.02 + 1.20) = 16.08.
         var batches = Page(SyntheticStudy.Tiny()).Descendants("section").Single(section => (string?)section.Attribute("id") == "batches");
         string[] rows =
         [

@@ -53,7 +53,8 @@ public class GrowersSectionTests
         Assert.Empty(Chart(tiny with { Growers = [tiny.Growers[0] with { Share = 1 }] }).Elements("line"));
     }
 
-    // 30 batches and a name are 31 rows, 9 and a name 10: together 41, one too many for a sheet of 40. 100 batches of one grower need three.
+    // 30 batches and a name are 31 rows, 9 and a name 10: together 41, one too many for a sheet of 40. 100
+    // batches of one grower need three.
     [Theory]
     [InlineData(new[] { 30, 8 }, new[] { 38 })]
     [InlineData(new[] { 30, 9 }, new[] { 30, 9 })]

@@ -150,7 +150,8 @@ public class ReportPageTests
                 "air_changes | from memory | Main house (0 an hour) | recalled, a tight house",
                 "growth_cv | assumption | Cabbage (0.1), Eggplant (0.1), Lettuce (0.1), Onion (0.1), Pepper (0.1), Tomato (0.1) | no "
                     + "published spread found",
-                "hold_days | from memory | Cabbage (7), Eggplant (7), Lettuce (7), Onion (7), Pepper (7), Tomato (7) | recalled, not verified",
+                "hold_days | from memory | Cabbage (7), Eggplant (7), Lettuce (7), Onion (7), Pepper (7), Tomato (7) | recalled, "
+                    + "not verified",
                 "medium_litres | from memory | 72-cell tray (3.4 litres) | recalled; makers differ up to 1.7 times",
             ],
             rows

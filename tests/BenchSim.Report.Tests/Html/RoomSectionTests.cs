@@ -17,8 +17,9 @@ public class RoomSectionTests
     [Fact]
     public void One_line_says_who_waits_most_for_what_and_when() =>
         Assert.Equal(
-            "Most of the waiting is that of trays not sown yet for \"Heat mats\": 28 tray-days on average (95 % interval 27 to 29), between 0 and 56 tray-days in eight seasons of ten, "
-                + "93 % of all waiting; the worst week begins on 1 March, with 20 on average (200 seasons played).",
+            "Most of the waiting is that of trays not sown yet for \"Heat mats\": 28 tray-days on average (95 % interval 27 to "
+                + "29), between 0 and 56 tray-days in eight seasons of ten, 93 % of all waiting; the worst week begins on 1 March, "
+                + "with 20 on average (200 seasons played).",
             WaitSentences.Reading(s_result.Waits, s_result.Plan)
         );
 
@@ -69,16 +70,18 @@ public class RoomSectionTests
             sentences[0]
         );
         Assert.Equal(
-            "\"Main house\" and \"Table\" help only together: without a limit on both, 600 late plant-days a season would be saved (580 to 620), 650 "
-                + "more than each alone adds up to (610 to 690); the plan would fit in 70 % of seasons instead of 50 %.",
+            "\"Main house\" and \"Table\" help only together: without a limit on both, 600 late plant-days a season would be saved "
+                + "(580 to 620), 650 more than each alone adds up to (610 to 690); the plan would fit in 70 % of seasons instead of 50 %.",
             sentences[1]
         );
         Assert.Equal(
-            "One mat more for \"Heat mats\" (8 places) would save 121 late plant-days a season (111 to 131); no difference can be told in the chance that the plan fits.",
+            "One mat more for \"Heat mats\" (8 places) would save 121 late plant-days a season (111 to 131); "
+                + "no difference can be told in the chance that the plan fits.",
             sentences[2]
         );
         Assert.Equal(
-            "About a tenth more room on \"Main house\" (24 places) makes no difference that can be told: -9 to 15 late plant-days saved a season.",
+            "About a tenth more room on \"Main house\" (24 places) makes no difference that can be told: -9 to 15 late plant-days "
+                + "saved a season.",
             sentences[3]
         );
         Assert.Equal("\"Main house\" without limit, alone, changes no late plant-day in any of 200 seasons.", sentences[5]);

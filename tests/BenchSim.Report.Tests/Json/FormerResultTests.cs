@@ -29,13 +29,15 @@ public sealed class FormerResultTests
         node switch
         {
             JsonArray list => new JsonArray([.. list.Select(Mapped)]),
-            JsonObject each when each.Select(pair => pair.Key).SequenceEqual(["hits", "seasons", "share", "low", "high"]) => new JsonObject
-            {
-                ["hits"] = each["hits"]!.DeepClone(),
-                ["seasons"] = each["seasons"]!.DeepClone(),
-                ["share"] = each["share"]!.DeepClone(),
-                ["interval"] = new JsonObject { ["low"] = each["low"]!.DeepClone(), ["high"] = each["high"]!.DeepClone() },
-            },
+            JsonObject each
+                when each.Select(pair => pair.Key).SequenceEqual(["hits", "seasons", "share", "low", "high"], StringComparer.Ordinal) =>
+                new JsonObject
+                {
+                    ["hits"] = each["hits"]!.DeepClone(),
+                    ["seasons"] = each["seasons"]!.DeepClone(),
+                    ["share"] = each["share"]!.DeepClone(),
+                    ["interval"] = new JsonObject { ["low"] = each["low"]!.DeepClone(), ["high"] = each["high"]!.DeepClone() },
+                },
             JsonObject each => new JsonObject(each.Select(pair => KeyValuePair.Create(NameOf(pair), Mapped(pair.Value)))),
             _ => node?.DeepClone(),
         };

@@ -136,8 +136,10 @@ public class LabelPagesTests
             .. Enumerable
                 .Range(1, 3)
                 .Select(number =>
-                    Invariant(
-                        $"{batch.Order.Id}; {(labels[0].IsFlat ? "flat" : "tray")} {number}/{labels[0].Of}; sow {batch.SowOn:yyyy-MM-dd}; out {batch.SetOutOn:yyyy-MM-dd}"
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{batch.Order.Id}; {(labels[0].IsFlat ? "flat" : "tray")} {number}/{labels[0].Of}; sow "
+                            + $"{batch.SowOn:yyyy-MM-dd}; out {batch.SetOutOn:yyyy-MM-dd}"
                     )
                 ),
         ];

@@ -4,7 +4,8 @@ using ZXing.Common;
 
 namespace BenchSim.Report.Tests.Labels;
 
-/// <summary>Reads the square codes of a page as a telephone would, with another library than their writer: from the rectangles that the PDF draws.</summary>
+/// <summary>Reads the square codes of a page as a telephone would, with another library than their writer: from
+/// the rectangles that the PDF draws.</summary>
 internal static class QrReader
 {
     // Ten dots a millimetre: 254 dpi, a common office printer.

@@ -3,8 +3,8 @@ using System.Text;
 namespace BenchSim.Report.Tests.Papers;
 
 /// <summary>
-/// A small reader of calendar files, written from RFC 5545 and not from the writer: lines end in CRLF and have at most 75 octets (3.1), a line that begins with
-/// a blank goes on with the one before (3.1), values are escaped with a backslash (3.3.11).
+/// A small reader of calendar files, written from RFC 5545 and not from the writer: lines end in CRLF and have at most 75 octets (3.1), a
+/// line that begins with a blank goes on with the one before (3.1), values are escaped with a backslash (3.3.11).
 /// </summary>
 internal sealed class SmallCalendar
 {

@@ -5,7 +5,8 @@ using System.Xml.Linq;
 
 namespace BenchSim.Report.Tests.Papers;
 
-/// <summary>A small reader of workbooks, written from ECMA-376 part 1 and not from the writer: a zip file with a part for each sheet.</summary>
+/// <summary>A small reader of workbooks, written from ECMA-376 part 1 and not from the writer: a zip file with
+/// a part for each sheet.</summary>
 internal sealed class SmallWorkbook
 {
     private static readonly XNamespace s_main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
@@ -110,7 +111,8 @@ internal sealed class SmallWorkbook
         var number = double.Parse(text, CultureInfo.InvariantCulture);
         var format = cell.Attribute("s") is { } style ? _formats[int.Parse(style.Value, CultureInfo.InvariantCulture)] : "";
 
-        // Day 1 of a workbook is 1 January 1900, and 29 February 1900 is counted though it never was: so from March 1900 on, day 0 is 30 December 1899.
+        // Day 1 of a workbook is 1 January 1900, and 29 February 1900 is counted though it never was: so from
+        // March 1900 on, day 0 is 30 December 1899.
         return format.Contains("yyyy", StringComparison.Ordinal) ? new DateOnly(1899, 12, 30).AddDays((int)number) : number;
     }
 }

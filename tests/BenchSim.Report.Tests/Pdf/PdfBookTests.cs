@@ -30,7 +30,8 @@ public class PdfBookTests
         sheet.Text("H", 150, 100, new TextStyle(72), TextSide.Right);
         var pdf = book.ToBytes();
 
-        // "H" of DejaVu Sans Condensed is 1386 of 2048 units wide: at 72 points (25.4 mm) 17.19 mm. Its foot lies one size below the top of the line.
+        // "H" of DejaVu Sans Condensed is 1386 of 2048 units wide: at 72 points (25.4 mm) 17.19 mm. Its foot
+        // lies one size below the top of the line.
         Assert.Equal([(215.9, 279.4)], PdfReader.Sizes(pdf).Select(size => (Math.Round(size.Width, 1), Math.Round(size.Height, 1))));
         (string, double Left, double, double Right, double Bottom)[] letters = PdfReader.Letters(pdf, 1);
         Assert.Equal(50, letters[0].Left, 1);

@@ -3,7 +3,8 @@ using UglyToad.PdfPig.Content;
 
 namespace BenchSim.Report.Tests.Pdf;
 
-/// <summary>Reads a PDF with a library that is not its writer. It needs no program beside the tests, and it tells where each letter stands.</summary>
+/// <summary>Reads a PDF with a library that is not its writer. It needs no program beside the tests, and it
+/// tells where each letter stands.</summary>
 internal static class PdfReader
 {
     private const double MmAPoint = 25.4 / 72;

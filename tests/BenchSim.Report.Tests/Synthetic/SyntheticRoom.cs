@@ -10,11 +10,13 @@ internal static class SyntheticRoom
 {
     private static readonly Measure s_late = new(MeasureKind.LatePlantDays, "", "late plant-days", "plant-days", 1);
 
-    /// <summary>Trays not sown wait for the first space in two weeks, trays there for the second in one; trays of the second never wait.</summary>
+    /// <summary>Trays not sown wait for the first space in two weeks, trays there for the second in one; trays
+    /// of the second never wait.</summary>
     public static ImmutableArray<WaitResult> Waits(SeasonPlan plan) =>
         [Wait(plan, null, 0, (4, 20), (5, 8)), Wait(plan, 0, 1, (5, 2)), Wait(plan, 1, 2)];
 
-    /// <summary>The first space saves 400 of 1,000 late plant-days, the second nothing, the third makes it worse; the second and third help together.</summary>
+    /// <summary>The first space saves 400 of 1,000 late plant-days, the second nothing, the third makes it
+    /// worse; the second and third help together.</summary>
     public static BottleneckResult Bottlenecks(SeasonPlan plan)
     {
         var spaces = plan.Scenario.Spaces;

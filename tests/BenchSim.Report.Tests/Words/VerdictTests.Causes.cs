@@ -15,8 +15,8 @@ public partial class VerdictTests
         var causes = Causes(0).SetItem(Cause.ThrownOut, 660);
 
         Assert.Equal(
-            "In 660 of the 660 seasons that do not fit, the cause is trays thrown out: even with room for all, they stood too long for the weather, the "
-                + "date or want of hands.",
+            "In 660 of the 660 seasons that do not fit, the cause is trays thrown out: even with room for all, "
+                + "they stood too long for the weather, the date or want of hands.",
             Verdict.Of(Short() with { Causes = causes }).Sentences[2]
         );
     }
@@ -29,8 +29,8 @@ public partial class VerdictTests
         Assert.Equal(
             [
                 "In 600 of the 660 seasons that do not fit, the cause is slow growth: plants are not ready in time even with room for all.",
-                "So more room alone would not mend it. Yet room is short as well: the most that is lacking on one day is typically 12 heat mat places "
-                    + "(between 8 and 17 in eight seasons of ten).",
+                "So more room alone would not mend it. Yet room is short as well: the most that is lacking on one day is typically "
+                    + "12 heat mat places (between 8 and 17 in eight seasons of ten).",
             ],
             Verdict.Of(Short() with { Causes = causes }).Sentences.Skip(2).Take(2).ToArray()
         );
@@ -42,7 +42,8 @@ public partial class VerdictTests
     [InlineData(164, "")]
     public void A_second_cause_of_a_quarter_of_the_seasons_is_named(int slow, string more) =>
         Assert.Equal(
-            $"In {660 - slow} of the 660 seasons that do not fit, the cause is want of room: with places without limit the same season would have fitted.{more}",
+            $"In {660 - slow} of the 660 seasons that do not fit, the cause is want of room: with places without limit the same "
+                + $"season would have fitted.{more}",
             Verdict.Of(Short() with { Causes = Causes(660 - slow).SetItem(Cause.SlowGrowth, slow) }).Sentences[2]
         );
 
@@ -68,7 +69,8 @@ public partial class VerdictTests
         0,
         600,
         60,
-        "Of the 660 seasons that do not fit, 600 had fewer than 95 % of the plants in time and 60 had a batch that was sown too late or not in full."
+        "Of the 660 seasons that do not fit, 600 had fewer than 95 % of the plants in time and 60 had a batch that was sown too "
+            + "late or not in full."
     )]
     public void Conditions_that_fail_are_told_the_most_frequent_first(int overHeld, int tooFew, int late, string sentence) =>
         Assert.Equal(
@@ -92,7 +94,8 @@ public partial class VerdictTests
         var result = Short() with { Fits = Figures.Chance(999, 1000), FitsWeatherCounted = Figures.Chance(999, 1000), Causes = Causes(1) };
 
         Assert.Equal(
-            "The one season that does not fit had trays that stood too long for want of a place, and fewer than 95 % of the plants in time.",
+            "The one season that does not fit had trays that stood too long for want of a place, and fewer than 95 % of the plants "
+                + "in time.",
             Verdict.Of(result with { OverHeldForPlace = one, TooFewInTime = one, SownTooLate = Figures.Chance(0, 1000) }).Sentences[1]
         );
     }
@@ -108,9 +111,9 @@ public partial class VerdictTests
 
         Assert.StartsWith("The hardening table runs out: in 3 % of seasons", verdict.Sentences[3], StringComparison.Ordinal);
         Assert.Equal(
-            "The heat mats are blocked, not short: in 94 % of seasons (95 % interval 92 to 95 %) trays are refused a place, typically on 5 April "
-                + "(between 1 and 11 April in eight seasons of ten), though the plan never takes more places than there are; the trays there find no "
-                + "place on the hardening table.",
+            "The heat mats are blocked, not short: in 94 % of seasons (95 % interval 92 to 95 %) trays are refused a place, "
+                + "typically on 5 April (between 1 and 11 April in eight seasons of ten), though the plan never takes more places than "
+                + "there are; the trays there find no place on the hardening table.",
             verdict.Sentences[4]
         );
     }

@@ -18,7 +18,8 @@ public partial class VerdictTests
     [Fact]
     public void A_plan_short_of_mats_is_told_so()
     {
-        // 340 of 1000: centre (0.34 + 1.92073/1000)/1.0038415 = 0.340613; half 1.959964/1.0038415 * sqrt(0.2244/1000 + 3.84146/4e6) = 0.029312.
+        // 340 of 1000: centre (0.34 + 1.92073/1000)/1.0038415 = 0.340613; half 1.959964/1.0038415 *
+        // sqrt(0.2244/1000 + 3.84146/4e6) = 0.029312.
         var result = Short();
         var verdict = Verdict.Of(result);
 
@@ -27,9 +28,11 @@ public partial class VerdictTests
         Assert.Equal(
             [
                 "The plan fits in 34 % of 1,000 seasons (95 % interval 31 to 37 %).",
-                "Of the 660 seasons that do not fit, 400 had trays that stood too long for want of a place, 320 had fewer than 95 % of the plants "
-                    + "in time and 30 had a batch that was sown too late or not in full; a season can fail in more than one way.",
-                "In 610 of the 660 seasons that do not fit, the cause is want of room: with places without limit the same season would have fitted.",
+                "Of the 660 seasons that do not fit, 400 had trays that stood too long for want of a place, 320 had fewer than 95 "
+                    + "% of the plants in time and 30 had a batch that was sown too late or not in full; a season can fail in more than "
+                    + "one way.",
+                "In 610 of the 660 seasons that do not fit, the cause is want of room: with places without limit the same season "
+                    + "would have fitted.",
                 "The heat mats run out first: in 94 % of seasons (95 % interval 92 to 95 %), typically on 5 April (between 1 and 11 April "
                     + "in eight seasons of ten); "
                     + "on the worst day of a season about 12 trays have no place (8 to 17 in eight seasons of ten).",
@@ -221,8 +224,8 @@ public partial class VerdictTests
         var causes = Causes(330).SetItem(Cause.Germination, 330);
 
         Assert.Equal(
-            "In 330 of the 660 seasons that do not fit, the cause is want of room: with places without limit the same season would have fitted. "
-                + "As often, the cause is loss of plants: even with room for all, too few come up or live.",
+            "In 330 of the 660 seasons that do not fit, the cause is want of room: with places without limit the same season would "
+                + "have fitted. As often, the cause is loss of plants: even with room for all, too few come up or live.",
             Verdict.Of(Short() with { Causes = causes }).Sentences[2]
         );
     }
@@ -230,7 +233,8 @@ public partial class VerdictTests
     [Fact]
     public void Weather_counted_is_told_where_it_differs() =>
         Assert.Contains(
-            "Counting also the days on which only the weather held trays back, it fits in 30 % of 1,000 seasons (95 % interval 27 to 33 %).",
+            "Counting also the days on which only the weather held trays back, it fits in 30 % of 1,000 seasons (95 % interval 27 "
+                + "to 33 %).",
             Verdict.Of(Short() with { FitsWeatherCounted = Figures.Chance(300, 1000) }).Sentences,
             StringComparer.Ordinal
         );

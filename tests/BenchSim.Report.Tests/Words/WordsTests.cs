@@ -209,8 +209,9 @@ public class WordsTests
 
         // Wilson for 0 of 1,000: high 3.84146 / 1003.84146 = 0.0038.
         Assert.Equal(
-            $"Median dates of 1,000 seasons. By the median no batch that goes out is more than 3 days late. In most seasons no tray of {ids[0]} goes to "
-                + $"the field. The least reliable are {ids[0]} and {ids[1]}: complete in time in none of 1,000 seasons (95 % interval 0 to 0.4 %).",
+            "Median dates of 1,000 seasons. By the median no batch that goes out is more than 3 days late. In most seasons no tray "
+                + $"of {ids[0]} goes to the field. The least reliable are {ids[0]} and {ids[1]}: complete in time in none of 1,000 "
+                + "seasons (95 % interval 0 to 0.4 %).",
             BatchesSection.Reading(study with { Batches = [always, seldom] })
         );
     }

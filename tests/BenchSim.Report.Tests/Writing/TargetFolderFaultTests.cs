@@ -3,7 +3,8 @@ using BenchSim.Report.Writing;
 
 namespace BenchSim.Report.Tests.Writing;
 
-/// <summary>What happens to a folder that is written while something goes wrong around it: it is whole or absent, and the next writer finds a clean place.</summary>
+/// <summary>What happens to a folder that is written while something goes wrong around it: it is whole or
+/// absent, and the next writer finds a clean place.</summary>
 public sealed class TargetFolderFaultTests : IDisposable
 {
     private readonly TemporaryFolder _folder = new();

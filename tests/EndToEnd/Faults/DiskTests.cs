@@ -3,8 +3,8 @@ namespace EndToEnd.Faults;
 /// <summary>A disk that takes no more, and a place where one may not write.</summary>
 public sealed class DiskTests
 {
-    // Files may have 51,200 bytes here (100 blocks of 512); the report's page has more. A signal would end the command before it could say anything,
-    // so it is ignored, and the runtime's own large file of code is switched off.
+    // Files may have 51,200 bytes here (100 blocks of 512); the report's page has more. A signal would end the command before it could say
+    // anything, so it is ignored, and the runtime's own large file of code is switched off.
     private const string NoLargeFiles = "trap '' XFSZ; ulimit -f 100; exec \"$@\"";
     private static readonly (string Name, string Value)[] s_smallRuntime =
     [

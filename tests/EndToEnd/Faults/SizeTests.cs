@@ -4,8 +4,9 @@ using System.Text;
 namespace EndToEnd.Faults;
 
 /// <summary>
-/// Absurd sizes within stated memory. The runtime is told how much memory its objects may take (DOTNET_GCHeapHardLimit, hexadecimal); beyond it the command would end
-/// with a fault of its own. These are smaller than the sizes of docs/verification.md, which has the command for each.
+/// Absurd sizes within stated memory. The runtime is told how much memory its objects may take (DOTNET_GCHeapHardLimit, hexadecimal);
+/// beyond it the command would end with a fault of its own. These are smaller than the sizes of docs/verification.md, which has the command
+/// for each.
 /// </summary>
 public sealed class SizeTests
 {

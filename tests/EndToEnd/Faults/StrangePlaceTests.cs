@@ -34,7 +34,8 @@ public sealed class StrangePlaceTests
         }
     }
 
-    // Some container images tell every .NET program to follow the machine's culture; where the system's tables of cultures are missing none can.
+    // Some container images tell every .NET program to follow the machine's culture; where the system's tables
+    // of cultures are missing none can.
     private static async Task<(string Name, string Value)[]> RuntimeFollowsAsync()
     {
         (string Name, string Value)[] follow = [("DOTNET_SYSTEM_GLOBALIZATION_INVARIANT", "0")];

@@ -46,8 +46,8 @@ internal sealed class Comparison
     }
 
     /// <summary>
-    /// Student's quantile from the normal one, by the Cornish-Fisher expansion (Abramowitz and Stegun 26.7.5). Good to 0.1 % from 30 degrees
-    /// of freedom on, which <see cref="StudentTests"/> checks.
+    /// Student's quantile from the normal one, by the Cornish-Fisher expansion (Abramowitz and Stegun 26.7.5). Good to 0.1 % from 30
+    /// degrees of freedom on, which <see cref="StudentTests"/> checks.
     /// </summary>
     public static double Student(double u, double degrees)
     {

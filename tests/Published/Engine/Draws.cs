@@ -2,7 +2,8 @@ using BenchSim.Engine.Randomness;
 
 namespace Published.Engine;
 
-/// <summary>Random numbers of one replication of a check, in sequence. The seed is fixed, so a check gives the same answer every time.</summary>
+/// <summary>Random numbers of one replication of a check, in sequence. The seed is fixed, so a check gives the
+/// same answer every time.</summary>
 internal sealed class Draws(string name, int replication)
 {
     private readonly PhiloxKey _key = PhiloxKey.Of(20240501, name);

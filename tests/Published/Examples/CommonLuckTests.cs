@@ -22,7 +22,8 @@ public class CommonLuckTests(ITestOutputHelper output)
     private static readonly string Folder = Path.Combine(Repository.Root, "scenarios", "two-house-spring");
     private static readonly SeasonPlan Base = SeasonPlanner.Make(ScenarioFolder.Read(Folder).Scenario!).Plan!;
 
-    // A ratio of two variances of 200 normal values strays by a factor of 1.6 in one case of a thousand; the bound of 5 is met by hundreds. The seeds are fixed.
+    // A ratio of two variances of 200 normal values strays by a factor of 1.6 in one case of a thousand; the
+    // bound of 5 is met by hundreds. The seeds are fixed.
     [Fact]
     public void One_more_mat_pairs_with_the_base_at_least_five_times_better_than_luck_of_its_own()
     {

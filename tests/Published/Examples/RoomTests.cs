@@ -11,8 +11,8 @@ namespace BenchSim.Published.Examples;
 /// <summary>Who waits for whom, on the season worked out on paper and on the spring example.</summary>
 public class RoomTests
 {
-    // README of scenarios/by-hand: 2 sowings wait for the mats from 1 to 3 March; B2 waits on the mats for the bench from 8 to 10 March, B2 and the flat from 11 to 17. Weeks
-    // from Monday, 1 March: 2 x 3 = 6; then 1 x 3 + 2 x 4 = 11 and 2 x 3 = 6.
+    // README of scenarios/by-hand: 2 sowings wait for the mats from 1 to 3 March; B2 waits on the mats for the bench from 8 to 10 March, B2
+    // and the flat from 11 to 17. Weeks from Monday, 1 March: 2 x 3 = 6; then 1 x 3 + 2 x 4 = 11 and 2 x 3 = 6.
     [Fact]
     public void Who_waits_by_week_is_what_the_pencil_found()
     {
@@ -22,7 +22,9 @@ public class RoomTests
             .. result
                 .Waits.Where(wait => wait.TrayDays.Most > 0)
                 .Select(wait =>
-                    $"{wait.From?.Id ?? "unsown"} for {wait.By.Id}: {string.Join(' ', wait.ByWeek.Take(4).Select(week => $"{week.P50}"))}, in all {wait.TrayDays.P50}, in {wait.Happens.Hits}"
+                    $"{wait.From?.Id ?? "unsown"} for {wait.By.Id}: "
+                    + $"{string.Join(' ', wait.ByWeek.Take(4).Select(week => $"{week.P50}"))}, in all {wait.TrayDays.P50}, "
+                    + $"in {wait.Happens.Hits}"
                 ),
         ];
         Assert.Equal(["unsown for mats: 6 0 0 0, in all 6, in 2", "mats for bench: 0 11 6 0, in all 17, in 2"], found);

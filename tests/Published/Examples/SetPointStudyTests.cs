@@ -10,8 +10,8 @@ using BenchSim.Study.Statistics;
 namespace BenchSim.Published.Examples;
 
 /// <summary>
-/// Colder nights really cost bench days: the night set-point of the spring example's main house from 45 to 65 F on the same plan and luck. What must
-/// hold is asserted; the table is kept in the example's README and compared (BENCHSIM_APPROVE=1 writes it anew).
+/// Colder nights really cost bench days: the night set-point of the spring example's main house from 45 to 65 F on the same plan and luck.
+/// What must hold is asserted; the table is kept in the example's README and compared (BENCHSIM_APPROVE=1 writes it anew).
 /// </summary>
 public class SetPointStudyTests
 {
@@ -30,7 +30,8 @@ public class SetPointStudyTests
             Assert.True(colder.BenchDays > warmer.BenchDays, $"{colder} is faster than {warmer}");
             Assert.True(colder.FitsWithRoom <= warmer.FitsWithRoom, $"{colder} fits more often than {warmer}, with room for all");
 
-            // The dates are those of a plan made for 60 F. Warmer than that, trays are ready before they may leave and may be over-held where room is short.
+            // The dates are those of a plan made for 60 F. Warmer than that, trays are ready before they may
+            // leave and may be over-held where room is short.
             Assert.True(warmer.Fahrenheit > PlannedFahrenheit || colder.Fits <= warmer.Fits, $"{colder} fits more often than {warmer}");
         }
 
@@ -69,7 +70,8 @@ public class SetPointStudyTests
         var chance = Wilson.Interval(row.Fits, Seasons, 0.95);
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"| {row.Fahrenheit} F | {row.Gallons.Mean:#,0} (± {row.Gallons.HalfWidth:0}) | {row.BenchDays:0.0} | {100.0 * row.Fits / Seasons:0} % ({100 * chance.Low:0} to {100 * chance.High:0} %) of {Seasons} seasons |"
+            $"| {row.Fahrenheit} F | {row.Gallons.Mean:#,0} (± {row.Gallons.HalfWidth:0}) | {row.BenchDays:0.0} | "
+                + $"{100.0 * row.Fits / Seasons:0} % ({100 * chance.Low:0} to {100 * chance.High:0} %) of {Seasons} seasons |"
         );
     }
 

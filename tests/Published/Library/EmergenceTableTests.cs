@@ -5,8 +5,8 @@ using BenchSim.Season.Climate;
 namespace BenchSim.Published.Library;
 
 /// <summary>
-/// Median days to emergence in the model against Harrington &amp; Minges 1954 (emergence_days.csv), for every row of thermal_time.csv that was
-/// fitted to it, over the temperatures of its fit.
+/// Median days to emergence in the model against Harrington &amp; Minges 1954 (emergence_days.csv), for every row of thermal_time.csv that
+/// was fitted to it, over the temperatures of its fit.
 /// </summary>
 public partial class EmergenceTableTests
 {
@@ -19,7 +19,8 @@ public partial class EmergenceTableTests
         public string AsTableRow =>
             double.IsPositiveInfinity(ModelDays)
                 ? $"| {Crop} | {SoilC} | {Show(PublishedDays)} | never | never |"
-                : $"| {Crop} | {SoilC} | {Show(PublishedDays)} | {ModelDays.ToString("0.0", CultureInfo.InvariantCulture)} | {Off.ToString("+0.0;-0.0", CultureInfo.InvariantCulture)} |";
+                : $"| {Crop} | {SoilC} | {Show(PublishedDays)} | {ModelDays.ToString("0.0", CultureInfo.InvariantCulture)} | "
+                    + $"{Off.ToString("+0.0;-0.0", CultureInfo.InvariantCulture)} |";
 
         private static string Show(double days) => days.ToString("0", CultureInfo.InvariantCulture);
     }

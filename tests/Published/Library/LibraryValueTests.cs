@@ -6,7 +6,8 @@ namespace BenchSim.Published.Library;
 /// <summary>The values of the built-in library against the published rows that it cites.</summary>
 public class LibraryValueTests
 {
-    /// <summary>Crop of the library, its row in thermal_time.csv and emergence_days.csv, its row in germination_temps.csv, its kind in 7 CFR 201.31.</summary>
+    /// <summary>Crop of the library, its row in thermal_time.csv and emergence_days.csv, its row in
+    /// germination_temps.csv, its kind in 7 CFR 201.31.</summary>
     public static TheoryData<string, string, string, string> Rows =>
         new()
         {

@@ -3,8 +3,8 @@ using System.Globalization;
 namespace BenchSim.Published.Library;
 
 /// <summary>
-/// The rule of docs/sources.md for the ceiling of emergence, worked from the published tables alone: the maximum of the Oregon table, else of the
-/// California table, else the coolest temperature above the optimum at which the 1954 table has no normal seedling.
+/// The rule of docs/sources.md for the ceiling of emergence, worked from the published tables alone: the maximum of the Oregon table, else
+/// of the California table, else the coolest temperature above the optimum at which the 1954 table has no normal seedling.
 /// </summary>
 internal static class PublishedCeiling
 {

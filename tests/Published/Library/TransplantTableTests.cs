@@ -7,7 +7,8 @@ namespace BenchSim.Published.Library;
 /// <summary>Weeks to field size, reference temperatures and potting mix of the library against transplants.csv and trays.csv.</summary>
 public class TransplantTableTests
 {
-    /// <summary>Table 1.1 of the Utah vegetable guide, its tomato-pepper-eggplant page, the Delaware table, and the Utah table counted from germination.</summary>
+    /// <summary>Table 1.1 of the Utah vegetable guide, its tomato-pepper-eggplant page, the Delaware table, and
+    /// the Utah table counted from germination.</summary>
     private static readonly Dictionary<string, string> Tables = new(StringComparer.Ordinal)
     {
         ["Utah"] = "Transplant Production Table 1.1",

@@ -6,8 +6,9 @@ using BenchSim.Season.Play;
 namespace BenchSim.Published.OtherEngines;
 
 /// <summary>
-/// The season's own steps under "any time" rounds, fed the same comings and stays as SimPy 3.0.11 was (tests/Published/other-engines/any_time.py): every
-/// tray is sown, moves to the bench and the table and goes out at the same hour, to all ten decimals printed.
+/// The season's own steps under "any time" rounds, fed the same comings and stays as SimPy 3.0.11 was
+/// (tests/Published/other-engines/any_time.py): every tray is sown, moves to the bench and the table and goes out at the same hour, to all
+/// ten decimals printed.
 /// </summary>
 public sealed class AnyTimeTraysTests
 {

@@ -3,7 +3,8 @@ using BenchSim.Published.Library;
 
 namespace BenchSim.Published.OtherEngines;
 
-/// <summary>The folder tests/Published/other-engines: models written for another engine, the numbers they are fed, and what they printed.</summary>
+/// <summary>The folder tests/Published/other-engines: models written for another engine, the numbers they are
+/// fed, and what they printed.</summary>
 internal static class OtherEngineFolder
 {
     private const string Python = "/usr/bin/python3";

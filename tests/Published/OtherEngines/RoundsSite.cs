@@ -5,8 +5,8 @@ using BenchSim.Season.Planning;
 namespace BenchSim.Published.OtherEngines;
 
 /// <summary>
-/// The site of tests/Published/other-engines/rounds.py for BenchSim: mats that give 15 degree-days a day (25 C, base 10), a house that gives 10 (20 C day
-/// and night), mild dry nights, no luck. Day 0 is Monday 1 March 2027.
+/// The site of tests/Published/other-engines/rounds.py for BenchSim: mats that give 15 degree-days a day (25 C, base 10), a house that
+/// gives 10 (20 C day and night), mild dry nights, no luck. Day 0 is Monday 1 March 2027.
 /// </summary>
 internal static class RoundsSite
 {

@@ -5,10 +5,11 @@ using BenchSim.Season.Play;
 namespace BenchSim.Published.OtherEngines;
 
 /// <summary>
-/// A season of work rounds without luck, played by BenchSim and by SimPy 3.0.11 (tests/Published/other-engines/rounds.py): each of the 494 trays goes
-/// to the same spaces on the same days. Covered: the order of the steps and within a step, places of mats, two benches and a table, blocking after service, sowings
-/// that wait, start on a bench and are given up, heat on and off the mat, the date for the table with its early way when the benches are full, hardening nights,
-/// days off. Not covered: flats, weather holds, luck, labour, reliefs, trays thrown out.
+/// A season of work rounds without luck, played by BenchSim and by SimPy 3.0.11 (tests/Published/other-engines/rounds.py): each of the 494
+/// trays goes to the same spaces on the same days. Covered: the order of the steps and within a step, places of mats, two benches and a
+/// table, blocking after service, sowings that wait, start on a bench and are given up, heat on and off the mat, the date for the table
+/// with its early way when the benches are full, hardening nights, days off. Not covered: flats, weather holds, luck, labour, reliefs,
+/// trays thrown out.
 /// </summary>
 public sealed class RoundsTests
 {

@@ -1,8 +1,8 @@
 namespace BenchSim.Published.OtherEngines;
 
 /// <summary>
-/// The scripts still print what is stored. Marked OtherEngine: they need Debian's python3-simpy3, so they are left out where it is not installed;
-/// the stored output is compared everywhere (the tests beside it).
+/// The scripts still print what is stored. Marked OtherEngine: they need Debian's python3-simpy3, so they are left out where it is not
+/// installed; the stored output is compared everywhere (the tests beside it).
 /// </summary>
 [Trait("Category", "OtherEngine")]
 public sealed class SimPyTests

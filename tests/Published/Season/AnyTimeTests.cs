@@ -6,9 +6,9 @@ using BenchSim.Study.Statistics;
 namespace BenchSim.Published.Season;
 
 /// <summary>
-/// The season's own steps under "any time" rounds against exact queueing results (tests/Published/data: queueing_checks.csv, tandem_blocking.csv).
-/// Each figure is the mean of independent runs with a Student interval at 1 - 0.001; with the nine figures of this class the chance of a
-/// false alarm is under 1 %. Seeds are fixed.
+/// The season's own steps under "any time" rounds against exact queueing results (tests/Published/data: queueing_checks.csv,
+/// tandem_blocking.csv). Each figure is the mean of independent runs with a Student interval at 1 - 0.001; with the nine figures of this
+/// class the chance of a false alarm is under 1 %. Seeds are fixed.
 /// </summary>
 public class AnyTimeTests
 {

@@ -18,7 +18,8 @@ internal sealed record CheckRow(string Inputs, string Quantity, double Value)
     public double[] Numbers(string name) =>
         [.. Text(name).Split(' ')[0].Split('|').Select(each => double.Parse(each, CultureInfo.InvariantCulture))];
 
-    /// <summary>Equal to within a relative tolerance (by default that of the 12 digits in the file), or to 1e-12 where the value is near 0.</summary>
+    /// <summary>Equal to within a relative tolerance (by default that of the 12 digits in the file), or to
+    /// 1e-12 where the value is near 0.</summary>
     public void Check(double actual, double relative = 2e-11) =>
         Assert.True(
             Math.Abs(actual - Value) <= Math.Max(1e-12, relative * Math.Abs(Value)),

@@ -3,8 +3,8 @@ using BenchSim.Study.Counting;
 namespace Published.Statistics;
 
 /// <summary>
-/// The NumAcc sets of the NIST Statistical Reference Datasets (univariate), which defeat a running sum of squares in floating point. Counted as whole
-/// tenths; rows of tests/Published/data/queueing_checks.csv flagged computed (rebuilt and checked with exact rationals).
+/// The NumAcc sets of the NIST Statistical Reference Datasets (univariate), which defeat a running sum of squares in floating point.
+/// Counted as whole tenths; rows of tests/Published/data/queueing_checks.csv flagged computed (rebuilt and checked with exact rationals).
 /// </summary>
 public class ExactMomentsTests
 {

@@ -5,8 +5,9 @@ namespace Published.Statistics;
 /// <summary>Student, Wilson and order-statistic intervals against rows worked out elsewhere (see the source column of the file).</summary>
 public class IntervalTests
 {
-    // The Student rows come from a routine good to 8 or 9 digits: for p = 0.99 and 2 degrees of freedom the row says 6.96455671876, where the closed
-    // form 0.98 sqrt(2 / 0.0396) is 6.96455673428. Hence a tolerance of their own; the closed forms below are held to more digits.
+    // The Student rows come from a routine good to 8 or 9 digits: for p = 0.99 and 2 degrees of freedom the row says 6.96455671876, where
+    // the closed form 0.98 sqrt(2 / 0.0396) is 6.96455673428. Hence a tolerance of their own; the closed forms below are held to more
+    // digits.
     private const double StudentRows = 1e-8;
 
     [Fact]

@@ -110,9 +110,11 @@ public class GeneratorAgainstRecordTests(ITestOutputHelper output)
                 .Range(1, 12)
                 .Max(month => Math.Abs(record.GetProperty($"{month}").GetProperty(name).GetDouble() - ours(drawn.Months[month - 1])));
         output.WriteLine(
-            $"{place}, worst month: mean lowest {Worst("tmin_mean", month => month.TminMeanC):0.00}, mean highest {Worst("tmax_mean", month => month.TmaxMeanC):0.00}, "
-                + $"share of wet days {Worst("wet_fraction", month => month.WetShare):0.000}, chance of rain after a dry day {Worst("p01", month => month.ChanceAfterDry):0.000}, "
-                + $"after a wet day {Worst("p11", month => month.ChanceAfterWet):0.000}"
+            $"{place}, worst month: mean lowest {Worst("tmin_mean", month => month.TminMeanC):0.00}, mean highest "
+                + $"{Worst("tmax_mean", month => month.TmaxMeanC):0.00}, share of wet days "
+                + $"{Worst("wet_fraction", month => month.WetShare):0.000}, chance of rain after a dry day "
+                + $"{Worst("p01", month => month.ChanceAfterDry):0.000}, after a wet day "
+                + $"{Worst("p11", month => month.ChanceAfterWet):0.000}"
         );
     }
 
