@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 using BenchSim.Published.Season;
-using BenchSim.Season.Play;
+using BenchSim.Season.Inputs;
 
 namespace BenchSim.Published.OtherEngines;
 
@@ -18,34 +18,25 @@ public sealed class AnyTimeTraysTests
         var numbers = Array.ConvertAll(OtherEngineFolder.Rows("any-time-numbers.csv"), row =>
             Array.ConvertAll(row, text => double.Parse(text, CultureInfo.InvariantCulture))
         );
-        var site = new QueueSite(
-            Array.ConvertAll(numbers, row => row[1]),
-            Array.ConvertAll(numbers, row => row[2..]),
-            [5, 10, 3],
-            giveUpDays: 1_000_000,
-            days: 1500
-        );
-        var moves = new Moves(numbers.Length);
-        site.Play(moves);
+        var site = new QueueSite(new SitePlaces(5, 10, 3), Enumerable.Repeat(1, numbers.Length), giveUpDays: 1_000_000, hours: 36_000);
+        var journal = site.Play(Array.ConvertAll(numbers, row => row[1]), (tray, kind) => numbers[tray][2 + (int)kind]);
 
         var found = new StringBuilder("tray,sown,bench,table,out\n");
         for (var tray = 0; tray < numbers.Length; tray++)
         {
+            double[] hours =
+            [
+                journal.Entered(tray, SpaceKind.Mat),
+                journal.Entered(tray, SpaceKind.Bench),
+                journal.Entered(tray, SpaceKind.Table),
+                journal.Left(tray, SpaceKind.Table),
+            ];
             found.Append(
                 CultureInfo.InvariantCulture,
-                $"{tray},{string.Join(',', moves.Hours[tray].Select(hour => hour.ToString("F10", CultureInfo.InvariantCulture)))}\n"
+                $"{tray},{string.Join(',', hours.Select(hour => hour.ToString("F10", CultureInfo.InvariantCulture)))}\n"
             );
         }
 
         Assert.Equal(OtherEngineFolder.Stored("any-time.csv"), found.ToString());
-    }
-
-    private sealed class Moves(int trays) : ISeasonWitness
-    {
-        public double[][] Hours { get; } = [.. Enumerable.Range(0, trays).Select(_ => new double[4])];
-
-        public void Moved(TrayMove move) => Hours[move.Batch][move.To] = move.Hour;
-
-        public void WentOut(TraysOut trays) => Hours[trays.Batch][3] = trays.Hour;
     }
 }

@@ -6,7 +6,7 @@ namespace BenchSim.Published.OtherEngines;
 /// <summary>
 /// SimPy 3.0.11 gives the known answers too (tests/Published/other-engines/closed_form.py): the wait of a single server, load / (1 - load),
 /// and the rates of saturated lines with blocking after service, 2/3 and 22/39 (Hunt 1956; tandem_blocking.csv). Chance of error at most
-/// 0.001 for the three rows; the seeds are fixed. BenchSim's engine is held to the same answers in tests/Published/Engine.
+/// 0.001 for the three rows; the seeds are fixed. BenchSim's season is held to the same answers in tests/Published/Season.
 /// </summary>
 public sealed class ClosedFormTests
 {

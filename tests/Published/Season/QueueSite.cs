@@ -1,69 +1,75 @@
-using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 
 namespace BenchSim.Published.Season;
 
+/// <summary>Places of a site of one mat, one bench and one table.</summary>
+/// <param name="Mats">Places on the mat; null where trays are sown on the bench.</param>
+/// <param name="Benches">Places on the bench.</param>
+/// <param name="Tables">Places on the table.</param>
+internal sealed record SitePlaces(int? Mats, int Benches, int Tables)
+{
+    public const int NoLimit = 1_000_000;
+}
+
 /// <summary>
-/// The season model run as a queue: single trays that arrive by a Poisson stream, stay exponential times on a mat, a bench and a table, and
-/// keep their place until they have the next ("any time" rounds). Times in days.
+/// The season as theory sees it: trays that come at given instants, stay a given time on a mat, a bench and a table, and keep their place
+/// until they have the next (rounds at any time). A place is what theory calls a server or slot, a stay is its service, and a sowing
+/// without a place is a customer in line. Everything in between is the season's own: the round, its activities, its books. Times in hours;
+/// one site is played again and again.
 /// </summary>
 internal sealed class QueueSite
 {
-    private static readonly DateOnly Opens = new(2027, 1, 4);
+    private static readonly DateOnly s_opens = new(2027, 1, 4);
 
-    private readonly double[] sowHours;
-    private readonly double[][] stayHours;
-    private readonly SeasonPlan plan;
+    // Trays are numbered through, from 0.
+    private readonly int[] _batchOfTray;
+    private readonly int[] _firstTray;
+    private readonly SeasonPlayer _player;
+    private readonly SeasonResult _result = new();
+    private IReadOnlyList<double> _comings = [];
+    private Journal _journal = null!;
 
-    /// <summary>Makes a queue.</summary>
-    /// <param name="arrivalsADay">Poisson rate.</param>
-    /// <param name="rates">Rates of leaving the mat, bench and table, a day; 0 stands for no stay at all.</param>
-    /// <param name="places">Places of mat, bench and table.</param>
-    /// <param name="arrivals">Trays.</param>
-    /// <param name="giveUpDays">Days an arrival waits for a mat; 0 for a loss system.</param>
-    /// <param name="seed">Seed of arrivals and stays.</param>
-    public QueueSite(double arrivalsADay, double[] rates, int[] places, int arrivals, int giveUpDays, int seed)
+    /// <summary>Makes a site.</summary>
+    /// <param name="places">Places.</param>
+    /// <param name="trays">Trays of each sowing.</param>
+    /// <param name="giveUpDays">Days a sowing waits for a place; 0 where it is lost at once.</param>
+    /// <param name="hours">Hours to play.</param>
+    public QueueSite(SitePlaces places, IEnumerable<int> trays, int giveUpDays, double hours)
     {
-        var random = new Random(seed);
-        double Exponential(double rate) => rate == 0 ? 0 : -Math.Log(1 - random.NextDouble()) / rate * 24;
-        sowHours = new double[arrivals];
-        for (var index = 0; index < arrivals; index++)
+        int[] all = [.. trays];
+        _batchOfTray = [.. all.SelectMany((count, batch) => Enumerable.Repeat(batch, count))];
+        _firstTray = new int[all.Length];
+        for (var batch = 1; batch < all.Length; batch++)
         {
-            sowHours[index] = (index == 0 ? 0 : sowHours[index - 1]) + Exponential(arrivalsADay);
+            _firstTray[batch] = _firstTray[batch - 1] + all[batch - 1];
         }
 
-        stayHours = [.. Enumerable.Range(0, arrivals).Select(_ => rates.Select(Exponential).ToArray())];
-        var days = (int)(sowHours[^1] / 24) + (int)(60 * rates.Sum(rate => rate == 0 ? 0 : 1 / rate)) + 10;
-        plan = Plan(places, arrivals, giveUpDays, days);
+        // Sowings fall due in the order of the plan, which the player asks for when it is made.
+        var stays = new GivenStays(
+            batch => _comings.Count == 0 ? batch : _comings[batch],
+            (batch, tray, kind) => _journal.BeginStay(_firstTray[batch] + tray, kind)
+        );
+
+        // The last day's round, at eight, ends the play.
+        _player = new SeasonPlayer(Plan(places, all, giveUpDays, (int)(hours / 24) + 2), 1, stays);
     }
 
-    /// <summary>Makes a queue of trays whose comings and stays are given.</summary>
-    /// <param name="sowHours">Hour at which each tray comes.</param>
-    /// <param name="stayHours">Hours of each tray on the mat, the bench and the table.</param>
-    /// <param name="places">Places of mat, bench and table.</param>
-    /// <param name="giveUpDays">Days an arrival waits for a mat.</param>
-    /// <param name="days">Days to play.</param>
-    public QueueSite(double[] sowHours, double[][] stayHours, int[] places, int giveUpDays, int days)
+    /// <summary>Plays the site from empty.</summary>
+    /// <param name="comings">Instant at which each sowing falls due, the earliest first; those past the end do not come.</param>
+    /// <param name="stay">Hours that a tray, by its number, stays in a kind of space; asked when it gets its place there.</param>
+    /// <returns>What happened.</returns>
+    public Journal Play(IReadOnlyList<double> comings, Func<int, SpaceKind, double> stay)
     {
-        this.sowHours = sowHours;
-        this.stayHours = stayHours;
-        plan = Plan(places, sowHours.Length, giveUpDays, days);
+        _comings = comings;
+        _journal = new Journal(_firstTray, Array.ConvertAll(_batchOfTray, batch => comings[batch]), stay);
+        _player.Play(0, PlaceLimits.AsGiven, _result, _journal);
+        return _journal;
     }
 
-    public IReadOnlyList<double> SowHours => sowHours;
-
-    public SeasonResult Play(ISeasonWitness? witness = null)
+    private static SeasonPlan Plan(SitePlaces places, int[] trays, int giveUpDays, int days)
     {
-        var stays = new GivenStays(batch => sowHours[batch], (batch, _, kind) => stayHours[batch][(int)kind]);
-        var result = new SeasonResult();
-        new SeasonPlayer(plan, 1, stays).Play(0, PlaceLimits.AsGiven, result, witness);
-        return result;
-    }
-
-    private static SeasonPlan Plan(int[] places, int arrivals, int giveUpDays, int days)
-    {
-        var crop = Crop();
+        var crop = Crop(places.Mats is not null);
         var tray = new TrayType
         {
             Id = "tray",
@@ -73,7 +79,7 @@ internal sealed class QueueSite
         var scenario = new Scenario
         {
             Name = "Queue",
-            Window = new SeasonWindow(Opens, Opens.AddDays(days)),
+            Window = new SeasonWindow(s_opens, s_opens.AddDays(days)),
             Houses =
             [
                 new House
@@ -88,35 +94,16 @@ internal sealed class QueueSite
             ],
             Spaces =
             [
-                new Space
+                Space(SpaceKind.Mat, places.Mats ?? 0) with
                 {
-                    Id = "mat",
-                    Name = "Mat",
-                    Kind = SpaceKind.Mat,
-                    HouseId = "house",
-                    Places = places[0],
                     MatC = 20,
                 },
-                new Space
-                {
-                    Id = "bench",
-                    Name = "Bench",
-                    Kind = SpaceKind.Bench,
-                    HouseId = "house",
-                    Places = places[1],
-                },
-                new Space
-                {
-                    Id = "table",
-                    Name = "Table",
-                    Kind = SpaceKind.Table,
-                    HouseId = "house",
-                    Places = places[2],
-                },
+                Space(SpaceKind.Bench, places.Benches),
+                Space(SpaceKind.Table, places.Tables),
             ],
             TrayTypes = [tray],
             Crops = [crop],
-            Batches = [.. Enumerable.Range(0, arrivals).Select(index => Order(index))],
+            Batches = [.. trays.Select(Order)],
             Rules = new SiteRules
             {
                 Rounds = RoundKind.AnyTime,
@@ -136,42 +123,52 @@ internal sealed class QueueSite
         };
     }
 
+    private static Space Space(SpaceKind kind, int places) =>
+        new()
+        {
+            Id = $"{kind}",
+            Name = $"{kind}",
+            Kind = kind,
+            HouseId = "house",
+            Places = places,
+        };
+
     private static BatchPlan Plan(BatchOrder order, Crop crop, TrayType tray) =>
         new()
         {
             Order = order,
             Crop = crop,
             Tray = tray,
-            SowOn = Opens,
-            EmergeOn = Opens,
-            TableOn = Opens,
-            ReadyOn = Opens,
-            SetOutOn = Opens,
-            Trays = 1,
+            SowOn = s_opens,
+            EmergeOn = s_opens,
+            TableOn = s_opens,
+            ReadyOn = s_opens,
+            SetOutOn = s_opens,
+            Trays = order.Plants,
             Flats = 0,
-            Seeds = 1,
+            Seeds = order.Plants,
             Germination = 1,
             StandChance = 1,
-            Mats = [0],
+            Mats = crop.BottomHeat ? [0] : [],
             Benches = [1],
             Tables = [2],
         };
 
     // Ids in the order of arrival, since the model serves equal dates in the order of the ids.
-    private static BatchOrder Order(int index) =>
+    private static BatchOrder Order(int trays, int index) =>
         new()
         {
-            Id = $"b{index:000000}",
+            Id = $"b{index:0000000}",
             CropId = "crop",
             Grower = "Ada",
-            Plants = 1,
-            Sow = Opens,
+            Plants = trays,
+            Sow = s_opens,
             TrayId = "tray",
             SeedsPerCell = 1,
             Germination = 1,
         };
 
-    private static Crop Crop() =>
+    private static Crop Crop(bool onMat) =>
         new()
         {
             Id = "crop",
@@ -184,7 +181,7 @@ internal sealed class QueueSite
             EmergeSigma = 0,
             EmergeCv = 0,
             GerminateAtC = 20,
-            BottomHeat = true,
+            BottomHeat = onMat,
             LeaveMatAt = 0.5,
             EmergeGiveUpDays = 1_000_000,
             Germination = 1,
