@@ -12,15 +12,19 @@ namespace BenchSim.Report;
 /// </summary>
 public static class DenseFolder
 {
+    private static readonly ResultFolder<DenseResult> s_folder = new(
+        ("charts/dense.png", result => PngPainter.Draw((DenseChart.Of(result), PictureLayout.Pairs))),
+        ("charts/density.png", result => PngPainter.Draw((DensityChart.Of(result), PictureLayout.Plot with { Height = 520 }))),
+        (DenseChart.Table, DenseTables.Changes),
+        ("tables/dense-break-even.csv", DenseTables.BreakEven),
+        (DensityChart.Table, DenseTables.Curve)
+    );
+
     /// <summary>Refuses a place where something stands that is not such a folder; to be asked before the work.</summary>
     /// <param name="directory">Where the folder is to go.</param>
     /// <exception cref="ArgumentException"><paramref name="directory"/> is empty.</exception>
     /// <exception cref="ReportRefusedException">Something else stands there, or it cannot be written.</exception>
-    public static void Check(string directory)
-    {
-        ArgumentException.ThrowIfNullOrWhiteSpace(directory);
-        Files(directory).Check();
-    }
+    public static void Check(string directory) => s_folder.Check(directory);
 
     /// <summary>Writes the folder. It appears whole at the end or not at all.</summary>
     /// <param name="directory">Where to write; parents are made as needed.</param>
@@ -31,30 +35,7 @@ public static class DenseFolder
     /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
     public static void Write(string directory, DenseResult result, CancellationToken cancel)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(directory);
         ArgumentNullException.ThrowIfNull(result);
-        Files(directory)
-            .Write(
-                [],
-                folder =>
-                {
-                    folder.Save("charts/dense.png", PngPainter.Draw((DenseChart.Of(result), PictureLayout.Pairs)));
-                    folder.Save("charts/density.png", PngPainter.Draw((DensityChart.Of(result), PictureLayout.Plot with { Height = 520 })));
-                    folder.Save("tables/dense-changes.csv", DenseTables.Changes(result));
-                    folder.Save("tables/dense-break-even.csv", DenseTables.BreakEven(result));
-                    folder.Save("tables/dense-curve.csv", DenseTables.Curve(result));
-                },
-                cancel
-            );
+        s_folder.Write(directory, result, cancel);
     }
-
-    private static OwnFolder Files(string directory) =>
-        new(
-            directory,
-            "charts/dense.png",
-            "charts/density.png",
-            "tables/dense-changes.csv",
-            "tables/dense-break-even.csv",
-            "tables/dense-curve.csv"
-        );
 }

@@ -12,18 +12,19 @@ namespace BenchSim.Report;
 /// </summary>
 public static class InvestFolder
 {
-    // Every input that there is.
-    private const int MostBars = 13;
+    private static readonly ResultFolder<InvestResult> s_folder = new(
+        ("charts/tornado.png", result => PngPainter.Draw((TornadoChart.Of(result), PictureLayout.Bars))),
+        ("tables/invest-figures.csv", InvestTables.Figures),
+        ("tables/invest-parts.csv", InvestTables.Parts),
+        (TornadoChart.Table, InvestTables.Tornado),
+        ("tables/invest-break-even.csv", InvestTables.BreakEvens)
+    );
 
     /// <summary>Refuses a place where something stands that is not such a folder; to be asked before the work.</summary>
     /// <param name="directory">Where the folder is to go.</param>
     /// <exception cref="ArgumentException"><paramref name="directory"/> is empty.</exception>
     /// <exception cref="ReportRefusedException">Something else stands there, or it cannot be written.</exception>
-    public static void Check(string directory)
-    {
-        ArgumentException.ThrowIfNullOrWhiteSpace(directory);
-        Files(directory).Check();
-    }
+    public static void Check(string directory) => s_folder.Check(directory);
 
     /// <summary>Writes the folder. It appears whole at the end or not at all.</summary>
     /// <param name="directory">Where to write; parents are made as needed.</param>
@@ -34,30 +35,7 @@ public static class InvestFolder
     /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
     public static void Write(string directory, InvestResult result, CancellationToken cancel)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(directory);
         ArgumentNullException.ThrowIfNull(result);
-        Files(directory)
-            .Write(
-                [],
-                folder =>
-                {
-                    folder.Save("charts/tornado.png", PngPainter.Draw((TornadoChart.Of(result, MostBars), PictureLayout.Bars)));
-                    folder.Save("tables/invest-figures.csv", InvestTables.Figures(result));
-                    folder.Save("tables/invest-parts.csv", InvestTables.Parts(result));
-                    folder.Save("tables/invest-tornado.csv", InvestTables.Tornado(result));
-                    folder.Save("tables/invest-break-even.csv", InvestTables.BreakEvens(result));
-                },
-                cancel
-            );
+        s_folder.Write(directory, result, cancel);
     }
-
-    private static OwnFolder Files(string directory) =>
-        new(
-            directory,
-            "charts/tornado.png",
-            "tables/invest-figures.csv",
-            "tables/invest-parts.csv",
-            "tables/invest-tornado.csv",
-            "tables/invest-break-even.csv"
-        );
 }

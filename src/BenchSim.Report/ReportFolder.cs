@@ -1,5 +1,6 @@
 using System.Text;
 using BenchSim.Report.Case;
+using BenchSim.Report.Charts;
 using BenchSim.Report.Html;
 using BenchSim.Report.Json;
 using BenchSim.Report.Pictures;
@@ -86,8 +87,8 @@ public static class ReportFolder
     )
     {
         folder.Save("result.json", ResultDocument.Write(result, inputs));
-        folder.Save("tables/daily.csv", TableFiles.Daily(result));
-        folder.Save("tables/batches.csv", BatchTable.Write(result));
+        folder.Save(OccupancyChart.Table, TableFiles.Daily(result));
+        folder.Save(BatchesChart.Table, BatchTable.Write(result));
         folder.Save("tables/spaces.csv", TableFiles.Spaces(result));
         folder.Save("tables/growers.csv", TableFiles.Growers(result));
         folder.Save("tables/fuel.csv", FuelTable.Write(result));

@@ -12,18 +12,16 @@ namespace BenchSim.Report;
 /// </summary>
 public static class SizeFolder
 {
-    private const string Chart = "charts/size.png";
-    private const string Curve = "tables/size.csv";
+    private static readonly ResultFolder<SizeResult> s_folder = new(
+        ("charts/size.png", result => PngPainter.Draw((SizeChart.Of(result), PictureLayout.Plot with { Height = 440 }))),
+        (SizeChart.Table, SizeTable.Write)
+    );
 
     /// <summary>Refuses a place where something stands that is not such a folder; to be asked before the work.</summary>
     /// <param name="directory">Where the folder is to go.</param>
     /// <exception cref="ArgumentException"><paramref name="directory"/> is empty.</exception>
     /// <exception cref="ReportRefusedException">Something else stands there.</exception>
-    public static void Check(string directory)
-    {
-        ArgumentException.ThrowIfNullOrWhiteSpace(directory);
-        Files(directory).Check();
-    }
+    public static void Check(string directory) => s_folder.Check(directory);
 
     /// <summary>Writes the folder. It appears whole at the end or not at all.</summary>
     /// <param name="directory">Where to write; parents are made as needed.</param>
@@ -35,18 +33,6 @@ public static class SizeFolder
     public static void Write(string directory, SizeResult result, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(result);
-        ArgumentException.ThrowIfNullOrWhiteSpace(directory);
-        Files(directory)
-            .Write(
-                [],
-                folder =>
-                {
-                    folder.Save(Curve, SizeTable.Write(result));
-                    folder.Save(Chart, PngPainter.Draw((SizeChart.Of(result), PictureLayout.Plot with { Height = 440 })));
-                },
-                cancel
-            );
+        s_folder.Write(directory, result, cancel);
     }
-
-    private static OwnFolder Files(string directory) => new(directory, Chart, Curve);
 }

@@ -13,21 +13,24 @@ namespace BenchSim.Report;
 /// </summary>
 public static class WeatherFolder
 {
-    private const string Chart = "charts/weather.png";
-    private const string Fitted = "tables/weather-fitted.csv";
-    private const string CarryOver = "tables/weather-carry-over.csv";
-    private const string Compared = "tables/weather-months.csv";
-    private const string Repairs = "tables/weather-repairs.csv";
+    private static readonly ResultFolder<(FittedWeather Fitted, IReadOnlyList<Fault> Repairs, UnitSystem Units)> s_folder = new(
+        ("charts/weather.png", weather =>
+            PngPainter.Draw(
+                (WeatherFitChart.Temperatures(weather.Fitted.Report, weather.Units), PictureLayout.Plot with { Height = 440 }),
+                (WeatherFitChart.WetDays(weather.Fitted.Report), PictureLayout.Plot with { Height = 320 })
+            )
+        ),
+        ("tables/weather-carry-over.csv", weather => WeatherTables.CarryOver(weather.Fitted.Model.Residuals)),
+        ("tables/weather-fitted.csv", weather => WeatherTables.Fitted(weather.Fitted.Model)),
+        (WeatherFitChart.Table, weather => WeatherTables.Compared(weather.Fitted.Report)),
+        ("tables/weather-repairs.csv", weather => WeatherTables.Repairs(weather.Repairs))
+    );
 
     /// <summary>Refuses a place where something stands that is not such a folder; to be asked before the work.</summary>
     /// <param name="directory">Where the folder is to go.</param>
     /// <exception cref="ArgumentException"><paramref name="directory"/> is empty.</exception>
     /// <exception cref="ReportRefusedException">Something else stands there.</exception>
-    public static void Check(string directory)
-    {
-        ArgumentException.ThrowIfNullOrWhiteSpace(directory);
-        Files(directory).Check();
-    }
+    public static void Check(string directory) => s_folder.Check(directory);
 
     /// <summary>Writes the folder. It appears whole at the end or not at all.</summary>
     /// <param name="directory">Where to write; parents are made as needed.</param>
@@ -48,27 +51,6 @@ public static class WeatherFolder
     {
         ArgumentNullException.ThrowIfNull(fitted);
         ArgumentNullException.ThrowIfNull(repairs);
-        ArgumentException.ThrowIfNullOrWhiteSpace(directory);
-        Files(directory)
-            .Write(
-                [],
-                folder =>
-                {
-                    folder.Save(Fitted, WeatherTables.Fitted(fitted.Model));
-                    folder.Save(CarryOver, WeatherTables.CarryOver(fitted.Model.Residuals));
-                    folder.Save(Compared, WeatherTables.Compared(fitted.Report));
-                    folder.Save(Repairs, WeatherTables.Repairs(repairs));
-                    folder.Save(
-                        Chart,
-                        PngPainter.Draw(
-                            (WeatherFitChart.Temperatures(fitted.Report, units), PictureLayout.Plot with { Height = 440 }),
-                            (WeatherFitChart.WetDays(fitted.Report), PictureLayout.Plot with { Height = 320 })
-                        )
-                    );
-                },
-                cancel
-            );
+        s_folder.Write(directory, (fitted, repairs, units), cancel);
     }
-
-    private static OwnFolder Files(string directory) => new(directory, Chart, CarryOver, Fitted, Compared, Repairs);
 }

@@ -8,6 +8,9 @@ namespace BenchSim.Report.Charts;
 /// <summary>What dense sowing does to mats and benches, crop by crop: tray-days more or less than sown directly, with intervals.</summary>
 internal static class DenseChart
 {
+    /// <summary>The table with its figures.</summary>
+    public const string Table = "tables/dense-changes.csv";
+
     private const int MostCrops = 40;
 
     /// <summary>The chart.</summary>
@@ -26,7 +29,7 @@ internal static class DenseChart
         {
             Title = $"Sown dense less sown directly, tray-days a season: means of {Numbers.Count(result.Seasons, "season", "seasons")}",
             Label = "Tray-days on mats and benches, sown dense less sown directly, by crop",
-            Table = "tables/dense-changes.csv",
+            Table = Table,
             Across = new ChartAxis(ends.Min(), ends.Max()) { Air = 0.12 },
             Lanes = 2,
             Key = [new KeyEntry(Looks.Mat, "on the heat mats"), new KeyEntry(Looks.Bench, "on the benches")],

@@ -7,6 +7,9 @@ namespace BenchSim.Report.Charts;
 /// sowing, crop by crop.</summary>
 internal static class DensityChart
 {
+    /// <summary>The table with its figures.</summary>
+    public const string Table = "tables/dense-curve.csv";
+
     private const double Most = 150;
 
     /// <summary>The chart: of many crops those that hold the most mat tray-days sown directly.</summary>
@@ -25,7 +28,7 @@ internal static class DensityChart
         {
             Title = "Planned tray-days on the heat mats by seeds a flat",
             Label = "Planned tray-days on the heat mats by seeds a flat, percent of direct sowing, by crop",
-            Table = "tables/dense-curve.csv",
+            Table = Table,
 
             // Each density twice the last takes as much room as the one before.
             Across = new ChartAxis(Math.Log10(densities[0]), Math.Log10(densities[^1]))

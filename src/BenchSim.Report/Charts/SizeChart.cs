@@ -6,6 +6,9 @@ namespace BenchSim.Report.Charts;
 /// <summary>How often the plan fits against the number of places: the curve with its interval, the goal and the answer.</summary>
 internal static class SizeChart
 {
+    /// <summary>The table with its figures.</summary>
+    public const string Table = "tables/size.csv";
+
     /// <summary>The chart.</summary>
     /// <param name="result">The curve.</param>
     public static Chart Of(SizeResult result)
@@ -25,7 +28,7 @@ internal static class SizeChart
                 $"{PlainText.Short(result.Space.Name, 40)}: the plan fits in so many percent of "
                 + $"{Numbers.Count(result.Seasons, "season", "seasons")}",
             Label = $"Share of seasons in which the plan fits by number of places: {PlainText.Short(result.Space.Name, 40)}",
-            Table = "tables/size.csv",
+            Table = Table,
             Across = ChartAxis.OfPlaces(result.Largest) with
             {
                 Name = "places",

@@ -7,10 +7,13 @@ namespace BenchSim.Report.Charts;
 /// that at its higher, widest on top.</summary>
 internal static class TornadoChart
 {
+    /// <summary>The table with its figures.</summary>
+    public const string Table = "tables/invest-tornado.csv";
+
     /// <summary>The chart.</summary>
     /// <param name="result">The case.</param>
     /// <param name="most">Inputs at the most: those that decide most.</param>
-    public static Chart Of(InvestResult result, int most)
+    public static Chart Of(InvestResult result, int most = int.MaxValue)
     {
         var currency = result.Currency;
         var middle = result.NetPresentValue.Mean;
@@ -22,7 +25,7 @@ internal static class TornadoChart
                 $"{PlainText.Short(result.Name, 30)}: net present value over {Numbers.Count(result.Terms.LifeYears, "year", "years")}, "
                 + $"one input lower or higher (mean of {Numbers.Count(result.Seasons, "season", "seasons")})",
             Label = "Net present value with one input lower or higher, the inputs that decide most on top",
-            Table = "tables/invest-tornado.csv",
+            Table = Table,
             Across = new ChartAxis(ends.Min(), ends.Max()) { Format = amount => Amount(amount, currency), Air = 0.16 },
             Key =
             [

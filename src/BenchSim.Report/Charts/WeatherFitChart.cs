@@ -8,7 +8,8 @@ namespace BenchSim.Report.Charts;
 /// <summary>A weather record beside the generator fitted to it, month by month: mean temperatures, and the share of wet days.</summary>
 internal static class WeatherFitChart
 {
-    private const string Table = "tables/weather-months.csv";
+    /// <summary>The table with its figures.</summary>
+    public const string Table = "tables/weather-months.csv";
 
     /// <summary>The chart of the temperatures.</summary>
     /// <param name="report">How well the generator does.</param>

@@ -67,7 +67,7 @@ public sealed class ChartTests
             [(Looks.Lower, deciding[0].AtLow), (Looks.Higher, deciding[0].AtHigh)],
             row.Marks.Cast<BarMark>().Select(bar => (bar.Look, bar.To))
         );
-        Assert.Equal(deciding.Length, TornadoChart.Of(money, most: 99).Rows.Count());
+        Assert.Equal(deciding.Length, TornadoChart.Of(money).Rows.Count());
     }
 
     // The style sheet has the colours once more, for it has others in the dark and in print.
