@@ -69,22 +69,26 @@ internal static class CaseCharts
         var up = OccupancyChart.Up(new Dates(input.Base.Plan), [.. new[] { without, with }.OfType<SpaceResult>()]);
         if (input.Changed is not { } changed)
         {
-            PdfPainter.Plot(sheet, Chart(name, without, input.Base, up), left, top, width, height);
+            Half(name, without, input.Base, left, width);
             return;
         }
 
         var half = (width - 4) / 2;
-        PdfPainter.Plot(sheet, Chart("without: " + name, without, input.Base, up), left, top, half, height);
-        PdfPainter.Plot(sheet, Chart("with: " + name, with, changed, up), left + half + 4, top, half, height);
-    }
+        Half("without: " + name, without, input.Base, left, half);
+        Half("with: " + name, with, changed, left + half + 4, half);
 
-    // Both charts of a space have one scale; where the space is not there, that is said in place of the drawing.
-    private static Chart Chart(string title, SpaceResult? space, StudyResult result, ChartAxis up) =>
-        (space is null ? OccupancyChart.Of(result.Spaces[0], result) with { Instead = "not there" } : OccupancyChart.Of(space, result)) with
+        // Both charts of a space have one scale.
+        void Half(string title, SpaceResult? space, StudyResult result, double x, double wide)
         {
-            Title = title,
-            Up = up,
-        };
+            if (space is null)
+            {
+                PdfPainter.Blank(sheet, title, "not there", x, top, wide, height);
+                return;
+            }
+
+            PdfPainter.Plot(sheet, OccupancyChart.Of(space, result) with { Title = title, Up = up }, x, top, wide, height);
+        }
+    }
 
     // Spaces of both, those of the base first, each with its like.
     private static (SpaceResult? Without, SpaceResult? With)[] Pairs(CaseInput input)

@@ -35,9 +35,6 @@ internal sealed record Chart
     /// <summary>What the looks of the marks mean.</summary>
     public required ImmutableArray<KeyEntry> Key { get; init; }
 
-    /// <summary>What is said in place of it where there is nothing to draw; null where there is.</summary>
-    public string? Instead { get; init; }
-
     /// <summary>The rows of all groups.</summary>
     public IEnumerable<ChartRow> Rows => Groups.SelectMany(group => group.Rows);
 }

@@ -11,6 +11,8 @@ internal sealed class SvgMarks(HtmlText html, SvgFrame frame)
     /// <summary>Height that a bar takes in a row, with the gap to the next.</summary>
     public const double LaneHeight = 18;
 
+    private const double Middle = (LaneHeight / 2) - 0.5;
+
     /// <summary>A mark of a chart with an axis at the left.</summary>
     public void Add(Mark mark, ChartAxis up)
     {
@@ -91,8 +93,6 @@ internal sealed class SvgMarks(HtmlText html, SvgFrame frame)
                 throw new ArgumentOutOfRangeException(nameof(mark), mark, "A mark that no row of a page draws.");
         }
     }
-
-    private const double Middle = (LaneHeight / 2) - 0.5;
 
     private static double Lane(double y, int lane) => y + (lane * LaneHeight);
 

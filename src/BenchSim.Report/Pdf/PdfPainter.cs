@@ -49,13 +49,6 @@ internal static class PdfPainter
     {
         sheet.TextWithin(chart.Title, left, top, width, s_title);
         var frame = new PdfFrame(left + MarksMm, top + TitleMm, width - MarksMm, height - AroundMm, chart.Across, chart.Up!);
-        if (chart.Instead is { } words)
-        {
-            sheet.Frame(frame.Left, frame.Top, frame.Width, frame.Height, 0.1, Ink.Grey);
-            sheet.TextWithin(words, frame.Left, frame.Top + (frame.Height / 2) - 1.5, frame.Width, s_mark, TextSide.Middle);
-            return;
-        }
-
         foreach (var tick in chart.Up!.TicksOrEnds())
         {
             var y = frame.Down(tick.At);
@@ -65,6 +58,15 @@ internal static class PdfPainter
 
         Across(sheet, frame);
         new PdfMarks(sheet, frame).Add(chart.Marks);
+    }
+
+    /// <summary>Says in the place of such a chart why it is not there.</summary>
+    public static void Blank(PdfSheet sheet, string title, string words, double left, double top, double width, double height)
+    {
+        sheet.TextWithin(title, left, top, width, s_title);
+        sheet.Frame(left + MarksMm, top + TitleMm, width - MarksMm, height - AroundMm, 0.1, Ink.Grey);
+        var middle = top + TitleMm + ((height - AroundMm) / 2);
+        sheet.TextWithin(words, left + MarksMm, middle - 1.5, width - MarksMm, s_mark, TextSide.Middle);
     }
 
     /// <summary>Draws a chart with rows, without its title.</summary>

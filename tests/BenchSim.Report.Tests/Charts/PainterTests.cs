@@ -98,7 +98,7 @@ public sealed class PainterTests
     public void A_space_that_is_not_there_says_so_on_paper()
     {
         using var book = new PdfBook("drawing");
-        PdfPainter.Plot(book.Add(PaperSize.A4), MarksOfAllKinds.Plot(Name) with { Instead = "not there" }, 20, 50, 110, 62);
+        PdfPainter.Blank(book.Add(PaperSize.A4), Name, "not there", 20, 50, 110, 62);
         var pdf = book.ToBytes();
 
         Assert.Contains("not there", Assert.Single(PdfReader.Texts(pdf)), StringComparison.Ordinal);
