@@ -52,7 +52,7 @@ public sealed class BatchOutcome
     public int OverHeldForPlace { get; set; }
 
     /// <summary>Trays and flats thrown out, by <see cref="DiscardReason"/>.</summary>
-    public int[] Discarded { get; } = new int[Enum.GetValues<DiscardReason>().Length];
+    public int[] Discarded { get; private set; } = new int[Enum.GetValues<DiscardReason>().Length];
 
     /// <summary>Trays or flats given up unsown (surplus flats not counted).</summary>
     public int GivenUp { get; set; }
@@ -86,6 +86,14 @@ public sealed class BatchOutcome
 
     /// <summary>Trays standing on the last day.</summary>
     public int TraysStanding { get; set; }
+
+    internal BatchOutcome Copy()
+    {
+        var copy = (BatchOutcome)MemberwiseClone();
+        copy.Discarded = [.. Discarded];
+        copy.BlockedTrayDays = [.. BlockedTrayDays];
+        return copy;
+    }
 
     internal void Clear(int spaces)
     {

@@ -1,7 +1,7 @@
 namespace BenchSim.Season.Play;
 
 /// <summary>What kept a tray from moving at the last round, as far as it counts.</summary>
-internal enum Hindrance
+public enum Hindrance
 {
     /// <summary>Nothing that counts: not ready, not yet the date, no labour, or it moved.</summary>
     None,
@@ -32,10 +32,13 @@ internal sealed class Lot
 
     public double EntryHour { get; set; }
 
-    /// <summary>Heat of emergence up to the entry, in units of the heat table.</summary>
+    /// <summary>Instant up to which its heats are banked: of its entry, or of the dawn from which a season is played on.</summary>
+    public double BankedHour { get; set; }
+
+    /// <summary>Heat of emergence up to then, in units of the heat table.</summary>
     public long EmergenceHeat { get; set; }
 
-    /// <summary>Sum of the medium's temperature up to the entry, in units of the heat table, shifted.</summary>
+    /// <summary>Sum of the medium's temperature up to then, in units of the heat table, shifted.</summary>
     public long TemperatureSum { get; set; }
 
     /// <summary>Instant at which half the coming seedlings are up, should it stay; known for good once past.</summary>
@@ -47,7 +50,7 @@ internal sealed class Lot
     /// <summary>Mean temperature of the medium along the path to emergence, degrees Celsius; not-a-number until banked.</summary>
     public double PathMeanC { get; set; }
 
-    /// <summary>Heat of growth from emergence up to the entry.</summary>
+    /// <summary>Heat of growth from emergence up to then.</summary>
     public long GrowthHeat { get; set; }
 
     /// <summary>Heat of growth it needs in all.</summary>
@@ -99,6 +102,7 @@ internal sealed class Lot
         Space = other.Space;
         SowHour = other.SowHour;
         EntryHour = other.EntryHour;
+        BankedHour = other.BankedHour;
         EmergenceHeat = other.EmergenceHeat;
         TemperatureSum = other.TemperatureSum;
         EmergedHour = other.EmergedHour;

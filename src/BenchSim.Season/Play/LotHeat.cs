@@ -8,50 +8,55 @@ internal sealed class LotHeat(SeasonState state)
     /// <summary>Begins a stay: looks up when the lot will be up, ready to pot and grown, should it stay.</summary>
     public void BeginStay(BatchState batch, Lot lot, int space)
     {
-        var (now, layout) = (state.Now, state.Layout);
         lot.Space = space;
-        lot.EntryHour = now;
+        lot.EntryHour = state.Now;
         lot.MovedRound = state.Round;
         lot.Hindrance = Hindrance.None;
-        var emerged = lot.EmergedHour <= now;
-        if (!emerged || lot.LeaveMatHour > now)
+        Resume(batch, lot, state.Now);
+        state.Stays?.Override(batch, lot, state.Scenario.Spaces[space].Kind, state.Now);
+    }
+
+    /// <summary>Looks up what the rest of a stay will bring, its heats banked at an instant.</summary>
+    public void Resume(BatchState batch, Lot lot, double from)
+    {
+        lot.BankedHour = from;
+        var emerged = lot.EmergedHour <= from;
+        if (!emerged || lot.LeaveMatHour > from)
         {
-            var heat = state.Climate.EmergenceSum(layout.EmergenceOf(batch.CropIndex), layout.MediumOf(space));
-            var sofar = heat.At(now) - lot.EmergenceHeat;
-            lot.LeaveMatHour = heat.FirstAtOrAbove(sofar + batch.LeaveNeed, now);
+            var heat = EmergenceSum(batch, lot);
+            var sofar = heat.At(from) - lot.EmergenceHeat;
+            lot.LeaveMatHour = heat.FirstAtOrAbove(sofar + batch.LeaveNeed, from);
             if (!emerged)
             {
-                lot.EmergedHour = heat.FirstAtOrAbove(sofar + batch.EmergeNeed, now);
+                lot.EmergedHour = heat.FirstAtOrAbove(sofar + batch.EmergeNeed, from);
             }
         }
 
-        LookUpGrowth(batch, lot);
-        state.Stays?.Override(batch, lot, state.Scenario.Spaces[space].Kind, now);
+        LookUpGrowth(batch, lot, from);
     }
 
-    /// <summary>Ends a stay: banks the heats it brought.</summary>
-    public void EndStay(BatchState batch, Lot lot)
+    /// <summary>Banks the heats that a stay has brought up to an instant.</summary>
+    public void Bank(BatchState batch, Lot lot, double until)
     {
-        var now = state.Now;
         if (double.IsNaN(lot.PathMeanC))
         {
-            if (lot.EmergedHour <= now)
+            if (lot.EmergedHour <= until)
             {
                 lot.PathMeanC = PathMeanOf(lot);
             }
             else
             {
                 var warmth = state.Climate.TemperatureSum(state.Layout.MediumOf(lot.Space));
-                lot.TemperatureSum += warmth.At(now) - warmth.At(lot.EntryHour);
+                lot.TemperatureSum += warmth.At(until) - warmth.At(lot.BankedHour);
             }
         }
 
-        if (lot.LeaveMatHour > now || lot.EmergedHour > now)
+        if (lot.LeaveMatHour > until || lot.EmergedHour > until)
         {
-            lot.EmergenceHeat = OfEmergence(batch, lot);
+            lot.EmergenceHeat = OfEmergence(batch, lot, until);
         }
 
-        lot.GrowthHeat = OfGrowth(batch, lot);
+        lot.GrowthHeat = OfGrowth(batch, lot, until);
     }
 
     /// <summary>Mean temperature of the medium from sowing to emergence, degrees Celsius, of a lot that is up.</summary>
@@ -63,32 +68,32 @@ internal sealed class LotHeat(SeasonState state)
         }
 
         var warmth = state.Climate.TemperatureSum(state.Layout.MediumOf(lot.Space));
-        var sum = lot.TemperatureSum + warmth.At(lot.EmergedHour) - warmth.At(lot.EntryHour);
+        var sum = lot.TemperatureSum + warmth.At(lot.EmergedHour) - warmth.At(lot.BankedHour);
         return (sum / HeatTable.UnitsADegreeDay * 24 / (lot.EmergedHour - lot.SowHour)) - SeasonClimate.TemperatureShift;
     }
 
-    /// <summary>Heat of emergence up to now.</summary>
-    public long OfEmergence(BatchState batch, Lot lot)
+    /// <summary>Heat of emergence up to an instant.</summary>
+    public long OfEmergence(BatchState batch, Lot lot, double until)
     {
-        var heat = state.Climate.EmergenceSum(state.Layout.EmergenceOf(batch.CropIndex), state.Layout.MediumOf(lot.Space));
-        return lot.EmergenceHeat + heat.At(state.Now) - heat.At(lot.EntryHour);
+        var heat = EmergenceSum(batch, lot);
+        return lot.EmergenceHeat + heat.At(until) - heat.At(lot.BankedHour);
     }
 
-    /// <summary>Heat of growth up to now.</summary>
-    public long OfGrowth(BatchState batch, Lot lot)
+    /// <summary>Heat of growth up to an instant.</summary>
+    public long OfGrowth(BatchState batch, Lot lot, double until)
     {
-        if (!(lot.EmergedHour < state.Now))
+        if (!(lot.EmergedHour < until))
         {
             return lot.GrowthHeat;
         }
 
         var growth = GrowthSum(batch, lot);
-        return lot.GrowthHeat + growth.At(state.Now) - growth.At(Math.Max(lot.EntryHour, lot.EmergedHour));
+        return lot.GrowthHeat + growth.At(until) - growth.At(Math.Max(lot.BankedHour, lot.EmergedHour));
     }
 
-    private void LookUpGrowth(BatchState batch, Lot lot)
+    private void LookUpGrowth(BatchState batch, Lot lot, double from)
     {
-        var start = Math.Max(state.Now, lot.EmergedHour);
+        var start = Math.Max(from, lot.EmergedHour);
         if (double.IsPositiveInfinity(start))
         {
             lot.PotHour = start;
@@ -100,14 +105,17 @@ internal sealed class LotHeat(SeasonState state)
         var sofar = growth.At(start) - lot.GrowthHeat;
         if (lot.IsFlat)
         {
-            lot.PotHour = lot.PotHour <= state.Now ? lot.PotHour : growth.FirstAtOrAbove(sofar + batch.PotUpNeed, start);
+            lot.PotHour = lot.PotHour <= from ? lot.PotHour : growth.FirstAtOrAbove(sofar + batch.PotUpNeed, start);
             lot.GrownHour = double.PositiveInfinity;
         }
-        else if (!(lot.GrownHour <= state.Now))
+        else if (!(lot.GrownHour <= from))
         {
             lot.GrownHour = growth.FirstAtOrAbove(sofar + lot.GrowthNeed, start);
         }
     }
+
+    private HeatTable EmergenceSum(BatchState batch, Lot lot) =>
+        state.Climate.EmergenceSum(state.Layout.EmergenceOf(batch.CropIndex), state.Layout.MediumOf(lot.Space));
 
     private HeatTable GrowthSum(BatchState batch, Lot lot) =>
         state.Climate.GrowthSum(state.Layout.GrowthOf(batch.CropIndex), state.Layout.AirOf(lot.Space));

@@ -94,7 +94,7 @@ internal sealed class LotMoves(SeasonState state)
             var all = count == lot.Count;
             var part = Split(lot, count);
             state.Places.Hold(batch, from, -count * each);
-            state.Heat.EndStay(batch, part);
+            state.Heat.Bank(batch, part, state.Now);
             state.Heat.BeginStay(batch, part, space);
             state.Places.Hold(batch, space, count * each);
             Insert(target, part);

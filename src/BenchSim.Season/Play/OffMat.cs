@@ -27,7 +27,7 @@ internal sealed class OffMat(SeasonState state) : Activity(state)
             return true;
         }
 
-        early = State.MayLeaveMatEarly && State.Heat.OfEmergence(batch, lot) >= batch.EarlyNeed;
+        early = State.MayLeaveMatEarly && State.Heat.OfEmergence(batch, lot, State.Now) >= batch.EarlyNeed;
         return early;
     }
 }

@@ -149,6 +149,13 @@ internal sealed class PlaceBook
     /// <summary>Place-days by grower and space.</summary>
     public long TrayDays(int grower, int space) => _byGrower[grower][space].Sum;
 
+    /// <summary>The same up to now.</summary>
+    public long TrayDaysSoFar(int grower, int space)
+    {
+        var count = _byGrower[grower][space];
+        return count.Sum - ((long)count.Value * EveningsLeft);
+    }
+
     /// <summary>After a refusal nobody behind in the order may take what the refused tray was after: no overtaking.</summary>
     public void CloseForStep(int[] group)
     {

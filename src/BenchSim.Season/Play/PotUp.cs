@@ -154,7 +154,7 @@ internal sealed class PotUp(SeasonState state) : Activity(state)
     private void StandTrays(BatchState batch, Lot flat, int trays, int plants)
     {
         var each = batch.PlacesEach(flat: false);
-        var heat = State.Heat.OfGrowth(batch, flat);
+        var heat = State.Heat.OfGrowth(batch, flat, State.Now);
         var mean = State.Heat.PathMeanOf(flat);
         foreach (var space in batch.Benches)
         {

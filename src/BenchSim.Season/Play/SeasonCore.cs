@@ -65,7 +65,14 @@ internal sealed class SeasonCore : IThreePhaseModel
     public SeasonState State => _state;
 
     /// <summary>Plays a season.</summary>
-    public void Play(int season, PlaceLimits limits, SeasonClimate climate, SeasonResult result, ISeasonWitness? witness = null)
+    public void Play(
+        int season,
+        PlaceLimits limits,
+        SeasonClimate climate,
+        SeasonResult result,
+        ISeasonWitness? witness = null,
+        SeasonStart? start = null
+    )
     {
         _places = _tables.Under(limits);
         _state.Begin(season, climate, result, witness);
@@ -76,7 +83,12 @@ internal sealed class SeasonCore : IThreePhaseModel
 
         _view = witness is null ? null : new SeasonView(_state, witness);
         _view?.Begin();
-        PlayFrom(0);
+        if (start is not null)
+        {
+            Starting.Set(_state, start);
+        }
+
+        PlayFrom(start?.Day ?? 0);
         _state.Day = _tables.Days - 1;
         _end.Keep();
     }

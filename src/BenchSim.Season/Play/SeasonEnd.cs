@@ -47,7 +47,7 @@ internal sealed class SeasonEnd(SeasonState state, WorkRound round)
         {
             for (var space = 0; space < state.Places.Spaces; space++)
             {
-                state.Result.TrayDays[grower][space] = state.Places.TrayDays(grower, space);
+                state.Result.TrayDays[grower][space] += state.Places.TrayDays(grower, space);
             }
         }
     }

@@ -69,6 +69,26 @@ public sealed class SeasonPlayer
         _core.Play(season, limits, _climates.For(Seed, season, ref _own), result, witness);
     }
 
+    /// <summary>Plays the rest of a season from a start.</summary>
+    /// <param name="season">Number of the season, from 0: its weather and luck.</param>
+    /// <param name="limits">Places as given, or otherwise.</param>
+    /// <param name="start">How the season stands; its batches are those of the plan, in the same order.</param>
+    /// <param name="result">Filled, what the start has counted included.</param>
+    /// <param name="witness">Sees what happens; null for nobody.</param>
+    /// <exception cref="ArgumentException">A start with other batches, or of a day past the last.</exception>
+    public void Play(int season, PlaceLimits limits, SeasonStart start, SeasonResult result, ISeasonWitness? witness = null)
+    {
+        ArgumentNullException.ThrowIfNull(limits);
+        ArgumentNullException.ThrowIfNull(start);
+        ArgumentNullException.ThrowIfNull(result);
+        if (start.Batches.Length != Plan.Batches.Length || start.Day < 0 || start.Day >= Plan.Days)
+        {
+            throw new ArgumentException("The start has the batches of the plan and lies in its days.", nameof(start));
+        }
+
+        _core.Play(season, limits, _climates.For(Seed, season, ref _own), result, witness, start);
+    }
+
     /// <summary>
     /// Plays one season with places as given, and works out the places that would be held on each day were there no limits: what a play with
     /// <see cref="PlaceLimits.None"/> holds, in less time.

@@ -120,6 +120,31 @@ public sealed class SeasonResult
         }
     }
 
+    /// <summary>A copy that no play changes.</summary>
+    internal SeasonResult Copy()
+    {
+        var copy = (SeasonResult)MemberwiseClone();
+        copy.CopyFrom(this);
+        return copy;
+    }
+
+    /// <summary>Takes over what another has counted, in arrays of its own.</summary>
+    internal void CopyFrom(SeasonResult other)
+    {
+        Held = Copied(other.Held);
+        Waiting = Copied(other.Waiting);
+        Refused = Copied(other.Refused);
+        HeldByGrower = Copied(other.HeldByGrower);
+        TrayDays = Copied(other.TrayDays);
+        HeatWattHours = Copied(other.HeatWattHours);
+        (Sown, Potted, Moved) = ([.. other.Sown], [.. other.Potted], [.. other.Moved]);
+        (SetOut, CarriedIn) = ([.. other.SetOut], [.. other.CarriedIn]);
+        (DaysOpen, MatDays, ReliefUses) = ([.. other.DaysOpen], [.. other.MatDays], [.. other.ReliefUses]);
+        Batches = [.. other.Batches.Select(batch => batch.Copy())];
+    }
+
+    private static T[][] Copied<T>(T[][] rows) => [.. rows.Select(row => (T[])[.. row])];
+
     private static T[] Cleared<T>(T[] row, int length)
     {
         if (row.Length != length)

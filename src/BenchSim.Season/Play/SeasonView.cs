@@ -54,6 +54,9 @@ public sealed class SeasonView
             .Select(lot => new StandingTrays(lot.Space, lot.IsFlat, lot.First, lot.Count, lot.Hindrance == Hindrance.Place));
     }
 
+    /// <summary>Takes the season down as it stands after the work of the day, to be played on from the next.</summary>
+    public SeasonStart Capture() => Starting.Capture(State);
+
     internal void Begin() => _witness.Begins(this);
 
     internal void EndDay() => _witness.DayEnds(this);

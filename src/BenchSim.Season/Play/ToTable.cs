@@ -25,7 +25,7 @@ internal sealed class ToTable(SeasonState state) : Activity(state)
         || (
             State.MayTableEarly
             && lot.EmergedHour <= State.Now
-            && State.Heat.OfGrowth(batch, lot) >= State.Rules.EarlyTableAt * lot.GrowthNeed
+            && State.Heat.OfGrowth(batch, lot, State.Now) >= State.Rules.EarlyTableAt * lot.GrowthNeed
         );
 
     private void Move(BatchState batch, Lot lot, ref int[]? open)
