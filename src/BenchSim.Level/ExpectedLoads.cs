@@ -105,7 +105,7 @@ internal sealed class ExpectedLoads
             Seed = _options.Seed,
             Threads = _options.Threads,
         };
-        return new SeasonBlocks<long[][][]>(options, progress, cancel).Run(Sums, () => Worker(first), Merge);
+        return new ParallelSeasons<long[][][]>(options, progress, cancel).Run(Sums, () => Worker(first), Merge);
     }
 
     // The trial plays the first seasons; what is expected comes from those after them.

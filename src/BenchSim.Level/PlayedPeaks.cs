@@ -30,7 +30,7 @@ internal static class PlayedPeaks
     {
         SeasonPlayer before = new(planned, options.Seed);
         SeasonPlayer after = new(levelled, options.Seed);
-        var sums = new SeasonBlocks<PairedSums[]>(options, progress, cancel).Run(
+        var sums = new ParallelSeasons<PairedSums[]>(options, progress, cancel).Run(
             () => [.. groups.All.Select(_ => new PairedSums())],
             () => Worker(new WantedPlaces(before.Another()), new WantedPlaces(after.Another()), groups),
             Merge

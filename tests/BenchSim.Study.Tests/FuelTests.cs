@@ -7,7 +7,9 @@ using BenchSim.Study.Results;
 
 namespace BenchSim.Study.Tests;
 
-/// <summary>Fuel by hand: a gallon of propane holds 96.4870 MJ = 26,801.944 Wh (tests/Published/data/fuels.csv); at 80 % it gives 21,441.556 Wh.</summary>
+/// <summary>
+/// Fuel by hand: a gallon of propane holds 96.4870 MJ = 26,801.944 Wh (tests/Published/data/fuels.csv); at 80 % it gives 21,441.556 Wh.
+/// </summary>
 public class FuelTests
 {
     private const long GallonWattHours = 21_442;
@@ -17,7 +19,8 @@ public class FuelTests
     [Fact]
     public void Fuel_is_heat_over_content_and_efficiency_month_by_month()
     {
-        // Day 0 is 1 March: days 0 to 30 are March, day 31 is 1 April. Season one burns 2 gallons in March and 1 in April, season two 4 and 1.
+        // Day 0 is 1 March: days 0 to 30 are March, day 31 is 1 April. Season one burns 2 gallons in March and 1 in April, season two 4 and
+        // 1.
         var result = Play(Season(2, 1), Season(4, 1));
         var main = result.Houses[0];
         Assert.Equal(4, main.Fuel!.Value.Mean, 1e-3);
@@ -58,8 +61,8 @@ public class FuelTests
     [Fact]
     public void Cost_is_shared_by_place_days_in_each_house_and_on_each_mat()
     {
-        // As above, the main house burns 3 gallons: at 2.40 each 7.20, of which Zinta bears 3/4 and Ada 1/4. The mats (space 0) draw 72 kWh: at
-        // 0.25 each 18.00, all Zinta's, who alone has trays on them. Zinta: 5.40 + 18.00 = 23.40; Ada: 1.80; together 25.20.
+        // As above, the main house burns 3 gallons: at 2.40 each 7.20, of which Zinta bears 3/4 and Ada 1/4. The mats (space 0) draw 72
+        // kWh: at 0.25 each 18.00, all Zinta's, who alone has trays on them. Zinta: 5.40 + 18.00 = 23.40; Ada: 1.80; together 25.20.
         var result = Shared();
         GrowerCost[] costs = [.. GrowerCost.Of(Priced(result, 2.40, 0.25))];
         var zinta = result.Growers.Select(grower => grower.Grower).ToList().IndexOf("Zinta");

@@ -8,7 +8,10 @@ internal static class Plans
 {
     public static readonly DateOnly FirstDay = new(2027, 3, 1);
 
-    /// <summary>A mat, two benches (the second in a house that opens on day 2, and down to 2 places from day 4), a table; three batches, two growers.</summary>
+    /// <summary>
+    /// A mat, two benches (the second in a house that opens on day 2, and down to 2 places from day 4), a table; three batches, two
+    /// growers.
+    /// </summary>
     public static SeasonPlan Small(int days = 8, int plantsEach = 100) =>
         Make(
             days,

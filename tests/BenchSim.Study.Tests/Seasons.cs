@@ -90,6 +90,7 @@ internal static class Seasons
             Fill(row, random, 6);
         }
 
+        result.LimitEverBit = true;
         result.Fits = random.Next(3) > 0;
         result.FitsWeatherCounted = result.Fits && random.Next(3) > 0;
         result.SownInTime = random.Next(3) > 0;

@@ -92,6 +92,83 @@ public class StudyRunnerTests
         Assert.InRange(played, 50, 50 + (2 * threads));
     }
 
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(5)]
+    public void A_cancelled_play_can_give_the_answer_of_the_seasons_so_far(int threads)
+    {
+        using CancellationTokenSource source = new();
+        var played = 0;
+
+        var stopped = StudyRunner.PlayUntilCancelled(
+            Plan,
+            Options(100_000, threads),
+            () =>
+                (season, limits, result) =>
+                {
+                    if (Interlocked.Increment(ref played) == 50)
+                    {
+                        source.Cancel();
+                    }
+
+                    Seasons.Draw(Plan, season, limits, result);
+                },
+            null,
+            source.Token
+        )!;
+
+        // The 50th play is of a season begun; each thread ends its own.
+        Assert.InRange(stopped.Seasons, 25 - threads, 25 + threads);
+        Assert.Equal(ResultText.Of(PlayDrawn(stopped.Seasons, 1)), ResultText.Of(stopped));
+    }
+
+    [Fact]
+    public void A_play_that_is_not_cancelled_gives_the_whole_answer() =>
+        Assert.Equal(
+            ResultText.Of(PlayDrawn(40, 1)),
+            ResultText.Of(StudyRunner.PlayUntilCancelled(Plan, Options(40, 3), Drawing, null, CancellationToken.None)!)
+        );
+
+    [Fact]
+    public void Cancelled_before_any_season_there_is_no_answer()
+    {
+        using CancellationTokenSource source = new();
+        source.Cancel();
+
+        Assert.Null(StudyRunner.PlayUntilCancelled(Plan, Options(10, 2), Drawing, null, source.Token));
+    }
+
+    [Fact]
+    public void A_failure_surfaces_from_a_play_that_may_be_cancelled() =>
+        Assert.Throws<NotSupportedException>(() =>
+            StudyRunner.PlayUntilCancelled(
+                Plan,
+                Options(10, 3),
+                () => (_, _, _) => throw new NotSupportedException(),
+                null,
+                CancellationToken.None
+            )
+        );
+
+    [Fact]
+    public void Where_no_limit_ever_bit_the_season_is_played_once()
+    {
+        List<PlaceLimits> played = [];
+        Play(9, 2, (season, limits, result) =>
+        {
+            lock (played)
+            {
+                played.Add(limits);
+            }
+
+            Seasons.Draw(Plan, season, limits, result);
+            result.LimitEverBit = season % 3 == 0;
+        });
+
+        Assert.Equal((9, 3), (played.Count(limits => limits == PlaceLimits.AsGiven), played.Count(limits => limits == PlaceLimits.None)));
+    }
+
     [Fact]
     public void Cancelled_before_it_starts_nothing_is_played()
     {

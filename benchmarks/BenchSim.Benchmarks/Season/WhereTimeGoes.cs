@@ -31,7 +31,7 @@ internal static class WhereTimeGoes
         var weather = new SeasonWeather(plan.Days + plan.Scenario.Rules.ForecastNights + 1);
         var player = new SeasonPlayer(plan, Seed);
         var (given, unlimited) = (new SeasonResult(), new SeasonResult());
-        var tally = new SeasonTally(new PlanShape(plan));
+        var tally = new SeasonTally(plan);
         var best = Parts.Endless;
         var (alone, together) = (double.PositiveInfinity, double.PositiveInfinity);
         for (var repeat = 0; repeat < Repeats; repeat++)

@@ -36,7 +36,7 @@ public static class BottleneckRunner
         ArgumentOutOfRangeException.ThrowIfLessThan(plan.Days, 1, nameof(plan));
         BottleneckTrials trials = new(plan);
         SeasonPlayer first = new(plan, options.Seed);
-        var tally = new SeasonBlocks<BottleneckTally>(options, progress, cancel).Run(
+        var tally = new ParallelSeasons<BottleneckTally>(options, progress, cancel).Run(
             () => new BottleneckTally(trials),
             () =>
             {

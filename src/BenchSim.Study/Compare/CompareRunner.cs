@@ -83,7 +83,7 @@ public static class CompareRunner
     {
         SeasonPlayer[] first = [.. plans.Select(plan => new SeasonPlayer(plan, options.Seed))];
         SeasonMeasures[] readers = [.. plans.Select(plan => new SeasonMeasures(plan, measures))];
-        return new SeasonBlocks<PairedTally[]>(options, progress, cancel).Run(
+        return new ParallelSeasons<PairedTally[]>(options, progress, cancel).Run(
             () => [.. Enumerable.Range(1, plans.Length - 1).Select(_ => new PairedTally(measures.Length))],
             () => Worker(first, readers, measures.Length),
             Merge

@@ -8,7 +8,7 @@ namespace BenchSim.Study.Compare;
 /// Exact sums of pairs of whole numbers, one pair a season: enough for both means, the mean difference and every spread, whatever the
 /// number of seasons. Adding two gives what one would have counted.
 /// </summary>
-internal sealed class PairedSums
+public sealed class PairedSums
 {
     private Int128 _left;
     private Int128 _right;

@@ -8,7 +8,7 @@ namespace BenchSim.Study.Counting;
 /// All cells share one array, each with its own window of values in it, and a 0 takes none: zeros are what is left of the seasons. So a
 /// season touches one count a cell at most.
 /// </summary>
-internal sealed class ExactCounts(int cells)
+public sealed class ExactCounts(int cells)
 {
     private const int FirstWindow = 8;
 
@@ -121,7 +121,7 @@ internal sealed class ExactCounts(int cells)
     }
 
     /// <summary>Fills an empty cell.</summary>
-    public void Fill(int cell, Seen seen)
+    internal void Fill(int cell, Seen seen)
     {
         foreach ((var value, var seasons) in seen.Values)
         {

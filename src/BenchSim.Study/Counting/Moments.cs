@@ -6,7 +6,7 @@ namespace BenchSim.Study.Counting;
 /// <param name="Squares">Sum of the squared values.</param>
 /// <param name="Least">Smallest value; 0 when nothing was counted.</param>
 /// <param name="Most">Largest value; 0 when nothing was counted.</param>
-internal readonly record struct Moments(int Seasons, UInt128 Sum, UInt128 Squares, long Least, long Most)
+public readonly record struct Moments(int Seasons, UInt128 Sum, UInt128 Squares, long Least, long Most)
 {
     /// <summary>
     /// Sum of squares about the mean, times the number of seasons: an exact whole number, so no digits are lost to the subtraction.

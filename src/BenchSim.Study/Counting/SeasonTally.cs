@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Figures;
 using BenchSim.Study.Results;
@@ -9,7 +10,7 @@ namespace BenchSim.Study.Counting;
 /// Everything that is kept of the seasons one thread has played: the figures of each kind of owner. All of it is whole numbers, so adding
 /// two tallies gives what one thread would have counted, in any order and any split (docs/decisions/004-exact-counting.md).
 /// </summary>
-internal sealed class SeasonTally
+public sealed class SeasonTally
 {
     private readonly PlanShape _shape;
     private readonly RoomySeason _roomy;
@@ -26,7 +27,11 @@ internal sealed class SeasonTally
     private int _seasons;
 
     /// <summary>An empty tally.</summary>
-    public SeasonTally(PlanShape shape)
+    /// <param name="plan">The plan whose seasons are counted.</param>
+    public SeasonTally(SeasonPlan plan)
+        : this(new PlanShape(plan)) { }
+
+    internal SeasonTally(PlanShape shape)
     {
         _shape = shape;
         _roomy = new RoomySeason(shape.Wanted);
@@ -58,19 +63,33 @@ internal sealed class SeasonTally
     /// <summary>Counts one season.</summary>
     /// <param name="asGiven">The season with places as given.</param>
     /// <param name="unlimited">The same season with places without limit.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public void Add(SeasonResult asGiven, SeasonResult unlimited)
     {
-        _seasons++;
+        ArgumentNullException.ThrowIfNull(asGiven);
+        ArgumentNullException.ThrowIfNull(unlimited);
         _roomy.Read(unlimited);
+        Add(asGiven, _roomy);
+    }
+
+    /// <summary>Counts one season.</summary>
+    /// <param name="asGiven">The season with places as given.</param>
+    /// <param name="roomy">The same season with places without limit.</param>
+    internal void Add(SeasonResult asGiven, RoomySeason roomy)
+    {
+        _seasons++;
         foreach (var tally in _all)
         {
-            tally.Add(asGiven, _roomy);
+            tally.Add(asGiven, roomy);
         }
     }
 
     /// <summary>Adds another tally of the same plan.</summary>
+    /// <param name="other">The other.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="other"/> is null.</exception>
     public void Merge(SeasonTally other)
     {
+        ArgumentNullException.ThrowIfNull(other);
         _seasons += other._seasons;
         for (var kind = 0; kind < _all.Length; kind++)
         {
@@ -79,7 +98,7 @@ internal sealed class SeasonTally
     }
 
     /// <summary>Names every count.</summary>
-    public void Exchange(ITallyExchange exchange)
+    internal void Exchange(ITallyExchange exchange)
     {
         exchange.Seasons(ref _seasons);
         foreach (var tally in _all)

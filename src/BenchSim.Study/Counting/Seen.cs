@@ -7,7 +7,7 @@ namespace BenchSim.Study.Counting;
 /// The values that one quantity took, with the seasons that had each: what estimates are made from. Filled anew for one quantity after
 /// another.
 /// </summary>
-internal sealed class Seen
+public sealed class Seen
 {
     private readonly List<(long Value, int Seasons)> _values = [];
     private Moments? _ofClasses;
@@ -22,7 +22,7 @@ internal sealed class Seen
     public bool IsClassed => _ofClasses is not null;
 
     /// <summary>Forgets everything.</summary>
-    public void Clear()
+    internal void Clear()
     {
         _values.Clear();
         _ofClasses = null;
@@ -30,17 +30,17 @@ internal sealed class Seen
     }
 
     /// <summary>Puts a value behind those there are.</summary>
-    public void Add(long value, int seasons)
+    internal void Add(long value, int seasons)
     {
         _values.Add((value, seasons));
         Seasons += seasons;
     }
 
     /// <summary>Puts values in rising order that were added in any.</summary>
-    public void Sort() => _values.Sort((one, other) => one.Value.CompareTo(other.Value));
+    internal void Sort() => _values.Sort((one, other) => one.Value.CompareTo(other.Value));
 
     /// <summary>Says that the values are classes, and what the moments of the values themselves are.</summary>
-    public void SetClassed(Moments moments) => _ofClasses = moments;
+    internal void SetClassed(Moments moments) => _ofClasses = moments;
 
     /// <summary>Gives 0 to the seasons that have no value yet.</summary>
     /// <param name="seasons">All seasons.</param>
@@ -60,7 +60,7 @@ internal sealed class Seen
     }
 
     /// <summary>Takes 1 off each value, which was counted as one more so that 0 can mean none.</summary>
-    public void TakeOne()
+    internal void TakeOne()
     {
         for (var at = 0; at < _values.Count; at++)
         {
@@ -106,7 +106,7 @@ internal sealed class Seen
     /// <summary>The estimate of the quantity; all NaN when no season has it.</summary>
     /// <param name="student">Student factors.</param>
     /// <param name="parts">Whole numbers counted to one unit shown: 1, or 60,000 where thousandths of a minute are shown as hours.</param>
-    public Estimate ToEstimate(StudentFactors student, double parts)
+    internal Estimate ToEstimate(StudentFactors student, double parts)
     {
         if (Seasons == 0)
         {
@@ -128,7 +128,7 @@ internal sealed class Seen
     }
 
     /// <summary>The spread of a whole number of one day; one season or more.</summary>
-    public DaySpread ToSpread()
+    internal DaySpread ToSpread()
     {
         var moments = Moments();
         return new DaySpread(
@@ -144,7 +144,7 @@ internal sealed class Seen
     /// <summary>Days of the clock as dates, over the seasons in which the thing happened.</summary>
     /// <param name="firstDay">Date of day 0.</param>
     /// <param name="seasons">Seasons played.</param>
-    public DateSpread ToDates(DateOnly firstDay, int seasons)
+    internal DateSpread ToDates(DateOnly firstDay, int seasons)
     {
         return Seasons == 0 ? new DateSpread(null, null, null, 0, seasons) : new DateSpread(At(10), At(50), At(90), Seasons, seasons);
 

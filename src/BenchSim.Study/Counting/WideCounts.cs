@@ -6,7 +6,7 @@ namespace BenchSim.Study.Counting;
 /// How often each whole number was seen in each of many cells, where the numbers may spread widely. A cell that only ever sees 0 takes no
 /// room.
 /// </summary>
-internal sealed class WideCounts(int cells)
+public sealed class WideCounts(int cells)
 {
     private readonly WideCount?[] _cells = new WideCount?[cells];
 
@@ -45,7 +45,7 @@ internal sealed class WideCounts(int cells)
 
     /// <summary>Fills an empty cell.</summary>
     /// <returns>False when what was seen cannot be so.</returns>
-    public bool TryFill(int cell, Seen seen) => (_cells[cell] = new WideCount()).TryFill(seen);
+    internal bool TryFill(int cell, Seen seen) => (_cells[cell] = new WideCount()).TryFill(seen);
 }
 
 /// <summary>

@@ -72,7 +72,7 @@ public static class DenseRunner
         SeasonPlayer[] first = [.. plans.Select(plan => new SeasonPlayer(plan with { Days = days }, options.Seed))];
         (int Direct, int Dense)[] at = [.. pairs.Select(pair => (Find(plans, pair.Direct), Find(plans, pair.Dense)))];
         var measures = DenseReader.Measures.Length;
-        return new SeasonBlocks<PairedTally[]>(options, progress, cancel).Run(
+        return new ParallelSeasons<PairedTally[]>(options, progress, cancel).Run(
             () => [.. pairs.Select(_ => new PairedTally(measures))],
             () =>
             {

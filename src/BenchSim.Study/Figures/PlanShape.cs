@@ -4,11 +4,14 @@ using BenchSim.Season.Play;
 namespace BenchSim.Study.Figures;
 
 /// <summary>What counting needs to know of a plan, worked out once and shared by all threads.</summary>
-internal sealed class PlanShape
+public sealed class PlanShape
 {
     /// <summary>Works it out.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="plan"/> is null.</exception>
     public PlanShape(SeasonPlan plan)
     {
+        ArgumentNullException.ThrowIfNull(plan);
         Plan = plan;
         var scenario = plan.Scenario;
         Places = [.. scenario.Spaces.Select(space => PlacesByDay(plan, space))];
@@ -35,28 +38,28 @@ internal sealed class PlanShape
     public int Days => Plan.Days;
 
     /// <summary>Weeks played, the first from day 0, the last perhaps not whole.</summary>
-    public int Weeks => (Plan.Days + SeasonResult.DaysAWeek - 1) / SeasonResult.DaysAWeek;
+    internal int Weeks => (Plan.Days + SeasonResult.DaysAWeek - 1) / SeasonResult.DaysAWeek;
 
     /// <summary>Places by space and day.</summary>
     public int[][] Places { get; }
 
     /// <summary>Mats, benches and tables, those there are.</summary>
-    public SpaceGroup[] Groups { get; }
+    internal SpaceGroup[] Groups { get; }
 
     /// <summary>Who can wait for whom.</summary>
-    public WaitPair[] Waits { get; }
+    internal WaitPair[] Waits { get; }
 
     /// <summary>Plants wanted by batch.</summary>
-    public int[] Wanted { get; }
+    internal int[] Wanted { get; }
 
     /// <summary>Plants wanted in all.</summary>
-    public int PlantsWanted { get; }
+    internal int PlantsWanted { get; }
 
     /// <summary>Planned day of setting out by batch.</summary>
-    public int[] SetOutDay { get; }
+    internal int[] SetOutDay { get; }
 
     /// <summary>Growers in order of first appearance in the plan: the order of a season's result.</summary>
-    public string[] Growers { get; }
+    internal string[] Growers { get; }
 
     // A house that opens on a date has no places before it. One opened "when needed" can be used on any day.
     private static int[] PlacesByDay(SeasonPlan plan, Space space)

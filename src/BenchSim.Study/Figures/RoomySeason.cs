@@ -6,6 +6,8 @@ namespace BenchSim.Study.Figures;
 /// <param name="wanted">Plants wanted by batch.</param>
 internal sealed class RoomySeason(int[] wanted)
 {
+    private const long BytesAnArray = 64;
+
     /// <summary>Stands for one that was not played, where no figure asks for it.</summary>
     public static RoomySeason NotPlayed { get; } = new([]);
 
@@ -22,6 +24,19 @@ internal sealed class RoomySeason(int[] wanted)
     /// Whether at least half of the plants missing are of batches of which something was thrown out after standing too long.
     /// </summary>
     public bool IsThrownOut { get; private set; }
+
+    /// <summary>Bytes that a copy takes, about.</summary>
+    public long Bytes => Held.Sum(row => (sizeof(int) * (long)row.Length) + BytesAnArray) + BytesAnArray;
+
+    /// <summary>A copy that stays as it is when another season is taken.</summary>
+    public RoomySeason Copy() =>
+        new(wanted)
+        {
+            Held = [.. Held.Select(row => (int[])row.Clone())],
+            Fits = Fits,
+            PlantsOut = PlantsOut,
+            IsThrownOut = IsThrownOut,
+        };
 
     /// <summary>Takes it from a season.</summary>
     /// <param name="season">The season; its arrays are read, not copied.</param>

@@ -49,7 +49,7 @@ public static class InvestRunner
         var seasons = new MoneySeasons(parts, options.Seasons);
         SeasonPlayer[] first = [.. plans.Select(plan => new SeasonPlayer(plan, options.Seed))];
         SeasonMoney[] readers = [.. plans.Select(plan => new SeasonMoney(plan, parts))];
-        return new SeasonBlocks<MoneySeasons>(options, progress, cancel).Run(
+        return new ParallelSeasons<MoneySeasons>(options, progress, cancel).Run(
             () => seasons,
             () => Worker(first, readers, parts.Length),
             (_, _) => { }

@@ -62,7 +62,7 @@ public static class PrecisionRunner
                 Threads = threads,
             };
             IProgress<int>? further = progress is null ? null : new Further(progress, done);
-            sum.Merge(new ParallelPlay(shape, options, makePlayer, further, cancel, done).Run());
+            sum.Merge(new PlanSeasons(shape, options, makePlayer, further, cancel, first: done).Run());
             PrecisionLook look = new(sum.Fits(), sum.LatePlantDays());
             looks.Add(look);
             if (goal.IsReached(look.Fits) && goal.IsReached(look.LatePlantDays))

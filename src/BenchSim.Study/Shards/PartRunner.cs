@@ -40,7 +40,17 @@ public static class PartRunner
         ArgumentOutOfRangeException.ThrowIfLessThan(plan.Days, 1, nameof(plan));
         (var first, var count) = share.IsPossible ? share.SeasonsOf(options.Seasons) : (0, 0);
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1, nameof(share));
-        var tally = new ParallelPlay(new PlanShape(plan), options with { Seasons = count }, makePlayer, progress, cancel, first).Run();
+        var tally = new PlanSeasons(
+            new PlanShape(plan),
+            options with
+            {
+                Seasons = count,
+            },
+            makePlayer,
+            progress,
+            cancel,
+            first: first
+        ).Run();
         TallyWriter writer = new(tally.Seasons);
         tally.Exchange(writer);
         return writer.ToBytes();

@@ -40,7 +40,7 @@ internal sealed class SizeCurve(
         }
 
         PlaceLimits[] limits = [.. places.Select(each => PlaceLimits.Adding(space, each - _space.Places))];
-        var tallies = new SeasonBlocks<SizeTally[]>(options, progress.Of(limits.Length), cancel).Run(
+        var tallies = new ParallelSeasons<SizeTally[]>(options, progress.Of(limits.Length), cancel).Run(
             () => [.. limits.Select(_ => new SizeTally())],
             () =>
             {

@@ -103,7 +103,7 @@ public static class SizeRunner
     {
         PlanShape shape = new(player.Plan);
         var limits = PlaceLimits.Without(space);
-        return new SeasonBlocks<SizeCeiling>(options, progress.Of(2), cancel).Run(
+        return new ParallelSeasons<SizeCeiling>(options, progress.Of(2), cancel).Run(
             () => new SizeCeiling(shape, space),
             () =>
             {

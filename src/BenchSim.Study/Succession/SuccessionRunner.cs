@@ -109,7 +109,7 @@ public static class SuccessionRunner
         HashSet<string> ids = [.. Enumerable.Range(0, schedule.Times).Select(index => line.Succession(schedule.Every, index).Id)];
         int[] successions = [.. Enumerable.Range(0, plan.Batches.Length).Where(at => ids.Contains(plan.Batches[at].Order.Id))];
         SeasonPlayer first = new(plan, options.Seed);
-        return new SeasonBlocks<SuccessionTally>(options, progress, cancel).Run(
+        return new ParallelSeasons<SuccessionTally>(options, progress, cancel).Run(
             () => new SuccessionTally(supply, successions, plan.Days),
             () =>
             {

@@ -7,9 +7,9 @@ using static Support.SmallSite;
 namespace BenchSim.Study.Tests.Bottlenecks;
 
 /// <summary>
-/// Sites small enough that the bottleneck is known by construction. One crop without luck: up 3 days after sowing, grown 14 days later, 3 nights on the
-/// table. Two batches of one tray, 50 plants, sown on Monday 1 March (day 0): up on day 3, grown on day 17 (Thursday), hardened on Sunday, out on Monday,
-/// day 21, as planned.
+/// Sites small enough that the bottleneck is known by construction. One crop without luck: up 3 days after sowing, grown 14 days later, 3
+/// nights on the table. Two batches of one tray, 50 plants, sown on Monday 1 March (day 0): up on day 3, grown on day 17 (Thursday),
+/// hardened on Sunday, out on Monday, day 21, as planned.
 /// </summary>
 public class BottleneckRunnerTests
 {
@@ -18,8 +18,8 @@ public class BottleneckRunnerTests
         NumberHandling = System.Text.Json.Serialization.JsonNumberHandling.AllowNamedFloatingPointLiterals,
     };
 
-    // One mat place: the second tray is sown when the first leaves, on day 3; it comes up on day 6, is grown on Saturday, day 20, goes to the table on Monday, day 21, and out
-    // on day 24: 50 plants x 3 days = 150 late plant-days. With a second mat place none is late.
+    // One mat place: the second tray is sown when the first leaves, on day 3; it comes up on day 6, is grown on Saturday, day 20, goes to
+    // the table on Monday, day 21, and out on day 24: 50 plants x 3 days = 150 late plant-days. With a second mat place none is late.
     [Fact]
     public void One_mat_place_too_few_is_found_to_be_the_bottleneck()
     {
@@ -38,9 +38,9 @@ public class BottleneckRunnerTests
         Assert.Equal((null, "mat", 3.0, 3), (waits.From, waits.By.Id, waits.TrayDays.Mean, waits.ByWeek[0].P50));
     }
 
-    // One mat place and one table place. As it is the second tray is sown 3 days late, as above, and finds the table free on day 21: 150 late plant-days. Without limit on the
-    // mat, both are grown on day 17; one takes the table until day 21, the other follows and goes out on day 24: 150. Without limit on the table, the second is
-    // still sown late: 150. With both, none is late.
+    // One mat place and one table place. As it is the second tray is sown 3 days late, as above, and finds the table free on day 21: 150
+    // late plant-days. Without limit on the mat, both are grown on day 17; one takes the table until day 21, the other follows and goes out
+    // on day 24: 150. Without limit on the table, the second is still sown late: 150. With both, none is late.
     [Fact]
     public void Two_that_help_only_together_are_found()
     {
@@ -67,7 +67,8 @@ public class BottleneckRunnerTests
         Assert.All(result.Waits, wait => Assert.Equal((0.0, 0), (wait.TrayDays.Most, wait.Happens.Hits)));
     }
 
-    // Two intervals for each of 3 spaces without limit and 3 larger, five for each of 3 pairs: 27; each then has the confidence 1 - 0.05 / 27.
+    // Two intervals for each of 3 spaces without limit and 3 larger, five for each of 3 pairs: 27; each then has the confidence 1 - 0.05 /
+    // 27.
     [Fact]
     public void The_intervals_allow_for_all_comparisons()
     {

@@ -10,7 +10,8 @@ public class ExactCountsTests
     [Fact]
     public void Quantile_is_the_smallest_value_that_enough_seasons_do_not_exceed()
     {
-        // Ten seasons: 3 3 4 4 4 7 7 9 9 20. P10: 1 season of 10 at or below 3. P50: 5 at or below 4. P90: 9 at or below 9. P95 needs 9.5, so 10: 20.
+        // Ten seasons: 3 3 4 4 4 7 7 9 9 20. P10: 1 season of 10 at or below 3. P50: 5 at or below 4. P90: 9 at or below 9. P95 needs 9.5,
+        // so 10: 20.
         var estimate = EstimateOf(20, 3, 9, 4, 7, 3, 4, 9, 7, 4);
 
         Assert.Equal((3, 4, 9, 20), (estimate.P10, estimate.P50, estimate.P90, estimate.P95));

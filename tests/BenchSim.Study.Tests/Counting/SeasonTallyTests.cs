@@ -24,7 +24,8 @@ public class SeasonTallyTests
     [Fact]
     public void Space_peak_full_days_and_tray_days()
     {
-        // The mat has 4 places. Season 1 holds 0 4 4 1 0 0 0 0: peak 4 first on day 1, 2 days full, 9 tray-days. Season 2 holds 2 on day 5 alone.
+        // The mat has 4 places. Season 1 holds 0 4 4 1 0 0 0 0: peak 4 first on day 1, 2 days full, 9 tray-days. Season 2 holds 2 on day 5
+        // alone.
         var one = Seasons.Quiet(Plan);
         one.Held[0] = [0, 4, 4, 1, 0, 0, 0, 0];
         one.Waiting[0] = [0, 0, 3, 2, 0, 0, 0, 0];
@@ -231,7 +232,8 @@ public class SeasonTallyTests
     [Fact]
     public void Growers_are_in_order_of_name_with_their_own_figures()
     {
-        // The plan names Zinta first, so hers is row 0 of a season; in the result Ada comes first. 30 and 10 tray-days: shares 0.75 and 0.25.
+        // The plan names Zinta first, so hers is row 0 of a season; in the result Ada comes first. 30 and 10 tray-days: shares 0.75 and
+        // 0.25.
         var season = Seasons.Quiet(Plan);
         season.TrayDays[0] = [10, 20, 0, 0];
         season.TrayDays[1] = [0, 0, 4, 6];
@@ -271,7 +273,8 @@ public class SeasonTallyTests
     [Fact]
     public void Any_order_and_any_split_give_the_same_result()
     {
-        // 60 drawn seasons (seeds fixed in Seasons.Draw), counted in one go, backwards, and dealt to 2, 3 and 7 tallies merged last to first.
+        // 60 drawn seasons (seeds fixed in Seasons.Draw), counted in one go, backwards, and dealt to 2, 3 and 7 tallies merged last to
+        // first.
         int[] order = [.. Enumerable.Range(0, 60)];
         var inOneGo = ResultText.Of(Drawn(order).ToResult(1));
 

@@ -99,8 +99,8 @@ public class WideCountsTests
     [Fact]
     public void Memory_does_not_grow_with_the_seasons()
     {
-        // 300,000 different values: kept one by one they would take 2.4 MB at the least. Classes from 1 to 2^40 are 8,448 counts of 4 bytes, 34 kB;
-        // growing there by doubling takes less than four times as much.
+        // 300,000 different values: kept one by one they would take 2.4 MB at the least. Classes from 1 to 2^40 are 8,448 counts of 4
+        // bytes, 34 kB; growing there by doubling takes less than four times as much.
         Random random = new(20270302);
         WideCounts counts = new(1);
         var before = GC.GetAllocatedBytesForCurrentThread();

@@ -50,7 +50,8 @@ public class InvestCaseTests
         Assert.Equal(1, result.Pays.Share);
         Assert.True(result.Pays.High == 1 && result.Pays.Low > 0.999);
 
-        // The rate brings the value to nothing; the simple payback is 5000 / 950 years; the discounted one solves the annuity for its years.
+        // The rate brings the value to nothing; the simple payback is 5000 / 950 years; the discounted one solves the annuity for its
+        // years.
         Assert.Equal(
             0,
             PresentValue.Net(result.InternalRate.OfAverageYear, [-5000, .. Enumerable.Repeat(Benefit, 9), Benefit + 200]),
@@ -132,8 +133,9 @@ public class InvestCaseTests
         Assert.Equal(0, result.BreakEvens.Single(each => each.Input == InvestInput.Capital).At);
     }
 
-    // The worth at the end is above the capital and the years bring nothing: 180 / 1.03^n is 100 or more to n = ln 1.8 / ln 1.03 = 19.9. With 70 to pay a year only the first
-    // will do: -100 + (180 - 70) / 1.03 = 6.8, and after two years -100 - 70 / 1.03 + 110 / 1.03^2 = -64.3. With 90 none: -100 + 90 / 1.03 = -12.6.
+    // The worth at the end is above the capital and the years bring nothing: 180 / 1.03^n is 100 or more to n = ln 1.8 / ln 1.03 = 19.9.
+    // With 70 to pay a year only the first will do: -100 + (180 - 70) / 1.03 = 6.8, and after two years -100 - 70 / 1.03 + 110 / 1.03^2 =
+    // -64.3. With 90 none: -100 + 90 / 1.03 = -12.6.
     [Theory]
     [InlineData(0, 19)]
     [InlineData(70, 1)]
@@ -156,8 +158,9 @@ public class InvestCaseTests
         Assert.Equal(double.IsInfinity(most), life.IsHopeless);
     }
 
-    // Half the seasons bring 175 plants, worth 140, half none: 70 a year on average, above the 66 that a year's delay of the 1,100 at the end costs at 6 %, so that a longer life helps
-    // and every life pays: -1000 + (70 + 1100) / 1.06 = 103.8 after one year. With other seasons, 40 a year say, it pays for a few years only: no shortest life could be named.
+    // Half the seasons bring 175 plants, worth 140, half none: 70 a year on average, above the 66 that a year's delay of the 1,100 at the
+    // end costs at 6 %, so that a longer life helps and every life pays: -1000 + (70 + 1100) / 1.06 = 103.8 after one year. With other
+    // seasons, 40 a year say, it pays for a few years only: no shortest life could be named.
     [Fact]
     public void Where_other_seasons_turn_what_a_longer_life_does_the_interval_is_open()
     {
@@ -180,7 +183,8 @@ public class InvestCaseTests
     [Fact]
     public void Luck_from_year_to_year_spreads_a_life_as_the_binomial_law_says()
     {
-        // Half the seasons bring 1,000 plants, half none; at 0.80 and 5 years without interest 3 good years of 5 are worth 2,400 and 2 are worth 1,600.
+        // Half the seasons bring 1,000 plants, half none; at 0.80 and 5 years without interest 3 good years of 5 are worth 2,400 and 2 are
+        // worth 1,600.
         var terms = Terms with { Capital = 2000, LifeYears = 5, DiscountRate = 0, Upkeep = 0, Residual = 0 };
         var result = Case(terms, (season, kind) => kind == MoneyKind.Plants && season % 2 == 0 ? (1000, 0) : (0, 0), 200);
 
@@ -192,21 +196,23 @@ public class InvestCaseTests
         // Of five fair years 1 good one is not exceeded in 6 of 32, none in 1 of 32; 4 in 31 of 32.
         Assert.Equal((-2000 + (Worth * 1000), -2000 + (Worth * 4000)), (result.NetPresentValue.P10, result.NetPresentValue.P90));
 
-        // Which seasons were played matters more than how many lives are drawn: with 200 fair seasons the share of good ones has the deviation 0.035, and
-        // near a half the chance moves 15/8 times as fast, so that its interval reaches about 1.96 x 0.066 to either side.
+        // Which seasons were played matters more than how many lives are drawn: with 200 fair seasons the share of good ones has the
+        // deviation 0.035, and near a half the chance moves 15/8 times as fast, so that its interval reaches about 1.96 x 0.066 to either
+        // side.
         Assert.InRange(result.Pays.High - result.Pays.Low, 0.2, 0.34);
     }
 
     [Fact]
     public void Lumpy_years_have_several_rates_and_a_life_that_pays_ranks_above_the_discount_rate()
     {
-        // 2,000 out, then in half the years 790 and in half a loss of 10: the sign changes often. Three good years of five pay at no interest, two do not.
+        // 2,000 out, then in half the years 790 and in half a loss of 10: the sign changes often. Three good years of five pay at no
+        // interest, two do not.
         var terms = Terms with { Capital = 2000, LifeYears = 5, DiscountRate = 0, Upkeep = 10, Residual = 0 };
         var result = Case(terms, (season, kind) => kind == MoneyKind.Plants && season % 2 == 0 ? (1000, 0) : (0, 0), 200);
         Assert.True(result.InternalRate.LivesWithSeveral > 0);
 
-        // Four good years or more come in 6 lives of 32, so the 90 % point is one of these: at least the worst order of four, the bad year first, at most five good
-        // ones. One good year or none comes in 6 of 32 as well, and 790 never brings back 2,000.
+        // Four good years or more come in 6 lives of 32, so the 90 % point is one of these: at least the worst order of four, the bad year
+        // first, at most five good ones. One good year or none comes in 6 of 32 as well, and 790 never brings back 2,000.
         var rate = result.InternalRate.P90;
         Assert.True(PresentValue.Net(rate, [-2000, -10, 790, 790, 790, 790]) <= 1e-6);
         Assert.True(PresentValue.Net(rate, [-2000, 790, 790, 790, 790, 790]) >= -1e-6);

@@ -8,9 +8,10 @@ using Xunit.Abstractions;
 namespace BenchSim.Study.Tests.Invest;
 
 /// <summary>
-/// 200 repeated small studies of a case with a known answer: how often the 95 % intervals of the chance that it pays and of what one must believe cover it. The
-/// benefit of a year follows a normal law with mean 100 and deviation 120; ten years at 6 %. Present value of the benefits: mean 100 a, a = (1 - 1.06^-10) / 0.06;
-/// deviation 120 sqrt((1 - 1.06^-20) / (1.06^2 - 1)). With a true coverage of 95 % fewer than 180 of 200 cover with a chance of 1 in 860, were the seed not fixed.
+/// 200 repeated small studies of a case with a known answer: how often the 95 % intervals of the chance that it pays and of what one must
+/// believe cover it. The benefit of a year follows a normal law with mean 100 and deviation 120; ten years at 6 %. Present value of the
+/// benefits: mean 100 a, a = (1 - 1.06^-10) / 0.06; deviation 120 sqrt((1 - 1.06^-20) / (1.06^2 - 1)). With a true coverage of 95 % fewer
+/// than 180 of 200 cover with a chance of 1 in 860, were the seed not fixed.
 /// </summary>
 public class InvestCoverageTests(ITestOutputHelper output)
 {

@@ -98,7 +98,8 @@ public class MoneyTests
         // 100 out, 40 a year: 2 whole years bring 80, the last 20 take half a year.
         Assert.Equal(2.5, Payback.Years(0, [-100, 40, 40, 40])!.Value, 1e-12);
 
-        // At 10 %: 36.364 + 33.058 = 69.421 after 2 years; 30.579 of the third year's 30.053 is more than there is; of the fourth 27.321 the last 0.526.
+        // At 10 %: 36.364 + 33.058 = 69.421 after 2 years; 30.579 of the third year's 30.053 is more than there is; of the fourth 27.321
+        // the last 0.526.
         var left = 100 - (40 / 1.1) - (40 / 1.21) - (40 / 1.331);
         Assert.Equal(3 + (left / (40 / 1.4641)), Payback.Years(0.1, [-100, 40, 40, 40, 40])!.Value, 1e-12);
         Assert.Null(Payback.Years(0, [-100, 40, 40]));

@@ -4,8 +4,8 @@ using BenchSim.Study.Statistics;
 namespace BenchSim.Study.Tests.Precision;
 
 /// <summary>
-/// The exact chance that an interval covers the chance it estimates: the sum of the binomial chances of every count whose interval does. For a rule
-/// with looks, the chances of the counts with which the rule plays on are carried from look to look.
+/// The exact chance that an interval covers the chance it estimates: the sum of the binomial chances of every count whose interval does.
+/// For a rule with looks, the chances of the counts with which the rule plays on are carried from look to look.
 /// </summary>
 internal static class BinomialCoverage
 {

@@ -6,9 +6,9 @@ using Xunit.Abstractions;
 namespace BenchSim.Study.Tests.Precision;
 
 /// <summary>
-/// 2,000 repeated small studies with a known answer: how often the 95 % interval covers it. With a true coverage of 95 % the share counted has a
-/// deviation of sqrt(0.95 x 0.05 / 2,000) = 0.49 points, so 93 and 97 % lie 4.1 deviations away: 4 chances in 100,000 of a false alarm a row, were
-/// the seeds not fixed. The results are in docs/precision.md.
+/// 2,000 repeated small studies with a known answer: how often the 95 % interval covers it. With a true coverage of 95 % the share counted
+/// has a deviation of sqrt(0.95 x 0.05 / 2,000) = 0.49 points, so 93 and 97 % lie 4.1 deviations away: 4 chances in 100,000 of a false
+/// alarm a row, were the seeds not fixed. The results are in docs/precision.md.
 /// </summary>
 public class CoverageTests(ITestOutputHelper output)
 {
@@ -143,7 +143,8 @@ public class CoverageTests(ITestOutputHelper output)
                 + $"seasons at 50, 20, 10 and 5 %: {rule[48].Seasons:0}, {rule[18].Seasons:0}, {rule[8].Seasons:0}, {rule[3].Seasons:0}"
         );
 
-        // Coverage is the same for a chance and its opposite. It jumps with the chance, as counts are whole, so the mean is compared, and the least held to 93 %.
+        // Coverage is the same for a chance and its opposite. It jumps with the chance, as counts are whole, so the mean is compared, and
+        // the least held to 93 %.
         Assert.InRange(rule.Average(each => each.Covered), once.Average() - 0.005, 1);
         Assert.InRange(rule.Min(each => each.Covered), 0.93, 1);
     }

@@ -9,7 +9,9 @@ internal static class KnownSeasons
     /// <summary>One day, one batch: as little besides as there can be.</summary>
     public static readonly SeasonPlan Plan = Plans.Make(1, Plans.Small(1).Scenario.Spaces, [Plans.Small(1).Batches[0]]);
 
-    /// <summary>Plays seasons that fit with a chance and have late plant-days as drawn, each season from its own number and the seed alone.</summary>
+    /// <summary>
+    /// Plays seasons that fit with a chance and have late plant-days as drawn, each season from its own number and the seed alone.
+    /// </summary>
     /// <param name="chance">Chance of fit.</param>
     /// <param name="late">Late plant-days from a random source.</param>
     /// <param name="seed">Seed of the study.</param>

@@ -20,8 +20,8 @@ public class PrecisionRunnerTests
         Assert.Equal(ResultText.Of(given), ResultText.Of(found.Study));
     }
 
-    // No season fits: Wilson's interval is 0 to z^2 / (n + z^2), z^2 = 3.841. Half of it is 3.8 points at 48 seasons, so 5 points are reached at the first look.
-    // One in two fits: 5 points need all 381.
+    // No season fits: Wilson's interval is 0 to z^2 / (n + z^2), z^2 = 3.841. Half of it is 3.8 points at 48 seasons, so 5 points are
+    // reached at the first look. One in two fits: 5 points need all 381.
     [Theory]
     [InlineData(0, new[] { 48 })]
     [InlineData(0.5, new[] { 48, 96, 191, 381 })]
@@ -42,7 +42,8 @@ public class PrecisionRunnerTests
         Assert.False(found.IsReached);
     }
 
-    // Late plant-days 0 or 100 with even chance: deviation 50, half width about 1.96 x 50 / sqrt n = 98 / sqrt n: 9.8 at 100, 4.9 at 400, 3.46 at 800.
+    // Late plant-days 0 or 100 with even chance: deviation 50, half width about 1.96 x 50 / sqrt n = 98 / sqrt n: 9.8 at 100, 4.9 at 400,
+    // 3.46 at 800.
     [Fact]
     public void It_plays_on_for_the_late_plant_days()
     {

@@ -11,7 +11,8 @@ public class PartRunnerTests
 {
     private static readonly SeasonPlan Plan = Plans.Small();
 
-    // 3,000 seasons give late plant-days and work more than the 1,024 values that are counted one by one; 4 seasons in 4 parts give single ones.
+    // 3,000 seasons give late plant-days and work more than the 1,024 values that are counted one by one; 4 seasons in 4 parts give single
+    // ones.
     [Theory]
     [InlineData(203, 4)]
     [InlineData(203, 1)]

@@ -8,10 +8,11 @@ namespace BenchSim.Study.Tests.Sizing;
 /// <summary>The smallest number of places, against answers known by construction and against trying every number.</summary>
 public class SizeRunnerTests
 {
-    // Without luck, and with no day late allowed: six trays sown on Monday, day 0, come up on day 3, are grown on day 17, a Thursday, and after three nights on the table
-    // go out on Monday, day 21, as planned. Table: what goes to it later than Friday, day 18, is not hardened on day 21; a place is free again on day 21 only: six.
-    // Bench: trays grow on the mats too while they wait. B of six stand on the bench and go to the table on day 17, when the next B take their places; these go to the table
-    // on day 18, in time; any more not before Monday, day 21. So 2 B must be six: three.
+    // Without luck, and with no day late allowed: six trays sown on Monday, day 0, come up on day 3, are grown on day 17, a Thursday, and
+    // after three nights on the table go out on Monday, day 21, as planned. Table: what goes to it later than Friday, day 18, is not
+    // hardened on day 21; a place is free again on day 21 only: six. Bench: trays grow on the mats too while they wait. B of six stand on
+    // the bench and go to the table on day 17, when the next B take their places; these go to the table on day 18, in time; any more not
+    // before Monday, day 21. So 2 B must be six: three.
     [Theory]
     [InlineData(2, 6)]
     [InlineData(1, 3)]
@@ -50,7 +51,8 @@ public class SizeRunnerTests
         Assert.All(found.Curve, point => Assert.Equal(every.Curve[point.Places!.Value], point));
     }
 
-    // Below the answer a run of the plan with those places misses the goal, at the answer it meets it: the lower end of Wilson's interval, as run gives it.
+    // Below the answer a run of the plan with those places misses the goal, at the answer it meets it: the lower end of Wilson's interval,
+    // as run gives it.
     [Fact]
     public void Each_point_is_what_a_run_with_that_many_places_gives()
     {

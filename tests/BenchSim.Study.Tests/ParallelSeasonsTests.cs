@@ -3,7 +3,7 @@ using CsCheck;
 namespace BenchSim.Study.Tests;
 
 /// <summary>Every season is played once, by whichever thread; progress rises to the last.</summary>
-public class SeasonBlocksTests
+public class ParallelSeasonsTests
 {
     [Fact]
     public void Every_season_is_played_once() =>
@@ -12,7 +12,7 @@ public class SeasonBlocksTests
                 (seasons, threads) =>
                 {
                     List<int> told = [];
-                    var played = new SeasonBlocks<List<int>>(
+                    var played = new ParallelSeasons<List<int>>(
                         new StudyOptions
                         {
                             Seasons = seasons,
@@ -37,7 +37,7 @@ public class SeasonBlocksTests
         // Seasons 37, 74 and so on fail.
         for (var threads = 1; threads < 6; threads++)
         {
-            SeasonBlocks<object> blocks = new(
+            ParallelSeasons<object> blocks = new(
                 new StudyOptions
                 {
                     Seasons = 300,

@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
+
+namespace BenchSim.Study.Kept;
+
+/// <summary>
+/// A plan with what cannot change a season without limits blotted out: places, names, sources, prices. Two plans that are equal then play the
+/// same seasons. What is not named here stays in, so that a new field makes plans differ rather than pass for the same.
+/// </summary>
+internal static class PlanWithoutPlaces
+{
+    private static readonly ImmutableSortedDictionary<string, Provenance> s_noSources = ImmutableSortedDictionary<string, Provenance>.Empty;
+
+    /// <summary>The plan, blotted.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="same">Makes arrays of the same content the same.</param>
+    public static SeasonPlan Of(SeasonPlan plan, SameArrays same) =>
+        plan with
+        {
+            Scenario = Of(plan.Scenario, same),
+            Batches = same.Of([.. plan.Batches.Select(batch => Of(batch, same))]),
+            Warnings = [],
+        };
+
+    private static Scenario Of(Scenario scenario, SameArrays same) =>
+        scenario with
+        {
+            Name = "",
+            Question = "",
+            Units = default,
+            Invest = null,
+            Play = new PlaySettings(),
+            Houses = same.Of([.. scenario.Houses.Select(Of)]),
+            Spaces = same.Of([.. scenario.Spaces.Select(Of)]),
+            TrayTypes = [],
+            Crops = [],
+            Batches = [],
+            Rules = scenario.Rules with
+            {
+                WorkDays = same.Of(scenario.Rules.WorkDays),
+                DaysOff = same.Of(scenario.Rules.DaysOff),
+                Light = same.Of(scenario.Rules.Light),
+                Reliefs = same.Of(scenario.Rules.Reliefs),
+                Prices = new Prices(),
+            },
+            Weather = Of(scenario.Weather, same),
+        };
+
+    private static House Of(House house) => house with { Name = "", Heat = null };
+
+    private static Space Of(Space space) =>
+        space with
+        {
+            Name = "",
+            Places = 0,
+            Changes = [],
+            AislePlaces = 0,
+            UnitPlaces = null,
+            PlacesNote = "",
+            Power = null,
+        };
+
+    private static BatchPlan Of(BatchPlan batch, SameArrays same) =>
+        batch with
+        {
+            Order = batch.Order with { ThousandSeeds = null, Note = "", Place = default },
+            Crop = batch.Crop with
+            {
+                Name = "",
+                GerminationCurve = same.Of(batch.Crop.GerminationCurve),
+                Benches = same.Of(batch.Crop.Benches),
+                Mats = same.Of(batch.Crop.Mats),
+                Sources = s_noSources,
+            },
+            Tray = Of(batch.Tray),
+            Flat = batch.Flat is null ? null : Of(batch.Flat),
+            Mats = same.Of(batch.Mats),
+            Benches = same.Of(batch.Benches),
+            Tables = same.Of(batch.Tables),
+        };
+
+    private static TrayType Of(TrayType tray) => tray with { Name = "", Sources = s_noSources };
+
+    private static WeatherInput Of(WeatherInput weather, SameArrays same) =>
+        weather switch
+        {
+            RecordedWeather recorded => recorded with { Days = same.Of(recorded.Days), File = "" },
+            GeneratedWeather generated => new GeneratedWeather(
+                generated.Model with
+                {
+                    Months = same.Of(generated.Model.Months),
+                    Source = "",
+                    Assumptions = [],
+                },
+                null
+            ),
+            _ => weather,
+        };
+}
