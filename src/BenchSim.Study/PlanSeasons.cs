@@ -5,8 +5,12 @@ using BenchSim.Study.Kept;
 
 namespace BenchSim.Study;
 
-/// <summary>Plays one season into a result.</summary>
-internal delegate void PlaySeason(int season, PlaceLimits limits, SeasonResult result);
+/// <summary>Plays one season with places as given and, where that is asked, without limits.</summary>
+/// <param name="season">Number of the season.</param>
+/// <param name="asGiven">Filled.</param>
+/// <param name="withoutLimits">Filled as far as it is needed; null where it is not asked.</param>
+/// <returns>The one that tells of the season without limits: as given, where no limit ever bit.</returns>
+internal delegate SeasonResult PlaySeason(int season, SeasonResult asGiven, SeasonResult? withoutLimits);
 
 /// <summary>
 /// Plays seasons of one plan, on several threads: each with places as given and, where a limit ever bit, without limit too. Where none did,
@@ -29,6 +33,19 @@ internal sealed class PlanSeasons(
     int first = 0
 )
 {
+    /// <summary>How a player plays a season.</summary>
+    public static PlaySeason By(SeasonPlayer player) =>
+        (season, asGiven, withoutLimits) =>
+        {
+            if (withoutLimits is not null)
+            {
+                return player.PlayBoth(season, asGiven, withoutLimits);
+            }
+
+            player.Play(season, PlaceLimits.AsGiven, asGiven);
+            return asGiven;
+        };
+
     private readonly KeptPlan? _kept = kept?.Of(shape.Plan, options.Seed);
 
     /// <summary>Plays all seasons; throws what the earliest failing season threw.</summary>
@@ -48,26 +65,20 @@ internal sealed class PlanSeasons(
         var play = makePlayer();
         SeasonResult asGiven = new();
         SeasonResult unlimited = new();
-        RoomySeason own = new(shape.Wanted);
+        RoomySeason own = new();
         return (season, tally) =>
         {
             var number = first + season;
-            play(number, PlaceLimits.AsGiven, asGiven);
             var roomy = _kept?.Find(number);
+            var told = play(number, asGiven, roomy is null ? unlimited : null);
             if (roomy is null)
             {
-                own.Read(asGiven.LimitEverBit ? Unlimited(play, number, unlimited) : asGiven);
+                own.Read(told);
                 _kept?.Keep(number, own);
                 roomy = own;
             }
 
             tally.Add(asGiven, roomy);
         };
-    }
-
-    private static SeasonResult Unlimited(PlaySeason play, int season, SeasonResult result)
-    {
-        play(season, PlaceLimits.None, result);
-        return result;
     }
 }

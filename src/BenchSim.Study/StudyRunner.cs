@@ -79,7 +79,7 @@ public static class StudyRunner
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
         SeasonPlayer first = new(plan, options.Seed);
-        return () => first.Another().Play;
+        return () => PlanSeasons.By(first.Another());
     }
 
     private static PlanSeasons Seasons(

@@ -73,15 +73,17 @@ public class StudyRunnerTests
                 Plan,
                 Options(100_000, threads),
                 () =>
-                    (season, limits, result) =>
-                    {
-                        if (Interlocked.Increment(ref played) == 50)
+                    DrawnPlayer.Of(
+                        (season, limits, result) =>
                         {
-                            source.Cancel();
-                        }
+                            if (Interlocked.Increment(ref played) == 50)
+                            {
+                                source.Cancel();
+                            }
 
-                        Seasons.Draw(Plan, season, limits, result);
-                    },
+                            Seasons.Draw(Plan, season, limits, result);
+                        }
+                    ),
                 null,
                 source.Token
             )
@@ -105,15 +107,17 @@ public class StudyRunnerTests
             Plan,
             Options(100_000, threads),
             () =>
-                (season, limits, result) =>
-                {
-                    if (Interlocked.Increment(ref played) == 50)
+                DrawnPlayer.Of(
+                    (season, limits, result) =>
                     {
-                        source.Cancel();
-                    }
+                        if (Interlocked.Increment(ref played) == 50)
+                        {
+                            source.Cancel();
+                        }
 
-                    Seasons.Draw(Plan, season, limits, result);
-                },
+                        Seasons.Draw(Plan, season, limits, result);
+                    }
+                ),
             null,
             source.Token
         )!;
@@ -176,7 +180,7 @@ public class StudyRunnerTests
         source.Cancel();
 
         Assert.Throws<OperationCanceledException>(() =>
-            StudyRunner.Play(Plan, Options(10, 2), () => (_, _, _) => Assert.Fail("Played."), null, source.Token)
+            StudyRunner.Play(Plan, Options(10, 2), () => DrawnPlayer.Of((_, _, _) => Assert.Fail("Played.")), null, source.Token)
         );
     }
 
@@ -213,7 +217,7 @@ public class StudyRunnerTests
         Assert.Throws<ArgumentNullException>(() => StudyRunner.Play(Plan, null!, null, CancellationToken.None));
     }
 
-    private static Func<PlaySeason> Drawing => () => (season, limits, result) => Seasons.Draw(Plan, season, limits, result);
+    private static Func<PlaySeason> Drawing => () => DrawnPlayer.Of((season, limits, result) => Seasons.Draw(Plan, season, limits, result));
 
     private static StudyOptions Options(int seasons, int threads) =>
         new()
@@ -226,8 +230,8 @@ public class StudyRunnerTests
     private static StudyResult PlayDrawn(int seasons, int threads) =>
         StudyRunner.Play(Plan, Options(seasons, threads), Drawing, null, CancellationToken.None);
 
-    private static void Play(int seasons, int threads, PlaySeason play) =>
-        StudyRunner.Play(Plan, Options(seasons, threads), () => play, null, CancellationToken.None);
+    private static void Play(int seasons, int threads, DrawSeason draw) =>
+        StudyRunner.Play(Plan, Options(seasons, threads), () => DrawnPlayer.Of(draw), null, CancellationToken.None);
 
     private sealed class Steps : IProgress<int>
     {

@@ -94,16 +94,22 @@ internal sealed class SeasonCore : IThreePhaseModel
     }
 
     /// <summary>
-    /// Plays a season with places as given, and works out the places that would be held on each day were there no limits. Without limits of labour
-    /// batches meet only where places lack: those that have met no limit stand as they do, and the others alone are played again.
+    /// Plays a season with places as given, and works out the places that would be held on each day were there no limits, and whether it would
+    /// fit. Without limits of labour batches meet only where places lack: those that have met no limit stand as they do, and the others alone
+    /// are played again.
     /// </summary>
     /// <param name="season">Number of the season.</param>
     /// <param name="climate">Its climate.</param>
     /// <param name="asGiven">Filled.</param>
-    /// <param name="withoutLimits">Filled; in it only the places held are to be read.</param>
+    /// <param name="withoutLimits">Filled where a limit ever bit; in it the places held and what is told of the season as a whole are to be read.</param>
     public void PlayBoth(int season, SeasonClimate climate, SeasonResult asGiven, SeasonResult withoutLimits)
     {
         Play(season, PlaceLimits.AsGiven, climate, asGiven);
+        if (!asGiven.LimitEverBit)
+        {
+            return;
+        }
+
         if (!_batchesAreApart)
         {
             Play(season, PlaceLimits.None, climate, withoutLimits);
@@ -120,6 +126,8 @@ internal sealed class SeasonCore : IThreePhaseModel
         _state.Begin(season, climate, withoutLimits, null);
         PlayFrom(0);
         _unhindered.AddTo(withoutLimits.Held);
+        _state.Day = _tables.Days - 1;
+        _end.KeepOutcomes(asGiven.Batches);
         foreach (var batch in _state.Batches)
         {
             batch.IsPlayed = true;

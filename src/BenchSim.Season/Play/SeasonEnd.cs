@@ -14,18 +14,33 @@ internal sealed class SeasonEnd(SeasonState state, WorkRound round)
         KeepTrayDays();
         _houses.Keep();
         result.LimitEverBit = Array.Exists(state.Batches, batch => batch.HasMetLimit);
+        KeepOutcomes(result.Batches);
+        result.Gridlock = round.AnythingWaits();
+    }
+
+    /// <summary>Works out what became of the batches, and whether the season fits.</summary>
+    /// <param name="others">Outcomes of another play, which stand for the batches that are not played in this one.</param>
+    public void KeepOutcomes(BatchOutcome[] others)
+    {
+        var result = state.Result;
         result.SownInTime = true;
         result.NoneOverHeldForPlace = true;
         result.PlantsInTime = result.PlantsInTimeWeatherCounted = result.PlantsOut = 0;
         var wanted = 0L;
+        var missing = default(MissingPlants);
         foreach (var batch in state.Batches)
         {
-            var outcome = result.Batches[batch.Index];
-            CountStanding(batch, outcome, batch.OnMat);
-            CountStanding(batch, outcome, batch.OnBench);
-            CountStanding(batch, outcome, batch.OnTable);
-            Keep(batch, outcome);
+            var outcome = batch.IsPlayed ? result.Batches[batch.Index] : others[batch.Index];
+            if (batch.IsPlayed)
+            {
+                CountStanding(batch, outcome, batch.OnMat);
+                CountStanding(batch, outcome, batch.OnBench);
+                CountStanding(batch, outcome, batch.OnTable);
+                Keep(batch, outcome);
+            }
+
             wanted += batch.Plan.Order.Plants;
+            missing.Add(outcome);
             result.SownInTime &= outcome.SownLast >= 0 && outcome.SownLast <= LastSowDay(batch);
             result.NoneOverHeldForPlace &= outcome.OverHeldForPlace == 0;
             result.PlantsInTime += outcome.PlantsInTime;
@@ -38,7 +53,7 @@ internal sealed class SeasonEnd(SeasonState state, WorkRound round)
         var room = result.SownInTime && result.NoneOverHeldForPlace;
         result.Fits = room && result.PlantsInTime >= goal;
         result.FitsWeatherCounted = room && result.PlantsInTimeWeatherCounted >= goal;
-        result.Gridlock = round.AnythingWaits();
+        result.IsShortForThrownOut = missing.AreMostlyThrownOut;
     }
 
     private void KeepTrayDays()

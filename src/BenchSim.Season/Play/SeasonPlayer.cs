@@ -90,17 +90,21 @@ public sealed class SeasonPlayer
     }
 
     /// <summary>
-    /// Plays one season with places as given, and works out the places that would be held on each day were there no limits: what a play with
-    /// <see cref="PlaceLimits.None"/> holds, in less time.
+    /// Plays one season with places as given, and works out the places that would be held on each day were there no limits, and whether it would
+    /// fit: what a play with <see cref="PlaceLimits.None"/> tells of them, in less time.
     /// </summary>
     /// <param name="season">Number of the season, from 0.</param>
     /// <param name="asGiven">Filled.</param>
-    /// <param name="withoutLimits">Filled; only <see cref="SeasonResult.Held"/> is to be read of it.</param>
-    public void PlayBoth(int season, SeasonResult asGiven, SeasonResult withoutLimits)
+    /// <param name="withoutLimits">
+    /// Filled where a limit bit; of it <see cref="SeasonResult.Held"/>, plants out and in time and whether it fits are to be read, and nothing else.
+    /// </param>
+    /// <returns>The one of the two that tells of the season without limits: as given, where no limit ever bit.</returns>
+    public SeasonResult PlayBoth(int season, SeasonResult asGiven, SeasonResult withoutLimits)
     {
         ArgumentNullException.ThrowIfNull(asGiven);
         ArgumentNullException.ThrowIfNull(withoutLimits);
         _core.PlayBoth(season, _climates.For(Seed, season, ref _own), asGiven, withoutLimits);
+        return asGiven.LimitEverBit ? withoutLimits : asGiven;
     }
 
     private SeasonCore Core(LotGrain grain, GivenStays? stays) =>

@@ -81,6 +81,12 @@ public sealed class SeasonResult
     /// <summary>True when the season fits with every late day counted.</summary>
     public bool FitsWeatherCounted { get; internal set; }
 
+    /// <summary>
+    /// True when at least half of the plants that never reach the field are of batches of which something was thrown out after standing too
+    /// long.
+    /// </summary>
+    public bool IsShortForThrownOut { get; internal set; }
+
     /// <summary>True when a tray or flat still waits for a place on the last day.</summary>
     public bool Gridlock { get; internal set; }
 

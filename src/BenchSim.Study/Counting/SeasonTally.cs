@@ -13,7 +13,7 @@ namespace BenchSim.Study.Counting;
 public sealed class SeasonTally
 {
     private readonly PlanShape _shape;
-    private readonly RoomySeason _roomy;
+    private readonly RoomySeason _roomy = new();
     private readonly FigureTally<WholeSeason> _whole;
     private readonly FigureTally<SpaceSeason> _spaces;
     private readonly FigureTally<GroupSeason> _groups;
@@ -34,7 +34,6 @@ public sealed class SeasonTally
     internal SeasonTally(PlanShape shape)
     {
         _shape = shape;
-        _roomy = new RoomySeason(shape.Wanted);
         var scenario = shape.Plan.Scenario;
         _whole = new([new WholeSeason(shape)], WholeFigures.All, shape.Days);
         _spaces = new([.. scenario.Spaces.Select((_, space) => new SpaceSeason(shape, space))], SpaceFigures.All, shape.Days);

@@ -57,7 +57,7 @@ public sealed class WholeSeason : OwnerSeason
         season.Fits ? Figures.Cause.Hold
         : roomy.Fits ? Figures.Cause.Place
         : roomy.PlantsOut >= _goal ? Figures.Cause.SlowGrowth
-        : roomy.IsThrownOut ? Figures.Cause.ThrownOut
+        : roomy.IsShortForThrownOut ? Figures.Cause.ThrownOut
         : Figures.Cause.Germination;
 }
 

@@ -16,5 +16,6 @@ public static class InvestCautions
     /// <summary>What the case leaves out.</summary>
     public const string LeavesOut =
         "Left out: a plant that goes out in time but stood past its best counts as whole; taxes, grants, loans and their "
-        + "fees, and rising prices (so the discount rate should be one above inflation). Every year is taken to be drawn like the seasons played, with the same plan, each apart from the one before.";
+        + "fees, and rising prices (so the discount rate should be one above inflation). Every year is taken to be drawn "
+        + "like the seasons played, with the same plan, each apart from the one before.";
 }

@@ -5,10 +5,13 @@ using BenchSim.Study.Figures;
 namespace BenchSim.Study.Kept;
 
 /// <summary>
-/// Keeps, across plays, what is told of seasons played with places without limit: it does not depend on the places there are, so a play that
-/// differs from an earlier one in its places alone finds it here. Results do not depend on what is kept. Safe for use by several threads.
+/// Keeps, across plays, what is told of seasons played with places without limit: it does not depend on the places there are, so a play
+/// that differs from an earlier one in its places alone finds it here. Results do not depend on what is kept. Safe for use by several
+/// threads.
 /// </summary>
-/// <remarks>Bounded: the plan that has not been played for longest goes first; a plan that fills it alone keeps no further seasons.</remarks>
+/// <remarks>
+/// Bounded: the plan that has not been played for longest goes first; a plan that fills it alone keeps no further seasons.
+/// </remarks>
 public sealed class KeptSeasons
 {
     /// <summary>Bytes kept at most where nothing else is said: 64 MiB, some 20,000 seasons of a spring of two houses.</summary>

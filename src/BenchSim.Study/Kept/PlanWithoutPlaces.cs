@@ -5,8 +5,8 @@ using BenchSim.Season.Values;
 namespace BenchSim.Study.Kept;
 
 /// <summary>
-/// A plan with what cannot change a season without limits blotted out: places, names, sources, prices. Two plans that are equal then play the
-/// same seasons. What is not named here stays in, so that a new field makes plans differ rather than pass for the same.
+/// A plan with what cannot change a season without limits blotted out: places, names, sources, prices. Two plans that are equal then play
+/// the same seasons. What is not named here stays in, so that a new field makes plans differ rather than pass for the same.
 /// </summary>
 internal static class PlanWithoutPlaces
 {

@@ -3,8 +3,8 @@ using System.Collections.Immutable;
 namespace BenchSim.Study.Kept;
 
 /// <summary>
-/// Gives one and the same array for arrays of the same content, so that records that hold them are equal when all they hold is. An array that
-/// does not pass through here only makes such records differ.
+/// Gives one and the same array for arrays of the same content, so that records that hold them are equal when all they hold is. An array
+/// that does not pass through here only makes such records differ.
 /// </summary>
 internal sealed class SameArrays
 {

@@ -32,7 +32,7 @@ public static class PrecisionRunner
     {
         ArgumentNullException.ThrowIfNull(plan);
         SeasonPlayer first = new(plan, seed);
-        return Play(plan, goal, seed, threads, () => first.Another().Play, progress, cancel);
+        return Play(plan, goal, seed, threads, () => PlanSeasons.By(first.Another()), progress, cancel);
     }
 
     /// <summary>The same with another maker of players: one player a thread.</summary>

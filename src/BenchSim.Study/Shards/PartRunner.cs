@@ -23,7 +23,7 @@ public static class PartRunner
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
         SeasonPlayer first = new(plan, options.Seed);
-        return Play(plan, options, share, () => first.Another().Play, progress, cancel);
+        return Play(plan, options, share, () => PlanSeasons.By(first.Another()), progress, cancel);
     }
 
     /// <summary>The same with another maker of players: one player a thread.</summary>

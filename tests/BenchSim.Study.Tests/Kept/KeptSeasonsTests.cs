@@ -124,10 +124,11 @@ public class KeptSeasonsTests
     }
 
     private static PlaySeason PlayedTwice(SeasonPlayer player) =>
-        (season, limits, result) =>
+        (season, asGiven, withoutLimits) =>
         {
-            player.Play(season, limits, result);
-            result.LimitEverBit = true;
+            player.Play(season, PlaceLimits.AsGiven, asGiven);
+            player.Play(season, PlaceLimits.None, withoutLimits!);
+            return withoutLimits!;
         };
 
     private static SeasonPlan Places(SeasonPlan plan, int more) =>
@@ -164,17 +165,19 @@ public class KeptSeasonsTests
                 Threads = 3,
             },
             () =>
-                (season, limits, result) =>
-                {
-                    lock (played)
+                DrawnPlayer.Of(
+                    (season, limits, result) =>
                     {
-                        played.Add(limits);
-                    }
+                        lock (played)
+                        {
+                            played.Add(limits);
+                        }
 
-                    // Without limits the places there are do not show.
-                    Seasons.Draw(limits == PlaceLimits.None ? Roomy(plan) : plan, season, limits, result);
-                    result.LimitEverBit = everBit;
-                },
+                        // Without limits the places there are do not show.
+                        Seasons.Draw(limits == PlaceLimits.None ? Roomy(plan) : plan, season, limits, result);
+                        result.LimitEverBit = everBit;
+                    }
+                ),
             null,
             CancellationToken.None,
             kept

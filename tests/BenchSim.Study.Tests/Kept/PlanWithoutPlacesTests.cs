@@ -8,7 +8,8 @@ using BenchSim.Study.Kept;
 namespace BenchSim.Study.Tests.Kept;
 
 /// <summary>
-/// Every field of a plan tells it from others, but for those that are named here: a new field is taken to matter, unless it is added to them.
+/// Every field of a plan tells it from others, but for those that are named here: a new field is taken to matter, unless it is added to
+/// them.
 /// </summary>
 public class PlanWithoutPlacesTests
 {

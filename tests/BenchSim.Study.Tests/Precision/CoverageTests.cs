@@ -94,7 +94,8 @@ public class CoverageTests(ITestOutputHelper output)
             return result.Fits.Low <= chance && chance <= result.Fits.High;
         });
         output.WriteLine(
-            $"rule of 5 points from 40 seasons, chance {chance}: {covered:P1}, exact {exact:P2}; {(double)seasons / Studies:0} seasons, exact {average:0}"
+            $"rule of 5 points from 40 seasons, chance {chance}: {covered:P1}, exact {exact:P2}; {(double)seasons / Studies:0} seasons, "
+                + $"exact {average:0}"
         );
         Assert.InRange(covered, 0.93, 1);
         Assert.InRange(covered, exact - 0.02, exact + 0.02);
@@ -138,8 +139,9 @@ public class CoverageTests(ITestOutputHelper output)
         (double Covered, double Seasons)[] rule = [.. chances.Select(chance => BinomialCoverage.OfRule(goal, chance))];
         double[] once = [.. chances.Select(chance => BinomialCoverage.OfFixed(last, chance))];
         output.WriteLine(
-            $"{half:P0} from {least}, looks {string.Join(", ", goal.Looks())}: mean {rule.Average(each => each.Covered):P2}, least {rule.Min(each => each.Covered):P2} "
-                + $"at {chances[Array.FindIndex(rule, each => each.Covered == rule.Min(other => other.Covered))]:P0}; one look at {last}: mean {once.Average():P2}, least {once.Min():P2}; "
+            $"{half:P0} from {least}, looks {string.Join(", ", goal.Looks())}: mean {rule.Average(each => each.Covered):P2}, "
+                + $"least {rule.Min(each => each.Covered):P2} at {chances[Array.FindIndex(rule, each => each.Covered == rule.Min(other => other.Covered))]:P0}; "
+                + $"one look at {last}: mean {once.Average():P2}, least {once.Min():P2}; "
                 + $"seasons at 50, 20, 10 and 5 %: {rule[48].Seasons:0}, {rule[18].Seasons:0}, {rule[8].Seasons:0}, {rule[3].Seasons:0}"
         );
 

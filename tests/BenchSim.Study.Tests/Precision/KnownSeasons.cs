@@ -20,22 +20,19 @@ internal static class KnownSeasons
         {
             var quiet = Seasons.Quiet(Plan);
             Luck luck = new();
-            return (season, limits, result) =>
-            {
-                if (result.Held.Length == 0)
+            return DrawnPlayer.Of(
+                (season, _, result) =>
                 {
-                    Copy(quiet, result);
-                }
+                    if (result.Held.Length == 0)
+                    {
+                        Copy(quiet, result);
+                    }
 
-                if (limits == PlaceLimits.None)
-                {
-                    return;
+                    luck.Begin(seed, season);
+                    result.Fits = result.FitsWeatherCounted = luck.Next() < chance;
+                    result.Batches[0].LatePlantDays = late(luck);
                 }
-
-                luck.Begin(seed, season);
-                result.Fits = result.FitsWeatherCounted = luck.Next() < chance;
-                result.Batches[0].LatePlantDays = late(luck);
-            };
+            );
         };
 
     private static void Copy(SeasonResult from, SeasonResult to)

@@ -150,5 +150,6 @@ public class PartRunnerTests
             Threads = threads,
         };
 
-    private static Func<PlaySeason> Drawing() => () => (season, limits, result) => Seasons.Draw(Plan, season, limits, result);
+    private static Func<PlaySeason> Drawing() =>
+        () => DrawnPlayer.Of((season, limits, result) => Seasons.Draw(Plan, season, limits, result));
 }
