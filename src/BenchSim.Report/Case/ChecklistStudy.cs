@@ -108,9 +108,10 @@ internal static class ChecklistStudy
         yield return new(
             "5.3",
             "Model execution",
-            "Process interaction; one process a season wakes at each work round and sweeps all lots in the order of item 2.5.4 "
-                + "(docs/decisions/007-a-sweep-of-lots.md). Seasons are played in parallel on the cores of one machine and share nothing; "
-                + "the answer does not depend on the number of threads."
+            "Three-phase method (Tocher 1963): the clock goes to the next event that is bound to happen, all such events of that instant "
+                + "happen, and then the activities of the work round are tried, downstream first, each in the "
+                + "order of item 2.5.4 (docs/mechanisms.md). Seasons are played in parallel on the cores of one machine and share "
+                + "nothing; the answer does not depend on the number of threads."
         );
         yield return new(
             "5.4",
