@@ -1,9 +1,15 @@
+using System.Numerics;
+using System.Runtime.Intrinsics;
+
 namespace BenchSim.Engine.Randomness;
 
 /// <summary>The standard normal law: its cumulative probability and its quantile (probit), both to near the last digit of a double.</summary>
 public static class Normal
 {
     private const double InverseSquareRootOfTwoPi = 0.39894228040143267794;
+
+    // The middle branch of the probit reaches so far either way of one half.
+    private const double CentralReach = 0.425;
 
     /// <summary>
     /// Chance that a standard normal value is at most <paramref name="z"/>. Small chances in the lower tail keep their relative accuracy;
@@ -43,7 +49,7 @@ public static class Normal
         }
 
         var centred = u - 0.5;
-        if (Math.Abs(centred) <= 0.425)
+        if (Math.Abs(centred) <= CentralReach)
         {
             return CentralQuantile(centred);
         }
@@ -51,6 +57,33 @@ public static class Normal
         var r = Math.Sqrt(-Math.Log(Math.Min(u, 1 - u)));
         var size = r <= 5 ? ShoulderQuantile(r - 1.6) : FarQuantile(r - 5);
         return centred < 0 ? -size : size;
+    }
+
+    /// <summary>The probit of a row of chances, several a step: each to the bits of <see cref="Quantile"/>.</summary>
+    /// <param name="chances">Chances strictly between 0 and 1.</param>
+    /// <param name="values">Filled; as long as <paramref name="chances"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A chance is not strictly between 0 and 1.</exception>
+    public static void Quantiles(ReadOnlySpan<double> chances, Span<double> values)
+    {
+        var at = 0;
+        for (; at <= chances.Length - Vector512<double>.Count; at += Vector512<double>.Count)
+        {
+            var centred = Vector512.Create(chances[at..]) - Vector512.Create(0.5);
+            CentralQuantiles(centred).CopyTo(values[at..]);
+
+            // One in seven lies further out, and is worked out by itself. A number that is none is not in the middle either.
+            var isCentral = Vector512.LessThanOrEqual(Vector512.Abs(centred), Vector512.Create(CentralReach));
+            for (var others = ~isCentral.ExtractMostSignificantBits() & byte.MaxValue; others != 0; others &= others - 1)
+            {
+                var other = at + BitOperations.TrailingZeroCount(others);
+                values[other] = Quantile(chances[other]);
+            }
+        }
+
+        for (; at < chances.Length; at++)
+        {
+            values[at] = Quantile(chances[at]);
+        }
     }
 
     private static double Centre(double z)
@@ -121,146 +154,111 @@ public static class Normal
     private static double CentralQuantile(double centred)
     {
         var r = 0.180625 - (centred * centred);
-        var top =
-            (
-                (
-                    (
-                        (
-                            (
-                                (
-                                    (
-                                        (
-                                            (((((2509.0809287301226727 * r) + 33430.575583588128105) * r) + 67265.770927008700853) * r)
-                                            + 45921.953931549871457
-                                        ) * r
-                                    ) + 13731.693765509461125
-                                ) * r
-                            ) + 1971.5909503065514427
-                        ) * r
-                    ) + 133.14166789178437745
-                ) * r
-            ) + 3.3871328727963666080;
-        var bottom =
-            (
-                (
-                    (
-                        (
-                            (
-                                (
-                                    (
-                                        (
-                                            (((((5226.4952788528545610 * r) + 28729.085735721942674) * r) + 39307.895800092710610) * r)
-                                            + 21213.794301586595867
-                                        ) * r
-                                    ) + 5394.1960214247511077
-                                ) * r
-                            ) + 687.18700749205790830
-                        ) * r
-                    ) + 42.313330701600911252
-                ) * r
-            ) + 1;
-        return centred * top / bottom;
+        return centred * Polynomial(CentralTop, r) / Polynomial(CentralBottom, r);
     }
 
-    private static double ShoulderQuantile(double r)
+    private static Vector512<double> CentralQuantiles(Vector512<double> centred)
     {
-        var top =
-            (
-                (
-                    (
-                        (
-                            (
-                                (
-                                    (
-                                        (
-                                            (
-                                                (
-                                                    (((7.74545014278341407640e-4 * r) + 2.27238449892691845833e-2) * r)
-                                                    + 2.41780725177450611770e-1
-                                                ) * r
-                                            ) + 1.27045825245236838258
-                                        ) * r
-                                    ) + 3.64784832476320460504
-                                ) * r
-                            ) + 5.76949722146069140550
-                        ) * r
-                    ) + 4.63033784615654529590
-                ) * r
-            ) + 1.42343711074968357734;
-        var bottom =
-            (
-                (
-                    (
-                        (
-                            (
-                                (
-                                    (
-                                        (
-                                            (
-                                                (
-                                                    (((1.05075007164441684324e-9 * r) + 5.47593808499534494600e-4) * r)
-                                                    + 1.51986665636164571966e-2
-                                                ) * r
-                                            ) + 1.48103976427480074590e-1
-                                        ) * r
-                                    ) + 6.89767334985100004550e-1
-                                ) * r
-                            ) + 1.67638483018380384940
-                        ) * r
-                    ) + 2.05319162663775882187
-                ) * r
-            ) + 1;
-        return top / bottom;
+        var r = Vector512.Create(0.180625) - (centred * centred);
+        return centred * Polynomial(CentralTop, r) / Polynomial(CentralBottom, r);
     }
 
-    private static double FarQuantile(double r)
+    private static double ShoulderQuantile(double r) => Polynomial(ShoulderTop, r) / Polynomial(ShoulderBottom, r);
+
+    private static double FarQuantile(double r) => Polynomial(FarTop, r) / Polynomial(FarBottom, r);
+
+    private static double Polynomial(ReadOnlySpan<double> coefficients, double r)
     {
-        var top =
-            (
-                (
-                    (
-                        (
-                            (
-                                (
-                                    (
-                                        (
-                                            (
-                                                (
-                                                    (((2.01033439929228813265e-7 * r) + 2.71155556874348757815e-5) * r)
-                                                    + 1.24266094738807843860e-3
-                                                ) * r
-                                            ) + 2.65321895265761230930e-2
-                                        ) * r
-                                    ) + 2.96560571828504891230e-1
-                                ) * r
-                            ) + 1.78482653991729133580
-                        ) * r
-                    ) + 5.46378491116411436990
-                ) * r
-            ) + 6.65790464350110377720;
-        var bottom =
-            (
-                (
-                    (
-                        (
-                            (
-                                (
-                                    (
-                                        (
-                                            (
-                                                (
-                                                    (((2.04426310338993978564e-15 * r) + 1.42151175831644588870e-7) * r)
-                                                    + 1.84631831751005468180e-5
-                                                ) * r
-                                            ) + 7.86869131145613259100e-4
-                                        ) * r
-                                    ) + 1.48753612908506148525e-2
-                                ) * r
-                            ) + 1.36929880922735805310e-1
-                        ) * r
-                    ) + 5.99832206555887937690e-1
-                ) * r
-            ) + 1;
-        return top / bottom;
+        var value = coefficients[0];
+        foreach (var coefficient in coefficients[1..])
+        {
+            value = (value * r) + coefficient;
+        }
+
+        return value;
     }
+
+    private static Vector512<double> Polynomial(ReadOnlySpan<double> coefficients, Vector512<double> r)
+    {
+        var value = Vector512.Create(coefficients[0]);
+        foreach (var coefficient in coefficients[1..])
+        {
+            value = (value * r) + Vector512.Create(coefficient);
+        }
+
+        return value;
+    }
+
+    // Coefficients of AS 241, the highest power first.
+    private static ReadOnlySpan<double> CentralTop =>
+        [
+            2509.0809287301226727,
+            33430.575583588128105,
+            67265.770927008700853,
+            45921.953931549871457,
+            13731.693765509461125,
+            1971.5909503065514427,
+            133.14166789178437745,
+            3.3871328727963666080,
+        ];
+
+    private static ReadOnlySpan<double> CentralBottom =>
+        [
+            5226.4952788528545610,
+            28729.085735721942674,
+            39307.895800092710610,
+            21213.794301586595867,
+            5394.1960214247511077,
+            687.18700749205790830,
+            42.313330701600911252,
+            1,
+        ];
+
+    private static ReadOnlySpan<double> ShoulderTop =>
+        [
+            7.74545014278341407640e-4,
+            2.27238449892691845833e-2,
+            2.41780725177450611770e-1,
+            1.27045825245236838258,
+            3.64784832476320460504,
+            5.76949722146069140550,
+            4.63033784615654529590,
+            1.42343711074968357734,
+        ];
+
+    private static ReadOnlySpan<double> ShoulderBottom =>
+        [
+            1.05075007164441684324e-9,
+            5.47593808499534494600e-4,
+            1.51986665636164571966e-2,
+            1.48103976427480074590e-1,
+            6.89767334985100004550e-1,
+            1.67638483018380384940,
+            2.05319162663775882187,
+            1,
+        ];
+
+    private static ReadOnlySpan<double> FarTop =>
+        [
+            2.01033439929228813265e-7,
+            2.71155556874348757815e-5,
+            1.24266094738807843860e-3,
+            2.65321895265761230930e-2,
+            2.96560571828504891230e-1,
+            1.78482653991729133580,
+            5.46378491116411436990,
+            6.65790464350110377720,
+        ];
+
+    private static ReadOnlySpan<double> FarBottom =>
+        [
+            2.04426310338993978564e-15,
+            1.42151175831644588870e-7,
+            1.84631831751005468180e-5,
+            7.86869131145613259100e-4,
+            1.48753612908506148525e-2,
+            1.36929880922735805310e-1,
+            5.99832206555887937690e-1,
+            1,
+        ];
 }

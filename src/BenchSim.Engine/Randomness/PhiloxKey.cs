@@ -17,9 +17,14 @@ public readonly record struct PhiloxKey(uint K0, uint K1)
     /// </summary>
     /// <param name="seed">Seed of all luck.</param>
     /// <param name="name">Name, any text.</param>
-    public static PhiloxKey Of(ulong seed, string name)
+    public static PhiloxKey Of(ulong seed, string name) => Of(seed, Hash(name));
+
+    /// <summary>The key of a name whose hash is known.</summary>
+    /// <param name="seed">Seed of all luck.</param>
+    /// <param name="hash">Hash of the name, from <see cref="Hash"/>.</param>
+    public static PhiloxKey Of(ulong seed, ulong hash)
     {
-        var mixed = Mix(seed) ^ Hash(name);
+        var mixed = Mix(seed) ^ hash;
         return new PhiloxKey((uint)mixed, (uint)(mixed >> 32));
     }
 

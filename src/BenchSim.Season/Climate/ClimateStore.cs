@@ -1,66 +1,99 @@
-using System.Collections.Concurrent;
 using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Climate;
 
-/// <summary>The climates of a plan's seasons. Where the source has few distinct weathers their tables are made once and shared by all threads.</summary>
-internal sealed class ClimateStore
+/// <summary>
+/// Keeps the weather of seasons, and the room in which their heat is worked out, across plays: a play that differs from an earlier one in its
+/// places alone finds all its weather there. Results do not depend on it. Safe for use by several threads.
+/// </summary>
+/// <remarks>
+/// Bounded: what has not been used for longest goes first, all seasons of one weather at once, and never while one of them is played. Where a
+/// play alone fills the store, its further seasons are not kept but worked out anew.
+/// </remarks>
+public sealed class ClimateStore
 {
-    // Above this many distinct weathers a climate is made anew each season rather than kept.
-    private const int MostKept = 64;
+    /// <summary>Bytes that a store keeps at most where nothing else is said: 256 MiB.</summary>
+    public const long UsualBytes = 256L * 1024 * 1024;
 
-    private readonly ConcurrentDictionary<int, SeasonClimate> kept = new();
-    private readonly int days;
-    private readonly int forecastNights;
+    private readonly Lock _gate = new();
+    private readonly List<KeptClimates> _kept = [];
 
-    public ClimateStore(Scenario scenario, int days)
+    /// <summary>Makes an empty store.</summary>
+    /// <param name="mostBytes">Bytes that it keeps at most, 0 or more.</param>
+    public ClimateStore(long mostBytes = UsualBytes)
     {
-        this.days = days;
-        forecastNights = scenario.Rules.ForecastNights;
-        Layout = new ClimateLayout(scenario);
-        Source = WeatherSource.Of(scenario, days + forecastNights + 1);
+        ArgumentOutOfRangeException.ThrowIfNegative(mostBytes);
+        MostBytes = mostBytes;
     }
 
-    public ClimateLayout Layout { get; }
+    /// <summary>Bytes that it keeps at most.</summary>
+    public long MostBytes { get; }
 
-    public WeatherSource Source { get; }
+    /// <summary>Bytes it keeps now.</summary>
+    public long Bytes { get; private set; }
 
-    /// <summary>The climate of a season.</summary>
-    /// <param name="seed">Seed of all luck.</param>
-    /// <param name="season">Number of the season.</param>
-    /// <param name="own">A climate of the caller's own, used and replaced where climates are not kept.</param>
-    public SeasonClimate For(ulong seed, int season, ref SeasonClimate? own)
+    /// <summary>Whether the weather of a season that is drawn by itself is kept: not where each is played once.</summary>
+    internal bool KeepsDrawn { get; private init; } = true;
+
+    /// <summary>A store for one play, which asks for the weather of each season only once.</summary>
+    internal static ClimateStore OfOnePlay() => new() { KeepsDrawn = false };
+
+    /// <summary>The seasons of a scenario's weather.</summary>
+    internal KeptClimates Of(Scenario scenario, int days, ulong seed)
     {
-        if (Source.Distinct is { } distinct && distinct <= MostKept)
+        var key = ClimateKey.Of(scenario, days, seed);
+        lock (_gate)
         {
-            return kept.GetOrAdd(
-                Source.Which(seed, season),
-                static (_, asked) => asked.Store.Shared(asked.Seed, asked.Season),
-                (Store: this, Seed: seed, Season: season)
-            );
+            var kept = _kept.Find(each => each.Key.Equals(key)) ?? new KeptClimates(this, key, scenario);
+            _kept.Remove(kept);
+            _kept.Add(kept);
+            return kept;
         }
-
-        own ??= new SeasonClimate(Layout, days, forecastNights);
-        return own.Holds == (seed, season) ? own : Fill(own, seed, season);
     }
 
-    /// <summary>The climate of normal weather.</summary>
-    public SeasonClimate Normal()
+    /// <summary>Makes room for more bytes of some seasons; false where there is none.</summary>
+    internal bool Keep(KeptClimates climates, long bytes)
     {
-        var climate = new SeasonClimate(Layout, days, forecastNights);
-        Source.FillNormal(climate.Weather);
-        climate.Renew();
-        return climate;
+        lock (_gate)
+        {
+            if (climates.IsDropped)
+            {
+                return false;
+            }
+
+            for (var at = 0; Bytes + bytes > MostBytes && at < _kept.Count; )
+            {
+                if (_kept[at] == climates || !_kept[at].TryDrop())
+                {
+                    at++;
+                    continue;
+                }
+
+                Bytes -= _kept[at].Bytes;
+                _kept.RemoveAt(at);
+            }
+
+            if (Bytes + bytes > MostBytes)
+            {
+                return false;
+            }
+
+            climates.Bytes += bytes;
+            Bytes += bytes;
+            return true;
+        }
     }
 
-    private SeasonClimate Shared(ulong seed, int season) =>
-        Fill(new SeasonClimate(Layout, days, forecastNights, isShared: true), seed, season);
-
-    private SeasonClimate Fill(SeasonClimate climate, ulong seed, int season)
+    /// <summary>Tells that bytes of some seasons are let go.</summary>
+    internal void Free(KeptClimates climates, long bytes)
     {
-        Source.Fill(seed, season, climate.Weather);
-        climate.Renew();
-        climate.Holds = (seed, season);
-        return climate;
+        lock (_gate)
+        {
+            if (!climates.IsDropped)
+            {
+                climates.Bytes -= bytes;
+                Bytes -= bytes;
+            }
+        }
     }
 }

@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace BenchSim.Season.Climate;
 
 /// <summary>
@@ -37,45 +35,11 @@ public static class EmergenceRate
             throw new ArgumentOutOfRangeException(nameof(temperatureC), temperatureC, "The temperature must be a number.");
         }
 
-        return Of(temperatureC, baseC, optimumC, ceilingC);
-    }
-
-    // The rate alone, for temperatures that have been checked: it is asked for every hour of every season.
-    internal static double Of(double temperatureC, double baseC, double optimumC, double ceilingC)
-    {
         if (temperatureC <= baseC || temperatureC >= ceilingC)
         {
             return 0;
         }
 
         return temperatureC <= optimumC ? temperatureC - baseC : (optimumC - baseC) * (ceilingC - temperatureC) / (ceilingC - optimumC);
-    }
-
-    // The same for a row of air temperatures at once, several a step: each element by the same operations in the same order as above.
-    internal static void Fill(ReadOnlySpan<double> airC, double offsetK, double baseC, double optimumC, double ceilingC, Span<double> rates)
-    {
-        var rising = new Vector<double>(baseC);
-        var optimum = new Vector<double>(optimumC);
-        var falling = new Vector<double>(ceilingC);
-        var height = new Vector<double>(optimumC - baseC);
-        var width = new Vector<double>(ceilingC - optimumC);
-        var offset = new Vector<double>(offsetK);
-        var at = 0;
-        for (; at <= airC.Length - Vector<double>.Count; at += Vector<double>.Count)
-        {
-            var temperature = new Vector<double>(airC[at..]) + offset;
-            var rate = Vector.ConditionalSelect(
-                Vector.LessThanOrEqual(temperature, optimum),
-                temperature - rising,
-                height * (falling - temperature) / width
-            );
-            var alive = Vector.GreaterThan(temperature, rising) & Vector.LessThan(temperature, falling);
-            Vector.ConditionalSelect(alive, rate, Vector<double>.Zero).CopyTo(rates[at..]);
-        }
-
-        for (; at < airC.Length; at++)
-        {
-            rates[at] = Of(airC[at] + offsetK, baseC, optimumC, ceilingC);
-        }
     }
 }

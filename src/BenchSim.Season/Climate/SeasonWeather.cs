@@ -16,6 +16,12 @@ public sealed class SeasonWeather
         Rain = new double[LeadDays + days];
     }
 
+    /// <summary>Bytes of the weather of a number of days from day 0 on.</summary>
+    internal static long BytesOf(int days) => (LeadDays + days) * 3L * sizeof(double);
+
+    /// <summary>Whether it is kept for others to read, and must not change any more.</summary>
+    internal bool IsKept { get; set; }
+
     /// <summary>Days from day 0 on.</summary>
     public int Days { get; }
 

@@ -16,8 +16,11 @@ public static class HourlyClimate
     /// <summary>First hour of the night set-point.</summary>
     public const int NightStarts = 18;
 
-    private static readonly double[] Swing = [.. Enumerable.Range(0, Hours).Select(hour => Math.Cos(2 * Math.PI * (hour - 15) / 24))];
+    private static readonly double[] SwingOfHour = [.. Enumerable.Range(0, Hours).Select(hour => Math.Cos(2 * Math.PI * (hour - 15) / 24))];
     private static readonly double[] Sun = [.. Enumerable.Range(0, Hours).Select(hour => Math.Max(0, Math.Sin(Math.PI * (hour - 6) / 12)))];
+
+    /// <summary>Share of the day's half range by which an hour is above its middle: cos(2 pi (h - 15) / 24).</summary>
+    internal static ReadOnlySpan<double> Swing => SwingOfHour;
 
     /// <summary>True in the hours of the day set-point.</summary>
     /// <param name="hour">Hour, 0 to 23.</param>
@@ -52,9 +55,13 @@ public static class HourlyClimate
     /// <param name="tmaxC">Highest outdoor temperature of the day, degrees Celsius.</param>
     public static double InsideC(HouseAir house, int hour, double tminC, double tmaxC)
     {
-        var heating = IsDay(hour) ? house.DayC ?? house.NightC : house.NightC;
-        return InsideC(OutdoorC(hour, tminC, tmaxC), LiftK(hour, house.DayLiftK), heating, house.VentC);
+        return InsideC(OutdoorC(hour, tminC, tmaxC), LiftK(hour, house.DayLiftK), SetPointC(house, hour), house.VentC);
     }
+
+    /// <summary>Heating set-point of a house at an hour, degrees Celsius; null in an unheated house.</summary>
+    /// <param name="house">What makes its air.</param>
+    /// <param name="hour">Hour, 0 to 23.</param>
+    public static double? SetPointC(HouseAir house, int hour) => IsDay(hour) ? house.DayC ?? house.NightC : house.NightC;
 
     /// <summary>The lowest air of a house in the night after a day's round, from 18:00 to 05:00, degrees Celsius.</summary>
     /// <param name="house">What makes its air.</param>
@@ -70,45 +77,6 @@ public static class HourlyClimate
         }
 
         return lowest;
-    }
-
-    /// <summary>Outdoor air through a day, degrees Celsius: the 24 hours at once.</summary>
-    /// <param name="tminC">Lowest temperature of the day, degrees Celsius.</param>
-    /// <param name="tmaxC">Highest temperature of the day, degrees Celsius.</param>
-    /// <param name="outdoor">Filled; 24 long.</param>
-    public static void OutdoorDay(double tminC, double tmaxC, Span<double> outdoor)
-    {
-        if (outdoor.Length != Hours)
-        {
-            throw new ArgumentException("A day has 24 hours.", nameof(outdoor));
-        }
-
-        var (middle, half) = ((tmaxC + tminC) / 2, (tmaxC - tminC) / 2);
-        for (var hour = 0; hour < Hours; hour++)
-        {
-            outdoor[hour] = middle + (half * Swing[hour]);
-        }
-    }
-
-    /// <summary>Air of a house through a day, degrees Celsius: the 24 hours at once.</summary>
-    /// <param name="house">What makes its air.</param>
-    /// <param name="tminC">Lowest outdoor temperature of the day, degrees Celsius.</param>
-    /// <param name="tmaxC">Highest outdoor temperature of the day, degrees Celsius.</param>
-    /// <param name="inside">Filled; 24 long.</param>
-    public static void InsideDay(HouseAir house, double tminC, double tmaxC, Span<double> inside)
-    {
-        OutdoorDay(tminC, tmaxC, inside);
-        var (lift, vent) = (house.DayLiftK, house.VentC);
-
-        // An unheated house never is below a set-point.
-        var night = house.NightC ?? double.NegativeInfinity;
-        var day = house.DayC ?? night;
-        for (var hour = 0; hour < Hours; hour++)
-        {
-            var outdoor = inside[hour];
-            var vented = Math.Min(outdoor + (lift * Sun[hour]), Math.Max(vent, outdoor));
-            inside[hour] = Math.Max(IsDay(hour) ? day : night, vented);
-        }
     }
 
     /// <summary>Kelvin-hours a heater must make up in a day: sum over h = 0..23 of max(0, S - T - L). A vent does not change

@@ -16,7 +16,19 @@ public sealed record ConstantWeather(double TminC, double TmaxC, double RainMm) 
 /// <param name="Days">The record in order of date, without gaps inside a year that is used.</param>
 /// <param name="FixedYear">Year to play every season; null to draw one a season.</param>
 /// <param name="File">Name of the file it was read from.</param>
-public sealed record RecordedWeather(ImmutableArray<DailyWeather> Days, int? FixedYear, string File) : WeatherInput;
+public sealed record RecordedWeather(ImmutableArray<DailyWeather> Days, int? FixedYear, string File) : WeatherInput
+{
+    /// <summary>Whether two records hold the same days, of which the same years are played.</summary>
+    /// <param name="other">The other record.</param>
+    public bool Equals(RecordedWeather? other) =>
+        other is not null
+        && FixedYear == other.FixedYear
+        && string.Equals(File, other.File, StringComparison.Ordinal)
+        && (Days == other.Days || Days.AsSpan().SequenceEqual(other.Days.AsSpan()));
+
+    /// <summary>Equal for equal records.</summary>
+    public override int GetHashCode() => HashCode.Combine(Days.Length, FixedYear, File.Length);
+}
 
 /// <summary>Weather drawn anew each season by a generator fitted to a record or made from monthly normals.</summary>
 /// <param name="Model">The generator's parameters, with their source and assumptions.</param>

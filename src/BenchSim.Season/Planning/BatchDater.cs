@@ -7,7 +7,7 @@ using BenchSim.Season.Values;
 namespace BenchSim.Season.Planning;
 
 /// <summary>Works out the planned dates of a batch: forward from a sow date, or backward from the date the field wants.</summary>
-internal sealed class BatchDater(Scenario scenario, SiteTables tables, ClimateStore climates)
+internal sealed class BatchDater(Scenario scenario, SiteTables tables, PlanClimates climates)
 {
     private readonly SeasonClimate normal = climates.Normal();
     private readonly SeasonResult scratch = new();

@@ -50,7 +50,7 @@ public sealed record ClimateSummary
         var scenario = plan.Scenario;
         var last = LastDay(scenario.Window);
         var days = Math.Max(scenario.Window.Closes.DayNumber - scenario.Window.Opens.DayNumber + 1, plan.Days);
-        var store = new ClimateStore(scenario, days);
+        var store = new PlanClimates(scenario, days, scenario.Play.Seed);
         var seasons = WeatherYears.Of(store.Source, scenario.Play.Seed);
         var thresholds = HoldThreshold.Of(plan);
         ImmutableArray<double> celsius = [.. thresholds.Select(threshold => threshold.TemperatureC)];
@@ -62,15 +62,16 @@ public sealed record ClimateSummary
                 .Houses.Where(house => house is { Heat: not null, IsHeated: true })
                 .Select(house => new HouseTally(house, scenario.Window)),
         ];
-        SeasonClimate? own = null;
         foreach (var season in seasons)
         {
-            var climate = store.For(scenario.Play.Seed, season, ref own);
+            var climate = store.Take(season);
             holds.Add(climate);
             foreach (var tally in heat)
             {
                 tally.Add(climate.Weather);
             }
+
+            store.Return(climate);
         }
 
         return new ClimateSummary

@@ -34,7 +34,7 @@ internal static class PlanWarnings
     )
     {
         const int AnyDay = 2;
-        var climates = new ClimateStore(scenario, AnyDay + 1);
+        var climates = new PlanClimates(scenario, AnyDay + 1, scenario.Play.Seed);
         var every = climates.Normal();
 
         // A night that is not looked at beforehand hardens nothing all the same.

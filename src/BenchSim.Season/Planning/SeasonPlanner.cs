@@ -25,7 +25,7 @@ public static class SeasonPlanner
         ArgumentNullException.ThrowIfNull(scenario);
         var horizon = HorizonOf(scenario);
         var tables = new SiteTables(scenario, horizon);
-        var store = new ClimateStore(scenario, horizon);
+        var store = new PlanClimates(scenario, horizon, scenario.Play.Seed);
         if (NoYear(scenario, WindowDays(scenario)) is { } uncovered)
         {
             return uncovered;

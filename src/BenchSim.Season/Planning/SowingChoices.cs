@@ -76,7 +76,7 @@ public static class SowingChoices
             this.plan = plan;
             var horizon = SeasonPlanner.HorizonOf(plan.Scenario);
             var tables = new SiteTables(plan.Scenario, horizon);
-            var store = new ClimateStore(plan.Scenario, horizon);
+            var store = new PlanClimates(plan.Scenario, horizon, plan.Scenario.Play.Seed);
             dater = new BatchDater(plan.Scenario, tables, store);
         }
 

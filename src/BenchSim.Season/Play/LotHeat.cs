@@ -69,7 +69,7 @@ internal sealed class LotHeat(SeasonState state)
 
         var warmth = state.Climate.TemperatureSum(state.Layout.MediumOf(lot.Space));
         var sum = lot.TemperatureSum + warmth.At(lot.EmergedHour) - warmth.At(lot.BankedHour);
-        return (sum / HeatTable.UnitsADegreeDay * 24 / (lot.EmergedHour - lot.SowHour)) - SeasonClimate.TemperatureShift;
+        return (sum / HeatTable.UnitsADegreeDay * 24 / (lot.EmergedHour - lot.SowHour)) - HeatLaw.WarmthShift;
     }
 
     /// <summary>Heat of emergence up to an instant.</summary>

@@ -6,17 +6,17 @@ namespace BenchSim.Season.Play;
 /// <summary>Plays seasons of one plan, one at a time. Not safe for use by several threads: make <see cref="Another"/> for each.</summary>
 public sealed class SeasonPlayer
 {
-    private readonly ClimateStore _climates;
+    private readonly PlanClimates _climates;
     private readonly SiteTables _tables;
     private readonly BatchLuck[] _lucks;
     private readonly SeasonCore _core;
-    private SeasonClimate? _own;
 
     /// <summary>Makes a player.</summary>
     /// <param name="plan">The plan to play.</param>
     /// <param name="seed">Seed of all luck.</param>
-    public SeasonPlayer(SeasonPlan plan, ulong seed)
-        : this(plan, seed, LotGrain.AsSplit, null) { }
+    /// <param name="store">Keeps the climates of its seasons for other plays, and gives those that they kept; null where there are none.</param>
+    public SeasonPlayer(SeasonPlan plan, ulong seed, ClimateStore? store = null)
+        : this(plan, seed, LotGrain.AsSplit, null, store) { }
 
     /// <summary>Makes a player whose sowing instants and stays are given from outside, to check the activities of the round against theory.</summary>
     /// <param name="plan">The plan to play.</param>
@@ -25,11 +25,11 @@ public sealed class SeasonPlayer
     public SeasonPlayer(SeasonPlan plan, ulong seed, GivenStays stays)
         : this(plan, seed, LotGrain.TrayByTray, stays) => ArgumentNullException.ThrowIfNull(stays);
 
-    internal SeasonPlayer(SeasonPlan plan, ulong seed, LotGrain grain, GivenStays? stays)
+    internal SeasonPlayer(SeasonPlan plan, ulong seed, LotGrain grain, GivenStays? stays, ClimateStore? store = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         (Plan, Seed) = (plan, seed);
-        _climates = new ClimateStore(plan.Scenario, plan.Days);
+        _climates = new PlanClimates(plan.Scenario, plan.Days, seed, store);
         _tables = new SiteTables(plan.Scenario, plan.Days);
         _lucks = BatchStates.Lucks(plan.Scenario, plan.Batches, seed);
         _core = Core(grain, stays);
@@ -66,7 +66,15 @@ public sealed class SeasonPlayer
     {
         ArgumentNullException.ThrowIfNull(limits);
         ArgumentNullException.ThrowIfNull(result);
-        _core.Play(season, limits, _climates.For(Seed, season, ref _own), result, witness);
+        var climate = _climates.Take(season);
+        try
+        {
+            _core.Play(season, limits, climate, result, witness);
+        }
+        finally
+        {
+            _climates.Return(climate);
+        }
     }
 
     /// <summary>Plays the rest of a season from a start.</summary>

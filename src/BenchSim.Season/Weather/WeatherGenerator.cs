@@ -12,8 +12,13 @@ public sealed class WeatherGenerator
     /// <summary>Hidden days before the first day asked for.</summary>
     public const int HiddenDays = 30;
 
+    // Luck is drawn for so many days at once.
+    private const int DaysAStep = 64;
+
     private const uint RainPurpose = 1;
     private const uint TemperaturePurpose = 2;
+
+    private static readonly ulong LuckName = PhiloxKey.Hash("weather");
 
     private readonly DayParameters[] _days = new DayParameters[MeanPreservingCurve.TableDays];
     private readonly GammaQuantileTable[] _rain = new GammaQuantileTable[12];
@@ -50,7 +55,7 @@ public sealed class WeatherGenerator
 
     /// <summary>The key of the weather's luck under a seed.</summary>
     /// <param name="seed">Seed of all luck.</param>
-    public static PhiloxKey KeyOf(ulong seed) => PhiloxKey.Of(seed, "weather");
+    public static PhiloxKey KeyOf(ulong seed) => PhiloxKey.Of(seed, LuckName);
 
     /// <summary>Draws the days of a season.</summary>
     /// <param name="seed">Seed of all luck.</param>
@@ -77,30 +82,31 @@ public sealed class WeatherGenerator
         }
 
         var start = first.AddDays(-HiddenDays);
-        var walk = new CalendarWalk(start);
-        var (zMax, zMin) = StartResiduals(key, season, start.DayNumber);
-        var wet = StartWet(key, season, start.DayNumber, walk.Place);
-        for (var day = 1 - HiddenDays; day < tmin.Length; day++)
+        var state = new State { Walk = new CalendarWalk(start) };
+        (state.ZMax, state.ZMin) = StartResiduals(key, season, start.DayNumber);
+        state.IsWet = StartWet(key, season, start.DayNumber, state.Walk.Place);
+        Span<double> luck = stackalloc double[4 * DaysAStep];
+        for (var day = 1 - HiddenDays; day < tmin.Length; day += DaysAStep)
         {
-            walk.Next();
-            var number = first.DayNumber + day;
-            ref readonly var today = ref _days[walk.Place];
-            var rainLuck = Philox.Block(new PhiloxBlock((uint)number, (uint)season, RainPurpose, 0), key);
-            wet = rainLuck.Uniform0 < (wet ? today.WetAfterWet : today.WetAfterDry);
-            var (e1, e2) = Normals(key, season, number);
-            (zMax, zMin) = (
-                (_residuals.A11 * zMax) + (_residuals.A12 * zMin) + (_residuals.B11 * e1),
-                (_residuals.A21 * zMax) + (_residuals.A22 * zMin) + (_residuals.B21 * e1) + (_residuals.B22 * e2)
-            );
-            if (day < 0)
-            {
-                continue;
-            }
+            var days = Math.Min(DaysAStep, tmin.Length - day);
+            var number = (uint)(first.DayNumber + day);
+            var e1 = luck[..days];
+            var e2 = luck.Slice(DaysAStep, days);
+            var u0 = luck.Slice(2 * DaysAStep, days);
+            var u1 = luck.Slice(3 * DaysAStep, days);
+            Philox.Uniforms(new PhiloxBlock(number, (uint)season, TemperaturePurpose, 0), key, u0, u1);
+            Normal.Quantiles(u0, e1);
+            Normal.Quantiles(u1, e2);
+            Philox.Uniforms(new PhiloxBlock(number, (uint)season, RainPurpose, 0), key, u0, u1);
 
-            var high = (wet ? today.TmaxWetC : today.TmaxDryC) + (today.TmaxSdC * zMax);
-            var low = (wet ? today.TminWetC : today.TminDryC) + (today.TminSdC * zMin);
-            (tmin[day], tmax[day]) = KeepRange(low, high, Model.LeastRangeC);
-            rain[day] = wet ? _rainScaleMm[today.Month] * _rain[today.Month].AtProbit(Normal.Quantile(rainLuck.Uniform1)) : 0;
+            // The first days are hidden: they are walked through like the others, and not told.
+            var hidden = Math.Clamp(-day, 0, days);
+            var (from, to) = (day + hidden, day + days);
+            Walk(ref state, e1[..hidden], e2, u0, default);
+            var rainsOf = state.Walk;
+            var wet = rain[from..to];
+            Walk(ref state, e1[hidden..], e2[hidden..], u0[hidden..], new Told(tmin[from..to], tmax[from..to], wet, u1[hidden..]));
+            Rain(rainsOf, wet, e1, e2);
         }
     }
 
@@ -122,6 +128,55 @@ public sealed class WeatherGenerator
 
         var middle = (low + high) / 2;
         return (middle - (least / 2), middle + (least / 2));
+    }
+
+    // Walks the days of some luck. Rain is told as its luck, 0 on dry days.
+    private void Walk(ref State state, ReadOnlySpan<double> e1, ReadOnlySpan<double> e2, ReadOnlySpan<double> wetLuck, Told told)
+    {
+        for (var day = 0; day < e1.Length; day++)
+        {
+            state.Walk.Next();
+            ref readonly var today = ref _days[state.Walk.Place];
+            state.IsWet = wetLuck[day] < (state.IsWet ? today.WetAfterWet : today.WetAfterDry);
+            (state.ZMax, state.ZMin) = (
+                (_residuals.A11 * state.ZMax) + (_residuals.A12 * state.ZMin) + (_residuals.B11 * e1[day]),
+                (_residuals.A21 * state.ZMax) + (_residuals.A22 * state.ZMin) + (_residuals.B21 * e1[day]) + (_residuals.B22 * e2[day])
+            );
+            if (told.Rain.IsEmpty)
+            {
+                continue;
+            }
+
+            var high = (state.IsWet ? today.TmaxWetC : today.TmaxDryC) + (today.TmaxSdC * state.ZMax);
+            var low = (state.IsWet ? today.TminWetC : today.TminDryC) + (today.TminSdC * state.ZMin);
+            (told.Tmin[day], told.Tmax[day]) = KeepRange(low, high, Model.LeastRangeC);
+            told.Rain[day] = state.IsWet ? told.RainLuck[day] : 0;
+        }
+    }
+
+    // Makes the rain of wet days out of its luck.
+    private void Rain(CalendarWalk walk, Span<double> rain, Span<double> chances, Span<double> probits)
+    {
+        var wet = 0;
+        foreach (var luck in rain)
+        {
+            if (luck > 0)
+            {
+                chances[wet++] = luck;
+            }
+        }
+
+        Normal.Quantiles(chances[..wet], probits);
+        wet = 0;
+        foreach (ref var day in rain)
+        {
+            walk.Next();
+            if (day > 0)
+            {
+                var month = _days[walk.Place].Month;
+                day = _rainScaleMm[month] * _rain[month].AtProbit(probits[wet++]);
+            }
+        }
     }
 
     private static (double First, double Second) Normals(PhiloxKey key, int season, int number)
@@ -211,6 +266,27 @@ public sealed class WeatherGenerator
         double TminSdC,
         double TmaxSdC
     );
+
+    /// <summary>Where the walk through the days stands.</summary>
+    private struct State
+    {
+        public CalendarWalk Walk;
+
+        public double ZMax { get; set; }
+
+        public double ZMin { get; set; }
+
+        public bool IsWet { get; set; }
+    }
+
+    /// <summary>Where days are told, and the luck of their rain.</summary>
+    private readonly ref struct Told(Span<double> tmin, Span<double> tmax, Span<double> rain, ReadOnlySpan<double> rainLuck)
+    {
+        public readonly Span<double> Tmin = tmin;
+        public readonly Span<double> Tmax = tmax;
+        public readonly Span<double> Rain = rain;
+        public readonly ReadOnlySpan<double> RainLuck = rainLuck;
+    }
 
     // Walks the table day by day and steps over 29 February in common years.
     private struct CalendarWalk

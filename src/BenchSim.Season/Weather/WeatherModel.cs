@@ -23,6 +23,17 @@ public sealed record WeatherModel
     /// <summary>What had to be assumed, a sentence each; empty when fitted to a record that said it all.</summary>
     public ImmutableArray<string> Assumptions { get; init; } = [];
 
+    /// <summary>Whether two models draw the same days: their words are not looked at.</summary>
+    /// <param name="other">The other model.</param>
+    public bool Equals(WeatherModel? other) =>
+        other is not null
+        && LeastRangeC.Equals(other.LeastRangeC)
+        && Residuals.Equals(other.Residuals)
+        && Months.AsSpan().SequenceEqual(other.Months.AsSpan());
+
+    /// <summary>Equal for models that draw the same days.</summary>
+    public override int GetHashCode() => HashCode.Combine(LeastRangeC, Residuals, Months.Length > 0 ? Months[0] : null);
+
     /// <summary>The model of monthly normals: see <see cref="WeatherNormals.ToModel"/>.</summary>
     /// <param name="normals">Monthly normals.</param>
     /// <exception cref="InvalidOperationException">The normals contradict themselves; the message lists every fault.</exception>

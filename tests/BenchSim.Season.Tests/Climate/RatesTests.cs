@@ -2,10 +2,10 @@ using BenchSim.Season.Climate;
 
 namespace BenchSim.Season.Tests.Climate;
 
-/// <summary>The rates of a row of hours, worked out several at a step, are those of each hour by hand; 23 hours leave a rest whatever the step.</summary>
+/// <summary>What laws add at a temperature, worked out for several laws at a step, is that of each by hand, and to the bit that of each by itself.</summary>
 public class RatesTests
 {
-    // Below, at and above each of the cardinal temperatures; the last ones, which a whole step leaves over, are warm.
+    // Below, at and above each of the cardinal temperatures, each through a day of its own.
     private static readonly double[] Air =
     [
         -5,
@@ -34,12 +34,11 @@ public class RatesTests
     ];
 
     [Fact]
-    public void Emergence_in_a_row_of_hours()
+    public void Emergence_at_many_temperatures()
     {
         // Base 12, optimum 30, ceiling 40; the medium is 2 K warmer than the air. Below the optimum T - 12, above it 18 (40 - T) / 10.
-        var rates = new double[Air.Length];
-        EmergenceRate.Fill(Air, 2, 12, 30, 40, rates);
-        Assert.All(Air.Index(), hour => Assert.Equal(Emergence(hour.Item + 2), rates[hour.Index], 1e-12));
+        var sums = Days(HeatLaw.Emergence(12, 30, 40), 2, 1);
+        Assert.All(Air.Index(), day => Assert.Equal(Emergence(day.Item + 2), sums[day.Index], 1e-12));
 
         static double Emergence(double medium) =>
             medium switch
@@ -51,11 +50,72 @@ public class RatesTests
     }
 
     [Fact]
-    public void Growth_in_a_row_of_hours()
+    public void Growth_at_many_temperatures()
     {
-        // Base 10, cap 28, three quarters of the light: at most 0.75 x 18 = 13.5.
-        var rates = new double[Air.Length];
-        GrowthRate.Fill(Air, 0.75, 10, 28, rates);
-        Assert.All(Air.Index(), hour => Assert.Equal(0.75 * Math.Clamp(hour.Item - 10, 0, 18), rates[hour.Index], 1e-12));
+        // Base 10, cap 28, three quarters of the light, no offset: at most 0.75 x 18 = 13.5.
+        var sums = Days(HeatLaw.Growth(10, 28), 2, 0.75);
+        Assert.All(Air.Index(), day => Assert.Equal(0.75 * Math.Clamp(day.Item - 10, 0, 18), sums[day.Index], 1e-12));
+    }
+
+    [Fact]
+    public void Temperature_above_a_hundred_below_nought()
+    {
+        var sums = Days(HeatLaw.Warmth, 2, 0.75);
+        Assert.All(Air.Index(), day => Assert.Equal(day.Item + 102, sums[day.Index], 1e-12));
+    }
+
+    // Twenty laws of all kinds, so that blocks are full, half full and of a law alone, through 60 days of any air: each sum has the bits of adding hour after
+    // hour what the law says of that hour.
+    [Fact]
+    public void Laws_side_by_side_have_the_bits_of_each_alone()
+    {
+        const int DaysPlayed = 60;
+        const double OffsetK = -1.7;
+        var random = new Random(12);
+        var air = Enumerable.Range(0, DaysPlayed * 24).Select(_ => -15 + (60 * random.NextDouble())).ToArray();
+        var light = Enumerable.Range(0, DaysPlayed).Select(_ => random.NextDouble()).ToArray();
+        var heat = new HeatSums(DaysPlayed, light, OffsetK, (_, day, into) => air.AsSpan(day * 24, 24).CopyTo(into));
+        for (var number = 0; number < 20; number++)
+        {
+            var law = Law(number, random);
+            var (table, sum) = (heat.Add(law, 0), 0.0);
+            for (var hour = 0; hour < air.Length; hour++)
+            {
+                Assert.Equal((long)Math.Round(sum * (1e6 / 24)), table.At(hour));
+                Assert.Equal(sum, table.Block.Sums[(hour * HeatBlock.Most) + (number % HeatBlock.Most)]);
+                sum += Rate(law, air[hour], OffsetK, light[hour / 24]);
+            }
+        }
+    }
+
+    // docs/model.md sections 4 and 5, an hour at a time.
+    private static double Rate(HeatLaw law, double air, double offset, double light) =>
+        law.Kind switch
+        {
+            HeatKind.Growth => light * Math.Max(0, Math.Min(air, law.OptimumC) - law.BaseC),
+            HeatKind.Emergence => EmergenceRate.At(air + offset, law.BaseC, law.OptimumC, law.CeilingC),
+            _ => air + offset + 100,
+        };
+
+    private static HeatLaw Law(int number, Random random)
+    {
+        var (bottom, rise, fall) = (15 * random.NextDouble(), 5 + (20 * random.NextDouble()), 1 + (15 * random.NextDouble()));
+        return (number % 5) switch
+        {
+            0 => HeatLaw.Growth(bottom, bottom + rise),
+            1 => HeatLaw.Warmth,
+            _ => HeatLaw.Emergence(bottom, bottom + rise, bottom + rise + fall),
+        };
+    }
+
+    // What a law adds in each of the days, degree-days.
+    private static double[] Days(HeatLaw law, double offset, double light)
+    {
+        var heat = new HeatSums(Air.Length, [.. Air.Select(_ => light)], offset, (_, day, into) => into.Fill(Air[day]));
+        var table = heat.Add(law, 0);
+        heat.FillTo(Air.Length * 24);
+        return [.. Air.Select((_, day) => (Sum(day + 1) - Sum(day)) / 24)];
+
+        double Sum(int day) => table.Block.Sums[day * 24 * HeatBlock.Most];
     }
 }

@@ -48,7 +48,10 @@ public class SeasonClimateTests
         ],
     };
 
-    private readonly ClimateLayout _layout = new(Site);
+    private readonly HeatSlots _slots = new();
+    private readonly ClimateLayout _layout;
+
+    public SeasonClimateTests() => _layout = new ClimateLayout(Site, _slots);
 
     [Fact]
     public void Every_space_has_its_own_air_and_medium()
@@ -86,15 +89,10 @@ public class SeasonClimateTests
     }
 
     [Fact]
-    public void Hours_of_the_air_and_the_heat_of_the_day()
+    public void Heat_of_the_day()
     {
-        var climate = Made(day => (4 + day, 16 + day));
-        Assert.Equal(24 * Days, climate.AirC(0).Length);
-        Assert.Equal((5, 17), (Math.Round(climate.AirC(0)[24 + 3], 9), Math.Round(climate.AirC(0)[24 + 15], 9)));
-        Assert.Equal((5, 17), (Math.Round(climate.AirC(2)[24 + 3], 9), Math.Round(climate.AirC(2)[24 + 15], 9)));
-        Assert.Equal((20, 20), (climate.AirC(1)[24 + 3], climate.AirC(1)[24 + 15]));
-
         // Always below 20 C: 24 hours times the difference to the day's middle, 10 on the first day, 9 on the second.
+        var climate = Made(day => (4 + day, 16 + day));
         Assert.Equal([240, 216], climate.HeatingKelvinHours(0).Take(2).Select(hours => Math.Round(hours, 9)));
         Assert.Equal(Days, climate.HeatingKelvinHours(0).Length);
         Assert.All(climate.HeatingKelvinHours(1), hours => Assert.Equal(0, hours));
@@ -129,27 +127,23 @@ public class SeasonClimateTests
     public void The_night_of_a_house_ends_before_the_day_s_set_point_comes()
     {
         // Kept at 15 C by night and 5 C by day under a sky of 0 C: from 18:00 to 05:00 it is 15 C.
-        var layout = new ClimateLayout(Site with { Houses = [Site.Houses[0] with { NightC = 15, DayC = 5 }, Site.Houses[1]] });
-        var climate = new SeasonClimate(layout, Days, ForecastNights);
-        climate.Renew();
+        var layout = new ClimateLayout(Site with { Houses = [Site.Houses[0] with { NightC = 15, DayC = 5 }, Site.Houses[1]] }, _slots);
+        var climate = new SeasonClimate(layout, Heat(_ => (0, 0)));
         Assert.All(climate.NightC(1), night => Assert.Equal(15, night));
     }
 
-    [Theory]
-    [InlineData(false)]
-    [InlineData(true)]
-    public void New_weather_makes_every_table_anew(bool isShared)
+    [Fact]
+    public void New_weather_makes_every_table_anew()
     {
-        var climate = Made(_ => (10, 10), isShared);
+        var climate = Made(_ => (10, 10));
         _ = Told(climate);
-        Fill(climate, _ => (13, 13));
+        climate.Heat.Renew(Weather(_ => (13, 13)), null);
         Assert.Equal(Told(Made(_ => (13, 13))), Told(climate));
-        Assert.Equal((13, 11 + 100, 6, 1, 13, 7 * 24), Told(climate));
+        Assert.Equal((11 + 100, 6, 1, 13, 7 * 24), Told(climate));
 
-        // Air, medium, emergence of the second law in it, growth of the second law on the first of April less that of 31 March, night and heating of the house.
-        (double, double, double, double, double, double) Told(SeasonClimate told) =>
+        // Medium, emergence of the second law in it, growth of the second law on the first of April less that of 31 March, night and heating of the house.
+        (double, double, double, double, double) Told(SeasonClimate told) =>
             (
-                told.AirC(0)[5],
                 Math.Round(told.TemperatureSum(0).At(24) / 1e6, 3),
                 Math.Round(told.EmergenceSum(1, 0).At(24) / 1e6, 3),
                 Math.Round(told.GrowthSum(1, 0).At(48) / 1e6, 3) - Math.Round(told.GrowthSum(1, 0).At(24) / 1e6, 3),
@@ -161,7 +155,7 @@ public class SeasonClimateTests
     [Fact]
     public void Constant_weather_is_the_same_every_day()
     {
-        var climate = new ClimateStore(Site with { Weather = new ConstantWeather(4, 14, 3) }, Days).Normal();
+        var climate = new PlanClimates(Site with { Weather = new ConstantWeather(4, 14, 3) }, Days, 1).Normal();
         Assert.All(Enumerable.Range(-30, 30 + Days + ForecastNights + 1), day =>
             Assert.Equal((4, 14, 3), (climate.Weather.TminOf(day), climate.Weather.TmaxOf(day), climate.Weather.RainOf(day)))
         );
@@ -178,12 +172,11 @@ public class SeasonClimateTests
             }
         );
         var generator = new WeatherGenerator(model);
-        var store = new ClimateStore(Site with { Weather = new GeneratedWeather(model, null) }, Days);
-        var (normal, count) = (store.Normal().Weather, 30 + Days + ForecastNights + 1);
+        var climates = new PlanClimates(Site with { Weather = new GeneratedWeather(model, null) }, Days, 9);
+        var (normal, count) = (climates.Normal().Weather, 30 + Days + ForecastNights + 1);
         var (tmin, tmax, rain) = (new double[count], new double[count], new double[count]);
         generator.Draw(9, 4, new DateOnly(2027, 3, 1), tmin, tmax, rain);
-        SeasonClimate? own = null;
-        var drawn = store.For(9, 4, ref own).Weather;
+        var drawn = climates.Take(4).Weather;
         for (var day = -30; day < count - 30; day++)
         {
             Assert.Equal((tmin[day + 30], tmax[day + 30], rain[day + 30]), (drawn.TminOf(day), drawn.TmaxOf(day), drawn.RainOf(day)));
@@ -192,22 +185,31 @@ public class SeasonClimateTests
         }
     }
 
-    // A climate is kept for each of up to 64 distinct weathers; with more, or with a weather of its own every season, the caller's own is filled anew.
+    // Each of up to 64 distinct weathers is kept for all plays; with more, or with a weather of its own every season, one play keeps none.
     [Theory]
     [InlineData(64, true)]
     [InlineData(65, false)]
     public void Few_weathers_are_kept_and_many_are_not(int years, bool isKept)
     {
-        var store = new ClimateStore(Site with { Weather = Record(years, Days + ForecastNights + 1) }, Days);
-        Assert.Equal(years, store.Source.Distinct);
-        SeasonClimate? own = null;
+        var climates = new PlanClimates(Site with { Weather = Record(years, Days + ForecastNights + 1) }, Days, 1);
+        Assert.Equal(years, climates.Source.Distinct);
+        var seen = new Dictionary<int, SeasonWeather>();
         for (var season = 0; season < 200; season++)
         {
-            var climate = store.For(1, season, ref own);
-            Assert.Equal(isKept, own is null);
-            Assert.Equal(store.Source.Which(1, season), climate.Weather.TminOf(2));
-            Assert.Equal(store.Source.Which(1, season), climate.NightC(0)[1]);
-            Assert.Same(climate, store.For(1, season, ref own));
+            var climate = climates.Take(season);
+            var year = climates.Source.Which(1, season);
+            Assert.Equal(year, climate.Weather.TminOf(2));
+            Assert.Equal(year, climate.NightC(0)[1]);
+            Assert.Equal(isKept, climate.Weather.IsKept);
+            Assert.Same(isKept && seen.TryGetValue(year, out var before) ? before : climate.Weather, climate.Weather);
+            seen[year] = climate.Weather;
+            climates.Return(climate);
+
+            // Asked for again, it is still there.
+            var again = climates.Take(season);
+            Assert.Same(climate.Heat, again.Heat);
+            Assert.Equal(year, again.Weather.TminOf(2));
+            climates.Return(again);
         }
     }
 
@@ -216,7 +218,7 @@ public class SeasonClimateTests
     [InlineData(Days + ForecastNights + 1, 1)]
     [InlineData(Days + ForecastNights, 0)]
     public void A_year_must_cover_the_forecast_past_the_last_day(int recorded, int years) =>
-        Assert.Equal(years, new ClimateStore(Site with { Weather = Record(1, recorded) }, Days).Source.Distinct);
+        Assert.Equal(years, new PlanClimates(Site with { Weather = Record(1, recorded) }, Days, 1).Source.Distinct);
 
     // Years whose every day has the year's number from 0 as its temperature, and only the days from 31 March on that are asked for.
     private static RecordedWeather Record(int years, int days) =>
@@ -230,20 +232,24 @@ public class SeasonClimateTests
             "record.csv"
         );
 
-    private SeasonClimate Made(Func<int, (double, double)>? ofDay = null, bool isShared = false)
+    private SeasonClimate Made(Func<int, (double, double)>? ofDay = null) => new(_layout, Heat(ofDay ?? (_ => (10, 10))));
+
+    private SeasonHeat Heat(Func<int, (double, double)> ofDay)
     {
-        var climate = new SeasonClimate(_layout, Days, ForecastNights, isShared);
-        Fill(climate, ofDay ?? (_ => (10, 10)));
-        return climate;
+        double[] light = [.. Enumerable.Range(0, Days).Select(day => day == 0 ? 0.5 : 1)];
+        var heat = new SeasonHeat(_slots, light, Site.Rules.MediumOffsetK);
+        heat.Renew(Weather(ofDay), null);
+        return heat;
     }
 
-    private static void Fill(SeasonClimate climate, Func<int, (double, double)> ofDay)
+    private static SeasonWeather Weather(Func<int, (double, double)> ofDay)
     {
-        for (var index = 0; index < climate.Weather.Tmin.Length; index++)
+        var weather = new SeasonWeather(Days + ForecastNights + 1);
+        for (var index = 0; index < weather.Tmin.Length; index++)
         {
-            (climate.Weather.Tmin[index], climate.Weather.Tmax[index]) = ofDay(index - SeasonWeather.LeadDays);
+            (weather.Tmin[index], weather.Tmax[index]) = ofDay(index - SeasonWeather.LeadDays);
         }
 
-        climate.Renew();
+        return weather;
     }
 }

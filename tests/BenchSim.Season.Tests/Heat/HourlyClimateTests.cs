@@ -39,7 +39,7 @@ public class HourlyClimateTests
     public void Day_set_point_holds_from_six_to_seventeen()
     {
         var inside = new double[24];
-        HourlyClimate.InsideDay(Heated with { DayLiftK = 0 }, -10, -10, inside);
+        new AirHours(Heated with { DayLiftK = 0 }).FillDay(-10, -10, inside);
         Assert.Equal([12, 12, 12, 12, 12, 12, 16, 16, 16, 16, 16, 16, 16, 16, 16, 16, 16, 16, 12, 12, 12, 12, 12, 12], inside);
     }
 
@@ -62,7 +62,7 @@ public class HourlyClimateTests
     {
         Assert.Equal(expected, HourlyClimate.InsideC(Heated, hour, tmin, tmax), 1e-6);
         var inside = new double[24];
-        HourlyClimate.InsideDay(Heated, tmin, tmax, inside);
+        new AirHours(Heated).FillDay(tmin, tmax, inside);
         Assert.Equal(expected, inside[hour], 1e-6);
     }
 
@@ -71,11 +71,11 @@ public class HourlyClimateTests
     {
         HouseAir[] houses = [Heated, Heated with { DayC = null }, Heated with { NightC = null, DayC = null }, Heated with { DayC = 10 }];
         var (outdoor, inside) = (new double[24], new double[24]);
-        HourlyClimate.OutdoorDay(-2, 18, outdoor);
+        new AirHours(null).FillDay(-2, 18, outdoor);
         Assert.All(outdoor.Index(), hour => Assert.Equal(8 + (10 * Math.Cos(Math.PI * (hour.Index - 15) / 12)), hour.Item, 1e-12));
         foreach (var house in houses)
         {
-            HourlyClimate.InsideDay(house, -2, 18, inside);
+            new AirHours(house).FillDay(-2, 18, inside);
             Assert.All(inside.Index(), hour => Assert.Equal(HourlyClimate.InsideC(house, hour.Index, -2, 18), hour.Item, 1e-12));
         }
     }
@@ -122,5 +122,5 @@ public class HourlyClimateTests
 
     [Fact]
     public void A_span_of_another_length_is_refused() =>
-        Assert.Throws<ArgumentException>(() => HourlyClimate.InsideDay(Heated, 0, 10, new double[23]));
+        Assert.Throws<ArgumentException>(() => new AirHours(Heated).FillDay(0, 10, new double[23]));
 }
