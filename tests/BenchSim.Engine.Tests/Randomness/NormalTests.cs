@@ -81,6 +81,41 @@ public class NormalTests
         Assert.True(double.IsNaN(Normal.Cumulative(double.NaN)));
     }
 
+    // Rows of every length up to 40, in them chances of all branches and next to the ends of the middle one: to the bit each by itself.
+    [Fact]
+    public void A_row_of_chances_has_the_bits_of_each()
+    {
+        var random = new Random(5);
+        double[] edges = [0.075, 0.925, 0.5, double.Epsilon, 1 - Math.Pow(2, -53), Math.Exp(-25), 1e-300];
+        double[] chances =
+        [
+            .. edges,
+            .. edges.Where(edge => edge > 1e-300).Select(Math.BitDecrement),
+            .. edges.Where(edge => edge < 0.99).Select(Math.BitIncrement),
+            .. Enumerable.Range(0, 5000).Select(_ => 1 - random.NextDouble()).Where(chance => chance < 1),
+        ];
+        var from = 0;
+        for (var length = 0; from + length <= chances.Length; length = (length + 1) % 41)
+        {
+            var values = new double[length];
+            Normal.Quantiles(chances.AsSpan(from, length), values);
+            Assert.Equal(chances.AsSpan(from, length).ToArray().Select(Normal.Quantile), values);
+            from += length;
+        }
+
+        Assert.True(from > 4900);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(double.NaN)]
+    public void A_row_with_a_chance_outside_the_open_interval_is_refused(double u)
+    {
+        double[] chances = [0.5, 0.5, u, 0.5, 0.5, 0.5, 0.5, 0.5];
+        Assert.Throws<ArgumentOutOfRangeException>(() => Normal.Quantiles(chances, new double[8]));
+    }
+
     [Theory]
     [InlineData(0)]
     [InlineData(1)]

@@ -50,4 +50,27 @@ public class PhiloxTests
 
         Assert.InRange(bins.Sum(count => (count - 2000.0) * (count - 2000.0) / 2000), 40, 180);
     }
+
+    // Rows of every length up to 40, of counters that pass the end of their word: to the bit the blocks of each, whose known answers stand in tests/Published.
+    [Fact]
+    public void A_row_of_blocks_has_the_uniforms_of_each()
+    {
+        var random = new Random(6);
+        for (var length = 0; length <= 40; length++)
+        {
+            var key = new PhiloxKey((uint)random.NextInt64(1L << 32), (uint)random.NextInt64(1L << 32));
+            var first = new PhiloxBlock(uint.MaxValue - 10, (uint)random.NextInt64(1L << 32), 2, (uint)random.NextInt64(1L << 32));
+            var (some, others) = (new double[length], new double[length]);
+            Philox.Uniforms(first, key, some, others);
+            for (var at = 0; at < length; at++)
+            {
+                var block = Philox.Block(first with { W0 = unchecked(first.W0 + (uint)at) }, key);
+                Assert.Equal((block.Uniform0, block.Uniform1), (some[at], others[at]));
+            }
+        }
+    }
+
+    [Fact]
+    public void Rows_of_two_lengths_are_refused() =>
+        Assert.Throws<ArgumentException>(() => Philox.Uniforms(default, default, new double[4], new double[5]));
 }

@@ -41,6 +41,21 @@ public class WeatherGeneratorTests
         Assert.Equal(Draw(generator, 7, 3, First, 50).Tmin, Draw(generator, 7, 3, First, 270).Tmin[..50]);
     }
 
+    // Days are drawn several at a step, the last of a stretch by themselves: where a day falls in its step changes no bit.
+    [Fact]
+    public void Any_number_of_days_begins_alike()
+    {
+        var generator = new WeatherGenerator(Every(Mild));
+        var all = Draw(generator, 7, 3, First, 150);
+        for (var days = 0; days < 150; days++)
+        {
+            var some = Draw(generator, 7, 3, First, days);
+            Assert.Equal(all.Tmin[..days], some.Tmin);
+            Assert.Equal(all.Tmax[..days], some.Tmax);
+            Assert.Equal(all.Rain[..days], some.Rain);
+        }
+    }
+
     [Fact]
     public void Another_first_day_leaves_the_weather_of_a_date_alone()
     {
