@@ -4,9 +4,9 @@ using System.Text;
 namespace BenchSim.Engine.Randomness;
 
 /// <summary>
-/// Puts a Latin letter and the accents typed behind it together into the one letter that Unicode has for them, so that a name means the same
-/// however it was typed. This is the part of normal form C that names in Latin letters need; the run-time's own normalization does nothing
-/// when it runs without language data, as this program does on purpose.
+/// Puts a Latin letter and the accents typed behind it together into the one letter that Unicode has for them, so that a name means the
+/// same however it was typed. This is the part of normal form C that names in Latin letters need; the run-time's own normalization does
+/// nothing when it runs without language data, as this program does on purpose.
 /// </summary>
 public static class LatinAccents
 {

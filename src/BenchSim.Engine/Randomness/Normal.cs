@@ -3,7 +3,9 @@ using System.Runtime.Intrinsics;
 
 namespace BenchSim.Engine.Randomness;
 
-/// <summary>The standard normal law: its cumulative probability and its quantile (probit), both to near the last digit of a double.</summary>
+/// <summary>
+/// The standard normal law: its cumulative probability and its quantile (probit), both to near the last digit of a double.
+/// </summary>
 public static class Normal
 {
     private const double InverseSquareRootOfTwoPi = 0.39894228040143267794;

@@ -45,7 +45,10 @@ public static class Philox
         return new PhiloxBlock(c0, c1, c2, c3);
     }
 
-    /// <summary>The two uniforms of each block of a row of counters that count up in their first word, several blocks a step where the processor can.</summary>
+    /// <summary>
+    /// The two uniforms of each block of a row of counters that count up in their first word, several blocks a step where the processor
+    /// can.
+    /// </summary>
     /// <param name="first">First counter.</param>
     /// <param name="key">Key.</param>
     /// <param name="uniforms0">Filled with <see cref="PhiloxBlock.Uniform0"/> of each block.</param>

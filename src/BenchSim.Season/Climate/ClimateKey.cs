@@ -4,8 +4,8 @@ using BenchSim.Season.Inputs;
 namespace BenchSim.Season.Climate;
 
 /// <summary>
-/// What the weather of a plan's seasons, and the room for the heat that follows from it, depend on. Two plans of equal keys share their seasons,
-/// whatever their places; set-points, mats and laws of crops are told apart inside (<see cref="HeatSlots"/>).
+/// What the weather of a plan's seasons, and the room for the heat that follows from it, depend on. Two plans of equal keys share their
+/// seasons, whatever their places; set-points, mats and laws of crops are told apart inside (<see cref="HeatSlots"/>).
 /// </summary>
 /// <param name="Weather">Where the weather comes from: what makes it, not what is said of it.</param>
 /// <param name="Opens">First day of the season.</param>

@@ -4,8 +4,8 @@ using BenchSim.Season.Inputs;
 namespace BenchSim.Season.Climate;
 
 /// <summary>
-/// Which temperatures and heat sums a plan needs: the airs (outdoors first, then each house), the media (each air with the offset, then each
-/// mat temperature), and the distinct laws of emergence and growth of its crops.
+/// Which temperatures and heat sums a plan needs: the airs (outdoors first, then each house), the media (each air with the offset, then
+/// each mat temperature), and the distinct laws of emergence and growth of its crops.
 /// </summary>
 internal sealed class ClimateLayout
 {

@@ -3,12 +3,12 @@ using BenchSim.Season.Inputs;
 namespace BenchSim.Season.Climate;
 
 /// <summary>
-/// Keeps the weather of seasons, and the room in which their heat is worked out, across plays: a play that differs from an earlier one in its
-/// places alone finds all its weather there. Results do not depend on it. Safe for use by several threads.
+/// Keeps the weather of seasons, and the room in which their heat is worked out, across plays: a play that differs from an earlier one in
+/// its places alone finds all its weather there. Results do not depend on it. Safe for use by several threads.
 /// </summary>
 /// <remarks>
-/// Bounded: what has not been used for longest goes first, all seasons of one weather at once, and never while one of them is played. Where a
-/// play alone fills the store, its further seasons are not kept but worked out anew.
+/// Bounded: what has not been used for longest goes first, all seasons of one weather at once, and never while one of them is played. Where
+/// a play alone fills the store, its further seasons are not kept but worked out anew.
 /// </remarks>
 public sealed class ClimateStore
 {

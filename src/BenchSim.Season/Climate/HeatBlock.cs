@@ -38,7 +38,9 @@ internal sealed class HeatBlock
         Sums.AsSpan(0, Most).Clear();
     }
 
-    /// <summary>Sums from the opening of day 0, degree-days times 24: that of a law at an hour stands at hour x <see cref="Most"/> + its place.</summary>
+    /// <summary>
+    /// Sums from the opening of day 0, degree-days times 24: that of a law at an hour stands at hour x <see cref="Most"/> + its place.
+    /// </summary>
     public double[] Sums { get; }
 
     /// <summary>Laws it holds.</summary>
@@ -75,8 +77,8 @@ internal sealed class HeatBlock
     }
 
     /// <summary>
-    /// Adds the hours of a day to the sums; the days before it must be there. Emergence and temperature are those of the medium, growth is that of
-    /// the air: each law has an offset, a cap and a light, and where it has none these are 0, endless and 1, which change no bit.
+    /// Adds the hours of a day to the sums; the days before it must be there. Emergence and temperature are those of the medium, growth is
+    /// that of the air: each law has an offset, a cap and a light, and where it has none these are 0, endless and 1, which change no bit.
     /// </summary>
     /// <param name="day">Day, 0 the first.</param>
     /// <param name="airC">Air of its 24 hours, degrees Celsius.</param>

@@ -3,8 +3,8 @@ using BenchSim.Season.Heat;
 namespace BenchSim.Season.Climate;
 
 /// <summary>
-/// Numbers the airs, mats and heat sums that the plans of one weather ask for, equal ones once: what two plans, two houses or two crops have in
-/// common is worked out once. Safe for use by several threads.
+/// Numbers the airs, mats and heat sums that the plans of one weather ask for, equal ones once: what two plans, two houses or two crops
+/// have in common is worked out once. Safe for use by several threads.
 /// </summary>
 internal sealed class HeatSlots
 {

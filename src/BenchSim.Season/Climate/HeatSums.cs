@@ -9,8 +9,8 @@ namespace BenchSim.Season.Climate;
 internal delegate void FillAirDay(int air, int day, Span<double> airC);
 
 /// <summary>
-/// The running heat sums of one season in several airs, filled day by day as far as they are asked for, all that were asked for together: an
-/// hour of air is worked out once, and the processor adds up several blocks at the same time. Not for use by several threads at once.
+/// The running heat sums of one season in several airs, filled day by day as far as they are asked for, all that were asked for together:
+/// an hour of air is worked out once, and the processor adds up several blocks at the same time. Not for use by several threads at once.
 /// </summary>
 /// <param name="days">Days covered.</param>
 /// <param name="light">Factor of the light on growth, by day.</param>

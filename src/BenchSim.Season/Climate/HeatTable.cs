@@ -17,8 +17,9 @@ internal sealed class HeatTable(HeatSums heat, HeatBlock block, int place)
     // Of what is added up a day's rate stands for each of its hours.
     private const double UnitsASum = UnitsADegreeDay / HourlyClimate.Hours;
 
-    // A number of this size has no room for a fraction: adding it rounds, and the lowest bits of the sum are then the whole number. A processor that
-    // cannot turn vectors, or any number, into whole ones at once does this as fast as others; no season is long or hot enough to leave its range.
+    // A number of this size has no room for a fraction: adding it rounds, and the lowest bits of the sum are then the whole number. A
+    // processor that cannot turn vectors, or any number, into whole ones at once does this as fast as others; no season is long or hot
+    // enough to leave its range.
     private const double Rounding = 3.0 * (1L << 51);
 
     private readonly double[] _sums = block.Sums;
@@ -33,7 +34,9 @@ internal sealed class HeatTable(HeatSums heat, HeatBlock block, int place)
     /// <param name="degreeDays">Degree-days, 0 or more.</param>
     public static long Units(double degreeDays) => (long)Math.Round(degreeDays * UnitsADegreeDay);
 
-    /// <summary>The whole number nearest to a number of a size below 2^51, halves to the even one, as <see cref="Math.Round(double)"/> has it.</summary>
+    /// <summary>
+    /// The whole number nearest to a number of a size below 2^51, halves to the even one, as <see cref="Math.Round(double)"/> has it.
+    /// </summary>
     internal static long Whole(double number) =>
         BitConverter.DoubleToInt64Bits(number + Rounding) - BitConverter.DoubleToInt64Bits(Rounding);
 
@@ -54,7 +57,8 @@ internal sealed class HeatTable(HeatSums heat, HeatBlock block, int place)
         var part = hour - whole;
         var low = UnitsAt(whole);
 
-        // Halves go up, not to the even neighbour: two halves a whole sum apart must stay as far apart, or a tie at half past the hour is missed.
+        // Halves go up, not to the even neighbour: two halves a whole sum apart must stay as far apart, or a tie at half past the hour is
+        // missed.
         return part == 0 ? low : low + (long)Math.Floor((part * (UnitsAt(whole + 1) - low)) + 0.5);
     }
 
@@ -91,7 +95,8 @@ internal sealed class HeatTable(HeatSums heat, HeatBlock block, int place)
         return reached == level ? high : low + ((level - 0.5 - below) / (reached - below));
     }
 
-    // The first of the hours, in steps, at which the sum is at a level or above; it is below at "low" and not at "high", both counted in steps.
+    // The first of the hours, in steps, at which the sum is at a level or above; it is below at "low" and not at "high", both counted in
+    // steps.
     private int FirstAtOrAbove(long level, int low, int high, int step)
     {
         while (high - low > 1)

@@ -4,8 +4,8 @@ using BenchSim.Season.Inputs;
 namespace BenchSim.Season.Climate;
 
 /// <summary>
-/// The seasons of one weather: lends out room for the heat of a season, one borrower at a time, and keeps the weather of seasons. Safe for use
-/// by several threads.
+/// The seasons of one weather: lends out room for the heat of a season, one borrower at a time, and keeps the weather of seasons. Safe for
+/// use by several threads.
 /// </summary>
 internal sealed class KeptClimates
 {

@@ -24,14 +24,25 @@ internal sealed class PlanClimates
     /// <summary>Gives the weather.</summary>
     public WeatherSource Source => _kept.Source;
 
-    /// <summary>Borrows the climate of a season; to be given back. A season asked for again by the thread that gave it back last is still there.</summary>
+    /// <summary>
+    /// Borrows the climate of a season, given back when it is disposed of. A season asked for again by the thread that gave it back last is
+    /// still there.
+    /// </summary>
     /// <param name="season">Number of the season.</param>
-    public SeasonClimate Take(int season) => _kept.Take(season).SeenBy(Layout);
-
-    /// <summary>Gives back what was borrowed.</summary>
-    /// <param name="climate">Climate from <see cref="Take"/>.</param>
-    public void Return(SeasonClimate climate) => _kept.Return(climate.Heat);
+    public Borrowed Borrow(int season) => new(_kept, _kept.Take(season).SeenBy(Layout));
 
     /// <summary>The climate of normal weather.</summary>
     public SeasonClimate Normal() => _kept.Normal().SeenBy(Layout);
+
+    /// <summary>A climate that is lent.</summary>
+    /// <param name="from">Where it goes back to.</param>
+    /// <param name="climate">The climate.</param>
+    public readonly struct Borrowed(KeptClimates from, SeasonClimate climate) : IDisposable
+    {
+        /// <summary>The climate, until it is given back.</summary>
+        public SeasonClimate Climate => climate;
+
+        /// <summary>Gives it back.</summary>
+        public void Dispose() => from.Return(climate.Heat);
+    }
 }

@@ -117,7 +117,8 @@ internal sealed class RecordedWeatherSource : WeatherSource
         return years.ToImmutable();
     }
 
-    // A date of the season in a year of the record: the season's first year becomes that year. 29 February becomes the 28th where there is none.
+    // A date of the season in a year of the record: the season's first year becomes that year. 29 February becomes the 28th where there is
+    // none.
     private DateOnly InYear(DateOnly date, int year)
     {
         var target = year + date.Year - opens.Year;

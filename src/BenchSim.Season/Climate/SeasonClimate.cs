@@ -1,6 +1,8 @@
 namespace BenchSim.Season.Climate;
 
-/// <summary>The climate of one season as a plan sees it: weather, heat sums, nights and heating, by the plan's own airs, media and laws.</summary>
+/// <summary>
+/// The climate of one season as a plan sees it: weather, heat sums, nights and heating, by the plan's own airs, media and laws.
+/// </summary>
 /// <param name="layout">What the plan needs.</param>
 /// <param name="heat">Heat of the season.</param>
 internal sealed class SeasonClimate(ClimateLayout layout, SeasonHeat heat)
@@ -24,8 +26,8 @@ internal sealed class SeasonClimate(ClimateLayout layout, SeasonHeat heat)
     public HeatTable GrowthSum(int growth, int air) => heat.Table(layout.GrowthSlot(growth, air));
 
     /// <summary>
-    /// Temperature of the night after the round of a day, by day, in an air, degrees Celsius: outdoors the next day's lowest; in a house the
-    /// lowest from 18:00 to 06:00.
+    /// Temperature of the night after the round of a day, by day, in an air, degrees Celsius: outdoors the next day's lowest; in a house
+    /// the lowest from 18:00 to 06:00.
     /// </summary>
     public double[] NightC(int air) => heat.NightC(layout.NumberOf(air));
 

@@ -3,8 +3,8 @@ using BenchSim.Season.Heat;
 namespace BenchSim.Season.Climate;
 
 /// <summary>
-/// The weather of one season and the heat that follows from it: airs, heat sums, nights and what heaters must make up, each worked out when it
-/// is first asked for, in room that is used again for the next season. Not for use by several threads at once.
+/// The weather of one season and the heat that follows from it: airs, heat sums, nights and what heaters must make up, each worked out when
+/// it is first asked for, in room that is used again for the next season. Not for use by several threads at once.
 /// </summary>
 internal sealed class SeasonHeat
 {
@@ -77,8 +77,8 @@ internal sealed class SeasonHeat
     }
 
     /// <summary>
-    /// Temperature of the night after the round of a day, by day, in an air, degrees Celsius: outdoors the next day's lowest; in a house the
-    /// lowest from 18:00 to 06:00.
+    /// Temperature of the night after the round of a day, by day, in an air, degrees Celsius: outdoors the next day's lowest; in a house
+    /// the lowest from 18:00 to 06:00.
     /// </summary>
     /// <param name="air">Number of the air.</param>
     public double[] NightC(int air)

@@ -2,10 +2,15 @@ using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Climate;
 
-/// <summary>The weather holds of docs/model.md section 7: what keeps grown trays from the hardening table and hardened ones from the field.</summary>
+/// <summary>
+/// The weather holds of docs/model.md section 7: what keeps grown trays from the hardening table and hardened ones from the field.
+/// </summary>
 internal static class WeatherHold
 {
-    /// <summary>Whether the weather keeps a crop from a table at the round of a day: some forecast night there, under cover where it is cold, is too cold.</summary>
+    /// <summary>
+    /// Whether the weather keeps a crop from a table at the round of a day: some forecast night there, under cover where it is cold, is too
+    /// cold.
+    /// </summary>
     /// <param name="nightsC">Temperature of the night after the round, by day, where the table stands, degrees Celsius.</param>
     /// <param name="day">Day, 0 the first of the season.</param>
     /// <param name="rules">Rules of the site.</param>
@@ -23,7 +28,10 @@ internal static class WeatherHold
         return false;
     }
 
-    /// <summary>Whether the weather keeps a crop from the field at the round of a day: a forecast night's own lowest, or the rain of the two days before.</summary>
+    /// <summary>
+    /// Whether the weather keeps a crop from the field at the round of a day: a forecast night's own lowest, or the rain of the two days
+    /// before.
+    /// </summary>
     /// <param name="weather">Weather outdoors.</param>
     /// <param name="day">Day, 0 the first of the season.</param>
     /// <param name="rules">Rules of the site.</param>

@@ -57,7 +57,8 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, PlanClima
             warnings.Add(
                 new Fault(
                     order.Place,
-                    $"batch \"{order.Id}\" sown on {DateOf(sow)} is ready on {DateOf(dates.OutDay)} at the earliest, after the wanted {DateOf(day)}",
+                    $"batch \"{order.Id}\" sown on {DateOf(sow)} is ready on {DateOf(dates.OutDay)} at the earliest, "
+                        + $"after the wanted {DateOf(day)}",
                     "sow earlier, or want it later"
                 )
             );
@@ -71,7 +72,8 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, PlanClima
         return (Dated(draft, sow, dates, wanted ?? AfterSlack(dates.OutDay)), dates.PathMeanC);
     }
 
-    // The first work day that leaves the slack after the day it could go out. The season's days may end sooner, so the rules are asked, not the tables.
+    // The first work day that leaves the slack after the day it could go out. The season's days may end sooner, so the rules are asked, not
+    // the tables.
     private int AfterSlack(int ready) => WorkDayFrom(ready + scenario.Rules.SlackDays);
 
     private int WorkDayFrom(int day) => scenario.Rules.WorkDayFrom(opens.AddDays(day)).DayNumber - opens.DayNumber;
@@ -83,7 +85,8 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, PlanClima
     private Fault ReadyLongBefore(BatchPlan draft, int sow, int ready, int wanted) =>
         new(
             draft.Order.Place,
-            $"batch \"{draft.Order.Id}\" sown on {DateOf(sow)} is ready for the field on {DateOf(ready)}, {wanted - ready} days before the wanted {DateOf(wanted)}: "
+            $"batch \"{draft.Order.Id}\" sown on {DateOf(sow)} is ready for the field on {DateOf(ready)}, "
+                + $"{wanted - ready} days before the wanted {DateOf(wanted)}: "
                 + $"its trays are past their best after {draft.Crop.HoldDays} days and thrown out after {draft.Crop.DiscardAfterDays}",
             "sow it later, or want it sooner"
         );
@@ -172,7 +175,8 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, PlanClima
         var then = soonest is { } dates ? $"; sown on the first work day it is ready on {DateOf(dates.OutDay)}" : "";
         return new Fault(
             order.Place,
-            $"batch \"{order.Id}\" would have to be sown before the season opens on {opens:yyyy-MM-dd} to be ready by {DateOf(wanted)}{why}{then}",
+            $"batch \"{order.Id}\" would have to be sown before the season opens on {opens:yyyy-MM-dd} "
+                + $"to be ready by {DateOf(wanted)}{why}{then}",
             "open the season earlier, or want it later"
         );
     }

@@ -15,7 +15,10 @@ public sealed record ClimateSummary
     // A season that closes longer than this past the warmest day of the year runs towards the frosts of autumn.
     private const int LongestPastWarmest = 45;
 
-    /// <summary>Years of weather the fuel rests on: those of the record that cover the season and all that is played, or <see cref="GeneratedYears"/>.</summary>
+    /// <summary>
+    /// Years of weather the fuel rests on: those of the record that cover the season and all that is played, or
+    /// <see cref="GeneratedYears"/>.
+    /// </summary>
     public required int Years { get; init; }
 
     /// <summary>
@@ -24,7 +27,9 @@ public sealed record ClimateSummary
     /// </summary>
     public required WeatherSummary? Frost { get; init; }
 
-    /// <summary>Nights below each of <see cref="Thresholds"/> by fortnight, to the closing of the season; null like <see cref="Frost"/>.</summary>
+    /// <summary>
+    /// Nights below each of <see cref="Thresholds"/> by fortnight, to the closing of the season; null like <see cref="Frost"/>.
+    /// </summary>
     public required WeatherSummary? Nights { get; init; }
 
     /// <summary>Temperatures below which a night holds some crop of the plan back, in order, degrees Celsius.</summary>
@@ -50,12 +55,12 @@ public sealed record ClimateSummary
         var scenario = plan.Scenario;
         var last = LastDay(scenario.Window);
         var days = Math.Max(scenario.Window.Closes.DayNumber - scenario.Window.Opens.DayNumber + 1, plan.Days);
-        var store = new PlanClimates(scenario, days, scenario.Play.Seed);
-        var seasons = WeatherYears.Of(store.Source, scenario.Play.Seed);
+        var climates = new PlanClimates(scenario, days, scenario.Play.Seed);
+        var seasons = WeatherYears.Of(climates.Source, scenario.Play.Seed);
         var thresholds = HoldThreshold.Of(plan);
         ImmutableArray<double> celsius = [.. thresholds.Select(threshold => threshold.TemperatureC)];
-        var frost = Count(scenario, LastSpringDay(scenario.Window, store.Normal().Weather), []);
-        var holds = new HoldDaysTally(plan, store.Layout, last.DayNumber - scenario.Window.Opens.DayNumber + 1);
+        var frost = Count(scenario, LastSpringDay(scenario.Window, climates.Normal().Weather), []);
+        var holds = new HoldDaysTally(plan, climates.Layout, last.DayNumber - scenario.Window.Opens.DayNumber + 1);
         ImmutableArray<HouseTally> heat =
         [
             .. scenario
@@ -64,14 +69,13 @@ public sealed record ClimateSummary
         ];
         foreach (var season in seasons)
         {
-            var climate = store.Take(season);
+            using var borrowed = climates.Borrow(season);
+            var climate = borrowed.Climate;
             holds.Add(climate);
             foreach (var tally in heat)
             {
                 tally.Add(climate.Weather);
             }
-
-            store.Return(climate);
         }
 
         return new ClimateSummary

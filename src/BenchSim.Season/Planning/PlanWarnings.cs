@@ -57,7 +57,8 @@ internal static class PlanWarnings
             else if (WeatherHold.FromField(every.Weather, AnyDay, scenario.Rules, crop.FieldAboveC))
             {
                 Held(
-                    $"every night has {Degrees(same.TminC)}, and it goes to the field only where nights have {Degrees(crop.FieldAboveC)} or more"
+                    $"every night has {Degrees(same.TminC)}, "
+                        + $"and it goes to the field only where nights have {Degrees(crop.FieldAboveC)} or more"
                 );
             }
 
@@ -98,7 +99,8 @@ internal static class PlanWarnings
             warnings.Add(
                 new Fault(
                     batch.Order.Place,
-                    $"the germination test of batch \"{batch.Order.Id}\" is more than a year old when it is sown; the packet value is taken as it is",
+                    $"the germination test of batch \"{batch.Order.Id}\" is more than a year old when it is sown; "
+                        + "the packet value is taken as it is",
                     "test the seed again, or write a lower germination"
                 )
             );
@@ -112,7 +114,8 @@ internal static class PlanWarnings
             warnings.Add(
                 new Fault(
                     batch.Order.Place,
-                    $"batch \"{batch.Order.Id}\" is to go out on {batch.SetOutOn:yyyy-MM-dd}, after the season closes on {scenario.Window.Closes:yyyy-MM-dd}",
+                    $"batch \"{batch.Order.Id}\" is to go out on {batch.SetOutOn:yyyy-MM-dd}, "
+                        + $"after the season closes on {scenario.Window.Closes:yyyy-MM-dd}",
                     "sow it earlier, or close the season later"
                 )
             );

@@ -7,8 +7,8 @@ using BenchSim.Season.Values;
 namespace BenchSim.Season.Planning;
 
 /// <summary>
-/// Works out the dates and numbers of every batch, once, in the base scenario: normal climate, no luck, no limits, no holds
-/// (docs/model.md section 5). The same steps that play a season walk each batch through, so that a plan with room and no luck is met to the day.
+/// Works out the dates and numbers of every batch, once, in the base scenario: normal climate, no luck, no limits, no holds (docs/model.md
+/// section 5). The same steps that play a season walk each batch through, so that a plan with room and no luck is met to the day.
 /// </summary>
 public static class SeasonPlanner
 {
@@ -107,7 +107,10 @@ public static class SeasonPlanner
         };
     }
 
-    /// <summary>The fault of a weather record of which no year has every day to be played, the forecast past the last among them; null where there is a year.</summary>
+    /// <summary>
+    /// The fault of a weather record of which no year has every day to be played, the forecast past the last among them; null where there
+    /// is a year.
+    /// </summary>
     internal static PlanResult? NoYear(Scenario scenario, int days)
     {
         var needed = days + scenario.Rules.ForecastNights + 1;

@@ -7,15 +7,15 @@ using BenchSim.Season.Values;
 namespace BenchSim.Season.Planning;
 
 /// <summary>
-/// The days on which each batch of a plan may be sown within its tolerance, and the batch as it would then be planned. A set-out date that is given
-/// stays the field's; one that follows from the sow date moves along (docs/level.md).
+/// The days on which each batch of a plan may be sown within its tolerance, and the batch as it would then be planned. A set-out date that
+/// is given stays the field's; one that follows from the sow date moves along (docs/level.md).
 /// </summary>
 public static class SowingChoices
 {
     /// <summary>
-    /// The choices of every batch: the planned sow date, and each other work day of the season at most <see cref="BatchOrder.EarlierDays"/> before or
-    /// <see cref="BatchOrder.LaterDays"/> after it on which the seed has been tested and, where a set-out date is given, the batch is ready by it and
-    /// not past its best before it, or no more so than as planned.
+    /// The choices of every batch: the planned sow date, and each other work day of the season at most <see cref="BatchOrder.EarlierDays"/>
+    /// before or <see cref="BatchOrder.LaterDays"/> after it on which the seed has been tested and, where a set-out date is given, the
+    /// batch is ready by it and not past its best before it, or no more so than as planned.
     /// </summary>
     /// <param name="plan">The plan.</param>
     /// <returns>By batch, in order of sow date; a batch without a tolerance has its planned date alone.</returns>

@@ -14,11 +14,14 @@ public sealed class SeasonPlayer
     /// <summary>Makes a player.</summary>
     /// <param name="plan">The plan to play.</param>
     /// <param name="seed">Seed of all luck.</param>
-    /// <param name="store">Keeps the climates of its seasons for other plays, and gives those that they kept; null where there are none.</param>
+    /// <param name="store">Keeps the climates of its seasons for other plays, and gives those that they kept; null where there are
+    /// none.</param>
     public SeasonPlayer(SeasonPlan plan, ulong seed, ClimateStore? store = null)
         : this(plan, seed, LotGrain.AsSplit, null, store) { }
 
-    /// <summary>Makes a player whose sowing instants and stays are given from outside, to check the activities of the round against theory.</summary>
+    /// <summary>
+    /// Makes a player whose sowing instants and stays are given from outside, to check the activities of the round against theory.
+    /// </summary>
     /// <param name="plan">The plan to play.</param>
     /// <param name="seed">Seed of all other luck.</param>
     /// <param name="stays">Sowing instants and stays.</param>
@@ -66,15 +69,8 @@ public sealed class SeasonPlayer
     {
         ArgumentNullException.ThrowIfNull(limits);
         ArgumentNullException.ThrowIfNull(result);
-        var climate = _climates.Take(season);
-        try
-        {
-            _core.Play(season, limits, climate, result, witness);
-        }
-        finally
-        {
-            _climates.Return(climate);
-        }
+        using var borrowed = _climates.Borrow(season);
+        _core.Play(season, limits, borrowed.Climate, result, witness);
     }
 
     /// <summary>Plays the rest of a season from a start.</summary>
@@ -94,7 +90,8 @@ public sealed class SeasonPlayer
             throw new ArgumentException("The start has the batches of the plan and lies in its days.", nameof(start));
         }
 
-        _core.Play(season, limits, _climates.For(Seed, season, ref _own), result, witness, start);
+        using var borrowed = _climates.Borrow(season);
+        _core.Play(season, limits, borrowed.Climate, result, witness, start);
     }
 
     /// <summary>
@@ -111,7 +108,8 @@ public sealed class SeasonPlayer
     {
         ArgumentNullException.ThrowIfNull(asGiven);
         ArgumentNullException.ThrowIfNull(withoutLimits);
-        _core.PlayBoth(season, _climates.For(Seed, season, ref _own), asGiven, withoutLimits);
+        using var borrowed = _climates.Borrow(season);
+        _core.PlayBoth(season, borrowed.Climate, asGiven, withoutLimits);
         return asGiven.LimitEverBit ? withoutLimits : asGiven;
     }
 

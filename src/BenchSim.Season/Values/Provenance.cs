@@ -27,7 +27,8 @@ public enum Trust
 
 /// <summary>Where a value comes from.</summary>
 /// <param name="Trust">How far it may be trusted.</param>
-/// <param name="Source">The source in words: a publication, a relative's row, or why it is assumed. May be empty for <see cref="Trust.User"/>.</param>
+/// <param name="Source">The source in words: a publication, a relative's row, or why it is assumed. May be empty for
+/// <see cref="Trust.User"/>.</param>
 public sealed record Provenance(Trust Trust, string Source)
 {
     /// <summary>A value the user wrote.</summary>

@@ -12,8 +12,8 @@ public static class UnitWords
             : FormattableString.Invariant($"{Degrees(celsius, units)} C");
 
     /// <summary>
-    /// A temperature to a tenth of a degree, as a number. What is a whole degree Fahrenheit, written in tenths of a degree Celsius, is that whole degree
-    /// again: 40 F is 4.4 C, and 4.4 C is 40 F, not 39.9.
+    /// A temperature to a tenth of a degree, as a number. What is a whole degree Fahrenheit, written in tenths of a degree Celsius, is that
+    /// whole degree again: 40 F is 4.4 C, and 4.4 C is 40 F, not 39.9.
     /// </summary>
     /// <param name="celsius">Temperature, degrees Celsius.</param>
     /// <param name="units">Units of the site.</param>

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace BenchSim.Season.Weather;
 
-/// <summary>How well a weather model reproduces the record it was fitted to, in numbers; <see cref="WeatherFitWords"/> says it in words.</summary>
+/// <summary>
+/// How well a weather model reproduces the record it was fitted to, in numbers; <see cref="WeatherFitWords"/> says it in words.
+/// </summary>
 public sealed record WeatherFitReport
 {
     /// <summary>Years of record below which a warning is given.</summary>

@@ -29,7 +29,8 @@ public static class WeatherRecordCheck
     /// <summary>Checks the rows.</summary>
     /// <param name="rows">Rows in the order of the file.</param>
     /// <param name="file">Name of the file, for the places of faults.</param>
-    /// <param name="ofFahrenheit">What would be right where the temperatures look like Fahrenheit: how a unit is stated in this file.</param>
+    /// <param name="ofFahrenheit">What would be right where the temperatures look like Fahrenheit: how a unit is stated in this
+    /// file.</param>
     /// <param name="temperature">Units in which the file writes temperatures; faults are told in them.</param>
     /// <param name="rain">Units in which the file writes rain.</param>
     public static WeatherRecordFindings Check(

@@ -35,8 +35,8 @@ public class NormalTests
     public void Cumulative_agrees_with_40_digit_arithmetic(double z, double expected) =>
         Assert.Equal(0, (Normal.Cumulative(z) / expected) - 1, 2e-15 * Math.Max(1, z * z / 16));
 
-    // Far out the square of z has more digits than a double: they must not be lost before the exponential is taken. Expected: the series of the error
-    // function at the very double of z, in 900-digit arithmetic (python's decimal).
+    // Far out the square of z has more digits than a double: they must not be lost before the exponential is taken. Expected: the series of
+    // the error function at the very double of z, in 900-digit arithmetic (python's decimal).
     [Theory]
     [InlineData(-33.3, 1.93050550592784e-243)]
     [InlineData(-21.7, 1.0258139526968736e-104)]

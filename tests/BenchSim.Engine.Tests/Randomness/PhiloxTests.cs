@@ -19,8 +19,8 @@ public class PhiloxTests
     [Fact]
     public void Fewer_than_one_round_is_refused() => Assert.Throws<ArgumentOutOfRangeException>(() => Philox.Block(default, default, 0));
 
-    // Of the words 1 and 0 the number k is (2^32 x high + low) / 2^11, rounded down: 0 for the least block, 2^53 - 1 for the greatest. A double
-    // near 1 has no room for the half: 0.5 + 2^-54 rounds to 0.5.
+    // Of the words 1 and 0 the number k is (2^32 x high + low) / 2^11, rounded down: 0 for the least block, 2^53 - 1 for the greatest. A
+    // double near 1 has no room for the half: 0.5 + 2^-54 rounds to 0.5.
     [Fact]
     public void Uniforms_lie_strictly_between_0_and_1()
     {
@@ -51,7 +51,8 @@ public class PhiloxTests
         Assert.InRange(bins.Sum(count => (count - 2000.0) * (count - 2000.0) / 2000), 40, 180);
     }
 
-    // Rows of every length up to 40, of counters that pass the end of their word: to the bit the blocks of each, whose known answers stand in tests/Published.
+    // Rows of every length up to 40, of counters that pass the end of their word: to the bit the blocks of each, whose known answers stand
+    // in tests/Published.
     [Fact]
     public void A_row_of_blocks_has_the_uniforms_of_each()
     {

@@ -79,7 +79,7 @@ public class ClimateStoreTests
         {
             var climate = Played(store, other);
             Assert.Same(first.Weather, climate.Weather);
-            Assert.Equal(Sums(new PlanClimates(other, Days, 1).Take(5)), Sums(climate));
+            Assert.Equal(Sums(new PlanClimates(other, Days, 1).Borrow(5).Climate), Sums(climate));
         }
 
         Assert.Equal(
@@ -127,10 +127,12 @@ public class ClimateStoreTests
 
         // What is being played is not dropped: the other is not kept.
         var climates = new PlanClimates(Site, Days, 2, store);
-        var lent = climates.Take(0);
-        Play(store, Site, 3, 0..30);
-        Assert.True(lent.Weather.IsKept);
-        climates.Return(lent);
+        using (var lent = climates.Borrow(0))
+        {
+            Play(store, Site, 3, 0..30);
+            Assert.True(lent.Climate.Weather.IsKept);
+        }
+
         Assert.Equal(4, KeptOf(store, Site, 2, 0..4));
         Assert.InRange(store.Bytes, 1, store.MostBytes);
     }
@@ -139,7 +141,7 @@ public class ClimateStoreTests
     public void A_store_without_room_keeps_nothing_and_all_goes_on()
     {
         var store = new ClimateStore(0);
-        Assert.Equal(Sums(new PlanClimates(Site, Days, 1).Take(5)), Sums(Played(store, Site)));
+        Assert.Equal(Sums(new PlanClimates(Site, Days, 1).Borrow(5).Climate), Sums(Played(store, Site)));
         Assert.Equal(0, store.Bytes);
         Assert.Throws<ArgumentOutOfRangeException>(() => new ClimateStore(-1));
     }
@@ -185,9 +187,8 @@ public class ClimateStoreTests
         var kept = 0;
         for (var season = seasons.Start.Value; season < seasons.End.Value; season++)
         {
-            var climate = climates.Take(season);
-            kept += climate.Weather.IsKept ? 1 : 0;
-            climates.Return(climate);
+            using var borrowed = climates.Borrow(season);
+            kept += borrowed.Climate.Weather.IsKept ? 1 : 0;
         }
 
         return kept;
@@ -198,19 +199,17 @@ public class ClimateStoreTests
         var climates = new PlanClimates(site, Days, seed, store);
         for (var season = seasons.Start.Value; season < seasons.End.Value; season++)
         {
-            var climate = climates.Take(season);
-            _ = Sums(climate);
-            climates.Return(climate);
+            using var borrowed = climates.Borrow(season);
+            _ = Sums(borrowed.Climate);
         }
     }
 
     private static SeasonClimate Played(ClimateStore store, Scenario site, ulong seed = 1, int days = Days)
     {
         var climates = new PlanClimates(site, days, seed, store);
-        var climate = climates.Take(5);
-        _ = Sums(climate);
-        climates.Return(climate);
-        return climate;
+        using var borrowed = climates.Borrow(5);
+        _ = Sums(borrowed.Climate);
+        return borrowed.Climate;
     }
 
     // Heat of the last day of each sum of the plan: of its medium, emergence on the mat and on the bench, growth in the house.

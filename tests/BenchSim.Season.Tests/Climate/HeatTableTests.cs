@@ -101,7 +101,8 @@ public class HeatTableTests
         }
     }
 
-    // Halves go to the even neighbour, as Math.Round has it; so do the numbers next to a half go where they belong, up to where a double has no halves left.
+    // Halves go to the even neighbour, as Math.Round has it; so do the numbers next to a half go where they belong, up to where a double
+    // has no halves left.
     [Fact]
     public void Rounding_by_a_great_number_is_rounding()
     {
@@ -170,7 +171,8 @@ public class HeatTableTests
         }
     }
 
-    // A sum that is asked for when others stand at some day is filled up to there; one that is not asked for under the present weather is not filled.
+    // A sum that is asked for when others stand at some day is filled up to there; one that is not asked for under the present weather is
+    // not filled.
     [Fact]
     public void Sums_that_come_later_are_filled_as_far()
     {

@@ -2,7 +2,9 @@ using BenchSim.Season.Climate;
 
 namespace BenchSim.Season.Tests.Climate;
 
-/// <summary>What laws add at a temperature, worked out for several laws at a step, is that of each by hand, and to the bit that of each by itself.</summary>
+/// <summary>
+/// What laws add at a temperature, worked out for several laws at a step, is that of each by hand, and to the bit that of each by itself.
+/// </summary>
 public class RatesTests
 {
     // Below, at and above each of the cardinal temperatures, each through a day of its own.
@@ -64,8 +66,8 @@ public class RatesTests
         Assert.All(Air.Index(), day => Assert.Equal(day.Item + 102, sums[day.Index], 1e-12));
     }
 
-    // Twenty laws of all kinds, so that blocks are full, half full and of a law alone, through 60 days of any air: each sum has the bits of adding hour after
-    // hour what the law says of that hour.
+    // Twenty laws of all kinds, so that blocks are full, half full and of a law alone, through 60 days of any air: each sum has the bits of
+    // adding hour after hour what the law says of that hour.
     [Fact]
     public void Laws_side_by_side_have_the_bits_of_each_alone()
     {

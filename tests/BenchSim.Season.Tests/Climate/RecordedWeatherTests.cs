@@ -133,7 +133,8 @@ public class RecordedWeatherTests
     [Fact]
     public void Normal_weather_goes_on_over_the_turn_of_the_year()
     {
-        // 0 C but for 30 C on 31 December: the mean of a fortnight and a day on 31 December and 1 January is 2 C, as it is a week on either side.
+        // 0 C but for 30 C on 31 December: the mean of a fortnight and a day on 31 December and 1 January is 2 C, as it is a week on either
+        // side.
         var days = Days(new(2021, 1, 1), new(2021, 12, 31)).Select(day => day with { TminC = day.Date.DayOfYear == 365 ? 30 : 0 });
         var weather = Normal(Record([.. days]), new DateOnly(2026, 12, 20), 30);
         Assert.All(Enumerable.Range(4, 15), day => Assert.Equal(2, weather.TminOf(day), 1e-9));
@@ -143,7 +144,8 @@ public class RecordedWeatherTests
     [Fact]
     public void Normal_weather_counts_the_days_there_are()
     {
-        // A record of ten days from 1 March at 10 C: near its ends fewer days are averaged, and they are all at 10 C. Where there is none it is 0.
+        // A record of ten days from 1 March at 10 C: near its ends fewer days are averaged, and they are all at 10 C. Where there is none
+        // it is 0.
         var weather = Normal(
             Record([.. Days(new(2021, 3, 1), new(2021, 3, 10)).Select(day => day with { TminC = 10 })]),
             new DateOnly(2027, 3, 1),

@@ -6,8 +6,8 @@ using static Support.SmallSite;
 namespace BenchSim.Season.Tests.Climate;
 
 /// <summary>
-/// The climate of a season by hand. Outdoors it is 10 C; the main house is kept at 20 C, the cold one not at all, neither has sun; the medium is 2 K below the
-/// air; mats of 25 and 22 C. Two laws of emergence and of growth. The season opens on 31 March.
+/// The climate of a season by hand. Outdoors it is 10 C; the main house is kept at 20 C, the cold one not at all, neither has sun; the
+/// medium is 2 K below the air; mats of 25 and 22 C. Two laws of emergence and of growth. The season opens on 31 March.
 /// </summary>
 public class SeasonClimateTests
 {
@@ -69,7 +69,8 @@ public class SeasonClimateTests
     [Fact]
     public void Each_law_of_emergence_has_its_sum_in_each_medium()
     {
-        // Base 10, optimum 30: 15, 12, 8, 0 and 0 a day. Base 5, optimum 20, ceiling 35: 15 (35 - T) / 15 above 20 C is 10 and 13; 13, 3 and 3 below.
+        // Base 10, optimum 30: 15, 12, 8, 0 and 0 a day. Base 5, optimum 20, ceiling 35: 15 (35 - T) / 15 above 20 C is 10 and 13; 13, 3
+        // and 3 below.
         var climate = Made();
         Assert.Equal([15, 12, 8, 0, 0], Enumerable.Range(0, 5).Select(space => Sum(_layout.EmergenceOf(0), space)));
         Assert.Equal([10, 13, 13, 3, 3], Enumerable.Range(0, 5).Select(space => Sum(_layout.EmergenceOf(1), space)));
@@ -80,7 +81,8 @@ public class SeasonClimateTests
     [Fact]
     public void Each_law_of_growth_has_its_sum_in_each_air_by_the_light_of_the_month()
     {
-        // 20 C: 10 above the one base; 6 up to the cap of the other. Half of it on 31 March, all of it from 1 April on. 10 C outdoors and in the cold house: nothing.
+        // 20 C: 10 above the one base; 6 up to the cap of the other. Half of it on 31 March, all of it from 1 April on. 10 C outdoors and
+        // in the cold house: nothing.
         var climate = Made();
         Assert.Equal([5, 0, 0], new[] { 1, 2, 0 }.Select(air => climate.GrowthSum(_layout.GrowthOf(0), air).At(24) / 1e6));
         Assert.Equal([3, 0, 0], new[] { 1, 2, 0 }.Select(air => climate.GrowthSum(_layout.GrowthOf(1), air).At(24) / 1e6));
@@ -108,8 +110,8 @@ public class SeasonClimateTests
     [Fact]
     public void The_night_of_a_house_is_its_lowest_from_18_to_5()
     {
-        // Day 1 from 0 to 12 C; it is followed by a day from -4 to 8 C, and that one by days from 10 to 20 C. The lowest is that of 03:00, -4 C; then that of 23:00
-        // before the warm day, 2 + 6 cos 120 = -1 C; then 10 C.
+        // Day 1 from 0 to 12 C; it is followed by a day from -4 to 8 C, and that one by days from 10 to 20 C. The lowest is that of 03:00,
+        // -4 C; then that of 23:00 before the warm day, 2 + 6 cos 120 = -1 C; then 10 C.
         var climate = Made(day =>
             day switch
             {
@@ -141,7 +143,8 @@ public class SeasonClimateTests
         Assert.Equal(Told(Made(_ => (13, 13))), Told(climate));
         Assert.Equal((11 + 100, 6, 1, 13, 7 * 24), Told(climate));
 
-        // Medium, emergence of the second law in it, growth of the second law on the first of April less that of 31 March, night and heating of the house.
+        // Medium, emergence of the second law in it, growth of the second law on the first of April less that of 31 March, night and
+        // heating of the house.
         (double, double, double, double, double) Told(SeasonClimate told) =>
             (
                 Math.Round(told.TemperatureSum(0).At(24) / 1e6, 3),
@@ -176,7 +179,7 @@ public class SeasonClimateTests
         var (normal, count) = (climates.Normal().Weather, 30 + Days + ForecastNights + 1);
         var (tmin, tmax, rain) = (new double[count], new double[count], new double[count]);
         generator.Draw(9, 4, new DateOnly(2027, 3, 1), tmin, tmax, rain);
-        var drawn = climates.Take(4).Weather;
+        var drawn = climates.Borrow(4).Climate.Weather;
         for (var day = -30; day < count - 30; day++)
         {
             Assert.Equal((tmin[day + 30], tmax[day + 30], rain[day + 30]), (drawn.TminOf(day), drawn.TmaxOf(day), drawn.RainOf(day)));
@@ -196,20 +199,23 @@ public class SeasonClimateTests
         var seen = new Dictionary<int, SeasonWeather>();
         for (var season = 0; season < 200; season++)
         {
-            var climate = climates.Take(season);
+            SeasonHeat heat;
             var year = climates.Source.Which(1, season);
-            Assert.Equal(year, climate.Weather.TminOf(2));
-            Assert.Equal(year, climate.NightC(0)[1]);
-            Assert.Equal(isKept, climate.Weather.IsKept);
-            Assert.Same(isKept && seen.TryGetValue(year, out var before) ? before : climate.Weather, climate.Weather);
-            seen[year] = climate.Weather;
-            climates.Return(climate);
+            using (var borrowed = climates.Borrow(season))
+            {
+                var (climate, weather) = (borrowed.Climate, borrowed.Climate.Weather);
+                Assert.Equal(year, weather.TminOf(2));
+                Assert.Equal(year, climate.NightC(0)[1]);
+                Assert.Equal(isKept, weather.IsKept);
+                Assert.Same(isKept && seen.TryGetValue(year, out var before) ? before : weather, weather);
+                seen[year] = weather;
+                heat = climate.Heat;
+            }
 
             // Asked for again, it is still there.
-            var again = climates.Take(season);
-            Assert.Same(climate.Heat, again.Heat);
-            Assert.Equal(year, again.Weather.TminOf(2));
-            climates.Return(again);
+            using var again = climates.Borrow(season);
+            Assert.Same(heat, again.Climate.Heat);
+            Assert.Equal(year, again.Climate.Weather.TminOf(2));
         }
     }
 

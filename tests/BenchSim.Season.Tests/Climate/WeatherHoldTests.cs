@@ -3,7 +3,10 @@ using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Tests.Climate;
 
-/// <summary>The weather holds of docs/model.md section 7, each at its edge. Three nights of forecast, crops that harden above 5 C and leave above 3 C.</summary>
+/// <summary>
+/// The weather holds of docs/model.md section 7, each at its edge. Three nights of forecast, crops that harden above 5 C and leave above 3
+/// C.
+/// </summary>
 public class WeatherHoldTests
 {
     private static readonly SiteRules Rules = new()

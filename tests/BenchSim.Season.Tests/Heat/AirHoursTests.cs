@@ -2,7 +2,9 @@ using BenchSim.Season.Heat;
 
 namespace BenchSim.Season.Tests.Heat;
 
-/// <summary>Many hours or days at a step have the bits of each hour by itself; odd numbers of days leave a rest whatever the step.</summary>
+/// <summary>
+/// Many hours or days at a step have the bits of each hour by itself; odd numbers of days leave a rest whatever the step.
+/// </summary>
 public class AirHoursTests
 {
     private const int Days = 173;

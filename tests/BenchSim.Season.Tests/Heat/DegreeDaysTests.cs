@@ -5,7 +5,8 @@ namespace BenchSim.Season.Tests.Heat;
 /// <summary>The ends of the closed forms, by hand; what lies between is checked in tests/Published/Heat.</summary>
 public class DegreeDaysTests
 {
-    // A day from 10 to 20: its middle 15 lies 5 above its lowest. A threshold at or below the lowest cuts nothing off; at or above the highest nothing is left.
+    // A day from 10 to 20: its middle 15 lies 5 above its lowest. A threshold at or below the lowest cuts nothing off; at or above the
+    // highest nothing is left.
     [Theory]
     [InlineData(5, 10)]
     [InlineData(10, 5)]

@@ -43,8 +43,8 @@ public class HourlyClimateTests
         Assert.Equal([12, 12, 12, 12, 12, 12, 16, 16, 16, 16, 16, 16, 16, 16, 16, 16, 16, 16, 12, 12, 12, 12, 12, 12], inside);
     }
 
-    // 12 C by night, 16 C by day, vents at 24 C, at most 8 K of sun. Outdoors 8 to 24 C: 16 + 8 cos(15 degrees times the hours from 15:00); the root of a half
-    // of 8 is 5.656854. Outdoors 20 to 32 C it is hotter than the vents are set to.
+    // 12 C by night, 16 C by day, vents at 24 C, at most 8 K of sun. Outdoors 8 to 24 C: 16 + 8 cos(15 degrees times the hours from 15:00);
+    // the root of a half of 8 is 5.656854. Outdoors 20 to 32 C it is hotter than the vents are set to.
     [Theory]
     [InlineData(8, 24, 0, 12)] // 16 - 5.66 = 10.34: heated
     [InlineData(8, 24, 3, 12)] // 8: heated
@@ -96,8 +96,8 @@ public class HourlyClimateTests
     [Fact]
     public void Nights_need_heat_that_a_sunny_afternoon_does_not()
     {
-        // 12 C kept, outdoors 0 to 24 C: too cold by 12 times the cosine's depth at 22:00 to 08:00; the sun, 100 K at noon, makes up for all from 07:00 on. Left are
-        // 22:00 to 06:00: sines of 15, 30, 45, 60, 75, 90, 75, 60 and 45 degrees, together 6.836935.
+        // 12 C kept, outdoors 0 to 24 C: too cold by 12 times the cosine's depth at 22:00 to 08:00; the sun, 100 K at noon, makes up for
+        // all from 07:00 on. Left are 22:00 to 06:00: sines of 15, 30, 45, 60, 75, 90, 75, 60 and 45 degrees, together 6.836935.
         Assert.Equal(12 * 6.836935, HourlyClimate.HeatingKelvinHours(0, 24, 100, 12, 12), 1e-4);
     }
 

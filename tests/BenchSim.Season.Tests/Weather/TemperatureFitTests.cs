@@ -3,13 +3,17 @@ using BenchSim.Season.Weather;
 
 namespace BenchSim.Season.Tests.Weather;
 
-/// <summary>The fit of temperatures and of the chance of rain to records whose answer is known: invented ones, day by day, and ones drawn from a model.</summary>
+/// <summary>
+/// The fit of temperatures and of the chance of rain to records whose answer is known: invented ones, day by day, and ones drawn from a
+/// model.
+/// </summary>
 public class TemperatureFitTests
 {
     private const int Year = 2001;
 
     /// <summary>
-    /// Days of rain by month, the rest dry. May 5 single days; June 4; July 6, August 10 and November 25 in a row; October 28 and December 21 in a row from the 1st.
+    /// Days of rain by month, the rest dry. May 5 single days; June 4; July 6, August 10 and November 25 in a row; October 28 and December
+    /// 21 in a row from the 1st.
     /// </summary>
     private static readonly Dictionary<int, int[]> Wet = new()
     {
@@ -22,8 +26,9 @@ public class TemperatureFitTests
         [12] = [.. Enumerable.Range(1, 21)],
     };
 
-    // November follows three dry days, so that its first wet day comes after a dry one. Pairs of days, yesterday wet: May 5, June 4, July 6, August 10, October 28, November 25,
-    // December 21, 99 in all, of which wet again 0, 2, 5, 9, 27, 24 and 20, 87. Yesterday dry: 364 - 99 = 265, of which wet 5, 2, 1, 1, 1, 1 and 1, 12.
+    // November follows three dry days, so that its first wet day comes after a dry one. Pairs of days, yesterday wet: May 5, June 4, July
+    // 6, August 10, October 28, November 25, December 21, 99 in all, of which wet again 0, 2, 5, 9, 27, 24 and 20, 87. Yesterday dry: 364 -
+    // 99 = 265, of which wet 5, 2, 1, 1, 1, 1 and 1, 12.
     [Fact]
     public void A_month_with_few_days_of_a_kind_before_leans_on_the_year()
     {
@@ -102,7 +107,8 @@ public class TemperatureFitTests
         Equal(((94 * 10) + (5 * 4)) / 99.0, months[5].RainShape * months[5].RainScaleMm);
     }
 
-    // Dry days have 5 and 15 C, wet ones are 2 C warmer at night and 3 C cooler by day. What the few wet days of June and the few dry days of October had is not believed.
+    // Dry days have 5 and 15 C, wet ones are 2 C warmer at night and 3 C cooler by day. What the few wet days of June and the few dry days
+    // of October had is not believed.
     [Fact]
     public void A_month_with_few_days_of_a_kind_takes_the_usual_difference()
     {
@@ -115,9 +121,9 @@ public class TemperatureFitTests
         );
     }
 
-    // Days alternate between a degree above and a degree below the mean, the last of 31 is on it. Each mean that was fitted takes a degree of freedom: 30 squares of 31 days and
-    // one mean have the spread 1, 28 of 28 days sqrt(28 / 27); with wet and dry days alike sqrt(30 / 29), sqrt(30 / 28) and sqrt(28 / 26). The spread runs smoothly from month
-    // to month, so the months keep these to half a per cent.
+    // Days alternate between a degree above and a degree below the mean, the last of 31 is on it. Each mean that was fitted takes a degree
+    // of freedom: 30 squares of 31 days and one mean have the spread 1, 28 of 28 days sqrt(28 / 27); with wet and dry days alike sqrt(30 /
+    // 29), sqrt(30 / 28) and sqrt(28 / 26). The spread runs smoothly from month to month, so the months keep these to half a per cent.
     [Theory]
     [InlineData(false, 1, 1.0171, 1.0184)]
     [InlineData(true, 1.0171, 1.0351, 1.0377)]
@@ -156,7 +162,8 @@ public class TemperatureFitTests
         Assert.Equal(ResidualModel.UnitedStatesAverage, WeatherFit.FitModel([.. drawn.Where((_, day) => day % 2 == 0)]).Residuals);
     }
 
-    // 200 generated years, seed 11: a correlation of 73,000 days has a standard error of about 0.004, and the tolerance is five of it. Wet days differ from dry ones by 3 and 4 C.
+    // 200 generated years, seed 11: a correlation of 73,000 days has a standard error of about 0.004, and the tolerance is five of it. Wet
+    // days differ from dry ones by 3 and 4 C.
     [Theory]
     [InlineData(0.3, 0.7, 0.25, 0.2, 0.4)]
     [InlineData(-0.2, 0.2, -0.1, 0.1, 0.6)]
@@ -174,9 +181,9 @@ public class TemperatureFitTests
         Assert.Equal(wanted.B22, found.B22, 0.02);
     }
 
-    // Rain cools the air by and by: half of what a wet day takes comes on that day, and half of what is there is left for the next. So the residual of a day goes with the
-    // departure of the day before, and what carries over in the record as a whole carries over in what is generated, to two hundredths. By themselves the residuals carry over
-    // a tenth less.
+    // Rain cools the air by and by: half of what a wet day takes comes on that day, and half of what is there is left for the next. So the
+    // residual of a day goes with the departure of the day before, and what carries over in the record as a whole carries over in what is
+    // generated, to two hundredths. By themselves the residuals carry over a tenth less.
     [Fact]
     public void Temperatures_as_a_whole_carry_over_as_in_the_record()
     {
@@ -185,8 +192,9 @@ public class TemperatureFitTests
         Assert.Equal(report.TmaxLag1.Record, report.TmaxLag1.Generated, 0.02);
     }
 
-    // Where rain cools by much more than the days differ, no residuals without regard to rain can carry over so much: then they carry over as they do by themselves, not as
-    // in the literature. Worked out anew: the correlations of the standardized residuals about the means of wet and of dry days.
+    // Where rain cools by much more than the days differ, no residuals without regard to rain can carry over so much: then they carry over
+    // as they do by themselves, not as in the literature. Worked out anew: the correlations of the standardized residuals about the means
+    // of wet and of dry days.
     [Fact]
     public void What_no_residuals_can_carry_over_is_left_to_the_residuals_themselves()
     {

@@ -165,8 +165,9 @@ public class WeatherFitTests
         Assert.Throws<ArgumentException>(() => WeatherFitReport.Of(WeatherModel.FromNormals(Truth), []));
     }
 
-    // Twelve years of 4 and 16 C, 10 mm on the first of January and of July, -1 C on 10 March, and three days of October missing. The model knows no luck of temperature: its February is
-    // 9 C too cold at night, its September 2 C too cool by day, its July rains each day, 1000 x 0.01 = 10 mm of it, 310 in all (0.09 either way).
+    // Twelve years of 4 and 16 C, 10 mm on the first of January and of July, -1 C on 10 March, and three days of October missing. The model
+    // knows no luck of temperature: its February is 9 C too cold at night, its September 2 C too cool by day, its July rains each day, 1000
+    // x 0.01 = 10 mm of it, 310 in all (0.09 either way).
     [Fact]
     public void A_model_that_misses_its_record_is_said_to()
     {
@@ -237,7 +238,8 @@ public class WeatherFitTests
             Sentences(report)
         );
 
-        // The same in Fahrenheit and inches: 9 K are 16.2 F and 2 K are 3.6 F; 20 mm are 0.8 inches, 310 mm 12.2; 4.4 C is 40 F in tenths of a degree Celsius.
+        // The same in Fahrenheit and inches: 9 K are 16.2 F and 2 K are 3.6 F; 20 mm are 0.8 inches, 310 mm 12.2; 4.4 C is 40 F in tenths
+        // of a degree Celsius.
         Lines.Contain(
             "February: generated mean temperatures miss the record by -16.2 F (lowest) and +0.0 F (highest).",
             WeatherFitWords.Warnings(report, UnitSystem.Imperial)

@@ -164,7 +164,8 @@ public class WeatherGeneratorTests
     [Fact]
     public void Residual_model_of_the_literature_has_variance_one()
     {
-        // Standardized residuals have variance 1 by definition, so the published A and B must give it back; leaving out sunshine costs less than 1 %.
+        // Standardized residuals have variance 1 by definition, so the published A and B must give it back; leaving out sunshine costs less
+        // than 1 %.
         var (max, _, min) = ResidualModel.UnitedStatesAverage.LongRun();
         Assert.Equal(1, max, 0.01);
         Assert.Equal(1, min, 0.01);

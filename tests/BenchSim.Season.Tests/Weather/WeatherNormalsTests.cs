@@ -118,8 +118,9 @@ public class WeatherNormalsTests
     [Fact]
     public void Wet_and_dry_days_lie_about_the_month_s_mean_and_take_their_part_of_its_spread()
     {
-        // Every month alike, so the seasonal curve takes nothing. April: 10 wet days of 30. Wet less dry 2 and -4 K: a third of the days lies two thirds of it from the
-        // mean, two thirds a third. Their difference makes up 2/9 of its square of the variance: 9 - 8/9 and 49 - 32/9 are left.
+        // Every month alike, so the seasonal curve takes nothing. April: 10 wet days of 30. Wet less dry 2 and -4 K: a third of the days
+        // lies two thirds of it from the mean, two thirds a third. Their difference makes up 2/9 of its square of the variance: 9 - 8/9 and
+        // 49 - 32/9 are left.
         var model = WeatherModel.FromNormals(
             Alike(new MonthNormals(5, 15, 10, 60) { TminSdC = 3, TmaxSdC = 7 }) with
             {

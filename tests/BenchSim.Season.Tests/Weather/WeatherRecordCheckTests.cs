@@ -101,7 +101,8 @@ public class WeatherRecordCheckTests
         );
     }
 
-    // 11.1 C above 5 C, and 1,830 mm: 51.98 F, 41 F and 72.05 inches. A day of 57.1 C is 134.78 F, a little above what has been measured, and no reason to think of another unit.
+    // 11.1 C above 5 C, and 1,830 mm: 51.98 F, 41 F and 72.05 inches. A day of 57.1 C is 134.78 F, a little above what has been measured,
+    // and no reason to think of another unit.
     [Fact]
     public void Faults_are_told_in_the_units_of_the_file()
     {

@@ -3,8 +3,8 @@ using BenchSim.Season.Weather;
 namespace BenchSim.Season.Tests.Weather;
 
 /// <summary>
-/// What a series of seven days shows, by hand: four in January and three in February. The statistics of two cities' record, worked out by others, are in
-/// tests/Published/Weather.
+/// What a series of seven days shows, by hand: four in January and three in February. The statistics of two cities' record, worked out by
+/// others, are in tests/Published/Weather.
 /// </summary>
 public class WeatherStatisticsTests
 {
@@ -24,7 +24,8 @@ public class WeatherStatisticsTests
     [Fact]
     public void Means_and_spreads_are_those_of_the_month()
     {
-        // January: 0, 4.4, 1 and 5 have mean 2.6 and squares about it 6.76 + 3.24 + 2.56 + 5.76 = 18.32; 8, 9, 13 and 10 mean 10 and 4 + 1 + 9 + 0 = 14.
+        // January: 0, 4.4, 1 and 5 have mean 2.6 and squares about it 6.76 + 3.24 + 2.56 + 5.76 = 18.32; 8, 9, 13 and 10 mean 10 and 4 + 1
+        // + 9 + 0 = 14.
         var january = _found.Months[0];
         Assert.Equal((4, 2.6, 10), (january.Days, Math.Round(january.TminMeanC, 12), Math.Round(january.TmaxMeanC, 12)));
         Assert.Equal(Math.Sqrt(18.32 / 3), january.TminSdC, 1e-12);
@@ -54,7 +55,8 @@ public class WeatherStatisticsTests
     [Fact]
     public void Days_carry_over_to_the_next_day_alone()
     {
-        // Five pairs of neighbours, each value less its month's mean over its month's spread: a lowest of 4.4 C in January is (4.4 - 2.6) / 2.471 = 0.728, and so on.
+        // Five pairs of neighbours, each value less its month's mean over its month's spread: a lowest of 4.4 C in January is (4.4 - 2.6) /
+        // 2.471 = 0.728, and so on.
         double[] yesterday = [-1.0521344493758, 0.7284007726448, -0.6474673534620, -0.1324532357065, 1.0596258856520];
         double[] today = [0.7284007726448, -0.6474673534620, 0.9712010301930, 1.0596258856520, -0.9271726499455];
         Assert.Equal(Correlation(yesterday, today), _found.TminLag1, 1e-9);
