@@ -14,8 +14,7 @@ public sealed class SeasonPlayer
     /// <summary>Makes a player.</summary>
     /// <param name="plan">The plan to play.</param>
     /// <param name="seed">Seed of all luck.</param>
-    /// <param name="store">Keeps the climates of its seasons for other plays, and gives those that they kept; null where there are
-    /// none.</param>
+    /// <param name="store">Keeps the climates of its seasons for other plays, and gives those that others kept; null for none.</param>
     public SeasonPlayer(SeasonPlan plan, ulong seed, ClimateStore? store = null)
         : this(plan, seed, LotGrain.AsSplit, null, store) { }
 
