@@ -165,7 +165,7 @@ public static class LevelRunner
     // Better in one of the two that count, beyond its interval, and really worse in neither.
     private static bool IsBetter(VariantResult variant)
     {
-        var late = variant.Of(MeasureKind.LatePlantDays)!;
+        var late = variant.Of(Measures.LatePlantDays)!;
         var fits = variant.Fits;
         var isBetter = (late.IsReal && late.Difference < 0) || (fits.IsReal && fits.Difference > 0);
         return isBetter && !(late.IsReal && late.Difference > 0) && !(fits.IsReal && fits.Difference < 0);

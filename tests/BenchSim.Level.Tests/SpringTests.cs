@@ -42,7 +42,7 @@ public class SpringTests
     public void The_verdict_is_what_the_intervals_say()
     {
         var trial = Result.Trial!.Variants[0];
-        var late = trial.Of(MeasureKind.LatePlantDays)!;
+        var late = trial.Of(Measures.LatePlantDays)!;
         var isBetter = (late.IsReal && late.Difference < 0) || (trial.Fits.IsReal && trial.Fits.Difference > 0);
         var isWorse = (late.IsReal && late.Difference > 0) || (trial.Fits.IsReal && trial.Fits.Difference < 0);
         Assert.Equal(isBetter && !isWorse ? LevelVerdict.Adopt : LevelVerdict.Keep, Result.Verdict);

@@ -27,9 +27,9 @@ public static class DenseWords
     /// <summary>What is gained and what is paid.</summary>
     public static string Trade(DenseCrop crop)
     {
-        var mats = crop.Of(MeasureKind.MatTrayDays);
-        var benches = crop.Of(MeasureKind.BenchTrayDays);
-        var work = crop.Of(MeasureKind.LabourHours);
+        var mats = crop.Of(Measures.MatTrayDays);
+        var benches = crop.Of(Measures.BenchTrayDays);
+        var work = crop.Of(Measures.LabourHours);
         var way = $"{SafeText.Short(crop.Crop.Name, 40)} sown dense, {Density(crop)} seeds a flat, instead of directly";
         var first = mats.IsReal
             ? $"{(mats.Difference < 0 ? "frees" : "takes")} {Span(mats)} tray-days {(mats.Difference < 0 ? "on" : "more of")} the heat mats"
@@ -46,7 +46,7 @@ public static class DenseWords
     /// <summary>What it does to the stand in time.</summary>
     public static string Late(DenseCrop crop)
     {
-        var late = crop.Of(MeasureKind.PlantsLate);
+        var late = crop.Of(Measures.PlantsLate);
         var plants =
             late.IsReal
                 ? $"{Span(late)} {(late.Difference > 0 ? "fewer plants are" : "more plants are")} out in time, of all crops together"

@@ -43,12 +43,12 @@ internal static class ComparePrinter
 
     private static IEnumerable<string> Cautions(CompareResult result)
     {
-        if (result.Measures.Any(measure => measure.Kind == MeasureKind.Fuel))
+        if (result.Measures.Any(measure => measure.IsFuel))
         {
             yield return "Fuel: " + HeatCautions.Fuel;
         }
 
-        if (result.Measures.Any(measure => measure.Kind == MeasureKind.MatPower))
+        if (result.Measures.Any(measure => measure.Is(Measures.MatPower)))
         {
             yield return "Heat mats: " + HeatCautions.Mats;
         }

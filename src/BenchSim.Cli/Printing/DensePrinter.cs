@@ -53,16 +53,16 @@ internal static class DensePrinter
     {
         desk.SayWrapped("Dense less direct, means of a season; minus is less:");
         desk.Say();
-        MeasureKind[] kinds =
+        Measure[] kinds =
         [
-            MeasureKind.MatTrayDays,
-            MeasureKind.BenchTrayDays,
-            MeasureKind.Flats,
-            MeasureKind.Trays,
-            MeasureKind.LabourHours,
-            MeasureKind.MixLitres,
-            MeasureKind.Seeds,
-            MeasureKind.PlantsLate,
+            Measures.MatTrayDays,
+            Measures.BenchTrayDays,
+            Measures.Flats,
+            Measures.Trays,
+            Measures.LabourHours,
+            Measures.MixLitres,
+            Measures.Seeds,
+            Measures.PlantsLate,
         ];
         var table = new TextTable([
             "crop",

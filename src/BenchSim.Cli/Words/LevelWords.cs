@@ -68,7 +68,7 @@ internal static class LevelWords
     private static string Reasons(LevelResult result)
     {
         var trial = result.Trial!.Variants[0];
-        var late = trial.Of(MeasureKind.LatePlantDays)!;
+        var late = trial.Of(Measures.LatePlantDays)!;
         var reasons = new List<string>();
         if (late.IsReal && late.Difference < 0)
         {
@@ -101,7 +101,7 @@ internal static class LevelWords
     private static string WhyKept(LevelResult result)
     {
         var trial = result.Trial!.Variants[0];
-        var late = trial.Of(MeasureKind.LatePlantDays)!;
+        var late = trial.Of(Measures.LatePlantDays)!;
         if (late.IsReal && late.Difference > 0)
         {
             return "The levelled plan has more late plant-days.";

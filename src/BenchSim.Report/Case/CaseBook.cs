@@ -76,7 +76,7 @@ internal static class CaseBook
         flow.Point(
             $"Without it the plan fits in {Numbers.OfSeasons(input.Base.Fits)}; with it in {Numbers.OfSeasons(input.Changed!.Fits)}."
         );
-        foreach (var change in variant.Changes.Where(change => change.IsReal && change.Measure.Kind != MeasureKind.MeanHeld).Take(5))
+        foreach (var change in variant.Changes.Where(change => change.IsReal && !change.Measure.Is(Measures.MeanHeld)).Take(5))
         {
             flow.Point(CaseWords.Real(change));
         }

@@ -67,7 +67,7 @@ internal static class CaseUncertainty
         {
             var measure = change.Measure;
             var decimals = CompareFigures.Decimals(change);
-            var isSaid = measure.Kind == MeasureKind.EnergyCost || measure.Name.Contains(measure.Unit, StringComparison.Ordinal);
+            var isSaid = measure.IsMoney || measure.Name.Contains(measure.Unit, StringComparison.Ordinal);
             var unit = isSaid ? "" : $", {PlainText.Short(measure.Unit, 20)}";
             yield return
             [

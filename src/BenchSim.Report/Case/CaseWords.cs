@@ -40,15 +40,8 @@ internal static class CaseWords
 
     private static string More(MeasureChange change)
     {
-        var isAmount =
-            change.Measure.Kind
-            is MeasureKind.LabourHours
-                or MeasureKind.Fuel
-                or MeasureKind.MatPower
-                or MeasureKind.EnergyCost
-                or MeasureKind.MixLitres;
         return change.Difference > 0 ? "more"
-            : isAmount ? "less"
+            : change.Measure.IsAmount ? "less"
             : "fewer";
     }
 }

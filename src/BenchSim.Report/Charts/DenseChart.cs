@@ -22,7 +22,7 @@ internal static class DenseChart
         [
             0,
             .. crops
-                .SelectMany(crop => new[] { crop.Of(MeasureKind.MatTrayDays), crop.Of(MeasureKind.BenchTrayDays) })
+                .SelectMany(crop => new[] { crop.Of(Measures.MatTrayDays), crop.Of(Measures.BenchTrayDays) })
                 .SelectMany(change => new[] { change.Difference - Reach(change), change.Difference + Reach(change) }),
         ];
         return new Chart
@@ -41,7 +41,7 @@ internal static class DenseChart
     private static ChartRow Row(DenseCrop crop) =>
         new($"{PlainText.Short(crop.Crop.Name, 20)}, {SeedsAFlat(crop)} a flat")
         {
-            Marks = [.. Bar(crop.Of(MeasureKind.MatTrayDays), Looks.Mat, 0), .. Bar(crop.Of(MeasureKind.BenchTrayDays), Looks.Bench, 1)],
+            Marks = [.. Bar(crop.Of(Measures.MatTrayDays), Looks.Mat, 0), .. Bar(crop.Of(Measures.BenchTrayDays), Looks.Bench, 1)],
         };
 
     private static string SeedsAFlat(DenseCrop crop) =>

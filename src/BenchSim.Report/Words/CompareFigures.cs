@@ -52,7 +52,7 @@ public static class CompareFigures
             decimals++;
         }
 
-        return decimals == 1 && change.Measure.Kind == MeasureKind.EnergyCost ? 2 : decimals;
+        return decimals == 1 && change.Measure.IsMoney ? 2 : decimals;
     }
 
     /// <summary>The interval of a difference, with signs: "-3 to +12"; null where one season tells nothing of it.</summary>
@@ -72,7 +72,7 @@ public static class CompareFigures
     public static string Unit(Measure measure)
     {
         ArgumentNullException.ThrowIfNull(measure);
-        return measure.Kind == MeasureKind.EnergyCost ? "" : PlainText.Short(measure.Unit, LongestUnit);
+        return measure.IsMoney ? "" : PlainText.Short(measure.Unit, LongestUnit);
     }
 
     /// <summary>A share in percent with one decimal, without the sign; never 0 or 100 unless it is: 55.4.</summary>
@@ -104,6 +104,6 @@ public static class CompareFigures
     private static string Size(Measure measure, double size, int decimals)
     {
         var number = size == 0 ? "0" : size.ToString(decimals == 0 ? "#,##0" : "#,##0." + new string('0', decimals), null);
-        return measure.Kind == MeasureKind.EnergyCost ? new Money(measure.Unit).Before(number) : number;
+        return measure.IsMoney ? new Money(measure.Unit).Before(number) : number;
     }
 }

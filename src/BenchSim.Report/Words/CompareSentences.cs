@@ -44,7 +44,6 @@ public static class CompareSentences
     /// <param name="variant">Name of the variant.</param>
     /// <param name="change">What it changes.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    /// <exception cref="InvalidOperationException">A measure that no comparison has.</exception>
     public static string Real(string variant, MeasureChange change)
     {
         ArgumentNullException.ThrowIfNull(variant);
@@ -57,27 +56,15 @@ public static class CompareSentences
             change.HalfWidth == 0
                 ? "(in every season)"
                 : $"({CompareFigures.Amount(change.Measure, least, decimals)} to {CompareFigures.Amount(change.Measure, most, decimals)})";
-        var more = $"{amount} {(isMore ? "more" : "fewer")}";
-        var moreOrLess = isMore ? "more" : "less";
-        var be = amount is "1" ? "is" : "are";
-        var s = amount is "1" ? "" : "s";
-        var what = change.Measure.Kind switch
-        {
-            MeasureKind.PlantsInTime => $"{more} plant{s} {be} out in time {range}",
-            MeasureKind.LatePlantDays => $"there {be} {more} late plant-day{s} {range}",
-            MeasureKind.MatPeak => $"{more} place{s} {be} held on the heat mats at their peak {range}",
-            MeasureKind.BenchPeak => $"{more} place{s} {be} held on the benches at their peak {range}",
-            MeasureKind.TablePeak => $"{more} place{s} {be} held on the hardening tables at their peak {range}",
-            MeasureKind.MatTrayDays => $"trays spend {more} tray-day{s} on the heat mats {range}",
-            MeasureKind.BenchTrayDays => $"trays spend {more} tray-day{s} on the benches {range}",
-            MeasureKind.MeanHeld => $"{more} place{s} {be} held on an average day {range}",
-            MeasureKind.LabourHours => $"the work takes {more} hour{s} {range}",
-            MeasureKind.Fuel =>
-                $"the houses burn {amount} {CompareFigures.Unit(change.Measure)} {moreOrLess} of {Fuel(change.Measure)} {range}",
-            MeasureKind.MatPower => $"the heat mats use {amount} kWh {moreOrLess} {range}",
-            MeasureKind.EnergyCost => $"fuel and mat electricity cost {amount} {moreOrLess} {range}",
-            _ => throw new InvalidOperationException("A measure that no comparison has."),
-        };
+        var isOne = amount is "1";
+        var what = change
+            .Measure.Change.Replace("{amount}", amount, StringComparison.Ordinal)
+            .Replace("{more}", isMore ? "more" : "fewer", StringComparison.Ordinal)
+            .Replace("{less}", isMore ? "more" : "less", StringComparison.Ordinal)
+            .Replace("{be}", isOne ? "is" : "are", StringComparison.Ordinal)
+            .Replace("{s}", isOne ? "" : "s", StringComparison.Ordinal)
+            .Replace("{unit}", CompareFigures.Unit(change.Measure), StringComparison.Ordinal)
+            .Replace("{range}", range, StringComparison.Ordinal);
         return $"With {Name(variant)} {what}.";
     }
 
@@ -88,7 +75,7 @@ public static class CompareSentences
     public static string NotReal(MeasureChange change, int seasons)
     {
         ArgumentNullException.ThrowIfNull(change);
-        var name = Subject(change.Measure);
+        var name = change.Measure.Subject;
         var played = Numbers.Count(seasons, "season", "seasons");
         if (change.Differing == 0)
         {
@@ -102,17 +89,4 @@ public static class CompareSentences
     }
 
     private static string Name(string variant) => $"\"{PlainText.Short(variant, LongestName)}\"";
-
-    private static string Fuel(Measure measure) => PlainText.Short(measure.Name["fuel: ".Length..], LongestName);
-
-    private static string Subject(Measure measure) =>
-        measure.Kind switch
-        {
-            MeasureKind.Fuel => "the use of " + Fuel(measure),
-            MeasureKind.PlantsInTime => "the plants out in time",
-            MeasureKind.LatePlantDays => "the late plant-days",
-            MeasureKind.MeanHeld => "the places held on an average day",
-            MeasureKind.LabourHours => "the hours of work",
-            _ => "the " + measure.Name,
-        };
 }

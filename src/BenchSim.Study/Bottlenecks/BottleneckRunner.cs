@@ -15,8 +15,6 @@ public static class BottleneckRunner
     private const int IntervalsATrial = 2;
     private const int IntervalsAPair = 5;
 
-    private static readonly Measure s_late = new(MeasureKind.LatePlantDays, "", "late plant-days", "plant-days", 1);
-
     /// <summary>
     /// Plays every season as it is, with each space that the plan may use without limit, with each one unit larger, and with every two of
     /// them without limit. The planned dates stay. The same input gives the same result to the last bit, whatever the number of threads.
@@ -78,7 +76,7 @@ public static class BottleneckRunner
                 Space = plan.Scenario.Spaces[space],
                 PlacesAdded = added,
                 Fits = tally.Trials[at].Fits(each),
-                LatePlantDays = tally.Trials[at].Changes([s_late], each)[0],
+                LatePlantDays = tally.Trials[at].Changes([Measures.LatePlantDays], each)[0],
             };
 
         BottleneckPair Pair((int First, int Second) pair, int at) =>
@@ -87,10 +85,10 @@ public static class BottleneckRunner
                 First = plan.Scenario.Spaces[trials.Spaces[pair.First]],
                 Second = plan.Scenario.Spaces[trials.Spaces[pair.Second]],
                 Fits = tally.Trials[trials.FirstPair + at].Fits(each),
-                LatePlantDays = tally.Trials[trials.FirstPair + at].Changes([s_late], each)[0],
-                AgainstFirst = tally.AgainstFirst(at).ToChange(s_late, each),
-                AgainstSecond = tally.AgainstSecond(at).ToChange(s_late, each),
-                BeyondSum = tally.BeyondSum(at).ToChange(s_late, each),
+                LatePlantDays = tally.Trials[trials.FirstPair + at].Changes([Measures.LatePlantDays], each)[0],
+                AgainstFirst = tally.AgainstFirst(at).ToChange(Measures.LatePlantDays, each),
+                AgainstSecond = tally.AgainstSecond(at).ToChange(Measures.LatePlantDays, each),
+                BeyondSum = tally.BeyondSum(at).ToChange(Measures.LatePlantDays, each),
             };
     }
 

@@ -38,11 +38,11 @@ internal sealed class BottleneckTally(BottleneckTrials trials)
     public void Play(SeasonPlayer player, int season, SeasonResult asGiven, SeasonResult other)
     {
         player.Play(season, PlaceLimits.AsGiven, asGiven);
-        var late = _baseLate[0] = SeasonMeasures.LatePlantDays(asGiven.Batches);
+        var late = _baseLate[0] = MeasuredSeason.LatePlantDaysOf(asGiven.Batches);
         for (var at = 0; at < _late.Length; at++)
         {
             player.Play(season, trials.Limits[at], other);
-            _late[at] = _ofTrial[0] = SeasonMeasures.LatePlantDays(other.Batches);
+            _late[at] = _ofTrial[0] = MeasuredSeason.LatePlantDaysOf(other.Batches);
             Trials[at].Add(asGiven, _baseLate, other, _ofTrial);
         }
 

@@ -43,7 +43,7 @@ public static class CompareRunner
 
         var days = variants.Select(variant => variant.Plan.Days).Append(basePlan.Days).Max();
         SeasonPlan[] plans = [.. variants.Select(variant => variant.Plan).Prepend(basePlan).Select(plan => plan with { Days = days })];
-        var measures = MeasureList.Of(plans, days);
+        var measures = Figures.Measures.Of(plans, days);
         var tallies = Count(plans, measures, options, progress, cancel);
 
         var comparisons = variants.Count * (measures.Length + 1);
@@ -82,25 +82,25 @@ public static class CompareRunner
     )
     {
         SeasonPlayer[] first = [.. plans.Select(plan => new SeasonPlayer(plan, options.Seed))];
-        SeasonMeasures[] readers = [.. plans.Select(plan => new SeasonMeasures(plan, measures))];
         return new ParallelSeasons<PairedTally[]>(options, progress, cancel).Run(
             () => [.. Enumerable.Range(1, plans.Length - 1).Select(_ => new PairedTally(measures.Length))],
-            () => Worker(first, readers, measures.Length),
+            () => Worker(first, measures),
             Merge
         );
     }
 
-    private static Action<int, PairedTally[]> Worker(SeasonPlayer[] first, SeasonMeasures[] readers, int measures)
+    private static Action<int, PairedTally[]> Worker(SeasonPlayer[] first, ImmutableArray<Measure> measures)
     {
         SeasonPlayer[] players = [.. first.Select(player => player.Another())];
         SeasonResult[] results = [.. players.Select(_ => new SeasonResult())];
-        long[][] values = [.. players.Select(_ => new long[measures])];
+        MeasuredSeason[] seasons = [.. players.Select(player => new MeasuredSeason(player.Plan))];
+        long[][] values = [.. players.Select(_ => new long[measures.Length])];
         return (season, tallies) =>
         {
             for (var at = 0; at < players.Length; at++)
             {
                 players[at].Play(season, PlaceLimits.AsGiven, results[at]);
-                readers[at].Read(results[at], values[at]);
+                seasons[at].Read(results[at], measures, values[at]);
             }
 
             for (var at = 0; at < tallies.Length; at++)

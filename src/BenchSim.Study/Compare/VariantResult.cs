@@ -21,6 +21,6 @@ public sealed record VariantResult
     public required ImmutableArray<MeasureChange> Changes { get; init; }
 
     /// <summary>The change of a measure; null when it is not shown.</summary>
-    /// <param name="kind">Measure; of fuels the first.</param>
-    public MeasureChange? Of(MeasureKind kind) => Changes.FirstOrDefault(change => change.Measure.Kind == kind);
+    /// <param name="measure">Measure.</param>
+    public MeasureChange? Of(Measure measure) => Changes.FirstOrDefault(change => change.Measure.Is(measure));
 }

@@ -41,6 +41,6 @@ public sealed record DenseCrop
     public required ImmutableArray<DensityPoint> Curve { get; init; }
 
     /// <summary>The change of a measure.</summary>
-    /// <param name="kind">Measure.</param>
-    public MeasureChange Of(MeasureKind kind) => Changes.First(change => change.Measure.Kind == kind);
+    /// <param name="measure">Measure.</param>
+    public MeasureChange Of(Measure measure) => Changes.First(change => change.Measure.Is(measure));
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Compare;
+using BenchSim.Study.Figures;
 
 namespace BenchSim.Study.Dense;
 
@@ -9,6 +10,20 @@ namespace BenchSim.Study.Dense;
 public static class DenseRunner
 {
     private const double Confidence = 0.95;
+
+    private static readonly ImmutableArray<Measure> s_measures =
+    [
+        Measures.MatTrayDays,
+        Measures.MatPeak,
+        Measures.BenchTrayDays,
+        Measures.Flats,
+        Measures.Trays,
+        Measures.LabourHours,
+        Measures.MixLitres,
+        Measures.Seeds,
+        Measures.PlantsLate,
+        Measures.LatePlantDays,
+    ];
 
     /// <summary>
     /// Plays every season of every way with the same seed, all else as the plan has it and all to one last day. The same input gives the
@@ -71,15 +86,15 @@ public static class DenseRunner
         ];
         SeasonPlayer[] first = [.. plans.Select(plan => new SeasonPlayer(plan with { Days = days }, options.Seed))];
         (int Direct, int Dense)[] at = [.. pairs.Select(pair => (Find(plans, pair.Direct), Find(plans, pair.Dense)))];
-        var measures = DenseReader.Measures.Length;
+        var measures = s_measures.Length;
         return new ParallelSeasons<PairedTally[]>(options, progress, cancel).Run(
             () => [.. pairs.Select(_ => new PairedTally(measures))],
             () =>
             {
                 SeasonPlayer[] players = [.. first.Select(player => player.Another())];
                 SeasonResult[] results = [.. players.Select(_ => new SeasonResult())];
-                DenseReader[] directs = [.. pairs.Select(pair => new DenseReader(pair.Direct, pair.Crop))];
-                DenseReader[] denses = [.. pairs.Select(pair => new DenseReader(pair.Dense, pair.Crop))];
+                MeasuredSeason[] directs = [.. pairs.Select(pair => new MeasuredSeason(pair.Direct, pair.Crop))];
+                MeasuredSeason[] denses = [.. pairs.Select(pair => new MeasuredSeason(pair.Dense, pair.Crop))];
                 (var left, var right) = (new long[measures], new long[measures]);
                 return (season, tallies) =>
                 {
@@ -90,8 +105,8 @@ public static class DenseRunner
 
                     for (var crop = 0; crop < tallies.Length; crop++)
                     {
-                        directs[crop].Read(results[at[crop].Direct], left);
-                        denses[crop].Read(results[at[crop].Dense], right);
+                        directs[crop].Read(results[at[crop].Direct], s_measures, left);
+                        denses[crop].Read(results[at[crop].Dense], s_measures, right);
                         tallies[crop].Add(results[at[crop].Direct], left, results[at[crop].Dense], right);
                     }
                 };
@@ -117,7 +132,7 @@ public static class DenseRunner
         ImmutableArray<DenseSkip> skipped
     )
     {
-        var comparisons = pairs.Length * (DenseReader.Measures.Length + 1);
+        var comparisons = pairs.Length * (s_measures.Length + 1);
         var each = 1 - ((1 - Confidence) / Math.Max(1, comparisons));
         return new DenseResult
         {
@@ -149,7 +164,7 @@ public static class DenseRunner
             Dense = dense,
             SeedsPerFlat = (dense.Min(batch => batch.Order.SeedsPerFlat), dense.Max(batch => batch.Order.SeedsPerFlat)),
             Fits = tally.Fits(confidence),
-            Changes = tally.Changes(DenseReader.Measures, confidence),
+            Changes = tally.Changes(s_measures, confidence),
             BreakEven = curve.BreakEven(),
             Curve = curve.Points(),
         };

@@ -1,5 +1,5 @@
 using BenchSim.Season.Play;
-using BenchSim.Study.Compare;
+using BenchSim.Study.Figures;
 using BenchSim.Study.Results;
 using BenchSim.Study.Statistics;
 
@@ -18,7 +18,7 @@ internal sealed class SizeTally
     {
         _seasons++;
         _fits += season.Fits ? 1 : 0;
-        var late = SeasonMeasures.LatePlantDays(season.Batches);
+        var late = MeasuredSeason.LatePlantDaysOf(season.Batches);
         _late += late;
         _lateSquares += (Int128)late * late;
     }

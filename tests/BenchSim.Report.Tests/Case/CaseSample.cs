@@ -40,9 +40,9 @@ internal static class CaseSample
     {
         var before = without with { Fits = Figures.Chance(110, 200) };
         var after = with with { Fits = Figures.Chance(180, 200) };
-        Measure inTime = new(MeasureKind.PlantsInTime, "", "plants out in time", "plants", 1);
-        Measure late = new(MeasureKind.LatePlantDays, "", "late plant-days", "plant-days", 1);
-        Measure cost = new(MeasureKind.EnergyCost, "", "cost of fuel and mat electricity", "$", 1);
+        Measure inTime = Measures.PlantsInTime;
+        Measure late = Measures.LatePlantDays;
+        Measure cost = Measures.EnergyCost("$") with { Parts = 1 };
         var comparison = new CompareResult
         {
             Base = before.Plan,

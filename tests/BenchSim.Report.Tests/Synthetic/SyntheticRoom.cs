@@ -8,7 +8,7 @@ namespace BenchSim.Report.Tests.Synthetic;
 /// <summary>Who waits for whom, and what more room saves, with figures made up for the words and tables.</summary>
 internal static class SyntheticRoom
 {
-    private static readonly Measure s_late = new(MeasureKind.LatePlantDays, "", "late plant-days", "plant-days", 1);
+    private static readonly Measure s_late = Measures.LatePlantDays;
 
     /// <summary>Trays not sown wait for the first space in two weeks, trays there for the second in one; trays
     /// of the second never wait.</summary>

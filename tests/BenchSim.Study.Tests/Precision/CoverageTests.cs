@@ -138,9 +138,10 @@ public class CoverageTests(ITestOutputHelper output)
         double[] chances = [.. Enumerable.Range(2, 49).Select(percent => percent / 100.0)];
         (double Covered, double Seasons)[] rule = [.. chances.Select(chance => BinomialCoverage.OfRule(goal, chance))];
         double[] once = [.. chances.Select(chance => BinomialCoverage.OfFixed(last, chance))];
+        var worst = rule.MinBy(each => each.Covered);
         output.WriteLine(
             $"{half:P0} from {least}, looks {string.Join(", ", goal.Looks())}: mean {rule.Average(each => each.Covered):P2}, "
-                + $"least {rule.Min(each => each.Covered):P2} at {chances[Array.FindIndex(rule, each => each.Covered == rule.Min(other => other.Covered))]:P0}; "
+                + $"least {worst.Covered:P2} at {chances[Array.IndexOf(rule, worst)]:P0}; "
                 + $"one look at {last}: mean {once.Average():P2}, least {once.Min():P2}; "
                 + $"seasons at 50, 20, 10 and 5 %: {rule[48].Seasons:0}, {rule[18].Seasons:0}, {rule[8].Seasons:0}, {rule[3].Seasons:0}"
         );

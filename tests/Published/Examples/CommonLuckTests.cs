@@ -29,9 +29,9 @@ public class CommonLuckTests(ITestOutputHelper output)
     {
         var more = Variant("more-mats");
         var variant = Compare(("more-mats", more)).Variants[0];
-        foreach (var kind in new[] { MeasureKind.LatePlantDays, MeasureKind.MeanHeld })
+        foreach (var measure in new[] { Measures.LatePlantDays, Measures.MeanHeld })
         {
-            Assert.True(variant.Of(kind)!.VarianceRatio >= 5, $"{kind}: {variant.Of(kind)!.VarianceRatio}");
+            Assert.True(variant.Of(measure)!.VarianceRatio >= 5, $"{measure.Name}: {variant.Of(measure)!.VarianceRatio}");
         }
 
         // The same with the variant really played on luck of its own.
@@ -50,7 +50,7 @@ public class CommonLuckTests(ITestOutputHelper output)
         Assert.Equal(0, variant.Fits.Differing);
         foreach (var change in variant.Changes)
         {
-            if (change.Measure.Kind is MeasureKind.Fuel or MeasureKind.EnergyCost)
+            if (change.Measure.IsFuel || change.Measure.IsMoney)
             {
                 Assert.Equal((Seasons, true), (change.Differing, change.Low > 0));
             }
@@ -120,14 +120,14 @@ public class CommonLuckTests(ITestOutputHelper output)
         var variant = Compare(("more-mats", more)).Variants[0];
         var run = StudyRunner.Play(more, new StudyOptions { Seasons = Seasons, Seed = Seed }, null, CancellationToken.None);
         Assert.Equal(run.Fits, variant.Fits.Variant);
-        Assert.Equal(run.PlantsInTime.Mean, variant.Of(MeasureKind.PlantsInTime)!.Variant, 1e-6);
-        Assert.Equal(run.LatePlantDays.Mean, variant.Of(MeasureKind.LatePlantDays)!.Variant, 1e-6);
-        Assert.Equal(run.Spaces[0].TrayDays.Mean, variant.Of(MeasureKind.MatTrayDays)!.Variant, 1e-6);
-        Assert.Equal(run.Spaces[0].Peak.Mean, variant.Of(MeasureKind.MatPeak)!.Variant, 1e-6);
-        Assert.Equal(run.Work.Hours.Mean, variant.Of(MeasureKind.LabourHours)!.Variant, 1e-6);
+        Assert.Equal(run.PlantsInTime.Mean, variant.Of(Measures.PlantsInTime)!.Variant, 1e-6);
+        Assert.Equal(run.LatePlantDays.Mean, variant.Of(Measures.LatePlantDays)!.Variant, 1e-6);
+        Assert.Equal(run.Spaces[0].TrayDays.Mean, variant.Of(Measures.MatTrayDays)!.Variant, 1e-6);
+        Assert.Equal(run.Spaces[0].Peak.Mean, variant.Of(Measures.MatPeak)!.Variant, 1e-6);
+        Assert.Equal(run.Work.Hours.Mean, variant.Of(Measures.LabourHours)!.Variant, 1e-6);
 
         // Each house and season is rounded to a thousandth of a gallon once.
-        Assert.Equal(run.Houses.Sum(house => house.Fuel!.Value.Mean), variant.Of(MeasureKind.Fuel)!.Variant, 2e-3);
+        Assert.Equal(run.Houses.Sum(house => house.Fuel!.Value.Mean), variant.Changes.First(change => change.Measure.IsFuel).Variant, 2e-3);
     }
 
     private static CompareResult Compare(params (string Name, SeasonPlan Plan)[] variants) =>

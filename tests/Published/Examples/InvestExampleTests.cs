@@ -58,10 +58,10 @@ public class InvestExampleTests
         var plan = VariantPlanner.Make(Base, ScenarioFolder.ReadVariant(Folder, "more-mats").Scenario!).Plan!;
         var invest = InvestRunner.Play(Base, ("more-mats", plan), Options, null, CancellationToken.None);
         var compare = CompareRunner.Play(Base, [("more-mats", plan)], Options, null, CancellationToken.None).Variants[0];
-        Assert.Equal(compare.Of(MeasureKind.PlantsInTime)!.Difference, Part(MoneyKind.Plants).Quantity, 1e-9);
-        Assert.Equal(compare.Of(MeasureKind.LabourHours)!.Difference, Part(MoneyKind.Labour).Quantity, 1e-9);
+        Assert.Equal(compare.Of(Measures.PlantsInTime)!.Difference, Part(MoneyKind.Plants).Quantity, 1e-9);
+        Assert.Equal(compare.Of(Measures.LabourHours)!.Difference, Part(MoneyKind.Labour).Quantity, 1e-9);
         Assert.Equal(
-            compare.Of(MeasureKind.EnergyCost)!.Difference,
+            compare.Of(Measures.EnergyCost(""))!.Difference,
             -(Part(MoneyKind.Fuel).Benefit + Part(MoneyKind.MatPower).Benefit),
             1e-6
         );
