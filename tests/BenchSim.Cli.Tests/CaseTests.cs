@@ -40,6 +40,7 @@ public sealed class CaseTests
 
     // docs/case.md promises two to six pages. Each page is an object of its own in the file.
     [Theory]
+    [Trait("Category", "Slow")]
     [InlineData("longer-table")]
     [InlineData("second-house")]
     public void The_case_of_the_example_has_no_more_than_six_pages(string variant)

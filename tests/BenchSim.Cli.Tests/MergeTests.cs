@@ -8,6 +8,7 @@ namespace BenchSim.Cli.Tests;
 public sealed class MergeTests
 {
     [Theory]
+    [Trait("Category", "Slow")]
     [InlineData("two-house-spring", 42)]
     [InlineData("by-hand", 10)]
     public void Four_parts_merged_equal_the_run_byte_for_byte(string scenario, int seasons)

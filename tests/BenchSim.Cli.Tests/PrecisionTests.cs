@@ -7,6 +7,7 @@ public sealed class PrecisionTests
 {
     // 10 points are enough for any share after 3.841 x (1 / 0.04 - 1) = 92.2, so 93 seasons; half of that, 47, is above the least asked for.
     [Fact]
+    [Trait("Category", "Slow")]
     public void It_says_what_was_asked_when_it_looked_and_why_it_stopped()
     {
         using var folder = new TemporaryFolder();
@@ -31,6 +32,7 @@ public sealed class PrecisionTests
     }
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void Machines_get_the_looks_and_the_threads_do_not_matter()
     {
         using var folder = new TemporaryFolder();

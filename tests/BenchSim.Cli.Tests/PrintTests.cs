@@ -64,6 +64,7 @@ public sealed class PrintTests
     }
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void Work_after_the_last_date_that_is_wanted_is_printed_too()
     {
         // P is wanted on 15 March, before it can be potted up: its later jobs come after the last set-out of the plan, A's and B's.

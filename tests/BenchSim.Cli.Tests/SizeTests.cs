@@ -68,6 +68,7 @@ public sealed class SizeTests
 
     // At the best of them 54 of 60 seasons fit, which is 90 %; the Wilson interval of 54 of 60 is 79.9 to 95.3 % and holds the goal.
     [Fact]
+    [Trait("Category", "Slow")]
     public void Too_few_seasons_to_tell_is_said_so()
     {
         var size = Call.Run("size", Path.Combine(Repository.Root, "scenarios", "two-house-spring"), "--space", "table", "--seasons", "60");

@@ -158,6 +158,7 @@ public class FuzzTests
 
     // Three quarters of them.
     [Theory]
+    [Trait("Category", "Slow")]
     [MemberData(nameof(EachFile))]
     public void A_good_file_with_a_few_pieces_put_in_or_taken_out(int file)
     {

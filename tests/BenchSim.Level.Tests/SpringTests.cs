@@ -111,6 +111,7 @@ public class SpringTests
     }
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void Threads_change_nothing()
     {
         var few = Options with { Seasons = 12, ExpectedSeasons = 9 };

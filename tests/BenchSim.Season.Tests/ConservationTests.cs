@@ -22,10 +22,12 @@ public class ConservationTests
     }
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void Splitting_and_joining_lots_changes_nothing() =>
         RandomSites.GenScenario.Each(250, 25, scenario => ForPlan(scenario, CheckGrains));
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void Wanted_places_are_the_same_however_few_places_there_are() =>
         RandomSites.GenScenario.Each(200, 26, scenario => ForPlan(scenario, CheckWanted));
 

@@ -23,6 +23,7 @@ public class MustHoldTests
 
     // A tray's luck is one number, read at the tray's own chance: a better chance never brings fewer plants.
     [Fact]
+    [Trait("Category", "Slow")]
     public void Less_loss_never_brings_fewer_plants_without_limits() =>
         RandomSites.GenScenario.Each(Cases, 52, scenario => ForPlan(scenario, plan =>
             {
@@ -39,6 +40,7 @@ public class MustHoldTests
             }));
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void More_days_of_grace_never_make_a_plant_late_nor_a_season_fail() =>
         RandomSites.GenScenario.Each(Cases, 53, scenario => ForPlan(scenario, plan =>
             {

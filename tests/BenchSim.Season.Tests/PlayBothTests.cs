@@ -19,6 +19,7 @@ public class PlayBothTests
         );
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void Places_without_limits_are_those_of_a_play_without_limits()
     {
         var apart = 0;

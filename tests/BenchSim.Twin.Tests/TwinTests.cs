@@ -10,9 +10,11 @@ namespace BenchSim.Twin.Tests;
 public class TwinTests
 {
     [Fact]
+    [Trait("Category", "Slow")]
     public void Small_sites_are_played_alike() => CompareAll(RandomSites.GenScenario, 100, 41);
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void Wide_sites_are_played_alike() => CompareAll(TwinSites.Wide, 150, 42);
 
     [Fact]

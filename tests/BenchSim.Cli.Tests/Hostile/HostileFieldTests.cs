@@ -55,6 +55,7 @@ public sealed partial class HostileFieldTests
     }
 
     [Theory]
+    [Trait("Category", "Slow")]
     [MemberData(nameof(Names))]
     public void A_text_is_refused_with_its_place_or_harmless_in_all_that_is_written(string name)
     {

@@ -85,6 +85,7 @@ public sealed class CaseBookTests
     }
 
     [Theory]
+    [Trait("Category", "Slow")]
     [InlineData(CasePaper.A4, 210, 297)]
     [InlineData(CasePaper.Letter, 215.9, 279.4)]
     public void Every_case_has_its_sections_in_two_to_six_pages(CasePaper paper, double width, double height)

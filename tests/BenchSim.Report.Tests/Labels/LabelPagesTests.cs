@@ -26,6 +26,7 @@ public class LabelPagesTests
     }
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void The_printed_pages_hold_one_label_a_tray()
     {
         var sheet = LabelSheets.Parse("letter-30", out _)!;
@@ -65,6 +66,7 @@ public class LabelPagesTests
     }
 
     [Theory]
+    [Trait("Category", "Slow")]
     [MemberData(nameof(Sheets))]
     public void Number_and_dates_are_never_cut_and_nothing_leaves_its_label(string name)
     {

@@ -13,6 +13,7 @@ namespace BenchSim.Study.Tests.Invest;
 /// benefits: mean 100 a, a = (1 - 1.06^-10) / 0.06; deviation 120 sqrt((1 - 1.06^-20) / (1.06^2 - 1)). With a true coverage of 95 % fewer
 /// than 180 of 200 cover with a chance of 1 in 860, were the seed not fixed.
 /// </summary>
+[Trait("Category", "Slow")]
 public class InvestCoverageTests(ITestOutputHelper output)
 {
     private const int Studies = 200;

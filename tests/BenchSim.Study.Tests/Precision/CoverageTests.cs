@@ -10,6 +10,7 @@ namespace BenchSim.Study.Tests.Precision;
 /// has a deviation of sqrt(0.95 x 0.05 / 2,000) = 0.49 points, so 93 and 97 % lie 4.1 deviations away: 4 chances in 100,000 of a false
 /// alarm a row, were the seeds not fixed. The results are in docs/precision.md.
 /// </summary>
+[Trait("Category", "Slow")]
 public class CoverageTests(ITestOutputHelper output)
 {
     private const int Studies = 2000;
