@@ -38,9 +38,11 @@ internal sealed class FolderReader
     }
 
     /// <summary>Makes a reader of files that are kept.</summary>
-    public FolderReader(KeptFiles files)
+    /// <param name="files">The files.</param>
+    /// <param name="variantName">Variant to lay over what is read; null for none.</param>
+    public FolderReader(KeptFiles files, string? variantName)
     {
-        (_directory, _isKept) = ("", true);
+        (_directory, _isKept, _variantName) = ("", true, variantName);
         _files = new FileReader(files, _faults);
         _cells = new CellReader(_faults);
     }
@@ -118,7 +120,7 @@ internal sealed class FolderReader
 
     private VariantFile? ReadVariant(string name)
     {
-        var names = VariantNames.In(_directory);
+        var names = VariantNames.In(_files);
         var path = VariantNames.FileOf(name);
         if (!names.Contains(name, StringComparer.Ordinal))
         {

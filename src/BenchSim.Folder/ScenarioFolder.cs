@@ -19,12 +19,13 @@ public static class ScenarioFolder
     /// </summary>
     /// <param name="files">The files; each name once.</param>
     /// <param name="others">Names of files of the folder that were not read, but that the reading warned of.</param>
+    /// <param name="variant">Variant to lay over them, one of the files; null for none.</param>
     /// <returns>The scenario, or every fault that was found.</returns>
-    public static FolderReading ReadKept(IEnumerable<InputFile> files, IEnumerable<string> others)
+    public static FolderReading ReadKept(IEnumerable<InputFile> files, IEnumerable<string> others, string? variant = null)
     {
         ArgumentNullException.ThrowIfNull(files);
         ArgumentNullException.ThrowIfNull(others);
-        return new FolderReader(new KeptFiles(files, others)).Read();
+        return new FolderReader(new KeptFiles(files, others), variant).Read();
     }
 
     /// <summary>

@@ -154,12 +154,12 @@ internal sealed class FileReader(IFolderFiles files, FaultList faults)
         return near is null ? $"add {name}, or check its name" : $"did you mean {Words.Quote(near)}";
     }
 
-    /// <summary>Names of the files in the folder, in order; empty when they cannot be listed.</summary>
-    public IReadOnlyList<string> NamesInFolder()
+    /// <summary>Names of the files in the folder, or in one in it, in order; empty when they cannot be listed.</summary>
+    public IReadOnlyList<string> NamesInFolder(string within = "")
     {
         try
         {
-            return [.. files.Names().Order(StringComparer.Ordinal)];
+            return [.. files.Names(within).Order(StringComparer.Ordinal)];
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {

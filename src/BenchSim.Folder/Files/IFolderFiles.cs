@@ -15,6 +15,7 @@ internal interface IFolderFiles
     /// <summary>Opens a file to read.</summary>
     Stream Open(string name);
 
-    /// <summary>Names of the files in the folder itself, in any order.</summary>
-    IEnumerable<string> Names();
+    /// <summary>Names of the files that stand in the folder itself, or in one in it, in any order.</summary>
+    /// <param name="within">Name of the folder in it; empty for the folder itself.</param>
+    IEnumerable<string> Names(string within);
 }

@@ -11,10 +11,7 @@ internal sealed class KeptFiles : IFolderFiles
     public KeptFiles(IEnumerable<InputFile> files, IEnumerable<string> others)
     {
         _files = files.ToDictionary(file => file.Name, file => file.Bytes, StringComparer.Ordinal);
-        _names =
-        [
-            .. _files.Keys.Where(name => !name.Contains('/', StringComparison.Ordinal)).Concat(others).Distinct(StringComparer.Ordinal),
-        ];
+        _names = [.. _files.Keys.Concat(others).Distinct(StringComparer.Ordinal)];
     }
 
     public bool IsFolder(string name) => false;
@@ -25,5 +22,11 @@ internal sealed class KeptFiles : IFolderFiles
 
     public Stream Open(string name) => new MemoryStream([.. _files[name]], writable: false);
 
-    public IEnumerable<string> Names() => _names;
+    public IEnumerable<string> Names(string within)
+    {
+        var start = within.Length == 0 ? "" : within + "/";
+        return _names
+            .Where(name => name.StartsWith(start, StringComparison.Ordinal) && !name.AsSpan(start.Length).Contains('/'))
+            .Select(name => name[start.Length..]);
+    }
 }

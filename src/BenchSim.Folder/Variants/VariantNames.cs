@@ -1,4 +1,5 @@
 using BenchSim.Folder.Faults;
+using BenchSim.Folder.Files;
 using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Variants;
@@ -9,24 +10,14 @@ internal static class VariantNames
     private const string Ending = ".toml";
 
     /// <summary>Names of the variants of a folder, in order; empty when there are none or they cannot be listed.</summary>
-    public static IReadOnlyList<string> In(string directory)
-    {
-        try
-        {
-            return
-            [
-                .. Directory
-                    .EnumerateFiles(Path.Combine(directory, FolderReference.VariantFolder))
-                    .Where(path => path.EndsWith(Ending, StringComparison.Ordinal))
-                    .Select(path => Path.GetFileName(path)[..^Ending.Length])
-                    .Order(StringComparer.Ordinal),
-            ];
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            return [];
-        }
-    }
+    public static IReadOnlyList<string> In(FileReader files) =>
+        [
+            .. files
+                .NamesInFolder(FolderReference.VariantFolder)
+                .Where(name => name.EndsWith(Ending, StringComparison.Ordinal))
+                .Select(name => name[..^Ending.Length])
+                .Order(StringComparer.Ordinal),
+        ];
 
     /// <summary>The file of a variant, relative to the folder.</summary>
     public static string FileOf(string name) => $"{FolderReference.VariantFolder}/{name}{Ending}";
