@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
-using BenchSim.Cli;
+using BenchSim.Cli.Commands;
 
 // An environment may ask the runtime for the machine's own culture; numbers and dates must not follow it.
 CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.InvariantCulture;

@@ -1,4 +1,5 @@
 using System.Text;
+using BenchSim.Cli.Commands;
 
 namespace BenchSim.Cli.Tests;
 
@@ -8,6 +9,12 @@ namespace BenchSim.Cli.Tests;
 /// <param name="Error">Standard error.</param>
 internal sealed record Call(int Code, string Output, string Error)
 {
+    // What comes for machines is always held against its schema.
+    private static readonly HashSet<string> s_commands =
+    [
+        .. Directory.EnumerateFiles(Repository.File("docs/schemas")).Select(file => Path.GetFileName(file).Split('.')[0]),
+    ];
+
     public static Call Run(params string[] args) => Run(CancellationToken.None, args);
 
     public static Call Run(CancellationToken cancel, params string[] args)
@@ -15,6 +22,11 @@ internal sealed record Call(int Code, string Output, string Error)
         var output = new StringWriter(new StringBuilder());
         var error = new StringWriter(new StringBuilder());
         var code = CommandLine.Run(args, output, error, terminal: false, cancel);
+        if (args.Contains("--json", StringComparer.Ordinal) && output.GetStringBuilder().Length > 0 && s_commands.Contains(args[0]))
+        {
+            Assert.Empty(SchemaCheck.Faults(args[0], output.ToString()));
+        }
+
         return new Call(code, output.ToString(), error.ToString());
     }
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.RegularExpressions;
 using BenchSim.Cli.Commands;
+using BenchSim.Cli.Terminal;
 
 namespace BenchSim.Cli.Tests;
 
@@ -32,7 +33,7 @@ public sealed partial class DocumentTests
     public void Every_command_and_option_is_on_the_page_of_commands()
     {
         var page = File.ReadAllText(Path.Combine(Repository.Root, "docs", "commands.md"));
-        var root = RootMenu.Make(new Desk(TextWriter.Null, TextWriter.Null, Terminal: false, CancellationToken.None));
+        var root = RootMenu.Make(new Desk(TextWriter.Null, TextWriter.Null, IsTerminal: false, CancellationToken.None));
         foreach (var command in root.Subcommands)
         {
             Assert.Contains($"## `benchsim {command.Name} {command.Arguments[0].Name}`", page, StringComparison.Ordinal);

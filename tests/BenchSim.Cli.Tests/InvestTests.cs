@@ -7,7 +7,8 @@ namespace BenchSim.Cli.Tests;
 /// <summary>"invest" says whether a variant pays, with every figure's spread, and what one must believe.</summary>
 public sealed class InvestTests
 {
-    // On the farm of scenarios/by-hand batch B is 3 days late for want of room. Here 2 days count as in time, so its 100 plants do not; with room they do.
+    // On the farm of scenarios/by-hand batch B is 3 days late for want of room. Here 2 days count as in time, so its 100 plants do not;
+    // with room they do.
     private const string Room = """
         [[space]]
         id = "mats"
@@ -50,8 +51,11 @@ public sealed class InvestTests
         Assert.Equal(net, root.GetProperty("net_present_value").GetProperty("mean").GetDouble(), 1e-6);
         Assert.Equal(net, root.GetProperty("net_present_value").GetProperty("p90").GetDouble(), 1e-6);
         var rate = root.GetProperty("internal_rate").GetProperty("of_average_year").GetDouble();
-        Assert.Equal(0, PresentValue.Net(rate, [-500, year, year, year, year]), 1e-8);
-        Assert.Equal(500 / year, root.GetProperty("simple_payback").GetProperty("of_average_year").GetDouble(), 1e-9);
+
+        // The rate is written to six decimals, and a year's money more or less by half of the last changes the value by less than a
+        // thousandth.
+        Assert.Equal(0, PresentValue.Net(rate, [-500, year, year, year, year]), 1e-3);
+        Assert.Equal(500 / year, root.GetProperty("simple_payback").GetProperty("of_average_year").GetDouble(), 1e-6);
         Assert.Equal(1, root.GetProperty("pays").GetProperty("share").GetDouble());
 
         // 1 - 1.05^-4 over 0.05 years of (100 v - 230) must bring 500.
@@ -59,7 +63,7 @@ public sealed class InvestTests
         var plant = root.GetProperty("break_even")
             .EnumerateArray()
             .Single(each => each.GetProperty("input").GetString() == "value of a plant on time");
-        Assert.Equal(least, plant.GetProperty("break_even").GetDouble(), 1e-9);
+        Assert.Equal(least, plant.GetProperty("at").GetDouble(), 1e-6);
         Assert.Equal("at least", plant.GetProperty("must_be").GetString());
         Assert.True(root.GetProperty("tornado").EnumerateArray().First().GetProperty("decides").GetBoolean());
     }
@@ -76,7 +80,8 @@ public sealed class InvestTests
         foreach (
             var words in new[]
             {
-                "With the figures given it pays on average: over 4 years the net present value is 457 (95 % interval 457 to 457, 3 seasons).",
+                "With the figures given it pays on average: "
+                    + "over 4 years the net present value is 457 (95 % interval 457 to 457, 3 seasons).",
                 "in the words of the variant: made up",
                 "It pays if the value of a plant on time is at least 3.71; 5.00 is given.",
                 "What decides it most are the value of a plant on time",
@@ -172,7 +177,8 @@ public sealed class InvestTests
         Assert.Equal(2, invest.Code);
         Assert.Empty(invest.Output);
         Assert.StartsWith(
-            "variants/room.toml:0:0: there is no table [invest], so nothing says what the variant costs; add [invest] with capital, life_years and discount_rate\n",
+            "variants/room.toml:0:0: there is no table [invest], so nothing says what the variant costs; "
+                + "add [invest] with capital, life_years and discount_rate\n",
             invest.Error,
             StringComparison.Ordinal
         );

@@ -3,8 +3,10 @@ using System.Text.Json;
 namespace BenchSim.Cli.Tests;
 
 /// <summary>
-/// "level" on paper: four mats, and room elsewhere. A takes 4 trays and B 2, both sown on Monday 1 March; a tray is on the mat for 3 days, so 2 trays are over
-/// on 3 days, 6 place-days. B sown on Thursday 4 March, when A leaves the mats, is over on none. Played as planned B waits and is sown on that Thursday all the
+/// "level" on paper: four mats, and room elsewhere. A takes 4 trays and B 2, both sown on Monday 1 March; a tray is on the mat for 3 days,
+/// so 2 trays are over
+/// on 3 days, 6 place-days. B sown on Thursday 4 March, when A leaves the mats, is over on none. Played as planned B waits and is sown on
+/// that Thursday all the
 /// same, ready on 25 March instead of the planned 22nd: 100 plants, 3 days late.
 /// </summary>
 public sealed class LevelTests
@@ -70,6 +72,7 @@ public sealed class LevelTests
         );
         Assert.Equal(-2.0, mats.GetProperty("played_peak").GetProperty("difference").GetDouble());
         var late = root.GetProperty("trial")
+            .GetProperty("variants")[0]
             .GetProperty("measures")
             .EnumerateArray()
             .Single(measure => measure.GetProperty("measure").GetString() is "late_plant_days");

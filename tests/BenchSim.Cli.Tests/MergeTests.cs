@@ -75,11 +75,12 @@ public sealed class MergeTests
         var part = Call.Run("run", folder.Starter(), "--seasons=30", "--shard=2/10", "--json", "--seed=7");
         using var json = JsonDocument.Parse(part.Output);
         Assert.Equal(
-            [2, 10, 4, 6, 30, 7],
-            new[] { "part", "parts", "first_season", "last_season", "seasons", "seed" }.Select(name =>
+            [2, 10, 4, 6, 30],
+            new[] { "part", "parts", "first_season", "last_season", "seasons" }.Select(name =>
                 json.RootElement.GetProperty(name).GetInt32()
             )
         );
+        Assert.Equal("7", json.RootElement.GetProperty("seed").GetString());
         Assert.Equal(folder.In("spring.02-of-10.part"), json.RootElement.GetProperty("file").GetString());
     }
 
@@ -97,7 +98,8 @@ public sealed class MergeTests
             StringComparison.Ordinal
         );
         Assert.Contains(
-            "the run has 3 parts, and part 2 is missing; name all parts; one that is not there yet is played with \"benchsim run\" and --shard 2/3\n",
+            "the run has 3 parts, and part 2 is missing; name all parts; "
+                + "one that is not there yet is played with \"benchsim run\" and --shard 2/3\n",
             merge.Error,
             StringComparison.Ordinal
         );
@@ -168,7 +170,8 @@ public sealed class MergeTests
             Assert.Equal(2, merge.Code);
             Assert.Empty(merge.Output);
             Assert.Matches(
-                @"part:0:0: this (part is damaged or cut short; copy it again, or play it again|is no part of a run; name files that ""benchsim run --shard"" wrote)\n1 fault found",
+                "part:0:0: this (part is damaged or cut short; copy it again, or play it again|"
+                    + "is no part of a run; name files that \"benchsim run --shard\" wrote)\n1 fault found",
                 merge.Error
             );
         }
@@ -185,12 +188,14 @@ public sealed class MergeTests
         var merge = Call.Run("merge", parts[0], parts[1]);
         Assert.Equal(2, merge.Code);
         Assert.Equal(
-            $"{parts[1]}:0:0: this part was played by another build of BenchSim, which may play otherwise; merge it with that build, or play all parts again with this one\n1 fault found. Mend it and try again.\n",
+            $"{parts[1]}:0:0: this part was played by another build of BenchSim, which may play otherwise; merge it with that build, "
+                + "or play all parts again with this one\n1 fault found. Mend it and try again.\n",
             merge.Error
         );
     }
 
-    // A part that someone made up, with a last line that vouches for it, is a fault too, or an answer if its counts hang together. Fixed seed.
+    // A part that someone made up, with a last line that vouches for it, is a fault too, or an answer if its counts hang together. Fixed
+    // seed.
     [Fact]
     public void A_part_made_up_by_hand_breaks_nothing()
     {

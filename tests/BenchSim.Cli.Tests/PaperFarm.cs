@@ -1,9 +1,14 @@
 namespace BenchSim.Cli.Tests;
 
-/// <summary>The farm of scenarios/by-hand, whose house is 20 C night and day under a sky of 10 C, with sections changed for a test.</summary>
+/// <summary>
+/// The farm of scenarios/by-hand, whose house is 20 C night and day under a sky of 10 C, with sections changed for a test.
+/// </summary>
 internal static class PaperFarm
 {
-    /// <summary>A hoop house of 6 m by 10 m: cover 30 pi + 9 pi = 122.522 m2, volume 45 pi = 141.372 m3; at 5 W/m2K and one air change an hour it loses 612.611 + 46.653 = 659.263 W a kelvin.</summary>
+    /// <summary>
+    /// A hoop house of 6 m by 10 m: cover 30 pi + 9 pi = 122.522 m2, volume 45 pi = 141.372 m3; at 5 W/m2K and one air change an hour it
+    /// loses 612.611 + 46.653 = 659.263 W a kelvin.
+    /// </summary>
     public const string HoopHouse = """
         shape = "hoop"
         width = "6 m"

@@ -3,7 +3,8 @@ using System.Text.Json;
 namespace BenchSim.Cli.Tests;
 
 /// <summary>
-/// "print" writes the papers of the season. The numbers are those of scenarios/by-hand, worked out with the pencil in its README: A 4 trays, B 2, P 3 trays from
+/// "print" writes the papers of the season. The numbers are those of scenarios/by-hand, worked out with the pencil in its README: A 4
+/// trays, B 2, P 3 trays from
 /// one flat.
 /// </summary>
 public sealed class PrintTests
@@ -32,11 +33,13 @@ public sealed class PrintTests
         var told = json.RootElement;
         string Told(string name) => told.GetProperty(name).GetRawText();
 
-        // Sown A 4 and B 2 on 1 March, P's flat on 8 March; off the mats three times; P potted up; to the table and set out three times each: 13 jobs, in
+        // Sown A 4 and B 2 on 1 March, P's flat on 8 March; off the mats three times; P potted up; to the table and set out three times
+        // each: 13 jobs, in
         // the weeks from 1, 8, 15, 22 and 29 March.
         Assert.Equal(("13", "5"), (Told("jobs"), Told("weeks")));
 
-        // 7 trays and flats sown at 4 minutes, 3 potted up at 12, 7 + 9 moves at half a minute, 9 set out at half a minute: 28 + 36 + 8 + 4.5 = 76.5 minutes.
+        // 7 trays and flats sown at 4 minutes, 3 potted up at 12, 7 + 9 moves at half a minute, 9 set out at half a minute: 28 + 36 + 8 +
+        // 4.5 = 76.5 minutes.
         Assert.Equal(76.5 / 60, told.GetProperty("hours").GetDouble(), 1e-6);
 
         // A 4 x 50 and B 2 x 50 seeds, P 120 in its flat.

@@ -6,7 +6,8 @@ namespace BenchSim.Cli.Tests;
 internal static class Record
 {
     /// <summary>
-    /// Whole years. The low of a day is the number of its month, one more and one less in turn; the high is 10 above the low; every third day has 3 mm of
+    /// Whole years. The low of a day is the number of its month, one more and one less in turn; the high is 10 above the low; every third
+    /// day has 3 mm of
     /// rain. Over two years every month has as many days of the one kind as of the other, so its mean low is its number.
     /// </summary>
     public static string Years(int years, int first = 2021, Func<DateOnly, double, double>? low = null)

@@ -1,10 +1,12 @@
 using System.Reflection;
 using System.Xml.Linq;
+using BenchSim.Cli.Commands;
 
 namespace BenchSim.Cli.Tests;
 
 /// <summary>
-/// The arrows between the rooms point one way: Cli to Answers and Level, Answers to Report and Folder, Report and Level to Study to Season to Engine,
+/// The arrows between the rooms point one way: Cli to Answers and Level, Answers to Report and Folder, Report and Level to Study to Season
+/// to Engine,
 /// Folder to Season.
 /// </summary>
 public sealed class ReferenceDirectionTests

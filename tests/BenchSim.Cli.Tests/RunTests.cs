@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json;
+using BenchSim.Cli.Commands;
 
 namespace BenchSim.Cli.Tests;
 
@@ -41,7 +42,8 @@ public sealed class RunTests
         Assert.Equal(result, File.ReadAllBytes(folder.In("spring-report/result.json")));
     }
 
-    // 2,000 plants of celeriac in trays of 200 cells are more than 10 trays, and it wants 10 C at night: the cold bench's 100 places are of no use to it.
+    // 2,000 plants of celeriac in trays of 200 cells are more than 10 trays, and it wants 10 C at night: the cold bench's 100 places are of
+    // no use to it.
     [Fact]
     public void A_full_bench_beside_an_empty_one_that_is_too_cold_is_named()
     {
@@ -56,7 +58,8 @@ public sealed class RunTests
         Assert.Equal((0, ""), (run.Code, run.Error));
         Assert.Contains("The benches run out:", run.Sentences, StringComparison.Ordinal);
         Assert.Contains(
-            "All benches together have places enough: what waits is meant for \"warm-bench\", and may not stand in every other space (too cold for it, not on its list, or shut for a time).",
+            "All benches together have places enough: what waits is meant for \"warm-bench\", "
+                + "and may not stand in every other space (too cold for it, not on its list, or shut for a time).",
             run.Sentences,
             StringComparison.Ordinal
         );
@@ -77,7 +80,8 @@ public sealed class RunTests
         using var folder = new TemporaryFolder();
         var farm = Farm(
             folder,
-            "e,basil,60,2027-03-01,128-cell\na,lettuce,3000,2027-03-08,128-cell\nb,lettuce,3000,2027-04-12,128-cell\nc,lettuce,3000,2027-05-10,128-cell",
+            "e,basil,60,2027-03-01,128-cell\na,lettuce,3000,2027-03-08,128-cell\n"
+                + "b,lettuce,3000,2027-04-12,128-cell\nc,lettuce,3000,2027-05-10,128-cell",
             Space("bench", "warm", 20) + Space("bench", "cold", 20) + Space("table", "", 4),
             AlwaysMild
         );
@@ -161,9 +165,9 @@ public sealed class RunTests
         Assert.Equal(1, run.Code);
         using var json = JsonDocument.Parse(run.Output);
         var root = json.RootElement;
-        Assert.Equal(1, root.GetProperty("version").GetInt32());
+        Assert.Equal(2, root.GetProperty("version").GetInt32());
         Assert.Equal(20, root.GetProperty("seasons").GetInt32());
-        Assert.Equal(7, root.GetProperty("seed").GetInt32());
+        Assert.Equal("7", root.GetProperty("seed").GetString());
         Assert.False(root.GetProperty("require").GetProperty("met").GetBoolean());
         Assert.Equal(folder.In("spring-report"), root.GetProperty("report").GetString());
         Assert.NotEqual(0, root.GetProperty("verdict").GetProperty("sentences").GetArrayLength());
@@ -230,7 +234,8 @@ public sealed class RunTests
         var code = CommandLine.Run(["new", folder.In("a")], new BrokenWriter(), error, terminal: false, CancellationToken.None);
         Assert.Equal(70, code);
         Assert.Equal(
-            "BenchSim stopped on a fault of its own, not of your files. Run it again with BENCHSIM_DEBUG=1 to see the details, and report them.\n",
+            "BenchSim stopped on a fault of its own, not of your files. "
+                + "Run it again with BENCHSIM_DEBUG=1 to see the details, and report them.\n",
             error.ToString()
         );
     }

@@ -3,13 +3,17 @@ using System.Text.Json;
 
 namespace BenchSim.Cli.Tests;
 
-/// <summary>"size" finds how many places are enough; nothing is left to luck on the paper farm, so the answer is worked out beside each test.</summary>
+/// <summary>
+/// "size" finds how many places are enough; nothing is left to luck on the paper farm, so the answer is worked out beside each test.
+/// </summary>
 public sealed class SizeTests
 {
     private const string NoDayLate = "late_days = 0";
 
-    // scenarios/by-hand, where 3 days late still count as in time. Three table places: A1 to A3 go to the table on 18 March and out on the 22nd; A4 and B's two follow on the 22nd and go
-    // out on the 25th, 3 days late; P has it to itself from the 29th. Two places: A1 and A2 until the 22nd, A3 and A4 until the 25th, B not before Monday, the 29th, 7 days
+    // scenarios/by-hand, where 3 days late still count as in time. Three table places: A1 to A3 go to the table on 18 March and out on the
+    // 22nd; A4 and B's two follow on the 22nd and go
+    // out on the 25th, 3 days late; P has it to itself from the 29th. Two places: A1 and A2 until the 22nd, A3 and A4 until the 25th, B not
+    // before Monday, the 29th, 7 days
     // late: 100 of 420 plants, more than the 5 % allowed. So three are enough, one fewer than there are.
     [Fact]
     public void Three_table_places_are_enough_for_the_paper_farm()
@@ -45,7 +49,8 @@ public sealed class SizeTests
         Assert.Equal(40, root.GetProperty("unlimited").GetProperty("fits").GetProperty("seasons").GetInt32());
     }
 
-    // With no day late allowed B fails, for it is sown late on mats that A fills (README of scenarios/by-hand); mats and table together would mend it
+    // With no day late allowed B fails, for it is sown late on mats that A fills (README of scenarios/by-hand); mats and table together
+    // would mend it
     // (BottlenecksTests), so the mats alone do not, and the table stands in the way.
     [Fact]
     public void No_number_is_enough_where_another_space_stands_in_the_way()
@@ -54,7 +59,8 @@ public sealed class SizeTests
         var size = Call.Run("size", WithRules(folder), "--space", "mats", "--seasons", "40");
         Assert.Equal((0, ""), (size.Code, size.Error));
         Assert.Contains(
-            "No number of places on \"Heat mats\" meets the goal of 90 %: with no limit there the plan fits in 0 % of 40 seasons (95 % interval 0 to 8.8 %).",
+            "No number of places on \"Heat mats\" meets the goal of 90 %: "
+                + "with no limit there the plan fits in 0 % of 40 seasons (95 % interval 0 to 8.8 %).",
             size.Sentences,
             StringComparison.Ordinal
         );
@@ -101,7 +107,8 @@ public sealed class SizeTests
         var size = Call.Run("size", paper, "--space", "mats", "--with", "large", "--seasons", "40");
         Assert.Equal((0, ""), (size.Code, size.Error));
         Assert.Contains(
-            "- 6 places on \"Heat mats\" are enough, 2 more than there are: the plan then fits in 100 % of 40 seasons (95 % interval 91.2 to 100 %), so in at least the 90 % asked for.",
+            "- 6 places on \"Heat mats\" are enough, 2 more than there are: "
+                + "the plan then fits in 100 % of 40 seasons (95 % interval 91.2 to 100 %), so in at least the 90 % asked for.",
             size.Sentences,
             StringComparison.Ordinal
         );

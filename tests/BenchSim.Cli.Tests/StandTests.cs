@@ -63,7 +63,8 @@ public sealed class StandTests
         var check = Call.Run("check", spring);
         Assert.Equal(0, check.Code);
 
-        // Pepper (viability.csv): sigma = 10^(7.767 - 4.67 log10 8 - 0.0329 x 10 - 0.000478 x 100) = 1488.6 days. From 2022-03-08 to 2027-03-08 are 1826 days:
+        // Pepper (viability.csv): sigma = 10^(7.767 - 4.67 log10 8 - 0.0329 x 10 - 0.000478 x 100) = 1488.6 days. From 2022-03-08 to
+        // 2027-03-08 are 1826 days:
         // probit(0.9) - 1826 / 1488.6 = 1.28155 - 1.22666 = 0.0549, and the normal distribution has 52.2 % below it.
         var peppers = Assert.Single(check.Output.Split('\n'), line => line.StartsWith("  peppers ", StringComparison.Ordinal));
         Assert.EndsWith(" 90 % -> 52.2 %", peppers, StringComparison.Ordinal);

@@ -3,7 +3,8 @@ using System.Text.Json;
 namespace BenchSim.Cli.Tests;
 
 /// <summary>
-/// "succession" on paper: a tray sown on a Monday goes out on the third Monday after it, one sown on Thursday 11 March on Thursday 1 April (3 days to come up,
+/// "succession" on paper: a tray sown on a Monday goes out on the third Monday after it, one sown on Thursday 11 March on Thursday 1 April
+/// (3 days to come up,
 /// 14 to grow, which is Sunday the 28th, to the table on Monday, 3 nights).
 /// </summary>
 public sealed class SuccessionTests
@@ -38,15 +39,22 @@ public sealed class SuccessionTests
         Assert.Equal([7, 10], schedules.Select(each => each.GetProperty("every_days").GetInt32()));
 
         // Every 7 days: out on 22 and 29 March and 5 April; 5 days of supply each leave 2 and 2 days without.
-        // Every 10 days: sown on 1 March, 11 March and, the 21st being a Sunday, 22 March; out on 22 March, 1 and 12 April; 5 and 6 days without.
-        Assert.Equal([4.0, 11.0], schedules.Select(each => each.GetProperty("gap_days").GetProperty("mean").GetDouble()));
-        Assert.Equal("2027-04-05 2027-04-12", string.Join(' ', schedules.Select(each => each.GetProperty("last_set_out").GetString())));
+        // Every 10 days: sown on 1 March, 11 March and, the 21st being a Sunday, 22 March; out on 22 March, 1 and 12 April; 5 and 6 days
+        // without.
+        Assert.Equal(
+            [4.0, 11.0],
+            schedules.Select(each => each.GetProperty("figures").GetProperty("gap_days").GetProperty("mean").GetDouble())
+        );
+        Assert.Equal(
+            "2027-04-05 2027-04-12",
+            string.Join(' ', schedules.Select(each => each.GetProperty("figures").GetProperty("last_set_out").GetString()))
+        );
         Assert.All(schedules, each =>
             Assert.Equal(
                 (3, 0),
                 (
-                    each.GetProperty("fits").GetProperty("seasons").GetInt32(),
-                    each.GetProperty("without_gap").GetProperty("seasons").GetInt32()
+                    each.GetProperty("figures").GetProperty("fits").GetProperty("hits").GetInt32(),
+                    each.GetProperty("figures").GetProperty("without_gap").GetProperty("hits").GetInt32()
                 )
             )
         );
@@ -54,8 +62,8 @@ public sealed class SuccessionTests
             Assert.Equal(
                 (0.0, 0.0),
                 (
-                    each.GetProperty("late_plant_days").GetProperty("mean").GetDouble(),
-                    each.GetProperty("never_out").GetProperty("mean").GetDouble()
+                    each.GetProperty("figures").GetProperty("late_plant_days").GetProperty("mean").GetDouble(),
+                    each.GetProperty("figures").GetProperty("never_out").GetProperty("mean").GetDouble()
                 )
             )
         );
@@ -138,8 +146,8 @@ public sealed class SuccessionTests
         Assert.Equal(call.Output, Call.Run([.. trial, "3"]).Output);
         using var run = JsonDocument.Parse(Call.Run("run", spring, "--seasons", "40", "--no-report", "--json").Output);
         Assert.Equal(
-            run.RootElement.GetProperty("fits").GetProperty("seasons").GetInt32(),
-            Assert.Single(Schedules(call)).GetProperty("fits").GetProperty("seasons").GetInt32()
+            run.RootElement.GetProperty("fits").GetProperty("hits").GetInt32(),
+            Assert.Single(Schedules(call)).GetProperty("figures").GetProperty("fits").GetProperty("hits").GetInt32()
         );
     }
 

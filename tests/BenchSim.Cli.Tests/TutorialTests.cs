@@ -1,13 +1,17 @@
 namespace BenchSim.Cli.Tests;
 
 /// <summary>
-/// Does what docs/tutorial.md says, from its first line to its last, in an empty folder, and compares what is shown with what comes. The page has
+/// Does what docs/tutorial.md says, from its first line to its last, in an empty folder, and compares what is shown with what comes. The
+/// page has
 /// these blocks between lines of three backquotes:
 /// <list type="bullet">
-/// <item><c>console</c>: a line that begins with <c>$ benchsim</c> is run; the lines below it, up to the next such line, are what it prints: standard output, then
-/// standard error. A line <c>...</c> stands for any number of lines, none too. A last line <c>[exit code N]</c> is how it ends, 0 where there is none.</item>
+/// <item><c>console</c>: a line that begins with <c>$ benchsim</c> is run; the lines below it, up to the next such line, are what it
+/// prints: standard output, then
+/// standard error. A line <c>...</c> stands for any number of lines, none too. A last line <c>[exit code N]</c> is how it ends, 0 where
+/// there is none.</item>
 /// <item><c>toml FILE</c>, <c>csv FILE</c>: the whole of a file, written anew.</item>
-/// <item><c>diff FILE</c>: the one line that begins like the text behind <c>-</c> gives way to the lines behind <c>+</c> that follow.</item>
+/// <item><c>diff FILE</c>: the one line that begins like the text behind <c>-</c> gives way to the lines behind <c>+</c> that
+/// follow.</item>
 /// </list>
 /// </summary>
 [Collection("Changes the current folder")]

@@ -1,3 +1,5 @@
+using BenchSim.Cli.Commands;
+
 namespace BenchSim.Cli.Tests;
 
 /// <summary>Faults of the command line: exit code 2, a sentence each, all in one pass.</summary>

@@ -39,7 +39,7 @@ public sealed class WeatherTests
 
         // 53 F = (53 - 32) / 1.8 C.
         var low = json.RootElement.GetProperty("months")[2].GetProperty("record").GetProperty("low_c").GetDouble();
-        Assert.Equal(21 / 1.8, low, 1e-9);
+        Assert.Equal(21 / 1.8, low, 1e-6);
         Assert.True(json.RootElement.GetProperty("short").GetBoolean());
     }
 
@@ -81,7 +81,8 @@ public sealed class WeatherTests
         var weather = Call.Run("weather", Write(folder, Record.Years(2, low: (_, usual) => usual + 50)));
         Assert.Equal(2, weather.Code);
         Assert.Contains(
-            ":2:12: the temperatures are too high for degrees Celsius and look like Fahrenheit; give --temperature-unit F, or degrees Celsius\n",
+            ":2:12: the temperatures are too high for degrees Celsius and look like Fahrenheit; "
+                + "give --temperature-unit F, or degrees Celsius\n",
             weather.Error,
             StringComparison.Ordinal
         );
@@ -154,7 +155,8 @@ public sealed class WeatherTests
 
         // Line 1 is the header and line 2 the first day: line 51 held 19 February, and now holds the 20th.
         Assert.Contains(
-            $"Put right in it, 1 place:\n  {record}:51:1: 2021-02-19 is missing; filled on a straight line between the days before and after\n",
+            $"Put right in it, 1 place:\n  {record}:51:1: 2021-02-19 is missing; "
+                + "filled on a straight line between the days before and after\n",
             weather.Output,
             StringComparison.Ordinal
         );

@@ -1,6 +1,7 @@
 using BenchSim.Folder;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Study.Levelling;
 
 namespace BenchSim.Level.Tests;
 
@@ -52,7 +53,7 @@ public class LevelRunnerTests
             }
         )
         {
-            Assert.Throws<ArgumentOutOfRangeException>(() => LevelRunner.Run(Plan, bad, null, CancellationToken.None));
+            Assert.Throws<ArgumentOutOfRangeException>(() => LevelRunner.Run(Plan, bad, new Leveller(), null, CancellationToken.None));
         }
     }
 
@@ -61,7 +62,7 @@ public class LevelRunnerTests
     {
         using var stop = new CancellationTokenSource();
         stop.Cancel();
-        Assert.Throws<OperationCanceledException>(() => LevelRunner.Run(Plan, Options, null, stop.Token));
+        Assert.Throws<OperationCanceledException>(() => LevelRunner.Run(Plan, Options, new Leveller(), null, stop.Token));
     }
 
     [Fact]
@@ -71,7 +72,7 @@ public class LevelRunnerTests
         var mayMove = SeasonPlanner
             .Make(Plan.Scenario with { Batches = [.. Plan.Scenario.Batches.Select(order => order with { LaterDays = 3 })] })
             .Plan!;
-        var result = LevelRunner.Run(mayMove, Options with { Threads = 1 }, new Told(told), CancellationToken.None);
+        var result = LevelRunner.Run(mayMove, Options with { Threads = 1 }, new Leveller(), new Told(told), CancellationToken.None);
         Assert.NotEmpty(result.Moves);
         Assert.Equal(told.Order(), told);
         Assert.Equal(100, told[^1]);

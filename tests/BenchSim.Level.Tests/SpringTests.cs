@@ -5,6 +5,7 @@ using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 using BenchSim.Season.Play;
 using BenchSim.Study.Figures;
+using BenchSim.Study.Levelling;
 
 namespace BenchSim.Level.Tests;
 
@@ -23,7 +24,7 @@ public class SpringTests
         Seed = 2027,
         ExpectedSeasons = 60,
     };
-    private static readonly LevelResult Result = LevelRunner.Run(Plan, Options, null, CancellationToken.None);
+    private static readonly LevelResult Result = LevelRunner.Run(Plan, Options, new Leveller(), null, CancellationToken.None);
 
     // Intervals hold with 95 % confidence, all groups together; the seed is fixed, so the test always says the same.
     [Fact]
@@ -116,8 +117,8 @@ public class SpringTests
     {
         var few = Options with { Seasons = 12, ExpectedSeasons = 9 };
         Assert.Equal(
-            Text(LevelRunner.Run(Plan, few with { Threads = 1 }, null, CancellationToken.None)),
-            Text(LevelRunner.Run(Plan, few with { Threads = 3 }, null, CancellationToken.None))
+            Text(LevelRunner.Run(Plan, few with { Threads = 1 }, new Leveller(), null, CancellationToken.None)),
+            Text(LevelRunner.Run(Plan, few with { Threads = 3 }, new Leveller(), null, CancellationToken.None))
         );
     }
 
@@ -125,8 +126,8 @@ public class SpringTests
     public void A_smaller_share_to_fill_leaves_more_room()
     {
         var few = Options with { Seasons = 2, ExpectedSeasons = 20 };
-        var all = LevelRunner.Run(Plan, few, null, CancellationToken.None);
-        var most = LevelRunner.Run(Plan, few with { Fill = 0.9 }, null, CancellationToken.None);
+        var all = LevelRunner.Run(Plan, few, new Leveller(), null, CancellationToken.None);
+        var most = LevelRunner.Run(Plan, few with { Fill = 0.9 }, new Leveller(), null, CancellationToken.None);
         Assert.True(most.OverBefore > all.OverBefore);
         Assert.True(Peak(most) <= Peak(all), $"{Peak(most)} against {Peak(all)}");
 

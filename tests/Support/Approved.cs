@@ -1,6 +1,9 @@
 namespace Support;
 
-/// <summary>Text that is committed and compared. With BENCHSIM_APPROVE=1 in the environment it is written anew instead: read the difference before committing it.</summary>
+/// <summary>
+/// Text that is committed and compared. With BENCHSIM_APPROVE=1 in the environment it is written anew instead: read the difference before
+/// committing it.
+/// </summary>
 public static class Approved
 {
     /// <summary>True where what comes is to be written in the place of what is there.</summary>

@@ -3,7 +3,10 @@ namespace Support;
 /// <summary>Files of the repository, found from where the tests run.</summary>
 public static class Repository
 {
-    /// <summary>The folder that holds the solution. The paths of source files are rewritten in the build, so the way to it starts at the built tests.</summary>
+    /// <summary>
+    /// The folder that holds the solution. The paths of source files are rewritten in the build, so the way to it starts at the built
+    /// tests.
+    /// </summary>
     public static string Root { get; } = FindRoot();
 
     /// <summary>The worked examples: folders under scenarios/ with a site.toml, in order of name.</summary>

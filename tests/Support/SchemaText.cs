@@ -7,7 +7,10 @@ using System.Xml.Linq;
 
 namespace Support;
 
-/// <summary>The JSON schema (draft 2020-12) of documents, from the records they are written from: types from System.Text.Json, meanings from the XML docs.</summary>
+/// <summary>
+/// The JSON schema (draft 2020-12) of documents, from the records they are written from: types from System.Text.Json, meanings from the XML
+/// docs.
+/// </summary>
 public sealed class SchemaText
 {
     private static readonly JsonSerializerOptions s_layout = new()
@@ -113,9 +116,7 @@ public sealed class SchemaText
     }
 
     private static string NameOf(Type type) =>
-        JsonNamingPolicy.SnakeCaseLower.ConvertName(
-            type.Name.Replace("Json", "", StringComparison.Ordinal).Replace("Document", "", StringComparison.Ordinal)
-        );
+        JsonNamingPolicy.SnakeCaseLower.ConvertName(type.Name.StartsWith("Json", StringComparison.Ordinal) ? type.Name[4..] : type.Name);
 
     private string Meaning(Type type, string? property)
     {

@@ -54,14 +54,16 @@ public static class DenseWords
             : $"no difference can be told in the plants out in time ({InTime(late)})";
         var fits = crop.Fits.IsReal
             ? $"the plan fits in {Figures.Percent(crop.Fits.Variant.Share)} of seasons instead of {Figures.Percent(crop.Fits.Base.Share)}"
-            : $"no difference can be told in the chance that the plan fits ({CompareFigures.SignedPoints(crop.Fits.Low)} to {CompareFigures.SignedPoints(crop.Fits.High)} percentage points)";
+            : $"no difference can be told in the chance that the plan fits ({CompareFigures.SignedPoints(crop.Fits.Low)} "
+                + $"to {CompareFigures.SignedPoints(crop.Fits.High)} percentage points)";
         return $"{char.ToUpperInvariant(plants[0])}{plants[1..]}; {fits}.";
     }
 
     private static string InTime(MeasureChange late) =>
         double.IsNaN(late.HalfWidth)
             ? "one season says nothing of luck"
-            : $"{CompareFigures.Signed(late.Measure, -late.High, CompareFigures.Decimals(late))} to {CompareFigures.Signed(late.Measure, -late.Low, CompareFigures.Decimals(late))}";
+            : $"{CompareFigures.Signed(late.Measure, -late.High, CompareFigures.Decimals(late))} to "
+                + $"{CompareFigures.Signed(late.Measure, -late.Low, CompareFigures.Decimals(late))}";
 
     /// <summary>From which density on it frees mats.</summary>
     public static string MatBreakEven(DenseBreakEven even)
@@ -81,9 +83,11 @@ public static class DenseWords
     public static string LabourBreakEven(DenseBreakEven even)
     {
         var hours =
-            $"potting up takes {Figures.Tenths(even.PottedMinutes / 60)} hours with the moves after it, all the work of direct sowing {Figures.Tenths(even.DirectMinutes / 60)}";
+            $"potting up takes {Figures.Tenths(even.PottedMinutes / 60)} hours with the moves after it, "
+            + $"all the work of direct sowing {Figures.Tenths(even.DirectMinutes / 60)}";
         return even.LabourSeeds is { } seeds
-            ? $"It takes no more work above {Figures.Short(seeds)} seeds a flat ({hours}{(even.LabourSeedsWhole is { } whole ? $"; in whole flats from {Figures.Whole(whole)} on" : "")})."
+            ? $"It takes no more work above {Figures.Short(seeds)} seeds a flat "
+                + $"({hours}{(even.LabourSeedsWhole is { } whole ? $"; in whole flats from {Figures.Whole(whole)} on" : "")})."
             : $"No density takes as little work: {hours}.";
     }
 
@@ -97,6 +101,7 @@ public static class DenseWords
         }
 
         (var least, var most) = change.Difference < 0 ? (-change.High, -change.Low) : (change.Low, change.High);
-        return $"{amount} ({CompareFigures.Amount(change.Measure, least, decimals)} to {CompareFigures.Amount(change.Measure, most, decimals)})";
+        return $"{amount} ({CompareFigures.Amount(change.Measure, least, decimals)} to "
+            + $"{CompareFigures.Amount(change.Measure, most, decimals)})";
     }
 }

@@ -38,7 +38,9 @@ public static class Figures
     public static string Short(double number) =>
         Math.Abs(number) >= 9.95 ? Whole((long)Math.Round(number, MidpointRounding.AwayFromZero)) : Tenths(number);
 
-    /// <summary>An amount of the user's money: "$12.50", "EUR 12.50", or "12.50" without a sign. A code is set apart from its number, a sign is not.</summary>
+    /// <summary>
+    /// An amount of the user's money: "$12.50", "EUR 12.50", or "12.50" without a sign. A code is set apart from its number, a sign is not.
+    /// </summary>
     public static string Money(double amount, string currency)
     {
         var front = SafeText.Short(currency, 10);

@@ -9,7 +9,8 @@ public static class NearNames
     private const int Most = 5;
 
     /// <summary>
-    /// At most five known names near a written one, nearest first: the same but for case, names that begin with it, then names that differ by
+    /// At most five known names near a written one, nearest first: the same but for case, names that begin with it, then names that differ
+    /// by
     /// at most one slip in three letters. Equally near names stay in the order of <paramref name="known"/>.
     /// </summary>
     public static ImmutableArray<string> Of(string written, IEnumerable<string> known)

@@ -12,8 +12,11 @@ public static class PrecisionWords
     {
         string[] asked = [.. Asked(result.Goal)];
         var why = result.IsReached
-            ? $"It stopped there because {(asked.Length == 1 ? "the interval was" : "both intervals were")} narrow enough{(result.Looks.Length == 1 ? "" : " for the first time")}"
-            : $"It stopped there because no more seasons were allowed (--most); the {(asked.Length == 1 ? "interval is" : "intervals are not both narrow enough,")} {(asked.Length == 1 ? "still wider than asked" : "so take more seasons or ask for less")}";
+            ? $"It stopped there because {(asked.Length == 1 ? "the interval was" : "both intervals were")} narrow "
+                + $"enough{(result.Looks.Length == 1 ? "" : " for the first time")}"
+            : "It stopped there because no more seasons were allowed (--most); the "
+                + $"{(asked.Length == 1 ? "interval is" : "intervals are not both narrow enough,")} "
+                + $"{(asked.Length == 1 ? "still wider than asked" : "so take more seasons or ask for less")}";
         return $"Asked for: {string.Join(" and ", asked)}. {Looks(result)} {why}: {string.Join("; ", Reached(result))}.";
     }
 
@@ -21,7 +24,8 @@ public static class PrecisionWords
     {
         if (goal.Chance is { } chance)
         {
-            yield return $"a 95 % interval of the chance that the plan fits of no more than {Points(chance)} percentage points to either side";
+            yield return "a 95 % interval of the chance that the plan fits of no more than "
+                + $"{Points(chance)} percentage points to either side";
         }
 
         if (goal.LatePlantDays is { } late)
@@ -42,13 +46,16 @@ public static class PrecisionWords
         if (result.Goal.Chance is not null)
         {
             var fits = result.Study.Fits;
-            yield return $"the plan fits in {Figures.Percent(fits.Share)} of {seasons} (95 % interval {Figures.Interval(fits)}, {Points((fits.High - fits.Low) / 2)} points to either side)";
+            yield return $"the plan fits in {Figures.Percent(fits.Share)} of {seasons} (95 % interval {Figures.Interval(fits)}, "
+                + $"{Points((fits.High - fits.Low) / 2)} points to either side)";
         }
 
         if (result.Goal.LatePlantDays is not null)
         {
             var late = result.Study.LatePlantDays;
-            yield return $"late plant-days {Figures.Short(late.Mean)} on average of {seasons} (95 % interval {Figures.Short(Math.Max(0, late.Mean - late.HalfWidth))} to {Figures.Short(late.Mean + late.HalfWidth)}, {Figures.Short(late.HalfWidth)} to either side)";
+            yield return $"late plant-days {Figures.Short(late.Mean)} on average of {seasons} (95 % interval "
+                + $"{Figures.Short(Math.Max(0, late.Mean - late.HalfWidth))} to {Figures.Short(late.Mean + late.HalfWidth)}, "
+                + $"{Figures.Short(late.HalfWidth)} to either side)";
         }
     }
 

@@ -3,7 +3,9 @@ using System.Text;
 
 namespace BenchSim.Answers.Words;
 
-/// <summary>Makes text from users safe on a terminal: it cannot move the cursor, change colours, turn the reading direction or hide itself.</summary>
+/// <summary>
+/// Makes text from users safe on a terminal: it cannot move the cursor, change colours, turn the reading direction or hide itself.
+/// </summary>
 public static class SafeText
 {
     private const int ZeroWidthNonJoiner = 0x200C;
@@ -37,7 +39,9 @@ public static class SafeText
         return safe.ToString();
     }
 
-    /// <summary>One line of at most <paramref name="most"/> characters as a reader counts them; what is left out shows as an ellipsis.</summary>
+    /// <summary>
+    /// One line of at most <paramref name="most"/> characters as a reader counts them; what is left out shows as an ellipsis.
+    /// </summary>
     public static string Short(string text, int most)
     {
         var line = OneLine(text).Trim();

@@ -1,8 +1,7 @@
 using System.CommandLine;
-using BenchSim.Cli.Printing;
-using BenchSim.Season.Inputs;
-using BenchSim.Study;
-using BenchSim.Study.Bottlenecks;
+using BenchSim.Answers.Bottlenecks;
+using BenchSim.Answers.Opening;
+using BenchSim.Cli.Terminal;
 
 namespace BenchSim.Cli.Commands;
 
@@ -14,40 +13,26 @@ internal static class BottlenecksCommand
     public static Command Make(Desk desk)
     {
         var folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv.");
-        var options = new PlayOptions();
+        var play = new PlayOptions();
         var json = CommonOptions.ForMachines("the answer");
         var command = new Command(
             "bottlenecks",
-            "Gives each space no limit in turn, then one unit more, then every two no limit at once, on the same luck, and says which saves most late plants; and who waits for whom, by week."
+            "Gives each space no limit in turn, then one unit more, then every two no limit at once, on the same luck, "
+                + "and says which saves most late plants; and who waits for whom, by week."
         )
         {
             folder,
         };
-        options.AddTo(command);
+        play.AddTo(command);
         command.Add(json);
-        command.SetAction(parsed => Find(parsed.GetRequiredValue(folder), plan => options.Of(parsed, plan), parsed.GetValue(json), desk));
+        command.SetAction(parsed =>
+            desk.Give(
+                new BottleneckQuestion { Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)), Play = play.Of(parsed) }.Ask(
+                    desk.Watch
+                ),
+                parsed.GetValue(json)
+            )
+        );
         return command;
-    }
-
-    private static int Find(string directory, Func<SeasonPlan, StudyOptions> optionsOf, bool json, Desk desk)
-    {
-        var opened = OpenedScenario.Open(directory);
-        if (opened.Plan is not { } plan)
-        {
-            return FaultList.Print(desk, json, opened.Faults);
-        }
-
-        var options = optionsOf(plan);
-        var result = PlayProgress.Draw(desk, options.Seasons, progress => BottleneckRunner.Play(plan, options, progress, desk.Cancel));
-        if (json)
-        {
-            BottleneckJson.Print(desk, result);
-        }
-        else
-        {
-            BottleneckPrinter.Print(desk, result);
-        }
-
-        return ExitCode.Done;
     }
 }

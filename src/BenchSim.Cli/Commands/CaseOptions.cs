@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using BenchSim.Answers.Words;
 using BenchSim.Report.Case;
-using BenchSim.Season.Values;
 
 namespace BenchSim.Cli.Commands;
 
@@ -66,7 +65,4 @@ internal sealed class CaseOptions(string what)
 
     /// <summary>The paper asked for; null for the usual one of the site.</summary>
     public CasePaper? PaperOf(ParseResult parsed) => parsed.GetValue(_paper);
-
-    /// <summary>The paper that is usual where a site has these units.</summary>
-    public static CasePaper Usual(UnitSystem units) => units == UnitSystem.Imperial ? CasePaper.Letter : CasePaper.A4;
 }

@@ -1,5 +1,7 @@
 using System.CommandLine;
-using BenchSim.Cli.Printing;
+using BenchSim.Answers.Check;
+using BenchSim.Answers.Opening;
+using BenchSim.Cli.Terminal;
 
 namespace BenchSim.Cli.Commands;
 
@@ -27,7 +29,8 @@ internal static class CheckCommand
         var json = CommonOptions.ForMachines("the plan, or the faults,");
         var command = new Command(
             "check",
-            "Reads everything, reports every fault with its file, line and column, and prints the plan it understood: dates, trays, seeds, and what the site's weather means for it."
+            "Reads everything, reports every fault with its file, line and column, and prints the plan it understood: dates, trays, "
+                + "seeds, and what the site's weather means for it."
         )
         {
             folder,
@@ -36,31 +39,16 @@ internal static class CheckCommand
             json,
         };
         command.SetAction(parsed =>
-            Check(
-                new CheckSettings(parsed.GetRequiredValue(folder), parsed.GetValue(sources), parsed.GetValue(stand), parsed.GetValue(json)),
-                desk
+            desk.Give(
+                new CheckQuestion
+                {
+                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)),
+                    Sources = parsed.GetValue(sources),
+                    Stand = parsed.GetValue(stand),
+                }.Ask(),
+                parsed.GetValue(json)
             )
         );
         return command;
-    }
-
-    private static int Check(CheckSettings settings, Desk desk)
-    {
-        var opened = OpenedScenario.Open(settings.Directory);
-        if (opened.Plan is not { } plan)
-        {
-            return FaultList.Print(desk, settings.Json, opened.Faults);
-        }
-
-        if (settings.Json)
-        {
-            PlanJson.Print(desk, plan, settings);
-        }
-        else
-        {
-            PlanPrinter.Print(desk, plan, settings);
-        }
-
-        return ExitCode.Done;
     }
 }

@@ -92,7 +92,8 @@ internal static class CommonOptions
                 }
 
                 result.AddError(
-                    $"{name} {SafeText.Quote(text)} cannot be used; write a whole number from {Figures.Whole(least)} to {Figures.Whole(most)}, without commas."
+                    $"{name} {SafeText.Quote(text)} cannot be used; "
+                        + $"write a whole number from {Figures.Whole(least)} to {Figures.Whole(most)}, without commas."
                 );
                 return null;
             },
@@ -138,7 +139,8 @@ internal static class CommonOptions
                 }
 
                 result.AddError(
-                    $"{name} {SafeText.Quote(text)} cannot be used; write a share {(endsOut ? "above 0 and below 1" : "from 0 to 1")}, such as 0.9, or a percentage, such as 90%."
+                    $"{name} {SafeText.Quote(text)} cannot be used; write a share "
+                        + $"{(endsOut ? "above 0 and below 1" : "from 0 to 1")}, such as 0.9, or a percentage, such as 90%."
                 );
                 return null;
             },

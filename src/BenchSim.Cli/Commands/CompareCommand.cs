@@ -1,11 +1,7 @@
-using System.Collections.Immutable;
 using System.CommandLine;
-using BenchSim.Cli.Printing;
-using BenchSim.Report.Case;
-using BenchSim.Report.Writing;
-using BenchSim.Season.Inputs;
-using BenchSim.Study;
-using BenchSim.Study.Compare;
+using BenchSim.Answers.Compare;
+using BenchSim.Answers.Opening;
+using BenchSim.Cli.Terminal;
 
 namespace BenchSim.Cli.Commands;
 
@@ -68,80 +64,23 @@ internal static class CompareCommand
             if (cases.IsAsked(result) && result.GetResult(with)?.Tokens.Count > 1)
             {
                 result.AddError(
-                    "--case takes one variant, for a case is made for one change; write --with with one name, and the command once for each."
+                    "--case takes one variant, for a case is made for one change; write --with with one name, "
+                        + "and the command once for each."
                 );
             }
         });
         command.SetAction(parsed =>
-            Compare(
-                parsed.GetRequiredValue(folder),
-                [.. parsed.GetRequiredValue(with).Distinct(StringComparer.Ordinal)],
-                cases.IsAsked(parsed) ? new CaseWish(parsed.GetValue(place), cases.PaperOf(parsed)) : null,
-                play.Of(parsed),
-                parsed.GetValue(json),
-                desk
+            desk.Give(
+                new CompareQuestion
+                {
+                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)),
+                    Variants = [.. parsed.GetRequiredValue(with).Distinct(StringComparer.Ordinal)],
+                    Play = play.Of(parsed),
+                    Case = cases.IsAsked(parsed) ? new CaseWish(parsed.GetValue(place), cases.PaperOf(parsed)) : null,
+                }.Ask(desk.Watch),
+                parsed.GetValue(json)
             )
         );
         return command;
-    }
-
-    /// <summary>A case report that is asked for.</summary>
-    /// <param name="Out">Its folder; null for the usual place.</param>
-    /// <param name="Paper">Its paper; null for the usual one of the site.</param>
-    private sealed record CaseWish(string? Out, CasePaper? Paper);
-
-    private static int Compare(
-        string directory,
-        ImmutableArray<string> names,
-        CaseWish? wish,
-        Func<SeasonPlan, StudyOptions> optionsOf,
-        bool json,
-        Desk desk
-    )
-    {
-        var place = wish is null ? null : wish.Out ?? BesideScenario.Folder(directory, $"-{names[0]}-case");
-        if (place is not null)
-        {
-            CaseFolder.Check(place);
-        }
-
-        var opened = OpenedScenario.Open(directory);
-        if (opened.Plan is not { } plan)
-        {
-            return FaultList.Print(desk, json, opened.Faults);
-        }
-
-        var variants = OpenedVariants.Open(directory, plan, names);
-        if (variants.Plans.IsEmpty)
-        {
-            return FaultList.Print(desk, json, variants.Faults);
-        }
-
-        var options = optionsOf(plan);
-        var result = PlayProgress.Draw(desk, options.Seasons, progress =>
-            CompareRunner.Play(plan, variants.Plans, options, progress, desk.Cancel)
-        );
-        string? file = null;
-        if (place is not null)
-        {
-            CaseFolder.Write(
-                place,
-                CaseStudy.OfComparison(desk, result, options, wish!.Paper),
-                [.. variants.Inputs.Select(input => new ReportInput(input.Name, input.Bytes.AsMemory()))],
-                desk.Cancel
-            );
-            file = Path.Combine(place, CaseFolder.FileName);
-        }
-
-        if (json)
-        {
-            CompareJson.Print(desk, result, file);
-        }
-        else
-        {
-            ComparePrinter.Print(desk, result, file);
-        }
-
-        return ExitCode.Done;
     }
 }

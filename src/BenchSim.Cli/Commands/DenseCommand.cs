@@ -1,11 +1,8 @@
-using System.Collections.Immutable;
 using System.CommandLine;
-using BenchSim.Answers;
+using BenchSim.Answers.Dense;
+using BenchSim.Answers.Opening;
 using BenchSim.Answers.Words;
-using BenchSim.Cli.Printing;
-using BenchSim.Report;
-using BenchSim.Season.Inputs;
-using BenchSim.Study;
+using BenchSim.Cli.Terminal;
 using BenchSim.Study.Dense;
 
 namespace BenchSim.Cli.Commands;
@@ -40,7 +37,8 @@ internal static class DenseCommand
         var json = CommonOptions.ForMachines("the differences");
         var command = new Command(
             "dense",
-            "Plays each crop of the heat mats sown directly, and sown dense and potted up later, and says what mats that frees, what benches and work it takes, and from which density on."
+            "Plays each crop of the heat mats sown directly, and sown dense and potted up later, and says what mats that frees, "
+                + "what benches and work it takes, and from which density on."
         )
         {
             folder,
@@ -54,116 +52,19 @@ internal static class DenseCommand
             json,
         };
         command.SetAction(parsed =>
-            Dense(
-                parsed.GetRequiredValue(folder),
-                opened => new DenseSettings(
-                    CropOf(opened.Plan!, parsed.GetValue(crop)),
-                    FlatOf(opened.OpenFlats, parsed.GetValue(flat)),
-                    parsed.GetValue(density)
-                ),
-                play.Of(parsed),
-                parsed.GetValue(place),
-                parsed.GetValue(json),
-                desk
+            desk.Give(
+                new DenseQuestion
+                {
+                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)),
+                    Crop = parsed.GetValue(crop),
+                    Flat = parsed.GetValue(flat),
+                    SeedsPerFlat = parsed.GetValue(density),
+                    Play = play.Of(parsed),
+                    Out = parsed.GetValue(place),
+                }.Ask(desk.Watch),
+                parsed.GetValue(json)
             )
         );
         return command;
-    }
-
-    private static int Dense(
-        string directory,
-        Func<OpenedScenario, DenseSettings> settingsOf,
-        Func<SeasonPlan, StudyOptions> optionsOf,
-        string? place,
-        bool json,
-        Desk desk
-    )
-    {
-        if (place is not null)
-        {
-            DenseFolder.Check(place);
-        }
-
-        var opened = OpenedScenario.Open(directory);
-        if (opened.Plan is not { } plan)
-        {
-            return FaultList.Print(desk, json, opened.Faults);
-        }
-
-        var settings = settingsOf(opened);
-        var options = optionsOf(plan);
-        var result = PlayProgress.Draw(desk, options.Seasons, progress => DenseRunner.Play(plan, settings, options, progress, desk.Cancel));
-        if (place is not null)
-        {
-            DenseFolder.Write(place, result, desk.Cancel);
-        }
-
-        if (json)
-        {
-            DenseJson.Print(desk, result, place);
-        }
-        else
-        {
-            DensePrinter.Print(desk, result, place);
-        }
-
-        return ExitCode.Done;
-    }
-
-    private static string? CropOf(SeasonPlan plan, string? written)
-    {
-        if (written is null)
-        {
-            return null;
-        }
-
-        BatchPlan[] ofCrop = [.. plan.Batches.Where(batch => string.Equals(batch.Order.CropId, written, StringComparison.Ordinal))];
-        if (ofCrop.Any(batch => batch.Mats.Length > 0))
-        {
-            return written;
-        }
-
-        string[] known =
-        [
-            .. plan
-                .Batches.Where(batch => batch.Mats.Length > 0)
-                .Select(batch => batch.Order.CropId)
-                .Distinct(StringComparer.Ordinal)
-                .Order(StringComparer.Ordinal),
-        ];
-        throw new RefusedException(
-            (
-                ofCrop.Length > 0
-                    ? $"The crop {SafeText.Quote(written)} does not stand on a heat mat. "
-                    : $"The plan has no crop {SafeText.Quote(written)}. "
-            ) + Meant(written, known, "The crops on its heat mats are ", "No crop of it stands on a heat mat.")
-        );
-    }
-
-    private static TrayType FlatOf(ImmutableArray<TrayType> flats, string? written)
-    {
-        if (written is null)
-        {
-            return flats[0];
-        }
-
-        return flats.FirstOrDefault(flat => string.Equals(flat.Id, written, StringComparison.Ordinal))
-            ?? throw new RefusedException(
-                $"There is no open flat {SafeText.Quote(written)}. "
-                    + Meant(written, [.. flats.Select(flat => flat.Id)], "The open flats are ", "")
-            );
-    }
-
-    private static string Meant(string written, string[] known, string all, string none)
-    {
-        if (known.Length == 0)
-        {
-            return none;
-        }
-
-        var near = NearNames.Of(written, known);
-        return near.IsEmpty
-            ? $"{all}{Figures.List([.. known.Select(SafeText.Quote)])}."
-            : $"Did you mean {string.Join(" or ", near.Select(SafeText.Quote))}?";
     }
 }

@@ -1,11 +1,7 @@
 using System.CommandLine;
-using BenchSim.Cli.Printing;
-using BenchSim.Folder;
-using BenchSim.Report;
-using BenchSim.Season.Inputs;
-using BenchSim.Season.Values;
-using BenchSim.Study;
-using BenchSim.Study.Invest;
+using BenchSim.Answers.Invest;
+using BenchSim.Answers.Opening;
+using BenchSim.Cli.Terminal;
 
 namespace BenchSim.Cli.Commands;
 
@@ -32,7 +28,8 @@ internal static class InvestCommand
         var json = CommonOptions.ForMachines("the case");
         var command = new Command(
             "invest",
-            "Says whether a variant pays: what it saves and costs a year, its net present value, internal rate and payback with their spread, and what one must believe for it to pay."
+            "Says whether a variant pays: what it saves and costs a year, its net present value, "
+                + "internal rate and payback with their spread, and what one must believe for it to pay."
         )
         {
             folder,
@@ -44,70 +41,17 @@ internal static class InvestCommand
             json,
         };
         command.SetAction(parsed =>
-            Invest(
-                parsed.GetRequiredValue(folder),
-                parsed.GetRequiredValue(with)!,
-                play.Of(parsed),
-                parsed.GetValue(place),
-                parsed.GetValue(json),
-                desk
+            desk.Give(
+                new InvestQuestion
+                {
+                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)),
+                    Variant = parsed.GetRequiredValue(with)!,
+                    Play = play.Of(parsed),
+                    Out = parsed.GetValue(place),
+                }.Ask(desk.Watch),
+                parsed.GetValue(json)
             )
         );
         return command;
-    }
-
-    private static int Invest(string directory, string name, Func<SeasonPlan, StudyOptions> optionsOf, string? place, bool json, Desk desk)
-    {
-        if (place is not null)
-        {
-            InvestFolder.Check(place);
-        }
-
-        var opened = OpenedScenario.Open(directory);
-        if (opened.Plan is not { } plan)
-        {
-            return FaultList.Print(desk, json, opened.Faults);
-        }
-
-        var variants = OpenedVariants.Open(directory, plan, [name]);
-        if (variants.Plans.IsEmpty)
-        {
-            return FaultList.Print(desk, json, variants.Faults);
-        }
-
-        if (variants.Plans[0].Plan.Scenario.Invest is null)
-        {
-            return FaultList.Print(
-                desk,
-                json,
-                [
-                    new Fault(
-                        new SourcePlace($"{FolderReference.VariantFolder}/{name}.toml", 0, 0),
-                        "there is no table [invest], so nothing says what the variant costs",
-                        "add [invest] with capital, life_years and discount_rate"
-                    ),
-                ]
-            );
-        }
-
-        var options = optionsOf(plan);
-        var result = PlayProgress.Draw(desk, options.Seasons, progress =>
-            InvestRunner.Play(plan, variants.Plans[0], options, progress, desk.Cancel)
-        );
-        if (place is not null)
-        {
-            InvestFolder.Write(place, result, desk.Cancel);
-        }
-
-        if (json)
-        {
-            InvestJson.Print(desk, result, place);
-        }
-        else
-        {
-            InvestPrinter.Print(desk, result, place);
-        }
-
-        return ExitCode.Done;
     }
 }

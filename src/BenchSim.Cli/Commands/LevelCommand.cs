@@ -1,9 +1,8 @@
 using System.CommandLine;
-using BenchSim.Cli.Printing;
-using BenchSim.Folder;
+using BenchSim.Answers.Level;
+using BenchSim.Answers.Opening;
+using BenchSim.Cli.Terminal;
 using BenchSim.Level;
-using BenchSim.Season.Inputs;
-using BenchSim.Study;
 
 namespace BenchSim.Cli.Commands;
 
@@ -18,7 +17,8 @@ internal static class LevelCommand
         var to = CommonOptions.Text(
             "--out",
             "FILE",
-            "File for the levelled plan, written whatever the verdict. Default: plan-levelled.csv in the scenario folder, written when it is to be adopted."
+            "File for the levelled plan, written whatever the verdict. Default: "
+                + "plan-levelled.csv in the scenario folder, written when it is to be adopted."
         );
         var play = new PlayOptions("Seasons in which both plans are played.");
         var fill = CommonOptions.Share(
@@ -36,7 +36,9 @@ internal static class LevelCommand
         var json = CommonOptions.ForMachines("the moves and what came of them");
         var command = new Command(
             "level",
-            "Moves sowings within the days that the plan allows (its columns earlier and later), so that the fewest trays are expected to be without a place; plays the levelled plan against the first on the same luck, and says whether to adopt it."
+            "Moves sowings within the days that the plan allows (its columns earlier and later), so that the fewest trays are "
+                + "expected to be without a place; plays the levelled plan against the first "
+                + "on the same luck, and says whether to adopt it."
         )
         {
             folder,
@@ -48,54 +50,17 @@ internal static class LevelCommand
             json,
         };
         command.SetAction(parsed =>
-            Level(
-                new LevelSettings(parsed.GetRequiredValue(folder), parsed.GetValue(to), parsed.GetValue(fill), parsed.GetValue(json)),
-                play.Of(parsed),
-                desk
+            desk.Give(
+                new LevelQuestion
+                {
+                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)),
+                    Play = play.Of(parsed),
+                    Fill = parsed.GetValue(fill) ?? 1,
+                    Out = parsed.GetValue(to),
+                }.Ask(new Leveller(), desk.Watch),
+                parsed.GetValue(json)
             )
         );
         return command;
     }
-
-    private static int Level(LevelSettings settings, Func<SeasonPlan, StudyOptions> optionsOf, Desk desk)
-    {
-        var opened = OpenedScenario.Open(settings.Directory);
-        if (opened.Plan is not { } plan)
-        {
-            return FaultList.Print(desk, settings.Json, opened.Faults);
-        }
-
-        var planFile = opened.Inputs.First(input => string.Equals(input.Name, FolderReference.PlanFile, StringComparison.Ordinal));
-        var target = new LevelledPlanFile(settings.Out ?? Path.Combine(settings.Directory, LevelledPlanFile.UsualName), planFile.Bytes);
-        target.Check();
-        var result = PlayProgress.Draw(desk, 100, progress =>
-            LevelRunner.Run(plan, OptionsOf(optionsOf(plan), settings), progress, desk.Cancel)
-        );
-        var isWritten = result.Levelled is not null && (result.Verdict == LevelVerdict.Adopt || settings.Out is not null);
-        if (isWritten)
-        {
-            target.Write(result.Moves, desk.Cancel);
-        }
-
-        var written = isWritten ? target.Shown : null;
-        if (settings.Json)
-        {
-            LevelJson.Print(desk, result, written);
-        }
-        else
-        {
-            LevelPrinter.Print(desk, result, written);
-        }
-
-        return ExitCode.Done;
-    }
-
-    private static LevelOptions OptionsOf(StudyOptions play, LevelSettings settings) =>
-        new()
-        {
-            Seasons = play.Seasons,
-            Seed = play.Seed,
-            Threads = play.Threads,
-            Fill = settings.Fill ?? 1,
-        };
 }

@@ -1,14 +1,6 @@
-using System.Collections.Immutable;
 using System.CommandLine;
-using BenchSim.Answers;
-using BenchSim.Cli.Parts;
-using BenchSim.Cli.Printing;
-using BenchSim.Folder;
-using BenchSim.Report;
-using BenchSim.Report.Words;
-using BenchSim.Season.Inputs;
-using BenchSim.Study.Results;
-using BenchSim.Study.Shards;
+using BenchSim.Answers.Run;
+using BenchSim.Cli.Terminal;
 
 namespace BenchSim.Cli.Commands;
 
@@ -51,78 +43,18 @@ internal static class MergeCommand
             }
         });
         command.SetAction(parsed =>
-            Merge(
-                parsed.GetRequiredValue(files),
-                folder => new RunSettings
+            RunCommand.Give(
+                desk,
+                new MergeQuestion
                 {
-                    Directory = folder,
-                    Out = parsed.GetValue(place),
+                    Files = [.. parsed.GetRequiredValue(files)],
                     Require = parsed.GetValue(require),
+                    Out = parsed.GetValue(place),
                     NoReport = parsed.GetValue(noReport),
-                    Json = parsed.GetValue(json),
-                },
-                parsed.GetValue(json),
-                desk
+                }.Ask(desk.Watch),
+                parsed.GetValue(json)
             )
         );
         return command;
-    }
-
-    private static int Merge(string[] files, Func<string, RunSettings> settingsOf, bool json, Desk desk)
-    {
-        var opened = OpenedParts.Open(files);
-        if (opened.Parts.IsEmpty)
-        {
-            return FaultList.Print(desk, json, opened.Faults);
-        }
-
-        // The parts stand where the scenario folder stands, unless told otherwise.
-        var first = opened.Parts[0];
-        var settings = settingsOf(Path.Combine(Path.GetDirectoryName(files[0]) ?? "", first.Header.Folder));
-        var place = settings.ReportPlace();
-        if (place is not null)
-        {
-            ReportFolder.Check(place);
-        }
-
-        desk.Cancel.ThrowIfCancellationRequested();
-
-        var scenario = OpenedScenario.Again(
-            first.Inputs.Select(input => new InputFile(input.Name, ImmutableArray.Create(input.Bytes.Span))),
-            first.Header.Unread
-        );
-        if (scenario.Plan is not { } plan)
-        {
-            return FaultList.Print(desk, json, scenario.Faults);
-        }
-
-        return Add(opened.Parts, plan) is { } result
-            ? AnswerDelivery.Give(
-                desk,
-                new Answer(result, Verdict.Of(result), settings.Require),
-                settings.Directory,
-                place,
-                scenario.Inputs,
-                settings.Json
-            )
-            : FaultList.Print(
-                desk,
-                json,
-                [OpenedParts.At(files[0], "the parts do not hold the counts of their seasons", "play them again")]
-            );
-    }
-
-    private static StudyResult? Add(ImmutableArray<RunPart> parts, SeasonPlan plan)
-    {
-        var header = parts[0].Header;
-        try
-        {
-            return PartRunner.Add(plan, header.Seasons, header.Seed, [.. parts.Select(part => part.Counts)]);
-        }
-        catch (PartRefusedException)
-        {
-            // Only a part that was made up by hand comes here: its last line vouches for it, yet no play wrote it.
-            return null;
-        }
     }
 }

@@ -1,7 +1,7 @@
 using System.CommandLine;
-using BenchSim.Answers;
+using BenchSim.Answers.New;
 using BenchSim.Answers.Words;
-using BenchSim.Folder;
+using BenchSim.Cli.Terminal;
 
 namespace BenchSim.Cli.Commands;
 
@@ -22,93 +22,7 @@ internal static class NewCommand
             folder,
             json,
         };
-        command.SetAction(parsed => LayDown(parsed.GetRequiredValue(folder), parsed.GetValue(json), desk));
+        command.SetAction(parsed => desk.Give(new NewQuestion(parsed.GetRequiredValue(folder)).Ask(desk.Watch), parsed.GetValue(json)));
         return command;
     }
-
-    private static int LayDown(string directory, bool json, Desk desk)
-    {
-        var files = ScenarioTemplate.Files();
-        RefuseFolderInUse(directory);
-        desk.Cancel.ThrowIfCancellationRequested();
-        Write(directory, files);
-        if (json)
-        {
-            PrintJson(directory, files, desk);
-        }
-        else
-        {
-            Print(directory, files, desk);
-        }
-
-        return ExitCode.Done;
-    }
-
-    private static void RefuseFolderInUse(string directory)
-    {
-        if (File.Exists(directory))
-        {
-            throw new RefusedException($"{SafeText.Quote(directory)} is a file. Name a folder that does not exist yet.");
-        }
-
-        if (Directory.Exists(directory) && Directory.EnumerateFileSystemEntries(directory).Any())
-        {
-            throw new RefusedException(
-                $"The folder {SafeText.Quote(directory)} has files in it, and they stay as they are. Name a folder that does not exist yet, or an empty one."
-            );
-        }
-    }
-
-    private static void Write(string directory, IReadOnlyList<InputFile> files)
-    {
-        var wasThere = Directory.Exists(directory);
-        var written = new List<string>();
-        try
-        {
-            Directory.CreateDirectory(directory);
-            foreach (var file in files)
-            {
-                var path = Path.Combine(directory, file.Name);
-                using var stream = new FileStream(path, FileMode.CreateNew);
-                written.Add(path);
-                stream.Write(file.Bytes.AsSpan());
-            }
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            foreach (var path in written)
-            {
-                File.Delete(path);
-            }
-
-            if (!wasThere && Directory.Exists(directory))
-            {
-                Directory.Delete(directory);
-            }
-
-            throw new RefusedException(
-                $"The folder {SafeText.Quote(directory)} could not be laid down, and nothing was left behind: {failure.Message}"
-            );
-        }
-    }
-
-    private static void Print(string directory, IReadOnlyList<InputFile> files, Desk desk)
-    {
-        desk.Say($"Laid down {Figures.List([.. files.Select(file => file.Name)])} in {directory}.");
-        desk.Say("Put your own farm in the place of the invented one, then see what BenchSim understands:");
-        desk.Say($"  {RootMenu.ProgramName} check {Shell.Word(directory)}");
-    }
-
-    private static void PrintJson(string directory, IReadOnlyList<InputFile> files, Desk desk) =>
-        desk.SayJson(json =>
-        {
-            json.WriteString("folder", directory);
-            json.WriteStartArray("files");
-            foreach (var file in files)
-            {
-                json.WriteStringValue(file.Name);
-            }
-
-            json.WriteEndArray();
-        });
 }

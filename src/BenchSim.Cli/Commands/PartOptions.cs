@@ -13,7 +13,8 @@ internal static class PartOptions
         {
             HelpName = "K/N",
             Description =
-                "Play only the K-th of N shares of the seasons, and write what was counted to a file. \"benchsim merge\" adds the N files into the run.",
+                "Play only the K-th of N shares of the seasons, and write what was counted to a file. "
+                + "\"benchsim merge\" adds the N files into the run.",
             CustomParser = result =>
             {
                 if (Share.TryParse(result.Tokens[0].Value, out var share))
@@ -22,7 +23,9 @@ internal static class PartOptions
                 }
 
                 result.AddError(
-                    $"--shard {SafeText.Quote(result.Tokens[0].Value)} cannot be used; write the number of the share and how many there are, such as 2/8, from 1/1 to {Figures.Whole(Share.Most)} shares."
+                    $"--shard {SafeText.Quote(result.Tokens[0].Value)} cannot be used; "
+                        + "write the number of the share and how many there are, such as 2/8, "
+                        + $"from 1/1 to {Figures.Whole(Share.Most)} shares."
                 );
                 return null;
             },
@@ -39,7 +42,8 @@ internal static class PartOptions
         foreach (var option in others.Where(option => result.IsGiven(option)))
         {
             result.AddError(
-                $"{option.Name} does not go with --shard: a part has no answer of its own; leave it out{(option.Name is "--require" or "--no-report" ? ", and give it to \"benchsim merge\"" : "")}."
+                $"{option.Name} does not go with --shard: a part has no answer of its own; "
+                    + $"leave it out{(option.Name is "--require" or "--no-report" ? ", and give it to \"benchsim merge\"" : "")}."
             );
         }
     }

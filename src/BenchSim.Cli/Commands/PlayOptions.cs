@@ -1,6 +1,5 @@
 using System.CommandLine;
-using BenchSim.Season.Inputs;
-using BenchSim.Study;
+using BenchSim.Answers.Asking;
 
 namespace BenchSim.Cli.Commands;
 
@@ -31,15 +30,6 @@ internal sealed class PlayOptions(string what = "Seasons to play of each.")
         command.Add(Threads);
     }
 
-    /// <summary>What was asked, for a plan that is not read yet.</summary>
-    public Func<SeasonPlan, StudyOptions> Of(ParseResult parsed) => plan => Of(parsed, plan);
-
-    /// <summary>What was asked, and the plan's own settings for the rest.</summary>
-    public StudyOptions Of(ParseResult parsed, SeasonPlan plan) =>
-        new()
-        {
-            Seasons = parsed.GetValue(Seasons) ?? plan.Scenario.Play.Seasons,
-            Seed = parsed.GetValue(Seed) ?? plan.Scenario.Play.Seed,
-            Threads = parsed.GetValue(Threads) ?? 0,
-        };
+    /// <summary>What was asked.</summary>
+    public PlayWish Of(ParseResult parsed) => new(parsed.GetValue(Seasons), parsed.GetValue(Seed), parsed.GetValue(Threads));
 }

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
-using BenchSim.Answers;
+using BenchSim.Answers.Asking;
 using BenchSim.Answers.Words;
 using BenchSim.Study.Precision;
 
@@ -20,7 +20,8 @@ internal sealed class PrecisionOptions
     {
         HelpName = "P",
         Description =
-            "Play until the 95 % interval of the chance that the plan fits reaches no more than this to either side, such as 2%. Not with --seasons.",
+            "Play until the 95 % interval of the chance that the plan fits reaches no more than "
+            + "this to either side, such as 2%. Not with --seasons.",
         CustomParser = result =>
             Read(result, NarrowestChance, WidestChance, "write percentage points from 0.1% to 45%, such as 2%, or a share, such as 0.02"),
     };
@@ -29,7 +30,8 @@ internal sealed class PrecisionOptions
     {
         HelpName = "D",
         Description =
-            "Play until the 95 % interval of the mean late plant-days reaches no more than this to either side, such as 50. Not with --seasons.",
+            "Play until the 95 % interval of the mean late plant-days reaches no more than "
+            + "this to either side, such as 50. Not with --seasons.",
         CustomParser = result =>
             Read(result, double.Epsilon, WidestLate, "write a number of late plant-days above 0, such as 50", isShare: false),
     };
@@ -70,7 +72,8 @@ internal sealed class PrecisionOptions
             {
                 var instead = string.Equals(option.Name, "--seasons", StringComparison.Ordinal) ? "; --least and --most set bounds" : "";
                 result.AddError(
-                    $"{option.Name} does not go with --precision and --precision-late, which find the number of seasons themselves; leave it out{instead}."
+                    $"{option.Name} does not go with --precision and --precision-late, "
+                        + $"which find the number of seasons themselves; leave it out{instead}."
                 );
             }
         }

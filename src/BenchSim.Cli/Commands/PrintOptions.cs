@@ -63,7 +63,8 @@ internal static class PrintOptions
                     if (kind == PaperKinds.None)
                     {
                         result.AddError(
-                            $"{name} {SafeText.Quote(word)} cannot be used; write one or more of {string.Join(", ", s_kinds.Select(each => each.Name))}, with commas between them."
+                            $"{name} {SafeText.Quote(word)} cannot be used; "
+                                + $"write one or more of {string.Join(", ", s_kinds.Select(each => each.Name))}, with commas between them."
                         );
                     }
 

@@ -1,21 +1,21 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using BenchSim.Answers.Words;
+using BenchSim.Cli.Terminal;
 
 namespace BenchSim.Cli.Commands;
 
 /// <summary>All commands together.</summary>
 internal static class RootMenu
 {
-    /// <summary>The program's name, as people type it.</summary>
-    public const string ProgramName = "benchsim";
-
     public static RootCommand Make(Desk desk)
     {
         var root = new RootCommand(
-            "Says whether a season of seedling trays fits the heat mats, benches and hardening tables of a site, where and when it does not, and what that costs in late or lost plants."
+            "Says whether a season of seedling trays fits the heat mats, benches and hardening tables of a site, "
+                + "where and when it does not, and what that costs in late or lost plants."
         )
         {
-            HelpName = ProgramName,
+            HelpName = Shell.Program,
         };
         root.Directives.Clear();
 

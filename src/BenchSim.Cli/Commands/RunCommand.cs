@@ -1,16 +1,9 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using BenchSim.Cli.Parts;
-using BenchSim.Cli.Printing;
-using BenchSim.Report;
-using BenchSim.Report.Case;
-using BenchSim.Report.Words;
-using BenchSim.Season.Inputs;
-using BenchSim.Study;
-using BenchSim.Study.Bottlenecks;
-using BenchSim.Study.Precision;
-using BenchSim.Study.Results;
-using BenchSim.Study.Shards;
+using BenchSim.Answers.Opening;
+using BenchSim.Answers.Parts;
+using BenchSim.Answers.Run;
+using BenchSim.Cli.Terminal;
 
 namespace BenchSim.Cli.Commands;
 
@@ -33,7 +26,8 @@ internal static class RunCommand
         var place = CommonOptions.Text(
             "--out",
             "DIR",
-            "Report folder, or with --shard the file of the part. Default: the scenario folder's name with \"-report\", or with \".K-of-N.part\", beside it."
+            "Report folder, or with --shard the file of the part. Default: the scenario folder's name with \"-report\", "
+                + "or with \".K-of-N.part\", beside it."
         );
         var play = new PlayOptions("Seasons to play.");
         var require = CommonOptions.Share("--require", "P", "Share of seasons that must fit, such as 0.9; exit code 1 when fewer do.");
@@ -53,7 +47,8 @@ internal static class RunCommand
         Option<bool> noReport = new("--no-report") { Description = "Write no report folder." };
         var command = new Command(
             "run",
-            "Plays the seasons, prints the verdict and writes the report folder. Every season draws its own luck: how seed comes up, how plants grow, which weather comes."
+            "Plays the seasons, prints the verdict and writes the report folder. Every season draws its own luck: "
+                + "how seed comes up, how plants grow, which weather comes."
         )
         {
             folder,
@@ -80,26 +75,47 @@ internal static class RunCommand
         );
         command.Validators.Add(result => precision.RefuseContradictions(result, [play.Seasons, season, batch]));
         command.SetAction(parsed =>
-            Run(
-                new RunSettings
+        {
+            var scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder));
+            var isJson = parsed.GetValue(json);
+            if (parsed.GetValue(season) is { } number && parsed.GetValue(batch) is { } id)
+            {
+                var story = new StoryQuestion
                 {
-                    Directory = parsed.GetRequiredValue(folder),
+                    Scenario = scenario,
+                    Play = play.Of(parsed),
+                    Season = number,
+                    Batch = id,
+                };
+                return desk.Give(story.Ask(desk.Watch), isJson);
+            }
+
+            if (parsed.GetValue(shard) is { } share)
+            {
+                var part = new PartQuestion
+                {
+                    Scenario = scenario,
+                    Share = share,
+                    Play = play.Of(parsed),
                     Out = parsed.GetValue(place),
-                    Require = parsed.GetValue(require),
-                    Shard = parsed.GetValue(shard),
-                    Precision = precision.GoalOf(parsed),
-                    Season = parsed.GetValue(season),
-                    Batch = parsed.GetValue(batch),
-                    Bottlenecks = parsed.GetValue(bottlenecks),
-                    Case = cases.IsAsked(parsed),
-                    Paper = cases.PaperOf(parsed),
-                    Json = parsed.GetValue(json),
-                    NoReport = parsed.GetValue(noReport),
-                },
-                play.Of(parsed),
-                desk
-            )
-        );
+                };
+                return desk.Give(part.Ask(desk.Watch), isJson);
+            }
+
+            var run = new RunQuestion
+            {
+                Scenario = scenario,
+                Play = play.Of(parsed),
+                Precision = precision.GoalOf(parsed),
+                Require = parsed.GetValue(require),
+                Bottlenecks = parsed.GetValue(bottlenecks),
+                Out = parsed.GetValue(place),
+                NoReport = parsed.GetValue(noReport),
+                Case = cases.IsAsked(parsed),
+                Paper = cases.PaperOf(parsed),
+            };
+            return Give(desk, run.Ask(desk.Watch), isJson);
+        });
         return command;
     }
 
@@ -130,51 +146,32 @@ internal static class RunCommand
         }
     }
 
-    private static int Run(RunSettings settings, Func<SeasonPlan, StudyOptions> optionsOf, Desk desk)
+    /// <summary>Gives the answer of a run: says it, and writes the report that goes with it.</summary>
+    /// <returns>The exit code.</returns>
+    public static int Give(Desk desk, RunAnswer answer, bool json)
     {
-        var opened = OpenedScenario.Open(settings.Directory);
-        if (opened.Plan is not { } plan)
+        // People read the verdict while the report is written; machines are told only what has been done.
+        if (json)
         {
-            return FaultList.Print(desk, settings.Json, opened.Faults);
+            answer.WriteReport(desk.Cancel);
+            desk.Give(answer, json);
+        }
+        else
+        {
+            desk.Give(answer, json);
+            answer.WriteReport(desk.Cancel);
+            SayWhere(desk, "Report", answer.PageFile);
+            SayWhere(desk, "Case report", answer.CaseFile);
         }
 
-        var options = optionsOf(plan);
-        return settings is { Season: { } season, Batch: { } batch }
-            ? BatchStory.Print(desk, settings.Json, plan, options, season, batch)
-            : Play(settings, opened, plan, options, desk);
+        return answer.IsRequirementMissed ? ExitCode.RequirementMissed : ExitCode.Done;
     }
 
-    private static int Play(RunSettings settings, OpenedScenario opened, SeasonPlan plan, StudyOptions options, Desk desk)
+    private static void SayWhere(Desk desk, string what, string? path)
     {
-        if (settings.Shard is { } share)
+        if (path is not null)
         {
-            return PartPlay.Play(settings, share, opened, plan, options, desk);
+            desk.Say($"{what}: {path}");
         }
-
-        var place = settings.ReportPlace();
-        if (place is not null)
-        {
-            ReportFolder.Check(place);
-        }
-
-        var precision = settings.Precision is { } goal
-            ? PlayProgress.Draw(desk, goal.Looks()[^1], progress =>
-                PrecisionRunner.Play(plan, goal, options.Seed, options.Threads, progress, desk.Cancel)
-            )
-            : null;
-        var result = precision?.Study ?? PlayProgress.Play(plan, options, desk);
-        if (settings.Bottlenecks)
-        {
-            result = result with
-            {
-                Bottlenecks = PlayProgress.Draw(desk, result.Seasons, progress =>
-                    BottleneckRunner.Play(plan, options with { Seasons = result.Seasons }, progress, desk.Cancel)
-                ),
-            };
-        }
-
-        var answer = new Answer(result, Verdict.Of(result), settings.Require) { Precision = precision };
-        var caseInput = settings.Case ? CaseStudy.OfRun(result, settings.Paper, AnswerDelivery.NoteOf(answer)) : null;
-        return AnswerDelivery.Give(desk, answer, settings.Directory, place, opened.Inputs, settings.Json, caseInput);
     }
 }

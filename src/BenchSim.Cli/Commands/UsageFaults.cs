@@ -1,7 +1,8 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using BenchSim.Answers.Asking;
 using BenchSim.Answers.Words;
-using BenchSim.Cli.Printing;
+using BenchSim.Cli.Terminal;
 
 namespace BenchSim.Cli.Commands;
 
@@ -39,11 +40,11 @@ internal static class UsageFaults
             }
         }
 
-        var name = command is RootCommand ? RootMenu.ProgramName : $"{RootMenu.ProgramName} {command.Name}";
+        var name = command is RootCommand ? Shell.Program : $"{Shell.Program} {command.Name}";
         desk.Complain($"See {name} --help.");
         if (json)
         {
-            Refusal.PrintJson(desk, string.Join(' ', messages));
+            desk.Say(RefusedException.Json(string.Join(' ', messages)));
         }
 
         return ExitCode.BadInput;

@@ -1,10 +1,6 @@
-using System.Collections.Immutable;
 using System.CommandLine;
-using BenchSim.Cli.Printing;
-using BenchSim.Folder;
-using BenchSim.Report;
-using BenchSim.Season.Values;
-using BenchSim.Season.Weather;
+using BenchSim.Answers.Weather;
+using BenchSim.Cli.Terminal;
 
 namespace BenchSim.Cli.Commands;
 
@@ -31,7 +27,8 @@ internal static class WeatherCommand
         var json = CommonOptions.ForMachines("what was fitted, or the faults,");
         var command = new Command(
             "weather",
-            "Fits the weather generator to a daily record, prints what it fitted and how well generated years resemble the record, and warns when the record is short."
+            "Fits the weather generator to a daily record, "
+                + "prints what it fitted and how well generated years resemble the record, and warns when the record is short."
         )
         {
             file,
@@ -41,74 +38,17 @@ internal static class WeatherCommand
             json,
         };
         command.SetAction(parsed =>
-            Fit(
-                new WeatherSettings(
-                    parsed.GetRequiredValue(file),
-                    parsed.GetValue(temperature),
-                    parsed.GetValue(rain),
-                    parsed.GetValue(place),
-                    parsed.GetValue(json)
-                ),
-                desk
+            desk.Give(
+                new WeatherQuestion
+                {
+                    File = parsed.GetRequiredValue(file),
+                    Temperature = parsed.GetValue(temperature),
+                    Rain = parsed.GetValue(rain),
+                    Out = parsed.GetValue(place),
+                }.Ask(desk.Watch),
+                parsed.GetValue(json)
             )
         );
         return command;
-    }
-
-    private static int Fit(WeatherSettings settings, Desk desk)
-    {
-        if (settings.Out is not null)
-        {
-            WeatherFolder.Check(settings.Out);
-        }
-
-        var found = WeatherFile.Read(settings.File, settings.Temperature, settings.Rain);
-        var faults =
-            found.IsUsable && WeatherFit.WhyNot(found.Days) is { } reason
-                ?
-                [
-                    new Fault(
-                        new SourcePlace(settings.File, 0, 0),
-                        $"the record cannot be fitted: {reason}",
-                        "give a longer record, several years if you can"
-                    ),
-                ]
-                : found.Faults;
-        if (!faults.IsEmpty)
-        {
-            return PrintFaults(settings, faults, desk);
-        }
-
-        desk.Cancel.ThrowIfCancellationRequested();
-        var fitted = WeatherFit.Fit(found.Days);
-        if (settings.Out is not null)
-        {
-            WeatherFolder.Write(settings.Out, fitted, found.Repairs, settings.Temperature, desk.Cancel);
-        }
-
-        if (settings.Json)
-        {
-            WeatherJson.Print(desk, settings, fitted, found.Repairs);
-        }
-        else
-        {
-            WeatherPrinter.Print(desk, settings, fitted, found.Repairs);
-        }
-
-        return ExitCode.Done;
-    }
-
-    private static int PrintFaults(WeatherSettings settings, ImmutableArray<Fault> faults, Desk desk)
-    {
-        var code = FaultList.Print(desk, settings.Json, faults);
-        if (faults.Any(fault => fault.Place.Line > 0))
-        {
-            desk.Complain(
-                $"Temperatures without a unit were read as {settings.TemperatureUnit} and rain as {settings.RainUnit}; "
-                    + "--temperature-unit and --rain-unit say otherwise."
-            );
-        }
-
-        return code;
     }
 }

@@ -8,7 +8,8 @@ using BenchSim.Report.Words;
 namespace BenchSim.Report.Json;
 
 /// <summary>
-/// How all JSON of the program is written: names in snake_case, dates as yyyy-mm-dd, numbers with at most six decimals and never -0, what there is no
+/// How all JSON of the program is written: names in snake_case, dates as yyyy-mm-dd, numbers with at most six decimals and never -0, what
+/// there is no
 /// number for as null, no property left out.
 /// </summary>
 public static class JsonDialect
@@ -16,8 +17,8 @@ public static class JsonDialect
     /// <summary>Version of the documents; it is raised when a property goes away or changes its meaning, not when one is added.</summary>
     public const int Version = 2;
 
-    /// <summary>The settings, to make a context with.</summary>
-    public static JsonSerializerOptions Options { get; } =
+    /// <summary>The settings, to make a context with: a context takes them for its own.</summary>
+    public static JsonSerializerOptions Options() =>
         new()
         {
             PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower,

@@ -8,7 +8,9 @@ using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Json;
 
-/// <summary>result.json in a report folder: all of the answer. Lists by day have one entry a day of the play, the first day first.</summary>
+/// <summary>
+/// result.json in a report folder: all of the answer. Lists by day have one entry a day of the play, the first day first.
+/// </summary>
 /// <param name="Version">Version of the documents.</param>
 /// <param name="Scenario">What was played.</param>
 /// <param name="Seasons">Seasons played.</param>
@@ -124,5 +126,5 @@ internal sealed record ResultDocument(
 [JsonSerializable(typeof(ResultDocument))]
 internal sealed partial class ResultContext : JsonSerializerContext
 {
-    public static ResultContext Dialect { get; } = new(JsonDialect.Options);
+    public static ResultContext Dialect { get; } = new(JsonDialect.Options());
 }

@@ -6,7 +6,7 @@ using BenchSim.Study.Results;
 namespace BenchSim.Report.Words;
 
 /// <summary>The trade's words for the values of our enumerations.</summary>
-internal static class Trade
+public static class Trade
 {
     /// <summary>A kind of space, as a code for tables.</summary>
     public static string Code(SpaceKind kind) =>

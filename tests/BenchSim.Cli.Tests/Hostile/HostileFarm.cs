@@ -6,7 +6,9 @@ namespace BenchSim.Cli.Tests.Hostile;
 /// <summary>A farm of two batches with a text of the test's own in every field that takes one, and a variant of it.</summary>
 internal static class HostileFarm
 {
-    /// <summary>Every field of a text or a name: the section of site.toml, or the file, and the key or column. The values are harmless ones.</summary>
+    /// <summary>
+    /// Every field of a text or a name: the section of site.toml, or the file, and the key or column. The values are harmless ones.
+    /// </summary>
     public static readonly IReadOnlyDictionary<string, string> Plain = new Dictionary<string, string>(StringComparer.Ordinal)
     {
         ["site.name"] = "Farm",
@@ -106,14 +108,19 @@ internal static class HostileFarm
         );
         File.WriteAllText(
             Path.Combine(farm, "crops.csv"),
-            $"id,name,like,benches,mats,tray\n{Cell("crops.csv.id")},{Cell("crops.csv.name")},tomato,{Cell("space.id", "2")},{Cell("space.id", "1")},{Cell("trays.csv.id", "1")}\n"
+            "id,name,like,benches,mats,tray\n"
+                + $"{Cell("crops.csv.id")},{Cell("crops.csv.name")},tomato,"
+                + $"{Cell("space.id", "2")},{Cell("space.id", "1")},{Cell("trays.csv.id", "1")}\n"
         );
         File.WriteAllText(
             Path.Combine(farm, "trays.csv"),
-            $"id,name,cells,seeds_per_flat,medium_litres\n{Cell("trays.csv.id", "1")},{Cell("trays.csv.name", "1")},50,,3.3\n{Cell("trays.csv.id", "2")},{Cell("trays.csv.name", "2")},0,120,7.5\n"
+            "id,name,cells,seeds_per_flat,medium_litres\n"
+                + $"{Cell("trays.csv.id", "1")},{Cell("trays.csv.name", "1")},50,,3.3\n"
+                + $"{Cell("trays.csv.id", "2")},{Cell("trays.csv.name", "2")},0,120,7.5\n"
         );
         string Batch(string figure, string plants, string method, string flat) =>
-            $"{Cell("plan.csv.id", figure)},{Cell("crops.csv.id")},{Cell("plan.csv.grower")},{plants},2027-05-18,{method},{Cell("trays.csv.id", "1")},{flat},{Cell("plan.csv.packet")},{Cell("plan.csv.note")}\n";
+            $"{Cell("plan.csv.id", figure)},{Cell("crops.csv.id")},{Cell("plan.csv.grower")},{plants},2027-05-18,{method},"
+            + $"{Cell("trays.csv.id", "1")},{flat},{Cell("plan.csv.packet")},{Cell("plan.csv.note")}\n";
         File.WriteAllText(
             Path.Combine(farm, "plan.csv"),
             "id,crop,grower,plants,set_out,method,tray,flat,packet,note\n"

@@ -4,7 +4,8 @@ using BenchSim.Folder;
 namespace BenchSim.Cli.Tests.Hostile;
 
 /// <summary>
-/// Texts of ill will, in every field that takes a text and through every command: refused with their place, or harmless in all that is shown and written, and
+/// Texts of ill will, in every field that takes a text and through every command: refused with their place, or harmless in all that is
+/// shown and written, and
 /// still to be read.
 /// </summary>
 public sealed partial class HostileFieldTests
@@ -145,7 +146,9 @@ public sealed partial class HostileFieldTests
         Assert.Equal(2, check.Code);
     }
 
-    /// <summary>The fields that refuse a text: names stand on one line of visible characters, a currency is short, and | parts ids in a list.</summary>
+    /// <summary>
+    /// The fields that refuse a text: names stand on one line of visible characters, a currency is short, and | parts ids in a list.
+    /// </summary>
     private static string Refused(string text)
     {
         var unseen = text.Any(letter => char.IsControl(letter) || letter is '\u2028' or '\u202E' or '\u200D');

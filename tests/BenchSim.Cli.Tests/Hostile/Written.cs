@@ -82,7 +82,10 @@ internal sealed partial class Written(string folder)
         "CLASS",
     ];
 
-    /// <summary>What a reader sees of a text: line breaks as blanks, no marks that turn the direction, a sign in the place of other control characters.</summary>
+    /// <summary>
+    /// What a reader sees of a text: line breaks as blanks, no marks that turn the direction, a sign in the place of other control
+    /// characters.
+    /// </summary>
     public static string Visible(string text) =>
         string.Concat(
             text.Select(letter =>
@@ -154,7 +157,9 @@ internal sealed partial class Written(string folder)
     /// <summary>The cells of a table, after RFC 4180.</summary>
     public string[] Cells(string name) => [.. Rows(name).SelectMany(row => row)];
 
-    /// <summary>The values of a calendar file, after RFC 5545: lines of at most 75 octets, folded ones joined, each with a word that may begin it.</summary>
+    /// <summary>
+    /// The values of a calendar file, after RFC 5545: lines of at most 75 octets, folded ones joined, each with a word that may begin it.
+    /// </summary>
     public string CalendarText(string name)
     {
         var text = File.ReadAllText(Path.Combine(folder, name));

@@ -1,0 +1,65 @@
+using BenchSim.Answers.Asking;
+using BenchSim.Answers.Words;
+using BenchSim.Report.Case;
+using BenchSim.Season.Values;
+using BenchSim.Study;
+using BenchSim.Study.Compare;
+using BenchSim.Study.Invest;
+using BenchSim.Study.Results;
+
+namespace BenchSim.Answers.Case;
+
+/// <summary>Brings together what a case report is made of.</summary>
+internal static class CaseStudy
+{
+    /// <summary>The case of a plan by itself.</summary>
+    /// <param name="result">The seasons, counted.</param>
+    /// <param name="paper">Paper; null for the usual one of the site.</param>
+    /// <param name="note">A remark; null for none.</param>
+    public static CaseInput OfRun(StudyResult result, CasePaper? paper, string? note) =>
+        Case(result, paper, "run inputs") with
+        {
+            Note = note,
+        };
+
+    /// <summary>
+    /// The case of a variant: plays the base and the variant day by day too, and works out the money where the variant has its terms.
+    /// </summary>
+    /// <param name="watch">Watches the plays.</param>
+    /// <param name="comparison">The comparison, with one variant.</param>
+    /// <param name="options">Seasons, seed and threads.</param>
+    /// <param name="paper">Paper; null for the usual one of the site.</param>
+    public static CaseInput OfComparison(PlayWatch watch, CompareResult comparison, StudyOptions options, CasePaper? paper)
+    {
+        var variant = comparison.Variants[0];
+        var without = watch.Over(options.Seasons, progress => StudyRunner.Play(comparison.Base, options, progress, watch.Cancel));
+        var with = watch.Over(options.Seasons, progress => StudyRunner.Play(variant.Plan, options, progress, watch.Cancel));
+        var money = variant.Plan.Scenario.Invest is null
+            ? null
+            : watch.Over(options.Seasons, progress =>
+                InvestRunner.Play(comparison.Base, (variant.Name, variant.Plan), options, progress, watch.Cancel)
+            );
+        return Case(without, paper, $"compare inputs --with {Shell.Word(variant.Name)}") with
+        {
+            Comparison = comparison,
+            Changed = with,
+            Money = money,
+        };
+    }
+
+    private static CaseInput Case(StudyResult result, CasePaper? asked, string command)
+    {
+        var usual = result.Plan.Scenario.Units == UnitSystem.Imperial ? CasePaper.Letter : CasePaper.A4;
+        var paper = asked ?? usual;
+        var page = paper == CasePaper.Letter ? "letter" : "a4";
+        var seasons = result.Seasons.ToString(null, null);
+        return new CaseInput
+        {
+            Base = result,
+            Paper = paper,
+            Command = $"{Shell.Program} {command} --seasons {seasons} --seed {result.Seed.ToString(null, null)} --case --paper {page}",
+            Version = typeof(CaseStudy).Assembly.GetName().Version!.ToString(3),
+            Build = BuildMark.Text,
+        };
+    }
+}

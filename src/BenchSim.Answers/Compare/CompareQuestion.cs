@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using BenchSim.Answers.Asking;
+using BenchSim.Answers.Case;
+using BenchSim.Answers.Json;
+using BenchSim.Answers.Opening;
+using BenchSim.Answers.Words;
+using BenchSim.Report.Case;
+using BenchSim.Report.Writing;
+using BenchSim.Study.Compare;
+
+namespace BenchSim.Answers.Compare;
+
+/// <summary>Asks what variants change.</summary>
+public sealed record CompareQuestion
+{
+    /// <summary>The scenario, with its variants.</summary>
+    public required ScenarioSource Scenario { get; init; }
+
+    /// <summary>Names of the variants, each once.</summary>
+    public required ImmutableArray<string> Variants { get; init; }
+
+    /// <summary>How they are played.</summary>
+    public PlayWish Play { get; init; } = new();
+
+    /// <summary>A case report of the one variant; null for none.</summary>
+    public CaseWish? Case { get; init; }
+
+    /// <summary>Plays the base and the variants on the same luck, and writes the case report where one is asked for.</summary>
+    /// <param name="watch">Watches the plays.</param>
+    /// <exception cref="FaultsFoundException">The scenario or a variant has faults.</exception>
+    /// <exception cref="RefusedException">No case report can stand where it should.</exception>
+    public CompareAnswer Ask(PlayWatch watch)
+    {
+        ArgumentNullException.ThrowIfNull(watch);
+        var place = Case is null ? null : Case.Out ?? BesideScenario.Folder(Scenario.Directory, $"-{Variants[0]}-case");
+        if (place is not null)
+        {
+            CaseFolder.Check(place);
+        }
+
+        var plan = Scenario.Open().Plan;
+        var variants = Scenario.OpenVariants(plan, Variants);
+        var options = Play.Of(plan);
+        var result = watch.Over(options.Seasons, progress => CompareRunner.Play(plan, variants.Plans, options, progress, watch.Cancel));
+        if (place is null)
+        {
+            return new CompareAnswer(result, null);
+        }
+
+        CaseFolder.Write(
+            place,
+            CaseStudy.OfComparison(watch, result, options, Case!.Paper),
+            [.. variants.Inputs.Select(input => new ReportInput(input.Name, input.Bytes.AsMemory()))],
+            watch.Cancel
+        );
+        return new CompareAnswer(result, Path.Combine(place, CaseFolder.FileName));
+    }
+}
+
+/// <summary>A case report that is asked for.</summary>
+/// <param name="Out">Its folder; null for the scenario folder's name with "-VARIANT-case", beside it.</param>
+/// <param name="Paper">Its paper; null for the usual one of the site.</param>
+public sealed record CaseWish(string? Out, CasePaper? Paper);
+
+/// <summary>What variants change.</summary>
+/// <param name="Result">The comparison.</param>
+/// <param name="CaseFile">The case report; null where none was written.</param>
+public sealed record CompareAnswer(CompareResult Result, string? CaseFile) : Answer
+{
+    /// <inheritdoc />
+    public override byte[] Json() => AnswerContext.Write(CompareDocument.Of(Result, CaseFile));
+
+    private protected override void Tell(Passages passages) => CompareTelling.Tell(passages, Result, CaseFile);
+}

@@ -1,0 +1,31 @@
+using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+using BenchSim.Report.Json;
+
+namespace BenchSim.Answers.Json;
+
+/// <summary>Writes the documents of the answers without looking types up while the program runs.</summary>
+[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
+[JsonSerializable(typeof(BottlenecksDocument))]
+[JsonSerializable(typeof(CheckDocument))]
+[JsonSerializable(typeof(CompareDocument))]
+[JsonSerializable(typeof(DenseDocument))]
+[JsonSerializable(typeof(FaultsDocument))]
+[JsonSerializable(typeof(InvestDocument))]
+[JsonSerializable(typeof(LevelDocument))]
+[JsonSerializable(typeof(NewDocument))]
+[JsonSerializable(typeof(PapersDocument))]
+[JsonSerializable(typeof(PartDocument))]
+[JsonSerializable(typeof(RefusalDocument))]
+[JsonSerializable(typeof(RunDocument))]
+[JsonSerializable(typeof(SizeDocument))]
+[JsonSerializable(typeof(StoryDocument))]
+[JsonSerializable(typeof(SuccessionDocument))]
+[JsonSerializable(typeof(WeatherDocument))]
+internal sealed partial class AnswerContext : JsonSerializerContext
+{
+    public static AnswerContext Dialect { get; } = new(JsonDialect.Options());
+
+    /// <summary>A document as UTF-8.</summary>
+    public static byte[] Write<T>(T document) => JsonDialect.Write(document, (JsonTypeInfo<T>)Dialect.GetTypeInfo(typeof(T))!);
+}

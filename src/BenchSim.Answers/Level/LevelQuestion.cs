@@ -1,0 +1,76 @@
+using BenchSim.Answers.Asking;
+using BenchSim.Answers.Json;
+using BenchSim.Answers.Opening;
+using BenchSim.Answers.Words;
+using BenchSim.Folder;
+using BenchSim.Study.Levelling;
+
+namespace BenchSim.Answers.Level;
+
+/// <summary>Asks which sowings to move within their tolerances, and what comes of it.</summary>
+public sealed record LevelQuestion
+{
+    private const int Hundredths = 100;
+
+    /// <summary>The scenario.</summary>
+    public required ScenarioSource Scenario { get; init; }
+
+    /// <summary>How both plans are played.</summary>
+    public PlayWish Play { get; init; } = new();
+
+    /// <summary>Share of the places that the expected trays may fill, above 0 to 1.</summary>
+    public double Fill { get; init; } = 1;
+
+    /// <summary>
+    /// File for the levelled plan; null for plan-levelled.csv in the scenario folder, and then only a plan to adopt is written.
+    /// </summary>
+    public string? Out { get; init; }
+
+    /// <summary>Levels the plan, tries it, and writes the levelled plan where it is to be adopted or a file is asked for.</summary>
+    /// <param name="leveller">Finds the best choices.</param>
+    /// <param name="watch">Watches the plays.</param>
+    /// <exception cref="FaultsFoundException">The scenario has faults.</exception>
+    /// <exception cref="RefusedException">The file cannot be written.</exception>
+    public LevelAnswer Ask(ILeveller leveller, PlayWatch watch)
+    {
+        ArgumentNullException.ThrowIfNull(leveller);
+        ArgumentNullException.ThrowIfNull(watch);
+        var opened = Scenario.Open();
+        var target = TargetOf(opened);
+        target?.Check();
+        var play = Play.Of(opened.Plan);
+        var options = new LevelOptions
+        {
+            Seasons = play.Seasons,
+            Seed = play.Seed,
+            Threads = play.Threads,
+            Fill = Fill,
+        };
+        var result = watch.Over(Hundredths, progress => LevelRunner.Run(opened.Plan, options, leveller, progress, watch.Cancel));
+        if (target is null || result.Levelled is null || (result.Verdict != LevelVerdict.Adopt && Out is null))
+        {
+            return new LevelAnswer(result, null);
+        }
+
+        target.Write(result.Moves, watch.Cancel);
+        return new LevelAnswer(result, target.Shown);
+    }
+
+    private LevelledPlanFile? TargetOf(OpenedScenario opened)
+    {
+        var path = Out ?? (Scenario.Directory is { } directory ? Path.Combine(directory, LevelledPlanFile.UsualName) : null);
+        var plan = opened.Inputs.First(input => string.Equals(input.Name, FolderReference.PlanFile, StringComparison.Ordinal));
+        return path is null ? null : new LevelledPlanFile(path, plan.Bytes);
+    }
+}
+
+/// <summary>Which sowings to move, and what comes of it.</summary>
+/// <param name="Result">The moves and the trial.</param>
+/// <param name="File">File of the levelled plan; null where none was written.</param>
+public sealed record LevelAnswer(LevelResult Result, string? File) : Answer
+{
+    /// <inheritdoc />
+    public override byte[] Json() => AnswerContext.Write(LevelDocument.Of(Result, File));
+
+    private protected override void Tell(Passages passages) => LevelTelling.Tell(passages, Result, File);
+}

@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using BenchSim.Answers.Asking;
+using BenchSim.Answers.Json;
+using BenchSim.Answers.Words;
+using BenchSim.Folder;
+using BenchSim.Report.Json;
+
+namespace BenchSim.Answers.New;
+
+/// <summary>Asks for a commented scenario folder to fill in.</summary>
+/// <param name="Directory">Folder to make; it must not exist yet, or be empty.</param>
+public sealed record NewQuestion(string Directory)
+{
+    /// <summary>Lays the folder down, whole or not at all.</summary>
+    /// <param name="watch">Stops it.</param>
+    /// <exception cref="RefusedException">Something stands there, or it cannot be written.</exception>
+    public NewAnswer Ask(PlayWatch watch)
+    {
+        ArgumentNullException.ThrowIfNull(watch);
+        var files = ScenarioTemplate.Files();
+        RefuseFolderInUse();
+        watch.Cancel.ThrowIfCancellationRequested();
+        Write(files);
+        return new NewAnswer(Directory, [.. files.Select(file => file.Name)]);
+    }
+
+    private void RefuseFolderInUse()
+    {
+        if (File.Exists(Directory))
+        {
+            throw new RefusedException($"{SafeText.Quote(Directory)} is a file. Name a folder that does not exist yet.");
+        }
+
+        if (System.IO.Directory.Exists(Directory) && System.IO.Directory.EnumerateFileSystemEntries(Directory).Any())
+        {
+            throw new RefusedException(
+                $"The folder {SafeText.Quote(Directory)} has files in it, and they stay as they are. "
+                    + "Name a folder that does not exist yet, or an empty one."
+            );
+        }
+    }
+
+    private void Write(IReadOnlyList<InputFile> files)
+    {
+        var wasThere = System.IO.Directory.Exists(Directory);
+        var written = new List<string>();
+        try
+        {
+            System.IO.Directory.CreateDirectory(Directory);
+            foreach (var file in files)
+            {
+                var path = Path.Combine(Directory, file.Name);
+                using var stream = new FileStream(path, FileMode.CreateNew);
+                written.Add(path);
+                stream.Write(file.Bytes.AsSpan());
+            }
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            foreach (var path in written)
+            {
+                File.Delete(path);
+            }
+
+            if (!wasThere && System.IO.Directory.Exists(Directory))
+            {
+                System.IO.Directory.Delete(Directory);
+            }
+
+            throw new RefusedException(
+                $"The folder {SafeText.Quote(Directory)} could not be laid down, and nothing was left behind: {failure.Message}"
+            );
+        }
+    }
+}
+
+/// <summary>A scenario folder that was laid down.</summary>
+/// <param name="Directory">The folder.</param>
+/// <param name="Files">Names of its files.</param>
+public sealed record NewAnswer(string Directory, ImmutableArray<string> Files) : Answer
+{
+    /// <inheritdoc />
+    public override byte[] Json() => AnswerContext.Write(new NewDocument(JsonDialect.Version, Directory, Files));
+
+    private protected override void Tell(Passages passages)
+    {
+        passages.Line($"Laid down {Figures.List(Files)} in {Directory}.");
+        passages.Line("Put your own farm in the place of the invented one, then see what BenchSim understands:");
+        passages.Line($"{Shell.Program} check {Shell.Word(Directory)}", 2);
+    }
+}

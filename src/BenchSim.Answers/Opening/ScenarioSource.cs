@@ -1,0 +1,126 @@
+using System.Collections.Immutable;
+using BenchSim.Answers.Asking;
+using BenchSim.Folder;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Planning;
+using BenchSim.Season.Values;
+
+namespace BenchSim.Answers.Opening;
+
+/// <summary>Where a scenario and its variants come from: a folder on a disk, or texts in memory.</summary>
+public abstract class ScenarioSource
+{
+    /// <summary>The folder, as the user wrote it; null for texts in memory.</summary>
+    public virtual string? Directory => null;
+
+    /// <summary>A scenario folder.</summary>
+    /// <param name="directory">Its path.</param>
+    public static ScenarioSource Folder(string directory)
+    {
+        ArgumentNullException.ThrowIfNull(directory);
+        return new OnDisk(directory);
+    }
+
+    /// <summary>The files of a scenario folder, kept elsewhere.</summary>
+    /// <param name="files">The files, names relative to the folder; each name once.</param>
+    /// <param name="others">Names of files that stand in the folder too, and that a reader would warn of.</param>
+    public static ScenarioSource Files(IEnumerable<InputFile> files, IEnumerable<string> others)
+    {
+        ArgumentNullException.ThrowIfNull(files);
+        ArgumentNullException.ThrowIfNull(others);
+        return new InMemory([.. files], [.. others]);
+    }
+
+    /// <summary>Name of the folder, without those above it; "scenario" for texts in memory.</summary>
+    internal string FolderName() =>
+        Directory is null ? "scenario" : Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(Directory)));
+
+    /// <summary>Reads and plans the scenario.</summary>
+    /// <exception cref="FaultsFoundException">It has faults.</exception>
+    internal OpenedScenario Open()
+    {
+        var reading = Read(null);
+        var scenario = reading.Scenario ?? throw new FaultsFoundException(reading.Faults);
+        var planned = SeasonPlanner.Make(scenario);
+        var plan = planned.Plan ?? throw new FaultsFoundException(planned.Faults);
+        return new OpenedScenario(
+            plan with
+            {
+                Warnings = FaultsFoundException.Sorted([.. reading.Warnings, .. plan.Warnings]),
+            },
+            reading.Inputs,
+            reading.OpenFlats
+        );
+    }
+
+    /// <summary>Reads variants and plans them against the base.</summary>
+    /// <exception cref="FaultsFoundException">Some of them have faults: those of all of them.</exception>
+    internal OpenedVariants OpenVariants(SeasonPlan basePlan, IEnumerable<string> names)
+    {
+        var plans = ImmutableArray.CreateBuilder<(string, SeasonPlan)>();
+        var faults = new List<Fault>();
+        var inputs = new SortedDictionary<string, InputFile>(StringComparer.Ordinal);
+        foreach (var name in names)
+        {
+            var reading = Read(name);
+            foreach (var input in reading.Inputs)
+            {
+                inputs[input.Name] = input;
+            }
+
+            if (reading.Scenario is not { } scenario)
+            {
+                faults.AddRange(reading.Faults);
+                continue;
+            }
+
+            var planned = VariantPlanner.Make(basePlan, scenario);
+            if (planned.Plan is { } plan)
+            {
+                plans.Add((name, plan));
+            }
+
+            faults.AddRange(planned.Faults.Select(fault => InVariant(fault, name)));
+        }
+
+        return faults.Count > 0
+            ? throw new FaultsFoundException(faults.Distinct())
+            : new OpenedVariants(plans.ToImmutable(), [.. inputs.Values]);
+    }
+
+    private protected abstract FolderReading Read(string? variant);
+
+    // A batch that the variant does not touch can become impossible in it, as in an unheated house: its place is in the plan, its cause is
+    // not.
+    private static Fault InVariant(Fault fault, string name) =>
+        fault.Place.File.StartsWith(FolderReference.VariantFolder + "/", StringComparison.Ordinal)
+            ? fault
+            : fault with
+            {
+                What = $"in the variant \"{name}\": {fault.What}",
+            };
+
+    private sealed class OnDisk(string directory) : ScenarioSource
+    {
+        public override string? Directory => directory;
+
+        private protected override FolderReading Read(string? variant) =>
+            variant is null ? ScenarioFolder.Read(directory) : ScenarioFolder.ReadVariant(directory, variant);
+    }
+
+    private sealed class InMemory(ImmutableArray<InputFile> files, ImmutableArray<string> others) : ScenarioSource
+    {
+        private protected override FolderReading Read(string? variant) => ScenarioFolder.ReadKept(files, others, variant);
+    }
+}
+
+/// <summary>A scenario, read and planned.</summary>
+/// <param name="Plan">The plan, with the warnings of both reading and planning.</param>
+/// <param name="Inputs">The files that were read.</param>
+/// <param name="OpenFlats">Open flats that a batch could be sown dense in, in order of id.</param>
+internal sealed record OpenedScenario(SeasonPlan Plan, ImmutableArray<InputFile> Inputs, ImmutableArray<TrayType> OpenFlats);
+
+/// <summary>Variants of a scenario, read and planned against the base.</summary>
+/// <param name="Plans">Names and plans in the order asked for.</param>
+/// <param name="Inputs">The files that were read, those of the base too, in order of name.</param>
+internal sealed record OpenedVariants(ImmutableArray<(string Name, SeasonPlan Plan)> Plans, ImmutableArray<InputFile> Inputs);

@@ -1,0 +1,94 @@
+using BenchSim.Answers.Asking;
+using BenchSim.Answers.Case;
+using BenchSim.Answers.Opening;
+using BenchSim.Answers.Words;
+using BenchSim.Report;
+using BenchSim.Report.Case;
+using BenchSim.Study;
+using BenchSim.Study.Bottlenecks;
+using BenchSim.Study.Precision;
+
+namespace BenchSim.Answers.Run;
+
+/// <summary>Asks whether a plan fits.</summary>
+public sealed record RunQuestion
+{
+    /// <summary>The scenario.</summary>
+    public required ScenarioSource Scenario { get; init; }
+
+    /// <summary>How it is played.</summary>
+    public PlayWish Play { get; init; } = new();
+
+    /// <summary>How narrow the intervals are to be; null for a given number of seasons.</summary>
+    public PrecisionGoal? Precision { get; init; }
+
+    /// <summary>Share of seasons that must fit, 0 to 1; null for no gate.</summary>
+    public double? Require { get; init; }
+
+    /// <summary>True when each space is also played with more room.</summary>
+    public bool Bottlenecks { get; init; }
+
+    /// <summary>Report folder; null for the scenario folder's name with "-report", beside it.</summary>
+    public string? Out { get; init; }
+
+    /// <summary>True when no report is wanted.</summary>
+    public bool NoReport { get; init; }
+
+    /// <summary>True when the report folder also gets a case report.</summary>
+    public bool Case { get; init; }
+
+    /// <summary>Paper of the case report; null for the usual one of the site.</summary>
+    public CasePaper? Paper { get; init; }
+
+    /// <summary>Plays the seasons. The report is written by the answer.</summary>
+    /// <param name="watch">Watches the plays.</param>
+    /// <exception cref="FaultsFoundException">The scenario has faults.</exception>
+    /// <exception cref="RefusedException">No report can stand where it should.</exception>
+    public RunAnswer Ask(PlayWatch watch)
+    {
+        ArgumentNullException.ThrowIfNull(watch);
+        var opened = Scenario.Open();
+        var plan = opened.Plan;
+        var options = Play.Of(plan);
+        var place = ReportPlace(Scenario.Directory, Out, NoReport);
+        var precision = Precision is { } goal
+            ? watch.Over(goal.Looks()[^1], progress =>
+                PrecisionRunner.Play(plan, goal, options.Seed, options.Threads, progress, watch.Cancel)
+            )
+            : null;
+        var result = precision?.Study ?? watch.Over(options.Seasons, progress => StudyRunner.Play(plan, options, progress, watch.Cancel));
+        if (Bottlenecks)
+        {
+            result = result with
+            {
+                Bottlenecks = watch.Over(result.Seasons, progress =>
+                    BottleneckRunner.Play(plan, options with { Seasons = result.Seasons }, progress, watch.Cancel)
+                ),
+            };
+        }
+
+        var note = precision is null ? null : PrecisionWords.WhyItStopped(precision);
+        return new RunAnswer(result, opened.Inputs)
+        {
+            Directory = Scenario.Directory,
+            Required = Require,
+            Precision = precision,
+            Case = Case ? CaseStudy.OfRun(result, Paper, note) : null,
+            Report = place,
+        };
+    }
+
+    /// <summary>Where the report goes, found to be free for it; null when none is wanted.</summary>
+    /// <exception cref="RefusedException">The scenario folder is the root of a disk, so that nothing can stand beside it.</exception>
+    internal static string? ReportPlace(string? directory, string? asked, bool noReport)
+    {
+        if (noReport)
+        {
+            return null;
+        }
+
+        var place = asked ?? BesideScenario.Folder(directory, "-report");
+        ReportFolder.Check(place);
+        return place;
+    }
+}

@@ -1,0 +1,77 @@
+using System.Text;
+using BenchSim.Answers.Asking;
+using BenchSim.Answers.Words;
+
+namespace BenchSim.Cli.Terminal;
+
+/// <summary>Where a command writes, and how it is stopped.</summary>
+/// <param name="Output">Answers.</param>
+/// <param name="Error">Faults, notes and progress.</param>
+/// <param name="IsTerminal">True when <paramref name="Error"/> is a terminal, so that progress may be drawn on it.</param>
+/// <param name="Cancel">Stops the command.</param>
+internal sealed record Desk(TextWriter Output, TextWriter Error, bool IsTerminal, CancellationToken Cancel)
+{
+    /// <summary>Watches over plays, with a bar where there is a terminal.</summary>
+    public PlayWatch Watch => IsTerminal ? new TerminalWatch(Error, Cancel) : new PlayWatch(Cancel);
+
+    /// <summary>Gives an answer, to people or to machines.</summary>
+    /// <returns>The exit code.</returns>
+    public int Give(Answer answer, bool json)
+    {
+        if (json)
+        {
+            Say(answer.Json());
+        }
+        else
+        {
+            Painter.Paint(answer.Words, Output);
+        }
+
+        return ExitCode.Done;
+    }
+
+    /// <summary>Says every fault on standard error, one a line, with their number at the end.</summary>
+    /// <returns>The exit code.</returns>
+    public int Say(FaultsFoundException found, bool json)
+    {
+        foreach (var fault in found.Faults)
+        {
+            Complain(fault.ToString());
+        }
+
+        Complain(found.Sentence);
+        if (json)
+        {
+            Say(found.Json());
+        }
+
+        if (found.Note is { } note)
+        {
+            Complain(note);
+        }
+
+        return ExitCode.BadInput;
+    }
+
+    /// <summary>Says in a sentence why a command did not do what was asked.</summary>
+    /// <returns>The exit code.</returns>
+    public int Refuse(string why, bool json)
+    {
+        Complain(why);
+        if (json)
+        {
+            Say(RefusedException.Json(why));
+        }
+
+        return ExitCode.BadInput;
+    }
+
+    /// <summary>Writes a document for machines to standard output.</summary>
+    public void Say(byte[] document) => Output.Write(Encoding.UTF8.GetString(document));
+
+    /// <summary>Writes a line to standard output as it is, made safe for a terminal.</summary>
+    public void Say(string line) => Output.Write(SafeText.OneLine(line).TrimEnd() + "\n");
+
+    /// <summary>Writes a line to standard error, made safe for a terminal. Never broken: a fault stays on one line.</summary>
+    public void Complain(string line) => Error.Write(SafeText.OneLine(line).TrimEnd() + "\n");
+}

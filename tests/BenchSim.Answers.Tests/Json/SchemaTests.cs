@@ -1,0 +1,49 @@
+using System.Text.Json.Serialization.Metadata;
+using BenchSim.Answers.Json;
+
+namespace BenchSim.Answers.Tests.Json;
+
+/// <summary>docs/schemas says of every command what it prints with --json: no more and no less than the records it is written from.</summary>
+public sealed class SchemaTests
+{
+    private static readonly AnswerContext s_known = AnswerContext.Dialect;
+
+    private static readonly Dictionary<string, JsonTypeInfo[]> s_answers = new(StringComparer.Ordinal)
+    {
+        ["bottlenecks"] = [s_known.BottlenecksDocument],
+        ["check"] = [s_known.CheckDocument],
+        ["compare"] = [s_known.CompareDocument],
+        ["dense"] = [s_known.DenseDocument],
+        ["invest"] = [s_known.InvestDocument],
+        ["level"] = [s_known.LevelDocument],
+        ["merge"] = [s_known.RunDocument],
+        ["new"] = [s_known.NewDocument],
+        ["print"] = [s_known.PapersDocument],
+        ["run"] = [s_known.RunDocument, s_known.PartDocument, s_known.StoryDocument],
+        ["size"] = [s_known.SizeDocument],
+        ["succession"] = [s_known.SuccessionDocument],
+        ["weather"] = [s_known.WeatherDocument],
+    };
+
+    public static TheoryData<string> Commands => [.. s_answers.Keys];
+
+    [Theory]
+    [MemberData(nameof(Commands))]
+    public void The_schema_is_that_of_the_records(string command)
+    {
+        var schema = SchemaText.Of($"benchsim {command} --json", [.. s_answers[command], s_known.FaultsDocument, s_known.RefusalDocument]);
+
+        Assert.Equal(Approved.Text($"docs/schemas/{command}.schema.json", schema), schema);
+    }
+
+    // One page tells of all of them.
+    [Fact]
+    public void The_page_names_every_schema_there_is()
+    {
+        var page = File.ReadAllText(Repository.File("docs/json.md"));
+        foreach (var file in Directory.EnumerateFiles(Repository.File("docs/schemas")).Select(Path.GetFileName))
+        {
+            Assert.Contains($"(schemas/{file})", page, StringComparison.Ordinal);
+        }
+    }
+}
