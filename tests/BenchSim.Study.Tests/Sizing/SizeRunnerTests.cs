@@ -31,6 +31,7 @@ public class SizeRunnerTests
 
     // Of the many numbers above 40 the search plays some; each is set against a run of the site with that many places.
     [Theory]
+    [Trait("Category", "Slow")]
     [InlineData(0, 0.3)]
     [InlineData(0, 0.7)]
     [InlineData(1, 0.5)]
