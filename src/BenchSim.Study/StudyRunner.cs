@@ -19,7 +19,7 @@ public static class StudyRunner
     /// Told how many seasons are done, in rising order, from whichever thread finished them; null for nobody.
     /// </param>
     /// <param name="cancel">Stops the play within a season or so.</param>
-    /// <param name="kept">Keeps seasons without limits for plays with other places; null to keep none.</param>
+    /// <param name="kept">Keeps climates, and seasons without limits, for plays with other places; null to keep none.</param>
     /// <returns>The answer, with the plan that made it.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Fewer than 1 season, fewer than 0 threads, or a plan of no days.</exception>
     /// <exception cref="OperationCanceledException">Cancelled before the last season was done.</exception>
@@ -29,7 +29,7 @@ public static class StudyRunner
         IProgress<int>? progress,
         CancellationToken cancel,
         KeptSeasons? kept = null
-    ) => Play(plan, options, Players(plan, options), progress, cancel, kept);
+    ) => Play(plan, options, Players(plan, options, kept), progress, cancel, kept);
 
     /// <summary>
     /// The same, but a play that is cancelled gives the answer of the seasons played so far: those of a play of so many seasons, to the
@@ -39,7 +39,7 @@ public static class StudyRunner
     /// <param name="options">Seasons, seed and threads.</param>
     /// <param name="progress">Told how many seasons are done, in rising order; null for nobody.</param>
     /// <param name="cancel">Stops the play within a season or so.</param>
-    /// <param name="kept">Keeps seasons without limits for plays with other places; null to keep none.</param>
+    /// <param name="kept">Keeps climates, and seasons without limits, for plays with other places; null to keep none.</param>
     /// <returns>The answer; null where it was cancelled before any season was done.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Fewer than 1 season, fewer than 0 threads, or a plan of no days.</exception>
     public static StudyResult? PlayUntilCancelled(
@@ -48,7 +48,7 @@ public static class StudyRunner
         IProgress<int>? progress,
         CancellationToken cancel,
         KeptSeasons? kept = null
-    ) => PlayUntilCancelled(plan, options, Players(plan, options), progress, cancel, kept);
+    ) => PlayUntilCancelled(plan, options, Players(plan, options, kept), progress, cancel, kept);
 
     /// <summary>The same with another maker of players: one player a thread.</summary>
     internal static StudyResult Play(
@@ -74,11 +74,11 @@ public static class StudyRunner
         return tally.Seasons == 0 ? null : tally.ToResult(options.Seed);
     }
 
-    private static Func<PlaySeason> Players(SeasonPlan plan, StudyOptions options)
+    private static Func<PlaySeason> Players(SeasonPlan plan, StudyOptions options, KeptSeasons? kept)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
-        SeasonPlayer first = new(plan, options.Seed);
+        SeasonPlayer first = new(plan, options.Seed, kept?.Climates);
         return () => PlanSeasons.By(first.Another());
     }
 

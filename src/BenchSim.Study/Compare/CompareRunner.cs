@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Figures;
@@ -81,7 +82,9 @@ public static class CompareRunner
         CancellationToken cancel
     )
     {
-        SeasonPlayer[] first = [.. plans.Select(plan => new SeasonPlayer(plan, options.Seed))];
+        // The weather and heat of a season are those of all plans that do not change them.
+        ClimateStore climates = new();
+        SeasonPlayer[] first = [.. plans.Select(plan => new SeasonPlayer(plan, options.Seed, climates))];
         return new ParallelSeasons<PairedTally[]>(options, progress, cancel).Run(
             () => [.. Enumerable.Range(1, plans.Length - 1).Select(_ => new PairedTally(measures.Length))],
             () => Worker(first, measures),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Compare;
@@ -84,7 +85,8 @@ public static class DenseRunner
         [
             .. pairs.SelectMany(pair => new[] { pair.Direct, pair.Dense }).Distinct(ReferenceEqualityComparer.Instance).Cast<SeasonPlan>(),
         ];
-        SeasonPlayer[] first = [.. plans.Select(plan => new SeasonPlayer(plan with { Days = days }, options.Seed))];
+        ClimateStore climates = new();
+        SeasonPlayer[] first = [.. plans.Select(plan => new SeasonPlayer(plan with { Days = days }, options.Seed, climates))];
         (int Direct, int Dense)[] at = [.. pairs.Select(pair => (Find(plans, pair.Direct), Find(plans, pair.Dense)))];
         var measures = s_measures.Length;
         return new ParallelSeasons<PairedTally[]>(options, progress, cancel).Run(

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 
@@ -47,7 +48,8 @@ public static class InvestRunner
     {
         var parts = SeasonPart.Of(plans);
         var seasons = new MoneySeasons(parts, options.Seasons);
-        SeasonPlayer[] first = [.. plans.Select(plan => new SeasonPlayer(plan, options.Seed))];
+        ClimateStore climates = new();
+        SeasonPlayer[] first = [.. plans.Select(plan => new SeasonPlayer(plan, options.Seed, climates))];
         SeasonMoney[] readers = [.. plans.Select(plan => new SeasonMoney(plan, parts))];
         return new ParallelSeasons<MoneySeasons>(options, progress, cancel).Run(
             () => seasons,

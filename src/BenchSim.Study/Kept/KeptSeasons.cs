@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Figures;
 
@@ -36,7 +37,10 @@ public sealed class KeptSeasons
         _mostBytes = mostBytes;
     }
 
-    /// <summary>Bytes kept now, about.</summary>
+    /// <summary>The climates of the seasons, kept and bounded by themselves.</summary>
+    public ClimateStore Climates { get; } = new();
+
+    /// <summary>Bytes kept now, about; climates not counted.</summary>
     public long Bytes => Interlocked.Read(ref _bytes);
 
     /// <summary>The seasons of a plan, whatever its places.</summary>
