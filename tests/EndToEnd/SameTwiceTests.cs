@@ -5,6 +5,7 @@ namespace EndToEnd;
 public sealed class SameTwiceTests
 {
     [Theory]
+    [Trait("Category", "Slow")]
     [InlineData("check", "--sources", "--stand")]
     [InlineData("check", "--json")]
     [InlineData("print", "--out", "OUT")]

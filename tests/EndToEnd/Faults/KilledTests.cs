@@ -6,6 +6,7 @@ namespace EndToEnd.Faults;
 public sealed class KilledTests
 {
     [Theory]
+    [Trait("Category", "Slow")]
     [InlineData(0, false)]
     [InlineData(9, true)]
     [InlineData(12, true)]
@@ -70,6 +71,7 @@ public sealed class KilledTests
     }
 
     [Fact]
+    [Trait("Category", "Slow")]
     public async Task Two_runs_into_one_folder_at_once_both_end_well_and_leave_one_whole_report()
     {
         using var farm = await SmallFarm.MakeAsync();

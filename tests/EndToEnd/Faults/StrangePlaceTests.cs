@@ -12,6 +12,7 @@ public sealed class StrangePlaceTests
     ];
 
     [Fact]
+    [Trait("Category", "Slow")]
     public async Task Same_bytes_wherever_the_machine_stands()
     {
         using var farm = await SmallFarm.MakeAsync();
