@@ -12,13 +12,15 @@ using BenchSim.Study.Figures;
 namespace BenchSim.Benchmarks.Season;
 
 /// <summary>
-/// Where the time of a season of the spring example goes, warm and on one thread, and what 200 seasons take on two. Each figure is the best of
-/// many repeats, the one least disturbed by whatever else the machine does.
+/// Where the time of a season of the spring example goes, warm and on one thread, and what 1,000 seasons take on one and on two. Each
+/// figure is the best of many repeats, season by season: the one least disturbed by whatever else the machine does.
 /// </summary>
 internal static class WhereTimeGoes
 {
     private const int Seasons = 200;
     private const int Repeats = 40;
+    private const int StudySeasons = 1000;
+    private const int StudyRepeats = 20;
     private const ulong Seed = 1;
 
     /// <summary>Measures and prints a table.</summary>
@@ -32,18 +34,26 @@ internal static class WhereTimeGoes
         var player = new SeasonPlayer(plan, Seed);
         var (given, unlimited) = (new SeasonResult(), new SeasonResult());
         var tally = new SeasonTally(plan);
-        var best = Parts.Endless;
+        Parts[] of = [.. Enumerable.Repeat(Parts.Endless, Seasons)];
         var (alone, together) = (double.PositiveInfinity, double.PositiveInfinity);
         for (var repeat = 0; repeat < Repeats; repeat++)
         {
-            best = best.Least(Once(source, weather, player, given, unlimited, tally));
+            Once(source, weather, player, given, unlimited, tally, of);
+        }
+
+        for (var repeat = 0; repeat < StudyRepeats; repeat++)
+        {
             alone = Math.Min(alone, Study(plan, 1));
             together = Math.Min(together, Study(plan, 2));
         }
 
+        var best = of.Aggregate((sum, season) => sum + season);
+
         string[] lines =
         [
-            $"{Path.GetFileName(Path.GetFullPath(scenario))}: {plan.Batches.Length} sowings, {plan.Days} days; microseconds a season, one thread, best of {Repeats}",
+            $"processor: {Processor()}, {Environment.ProcessorCount} threads",
+            $"{Path.GetFileName(Path.GetFullPath(scenario))}: {plan.Batches.Length} sowings, {plan.Days} days; "
+                + $"microseconds a season, one thread, best of {Repeats}",
             Row("drawing the weather", best.Weather),
             Row("heat sums of that weather", best.FirstPlay - best.Weather - best.SecondPlay),
             Row("the rounds, places as given", best.SecondPlay),
@@ -52,7 +62,8 @@ internal static class WhereTimeGoes
             Row("all", best.FirstPlay + best.Unlimited + best.Counting),
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{Seasons} seasons, one thread: {alone * 1e3:0.0} ms; two threads: {together * 1e3:0.0} ms, {alone / together:0.00} times as fast"
+                $"{StudySeasons} seasons, one thread: {alone * 1e3:0.0} ms; two threads: {together * 1e3:0.0} ms, "
+                    + $"{alone / together:0.00} times as fast"
             ),
         ];
         foreach (var line in lines)
@@ -67,7 +78,7 @@ internal static class WhereTimeGoes
                 plan,
                 new StudyOptions
                 {
-                    Seasons = Seasons,
+                    Seasons = StudySeasons,
                     Seed = Seed,
                     Threads = threads,
                 },
@@ -77,29 +88,36 @@ internal static class WhereTimeGoes
         );
 
     // The second play of a season finds its weather and heat sums made.
-    private static Parts Once(
+    private static void Once(
         WeatherSource source,
         SeasonWeather weather,
         SeasonPlayer player,
         SeasonResult given,
         SeasonResult unlimited,
-        SeasonTally tally
+        SeasonTally tally,
+        Parts[] best
     )
     {
-        var parts = default(Parts);
         for (var season = 0; season < Seasons; season++)
         {
-            parts += new Parts(
+            var parts = new Parts(
                 Time(() => source.Fill(Seed, season, weather)),
                 Time(() => player.Play(season, PlaceLimits.AsGiven, given)),
                 Time(() => player.Play(season, PlaceLimits.AsGiven, given)),
                 Time(() => player.Play(season, PlaceLimits.None, unlimited)),
                 Time(() => tally.Add(given, unlimited))
             );
+            best[season] = best[season].Least(parts);
         }
-
-        return parts;
     }
+
+    private static string Processor() =>
+        File.Exists("/proc/cpuinfo")
+            ? File.ReadLines("/proc/cpuinfo")
+                .Where(line => line.StartsWith("model name", StringComparison.Ordinal))
+                .Select(line => line[(line.IndexOf(':', StringComparison.Ordinal) + 1)..].Trim())
+                .FirstOrDefault("unknown")
+            : "unknown";
 
     private static double Time(Action work)
     {

@@ -35,8 +35,11 @@ public sealed class ClimateStore
     /// <summary>Whether the weather of a season that is drawn by itself is kept: not where each is played once.</summary>
     internal bool KeepsDrawn { get; private init; } = true;
 
-    /// <summary>A store for one play, which asks for the weather of each season only once.</summary>
-    internal static ClimateStore OfOnePlay() => new() { KeepsDrawn = false };
+    /// <summary>
+    /// A store for plans that are played side by side, season by season, once: they share the heat of the season, and no weather is kept
+    /// that would not be asked for again.
+    /// </summary>
+    public static ClimateStore OfOnePlay() => new() { KeepsDrawn = false };
 
     /// <summary>The seasons of a scenario's weather.</summary>
     internal KeptClimates Of(Scenario scenario, int days, ulong seed)

@@ -6,7 +6,7 @@ namespace BenchSim.Season.Climate;
 /// <summary>Weather drawn anew each season.</summary>
 internal sealed class GeneratedWeatherSource(GeneratedWeather weather, DateOnly opens) : WeatherSource
 {
-    private readonly WeatherGenerator generator = new(weather.Model);
+    private readonly WeatherGenerator generator = WeatherGenerator.Of(weather.Model);
 
     public override int? Distinct => null;
 

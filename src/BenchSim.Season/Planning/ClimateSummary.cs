@@ -107,7 +107,7 @@ public sealed record ClimateSummary
         return scenario.Weather switch
         {
             GeneratedWeather generated => WeatherSummary.Of(
-                new WeatherGenerator(generated.Model),
+                WeatherGenerator.Of(generated.Model),
                 scenario.Play.Seed,
                 GeneratedYears,
                 first,

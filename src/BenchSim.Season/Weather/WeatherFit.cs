@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Season.Values;
 using MathNet.Numerics;
 
 namespace BenchSim.Season.Weather;
@@ -14,6 +15,13 @@ public static class WeatherFit
 
     /// <summary>Pairs of days below which a chance of rain leans on the year's chance.</summary>
     private const int LeastPairs = 10;
+
+    private const int MostKept = 8;
+
+    private static readonly Kept<FitKey, FittedWeather> Fits = new(MostKept, key => new FittedWeather(
+        FitModel(key.Days, key.Source),
+        key.Days
+    ));
 
     /// <summary>Why a record cannot be fitted, in words; null when it can.</summary>
     /// <param name="days">The record in order of date, each date once.</param>
@@ -53,11 +61,14 @@ public static class WeatherFit
         return thin.Count == 0 ? null : $"each month needs {LeastDaysOfMonth} days or more, but {string.Join(", ", thin)}";
     }
 
-    /// <summary>Fits the model, which can then report how well it reproduces the record.</summary>
+    /// <summary>
+    /// Fits the model, which can then report how well it reproduces the record. The last few fits are kept: the same days from the same
+    /// source are fitted once.
+    /// </summary>
     /// <param name="days">The record in order of date, each date once; gaps are allowed.</param>
     /// <param name="source">Where the record comes from, in words.</param>
     /// <exception cref="ArgumentException">The record cannot be fitted: see <see cref="WhyNot"/>.</exception>
-    public static FittedWeather Fit(ImmutableArray<DailyWeather> days, string source = "daily record") => new(FitModel(days, source), days);
+    public static FittedWeather Fit(ImmutableArray<DailyWeather> days, string source = "daily record") => Fits.Of(new FitKey(days, source));
 
     /// <summary>Fits the model alone.</summary>
     /// <param name="days">The record in order of date, each date once; gaps are allowed.</param>
@@ -205,5 +216,16 @@ public static class WeatherFit
         }
 
         return amounts;
+    }
+
+    /// <summary>What a fit is made from; equal by what the days are.</summary>
+    private sealed record FitKey(ImmutableArray<DailyWeather> Days, string Source)
+    {
+        public bool Equals(FitKey? other) =>
+            other is not null
+            && string.Equals(Source, other.Source, StringComparison.Ordinal)
+            && (Days == other.Days || (!Days.IsDefault && !other.Days.IsDefault && Days.AsSpan().SequenceEqual(other.Days.AsSpan())));
+
+        public override int GetHashCode() => Source.Length;
     }
 }

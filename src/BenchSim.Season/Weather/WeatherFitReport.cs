@@ -96,7 +96,7 @@ public sealed record WeatherFitReport
         var first = new DateOnly(2001, 1, 1);
         var count = first.AddYears(YearsToGenerate).DayNumber - first.DayNumber;
         var (tmin, tmax, rain) = (new double[count], new double[count], new double[count]);
-        new WeatherGenerator(model).Draw(ReportSeed, 0, first, tmin, tmax, rain);
+        WeatherGenerator.Of(model).Draw(ReportSeed, 0, first, tmin, tmax, rain);
         var days = new DailyWeather[count];
         for (var day = 0; day < count; day++)
         {

@@ -1,4 +1,5 @@
 using BenchSim.Engine.Randomness;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Season.Weather;
 
@@ -18,6 +19,9 @@ public sealed class WeatherGenerator
     private const uint RainPurpose = 1;
     private const uint TemperaturePurpose = 2;
 
+    private const int MostKept = 8;
+
+    private static readonly Kept<WeatherModel, WeatherGenerator> Generators = new(MostKept, model => new WeatherGenerator(model));
     private static readonly ulong LuckName = PhiloxKey.Hash("weather");
 
     private readonly DayParameters[] _days = new DayParameters[MeanPreservingCurve.TableDays];
@@ -48,6 +52,15 @@ public sealed class WeatherGenerator
         }
 
         FillDays(model);
+    }
+
+    /// <summary>The generator of a model; the last few are kept, for their tables take some milliseconds.</summary>
+    /// <param name="model">The model.</param>
+    /// <exception cref="ArgumentException">The model has not twelve months, or a parameter is out of range.</exception>
+    public static WeatherGenerator Of(WeatherModel model)
+    {
+        ArgumentNullException.ThrowIfNull(model);
+        return Generators.Of(model);
     }
 
     /// <summary>The model the days are drawn from.</summary>

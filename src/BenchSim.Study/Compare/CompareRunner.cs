@@ -83,7 +83,7 @@ public static class CompareRunner
     )
     {
         // The weather and heat of a season are those of all plans that do not change them.
-        ClimateStore climates = new();
+        var climates = ClimateStore.OfOnePlay();
         SeasonPlayer[] first = [.. plans.Select(plan => new SeasonPlayer(plan, options.Seed, climates))];
         return new ParallelSeasons<PairedTally[]>(options, progress, cancel).Run(
             () => [.. Enumerable.Range(1, plans.Length - 1).Select(_ => new PairedTally(measures.Length))],

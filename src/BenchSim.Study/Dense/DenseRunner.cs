@@ -85,7 +85,7 @@ public static class DenseRunner
         [
             .. pairs.SelectMany(pair => new[] { pair.Direct, pair.Dense }).Distinct(ReferenceEqualityComparer.Instance).Cast<SeasonPlan>(),
         ];
-        ClimateStore climates = new();
+        var climates = ClimateStore.OfOnePlay();
         SeasonPlayer[] first = [.. plans.Select(plan => new SeasonPlayer(plan with { Days = days }, options.Seed, climates))];
         (int Direct, int Dense)[] at = [.. pairs.Select(pair => (Find(plans, pair.Direct), Find(plans, pair.Dense)))];
         var measures = s_measures.Length;

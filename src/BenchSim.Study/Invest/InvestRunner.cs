@@ -48,7 +48,7 @@ public static class InvestRunner
     {
         var parts = SeasonPart.Of(plans);
         var seasons = new MoneySeasons(parts, options.Seasons);
-        ClimateStore climates = new();
+        var climates = ClimateStore.OfOnePlay();
         SeasonPlayer[] first = [.. plans.Select(plan => new SeasonPlayer(plan, options.Seed, climates))];
         SeasonMoney[] readers = [.. plans.Select(plan => new SeasonMoney(plan, parts))];
         return new ParallelSeasons<MoneySeasons>(options, progress, cancel).Run(

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Counting;
@@ -57,7 +58,7 @@ public static class SizeRunner
         ArgumentOutOfRangeException.ThrowIfLessThan(options.Seasons, 1, nameof(options));
         ArgumentOutOfRangeException.ThrowIfNegative(options.Threads, nameof(options));
         ArgumentOutOfRangeException.ThrowIfLessThan(plan.Days, 1, nameof(plan));
-        SeasonPlayer player = new(plan, options.Seed);
+        SeasonPlayer player = new(plan, options.Seed, new ClimateStore());
         SizeProgress told = new(progress, options.Seasons);
         told.Plan(2 + FirstSteps + Below);
         var ceiling = Ceiling(player, space, options, told, cancel);
