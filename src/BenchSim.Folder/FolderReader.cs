@@ -9,6 +9,7 @@ using BenchSim.Folder.Site;
 using BenchSim.Folder.Text;
 using BenchSim.Folder.Toml;
 using BenchSim.Folder.Variants;
+using BenchSim.Season.Fields;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 
@@ -17,39 +18,28 @@ namespace BenchSim.Folder;
 /// <summary>One reading of a folder: every file, every check, one pass.</summary>
 internal sealed class FolderReader
 {
-    private readonly string _directory;
-    private readonly bool _isKept;
     private readonly FaultList _faults = new();
     private readonly FileReader _files;
     private readonly CellReader _cells;
-
     private readonly string? _variantName;
     private VariantFile? _variant;
     private ImmutableArray<TrayType> _openFlats = [];
 
     /// <summary>Makes a reader.</summary>
-    /// <param name="directory">Path of the folder.</param>
+    /// <param name="files">Files of the folder.</param>
     /// <param name="variantName">Variant to lay over what is read; null for none.</param>
-    public FolderReader(string directory, string? variantName = null)
+    public FolderReader(IFolderFiles files, string? variantName = null)
     {
-        (_directory, _variantName) = (directory, variantName);
-        _files = new FileReader(new DiskFiles(directory), _faults);
-        _cells = new CellReader(_faults);
-    }
-
-    /// <summary>Makes a reader of files that are kept.</summary>
-    /// <param name="files">The files.</param>
-    /// <param name="variantName">Variant to lay over what is read; null for none.</param>
-    public FolderReader(KeptFiles files, string? variantName)
-    {
-        (_directory, _isKept, _variantName) = ("", true, variantName);
+        _variantName = variantName;
         _files = new FileReader(files, _faults);
         _cells = new CellReader(_faults);
     }
 
-    public FolderReading Read()
+    /// <summary>Reads the folder.</summary>
+    /// <param name="directory">Path of the folder, which may not be there; null for files that are kept.</param>
+    public FolderReading Read(string? directory = null)
     {
-        var scenario = IsFolder() ? ReadScenario() : null;
+        var scenario = directory is null || IsFolder(directory) ? ReadScenario() : null;
         return new FolderReading
         {
             Scenario = _faults.Count == 0 ? scenario : null,
@@ -60,15 +50,15 @@ internal sealed class FolderReader
         };
     }
 
-    private bool IsFolder()
+    private bool IsFolder(string directory)
     {
-        if (_isKept || Directory.Exists(_directory))
+        if (Directory.Exists(directory))
         {
             return true;
         }
 
-        var place = new SourcePlace(_directory, 0, 0);
-        if (File.Exists(_directory))
+        var place = new SourcePlace(directory, 0, 0);
+        if (File.Exists(directory))
         {
             _faults.Add(place, "this is a file, not a folder", "name the folder that holds site.toml and plan.csv");
         }
@@ -89,39 +79,32 @@ internal sealed class FolderReader
         }
 
         var before = _faults.Count;
-        var siteFile = _files.Read(FolderReference.SiteFile, new SourcePlace(FolderReference.SiteFile, 0, 0));
-        var site = siteFile is null ? new SiteDraft() : SiteReader.Read(siteFile, _faults, _variant);
+        var site = ReadSite();
         var invest = _variant?.Invest is { } terms
-            ? new InvestReader(_cells).Read(new Section(VariantKeyList.Invest, terms, _faults, site.Units, _variant.IsWhole))
+            ? new InvestReader(_cells).Read(new Section("invest", terms, _faults, site?.Units ?? default, _variant.IsWhole))
             : null;
-        var isGoodSite = siteFile is not null && _faults.Count == before;
-        var weather = ReadWeather(site.Weather);
+        var isGoodSite = site is not null && _faults.Count == before;
+        site ??= new SiteDraft();
+        var scenario = site.Scenario with { Weather = ReadWeather(site.Weather) ?? site.Scenario.Weather, Invest = invest };
         var choices = ReadChoices(site);
-        _openFlats =
-        [
-            .. BuiltInLibrary
-                .Trays.Select(row => choices.Trays.Find(row.Id))
-                .OfType<TrayType>()
-                .Concat(choices.Trays.Known)
-                .Where(tray => tray.IsFlat)
-                .DistinctBy(tray => tray.Id, StringComparer.Ordinal)
-                .OrderBy(tray => tray.Id, StringComparer.Ordinal),
-        ];
-        var planFile = _files.Read(FolderReference.PlanFile, new SourcePlace(FolderReference.PlanFile, 0, 0));
-        var rows = planFile is null ? [] : new PlanReader(_cells, site, choices).Read(planFile, _variant);
+        _openFlats = OpenFlats(choices.Trays);
+        var rows = ReadPlan(site, choices);
         var batches = new PlanExpander(_faults).Expand(rows);
+        scenario = WithBatches(scenario, choices, batches);
         if (site.HasGoodSpaces)
         {
-            new PlaceChecks(ToScenario(site, weather, choices, batches), _faults).Check(rows);
+            new PlaceChecks(scenario, _faults).Check(rows);
         }
 
-        return isGoodSite ? ToScenario(site, weather, choices, batches) with { Invest = invest } : null;
+        return isGoodSite ? scenario : null;
     }
+
+    private FileText? ReadFile(string name) => _files.Read(name, new SourcePlace(name, 0, 0));
 
     private VariantFile? ReadVariant(string name)
     {
         var names = VariantNames.In(_files);
-        var path = VariantNames.FileOf(name);
+        var path = FileNames.OfVariant(name);
         if (!names.Contains(name, StringComparer.Ordinal))
         {
             VariantNames.Refuse(name, names, _faults);
@@ -138,7 +121,47 @@ internal sealed class FolderReader
             return null;
         }
 
-        return _files.Read(path, new SourcePlace(path, 0, 0)) is { } file ? new VariantReader(_faults, names).Read(file) : null;
+        return ReadFile(path) is { } file ? new VariantReader(_faults, names).Read(file) : null;
+    }
+
+    // Null when there is no file to read.
+    private SiteDraft? ReadSite()
+    {
+        if (ReadFile(FileNames.Site) is not { } file)
+        {
+            return null;
+        }
+
+        if (file.Text.AsSpan().Trim().IsEmpty)
+        {
+            _faults.Add(
+                new SourcePlace(file.Name, 1, 1),
+                "the file is empty",
+                "begin with [site] and a name; \"benchsim new\" lays down a folder to fill in"
+            );
+            return new SiteDraft();
+        }
+
+        var root = TomlText.Read(file, _faults, out var isWhole);
+        if (_variant is null)
+        {
+            return new SiteReader(root, isWhole, _cells).Read(root.Place);
+        }
+
+        root = new SiteOverlay(_variant, _faults).Lay(root);
+        var site = new SiteReader(root, isWhole && _variant.IsWhole, _cells).Read(_variant.RemovePlace ?? root.Place);
+
+        // A crop that lists a space which a variant takes away is reported where it is taken away, and not again in crops.csv.
+        var ids = new Dictionary<string, SpaceKind?>(site.SpaceIds, StringComparer.Ordinal);
+        foreach (var removed in _variant.Removed)
+        {
+            ids.TryAdd(removed.Text, null);
+        }
+
+        return site with
+        {
+            SpaceIds = ids,
+        };
     }
 
     private WeatherInput? ReadWeather(WeatherDraft? draft)
@@ -151,38 +174,38 @@ internal sealed class FolderReader
         return _files.Read(draft.File.Text, draft.File.Place) is { } file ? new WeatherRecordReader(_cells).Read(file, draft) : null;
     }
 
+    private List<PlanRow> ReadPlan(SiteDraft site, Choices choices)
+    {
+        if (ReadFile(FileNames.Plan) is not { } file)
+        {
+            return [];
+        }
+
+        var reader = new PlanReader(_cells, site, choices);
+        var rows = reader.Split(file);
+        return [.. (_variant is null ? rows : new PlanOverlay(_variant, site.Units, _cells).Lay(rows)).Select(reader.Read)];
+    }
+
     private Choices ReadChoices(SiteDraft site)
     {
-        var trayShelf = ReadShelf(BuiltInLibrary.Trays, FolderReference.TrayFile, site, "tray type");
-        var cropShelf = ReadShelf(BuiltInLibrary.Crops, FolderReference.CropFile, site, "crop");
+        var trays = ReadShelf(BuiltInLibrary.Trays, TrayFields.Table, site, "tray type", null);
+        var overlay = _variant is null ? null : new CropOverlay(_variant, site.Units, _faults);
+        var crops = ReadShelf(BuiltInLibrary.Crops, CropFields.Table, site, "crop", overlay);
         return new Choices(
-            new ShelfReading<Crop>(cropShelf, new CropReader(_cells, trayShelf, site).Read),
-            new ShelfReading<TrayType>(trayShelf, new TrayReader(_cells).Read)
+            new ShelfReading<Crop>(crops, new CropReader(_cells, trays, site).Read),
+            new ShelfReading<TrayType>(trays, new TrayReader(_cells).Read)
         );
     }
 
-    private Shelf ReadShelf(ImmutableArray<LibraryRow> library, string name, SiteDraft site, string thing)
+    private Shelf ReadShelf(ImmutableArray<LibraryRow> library, FieldTable columns, SiteDraft site, string thing, CropOverlay? overlay)
     {
-        var overlay =
-            _variant is not null && string.Equals(name, FolderReference.CropFile, StringComparison.Ordinal)
-                ? new CropOverlay(_variant, site, _faults)
-                : null;
+        var name = columns.Section;
         if (!_files.Exists(name))
         {
             return Shelf.Of(library, overlay?.Lay([]) ?? [], isWhole: true, _cells, thing);
         }
 
-        var file = _files.Read(name, new SourcePlace(name, 0, 0));
-        var table = file is null
-            ? null
-            : CsvTable.Read(
-                file,
-                FolderReference.ColumnsOf(name),
-                FolderReference.RequiredColumnsOf(name),
-                CsvTable.MostRows,
-                _faults,
-                site.Units
-            );
+        var table = ReadFile(name) is { } file ? CsvTable.Read(file, columns, CsvTable.MostRows, _faults, site.Units) : null;
         var rows = table?.Rows ?? [];
         return Shelf.Of(
             library,
@@ -193,12 +216,23 @@ internal sealed class FolderReader
         );
     }
 
+    private static ImmutableArray<TrayType> OpenFlats(ShelfReading<TrayType> trays) =>
+        [
+            .. BuiltInLibrary
+                .Trays.Select(row => trays.Find(row.Id))
+                .OfType<TrayType>()
+                .Concat(trays.Known)
+                .Where(tray => tray.IsFlat)
+                .DistinctBy(tray => tray.Id, StringComparer.Ordinal)
+                .OrderBy(tray => tray.Id, StringComparer.Ordinal),
+        ];
+
     // "crop.csv" would be passed over in silence.
     private void WarnOfNearNames()
     {
-        foreach (var name in _files.NamesInFolder())
+        foreach (var name in _files.NamesIn(""))
         {
-            foreach (var optional in new[] { FolderReference.CropFile, FolderReference.TrayFile })
+            foreach (var optional in new[] { FileNames.Crops, FileNames.Trays })
             {
                 if (
                     !_files.Exists(optional)
@@ -216,25 +250,17 @@ internal sealed class FolderReader
         }
     }
 
-    // Only crops and tray types that the plan uses. Without a fault nothing here is missing; with one the result only serves further checks.
-    private static Scenario ToScenario(SiteDraft site, WeatherInput? weather, Choices choices, ImmutableArray<BatchOrder> batches)
+    // Only crops and tray types that the plan uses. Without a fault nothing here is missing; with one the result only serves further
+    // checks.
+    private static Scenario WithBatches(Scenario scenario, Choices choices, ImmutableArray<BatchOrder> batches)
     {
         var cropIds = batches.Select(batch => batch.CropId).ToHashSet(StringComparer.Ordinal);
         var trayIds = batches.SelectMany(batch => new[] { batch.TrayId, batch.FlatId }).OfType<string>().ToHashSet(StringComparer.Ordinal);
-        return new Scenario
+        return scenario with
         {
-            Name = site.Name ?? "",
-            Question = site.Question,
-            Units = site.Units,
-            Window = site.Window ?? new SeasonWindow(DateOnly.MinValue, DateOnly.MaxValue),
-            Houses = site.Houses,
-            Spaces = site.Spaces,
             TrayTypes = [.. choices.Trays.Known.Where(tray => trayIds.Contains(tray.Id))],
             Crops = [.. choices.Crops.Known.Where(crop => cropIds.Contains(crop.Id))],
             Batches = batches,
-            Rules = site.Rules,
-            Weather = weather ?? new ConstantWeather(0, 0, 0),
-            Play = site.Play,
         };
     }
 }

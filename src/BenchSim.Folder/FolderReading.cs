@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Folder.Files;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 
@@ -10,7 +11,10 @@ public sealed record FolderReading
     /// <summary>The scenario; null when there is any fault.</summary>
     public Scenario? Scenario { get; init; }
 
-    /// <summary>Open flats there are, those of the built-in library and of trays.csv, in order of id: what a batch of the plan could be sown dense in.</summary>
+    /// <summary>
+    /// Open flats there are, those of the built-in library and of trays.csv, in order of id: what a batch of the plan could be sown dense
+    /// in.
+    /// </summary>
     public ImmutableArray<TrayType> OpenFlats { get; init; } = [];
 
     /// <summary>Everything that is wrong, in order of file, line and column.</summary>

@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
+using BenchSim.Folder.Files;
 
 namespace BenchSim.Folder;
 
 /// <summary>The starter folder: a small invented farm, with a comment beside each key, to fill in.</summary>
 public static class ScenarioTemplate
 {
-    private static readonly string[] Names = ["README.md", FolderReference.PlanFile, FolderReference.SiteFile];
+    private static readonly string[] Names = ["README.md", FileNames.Plan, FileNames.Site];
 
     /// <summary>The files of the starter folder, in order of name.</summary>
     public static IReadOnlyList<InputFile> Files() => [.. Names.Select(name => new InputFile(name, Bytes(name)))];

@@ -4,6 +4,7 @@ using BenchSim.Folder.Files;
 using BenchSim.Folder.Site;
 using BenchSim.Folder.Text;
 using BenchSim.Season.Fields;
+using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
 
@@ -29,9 +30,8 @@ public static class WeatherFile
             return new WeatherRecordFindings([], faults.Faults, []);
         }
 
-        var columns = FolderReference.ColumnsOf(FolderReference.WeatherRecord);
-        var table = CsvTable.Read(file, columns, columns, MostDays, faults, UnitSystem.Metric);
-        if (faults.Count > 0 && (table.Rows.Count == 0 || !columns.All(table.Has)))
+        var table = CsvTable.Read(file, RecordFields.Table, MostDays, faults, UnitSystem.Metric);
+        if (faults.Count > 0 && (table.Rows.Count == 0 || !RecordFields.Table.Names.All(table.Has)))
         {
             return new WeatherRecordFindings([], faults.Faults, []);
         }

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using BenchSim.Folder.Reference;
 
 namespace BenchSim.Cli.Tests;
 
@@ -40,15 +41,15 @@ public sealed class CheckTests
         var output = Call.Run("check", folder.Starter()).Output;
 
         foreach (
-            var key in BenchSim.Folder.FolderReference.SiteKeys.Where(key =>
-                key.Section is "rules" or "work_minutes" or "relief" or "seed" or "prices"
-            )
+            var key in FolderReference
+                .Site.SelectMany(table => table.Fields)
+                .Where(key => key.Section is "rules" or "work_minutes" or "relief" or "seed" or "prices")
         )
         {
             string line = Assert.Single(output.Split('\n'), line =>
                 line.TrimStart().StartsWith($"{key.Section}.{key.Name} ", StringComparison.Ordinal)
             );
-            Assert.EndsWith(key.Meaning, line.TrimEnd(), StringComparison.Ordinal);
+            Assert.EndsWith(key.Help, line.TrimEnd(), StringComparison.Ordinal);
         }
     }
 

@@ -75,12 +75,14 @@ public class FaultMessageTests
     [InlineData(
         "\"25 C\"",
         "25",
-        "site.toml:15:15: temperature is \"25\", which is 25 F: too cold for a heat mat; write the temperature of the medium on the mat with its unit, such as \"75 F\" or \"24 C\""
+        "site.toml:15:15: temperature is \"25\", which is 25 F: too cold for a heat mat; write the temperature of the medium on the "
+            + "mat with its unit, such as \"75 F\" or \"24 C\""
     )]
     [InlineData(
         "\"25 C\"",
         "\"9.9 C\"",
-        "site.toml:15:15: temperature is \"9.9 C\", which is 49.8 F: too cold for a heat mat; write the temperature of the medium on the mat with its unit, such as \"75 F\" or \"24 C\""
+        "site.toml:15:15: temperature is \"9.9 C\", which is 49.8 F: too cold for a heat mat; write the temperature of the medium "
+            + "on the mat with its unit, such as \"75 F\" or \"24 C\""
     )]
     [InlineData("\"25 C\"", "50", null)]
     public void Limits_are_in_the_units_of_the_site(string old, string replacement, string? message) =>
@@ -163,7 +165,8 @@ public class FaultMessageTests
             TestFolder.Faults(
                 TestFolder.Site("kind = \"constant\"\nlow = \"12 C\"\nhigh = \"20 C\"", "kind = \"record\"\nfile = \"Plan.csv\"")
             ),
-            "site.toml:26:8: file is \"Plan.csv\", and plan.csv is another file of the scenario; give the weather record a name of its own, such as \"weather.csv\""
+            "site.toml:26:8: file is \"Plan.csv\", and plan.csv is another file of the scenario; give the weather record a name of "
+                + "its own, such as \"weather.csv\""
         );
 
     [Fact]
@@ -204,7 +207,8 @@ public class FaultMessageTests
         }
 
         Assert.Equal(
-            $"crops.csv:{(isBackward ? 2 : 7)}:4: like makes \"c5\" borrow through more than 5 others; name the one that the values come from",
+            $"crops.csv:{(isBackward ? 2 : 7)}:4: like makes \"c5\" borrow through more than 5 others; name the one that the values "
+                + "come from",
             Assert.Single(faults).ToString()
         );
     }

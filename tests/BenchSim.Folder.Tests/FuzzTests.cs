@@ -8,8 +8,8 @@ namespace BenchSim.Folder.Tests;
 
 /// <summary>
 /// Whatever the bytes, reading answers with a scenario or with faults, each in a file of the folder and with both halves of its message.
-/// Samples come from a fixed seed; there is no chance of a false alarm. BENCHSIM_FUZZ_INPUTS says how many are tried in each file; the checks on a proposed
-/// change try 10,000.
+/// Samples come from a fixed seed; there is no chance of a false alarm. BENCHSIM_FUZZ_INPUTS says how many are tried in each file; the
+/// checks on a proposed change try 10,000.
 /// </summary>
 public class FuzzTests
 {

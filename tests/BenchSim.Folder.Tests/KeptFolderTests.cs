@@ -1,9 +1,13 @@
+using BenchSim.Folder.Files;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Tests;
 
-/// <summary>A folder is read again from the files that a first reading brought, with the same answer, and a file of any kind is read whole or refused.</summary>
+/// <summary>
+/// A folder is read again from the files that a first reading brought, with the same answer, and a file of any kind is read whole or
+/// refused.
+/// </summary>
 public class KeptFolderTests
 {
     [Fact]
@@ -48,6 +52,31 @@ public class KeptFolderTests
         using var folder = new TestFolder();
         var fault = Assert.Single(ScenarioFolder.ReadKept(folder.Read().Inputs.Where(input => input.Name != "plan.csv"), []).Faults);
         Assert.StartsWith("plan.csv:0:0: there is no file \"plan.csv\" in the folder", fault.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Texts_that_are_not_written_are_read_as_a_folder_of_them_would_be()
+    {
+        InputFile[] files =
+        [
+            InputFile.Of("site.toml", TestFolder.GoodSite),
+            InputFile.Of("plan.csv", TestFolder.GoodPlan),
+            InputFile.Of("variants/more.toml", "[[space]]\nid = \"mats\"\nplaces = 14\n"),
+            InputFile.Of("variants/bad.toml", "[[space]]\nid = \"mats\"\nplaces = -1\n"),
+        ];
+        var plain = ScenarioFolder.ReadKept(files);
+        Assert.Equal(10, plain.Scenario!.Spaces[0].Places);
+        Assert.Equal(["plan.csv", "site.toml"], plain.Inputs.Select(input => input.Name).ToArray());
+        Assert.Equal(14, ScenarioFolder.ReadKept(files, variant: "more").Scenario!.Spaces[0].Places);
+        Assert.StartsWith(
+            "variants/bad.toml:3:10: places is -1",
+            Assert.Single(ScenarioFolder.ReadKept(files, variant: "bad").Faults).ToString(),
+            StringComparison.Ordinal
+        );
+        Assert.Equal(
+            "variants:0:0: there is no variant \"mor\"; did you mean \"more\"",
+            Assert.Single(ScenarioFolder.ReadKept(files, variant: "mor").Faults).ToString()
+        );
     }
 
     [Fact]

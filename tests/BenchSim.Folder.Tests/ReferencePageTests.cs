@@ -1,3 +1,7 @@
+using BenchSim.Folder.Reference;
+using BenchSim.Season.Fields;
+using BenchSim.Season.Inputs;
+
 namespace BenchSim.Folder.Tests;
 
 /// <summary>docs/folder.md shows every key and column as the program describes it, in the same order, and no other.</summary>
@@ -29,8 +33,7 @@ public class ReferencePageTests
         Assert.Equal(sections, known.ToArray());
     }
 
-    private static IEnumerable<FieldDescription> All =>
-        FolderReference.SiteKeys.Concat(FolderReference.Columns).Concat(FolderReference.VariantKeys);
+    private static IEnumerable<Field> All => FolderReference.All.SelectMany(table => table.Fields);
 
     // The page with the tables of its sections made anew; all else stays.
     private static string WithTables(string page)
@@ -67,7 +70,7 @@ public class ReferencePageTests
             ? title["Columns of ".Length..]
         : title switch
         {
-            "A weather record" => FolderReference.WeatherRecord,
+            "A weather record" => RecordFields.File,
             "changes of [[space]]" => "space.changes",
             "Keys of a variant file" => "variant",
             "Keys of [[plan]] in a variant" => "variant plan",
@@ -75,9 +78,9 @@ public class ReferencePageTests
             _ => title.StartsWith('[') ? title.Trim('[', ']') : "",
         };
 
-    private static string Row(FieldDescription field)
+    private static string Row(Field field)
     {
-        string[] cells = [$"`{field.Name}`", field.Type, field.Unit, field.Default, field.DefaultSource, field.Meaning];
+        string[] cells = [$"`{field.Name}`", field.Kind.What, field.Kind.Unit, field.Default, field.Why, field.Help];
         return "| " + string.Join(" | ", cells.Select(cell => cell.Replace("|", "\\|", StringComparison.Ordinal))) + " |";
     }
 }

@@ -1,12 +1,15 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using BenchSim.Folder.Reference;
+using BenchSim.Season.Fields;
+using BenchSim.Season.Inputs;
 
 namespace BenchSim.Folder.Tests;
 
 /// <summary>docs/folder.md, the reference in the program and what the reader reads are one list.</summary>
 public partial class ReferenceTests
 {
-    private static readonly FieldDescription[] All = [.. FolderReference.SiteKeys, .. FolderReference.Columns];
+    private static readonly Field[] All = [.. FolderReference.Site.Concat(FolderReference.Columns).SelectMany(table => table.Fields)];
 
     // Any text is right in these.
     private static readonly string[] FreeText = ["id", "name", "question", "grower", "packet", "note", "currency"];
@@ -22,7 +25,7 @@ public partial class ReferenceTests
         "power_price",
     ];
 
-    public static TheoryData<string, string> SiteKeys => Names(FolderReference.SiteKeys);
+    public static TheoryData<string, string> SiteKeys => Names(FolderReference.Site);
 
     public static TheoryData<string, string> Columns => Names(FolderReference.Columns);
 
@@ -52,8 +55,8 @@ public partial class ReferenceTests
 
         var faults = file switch
         {
-            FolderReference.PlanFile => TestFolder.Faults(plan: $"id,{column}\na,?!\n"),
-            FolderReference.WeatherRecord => TestFolder.Faults(
+            PlanFields.File => TestFolder.Faults(plan: $"id,{column}\na,?!\n"),
+            RecordFields.File => TestFolder.Faults(
                 TestFolder.Site("kind = \"constant\"\nlow = \"12 C\"\nhigh = \"20 C\"", "kind = \"record\"\nfile = \"w.csv\""),
                 others: ("w.csv", $"{column}\n?!\n")
             ),
@@ -151,10 +154,10 @@ public partial class ReferenceTests
 
     private static string Json(FolderReading reading) => JsonSerializer.Serialize(reading.Scenario! with { Batches = [] });
 
-    private static TheoryData<string, string> Names(IEnumerable<FieldDescription> fields)
+    private static TheoryData<string, string> Names(IEnumerable<FieldTable> tables)
     {
         var data = new TheoryData<string, string>();
-        foreach (var field in fields)
+        foreach (var field in tables.SelectMany(table => table.Fields))
         {
             data.Add(field.Section, field.Name);
         }

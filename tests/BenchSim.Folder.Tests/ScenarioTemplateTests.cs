@@ -63,8 +63,8 @@ public partial class ScenarioTemplateTests
         Assert.Equal(200.4, scenario.Spaces[0].Power!.Watts, 9);
     }
 
-    // The first thing a new user plays should be a plan that can succeed. The seed is the file's, so the count is the same each time; a plan that fits
-    // in three seasons of four has less than one chance in 10^12 of fitting in fewer than 100 of 200.
+    // The first thing a new user plays should be a plan that can succeed. The seed is the file's, so the count is the same each time; a
+    // plan that fits in three seasons of four has less than one chance in 10^12 of fitting in fewer than 100 of 200.
     [Fact]
     public void The_plan_of_the_starter_folder_is_in_time_and_fits_in_most_seasons()
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Folder;
+using BenchSim.Folder.Files;
 using BenchSim.Folder.Plan;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
@@ -89,7 +90,7 @@ public class SpringTests
     [Fact]
     public void The_file_that_is_written_plans_as_the_plan_that_was_tried()
     {
-        var old = Reading.Inputs.Single(input => input.Name == FolderReference.PlanFile).Bytes;
+        var old = Reading.Inputs.Single(input => input.Name == FileNames.Plan).Bytes;
         var levelled = MovedPlan.Write(old, Result.Moves.ToDictionary(move => move.Batch, move => move.To, StringComparer.Ordinal));
         var folder = Directory.CreateTempSubdirectory("benchsim-level-").FullName;
         try
@@ -99,7 +100,7 @@ public class SpringTests
                 File.Copy(file, Path.Combine(folder, Path.GetFileName(file)));
             }
 
-            File.WriteAllBytes(Path.Combine(folder, FolderReference.PlanFile), [.. levelled]);
+            File.WriteAllBytes(Path.Combine(folder, FileNames.Plan), [.. levelled]);
             var reading = ScenarioFolder.Read(folder);
             Assert.Empty(reading.Faults);
             var plan = SeasonPlanner.Make(reading.Scenario!).Plan!;

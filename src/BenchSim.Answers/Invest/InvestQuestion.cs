@@ -3,6 +3,7 @@ using BenchSim.Answers.Json;
 using BenchSim.Answers.Opening;
 using BenchSim.Answers.Words;
 using BenchSim.Folder;
+using BenchSim.Folder.Files;
 using BenchSim.Report;
 using BenchSim.Season.Values;
 using BenchSim.Study.Invest;
@@ -41,7 +42,7 @@ public sealed record InvestQuestion
         {
             throw new FaultsFoundException([
                 new Fault(
-                    new SourcePlace($"{FolderReference.VariantFolder}/{Variant}.toml", 0, 0),
+                    new SourcePlace(FileNames.OfVariant(Variant), 0, 0),
                     "there is no table [invest], so nothing says what the variant costs",
                     "add [invest] with capital, life_years and discount_rate"
                 ),

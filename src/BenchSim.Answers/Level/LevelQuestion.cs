@@ -3,6 +3,7 @@ using BenchSim.Answers.Json;
 using BenchSim.Answers.Opening;
 using BenchSim.Answers.Words;
 using BenchSim.Folder;
+using BenchSim.Folder.Files;
 using BenchSim.Study.Levelling;
 
 namespace BenchSim.Answers.Level;
@@ -59,7 +60,7 @@ public sealed record LevelQuestion
     private LevelledPlanFile? TargetOf(OpenedScenario opened)
     {
         var path = Out ?? (Scenario.Directory is { } directory ? Path.Combine(directory, LevelledPlanFile.UsualName) : null);
-        var plan = opened.Inputs.First(input => string.Equals(input.Name, FolderReference.PlanFile, StringComparison.Ordinal));
+        var plan = opened.Inputs.First(input => string.Equals(input.Name, FileNames.Plan, StringComparison.Ordinal));
         return path is null ? null : new LevelledPlanFile(path, plan.Bytes);
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Answers.Asking;
 using BenchSim.Answers.Words;
+using BenchSim.Folder.Files;
 using BenchSim.Folder.Plan;
 using BenchSim.Study.Levelling;
 
@@ -36,7 +37,7 @@ internal sealed class LevelledPlanFile(string path, ImmutableArray<byte> plan)
             return;
         }
 
-        if (string.Equals(Path.GetFileName(path), Folder.FolderReference.PlanFile, StringComparison.OrdinalIgnoreCase))
+        if (string.Equals(Path.GetFileName(path), FileNames.Plan, StringComparison.OrdinalIgnoreCase))
         {
             throw new RefusedException($"{SafeText.Quote(path)} is a plan in use and stays as it is. Name another file with --out.");
         }

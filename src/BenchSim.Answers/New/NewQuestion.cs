@@ -3,6 +3,7 @@ using BenchSim.Answers.Asking;
 using BenchSim.Answers.Json;
 using BenchSim.Answers.Words;
 using BenchSim.Folder;
+using BenchSim.Folder.Files;
 using BenchSim.Report.Json;
 
 namespace BenchSim.Answers.New;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Answers.Asking;
 using BenchSim.Folder;
+using BenchSim.Folder.Files;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 using BenchSim.Season.Values;
@@ -93,7 +94,7 @@ public abstract class ScenarioSource
     // A batch that the variant does not touch can become impossible in it, as in an unheated house: its place is in the plan, its cause is
     // not.
     private static Fault InVariant(Fault fault, string name) =>
-        fault.Place.File.StartsWith(FolderReference.VariantFolder + "/", StringComparison.Ordinal)
+        fault.Place.File.StartsWith(FileNames.VariantFolder + "/", StringComparison.Ordinal)
             ? fault
             : fault with
             {

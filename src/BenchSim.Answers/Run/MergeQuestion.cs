@@ -3,6 +3,7 @@ using BenchSim.Answers.Asking;
 using BenchSim.Answers.Opening;
 using BenchSim.Answers.Parts;
 using BenchSim.Folder;
+using BenchSim.Folder.Files;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Results;
 using BenchSim.Study.Shards;

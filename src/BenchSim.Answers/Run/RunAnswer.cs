@@ -4,6 +4,7 @@ using BenchSim.Answers.Asking;
 using BenchSim.Answers.Json;
 using BenchSim.Answers.Words;
 using BenchSim.Folder;
+using BenchSim.Folder.Files;
 using BenchSim.Report;
 using BenchSim.Report.Case;
 using BenchSim.Report.Json;

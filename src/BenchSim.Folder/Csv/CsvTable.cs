@@ -2,6 +2,7 @@ using System.Globalization;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
 using BenchSim.Folder.Text;
+using BenchSim.Season.Fields;
 using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Csv;
@@ -18,20 +19,24 @@ internal sealed class CsvTable
     private const int MostColumns = 1000;
 
     private readonly FileText _file;
+    private readonly FieldTable _fields;
     private readonly FaultList _faults;
     private readonly UnitSystem _units;
+    private readonly CsvColumns _known;
     private readonly List<string?> _columns = [];
     private readonly List<bool> _hasNoName = [];
 
-    private CsvTable(FileText file, FaultList faults, UnitSystem units)
+    private CsvTable(FileText file, FieldTable fields, FaultList faults, UnitSystem units)
     {
-        _file = file;
-        _faults = faults;
-        _units = units;
+        (_file, _fields, _faults, _units) = (file, fields, faults, units);
+        _known = new CsvColumns(fields);
     }
 
     /// <summary>Rows that hold anything.</summary>
     public List<CsvRow> Rows { get; } = [];
+
+    /// <summary>Columns the file may have.</summary>
+    public CsvColumns Known => _known;
 
     /// <summary>Whether a column is in the header.</summary>
     public bool Has(string column) => _columns.Contains(column);
@@ -41,21 +46,13 @@ internal sealed class CsvTable
 
     /// <summary>Reads a table; faults are unknown, doubled and missing columns, and cells outside the columns.</summary>
     /// <param name="file">The text.</param>
-    /// <param name="known">Column names the file may have.</param>
-    /// <param name="required">Column names it must have.</param>
+    /// <param name="fields">Columns the file may have.</param>
     /// <param name="mostRows">Most rows the file may have.</param>
     /// <param name="faults">Takes the faults.</param>
     /// <param name="units">Units of numbers that say none.</param>
-    public static CsvTable Read(
-        FileText file,
-        IReadOnlyList<string> known,
-        IReadOnlyList<string> required,
-        int mostRows,
-        FaultList faults,
-        UnitSystem units
-    )
+    public static CsvTable Read(FileText file, FieldTable fields, int mostRows, FaultList faults, UnitSystem units)
     {
-        var table = new CsvTable(file, faults, units);
+        var table = new CsvTable(file, fields, faults, units);
         var before = faults.Count;
         var records = CsvText.Split(file, faults);
         records.RemoveAll(record => record.TrueForAll(field => field.Text.Length == 0));
@@ -69,7 +66,7 @@ internal sealed class CsvTable
             faults.Add(
                 new SourcePlace(file.Name, 1, 1),
                 "the file is empty",
-                $"begin with a line of column names: {string.Join(',', known.Take(6))}"
+                $"begin with a line of column names: {string.Join(',', fields.Names.Take(6))}"
             );
             return table;
         }
@@ -86,7 +83,7 @@ internal sealed class CsvTable
             return table;
         }
 
-        table.ReadHeader(records[0], known, required);
+        table.ReadHeader(records[0]);
         foreach (var record in records.Skip(1))
         {
             table.AddRow(record);
@@ -99,31 +96,31 @@ internal sealed class CsvTable
     public static string NameOf(string heading) =>
         string.Concat(heading.ToLowerInvariant().Select(character => character is ' ' or '-' ? '_' : character));
 
-    private void ReadHeader(List<CsvField> header, IReadOnlyList<string> known, IReadOnlyList<string> required)
+    private void ReadHeader(List<CsvField> header)
     {
         Header = PlaceOf(header[0]);
         foreach (var field in header)
         {
             var name = NameOf(field.Text);
             _hasNoName.Add(name.Length == 0);
-            _columns.Add(name.Length > 0 && IsGood(field, name, known) ? name : null);
+            _columns.Add(name.Length > 0 && IsGood(field, name) ? name : null);
         }
 
-        foreach (var column in required.Where(column => !_columns.Contains(column)))
+        foreach (var column in _fields.Fields.Where(field => field.IsRequired && !_columns.Contains(field.Name)))
         {
-            _faults.Add(Header, $"there is no column \"{column}\"", $"add a column named {column} to the first line");
+            _faults.Add(Header, $"there is no column \"{column.Name}\"", $"add a column named {column.Name} to the first line");
         }
     }
 
-    private bool IsGood(CsvField field, string name, IReadOnlyList<string> known)
+    private bool IsGood(CsvField field, string name)
     {
-        if (!known.Contains(name, StringComparer.Ordinal))
+        if (_known[name] < 0)
         {
-            var near = Spelling.Nearest(name, known);
+            var near = Spelling.Nearest(name, _fields.Names);
             _faults.Add(
                 PlaceOf(field),
                 $"there is no column {Words.Quote(field.Text)} in this file",
-                near is null ? $"the columns are {Words.List(known)}" : $"did you mean {Words.Quote(near)}"
+                near is null ? $"the columns are {Words.List(_fields.Names)}" : $"did you mean {Words.Quote(near)}"
             );
             return false;
         }
@@ -139,7 +136,7 @@ internal sealed class CsvTable
 
     private void AddRow(List<CsvField> record)
     {
-        var cells = new Dictionary<string, Cell>(StringComparer.Ordinal);
+        var row = new CsvRow(record[0].Line, _known);
         for (var index = 0; index < Math.Max(record.Count, _columns.Count); index++)
         {
             var field = index < record.Count ? record[index] : record[^1] with { Text = "" };
@@ -149,7 +146,7 @@ internal sealed class CsvTable
             }
             else if (_columns[index] is { } column)
             {
-                cells[column] = new Cell(field.Text, PlaceOf(field), column, _units);
+                row.Put(new Cell(field.Text, PlaceOf(field), column, _units));
             }
             else if (_hasNoName[index])
             {
@@ -157,7 +154,7 @@ internal sealed class CsvTable
             }
         }
 
-        Rows.Add(new CsvRow(record[0].Line, cells));
+        Rows.Add(row);
     }
 
     private void RefuseOutside(CsvField field, string why)

@@ -47,7 +47,8 @@ internal sealed class FaultList
 
     public void Warn(SourcePlace place, string what, string instead) => _warnings.Add(new Fault(place, what, instead));
 
-    // OrderBy is stable: faults at one place stay in the order in which they were found. A bad cell that another row borrows is reported once.
+    // OrderBy is stable: faults at one place stay in the order in which they were found. A bad cell that another row borrows is reported
+    // once.
     private static ImmutableArray<Fault> Sorted(List<Fault> faults) =>
         [
             .. faults

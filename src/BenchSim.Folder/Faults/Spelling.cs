@@ -37,8 +37,8 @@ internal static class Spelling
         return nearest;
     }
 
-    /// <summary>Slips between two words, each a letter put in, left out, changed, or swapped with its neighbour (Damerau 1964; Levenshtein 1966;
-    /// no letter is touched twice).</summary>
+    /// <summary>Slips between two words, each a letter put in, left out, changed, or swapped with its neighbour (Damerau 1964; Levenshtein
+    /// 1966; no letter is touched twice).</summary>
     public static int Distance(string left, string right)
     {
         var cost = new int[left.Length + 1, right.Length + 1];

@@ -10,7 +10,9 @@ internal static class Words
 {
     private const int LongestQuote = 60;
 
-    /// <summary>The user's text between quotation marks, safe on a terminal: control and invisible characters are spelled out, long text is cut.</summary>
+    /// <summary>
+    /// The user's text between quotation marks, safe on a terminal: control and invisible characters are spelled out, long text is cut.
+    /// </summary>
     public static string Quote(string text)
     {
         var quoted = new StringBuilder("\"");

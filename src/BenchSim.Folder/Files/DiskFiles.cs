@@ -11,7 +11,7 @@ internal sealed class DiskFiles(string directory) : IFolderFiles
 
     public Stream Open(string name) => File.OpenRead(PathOf(name));
 
-    public IEnumerable<string> Names(string within) => Directory.EnumerateFiles(PathOf(within)).Select(path => Path.GetFileName(path));
+    public IEnumerable<string> NamesIn(string folder) => Directory.EnumerateFiles(PathOf(folder)).Select(path => Path.GetFileName(path));
 
     private string PathOf(string name) => Path.Combine(directory, name);
 }

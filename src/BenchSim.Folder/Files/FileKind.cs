@@ -3,7 +3,9 @@ using System.Runtime.InteropServices;
 
 namespace BenchSim.Folder.Files;
 
-/// <summary>Whether a path is a file with bytes of its own. A named pipe holds up whoever opens it, so it is asked without opening it.</summary>
+/// <summary>
+/// Whether a path is a file with bytes of its own. A named pipe holds up whoever opens it, so it is asked without opening it.
+/// </summary>
 internal static class FileKind
 {
     // From linux/stat.h and linux/fcntl.h. The layout of statx is the same on every processor; stx_mode stands 28 bytes from its start.
@@ -14,7 +16,9 @@ internal static class FileKind
     private const int TypeMask = 0xF000;
     private const int RegularFile = 0x8000;
 
-    /// <summary>False for a named pipe, a device or a socket, links followed. Only Linux can say; elsewhere, and where it cannot be asked, true.</summary>
+    /// <summary>
+    /// False for a named pipe, a device or a socket, links followed. Only Linux can say; elsewhere, and where it cannot be asked, true.
+    /// </summary>
     public static bool IsRegular(string path)
     {
         if (!OperatingSystem.IsLinux())

@@ -150,16 +150,18 @@ internal sealed class FileReader(IFolderFiles files, FaultList faults)
 
     private string Hint(string name)
     {
-        var near = Path.GetFileName(name) is { Length: > 0 } && !name.Contains('/') ? Spelling.Nearest(name, NamesInFolder()) : null;
+        var near = Path.GetFileName(name) is { Length: > 0 } && !name.Contains('/') ? Spelling.Nearest(name, NamesIn("")) : null;
         return near is null ? $"add {name}, or check its name" : $"did you mean {Words.Quote(near)}";
     }
 
-    /// <summary>Names of the files in the folder, or in one in it, in order; empty when they cannot be listed.</summary>
-    public IReadOnlyList<string> NamesInFolder(string within = "")
+    /// <summary>
+    /// Names of the files in a folder, in order, that of the scenario for the empty name; none when they cannot be listed.
+    /// </summary>
+    public IReadOnlyList<string> NamesIn(string folder)
     {
         try
         {
-            return [.. files.Names(within).Order(StringComparer.Ordinal)];
+            return [.. files.NamesIn(folder).Order(StringComparer.Ordinal)];
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {

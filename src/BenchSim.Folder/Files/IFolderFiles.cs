@@ -15,7 +15,6 @@ internal interface IFolderFiles
     /// <summary>Opens a file to read.</summary>
     Stream Open(string name);
 
-    /// <summary>Names of the files that stand in the folder itself, or in one in it, in any order.</summary>
-    /// <param name="within">Name of the folder in it; empty for the folder itself.</param>
-    IEnumerable<string> Names(string within);
+    /// <summary>Names of the files in a folder, in any order: the scenario folder itself for the empty name.</summary>
+    IEnumerable<string> NamesIn(string folder);
 }

@@ -2,17 +2,14 @@ using System.Collections.Immutable;
 
 namespace BenchSim.Folder.Files;
 
-/// <summary>Files that were read from a folder before, and the names of others that stood there.</summary>
-internal sealed class KeptFiles : IFolderFiles
+/// <summary>Files that are kept in memory, and the names of others that stood beside them.</summary>
+internal sealed class KeptFiles(IEnumerable<InputFile> files, IEnumerable<string> others) : IFolderFiles
 {
-    private readonly Dictionary<string, ImmutableArray<byte>> _files;
-    private readonly string[] _names;
-
-    public KeptFiles(IEnumerable<InputFile> files, IEnumerable<string> others)
-    {
-        _files = files.ToDictionary(file => file.Name, file => file.Bytes, StringComparer.Ordinal);
-        _names = [.. _files.Keys.Concat(others).Distinct(StringComparer.Ordinal)];
-    }
+    private readonly Dictionary<string, ImmutableArray<byte>> _files = files.ToDictionary(
+        file => file.Name,
+        file => file.Bytes,
+        StringComparer.Ordinal
+    );
 
     public bool IsFolder(string name) => false;
 
@@ -22,11 +19,14 @@ internal sealed class KeptFiles : IFolderFiles
 
     public Stream Open(string name) => new MemoryStream([.. _files[name]], writable: false);
 
-    public IEnumerable<string> Names(string within)
+    public IEnumerable<string> NamesIn(string folder)
     {
-        var start = within.Length == 0 ? "" : within + "/";
-        return _names
-            .Where(name => name.StartsWith(start, StringComparison.Ordinal) && !name.AsSpan(start.Length).Contains('/'))
-            .Select(name => name[start.Length..]);
+        var start = folder.Length == 0 ? "" : folder + "/";
+        return _files
+            .Keys.Concat(others)
+            .Where(name => name.StartsWith(start, StringComparison.Ordinal))
+            .Select(name => name[start.Length..])
+            .Where(name => !name.Contains('/', StringComparison.Ordinal))
+            .Distinct(StringComparer.Ordinal);
     }
 }

@@ -5,12 +5,14 @@ using BenchSim.Folder.Csv;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
 using BenchSim.Folder.Text;
+using BenchSim.Season.Inputs;
 
 namespace BenchSim.Folder.Plan;
 
 /// <summary>
-/// Writes a plan.csv again with other sow dates. All else stays to the byte: lines that do not move, other columns, separators, line ends, blank rows and
-/// a byte order mark. A line of successions of which one moves becomes a line for each, with the ids and dates that reading it gives.
+/// Writes a plan.csv again with other sow dates. All else stays to the byte: lines that do not move, other columns, separators, line ends,
+/// blank rows and a byte order mark. A line of successions of which one moves becomes a line for each, with the ids and dates that reading
+/// it gives.
 /// </summary>
 public static class MovedPlan
 {
@@ -63,7 +65,7 @@ public static class MovedPlan
         {
             var start = bytes.AsSpan().StartsWith(Mark) ? Mark.Length : 0;
             Text = new UTF8Encoding(false, true).GetString(bytes.AsSpan()[start..]);
-            Records = CsvText.Split(new FileText(FolderReference.PlanFile, Text), faults);
+            Records = CsvText.Split(new FileText(FileNames.Plan, Text), faults);
             Records.RemoveAll(record => record.TrueForAll(field => field.Text.Length == 0));
             names = Records.Count == 0 ? [] : [.. Records[0].Select(field => CsvTable.NameOf(field.Text))];
             hasSow = names.Contains("sow", StringComparer.Ordinal);
@@ -156,7 +158,7 @@ public static class MovedPlan
             IReadOnlyDictionary<string, DateOnly> sowDates
         )
         {
-            var days = index * (Number(record, "every_days", PlanReader.MostEveryDays) ?? 0);
+            var days = index * (Number(record, "every_days", PlanFields.MostEveryDays) ?? 0);
             return new(StringComparer.Ordinal)
             {
                 ["id"] = id,
@@ -168,8 +170,8 @@ public static class MovedPlan
         }
 
         private int Times(List<CsvField> record) =>
-            Number(record, "times", PlanReader.MostTimes) is > 1 and { } times
-            && Number(record, "every_days", PlanReader.MostEveryDays) is not null
+            Number(record, "times", PlanFields.MostTimes) is > 1 and { } times
+            && Number(record, "every_days", PlanFields.MostEveryDays) is not null
                 ? times
                 : 1;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Folder.Faults;
+using BenchSim.Folder.Files;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 using BenchSim.Season.Values;
@@ -33,7 +34,7 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
         if (SpaceGroups.Tables(scenario) is { Length: > 0 } tables && Places(tables) == 0)
         {
             faults.Add(
-                new SourcePlace(FolderReference.SiteFile, 1, 1),
+                new SourcePlace(FileNames.Site, 1, 1),
                 "no hardening table has any places, so no tray can reach the field",
                 "give a table its places"
             );
@@ -56,7 +57,8 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
                     "list other benches, or give these their places"
                 ),
                 { MinNightC: { } night } => (
-                    $"no bench is warm enough for {Words.Quote(crop.Id)}, which wants nights of {Words.Temperature(night, scenario.Units)} or warmer",
+                    $"no bench is warm enough for {Words.Quote(crop.Id)}, which wants nights of "
+                        + $"{Words.Temperature(night, scenario.Units)} or warmer",
                     "heat a house with a bench to that, or change min_night in crops.csv"
                 ),
                 _ => ($"there is no bench for {Words.Quote(crop.Id)}", "add a [[space]] with kind = \"bench\" and its places to site.toml"),
@@ -70,7 +72,7 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
     // model.md section 2, step 3: trays that one flat fills, above all bench places of the group, would wait for ever.
     private void CheckPotUp(PlanRow row, Crop crop)
     {
-        if (row.Method != Method.PotUp || row.Tray is not { } tray || row.SeedsPerFlat == 0)
+        if (row.Order.Method != Method.PotUp || row.Tray is not { } tray || row.Order.SeedsPerFlat == 0)
         {
             return;
         }
@@ -79,18 +81,20 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
         {
             faults.Add(
                 row.Row["method"].Place,
-                $"{Words.Quote(crop.Id)} is potted up {Words.Number(crop.PotUpDays)} days after it comes up but reaches field size in {Words.Number(crop.GrowthDays)}",
+                $"{Words.Quote(crop.Id)} is potted up {Words.Number(crop.PotUpDays)} days after it comes up but reaches field size "
+                    + $"in {Words.Number(crop.GrowthDays)}",
                 "sow it direct, or change pot_up_days or days_to_ready in crops.csv"
             );
         }
 
-        var filled = Math.Min(DivideUp(row.SeedsPerFlat, tray.Cells), row.Trays ?? int.MaxValue);
+        var filled = Math.Min(DivideUp(row.Order.SeedsPerFlat, tray.Cells), row.Order.Trays ?? int.MaxValue);
         var places = Places(SpaceGroups.Benches(scenario, crop));
         if ((long)filled * tray.PlacesEach > places)
         {
             faults.Add(
                 row.Row[row.Row["seeds_per_flat"].IsBlank ? "flat" : "seeds_per_flat"].Place,
-                $"one flat of {row.SeedsPerFlat} seeds may fill {filled} trays of {tray.Cells} cells, and the benches for {Words.Quote(crop.Id)} hold {places / tray.PlacesEach}",
+                $"one flat of {row.Order.SeedsPerFlat} seeds may fill {filled} trays of {tray.Cells} cells, and the benches for "
+                    + $"{Words.Quote(crop.Id)} hold {places / tray.PlacesEach}",
                 "sow fewer seeds in a flat, or give the crop more bench places"
             );
         }
@@ -107,7 +111,8 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
             {
                 faults.Add(
                     place,
-                    $"a {Words.Quote(type.Id)} takes {type.PlacesEach} places, and no bench for {Words.Quote(crop.Id)} has more than {bench}",
+                    $"a {Words.Quote(type.Id)} takes {type.PlacesEach} places, and no bench for {Words.Quote(crop.Id)} has more "
+                        + $"than {bench}",
                     "use a smaller tray or a larger bench"
                 );
             }
@@ -126,14 +131,14 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
 
     private void WarnOfSize(PlanRow row, Crop crop)
     {
-        if (row.Plants is not { } plants || row.Tray is not { } tray)
+        if (row.Order.Plants is not (> 0 and var plants) || row.Tray is not { } tray)
         {
             return;
         }
 
         // Of mats the planner warns, which knows how much is sown.
         var benches = Places(SpaceGroups.Benches(scenario, crop));
-        var trays = (long)(row.Trays ?? DivideUp(plants, tray.Cells)) * tray.PlacesEach;
+        var trays = (long)(row.Order.Trays ?? DivideUp(plants, tray.Cells)) * tray.PlacesEach;
         if (trays > benches)
         {
             faults.Warn(
@@ -156,7 +161,7 @@ internal sealed class PlaceChecks(Scenario scenario, FaultList faults)
         if (matless.Length > 0)
         {
             faults.Warn(
-                new SourcePlace(FolderReference.SiteFile, 1, 1),
+                new SourcePlace(FileNames.Site, 1, 1),
                 $"there is no heat mat for {Words.List(matless)}",
                 "each sowing waits sow_wait_days, then starts on a bench; add a mat, or write bottom_heat no in crops.csv"
             );

@@ -25,23 +25,23 @@ internal sealed class PlanExpander(FaultList faults)
     /// <summary>The batches in the order of the file; rows with a fault are left out.</summary>
     public ImmutableArray<BatchOrder> Expand(IReadOnlyList<PlanRow> rows)
     {
-        var total = rows.Sum(row => (long)row.Times);
+        var total = rows.Sum(row => (long)row.Line.Times);
         if (total > MostBatches)
         {
-            var widest = rows.MaxBy(row => row.Times)!;
+            var widest = rows.MaxBy(row => row.Line.Times)!;
             faults.Add(
-                widest.Times > 1 ? widest.Row["times"].Place : rows[MostBatches].Place,
+                widest.Line.Times > 1 ? widest.Row["times"].Place : rows[MostBatches].Place,
                 $"the plan has {total.ToString(CultureInfo.InvariantCulture)} batches with its successions",
                 "a plan may have up to 10,000: check the column times, or split the plan"
             );
             return [];
         }
 
-        var wanted = rows.Sum(row => (long)(row.Plants ?? 0) * row.Times);
+        var wanted = rows.Sum(row => (long)row.Order.Plants * row.Line.Times);
         if (wanted > MostPlants)
         {
             faults.Add(
-                rows.MaxBy(row => (long)(row.Plants ?? 0) * row.Times)!.Place,
+                rows.MaxBy(row => (long)row.Order.Plants * row.Line.Times)!.Place,
                 $"the plan wants {wanted.ToString("#,##0", CultureInfo.InvariantCulture)} plants in all, the most of them here",
                 "a plan may want up to 1,000,000,000: check the columns plants and times"
             );
@@ -53,7 +53,8 @@ internal sealed class PlanExpander(FaultList faults)
         {
             faults.Add(
                 rows.MaxBy(PlacesOf)!.Place,
-                $"the trays of the plan want {places.ToString("#,##0", CultureInfo.InvariantCulture)} places at least, the most of them here",
+                $"the trays of the plan want {places.ToString("#,##0", CultureInfo.InvariantCulture)} places at least, the most of "
+                    + "them here",
                 "a plan may want up to 10,000,000: check the columns plants, trays and times, and cells and places_each of the tray"
             );
             return [];
@@ -63,12 +64,21 @@ internal sealed class PlanExpander(FaultList faults)
         foreach (var row in rows)
         {
             CheckPacket(row);
-            for (var index = 0; index < row.Times && row.Id is not null; index++)
+            for (var index = 0; index < row.Line.Times && row.Order.Id.Length > 0; index++)
             {
-                var id = row.Times == 1 ? row.Id : $"{row.Id}-{(index + 1).ToString(CultureInfo.InvariantCulture)}";
-                if (IsNew(id, row) && row is { Crop: { } crop, Tray: { } tray, Plants: { } plants })
+                var id = row.Line.Times == 1 ? row.Order.Id : $"{row.Order.Id}-{(index + 1).ToString(CultureInfo.InvariantCulture)}";
+                if (IsNew(id, row) && row is { Crop: not null, Tray: not null, Order.Plants: > 0 })
                 {
-                    batches.Add(ToBatch(row, id, crop, tray, plants, index * row.EveryDays));
+                    var days = index * row.Line.EveryDays;
+                    batches.Add(
+                        row.Order with
+                        {
+                            Id = id,
+                            Sow = row.Order.Sow?.AddDays(days),
+                            SetOut = row.Order.SetOut?.AddDays(days),
+                            Place = row.Place,
+                        }
+                    );
                 }
             }
         }
@@ -78,41 +88,15 @@ internal sealed class PlanExpander(FaultList faults)
     }
 
     private static long PlacesOf(PlanRow row) =>
-        row is { Tray: { } tray, Plants: { } plants }
-            ? Math.Max(row.Trays ?? 0, ((long)plants + tray.Cells - 1) / tray.Cells) * tray.PlacesEach * row.Times
+        row is { Tray: { } tray, Order: { Plants: > 0 } order }
+            ? Math.Max(order.Trays ?? 0, ((long)order.Plants + tray.Cells - 1) / tray.Cells) * tray.PlacesEach * row.Line.Times
             : 0;
-
-    private static BatchOrder ToBatch(PlanRow row, string id, Crop crop, TrayType tray, int plants, int days) =>
-        new()
-        {
-            Id = id,
-            CropId = crop.Id,
-            Grower = row.Grower,
-            Plants = plants,
-            Sow = row.Sow?.AddDays(days),
-            SetOut = row.SetOut?.AddDays(days),
-            EarlierDays = row.EarlierDays,
-            LaterDays = row.LaterDays,
-            Method = row.Method,
-            TrayId = tray.Id,
-            FlatId = row.Flat?.Id,
-            Trays = row.Trays,
-            Flats = row.Flats,
-            SeedsPerCell = row.SeedsPerCell,
-            SeedsPerFlat = row.SeedsPerFlat,
-            Germination = row.Germination,
-            TestedOn = row.TestedOn,
-            PacketId = row.Packet,
-            ThousandSeeds = row.ThousandSeeds,
-            Note = row.Note,
-            Place = row.Place,
-        };
 
     private bool IsNew(string id, PlanRow row)
     {
         if (_ids.TryGetValue(id, out var first))
         {
-            var made = row.Times > 1 ? " (a succession)" : "";
+            var made = row.Line.Times > 1 ? " (a succession)" : "";
             faults.Add(
                 row.Place,
                 $"the batch id {Words.Quote(id)}{made} is taken already, on line {first.Line}",
@@ -130,11 +114,12 @@ internal sealed class PlanExpander(FaultList faults)
     private void CheckPacketsAgainst(IEnumerable<PlanRow> rows, IEnumerable<BatchOrder> batches)
     {
         var alone = batches.Where(batch => batch.PacketId is null).Select(batch => batch.Id).ToHashSet(StringComparer.Ordinal);
-        foreach (var row in rows.Where(row => row.Packet is { } packet && alone.Contains(packet)))
+        foreach (var row in rows.Where(row => row.Order.PacketId is { } packet && alone.Contains(packet)))
         {
             faults.Add(
                 row.Row["packet"].Place,
-                $"the packet {Words.Quote(row.Packet!)} has the name of a batch that names no packet, and would share its seed's luck",
+                $"the packet {Words.Quote(row.Order.PacketId!)} has the name of a batch that names no packet, and would share its "
+                    + "seed's luck",
                 "give the packet another name, or write it for that batch too"
             );
         }
@@ -142,7 +127,7 @@ internal sealed class PlanExpander(FaultList faults)
 
     private void CheckPacket(PlanRow row)
     {
-        if (row.Packet is { } packet)
+        if (row.Order.PacketId is { } packet)
         {
             CheckHash(packet, row.Row["packet"].Place);
         }

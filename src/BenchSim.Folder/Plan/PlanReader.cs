@@ -4,7 +4,6 @@ using BenchSim.Folder.Files;
 using BenchSim.Folder.Shelves;
 using BenchSim.Folder.Site;
 using BenchSim.Folder.Text;
-using BenchSim.Folder.Variants;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 
@@ -18,41 +17,13 @@ internal sealed record Choices(ShelfReading<Crop> Crops, ShelfReading<TrayType> 
 /// <summary>Reads the rows of plan.csv.</summary>
 internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choices)
 {
-    private const int MostPlants = 10_000_000;
-    private const int MostTrays = 100_000;
-    private const int MostSeeds = 100_000;
-    private const int MostTolerance = 60;
-
-    // A thousand successions a year apart still end within the calendar.
-    /// <summary>Most sowings of a row.</summary>
-    public const int MostTimes = 1000;
-
-    /// <summary>Most days from a sowing of a row to the next.</summary>
-    public const int MostEveryDays = 365;
-
     private static readonly string[] PotUpColumns = ["flat", "flats", "seeds_per_flat"];
 
-    private static readonly (string Word, Method Value)[] MethodWords =
-    [
-        ("direct", Method.Direct),
-        ("pot up", Method.PotUp),
-        ("pot-up", Method.PotUp),
-        ("potup", Method.PotUp),
-    ];
-
-    /// <summary>Reads every row.</summary>
+    /// <summary>Splits the file into rows.</summary>
     /// <param name="file">Text of plan.csv.</param>
-    /// <param name="variant">A variant to lay over it; null for none.</param>
-    public List<PlanRow> Read(FileText file, VariantFile? variant = null)
+    public IReadOnlyList<CsvRow> Split(FileText file)
     {
-        var table = CsvTable.Read(
-            file,
-            FolderReference.ColumnsOf(FolderReference.PlanFile),
-            FolderReference.RequiredColumnsOf(FolderReference.PlanFile),
-            CsvTable.MostRows,
-            cells.Faults,
-            site.Units
-        );
+        var table = CsvTable.Read(file, PlanFields.Table, CsvTable.MostRows, cells.Faults, site.Units);
         if (table.Rows.Count == 0 && table.Header.Line > 0)
         {
             cells.Faults.Add(table.Header, "the plan has no rows", "add a line for each batch below the column names");
@@ -67,49 +38,36 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
             );
         }
 
-        var rows = variant is null ? table.Rows : new PlanOverlay(variant, site, cells).Lay(table.Rows);
-        return [.. rows.Select(ReadRow)];
+        return table.Rows;
     }
 
-    private PlanRow ReadRow(CsvRow row)
+    /// <summary>Reads a row.</summary>
+    public PlanRow Read(CsvRow row)
     {
-        var id = cells.Name(Written(row, "id"));
-        var cropId = cells.Name(Written(row, "crop"));
-        var crop = FindCrop(row["crop"], cropId);
-        var method = cells.Choice(row["method"], MethodWords, shown: 2) ?? Method.Direct;
-        var (every, times) = ReadSuccession(row);
-        var read = new PlanRow
+        var line = row.Read(PlanFields.Table, PlanFields.Nothing, cells);
+        var crop = FindCrop(row["crop"], line.Order.CropId);
+        CheckSuccession(row, line);
+        line = line is { Times: > 1, EveryDays: > 0 } ? line : line with { EveryDays = 0, Times = 1 };
+        var germination = line.Order.Germination > 0 ? line.Order.Germination : crop?.Germination ?? 0;
+        var read = new PlanRow(
+            row,
+            row.Has("id") ? row["id"].Place : new SourcePlace(FileNames.Plan, row.Line, 1),
+            line with
+            {
+                Order = line.Order with { Germination = germination },
+            }
+        )
         {
-            Row = row,
-            Place = row.Has("id") ? row["id"].Place : new SourcePlace(FolderReference.PlanFile, row.Line, 1),
-            Id = id,
             Crop = crop,
-            Grower = cells.Name(row["grower"]) ?? "site",
-            Plants = cells.Whole(Written(row, "plants"), 1, MostPlants),
-            Sow = cells.Date(row["sow"]),
-            SetOut = cells.Date(row["set_out"]),
-            EarlierDays = cells.Whole(row["earlier"], 0, MostTolerance) ?? 0,
-            LaterDays = cells.Whole(row["later"], 0, MostTolerance) ?? 0,
-            EveryDays = every,
-            Times = times,
-            Method = method,
-            Trays = cells.Whole(row["trays"], 1, MostTrays),
-            Germination = cells.Fraction(row["germination"], aboveNone: true) ?? crop?.Germination ?? 0,
-            TestedOn = cells.Date(row["tested_on"]),
-            Packet = cells.Name(row["packet"]),
-            ThousandSeeds = cells.Number(row["thousand_seeds"], 0, 1_000_000),
-            Note = row["note"].Text,
         };
-        read = ReadTrays(row, read);
+        read = FindTrays(read);
         CheckDates(read);
         return read;
     }
 
-    private PlanRow ReadTrays(CsvRow row, PlanRow read)
+    private PlanRow FindTrays(PlanRow read)
     {
-        var seedsPerCell = cells.Whole(row["seeds_per_cell"], 1, 100);
-        var seedsPerFlat = cells.Whole(row["seeds_per_flat"], 1, MostSeeds);
-        var flats = cells.Whole(row["flats"], 1, MostTrays);
+        var (row, order) = (read.Row, read.Order);
         var tray = FindTray(row["tray"].IsBlank ? row["tray"] with { Text = read.Crop?.TrayId ?? "" } : row["tray"], row["crop"].Place);
         if (tray is { IsFlat: true })
         {
@@ -121,18 +79,15 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
             tray = null;
         }
 
-        if (read.Method == Method.Direct)
+        if (order.Method == Method.Direct)
         {
             foreach (var column in PotUpColumns.Where(column => !row[column].IsBlank))
             {
                 cells.Refuse(row[column], "is only for the method pot up", "write pot up in the column method, or leave this empty");
             }
 
-            return read with
-            {
-                Tray = tray,
-                SeedsPerCell = seedsPerCell ?? read.Crop?.SeedsPerCell ?? 1,
-            };
+            var seeds = order.SeedsPerCell > 0 ? order.SeedsPerCell : read.Crop?.SeedsPerCell ?? 1;
+            return Of(read, order with { TrayId = tray?.Id ?? "", SeedsPerCell = seeds }) with { Tray = tray };
         }
 
         if (!row["seeds_per_cell"].IsBlank)
@@ -144,11 +99,26 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
             );
         }
 
-        var flat = ReadFlat(row, read.Place);
-        return read with { Tray = tray, Flat = flat, Flats = flats, SeedsPerFlat = seedsPerFlat ?? flat?.SeedsPerFlat ?? 0 };
+        var flat = FindFlat(row, read.Place);
+        return Of(
+            read,
+            order with
+            {
+                TrayId = tray?.Id ?? "",
+                FlatId = flat?.Id,
+                SeedsPerCell = 1,
+                SeedsPerFlat = order.SeedsPerFlat > 0 ? order.SeedsPerFlat : flat?.SeedsPerFlat ?? 0,
+            }
+        ) with
+        {
+            Tray = tray,
+            Flat = flat,
+        };
     }
 
-    private TrayType? ReadFlat(CsvRow row, SourcePlace rowPlace)
+    private static PlanRow Of(PlanRow read, BatchOrder order) => read with { Line = read.Line with { Order = order } };
+
+    private TrayType? FindFlat(CsvRow row, SourcePlace rowPlace)
     {
         var cell = row["flat"];
         if (cell.IsBlank)
@@ -170,30 +140,26 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
         return null;
     }
 
-    private (int EveryDays, int Times) ReadSuccession(CsvRow row)
+    private void CheckSuccession(CsvRow row, PlanLine line)
     {
-        var every = cells.Whole(row["every_days"], 1, MostEveryDays);
-        var times = cells.Whole(row["times"], 1, MostTimes);
-        if (times > 1 && row["every_days"].IsBlank)
+        if (line.Times > 1 && row["every_days"].IsBlank)
         {
             cells.Refuse(
                 row["times"],
-                $"is {times}, but every_days is empty",
+                $"is {line.Times}, but every_days is empty",
                 "write the days from one succession to the next in every_days"
             );
         }
 
-        if (every is not null && row["times"].IsBlank)
+        if (line.EveryDays > 0 && row["times"].IsBlank)
         {
-            cells.Refuse(row["every_days"], $"is {every}, but times is empty", "write the number of successions in times");
+            cells.Refuse(row["every_days"], $"is {line.EveryDays}, but times is empty", "write the number of successions in times");
         }
-
-        return times is > 1 && every is not null ? (every.Value, times.Value) : (0, 1);
     }
 
     private void CheckDates(PlanRow read)
     {
-        var row = read.Row;
+        var (row, order) = (read.Row, read.Order);
         var (sow, setOut) = (row["sow"], row["set_out"]);
         if (sow.IsBlank && setOut.IsBlank && (row.Has("sow") || row.Has("set_out")))
         {
@@ -201,37 +167,37 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
             cells.Faults.Add(place, "this batch has neither a sow nor a set_out date", "write one of them, or both");
         }
 
-        CheckSeason(sow, read.Sow, read);
-        CheckSeason(setOut, read.SetOut, read);
-        if (read.SetOut <= read.Sow)
+        CheckSeason(sow, order.Sow, read.Line);
+        CheckSeason(setOut, order.SetOut, read.Line);
+        if (order.SetOut <= order.Sow)
         {
             cells.Refuse(
                 setOut,
-                $"is {Words.Date(read.SetOut.Value)}, not after the sow date {Words.Date(read.Sow.Value)}",
+                $"is {Words.Date(order.SetOut.Value)}, not after the sow date {Words.Date(order.Sow.Value)}",
                 "write a later date"
             );
         }
 
-        var sown = read.Sow ?? read.SetOut;
-        if (read.TestedOn > sown)
+        var sown = order.Sow ?? order.SetOut;
+        if (order.TestedOn > sown)
         {
-            var name = read.Sow is null ? "set_out" : "sow";
+            var name = order.Sow is null ? "set_out" : "sow";
             cells.Refuse(
                 row["tested_on"],
-                $"is {Words.Date(read.TestedOn.Value)}, after {name}, which is {Words.Date(sown.Value)}",
+                $"is {Words.Date(order.TestedOn.Value)}, after {name}, which is {Words.Date(sown.Value)}",
                 "write the date of a test made before sowing"
             );
         }
     }
 
-    private void CheckSeason(Cell cell, DateOnly? first, PlanRow read)
+    private void CheckSeason(Cell cell, DateOnly? first, PlanLine line)
     {
         if (first is not { } date || site.Window is not { } season)
         {
             return;
         }
 
-        var last = date.AddDays(read.EveryDays * (read.Times - 1));
+        var last = date.AddDays(line.EveryDays * (line.Times - 1));
         if (date < season.Opens || date > season.Closes)
         {
             cells.Refuse(cell, $"is {Words.Date(date)}, outside the season", SpaceReader.SeasonWords(season));
@@ -240,17 +206,17 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
         {
             cells.Refuse(
                 cell,
-                $"of the last of {read.Times} successions is {Words.Date(last)}, outside the season",
+                $"of the last of {line.Times} successions is {Words.Date(last)}, outside the season",
                 SpaceReader.SeasonWords(season)
             );
         }
     }
 
-    private Crop? FindCrop(Cell cell, string? id)
+    private Crop? FindCrop(Cell cell, string id)
     {
-        if (id is null || choices.Crops.MayHave(id))
+        if (id.Length == 0 || choices.Crops.MayHave(id))
         {
-            return id is null ? null : choices.Crops.Find(id);
+            return id.Length == 0 ? null : choices.Crops.Find(id);
         }
 
         var near = choices.Crops.Nearest(id);
@@ -258,7 +224,8 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
             cell.Place,
             $"there is no crop {Words.Quote(id)}",
             near is null
-                ? "name one of the built-in library (docs/library.md lists them), or add it to crops.csv with a related crop in the column like"
+                ? "name one of the built-in library (docs/library.md lists them), or add it to crops.csv with a related crop in the "
+                    + "column like"
                 : $"did you mean {Words.Quote(near)}"
         );
         return null;
@@ -283,24 +250,4 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
     }
 
     private TrayType? FindTrayQuietly(Cell cell) => cell.IsBlank ? null : choices.Trays.Find(cell.Text);
-
-    private Cell Written(CsvRow row, string column)
-    {
-        var cell = row[column];
-        if (cell.IsBlank && row.Has(column))
-        {
-            cells.Refuse(
-                cell,
-                "is empty",
-                column switch
-                {
-                    "id" => "give the batch a name of its own",
-                    "crop" => "name the crop",
-                    _ => "write how many plants the field wants",
-                }
-            );
-        }
-
-        return cell;
-    }
 }

@@ -4,56 +4,21 @@ using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Plan;
 
-/// <summary>One row of plan.csv after reading: a batch or a run of successions. What had a fault is null.</summary>
-internal sealed record PlanRow
+/// <summary>One row of plan.csv after reading: a batch or a run of successions. What had a fault is as if it were not written.</summary>
+/// <param name="Row">The row.</param>
+/// <param name="Place">Where its batch is named.</param>
+/// <param name="Line">What it says. An id or a number of plants that is not there is empty, or 0.</param>
+internal sealed record PlanRow(CsvRow Row, SourcePlace Place, PlanLine Line)
 {
-    public required CsvRow Row { get; init; }
+    /// <summary>The batch, or the first of the successions.</summary>
+    public BatchOrder Order => Line.Order;
 
-    public required SourcePlace Place { get; init; }
-
-    public string? Id { get; init; }
-
+    /// <summary>Its crop; null where there is none of that id.</summary>
     public Crop? Crop { get; init; }
 
-    public string Grower { get; init; } = "";
-
-    public int? Plants { get; init; }
-
-    public DateOnly? Sow { get; init; }
-
-    public DateOnly? SetOut { get; init; }
-
-    public int EarlierDays { get; init; }
-
-    public int LaterDays { get; init; }
-
-    /// <summary>Days from one succession to the next; 0 for a single batch.</summary>
-    public int EveryDays { get; init; }
-
-    /// <summary>Successions; 1 for a single batch.</summary>
-    public int Times { get; init; } = 1;
-
-    public Method Method { get; init; }
-
+    /// <summary>The tray it goes to the field in; null where there is none of that id, or it is an open flat.</summary>
     public TrayType? Tray { get; init; }
 
+    /// <summary>The flat it is sown in; null for one sown direct, and where there is none of that id.</summary>
     public TrayType? Flat { get; init; }
-
-    public int? Trays { get; init; }
-
-    public int? Flats { get; init; }
-
-    public int SeedsPerCell { get; init; } = 1;
-
-    public int SeedsPerFlat { get; init; }
-
-    public double Germination { get; init; }
-
-    public DateOnly? TestedOn { get; init; }
-
-    public string? Packet { get; init; }
-
-    public double? ThousandSeeds { get; init; }
-
-    public string Note { get; init; } = "";
 }

@@ -2,113 +2,68 @@ using System.Collections.Immutable;
 using BenchSim.Season.Fields;
 using BenchSim.Season.Inputs;
 
-namespace BenchSim.Folder;
+namespace BenchSim.Folder.Reference;
 
 /// <summary>
-/// Every key of site.toml and every column of the tables. The reader knows no other: a name that is not here is a fault, and docs/folder.md
-/// shows the same list.
+/// Every key of site.toml and of a variant and every column of the tables, by section and file. The reader knows no other: a name that is
+/// not here is a fault, and docs/folder.md shows the same list.
 /// </summary>
 public static class FolderReference
 {
-    /// <summary>Name of the site file.</summary>
-    public const string SiteFile = "site.toml";
-
-    /// <summary>Name of the plan.</summary>
-    public const string PlanFile = "plan.csv";
-
-    /// <summary>Name of the file of the user's own crops.</summary>
-    public const string CropFile = "crops.csv";
-
-    /// <summary>Name of the file of the user's own tray types.</summary>
-    public const string TrayFile = "trays.csv";
-
-    /// <summary>Name of the folder of the variants.</summary>
-    public const string VariantFolder = "variants";
-
-    /// <summary>Name under which the columns of a weather record are listed; the file itself may have any name.</summary>
-    public const string WeatherRecord = "weather record";
-
-    private static readonly ImmutableArray<string> RootKeys =
+    /// <summary>The sections of site.toml, in their order. A section may have its keys in two tables.</summary>
+    public static ImmutableArray<FieldTable> Site { get; } =
     [
-        "site",
-        "season",
-        "house",
-        "space",
-        "rules",
-        "relief",
-        "work_minutes",
-        "seed",
-        "prices",
-        "weather",
-        "play",
-    ];
-
-    private static readonly ImmutableArray<FieldTable> Rules =
-    [
+        ScenarioFields.Site,
+        ScenarioFields.Season,
+        HouseFields.Table,
+        HeatFields.Table,
+        SpaceFields.Table,
+        PowerFields.Table,
+        SpaceFields.Change,
         RuleFields.Table,
         ReliefFields.Table,
         WorkMinuteFields.Table,
         SeedFields.Table,
         PriceFields.Table,
+        WeatherFields.Table,
+        ScenarioFields.Play,
     ];
 
-    /// <summary>Keys of site.toml, section by section.</summary>
-    public static ImmutableArray<FieldDescription> SiteKeys { get; } =
-    [
-        .. SiteKeyList.Site,
-        .. HeatKeyList.Heat,
-        .. Rules.SelectMany(table => table.Fields).Select(FieldDescription.Of),
-        .. WeatherKeyList.Weather,
-    ];
+    /// <summary>The columns of plan.csv, crops.csv, trays.csv and a weather record.</summary>
+    public static ImmutableArray<FieldTable> Columns { get; } = [PlanFields.Table, CropFields.Table, TrayFields.Table, RecordFields.Table];
 
-    /// <summary>Columns of plan.csv, crops.csv, trays.csv and a weather record.</summary>
-    public static ImmutableArray<FieldDescription> Columns { get; } = [.. PlanColumnList.Columns, .. CropColumnList.Columns];
+    /// <summary>What only a variant has.</summary>
+    public static ImmutableArray<FieldTable> Variant { get; } =
+    [VariantFields.Root, VariantFields.Plan, InvestFields.Table, InvestFields.Ranges];
 
-    /// <summary>Keys that only a variant has; beside them it has those of site.toml, and columns of crops.csv and plan.csv.</summary>
-    public static ImmutableArray<FieldDescription> VariantKeys { get; } = VariantKeyList.Keys;
+    /// <summary>All of it.</summary>
+    public static IEnumerable<FieldTable> All => [.. Site, .. Columns, .. Variant];
 
-    /// <summary>Keys at the top of a variant file.</summary>
-    internal static ImmutableArray<string> VariantRootKeys { get; } = [.. NamesOf(VariantKeyList.Root), .. RootKeys];
+    /// <summary>Names of the sections of site.toml.</summary>
+    internal static ImmutableArray<string> Sections { get; } =
+    [.. Site.Select(table => table.Section).Where(name => !name.Contains('.', StringComparison.Ordinal)).Distinct(StringComparer.Ordinal)];
 
-    /// <summary>Keys of [[plan]] in a variant that are no columns of plan.csv.</summary>
-    internal static ImmutableArray<string> VariantPlanKeys { get; } = NamesOf(VariantKeyList.Plan);
+    /// <summary>Names that may stand at the top of a variant file.</summary>
+    internal static ImmutableArray<string> VariantRoot { get; } = [.. VariantFields.Root.Names, .. Sections];
 
-    private static readonly Dictionary<string, ImmutableArray<string>> KeyNames = NamesBySection([.. SiteKeys, .. VariantKeyList.Keys]);
-    private static readonly Dictionary<string, ImmutableArray<string>> ColumnNames = NamesBySection(Columns);
+    private static readonly Dictionary<string, ImmutableArray<string>> Keys = Site.Concat(Variant)
+        .GroupBy(table => table.Section, StringComparer.Ordinal)
+        .ToDictionary(group => group.Key, group => group.SelectMany(table => table.Names).ToImmutableArray(), StringComparer.Ordinal);
 
-    /// <summary>Columns of one file, in order.</summary>
-    internal static ImmutableArray<string> ColumnsOf(string file) => ColumnNames[file];
+    /// <summary>Keys of a section; the sections themselves for the empty name.</summary>
+    internal static ImmutableArray<string> KeysOf(string section) => section.Length == 0 ? Sections : Keys[section];
 
-    /// <summary>Columns that a file must have.</summary>
-    internal static ImmutableArray<string> RequiredColumnsOf(string file) =>
+    /// <summary>Headings of the sections of site.toml that have a key.</summary>
+    internal static ImmutableArray<string> HeadingsWith(string key) =>
         [
-            .. Columns
-                .Where(column => string.Equals(column.Section, file, StringComparison.Ordinal) && column.IsRequired)
-                .Select(column => column.Name),
+            .. Site.Where(table => table.Names.Contains(key, StringComparer.Ordinal))
+                .Select(table => table.Heading)
+                .Distinct(StringComparer.Ordinal),
         ];
 
-    /// <summary>Keys of one section of site.toml; the sections themselves for the empty name.</summary>
-    internal static ImmutableArray<string> KeysOf(string section) => section.Length == 0 ? RootKeys : KeyNames[section];
-
-    /// <summary>Headings of the sections that have a key.</summary>
-    internal static ImmutableArray<string> SectionsWith(string key) =>
-        [.. SiteKeys.Where(each => string.Equals(each.Name, key, StringComparison.Ordinal)).Select(each => Heading(each.Section))];
-
     /// <summary>A section as its heading is written.</summary>
-    internal static string Heading(string section) =>
-        section switch
-        {
-            "" => "site.toml",
-            "house" or "space" => $"[[{section}]]",
-            "space.changes" => "changes of [[space]]",
-            _ => $"[{section}]",
-        };
-
-    private static ImmutableArray<string> NamesOf(string variantSection) =>
-        [.. VariantKeyList.Keys.Where(key => string.Equals(key.Section, variantSection, StringComparison.Ordinal)).Select(key => key.Name)];
-
-    private static Dictionary<string, ImmutableArray<string>> NamesBySection(ImmutableArray<FieldDescription> fields) =>
-        fields
-            .GroupBy(field => field.Section, StringComparer.Ordinal)
-            .ToDictionary(group => group.Key, group => group.Select(field => field.Name).ToImmutableArray(), StringComparer.Ordinal);
+    internal static string HeadingOf(string section) =>
+        section.Length == 0
+            ? "site.toml"
+            : Site.Concat(Variant).First(table => string.Equals(table.Section, section, StringComparison.Ordinal)).Heading;
 }

@@ -24,8 +24,6 @@ internal sealed partial class CropReader
         Ordered(row, "hold_days", "discard_after_days", mayBeEqual: false);
         Ordered(row, "flat_hold_days", "flat_discard_days", mayBeEqual: false);
         Together(row, "harvest_after_days", "harvest_days");
-        cells.Choice(row["counted_from"], CountWords);
-        cells.YesNo(row["includes_hardening"]);
     }
 
     private void Together(ShelfRow row, string one, string other)
@@ -68,7 +66,8 @@ internal sealed partial class CropReader
             cells.Faults.Add(
                 cell,
                 $"nothing comes up at germinate_at, which is {Words.Temperature(crop.GerminateAtC, site.Units)}",
-                $"write a temperature between emerge_base ({Words.Temperature(crop.EmergeBaseC, site.Units)}) and emerge_ceiling ({Words.Temperature(crop.EmergeCeilingC, site.Units)})"
+                $"write a temperature between emerge_base ({Words.Temperature(crop.EmergeBaseC, site.Units)}) and emerge_ceiling "
+                    + $"({Words.Temperature(crop.EmergeCeilingC, site.Units)})"
             );
             return;
         }
@@ -78,7 +77,8 @@ internal sealed partial class CropReader
         {
             cells.Faults.Add(
                 Written(row, "days_to_ready", "counted_from", "includes_hardening", "hardening_nights", "emerge_heat", "germinate_at"),
-                $"days_to_ready is {Words.Number(crop.DaysToReady!.Days)}, and the days to emergence and the hardening it counts leave {Words.Number(days)} days to grow",
+                $"days_to_ready is {Words.Number(crop.DaysToReady!.Days)}, and the days to emergence and the hardening it counts "
+                    + $"leave {Words.Number(days)} days to grow",
                 "write more days, or say otherwise in counted_from and includes_hardening"
             );
         }
@@ -96,55 +96,5 @@ internal sealed partial class CropReader
         }
 
         return row.Place;
-    }
-
-    // "10 C 61 % | 15 C 80 %"
-    private ImmutableArray<GerminationPoint> Curve(Cell cell)
-    {
-        var points = new List<GerminationPoint>();
-        foreach (var part in cell.Text.Split('|', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
-        {
-            var (temperature, percent) = SplitPoint(part);
-            if (temperature.Length == 0 || percent.Length == 0)
-            {
-                cells.Refuse(
-                    cell,
-                    $"has a point {Words.Quote(part)}",
-                    "write a temperature and a share in each, such as 10 C 61 % | 15 C 80 %"
-                );
-                return [];
-            }
-
-            if (
-                cells.Temperature(cell with { Text = temperature }) is not { } celsius
-                || cells.Fraction(cell with { Text = percent }) is not { } share
-            )
-            {
-                return [];
-            }
-
-            if (points.Count > 0 && celsius <= points[^1].TemperatureC)
-            {
-                cells.Refuse(cell, $"is not in order of temperature at {Words.Quote(part)}", "write the coldest point first");
-                return [];
-            }
-
-            points.Add(new GerminationPoint(celsius, Math.Round(share * 100, 6)));
-        }
-
-        return [.. points];
-    }
-
-    // The share is the last number of a point, with the per cent sign after it: "10 C 61 %" is "10 C" and "61 %".
-    private static (string Temperature, string Percent) SplitPoint(string point)
-    {
-        if (!point.EndsWith('%'))
-        {
-            return ("", "");
-        }
-
-        var number = point[..^1].TrimEnd();
-        var start = number.LastIndexOf(' ');
-        return start < 0 ? ("", "") : (number[..start].Trim(), number[(start + 1)..] + " %");
     }
 }

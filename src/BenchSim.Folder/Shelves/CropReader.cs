@@ -4,42 +4,19 @@ using BenchSim.Folder.Site;
 using BenchSim.Folder.Text;
 using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Shelves;
 
 /// <summary>Turns the rows of the crop shelf into crops.</summary>
 internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraft site)
 {
-    private static readonly (string Word, Hardiness Value)[] HardinessWords =
-    [
-        ("hardy", Hardiness.Hardy),
-        ("half-hardy", Hardiness.HalfHardy),
-        ("tender", Hardiness.Tender),
-        ("very tender", Hardiness.VeryTender),
-    ];
-
-    private static readonly (string Word, bool FromSowing)[] CountWords = [("sowing", true), ("emergence", false)];
-
     private const int MostNamed = 6;
 
-    // Blank is an answer in these.
-    private static readonly string[] MayBeBlank =
-    [
-        "id",
-        "name",
-        "like",
-        "germination_curve",
-        "max_mat",
-        "min_night",
-        "benches",
-        "mats",
-        "harvest_after_days",
-        "harvest_days",
-    ];
-
+    // Where none may be written, blank is an answer.
     private static readonly ImmutableArray<string> NeededColumns =
     [
-        .. FolderReference.ColumnsOf(FolderReference.CropFile).Where(column => !MayBeBlank.Contains(column, StringComparer.Ordinal)),
+        .. CropFields.Table.Fields.Where(field => CropFields.IsSourced(field.Name) && !field.Kind.TakesNone).Select(field => field.Name),
     ];
 
     /// <summary>Reads a row; null when it had a fault.</summary>
@@ -57,78 +34,28 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
             );
         }
 
-        var draft = ReadCells(row);
+        var draft = row.Read(CropFields.Table, CropFields.Nothing with { Id = row.Id, Name = row.Id }, cells);
+        CheckSpaces(row["benches"], draft.Benches, SpaceKind.Bench);
+        CheckSpaces(row["mats"], draft.Mats, SpaceKind.Mat);
+        CheckTray(row["tray"], draft.TrayId);
         CheckPairs(row);
         if (cells.Faults.Count == before && missing.Length == 0)
         {
             CheckGrowth(row, draft);
         }
 
-        return cells.Faults.Count > before || missing.Length > 0 ? null : draft with { GrowthDays = GrowthDays(draft) };
+        return cells.Faults.Count > before || missing.Length > 0
+            ? null
+            : draft with
+            {
+                GrowthDays = GrowthDays(draft),
+                Sources = row.Sources(CropFields.IsSourced),
+            };
     }
 
-    // Values that could not be read are 0 here; the crop is then thrown away.
-    private Crop ReadCells(ShelfRow row) =>
-        new()
-        {
-            Id = row.Id,
-            Name = cells.Name(row["name"]) ?? row.Id,
-            Hardiness = cells.Choice(row["hardiness"], HardinessWords) ?? default,
-            EmergeBaseC = Temperature(row, "emerge_base"),
-            EmergeOptimumC = Temperature(row, "emerge_optimum"),
-            EmergeCeilingC = Temperature(row, "emerge_ceiling"),
-            EmergeHeat = cells.Number(row["emerge_heat"], 0.1, 10_000) ?? 0,
-            EmergeSigma = cells.Number(row["emerge_sigma"], 0, 2) ?? 0,
-            EmergeCv = cells.Number(row["emerge_cv"], 0, 2) ?? 0,
-            GerminationCurve = Curve(row["germination_curve"]),
-            GerminateAtC = Temperature(row, "germinate_at"),
-            BottomHeat = cells.YesNo(row["bottom_heat"]) ?? default,
-            MaxMatC = cells.Temperature(row["max_mat"]),
-            LeaveMatAt = cells.Fraction(row["leave_mat_at"], aboveNone: true, belowAll: true) ?? 0,
-            EmergeGiveUpDays = Whole(row, "emerge_give_up_days", 1, 365),
-            Germination = cells.Fraction(row["germination"], aboveNone: true) ?? 0,
-            SeedsPerCell = Whole(row, "seeds_per_cell", 1, 100),
-            KeepPerCell = Whole(row, "keep_per_cell", 1, 100),
-            StandLoss = cells.Fraction(row["stand_loss"], belowAll: true) ?? 0,
-            GrowthBaseC = Temperature(row, "growth_base"),
-            GrowthCapC = Temperature(row, "growth_cap"),
-            ReferenceC = Temperature(row, "reference"),
-            DaysToReady = new(
-                cells.Number(row["days_to_ready"], 0.1, 365) ?? 0,
-                cells.Choice(row["counted_from"], CountWords) ?? false,
-                cells.YesNo(row["includes_hardening"]) ?? false
-            ),
-            GrowthDays = 0,
-            GrowthCv = cells.Number(row["growth_cv"], 0, 2) ?? 0,
-            PotUpDays = cells.Number(row["pot_up_days"], 0, 365) ?? 0,
-            PotUpCheckDays = cells.Number(row["pot_up_check_days"], 0, 100) ?? 0,
-            PotUpLoss = cells.Fraction(row["pot_up_loss"], belowAll: true) ?? 0,
-            MinNightC = cells.Temperature(row["min_night"]),
-            Benches = SpaceIds(row["benches"], SpaceKind.Bench),
-            Mats = SpaceIds(row["mats"], SpaceKind.Mat),
-            HardeningNights = Whole(row, "hardening_nights", 0, 100),
-            HardenAboveC = Temperature(row, "harden_above"),
-            DamageBelowC = Temperature(row, "damage_below"),
-            FieldAboveC = Temperature(row, "field_above"),
-            HoldDays = Whole(row, "hold_days", 0, 365),
-            DiscardAfterDays = Whole(row, "discard_after_days", 1, 365),
-            FlatHoldDays = Whole(row, "flat_hold_days", 0, 365),
-            FlatDiscardDays = Whole(row, "flat_discard_days", 1, 365),
-            HarvestAfterDays = cells.Whole(row["harvest_after_days"], 0, 365),
-            HarvestDays = cells.Whole(row["harvest_days"], 1, 365),
-            TrayId = TrayId(row["tray"]),
-            Sources = row
-                .Cells.Where(pair => pair.Key is not ("id" or "name" or "like"))
-                .ToImmutableSortedDictionary(pair => pair.Key, pair => pair.Value.Source, StringComparer.Ordinal),
-        };
-
-    private double Temperature(ShelfRow row, string column) => cells.Temperature(row[column]) ?? 0;
-
-    private int Whole(ShelfRow row, string column, int least, int most) => cells.Whole(row[column], least, most) ?? 0;
-
-    private string TrayId(Cell cell)
+    private void CheckTray(Cell cell, string id)
     {
-        if (cells.Name(cell) is { } id && trays.IsWhole && trays.Find(id) is null)
+        if (id.Length > 0 && trays.IsWhole && trays.Find(id) is null)
         {
             cells.Faults.Add(
                 cell.Place,
@@ -136,27 +63,20 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
                 Hint(trays.Nearest(id), "name one of the built-in library or of trays.csv")
             );
         }
-
-        return cell.Text;
     }
 
-    private ImmutableArray<string> SpaceIds(Cell cell, SpaceKind kind)
+    private void CheckSpaces(Cell cell, ImmutableArray<string> ids, SpaceKind kind)
     {
-        var word = kind == SpaceKind.Mat ? "mat" : "bench";
-        var ids = ImmutableArray.CreateBuilder<string>();
-        foreach (var part in cell.Text.Split('|', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        if (site.SpaceIds.Count == 0)
         {
-            if (cells.Name(cell with { Text = part }) is not { } id)
-            {
-                continue;
-            }
+            // The spaces could not be read; that is said elsewhere.
+            return;
+        }
 
-            if (site.SpaceIds.Count == 0)
-            {
-                // The spaces could not be read; that is said elsewhere.
-                continue;
-            }
-
+        var word = SpaceFields.Word[kind];
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var id in ids)
+        {
             if (!site.SpaceIds.TryGetValue(id, out var found))
             {
                 var near = Spelling.Nearest(id, site.SpaceIds.Where(pair => pair.Value == kind).Select(pair => pair.Key));
@@ -166,17 +86,11 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
             {
                 cells.Faults.Add(cell.Place, $"{Words.Quote(id)} is not a {word}", $"name only spaces of kind = \"{word}\" in {cell.Name}");
             }
-            else if (ids.Contains(id))
+            else if (!seen.Add(id))
             {
                 cells.Refuse(cell, $"names {Words.Quote(id)} a second time", "name each space once");
             }
-            else
-            {
-                ids.Add(id);
-            }
         }
-
-        return ids.ToImmutable();
     }
 
     private static string Hint(string? near, string otherwise) => near is null ? otherwise : $"did you mean {Words.Quote(near)}";

@@ -8,8 +8,8 @@ using BenchSim.Season.Values;
 namespace BenchSim.Folder.Shelves;
 
 /// <summary>
-/// The built-in library with the user's table over it. A user's row whose id is in the library overrides the cells that are filled; a new id
-/// stands alone or, with "like", borrows its blank cells from a relative.
+/// The built-in library with the user's table over it. A user's row whose id is in the library overrides the cells that are filled; a new
+/// id stands alone or, with "like", borrows its blank cells from a relative.
 /// </summary>
 internal sealed class Shelf
 {
@@ -112,12 +112,9 @@ internal sealed class Shelf
         _beingLent.Add(id);
         var hasLender = Borrow(id, row["like"], below is not null, filled, out var lenders);
         _beingLent.Remove(id);
-        foreach (var (column, cell) in row.Cells)
+        foreach (var cell in row.Cells.Where(cell => !cell.IsBlank && cell.Name is not ("id" or "like")))
         {
-            if (!cell.IsBlank && column is not ("id" or "like"))
-            {
-                filled[column] = new ShelfCell(cell, Provenance.User);
-            }
+            filled[cell.Name] = new ShelfCell(cell, Provenance.User);
         }
 
         return _rows[id] = new ShelfRow(id, row["id"].Place, filled) { HasNoLender = !hasLender, Lenders = lenders };

@@ -1,4 +1,7 @@
+using System.Collections.Immutable;
 using BenchSim.Folder.Text;
+using BenchSim.Season.Fields;
+using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Shelves;
@@ -28,9 +31,29 @@ internal sealed record ShelfRow(string Id, SourcePlace Place, Dictionary<string,
         }
     }
 
+    /// <summary>Reads every cell that is filled into a record; what is blank, or is wrong, stays as it is.</summary>
+    public TRecord Read<TRecord>(FieldTable<TRecord> table, TRecord record, CellReader cells)
+    {
+        foreach (var field in table.Values)
+        {
+            if (this[field.Name] is { IsBlank: false } cell)
+            {
+                record = field.Read(new WrittenCell(cells, cell), record);
+            }
+        }
+
+        return record;
+    }
+
+    /// <summary>Where the values of the columns come from.</summary>
+    /// <param name="isSourced">Whether a column has a source.</param>
+    public ImmutableSortedDictionary<string, Provenance> Sources(Func<string, bool> isSourced) =>
+        Cells
+            .Where(pair => isSourced(pair.Key))
+            .ToImmutableSortedDictionary(pair => pair.Key, pair => pair.Value.Source, StringComparer.Ordinal);
+
     private static bool IsNone(Cell cell) =>
-        cell.Name is "min_night" or "max_mat" or "germination_curve" or "benches" or "mats" or "harvest_after_days" or "harvest_days"
-        && string.Equals(cell.Text, "none", StringComparison.OrdinalIgnoreCase);
+        string.Equals(cell.Text, "none", StringComparison.OrdinalIgnoreCase) && CropFields.Table.Find(cell.Name)?.Kind.TakesNone == true;
 }
 
 /// <summary>A filled cell and where its value comes from.</summary>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Text;
 using BenchSim.Season.Inputs;
@@ -8,8 +7,7 @@ namespace BenchSim.Folder.Shelves;
 /// <summary>Turns rows of the tray shelf into tray types.</summary>
 internal sealed class TrayReader(CellReader cells)
 {
-    private const int MostCells = 5000;
-    private const int MostSeeds = 100_000;
+    private const int NotRead = -1;
 
     private static readonly string[] Needed = ["cells", "medium_litres"];
 
@@ -17,15 +15,13 @@ internal sealed class TrayReader(CellReader cells)
     public TrayType? Read(ShelfRow row)
     {
         var before = cells.Faults.Count;
-        var count = cells.Whole(row["cells"], 0, MostCells);
-        var seedsCell = row["seeds_per_flat"];
-        var seeds = cells.Whole(seedsCell, 1, MostSeeds);
-        var litres = cells.Number(row["medium_litres"], 0, 1000);
-        var places = cells.Whole(row["places_each"], 1, 100) ?? 1;
+        var nothing = TrayFields.Nothing with { Id = row.Id, Name = row.Id, Cells = NotRead };
+        var tray = row.Read(TrayFields.Table, nothing, cells);
+        var seeds = row["seeds_per_flat"];
         var missing = Needed.Where(column => row[column].IsBlank).ToList();
-        if (count == 0 && seedsCell.IsBlank)
+        if (tray.Cells == 0 && seeds.IsBlank)
         {
-            missing.Add("seeds_per_flat");
+            missing.Add(seeds.Name);
         }
 
         if (missing.Count > 0)
@@ -37,25 +33,11 @@ internal sealed class TrayReader(CellReader cells)
             );
         }
 
-        if (count > 0 && seeds is not null)
+        if (tray.Cells > 0 && tray.SeedsPerFlat > 0)
         {
-            cells.Refuse(seedsCell, "is only for an open flat", "leave it empty, or write 0 in cells");
+            cells.Refuse(seeds, "is only for an open flat", "leave it empty, or write 0 in cells");
         }
 
-        var name = cells.Name(row["name"]) ?? row.Id;
-        return cells.Faults.Count > before
-            ? null
-            : new TrayType
-            {
-                Id = row.Id,
-                Name = name,
-                Cells = count!.Value,
-                SeedsPerFlat = seeds ?? 0,
-                MediumLitres = litres!.Value,
-                PlacesEach = places,
-                Sources = row
-                    .Cells.Where(pair => pair.Key is not ("id" or "name"))
-                    .ToImmutableSortedDictionary(pair => pair.Key, pair => pair.Value.Source, StringComparer.Ordinal),
-            };
+        return cells.Faults.Count > before ? null : tray with { Sources = row.Sources(TrayFields.IsSourced) };
     }
 }

@@ -9,8 +9,8 @@ internal static class AirLeak
     private static readonly string[] FilmIds = ["double-poly", "double-poly-ir", "double-poly-curtain"];
     private static readonly string[] RigidIds = ["glass", "double-glass", "polycarbonate"];
 
-    /// <summary>The row of the table that fits a covering, and where that comes from; for a covering without a row of its own the leakier of
-    /// the two new houses is assumed.</summary>
+    /// <summary>The row of the table that fits a covering, and where that comes from; for a covering without a row of its own the leakier
+    /// of the two new houses is assumed.</summary>
     /// <param name="covering">Covering; null where only its heat loss is known.</param>
     public static (AirTightness Tightness, Provenance Source) Of(Covering? covering)
     {

@@ -3,7 +3,9 @@ namespace BenchSim.Folder.Site;
 /// <summary>How many whole trays a bench holds.</summary>
 internal static class BenchPlaces
 {
-    /// <summary>Length of the outline of a 1020 tray, metres: 21.22 in (supplier plug-flat specification sheet, 11.00 x 21.22 in).</summary>
+    /// <summary>
+    /// Length of the outline of a 1020 tray, metres: 21.22 in (supplier plug-flat specification sheet, 11.00 x 21.22 in).
+    /// </summary>
     public const double TrayLengthM = 0.539;
 
     /// <summary>Width of the outline of a 1020 tray, metres: 11.00 in, rounded down to whole millimetres.</summary>
@@ -13,8 +15,8 @@ internal static class BenchPlaces
     private const double RoundingM = 1e-6;
 
     /// <summary>
-    /// Whole trays on a bench, all lying one way, whichever way holds more: floor(L/a) x floor(W/b). Area over area would overstate it: a tray
-    /// cannot be cut.
+    /// Whole trays on a bench, all lying one way, whichever way holds more: floor(L/a) x floor(W/b). Area over area would overstate it: a
+    /// tray cannot be cut.
     /// </summary>
     /// <param name="lengthM">Length of the bench, metres.</param>
     /// <param name="widthM">Width of the bench, metres.</param>

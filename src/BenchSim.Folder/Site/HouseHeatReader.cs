@@ -11,40 +11,9 @@ namespace BenchSim.Folder.Site;
 /// <summary>Reads the shell and the heater of one [[house]]: all of it or none.</summary>
 internal sealed class HouseHeatReader(CellReader cells, Section section)
 {
-    private const double LeastSideM = 0.1;
-    private const double MostSideM = 1000;
-    private const double MostHeightM = 30;
-    private const double HighestPrice = 1_000_000;
-
-    // From foam of a hand's width to a single film in the wind, and the best heat pump.
-    private const double LeastUValue = 0.1;
-    private const double MostUValue = 15;
-    private const double MostAirChanges = 20;
-    private const double BestHeatPump = 8;
-
-    private static readonly string[] Keys =
-    [
-        "shape",
-        "length",
-        "width",
-        "side_wall",
-        "eave",
-        "ridge",
-        "covering",
-        "u_value",
-        "air_changes",
-        "fuel",
-        "efficiency",
-        "fuel_price",
-        "design_low",
-    ];
-
     private static readonly string[] NeededKeys = ["shape", "length", "width"];
     private static readonly string[] HoopKeys = ["side_wall"];
     private static readonly string[] GableKeys = ["eave", "ridge"];
-    private static readonly (string Word, bool IsGable)[] Shapes = [("hoop", false), ("gable", true)];
-    private static readonly (string Word, int Index)[] CoveringWords = [.. Coverings.All.Select((covering, index) => (covering.Id, index))];
-    private static readonly (string Word, int Index)[] FuelWords = [.. Fuels.All.Select((fuel, index) => (fuel.Id, index))];
 
     private readonly SortedDictionary<string, Provenance> _sources = new(StringComparer.Ordinal);
 
@@ -52,7 +21,7 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
     /// <param name="nightC">Night set-point, degrees Celsius; null in an unheated house or when it had a fault.</param>
     public HouseHeat? Read(double? nightC)
     {
-        var given = Keys.Where(section.Has).ToList();
+        var given = HeatFields.Table.Names.Where(section.Has).ToList();
         if (given.Count == 0)
         {
             return null;
@@ -65,31 +34,45 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
 
         var before = cells.Faults.Count;
         CheckWhole(given);
-        var shell = ReadShell();
-        var (covering, uValue, airChanges) = ReadCover();
-        var (fuel, efficiency) = ReadFuel();
-        var price = cells.Number(section.Scalar("fuel_price"), 0, HighestPrice);
-
-        // A metric farm buys by the metric unit; the season counts in the other.
-        if (price is { } each && fuel is not null && section.Scalar("fuel_price").Units == UnitSystem.Metric)
+        var keys = section.Read(HeatFields.Table, new HeatKeys(), cells);
+        CheckShell(keys);
+        CheckHeater(keys, nightC);
+        if (section.Has("covering") && section.Has("u_value"))
         {
-            price = each * fuel.MetricPerUnit;
+            cells.Refuse(section.Scalar("u_value"), "is given together with covering", "write covering, or u_value, not both");
         }
 
-        var designLow = ReadDesignLow(nightC);
-        return cells.Faults.Count > before || shell is null || covering is null || uValue is null || fuel is null
+        var airChanges = keys.AirChanges ?? AirChangesOf(keys.Covering);
+        if (keys.Covering is { } covering)
+        {
+            _sources["u_value"] = covering.Source;
+        }
+
+        if (keys.Efficiency is null && keys.Fuel is { } heater)
+        {
+            _sources["efficiency"] = heater.EfficiencySource;
+        }
+
+        return
+            cells.Faults.Count > before
+            || ShellOf(keys) is not { } shell
+            || (keys.Covering?.UValue ?? keys.UValue) is not { } uValue
+            || keys.Fuel is not { } fuel
             ? null
             : new HouseHeat
             {
                 Shell = shell,
-                Covering = covering,
-                UValue = uValue.Value,
+                Covering = keys.Covering?.Name ?? "covering of a given heat loss",
+                UValue = uValue,
                 AirChanges = airChanges,
                 Fuel = fuel,
-                Efficiency = efficiency,
-                Price = price,
-                DesignOutdoorC = designLow,
+                Efficiency = keys.Efficiency ?? fuel.Efficiency,
+
+                // A metric farm buys by the metric unit; the season counts in the other.
+                Price = section.Scalar("fuel_price").Units == UnitSystem.Metric ? keys.Price * fuel.MetricPerUnit : keys.Price,
+                DesignOutdoorC = keys.DesignLowC,
                 Sources = _sources.ToImmutableSortedDictionary(StringComparer.Ordinal),
+                Written = keys,
             };
     }
 
@@ -103,10 +86,11 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
         if (!section.Has("night"))
         {
             var key = section.Has("fuel") ? "fuel" : given[0];
+            var example = section.Scalar(key).Units == UnitSystem.Metric ? "16 C" : "60 F";
             cells.Faults.Add(
                 section.PlaceOf(key),
                 $"{key} is given but the house is not heated: it has no night",
-                $"add a line such as night = \"{(section.Scalar(key).Units == UnitSystem.Metric ? "16 C" : "60 F")}\", or leave out {Words.List(given)}"
+                $"add a line such as night = \"{example}\", or leave out {Words.List(given)}"
             );
             return;
         }
@@ -137,104 +121,60 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
         }
     }
 
-    private HouseShell? ReadShell()
+    private void CheckShell(HeatKeys keys)
     {
-        var isGable = cells.Choice(section.Scalar("shape"), Shapes);
-        var length = cells.Length(section.Scalar("length"), LeastSideM, MostSideM);
-        var width = cells.Length(section.Scalar("width"), LeastSideM, MostSideM);
-        var sideWall = cells.Length(section.Scalar("side_wall"), 0, MostHeightM);
-        var eave = cells.Length(section.Scalar("eave"), 0, MostHeightM);
-        var ridgeCell = section.Scalar("ridge");
-        var ridge = cells.Length(ridgeCell, 0, MostHeightM);
-        if (isGable is { } gable)
+        if (keys.IsGable is { } isGable)
         {
-            var (others, word) = gable ? (HoopKeys, "hoop") : (GableKeys, "gable");
+            var (others, word) = isGable ? (HoopKeys, "hoop") : (GableKeys, "gable");
             foreach (var key in others.Where(section.Has))
             {
                 cells.Refuse(section.Scalar(key), $"is only for a {word} house", $"take it out, or write shape = \"{word}\"");
             }
         }
 
-        if (ridge <= eave)
+        if (keys.RidgeM <= keys.EaveM)
         {
+            var ridge = section.Scalar("ridge");
             cells.Refuse(
-                ridgeCell,
-                $"is {Words.Quote(ridgeCell.Text)}, not above the eave",
+                ridge,
+                $"is {Words.Quote(ridge.Text)}, not above the eave",
                 "write the height of the ridge above the ground, higher than eave"
             );
-            return null;
         }
-
-        return (isGable, length, width, eave, ridge) switch
-        {
-            (false, { } along, { } wide, _, _) => HouseShell.Hoop(wide, along, sideWall ?? 0),
-            (true, { } along, { } wide, { } low, { } high) => HouseShell.Gable(wide, along, low, high),
-            _ => null,
-        };
     }
 
-    private (string? Covering, double? UValue, double AirChanges) ReadCover()
+    private void CheckHeater(HeatKeys keys, double? nightC)
     {
-        var covering = cells.Choice(section.Scalar("covering"), CoveringWords) is { } index ? Coverings.All[index] : null;
-        var uCell = section.Scalar("u_value");
-        var own = cells.UValue(uCell, LeastUValue, MostUValue);
-        if (section.Has("covering") && section.Has("u_value"))
+        // More heat than current comes only from a heat pump: for another heater it is no share.
+        if (keys.Efficiency > 1 && !ReferenceEquals(keys.Fuel, Fuels.Electricity))
         {
-            cells.Refuse(uCell, "is given together with covering", "write covering, or u_value, not both");
+            cells.Fraction(section.Scalar("efficiency"), aboveNone: true);
         }
 
-        if (covering is not null)
+        if (keys.DesignLowC >= nightC)
         {
-            _sources["u_value"] = covering.Source;
-        }
-
-        if (cells.Number(section.Scalar("air_changes"), 0, MostAirChanges) is not { } changes)
-        {
-            var (tightness, source) = AirLeak.Of(covering);
-            _sources["air_changes"] = source;
-            changes = tightness.AirChanges;
-        }
-
-        return (covering?.Name ?? (own is null ? null : "covering of a given heat loss"), covering?.UValue ?? own, changes);
-    }
-
-    private (Fuel? Fuel, double Efficiency) ReadFuel()
-    {
-        var fuel = cells.Choice(section.Scalar("fuel"), FuelWords) is { } index ? Fuels.All[index] : null;
-        var cell = section.Scalar("efficiency");
-
-        // More heat than current comes only from a heat pump.
-        double? heatPump =
-            ReferenceEquals(fuel, Fuels.Electricity) && HeatPump(cell.Text) is > 1 and <= BestHeatPump and var share ? share : null;
-        var efficiency = heatPump ?? cells.Fraction(cell, aboveNone: true);
-        if (efficiency is null && fuel is not null)
-        {
-            _sources["efficiency"] = fuel.EfficiencySource;
-        }
-
-        return (fuel, efficiency ?? fuel?.Efficiency ?? 1);
-    }
-
-    // "3" or "300 %".
-    private static double? HeatPump(string text)
-    {
-        var isPercent = text.EndsWith('%');
-        return QuantityText.TryNumber(isPercent ? text[..^1].TrimEnd() : text, out var number) ? number / (isPercent ? 100 : 1) : null;
-    }
-
-    private double? ReadDesignLow(double? nightC)
-    {
-        var cell = section.Scalar("design_low");
-        var low = cells.Temperature(cell);
-        if (low >= nightC)
-        {
+            var low = section.Scalar("design_low");
             cells.Refuse(
-                cell,
-                $"is {Words.Quote(cell.Text)}, not below the night set-point of {Words.Temperature(nightC.Value, cell.Units)}",
+                low,
+                $"is {Words.Quote(low.Text)}, not below the night set-point of {Words.Temperature(nightC.Value, low.Units)}",
                 "write the outdoor temperature of the coldest night the heater must stand up to"
             );
         }
+    }
 
-        return low;
+    private static HouseShell? ShellOf(HeatKeys keys) =>
+        keys switch
+        {
+            { IsGable: false, LengthM: { } length, WidthM: { } width } => HouseShell.Hoop(width, length, keys.SideWallM ?? 0),
+            { IsGable: true, LengthM: { } length, WidthM: { } width, EaveM: { } eave, RidgeM: { } ridge } when ridge > eave =>
+                HouseShell.Gable(width, length, eave, ridge),
+            _ => null,
+        };
+
+    private double AirChangesOf(Covering? covering)
+    {
+        var (tightness, source) = AirLeak.Of(covering);
+        _sources["air_changes"] = source;
+        return tightness.AirChanges;
     }
 }

@@ -8,20 +8,12 @@ namespace BenchSim.Folder.Site;
 /// <summary>Reads the electricity of the mats of one [[space]].</summary>
 internal sealed class MatPowerReader(CellReader cells, Section section)
 {
-    private const double MostWatts = 100_000;
-    private const double MostWattsEachPlace = 500;
-    private const double MostVolts = 1000;
-    private const double MostAmps = 1000;
-    private const double HighestPrice = 1_000_000;
-
-    private static readonly string[] Keys = ["watts", "watts_each_place", "duty", "circuit_volts", "circuit_amps", "power_price"];
-
     /// <summary>The electricity; null where it is not given or had a fault.</summary>
     /// <param name="kind">Kind of the space; null where it could not be read.</param>
     /// <param name="mostPlaces">Most places the space ever has.</param>
     public MatPower? Read(SpaceKind? kind, int mostPlaces)
     {
-        var given = Keys.Where(section.Has).ToList();
+        var given = PowerFields.Table.Names.Where(section.Has).ToList();
         if (given.Count == 0)
         {
             return null;
@@ -38,31 +30,27 @@ internal sealed class MatPowerReader(CellReader cells, Section section)
         }
 
         var before = cells.Faults.Count;
-        var watts = ReadWatts(given[0], mostPlaces);
-        var duty = cells.Fraction(section.Scalar("duty")) ?? MatElectricity.DefaultDuty;
-        var volts = cells.Number(section.Scalar("circuit_volts"), 1, MostVolts);
-        var amps = cells.Number(section.Scalar("circuit_amps"), 1, MostAmps);
-        var price = cells.Number(section.Scalar("power_price"), 0, HighestPrice);
+        var power = section.Read(PowerFields.Table, PowerFields.Nothing, cells);
+        CheckWatts(given[0]);
         section.RefuseHalf("circuit_volts", "120", "circuit_amps", "15");
-        if (cells.Faults.Count > before || watts is null)
+        power = power.WattsEachPlace is { } each ? power with { Watts = each * mostPlaces } : power;
+        if (cells.Faults.Count > before || double.IsNaN(power.Watts))
         {
             return null;
         }
 
-        WarnOfLoad(watts.Value, volts, amps);
-        return new MatPower(watts.Value, duty, volts, amps, price);
+        WarnOfLoad(power);
+        return power;
     }
 
-    private double? ReadWatts(string firstKey, int mostPlaces)
+    private void CheckWatts(string firstKey)
     {
-        var (allCell, eachCell) = (section.Scalar("watts"), section.Scalar("watts_each_place"));
-        var all = cells.Number(allCell, 0, MostWatts);
-        var each = cells.Number(eachCell, 0, MostWattsEachPlace);
-        if (section.Has("watts") && section.Has("watts_each_place"))
+        var (hasAll, hasEach) = (section.Has("watts"), section.Has("watts_each_place"));
+        if (hasAll && hasEach)
         {
-            cells.Refuse(eachCell, "is given together with watts", "write watts, or watts_each_place, not both");
+            cells.Refuse(section.Scalar("watts_each_place"), "is given together with watts", "write watts, or watts_each_place, not both");
         }
-        else if (!section.Has("watts") && !section.Has("watts_each_place") && section.IsWhole)
+        else if (!hasAll && !hasEach && section.IsWhole)
         {
             cells.Faults.Add(
                 section.PlaceOf(firstKey),
@@ -70,13 +58,14 @@ internal sealed class MatPowerReader(CellReader cells, Section section)
                 "add a line such as watts = 200, for all mats together, or watts_each_place = 16.7"
             );
         }
-
-        return all ?? (each * mostPlaces);
     }
 
-    private void WarnOfLoad(double watts, double? volts, double? amps)
+    private void WarnOfLoad(MatPower power)
     {
-        if (volts is null || amps is null || CircuitCheck.Of(watts, volts.Value, amps.Value) is not { IsWithin: false } check)
+        if (
+            power is not { Volts: { } volts, BreakerAmps: { } amps }
+            || CircuitCheck.Of(power.Watts, volts, amps) is not { IsWithin: false } check
+        )
         {
             return;
         }

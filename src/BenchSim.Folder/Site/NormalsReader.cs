@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Folder.Faults;
+using BenchSim.Folder.Files;
 using BenchSim.Folder.Text;
 using BenchSim.Folder.Toml;
 using BenchSim.Season.Fields;
@@ -12,12 +13,6 @@ namespace BenchSim.Folder.Site;
 /// <summary>Reads the monthly normals of [weather], kind normals.</summary>
 internal sealed class NormalsReader(CellReader cells, Section section)
 {
-    private const int Months = 12;
-
-    // A month's days spread by a few kelvin; 0 would be no weather.
-    private const double LeastSpreadK = 0.1;
-    private const double MostSpreadK = 20;
-
     // No place with a plan for the field has a warmest month this cold; Celsius read as Fahrenheit stays below it up to 50 C.
     private const double ColdestSummerC = 10;
 
@@ -25,129 +20,118 @@ internal sealed class NormalsReader(CellReader cells, Section section)
     private static readonly int[] MonthDays = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
     /// <summary>The weather; null when there was a fault.</summary>
-    public WeatherDraft? Read(UnitSystem temperatureUnits, UnitSystem rainUnits)
+    /// <param name="draft">What was read so far, with the units of bare numbers.</param>
+    public WeatherDraft? Read(WeatherDraft draft)
     {
+        var (degrees, depths) = (draft.TemperatureUnits, draft.RainUnits);
         var before = cells.Faults.Count;
-        var low = Temperatures("low", temperatureUnits);
-        var high = Temperatures("high", temperatureUnits);
-        var rainDays = Of("rain_days", isNeeded: true, (cell, month) => cells.Number(cell, 0, MonthDays[month]));
-        var rain = Of("rain", isNeeded: true, (cell, _) => cells.Rain(cell with { Units = rainUnits }));
-        var lowSpread = Spreads("low_sd", temperatureUnits);
-        var highSpread = Spreads("high_sd", temperatureUnits);
-        if (low is not null && high is not null)
+        var keys = draft.Keys with
         {
-            CheckOrder(low, high);
-            CheckUnit(high, temperatureUnits);
+            LowC = Of("low", WeatherFields.Temperatures, degrees),
+            HighC = Of("high", WeatherFields.Temperatures, degrees),
+            RainDays = Of("rain_days", WeatherFields.RainDays, degrees),
+            RainMm = Of("rain", WeatherFields.Rain, depths),
+            LowSdK = Of("low_sd", WeatherFields.Spreads, degrees, isNeeded: false),
+            HighSdK = Of("high_sd", WeatherFields.Spreads, degrees, isNeeded: false),
+        };
+        CheckRainDays(keys.RainDays);
+        if (!keys.LowC.IsEmpty && !keys.HighC.IsEmpty)
+        {
+            CheckOrder(keys.LowC, keys.HighC, degrees);
+            CheckUnit(keys.HighC, degrees);
         }
 
-        if (rainDays is not null && rain is not null)
+        if (!keys.RainDays.IsEmpty && !keys.RainMm.IsEmpty)
         {
-            CheckRain(rainDays, rain, rainUnits);
+            CheckRain(keys.RainDays, keys.RainMm, depths);
         }
 
-        if (cells.Faults.Count > before || low is null || high is null || rainDays is null || rain is null)
+        ImmutableArray<double>[] needed = [keys.LowC, keys.HighC, keys.RainDays, keys.RainMm];
+        if (cells.Faults.Count > before || Array.Exists(needed, list => list.IsEmpty))
         {
             return null;
         }
 
-        var normals = new WeatherNormals
-        {
-            Months =
-            [
-                .. Enumerable
-                    .Range(0, Months)
-                    .Select(month => new MonthNormals(low[month], high[month], rainDays[month], rain[month])
-                    {
-                        TminSdC = lowSpread?[month],
-                        TmaxSdC = highSpread?[month],
-                    }),
-            ],
-            Source = $"the monthly normals in {FolderReference.SiteFile}",
-        };
+        var normals = new WeatherNormals { Months = Months(keys), Source = $"the monthly normals in {FileNames.Site}" };
         foreach (var problem in normals.Problems())
         {
             cells.Faults.Add(section.PlaceOf("kind"), $"the normals cannot be: {problem}", "check the twelve numbers of each key");
         }
 
-        return cells.Faults.Count > before ? null : WeatherDraft.Of(new GeneratedWeather(normals.ToModel(), null));
+        return cells.Faults.Count > before ? null : WeatherDraft.Of(new GeneratedWeather(normals.ToModel(), null) { Written = keys });
     }
 
-    private double[]? Temperatures(string key, UnitSystem units) =>
-        Of(key, isNeeded: true, (cell, _) => cells.Temperature(cell with { Units = units }));
+    private static ImmutableArray<MonthNormals> Months(WeatherKeys keys) =>
+        [
+            .. Enumerable
+                .Range(0, MonthsKind.Months)
+                .Select(month => new MonthNormals(keys.LowC[month], keys.HighC[month], keys.RainDays[month], keys.RainMm[month])
+                {
+                    TminSdC = keys.LowSdK.IsEmpty ? null : keys.LowSdK[month],
+                    TmaxSdC = keys.HighSdK.IsEmpty ? null : keys.HighSdK[month],
+                }),
+        ];
 
-    private double[]? Spreads(string key, UnitSystem units) =>
-        Of(key, isNeeded: false, (cell, _) => cells.Difference(cell with { Units = units }, LeastSpreadK, MostSpreadK));
-
-    // Twelve values; null when they are not written or had a fault.
-    private double[]? Of(string key, bool isNeeded, Func<Cell, int, double?> read)
+    // Twelve values; none when they are not written or had a fault.
+    private ImmutableArray<double> Of(string key, MonthsKind kind, UnitSystem units, bool isNeeded = true)
     {
-        if (!section.Has(key))
+        if (!section.Has(key) && isNeeded && section.IsWhole)
         {
-            if (isNeeded && section.IsWhole)
+            cells.Faults.Add(
+                section.Place,
+                $"[weather] has no {key}",
+                $"add a line {key} = [...] with 12 numbers, one for each month, January first"
+            );
+        }
+
+        var written = new WrittenKey(section.With(units), WeatherFields.Table.Find(key)!, cells);
+        return kind.TryRead(written, out var values) ? values : [];
+    }
+
+    private void CheckRainDays(ImmutableArray<double> rainDays)
+    {
+        for (var month = 0; month < rainDays.Length; month++)
+        {
+            if (rainDays[month] > MonthDays[month])
             {
-                cells.Faults.Add(
-                    section.Place,
-                    $"[weather] has no {key}",
-                    $"add a line {key} = [...] with 12 numbers, one for each month, January first"
-                );
+                cells.Number(section.List("rain_days")[month], 0, MonthDays[month]);
             }
-
-            return null;
         }
-
-        var before = cells.Faults.Count;
-        var listed = section.List(
-            key,
-            "12 numbers between square brackets, one for each month, January first",
-            "write 12, one for each month, January first"
-        );
-        if (cells.Faults.Count > before)
-        {
-            return null;
-        }
-
-        if (listed.Count != Months)
-        {
-            cells.Faults.Add(section.PlaceOf(key), $"{key} has {listed.Count} numbers", "write 12, one for each month, January first");
-            return null;
-        }
-
-        double[] values = [.. listed.Select(read).OfType<double>()];
-        return values.Length == Months ? values : null;
     }
 
-    private void CheckOrder(double[] low, double[] high)
+    private void CheckOrder(ImmutableArray<double> low, ImmutableArray<double> high, UnitSystem units)
     {
-        var written = section.List("high");
-        for (var month = 0; month < Months; month++)
+        for (var month = 0; month < high.Length; month++)
         {
             if (high[month] < low[month])
             {
                 cells.Refuse(
-                    written[month],
-                    $"is {Words.Temperature(high[month], written[month].Units)} in {MonthNames.Of(month)}, below low, which is {Words.Temperature(low[month], written[month].Units)}",
+                    section.With(units).List("high")[month],
+                    $"is {Words.Temperature(high[month], units)} in {MonthNames.Of(month)}, "
+                        + $"below low, which is {Words.Temperature(low[month], units)}",
                     "write the mean lowest temperature of a day in low and the mean highest in high"
                 );
             }
         }
     }
 
-    private void CheckUnit(double[] high, UnitSystem units)
+    private void CheckUnit(ImmutableArray<double> high, UnitSystem units)
     {
         if (units == UnitSystem.Imperial && high.Max() < ColdestSummerC)
         {
             cells.Faults.Add(
                 section.PlaceOf("high"),
-                $"read as Fahrenheit, the warmest month has {Words.Temperature(high.Max(), UnitSystem.Imperial)}; the normals look like Celsius",
+                $"read as Fahrenheit, the warmest month has {Words.Temperature(high.Max(), UnitSystem.Imperial)}; "
+                    + "the normals look like Celsius",
                 "write temperature_unit = \"C\""
             );
         }
     }
 
-    private void CheckRain(double[] rainDays, double[] rain, UnitSystem units)
+    private void CheckRain(ImmutableArray<double> rainDays, ImmutableArray<double> rain, UnitSystem units)
     {
         var (writtenDays, writtenRain) = (section.List("rain_days"), section.List("rain"));
-        for (var month = 0; month < Months; month++)
+        for (var month = 0; month < rain.Length; month++)
         {
             if (rain[month] > 0 && rainDays[month] == 0)
             {

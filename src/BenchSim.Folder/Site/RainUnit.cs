@@ -4,12 +4,15 @@ using BenchSim.Season.Weather;
 
 namespace BenchSim.Folder.Site;
 
-/// <summary>Tells a record of rain that is read in the wrong unit: 8 mm taken for 8 in is a flood, 0.3 in taken for 0.3 mm a drizzle.</summary>
+/// <summary>
+/// Tells a record of rain that is read in the wrong unit: 8 mm taken for 8 in is a flood, 0.3 in taken for 0.3 mm a drizzle.
+/// </summary>
 internal static class RainUnit
 {
     private const int DaysOfYear = 365;
 
-    // The wettest places on earth have some 12,000 mm in a year, and none of them grows in trays for the field. 400 mm read as inches are 10,160 mm.
+    // The wettest places on earth have some 12,000 mm in a year, and none of them grows in trays for the field. 400 mm read as inches are
+    // 10,160 mm.
     private const double WettestYearMm = 10_000;
 
     // A year below 80 mm is a desert's, and a desert has no 60 wet days; 0.7 in read as millimetres are 0.7 mm.
@@ -36,7 +39,8 @@ internal static class RainUnit
             UnitSystem.Imperial when rain > WettestYearMm =>
                 $"read as inches, this record has {Whole(rain / 25.4)} in of rain in a mean year; it looks like millimetres",
             UnitSystem.Metric when rain < DriestYearMm && wetDay < DriestDayMm && wetDays >= FewWetDays =>
-                $"read as millimetres, this record has {Whole(rain)} mm of rain in a mean year, on {Whole(wetDays)} days; it looks like inches",
+                $"read as millimetres, this record has {Whole(rain)} mm of rain in a mean year, on {Whole(wetDays)} days; it looks "
+                    + "like inches",
             _ => null,
         };
     }

@@ -16,16 +16,17 @@ internal sealed class RulesReader(CellReader cells)
     private const double MeasuredFromPercent = 5;
     private const double MeasuredToPercent = 15;
 
-    /// <summary>Reads the sections; a section that is null is not written.</summary>
-    public SiteRules Read(Section? rules, Section? relief, Section? minutes, Section? seed, Section? prices)
+    /// <summary>Reads the sections.</summary>
+    /// <param name="sectionOf">Gives a section by its name; null when it is not written.</param>
+    public SiteRules Read(Func<string, Section?> sectionOf)
     {
-        var read = rules is null ? new SiteRules() : ReadRules(rules);
-        read = relief?.Read(ReliefFields.Table, read, cells) ?? read;
-        return read with
+        var rules = sectionOf("rules") is { } section ? ReadRules(section) : new SiteRules();
+        rules = sectionOf("relief")?.Read(ReliefFields.Table, rules, cells) ?? rules;
+        return rules with
         {
-            Minutes = minutes?.Read(WorkMinuteFields.Table, read.Minutes, cells) ?? read.Minutes,
-            SeedStorage = seed is null ? null : ReadSeed(seed),
-            Prices = prices?.Read(PriceFields.Table, read.Prices, cells) ?? read.Prices,
+            Minutes = sectionOf("work_minutes")?.Read(WorkMinuteFields.Table, rules.Minutes, cells) ?? rules.Minutes,
+            SeedStorage = sectionOf("seed") is { } seed ? ReadSeed(seed) : null,
+            Prices = sectionOf("prices")?.Read(PriceFields.Table, rules.Prices, cells) ?? rules.Prices,
         };
     }
 

@@ -1,112 +1,60 @@
 using BenchSim.Folder.Faults;
-using BenchSim.Folder.Files;
 using BenchSim.Folder.Text;
 using BenchSim.Folder.Toml;
-using BenchSim.Folder.Variants;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Site;
 
-/// <summary>Reads site.toml.</summary>
-internal sealed class SiteReader
+/// <summary>Reads the tables of site.toml.</summary>
+/// <param name="root">The tables.</param>
+/// <param name="isWhole">False when the grammar was broken, so that a key that is missing may only be unreadable.</param>
+/// <param name="cells">Reads values and takes the faults.</param>
+internal sealed class SiteReader(TomlTable root, bool isWhole, CellReader cells)
 {
-    private static readonly (string Word, UnitSystem Value)[] UnitWords =
-    [
-        ("metric", UnitSystem.Metric),
-        ("imperial", UnitSystem.Imperial),
-    ];
+    private const int LongestSeason = 730;
 
-    private readonly FaultList _faults;
-    private readonly CellReader _cells;
-    private readonly TomlTable _root;
-    private readonly bool _isWhole;
     private UnitSystem _units;
 
-    private readonly VariantFile? _variant;
-
-    private SiteReader(FileText file, FaultList faults, VariantFile? variant)
+    /// <summary>Reads all sections.</summary>
+    /// <param name="missingPlace">Where a fault stands that says which spaces are missing.</param>
+    public SiteDraft Read(SourcePlace missingPlace)
     {
-        (_faults, _cells, _variant) = (faults, new CellReader(faults), variant);
-        _root = TomlText.Read(file, faults, out _isWhole);
-        if (variant is not null)
-        {
-            _root = new SiteOverlay(variant, faults).Lay(_root);
-            _isWhole &= variant.IsWhole;
-        }
-    }
-
-    /// <summary>Reads the file.</summary>
-    /// <param name="file">Its text.</param>
-    /// <param name="faults">Takes the faults.</param>
-    /// <param name="variant">A variant to lay over it; null for none.</param>
-    public static SiteDraft Read(FileText file, FaultList faults, VariantFile? variant = null)
-    {
-        if (file.Text.AsSpan().Trim().IsEmpty)
-        {
-            faults.Add(
-                new SourcePlace(file.Name, 1, 1),
-                "the file is empty",
-                "begin with [site] and a name; \"benchsim new\" lays down a folder to fill in"
-            );
-            return new SiteDraft();
-        }
-
-        return new SiteReader(file, faults, variant).ReadAll();
-    }
-
-    private SiteDraft ReadAll()
-    {
-        var root = new Section("", _root, _faults, _units, _isWhole);
-        var site = SectionOf("site", isRequired: true);
-        _units = site is null ? UnitSystem.Metric : _cells.Choice(site.Scalar("units"), UnitWords) ?? UnitSystem.Metric;
+        var top = new Section("", root, cells.Faults, _units, isWhole);
+        var scenario = SectionOf("site", isRequired: true)?.Read(ScenarioFields.Site, ScenarioFields.Nothing, cells)
+            ?? ScenarioFields.Nothing;
+        _units = scenario.Units;
         var window = SectionOf("season", isRequired: true) is { } season ? ReadWindow(season) : null;
-        var spaces = new SpaceReader(_cells, window);
-        var before = _faults.Count;
-        spaces.ReadHouses(root.With(_units).Sections("house"));
-        spaces.ReadSpaces(root.With(_units).Sections("space"), _variant?.RemovePlace ?? _root.Place, _isWhole);
-        var hasGoodSpaces = _faults.Count == before && _isWhole;
-        var rules = new RulesReader(_cells);
+        var spaces = new SpaceReader(cells, window);
+        var before = cells.Faults.Count;
+        spaces.ReadHouses(top.With(_units).Sections("house"));
+        spaces.ReadSpaces(top.With(_units).Sections("space"), missingPlace, isWhole);
         return new SiteDraft
         {
-            Name = site is null ? null : _cells.Name(site.Required("name", "\"Our farm\"")),
-            Question = site?.Scalar("question", mayBeEmpty: true).Text ?? "",
-            Units = _units,
             Window = window,
-            Houses = [.. spaces.Houses],
-            Spaces = [.. spaces.Spaces],
-            SpaceIds = WithRemoved(spaces.SpaceIds),
-            HasGoodSpaces = hasGoodSpaces,
-            Rules = rules.Read(SectionOf("rules"), SectionOf("relief"), SectionOf("work_minutes"), SectionOf("seed"), SectionOf("prices")),
-            Weather = SectionOf("weather", isRequired: true) is { } weather ? new WeatherSectionReader(_cells).Read(weather, _units) : null,
-            Play = SectionOf("play") is { } play ? ReadPlay(play) : new PlaySettings(),
+            SpaceIds = spaces.SpaceIds,
+            HasGoodSpaces = cells.Faults.Count == before && isWhole,
+            Scenario = scenario with
+            {
+                Window = window ?? ScenarioFields.Nothing.Window,
+                Houses = [.. spaces.Houses],
+                Spaces = [.. spaces.Spaces],
+                Rules = new RulesReader(cells).Read(SectionOf),
+                Play = SectionOf("play")?.Read(ScenarioFields.Play, scenario.Play, cells) ?? scenario.Play,
+            },
+            Weather = SectionOf("weather", isRequired: true) is { } weather ? new WeatherSectionReader(cells).Read(weather, _units) : null,
         };
     }
 
-    // A crop that lists a space which a variant takes away is reported where it is taken away, and not again in crops.csv.
-    private IReadOnlyDictionary<string, SpaceKind?> WithRemoved(IReadOnlyDictionary<string, SpaceKind?> ids)
+    private Section? SectionOf(string name) => SectionOf(name, isRequired: false);
+
+    private Section? SectionOf(string name, bool isRequired)
     {
-        if (_variant is null || _variant.Removed.Count == 0)
+        if (!root.Entries.TryGetValue(name, out var entry))
         {
-            return ids;
-        }
-
-        var all = new Dictionary<string, SpaceKind?>(ids, StringComparer.Ordinal);
-        foreach (var removed in _variant.Removed)
-        {
-            all.TryAdd(removed.Text, null);
-        }
-
-        return all;
-    }
-
-    private Section? SectionOf(string name, bool isRequired = false)
-    {
-        if (!_root.Entries.TryGetValue(name, out var entry))
-        {
-            if (isRequired && _isWhole)
+            if (isRequired && isWhole)
             {
-                _faults.Add(_root.Place, $"there is no section [{name}]", $"add a line [{name}] with its keys below it");
+                cells.Faults.Add(root.Place, $"there is no section [{name}]", $"add a line [{name}] with its keys below it");
             }
 
             return null;
@@ -114,58 +62,42 @@ internal sealed class SiteReader
 
         if (entry.Value is TomlTable table)
         {
-            return new Section(name, table, _faults, _units, _isWhole);
+            return new Section(name, table, cells.Faults, _units, isWhole);
         }
 
-        _faults.Add(entry.Value.Place, $"{name} is not a section", $"write [{name}] with its keys below it");
+        cells.Faults.Add(entry.Value.Place, $"{name} is not a section", $"write [{name}] with its keys below it");
         return null;
     }
 
     private SeasonWindow? ReadWindow(Section season)
     {
-        var opens = _cells.Date(season.Required("opens", "2027-01-18"));
-        var closesCell = season.Required("closes", "2027-06-30");
-        if (opens is not { } first || _cells.Date(closesCell) is not { } last)
+        var before = cells.Faults.Count;
+        var window = season.Read(ScenarioFields.Season, ScenarioFields.Nothing.Window, cells);
+        if (cells.Faults.Count > before || window.Opens == DateOnly.MinValue || window.Closes == DateOnly.MaxValue)
         {
             return null;
         }
 
-        if (last < first)
+        var days = window.Closes.DayNumber - window.Opens.DayNumber;
+        if (days is >= 0 and <= LongestSeason)
         {
-            _cells.Refuse(closesCell, $"is {Words.Date(last)}, before the season opens on {Words.Date(first)}", "write a later date");
-            return null;
+            return window;
         }
 
-        if (last.DayNumber - first.DayNumber > 730)
+        var closes = season.Scalar("closes");
+        if (days < 0)
         {
-            _cells.Refuse(
-                closesCell,
-                $"is {last.DayNumber - first.DayNumber} days after the season opens",
-                "a season lasts at most two years"
+            cells.Refuse(
+                closes,
+                $"is {Words.Date(window.Closes)}, before the season opens on {Words.Date(window.Opens)}",
+                "write a later date"
             );
-            return null;
         }
-
-        return new SeasonWindow(first, last);
-    }
-
-    private PlaySettings ReadPlay(Section play)
-    {
-        var seedCell = play.Scalar("seed");
-        var seed = 1UL;
-        if (
-            !seedCell.IsBlank
-            && !ulong.TryParse(
-                seedCell.Text,
-                System.Globalization.NumberStyles.None,
-                System.Globalization.CultureInfo.InvariantCulture,
-                out seed
-            )
-        )
+        else
         {
-            _cells.Refuse(seedCell, $"is {Words.Quote(seedCell.Text)}", "write a whole number, 0 or more");
+            cells.Refuse(closes, $"is {days} days after the season opens", "a season lasts at most two years");
         }
 
-        return new PlaySettings(_cells.Whole(play.Scalar("seasons"), 1) ?? 1000, seed);
+        return null;
     }
 }

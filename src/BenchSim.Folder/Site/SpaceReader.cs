@@ -11,18 +11,8 @@ namespace BenchSim.Folder.Site;
 /// <summary>Reads the houses and spaces of site.toml.</summary>
 internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
 {
-    /// <summary>Most places of one space: a bench of a hectare holds about 60,000 trays.</summary>
-    private const int MostPlaces = 100_000;
-
     /// <summary>A mat below 10 C (50 F) warms nothing: no crop of the library comes up well there, and a unit was forgotten.</summary>
     private const double ColdestMatC = 10;
-
-    private static readonly (string Word, SpaceKind Value)[] Kinds =
-    [
-        ("mat", SpaceKind.Mat),
-        ("bench", SpaceKind.Bench),
-        ("table", SpaceKind.Table),
-    ];
 
     private readonly Dictionary<string, SourcePlace> _ids = new(StringComparer.Ordinal);
     private readonly HashSet<string> _houseIds = new(StringComparer.Ordinal);
@@ -48,7 +38,7 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
         }
     }
 
-    public void ReadSpaces(IReadOnlyList<Section> sections, SourcePlace fileStart, bool isWhole)
+    public void ReadSpaces(IReadOnlyList<Section> sections, SourcePlace missingPlace, bool isWhole)
     {
         foreach (var section in sections)
         {
@@ -66,7 +56,7 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
         if (!_kinds.Contains(SpaceKind.Bench))
         {
             cells.Faults.Add(
-                fileStart,
+                missingPlace,
                 "there is no bench, so no tray can grow on",
                 "add a [[space]] with kind = \"bench\" and its places"
             );
@@ -75,7 +65,7 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
         if (!_kinds.Contains(SpaceKind.Table))
         {
             cells.Faults.Add(
-                fileStart,
+                missingPlace,
                 "there is no hardening table, so no tray can reach the field",
                 "add a [[space]] with kind = \"table\" and its places"
             );
@@ -84,78 +74,37 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
 
     private House? ReadHouse(Section section)
     {
-        var id = ReadId(section, "\"main\"");
-        var night = cells.Temperature(section.Scalar("night"));
-        var dayCell = section.Scalar("day");
-        var day = cells.Temperature(dayCell);
-        if (day is not null && !section.Has("night") && section.IsWhole)
+        var house = section.Read(HouseFields.Table, HouseFields.Nothing, cells);
+        var isNew = IsNewId(section, house.Id);
+        if (house.DayC is not null && !section.Has("night") && section.IsWhole)
         {
-            cells.Refuse(dayCell, "is given but night is not", "add night, or leave both out for an unheated house");
+            cells.Refuse(section.Scalar("day"), "is given but night is not", "add night, or leave both out for an unheated house");
         }
 
-        var ventCell = section.Scalar("vent");
-        var vent = cells.Temperature(ventCell) ?? 24;
-        if (Math.Max(night ?? vent, day ?? vent) > vent)
+        if (Math.Max(house.NightC ?? house.VentC, house.DayC ?? house.VentC) > house.VentC)
         {
-            var cell = ventCell.IsBlank ? section.Scalar("night") : ventCell;
+            var cell = section.Scalar(section.Has("vent") ? "vent" : "night");
             cells.Refuse(
                 cell,
-                $"leaves the vent set-point of {Words.Temperature(vent, cell.Units)} below the heating",
+                $"leaves the vent set-point of {Words.Temperature(house.VentC, cell.Units)} below the heating",
                 "vent at a temperature above night and day"
             );
         }
 
-        var (opening, opensOn) = ReadOpening(section.Scalar("open"));
-        var lift = cells.Difference(section.Scalar("day_lift"), 0, 30) ?? 8;
-        var name = cells.Name(section.Scalar("name"));
-        var heat = new HouseHeatReader(cells, section).Read(night);
-        return id is null
+        if (house.OpensOn is { } date && window is not null && (date < window.Opens || date > window.Closes))
+        {
+            cells.Refuse(section.Scalar("open"), $"is {Words.Date(date)}, outside the season", SeasonWords(window));
+        }
+
+        var heat = new HouseHeatReader(cells, section).Read(house.NightC);
+        return !isNew
             ? null
-            : new House
+            : house with
             {
-                Id = id,
-                Name = name ?? id,
-                NightC = night,
-                DayC = night is null ? null : day ?? night,
-                VentC = vent,
-                DayLiftK = lift,
-                Opening = opening,
-                OpensOn = opensOn,
+                Name = house.Name.Length > 0 ? house.Name : house.Id,
+                DayC = house.NightC is null ? null : house.DayC ?? house.NightC,
                 Heat = heat,
             };
-    }
-
-    private (HouseOpening Opening, DateOnly? OpensOn) ReadOpening(Cell cell)
-    {
-        if (cell.IsBlank || string.Equals(cell.Text, "all season", StringComparison.OrdinalIgnoreCase))
-        {
-            return (HouseOpening.AllSeason, null);
-        }
-
-        if (string.Equals(cell.Text, "when needed", StringComparison.OrdinalIgnoreCase))
-        {
-            return (HouseOpening.WhenNeeded, null);
-        }
-
-        if (!char.IsAsciiDigit(cell.Text[0]))
-        {
-            var near = Spelling.Nearest(cell.Text, ["all season", "when needed"]);
-            cells.Refuse(
-                cell,
-                $"is {Words.Quote(cell.Text)}",
-                near is null ? "write \"all season\", \"when needed\" or a date" : $"did you mean {Words.Quote(near)}"
-            );
-            return (HouseOpening.AllSeason, null);
-        }
-
-        if (cells.Date(cell) is { } date && window is not null && (date < window.Opens || date > window.Closes))
-        {
-            cells.Refuse(cell, $"is {Words.Date(date)}, outside the season", SeasonWords(window));
-        }
-
-        return DateOnly.TryParseExact(cell.Text, "yyyy-MM-dd", out var opensOn)
-            ? (HouseOpening.FromDate, opensOn)
-            : (HouseOpening.AllSeason, null);
     }
 
     /// <summary>The season in words, for the second half of a message.</summary>
@@ -164,52 +113,47 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
 
     private Space? ReadSpace(Section section)
     {
-        var id = ReadId(section, "\"mats\"");
-        var kind = cells.Choice(section.Required("kind", "\"bench\""), Kinds);
+        var space = section.Read(SpaceFields.Table, SpaceFields.Nothing, cells);
+        var isNew = IsNewId(section, space.Id);
+        SpaceKind? kind = space.Kind == SpaceFields.Nothing.Kind ? null : space.Kind;
         _kinds.Add(kind);
-        if (id is not null)
+        if (isNew)
         {
-            _spaceIds[id] = kind;
+            _spaceIds[space.Id] = kind;
         }
 
-        var house = ReadHouseId(section.Scalar("house"));
-        var (places, note) = ReadPlaces(section);
-        var mat = ReadMatTemperature(section, kind);
-        var aisle = cells.Whole(section.Scalar("aisle_places"), 0, MostPlaces) ?? 0;
-        var unit = cells.Whole(section.Scalar("unit_places"), 1, MostPlaces);
+        CheckHouse(section, space.HouseId);
+        var (places, note) = ReadPlaces(section, space);
+        CheckMatTemperature(section, kind, space.MatC);
         var changes = ReadChanges(section);
         var power = new MatPowerReader(cells, section).Read(kind, changes.Select(change => change.Places).Append(places ?? 0).Max());
-        var name = cells.Name(section.Scalar("name"));
-        return id is null || kind is null || places is null
+        return !isNew || kind is null || places is null
             ? null
-            : new Space
+            : space with
             {
-                Id = id,
-                Name = name ?? id,
-                Kind = kind.Value,
-                HouseId = house,
+                Name = space.Name.Length > 0 ? space.Name : space.Id,
+                HouseId = space.HouseId is { } house && _houseIds.Contains(house) ? house : null,
                 Places = places.Value,
+                MatC = kind == SpaceKind.Mat ? space.MatC : null,
                 Changes = changes,
-                MatC = mat,
                 Power = power,
-                AislePlaces = aisle,
-                UnitPlaces = unit,
                 PlacesNote = note,
             };
     }
 
-    private string? ReadId(Section section, string example)
+    // False where there is no id, or one that cannot be.
+    private bool IsNewId(Section section, string id)
     {
-        var cell = section.Required("id", example);
-        if (cells.Name(cell) is not { } id)
+        if (id.Length == 0)
         {
-            return null;
+            return false;
         }
 
+        var cell = section.Scalar("id");
         if (id.Contains('|', StringComparison.Ordinal))
         {
             cells.Refuse(cell, $"is {Words.Quote(id)}, which holds a |", "leave the | out: it separates ids in crops.csv");
-            return null;
+            return false;
         }
 
         if (!_ids.TryAdd(id, cell.Place))
@@ -219,54 +163,39 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
                 $"{Words.Quote(id)} is taken already, on line {_ids[id].Line}",
                 "give every house and space an id of its own"
             );
-            return null;
+            return false;
         }
 
-        return id;
+        return true;
     }
 
-    private string? ReadHouseId(Cell cell)
+    private void CheckHouse(Section section, string? id)
     {
-        if (cells.Name(cell) is not { } id)
+        if (id is null || _houseIds.Contains(id))
         {
-            return null;
-        }
-
-        if (_houseIds.Contains(id))
-        {
-            return id;
+            return;
         }
 
         var near = Spelling.Nearest(id, _houseIds);
         cells.Faults.Add(
-            cell.Place,
+            section.Scalar("house").Place,
             $"there is no house {Words.Quote(id)}",
             near is not null
                 ? $"did you mean {Words.Quote(near)}"
                 : "name a [[house]] of this file, or leave the line out for a space outdoors"
         );
-        return null;
     }
 
-    private (int? Places, string Note) ReadPlaces(Section section)
+    private (int? Places, string Note) ReadPlaces(Section section, Space space)
     {
-        var (placesCell, lengthCell, widthCell, usableCell) = (
-            section.Scalar("places"),
-            section.Scalar("length"),
-            section.Scalar("width"),
-            section.Scalar("usable")
-        );
-        var length = cells.Length(lengthCell, 0, 1000);
-        var width = cells.Length(widthCell, 0, 1000);
-        var usable = cells.Fraction(usableCell, aboveNone: true);
         if (section.Has("places"))
         {
-            foreach (var cell in new[] { lengthCell, widthCell, usableCell }.Where(cell => section.Has(cell.Name)))
+            foreach (var key in SpaceFields.Table.Find("places")!.InsteadOf.Where(section.Has))
             {
-                cells.Refuse(cell, "is given together with places", "write places, or length and width, not both");
+                cells.Refuse(section.Scalar(key), "is given together with places", "write places, or length and width, not both");
             }
 
-            return (cells.Whole(placesCell, 0, MostPlaces), "given");
+            return (space.Places < 0 ? null : space.Places, space.PlacesNote);
         }
 
         if (!section.Has("length") || !section.Has("width"))
@@ -279,73 +208,74 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
             return (null, "");
         }
 
-        if (length is null || width is null || (usable is null && !usableCell.IsBlank))
+        // A share that could not be read leaves the usual one, and its fault.
+        if (space.Size is not { LengthM: { } length, WidthM: { } width } size)
         {
             return (null, "");
         }
 
-        var whole = BenchPlaces.Of(length.Value, width.Value);
-        var share = usable ?? 0.95;
-        var places = BenchPlaces.Usable(length.Value, width.Value, share);
-        if (places > MostPlaces)
+        var places = BenchPlaces.Usable(length, width, size.Usable);
+        if (places > SpaceFields.MostPlaces)
         {
-            cells.Refuse(lengthCell, $"and width make {places} places", $"write the sizes of one space, of at most {MostPlaces} places");
+            cells.Refuse(
+                section.Scalar("length"),
+                $"and width make {places} places",
+                $"write the sizes of one space, of at most {SpaceFields.MostPlaces} places"
+            );
             return (null, "");
         }
 
-        return (
-            places,
-            $"{Side(lengthCell, length.Value)} by {Side(widthCell, width.Value)}: {whole} whole trays, {Words.Number(share * 100)} % of them used"
-        );
+        var sides = $"{Side(section.Scalar("length"), length)} by {Side(section.Scalar("width"), width)}";
+        return (places, $"{sides}: {BenchPlaces.Of(length, width)} whole trays, {Words.Number(size.Usable * 100)} % of them used");
     }
 
     // As it is written, with the unit that a bare number has.
     private static string Side(Cell cell, double metres) =>
         QuantityText.TryNumber(cell.Text, out _) ? Quantity.Length.Write(metres, cell.Units) : cell.Text;
 
-    private double? ReadMatTemperature(Section section, SpaceKind? kind)
+    private void CheckMatTemperature(Section section, SpaceKind? kind, double? temperature)
     {
-        var cell = section.Scalar("temperature");
-        var temperature = cells.Temperature(cell);
         if (kind == SpaceKind.Mat && !section.Has("temperature") && section.IsWhole)
         {
             cells.Faults.Add(section.Place, "this mat has no temperature", "add a line such as temperature = \"75 F\"");
         }
         else if (kind is SpaceKind.Bench or SpaceKind.Table && section.Has("temperature"))
         {
-            cells.Refuse(cell, "is only for a mat", "take it out, or write kind = \"mat\"");
+            cells.Refuse(section.Scalar("temperature"), "is only for a mat", "take it out, or write kind = \"mat\"");
         }
         else if (kind == SpaceKind.Mat && temperature < ColdestMatC)
         {
+            var cell = section.Scalar("temperature");
             cells.Refuse(
                 cell,
                 $"is {Words.Quote(cell.Text)}, which is {Words.Temperature(temperature.Value, cell.Units)}: too cold for a heat mat",
                 "write the temperature of the medium on the mat with its unit, such as \"75 F\" or \"24 C\""
             );
         }
-
-        return kind == SpaceKind.Mat ? temperature : null;
     }
 
     private ImmutableArray<PlacesFrom> ReadChanges(Section section)
     {
         var changes = new SortedDictionary<DateOnly, int>();
-        foreach (var change in section.Sections("changes"))
+        foreach (var written in section.Sections("changes"))
         {
-            var fromCell = change.Required("from", "2027-05-01");
-            var from = cells.Date(fromCell);
-            var places = cells.Whole(change.Required("places", "40"), 0, MostPlaces);
-            if (from < window?.Opens)
+            var change = written.Read(SpaceFields.Change, new PlacesFrom(DateOnly.MinValue, -1), cells);
+            if (change.From == DateOnly.MinValue)
+            {
+                continue;
+            }
+
+            if (change.From < window?.Opens)
             {
                 cells.Refuse(
-                    fromCell,
-                    $"is {Words.Date(from.Value)}, before the season opens",
+                    written.Scalar("from"),
+                    $"is {Words.Date(change.From)}, before the season opens",
                     $"{SeasonWords(window)}; write the first number in places"
                 );
             }
-            else if (from is not null && places is not null && !changes.TryAdd(from.Value, places.Value))
+            else if (change.Places >= 0 && !changes.TryAdd(change.From, change.Places))
             {
-                cells.Refuse(fromCell, $"is {Words.Date(from.Value)} a second time", "give one number of places for a date");
+                cells.Refuse(written.Scalar("from"), $"is {Words.Date(change.From)} a second time", "give one number of places for a date");
             }
         }
 

@@ -12,7 +12,9 @@ internal static class TemperatureUnit
 
     private const int DaysOfYear = 365;
 
-    /// <summary>What is wrong with the unit of a record's temperatures; null when nothing is, or the record is shorter than a year.</summary>
+    /// <summary>
+    /// What is wrong with the unit of a record's temperatures; null when nothing is, or the record is shorter than a year.
+    /// </summary>
     /// <param name="days">Days of the record.</param>
     /// <param name="units">Units in which temperatures were read.</param>
     public static string? Problem(IReadOnlyCollection<DailyWeather> days, UnitSystem units)
@@ -24,7 +26,8 @@ internal static class TemperatureUnit
 
         var warmest = days.Max(day => day.TmaxC);
         return warmest < ColdestSummerC
-            ? $"read as Fahrenheit, the warmest day of this record has {Words.Temperature(warmest, UnitSystem.Imperial)}; it looks like Celsius"
+            ? $"read as Fahrenheit, the warmest day of this record has {Words.Temperature(warmest, UnitSystem.Imperial)}; it looks "
+                + "like Celsius"
             : null;
     }
 }

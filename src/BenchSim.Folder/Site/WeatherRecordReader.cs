@@ -24,9 +24,8 @@ internal sealed class WeatherRecordReader(CellReader cells)
     public WeatherInput? Read(FileText file, WeatherDraft draft)
     {
         var before = cells.Faults.Count;
-        var columns = FolderReference.ColumnsOf(FolderReference.WeatherRecord);
-        var table = CsvTable.Read(file, columns, columns, MostDays, cells.Faults, UnitSystem.Metric);
-        var isWholeTable = columns.All(table.Has);
+        var table = CsvTable.Read(file, RecordFields.Table, MostDays, cells.Faults, UnitSystem.Metric);
+        var isWholeTable = RecordFields.Table.Names.All(table.Has);
         var rows = new List<WeatherRow>();
         foreach (var row in table.Rows)
         {
@@ -53,7 +52,7 @@ internal sealed class WeatherRecordReader(CellReader cells)
             return null;
         }
 
-        return draft.IsGenerated ? Fit(days, file.Name, table, draft) : Record(days, file.Name, table, draft);
+        return draft.Keys.Kind == WeatherKind.Generated ? Fit(days, file.Name, table, draft) : Record(days, file.Name, table, draft);
     }
 
     // A row with a value that had a fault stands in for its date with values that cannot have another: its day is not missing.
@@ -110,7 +109,7 @@ internal sealed class WeatherRecordReader(CellReader cells)
     }
 
     private RecordedWeather? Record(ImmutableArray<DailyWeather> days, string name, CsvTable table, WeatherDraft draft) =>
-        HasYears(table, days, draft) ? new RecordedWeather(days, draft.Year, name) : null;
+        HasYears(table, days, draft) ? new RecordedWeather(days, draft.Keys.Year, name) { Written = draft.Keys } : null;
 
     private GeneratedWeather? Fit(ImmutableArray<DailyWeather> days, string name, CsvTable table, WeatherDraft draft)
     {
@@ -135,7 +134,7 @@ internal sealed class WeatherRecordReader(CellReader cells)
             );
         }
 
-        return new GeneratedWeather(fitted.Model, fitted);
+        return new GeneratedWeather(fitted.Model, fitted) { Written = draft.Keys };
     }
 
     private Cell Written(CsvRow row, string column)
@@ -143,7 +142,7 @@ internal sealed class WeatherRecordReader(CellReader cells)
         var cell = row[column];
         if (cell.IsBlank && row.Has(column))
         {
-            cells.Refuse(cell, "is empty", "fill in every day of the record");
+            cells.Refuse(cell, "is empty", RecordFields.Table.Find(column)!.Example);
         }
 
         return cell;
@@ -155,7 +154,7 @@ internal sealed class WeatherRecordReader(CellReader cells)
             .Where(year => year.Count() == (DateTime.IsLeapYear(year.Key) ? 366 : 365))
             .Select(year => year.Key)
             .ToImmutableArray();
-        if (draft.Year is { } year && !whole.Contains(year))
+        if (draft.Keys.Year is { } year && !whole.Contains(year))
         {
             var years = whole.Length == 0 ? "none" : Words.List([.. whole.Select(each => $"{each}")]);
             cells.Refuse(

@@ -1,4 +1,5 @@
 using BenchSim.Folder.Faults;
+using BenchSim.Folder.Files;
 using BenchSim.Folder.Text;
 using BenchSim.Folder.Toml;
 using BenchSim.Season.Fields;
@@ -10,47 +11,13 @@ namespace BenchSim.Folder.Site;
 /// <summary>Reads [weather].</summary>
 internal sealed class WeatherSectionReader(CellReader cells)
 {
-    private static readonly (string Word, WeatherKind Value)[] Kinds =
-    [
-        ("constant", WeatherKind.Constant),
-        ("record", WeatherKind.Record),
-        ("generated", WeatherKind.Generated),
-        ("normals", WeatherKind.Normals),
-    ];
-
-    private static readonly string[] OtherFiles =
-    [
-        FolderReference.SiteFile,
-        FolderReference.PlanFile,
-        FolderReference.CropFile,
-        FolderReference.TrayFile,
-    ];
-
-    private static readonly (string Word, UnitSystem Value)[] TemperatureWords = [("C", UnitSystem.Metric), ("F", UnitSystem.Imperial)];
-    private static readonly (string Word, UnitSystem Value)[] RainWords = [("mm", UnitSystem.Metric), ("in", UnitSystem.Imperial)];
-
-    // In the order of Kinds: a key of another kind is said to belong to the first that has it.
-    private static readonly string[][] KeysOfKind =
-    [
-        ["low", "high", "rain"],
-        ["file", "year", "temperature_unit", "rain_unit"],
-        ["file", "temperature_unit", "rain_unit"],
-        ["low", "high", "rain_days", "rain", "low_sd", "high_sd", "temperature_unit", "rain_unit"],
-    ];
-
-    private enum WeatherKind
-    {
-        Constant,
-        Record,
-        Generated,
-        Normals,
-    }
+    private static readonly string[] OtherFiles = [FileNames.Site, FileNames.Plan, FileNames.Crops, FileNames.Trays];
 
     /// <summary>Reads the section; null when the kind or its values had a fault.</summary>
     public WeatherDraft? Read(Section section, UnitSystem units)
     {
-        var kindCell = section.Required("kind", "\"constant\"");
-        if (cells.Choice(kindCell, Kinds) is not { } kind)
+        var keys = section.Read(WeatherFields.Table, new WeatherKeys(), cells);
+        if (keys.Kind is not { } kind)
         {
             return null;
         }
@@ -58,40 +25,35 @@ internal sealed class WeatherSectionReader(CellReader cells)
         RefuseOtherKeys(section, kind);
         if (kind == WeatherKind.Constant)
         {
-            return ReadConstant(section);
+            return ReadConstant(section, keys);
         }
 
-        var temperatureUnits = cells.Choice(section.Scalar("temperature_unit"), TemperatureWords) ?? units;
-        var rainUnits = cells.Choice(section.Scalar("rain_unit"), RainWords) ?? units;
-        return kind == WeatherKind.Normals
-            ? new NormalsReader(cells, section).Read(temperatureUnits, rainUnits)
-            : ReadRecord(section, kind == WeatherKind.Generated, temperatureUnits, rainUnits);
+        var draft = new WeatherDraft(keys, null, default, section.Scalar("year"), keys.TemperatureUnit ?? units, keys.RainUnit ?? units);
+        return kind == WeatherKind.Normals ? new NormalsReader(cells, section).Read(draft) : ReadRecord(section, draft);
     }
 
     private void RefuseOtherKeys(Section section, WeatherKind kind)
     {
-        foreach (
-            var key in KeysOfKind
-                .SelectMany(keys => keys)
-                .Distinct(StringComparer.Ordinal)
-                .Except(KeysOfKind[(int)kind], StringComparer.Ordinal)
-                .Where(section.Has)
-        )
+        foreach (var key in WeatherFields.Table.Names.Where(section.Has))
         {
-            cells.Faults.Add(
-                section.PlaceOf(key),
-                $"{key} is not for kind = \"{Kinds[(int)kind].Word}\"",
-                $"take it out, or write kind = \"{Kinds[Array.FindIndex(KeysOfKind, keys => keys.Contains(key, StringComparer.Ordinal))].Word}\""
-            );
+            var kinds = WeatherFields.KindsOf(key);
+            if (!kinds.Contains(kind))
+            {
+                cells.Faults.Add(
+                    section.PlaceOf(key),
+                    $"{key} is not for kind = \"{WeatherFields.Kind[kind]}\"",
+                    $"take it out, or write kind = \"{WeatherFields.Kind[kinds[0]]}\""
+                );
+            }
         }
     }
 
-    private WeatherDraft? ReadConstant(Section section)
+    private WeatherDraft? ReadConstant(Section section, WeatherKeys keys)
     {
         var low = cells.Temperature(section.Required("low", "\"45 F\""));
         var highCell = section.Required("high", "\"65 F\"");
         var high = cells.Temperature(highCell);
-        var rain = cells.Rain(section.Scalar("rain"));
+        var rain = Kinds.Rain.TryRead(new WrittenCell(cells, section.Scalar("rain")), out var depth) ? depth : 0;
         if (high < low)
         {
             cells.Refuse(
@@ -102,14 +64,19 @@ internal sealed class WeatherSectionReader(CellReader cells)
             return null;
         }
 
-        return low is null || high is null ? null : WeatherDraft.Of(new ConstantWeather(low.Value, high.Value, rain ?? 0));
+        return low is null || high is null
+            ? null
+            : WeatherDraft.Of(
+                new ConstantWeather(low.Value, high.Value, rain)
+                {
+                    Written = keys with { LowC = [low.Value], HighC = [high.Value], RainMm = [rain] },
+                }
+            );
     }
 
-    private WeatherDraft? ReadRecord(Section section, bool isGenerated, UnitSystem temperatureUnits, UnitSystem rainUnits)
+    private WeatherDraft? ReadRecord(Section section, WeatherDraft draft)
     {
         var file = section.Required("file", "\"weather.csv\"");
-        var yearCell = isGenerated ? default : section.Scalar("year");
-        var year = isGenerated ? null : cells.Whole(yearCell, 1900, 2199);
         if (file.IsBlank)
         {
             return null;
@@ -137,6 +104,9 @@ internal sealed class WeatherSectionReader(CellReader cells)
             return null;
         }
 
-        return new WeatherDraft(null, file, isGenerated, year, yearCell, temperatureUnits, rainUnits);
+        return draft with
+        {
+            File = file,
+        };
     }
 }

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Immutable;
 using BenchSim.Folder.Faults;
 using BenchSim.Season.Fields;
@@ -16,6 +17,8 @@ internal sealed partial class CellReader(FaultList faults)
     /// <inheritdoc cref="ColdestC"/>
     public const double HottestC = 55;
 
+    private static readonly SearchValues<char> NumberCharacters = SearchValues.Create("0123456789,.+-");
+
     public FaultList Faults => faults;
 
     /// <summary>Reports a value that was read and is wrong for another reason.</summary>
@@ -24,8 +27,8 @@ internal sealed partial class CellReader(FaultList faults)
     /// <summary>
     /// A name, without invisible characters. Names are compared character by character, so each must have one spelling (Unicode normal form
     /// C).
-    /// The program runs without the system's Unicode tables: where luck is drawn it joins the accents of Latin letters, but it cannot compose
-    /// every script, and so it asks for letters with their accents.
+    /// The program runs without the system's Unicode tables: where luck is drawn it joins the accents of Latin letters, but it cannot
+    /// compose every script, and so it asks for letters with their accents.
     /// </summary>
     public string? Name(Cell cell)
     {
@@ -66,7 +69,7 @@ internal sealed partial class CellReader(FaultList faults)
             return null;
         }
 
-        if (QuantityText.CommaProblem(NumberPart(cell.Text)) is { } comma)
+        if (CommaProblem(cell.Text) is { } comma)
         {
             Refuse(
                 cell,
@@ -109,7 +112,7 @@ internal sealed partial class CellReader(FaultList faults)
             return null;
         }
 
-        if (QuantityText.CommaProblem(NumberPart(cell.Text)) is { } comma)
+        if (CommaProblem(cell.Text) is { } comma)
         {
             Refuse(cell, comma.What, comma.Instead);
             return null;
@@ -207,10 +210,14 @@ internal sealed partial class CellReader(FaultList faults)
     }
 
     /// <summary>One of a few words, whatever the case.</summary>
+    /// <param name="cell">The cell.</param>
+    /// <param name="words">The words with what they mean.</param>
+    /// <param name="choices">What may be written, for the fault.</param>
+    /// <param name="value">What the word means.</param>
     /// <returns>False when the cell is blank, and when it holds none of the words.</returns>
-    public bool TryChoose<T>(Cell cell, ImmutableArray<(string Word, T Value)> choices, int named, out T value)
+    public bool TryChoose<T>(Cell cell, ImmutableArray<(string Word, T Value)> words, string choices, out T value)
     {
-        foreach (var (word, meaning) in choices)
+        foreach (var (word, meaning) in words)
         {
             if (string.Equals(word, cell.Text, StringComparison.OrdinalIgnoreCase))
             {
@@ -222,36 +229,12 @@ internal sealed partial class CellReader(FaultList faults)
         value = default!;
         if (!cell.IsBlank)
         {
-            var words = choices.Take(named).Select(choice => Words.Quote(choice.Word)).ToArray();
-            var near = Spelling.Nearest(cell.Text, choices.Select(choice => choice.Word));
-            Refuse(
-                cell,
-                $"is {Words.Quote(cell.Text)}",
-                near is null ? $"write {Words.List(words, "or")}" : $"did you mean {Words.Quote(near)}"
-            );
+            var near = Spelling.Nearest(cell.Text, words.Select(each => each.Word));
+            Refuse(cell, $"is {Words.Quote(cell.Text)}", near is null ? $"write {choices}" : $"did you mean {Words.Quote(near)}");
         }
 
         return false;
     }
-
-    /// <summary>Yes or no.</summary>
-    public bool? YesNo(Cell cell) => Kinds.YesNo.TryRead(new WrittenCell(this, cell), out var value) ? value : null;
-
-    /// <summary>One of a few words, whatever the case.</summary>
-    public T? Choice<T>(Cell cell, (string Word, T Value)[] choices, int shown = int.MaxValue)
-        where T : struct => TryChoose(cell, [.. choices], shown, out var value) ? value : null;
-
-    /// <summary>Heat let through by a covering, watts a square metre and kelvin.</summary>
-    public double? UValue(Cell cell, double least, double most) => Measured(cell, Quantity.HeatLoss, least, most);
-
-    /// <summary>A difference of temperatures in kelvin.</summary>
-    public double? Difference(Cell cell, double least, double most) => Measured(cell, Quantity.Difference, least, most);
-
-    /// <summary>A length in metres.</summary>
-    public double? Length(Cell cell, double least, double most) => Measured(cell, Quantity.Length, least, most);
-
-    /// <summary>A depth of rain in millimetres.</summary>
-    public double? Rain(Cell cell) => Measured(cell, Quantity.Rain, 0, 2000);
 
     private double? Within(Cell cell, double value, double least, double most, Quantity? quantity = null)
     {
@@ -273,8 +256,9 @@ internal sealed partial class CellReader(FaultList faults)
         string Limit(double value) => quantity?.Write(value, units) ?? Words.Number(value);
     }
 
-    private static string NumberPart(string text) =>
-        text.All(character => char.IsAsciiDigit(character) || character is ',' or '.' or '+' or '-') && text.Any(char.IsAsciiDigit)
-            ? text
-            : "";
+    // The problem of a number with a comma in it; null for a text that is no number at all.
+    private static Problem? CommaProblem(string text) =>
+        text.Contains(',') && text.AsSpan().ContainsAnyInRange('0', '9') && text.AsSpan().IndexOfAnyExcept(NumberCharacters) < 0
+            ? QuantityText.CommaProblem(text)
+            : null;
 }

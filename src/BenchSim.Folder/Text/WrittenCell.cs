@@ -39,8 +39,10 @@ internal class WrittenCell(CellReader cells) : IWritten
 
     public TimeOnly? Time() => cells.Time(Cell);
 
-    public bool TryChoose<T>(ImmutableArray<(string Word, T Value)> words, int named, out T value) =>
-        cells.TryChoose(Cell, words, named, out value);
+    public bool TryChoose<T>(ImmutableArray<(string Word, T Value)> words, string choices, out T value) =>
+        cells.TryChoose(Cell, words, choices, out value);
+
+    public IWritten With(string text) => new WrittenCell(cells, Cell with { Text = text });
 
     // A column of several values has a separator of its own.
     public virtual IReadOnlyList<IWritten>? Items(string? form = null, string? instead = null) =>

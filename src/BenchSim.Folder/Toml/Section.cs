@@ -1,4 +1,5 @@
 using BenchSim.Folder.Faults;
+using BenchSim.Folder.Reference;
 using BenchSim.Folder.Text;
 using BenchSim.Season.Fields;
 using BenchSim.Season.Values;
@@ -31,7 +32,7 @@ internal sealed class Section
                 return;
             }
 
-            faults.Add(entry.KeyPlace, $"there is no key {Words.Quote(key)} in {FolderReference.Heading(name)}", Hint(key, known));
+            faults.Add(entry.KeyPlace, $"there is no key {Words.Quote(key)} in {FolderReference.HeadingOf(name)}", Hint(key, known));
         }
     }
 
@@ -67,7 +68,7 @@ internal sealed class Section
                 _faults.Add(Place, $"{table.Heading} has no {field.Name}", $"add a line such as {field.Name} = {field.Example}");
             }
 
-            record = field.Read(new WrittenKey(this, field.Name, cells), record);
+            record = field.Read(new WrittenKey(this, field, cells), record);
         }
 
         return record;
@@ -121,7 +122,7 @@ internal sealed class Section
         var cell = Scalar(key);
         if (!Has(key) && IsWhole)
         {
-            _faults.Add(Place, $"{FolderReference.Heading(Name)} has no {key}", $"add a line such as {key} = {example}");
+            _faults.Add(Place, $"{FolderReference.HeadingOf(Name)} has no {key}", $"add a line such as {key} = {example}");
         }
 
         return cell;
@@ -216,7 +217,7 @@ internal sealed class Section
             return $"did you mean {Words.Quote(near)}";
         }
 
-        var elsewhere = FolderReference.SectionsWith(key);
+        var elsewhere = FolderReference.HeadingsWith(key);
         return elsewhere.Length > 0 ? $"it belongs in {Words.List(elsewhere, "or")}" : $"the keys here are {Words.List(known)}";
     }
 }

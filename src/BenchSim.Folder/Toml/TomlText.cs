@@ -51,12 +51,13 @@ internal sealed class TomlText
         return text._root;
     }
 
-    // A text that ends within an escape, such as a file cut off after a backslash, ends the parser with an error of its own; with a line end after it, it is a finding.
+    // A text that ends within an escape, such as a file cut off after a backslash, ends the parser with an error of its own; with a line
+    // end after it, it is a finding.
     private static DocumentSyntax Parse(FileText file) =>
         SyntaxParser.Parse(file.Text.EndsWith('\n') ? file.Text : file.Text + "\n", file.Name, true);
 
-    // The parser calls itself for each bracket inside a bracket, and no program outlives the end of its stack. A site nests three deep. Brackets in
-    // texts and comments are counted too: a hundred of them that are never closed are not expected.
+    // The parser calls itself for each bracket inside a bracket, and no program outlives the end of its stack. A site nests three deep.
+    // Brackets in texts and comments are counted too: a hundred of them that are never closed are not expected.
     private static SourcePlace? DeepBracket(FileText file)
     {
         var (depth, line, column) = (0, 1, 0);

@@ -1,19 +1,18 @@
-using System.Collections.Immutable;
 using BenchSim.Folder.Csv;
 using BenchSim.Folder.Faults;
+using BenchSim.Folder.Files;
 using BenchSim.Folder.Library;
-using BenchSim.Folder.Site;
+using BenchSim.Folder.Reference;
 using BenchSim.Folder.Text;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Variants;
 
 /// <summary>Lays the [crops.ID] tables of a variant over the rows of crops.csv.</summary>
-internal sealed class CropOverlay(VariantFile variant, SiteDraft site, FaultList faults)
+internal sealed class CropOverlay(VariantFile variant, UnitSystem units, FaultList faults)
 {
-    private static readonly ImmutableArray<string> Known =
-    [
-        .. FolderReference.ColumnsOf(FolderReference.CropFile).Where(column => column is not "id"),
-    ];
+    private static readonly CsvColumns Columns = new(CropFields.Table);
 
     /// <summary>The rows with the variant's cells in them; a crop that has no row gets one.</summary>
     /// <param name="rows">Rows of crops.csv; empty when there is no such file.</param>
@@ -22,29 +21,28 @@ internal sealed class CropOverlay(VariantFile variant, SiteDraft site, FaultList
         var laid = rows.ToList();
         foreach (var (crop, table) in variant.Crops)
         {
-            var cells = new Dictionary<string, Cell>(StringComparer.Ordinal);
+            var cells = new List<Cell>();
             foreach (var (key, entry) in table.Entries)
             {
-                if (!Known.Contains(key, StringComparer.Ordinal))
+                if (!VariantFields.CropColumns.Contains(key, StringComparer.Ordinal))
                 {
-                    OverlayCells.Refuse(key, entry.KeyPlace, $"[crops.{crop}]", Known, faults);
+                    OverlayCells.Refuse(key, entry.KeyPlace, $"[crops.{crop}]", VariantFields.CropColumns, faults);
                 }
-                else if (OverlayCells.Of(key, entry.Value, site.Units, faults) is { } cell)
+                else if (OverlayCells.Of(key, entry.Value, units, faults) is { } cell)
                 {
-                    cells[key] = cell;
+                    cells.Add(cell);
                 }
             }
 
-            var id = new Cell(crop, table.Place, "id", site.Units);
+            var id = new Cell(crop, table.Place, "id", units);
             var at = laid.FindIndex(row => string.Equals(row["id"].Text, crop, StringComparison.Ordinal));
             if (at >= 0)
             {
-                laid[at] = Over(laid[at], cells);
+                laid[at] = laid[at].With(cells);
             }
             else if (IsKnown(id, cells, laid))
             {
-                cells["id"] = id;
-                laid.Add(new CsvRow(table.Place.Line, cells));
+                laid.Add(new CsvRow(table.Place.Line, Columns).With([id, .. cells]));
             }
         }
 
@@ -52,24 +50,13 @@ internal sealed class CropOverlay(VariantFile variant, SiteDraft site, FaultList
         return laid;
     }
 
-    private static CsvRow Over(CsvRow row, Dictionary<string, Cell> cells)
-    {
-        var laid = new Dictionary<string, Cell>(row.Cells, StringComparer.Ordinal);
-        foreach (var (column, cell) in cells)
-        {
-            laid[column] = cell;
-        }
-
-        return row with
-        {
-            Cells = laid,
-        };
-    }
-
     // A slip in the name of a crop would make a new crop that lacks everything.
-    private bool IsKnown(Cell id, Dictionary<string, Cell> cells, List<CsvRow> rows)
+    private bool IsKnown(Cell id, List<Cell> cells, List<CsvRow> rows)
     {
-        if (cells.ContainsKey("like") || BuiltInLibrary.Crops.Any(row => string.Equals(row.Id, id.Text, StringComparison.Ordinal)))
+        if (
+            cells.Exists(cell => cell.Name is "like")
+            || BuiltInLibrary.Crops.Any(row => string.Equals(row.Id, id.Text, StringComparison.Ordinal))
+        )
         {
             return true;
         }
@@ -97,7 +84,7 @@ internal sealed class CropOverlay(VariantFile variant, SiteDraft site, FaultList
                 var shown = users.Length <= 3 ? users : [.. users.Take(2), $"{users.Length - 2} more"];
                 faults.Add(
                     removed.Place,
-                    $"the space {Words.Quote(removed.Text)} is removed, but {FolderReference.CropFile} lists it for {Words.List(shown)}",
+                    $"the space {Words.Quote(removed.Text)} is removed, but {FileNames.Crops} lists it for {Words.List(shown)}",
                     "give these crops other benches and mats in [crops], or keep the space"
                 );
             }

@@ -1,21 +1,18 @@
-using System.Collections.Immutable;
 using BenchSim.Folder.Csv;
 using BenchSim.Folder.Faults;
-using BenchSim.Folder.Site;
+using BenchSim.Folder.Reference;
 using BenchSim.Folder.Text;
 using BenchSim.Folder.Toml;
+using BenchSim.Season.Fields;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Variants;
 
 /// <summary>Lays the [[plan]] entries of a variant over the rows of plan.csv, one after the other.</summary>
-internal sealed class PlanOverlay(VariantFile variant, SiteDraft site, CellReader cells)
+internal sealed class PlanOverlay(VariantFile variant, UnitSystem units, CellReader cells)
 {
     private const int MostShift = 365;
-
-    private static readonly ImmutableArray<string> Columns =
-    [
-        .. FolderReference.ColumnsOf(FolderReference.PlanFile).Where(column => column is not ("id" or "crop")),
-    ];
 
     private static readonly string[] DateColumns = ["sow", "set_out"];
 
@@ -58,15 +55,15 @@ internal sealed class PlanOverlay(VariantFile variant, SiteDraft site, CellReade
         var isDropped = false;
         foreach (var (key, value) in entry.Entries)
         {
-            if (!FolderReference.VariantPlanKeys.Contains(key, StringComparer.Ordinal) && !Columns.Contains(key, StringComparer.Ordinal))
+            if (!VariantFields.Plan.Names.Contains(key, StringComparer.Ordinal) && !IsColumn(key))
             {
                 Refuse(key, value);
             }
-            else if (OverlayCells.Of(key, value.Value, site.Units, cells.Faults) is { } cell)
+            else if (OverlayCells.Of(key, value.Value, units, cells.Faults) is { } cell)
             {
                 shift = key is "shift_days" ? cell : shift;
-                isDropped |= key is "drop" && cells.YesNo(cell) == true;
-                if (Columns.Contains(key, StringComparer.Ordinal))
+                isDropped |= key is "drop" && Kinds.YesNo.TryRead(new WrittenCell(cells, cell), out var isYes) && isYes;
+                if (IsColumn(key))
                 {
                     given.Add(cell);
                 }
@@ -86,6 +83,8 @@ internal sealed class PlanOverlay(VariantFile variant, SiteDraft site, CellReade
         return new Change(given, days, shift ?? default, isDropped);
     }
 
+    private static bool IsColumn(string key) => VariantFields.PlanColumns.Contains(key, StringComparer.Ordinal);
+
     private void Refuse(string key, TomlEntry value)
     {
         if (key is "id")
@@ -98,7 +97,13 @@ internal sealed class PlanOverlay(VariantFile variant, SiteDraft site, CellReade
             return;
         }
 
-        OverlayCells.Refuse(key, value.KeyPlace, "[[plan]] of a variant", [.. FolderReference.VariantPlanKeys, .. Columns], cells.Faults);
+        OverlayCells.Refuse(
+            key,
+            value.KeyPlace,
+            VariantFields.Plan.Heading,
+            [.. VariantFields.Plan.Names, .. VariantFields.PlanColumns],
+            cells.Faults
+        );
     }
 
     // Whole has no negative numbers in a plan; here a week earlier is -7.
@@ -159,7 +164,7 @@ internal sealed class PlanOverlay(VariantFile variant, SiteDraft site, CellReade
 
         if (found.Value is TomlScalar { Text.Length: > 0 } scalar)
         {
-            return new Cell(scalar.Text, scalar.Place, key, site.Units);
+            return new Cell(scalar.Text, scalar.Place, key, units);
         }
 
         cells.Faults.Add(
@@ -193,7 +198,9 @@ internal sealed class PlanOverlay(VariantFile variant, SiteDraft site, CellReade
         var near = Spelling.Nearest(cell.Text.TrimEnd('*'), known);
         cells.Faults.Add(
             cell.Place,
-            $"no line of the plan has {(batch is null ? "the crop" : "the batch")} {Words.Quote(cell.Text)}{(batch is not null && crop is not null ? $" and the crop {Words.Quote(crop.Value.Text)}" : "")}",
+            $"no line of the plan has {(batch is null ? "the crop" : "the batch")} "
+                + $"{Words.Quote(cell.Text)}"
+                + (batch is not null && crop is not null ? $" and the crop {Words.Quote(crop.Value.Text)}" : ""),
             succession is not null ? $"it is a succession of {Words.Quote(succession)}: all successions of a line change together"
                 : near is null || (batch is not null && crop is not null) ? "name one of plan.csv"
                 : $"did you mean {Words.Quote(near)}"
@@ -203,29 +210,21 @@ internal sealed class PlanOverlay(VariantFile variant, SiteDraft site, CellReade
     // The row's own place becomes that of the entry: what planning finds wrong with the batch now comes from the variant.
     private CsvRow Over(CsvRow row, TomlTable entry, Change change)
     {
-        var laid = new Dictionary<string, Cell>(row.Cells, StringComparer.Ordinal);
-        foreach (var cell in change.Cells)
+        var laid = row.With(change.Cells);
+        foreach (var column in DateColumns.Where(column => change.Days != 0 && laid.Has(column)))
         {
-            laid[cell.Name] = cell;
-        }
-
-        foreach (var column in DateColumns.Where(_ => change.Days != 0))
-        {
-            if (laid.TryGetValue(column, out var cell) && _quiet.Date(cell) is { } date)
+            if (_quiet.Date(laid[column]) is { } date)
             {
-                laid[column] = cell with { Text = Words.Date(date.AddDays(change.Days)), Place = change.Shift.Place };
+                laid.Put(laid[column] with { Text = Words.Date(date.AddDays(change.Days)), Place = change.Shift.Place });
             }
         }
 
-        if (laid.TryGetValue("id", out var id))
+        if (laid.Has("id"))
         {
-            laid["id"] = id with { Place = entry.Place };
+            laid.Put(laid["id"] with { Place = entry.Place });
         }
 
-        return row with
-        {
-            Cells = laid,
-        };
+        return laid;
     }
 
     private sealed record Change(List<Cell> Cells, int Days, Cell Shift, bool IsDropped);

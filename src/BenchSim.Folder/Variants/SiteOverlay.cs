@@ -1,18 +1,20 @@
 using BenchSim.Folder.Faults;
+using BenchSim.Folder.Reference;
 using BenchSim.Folder.Toml;
 
 namespace BenchSim.Folder.Variants;
 
-/// <summary>Lays the sections of a variant over those of site.toml. The values keep the place where they are written, so that a fault stands there.</summary>
+/// <summary>
+/// Lays the sections of a variant over those of site.toml. The values keep the place where they are written, so that a fault stands there.
+/// </summary>
 internal sealed class SiteOverlay(VariantFile variant, FaultList faults)
 {
     // Two ways to say one thing: where the variant says it one way, what the base says the other way is left out.
-    private static readonly (string[] One, string[] Other)[] Either =
-    [
-        (["places"], ["length", "width", "usable"]),
-        (["covering"], ["u_value"]),
-        (["watts"], ["watts_each_place"]),
-    ];
+    private static readonly Dictionary<string, string[]> PutAside = FolderReference
+        .Site.SelectMany(table => table.Fields)
+        .Where(field => !field.InsteadOf.IsEmpty)
+        .GroupBy(field => field.Name, StringComparer.Ordinal)
+        .ToDictionary(group => group.Key, group => group.SelectMany(field => field.InsteadOf).ToArray(), StringComparer.Ordinal);
 
     /// <summary>The tables of the site with the variant over them.</summary>
     /// <param name="site">Tables of site.toml.</param>
@@ -74,10 +76,9 @@ internal sealed class SiteOverlay(VariantFile variant, FaultList faults)
     private static TomlTable Over(TomlTable below, TomlTable above)
     {
         var laid = new TomlTable(above.Place, new Dictionary<string, TomlEntry>(below.Entries, StringComparer.Ordinal));
-        foreach (var (one, other) in Either)
+        foreach (var other in above.Entries.Keys.SelectMany(key => PutAside.GetValueOrDefault(key) ?? []))
         {
-            DropOther(laid, above, one, other);
-            DropOther(laid, above, other, one);
+            laid.Entries.Remove(other);
         }
 
         foreach (var (key, entry) in above.Entries)
@@ -86,17 +87,6 @@ internal sealed class SiteOverlay(VariantFile variant, FaultList faults)
         }
 
         return laid;
-    }
-
-    private static void DropOther(TomlTable laid, TomlTable above, string[] given, string[] dropped)
-    {
-        if (given.Any(above.Entries.ContainsKey))
-        {
-            foreach (var key in dropped)
-            {
-                laid.Entries.Remove(key);
-            }
-        }
     }
 
     private void Remove(TomlTable laid)

@@ -1,11 +1,14 @@
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
+using BenchSim.Folder.Reference;
 using BenchSim.Folder.Toml;
 using BenchSim.Season.Inputs;
 
 namespace BenchSim.Folder.Variants;
 
-/// <summary>Reads a variant file into its parts. Values stay text: the readers of site.toml, crops.csv and plan.csv turn them into things.</summary>
+/// <summary>
+/// Reads a variant file into its parts. Values stay text: the readers of site.toml, crops.csv and plan.csv turn them into things.
+/// </summary>
 internal sealed class VariantReader(FaultList faults, IReadOnlyList<string> variantNames)
 {
     private static readonly string[] Inheriting =
@@ -23,15 +26,6 @@ internal sealed class VariantReader(FaultList faults, IReadOnlyList<string> vari
         "with",
     ];
 
-    // Every variant is played on the luck and the days of the base, and its numbers are read as those of site.toml are.
-    private static readonly (string Section, string Key, string Why)[] Fixed =
-    [
-        ("site", "units", "numbers without a unit are read alike in site.toml and in its variants"),
-        ("season", "opens", "every variant is played from the same first day"),
-        ("play", "seasons", "every variant is played through the same seasons"),
-        ("play", "seed", "every variant is played on the same luck"),
-    ];
-
     /// <summary>Reads the file.</summary>
     public VariantFile Read(FileText file)
     {
@@ -39,12 +33,12 @@ internal sealed class VariantReader(FaultList faults, IReadOnlyList<string> vari
         var site = new TomlTable(root.Place);
         foreach (var (key, entry) in root.Entries)
         {
-            if (FolderReference.KeysOf("").Contains(key, StringComparer.Ordinal))
+            if (FolderReference.Sections.Contains(key, StringComparer.Ordinal))
             {
                 site.Entries[key] = entry;
                 RefuseFixed(key, entry);
             }
-            else if (key is not ("remove" or "crops" or "plan" or "invest"))
+            else if (!VariantFields.Root.Names.Contains(key, StringComparer.Ordinal))
             {
                 RefuseKey(key, entry);
             }
@@ -77,14 +71,14 @@ internal sealed class VariantReader(FaultList faults, IReadOnlyList<string> vari
             return;
         }
 
-        var near = Spelling.Nearest(key, FolderReference.VariantRootKeys);
-        var elsewhere = FolderReference.SectionsWith(key);
+        var near = Spelling.Nearest(key, FolderReference.VariantRoot);
+        var elsewhere = FolderReference.HeadingsWith(key);
         faults.Add(
             entry.KeyPlace,
             $"there is no key {Words.Quote(key)} in a variant",
             elsewhere.Length > 0 ? $"it belongs in {Words.List(elsewhere, "or")}"
                 : near is not null ? $"did you mean {Words.Quote(near)}"
-                : $"the keys here are {Words.List(FolderReference.VariantRootKeys)}"
+                : $"the keys here are {Words.List(FolderReference.VariantRoot)}"
         );
     }
 
@@ -98,11 +92,21 @@ internal sealed class VariantReader(FaultList faults, IReadOnlyList<string> vari
             return;
         }
 
-        foreach (var (_, key, why) in Fixed.Where(each => string.Equals(each.Section, section, StringComparison.Ordinal)))
+        // Every variant is played on the luck and the days of the base, and its numbers are read as those of site.toml are.
+        foreach (
+            var field in FolderReference
+                .Site.Where(each => string.Equals(each.Section, section, StringComparison.Ordinal))
+                .SelectMany(each => each.Fields)
+                .Where(field => field.FixedBecause.Length > 0)
+        )
         {
-            if (table.Entries.TryGetValue(key, out var found))
+            if (table.Entries.TryGetValue(field.Name, out var found))
             {
-                faults.Add(found.KeyPlace, $"{key} cannot change in a variant: {why}", "take the line out, or change it in site.toml");
+                faults.Add(
+                    found.KeyPlace,
+                    $"{field.Name} cannot change in a variant: {field.FixedBecause}",
+                    "take the line out, or change it in site.toml"
+                );
             }
         }
     }

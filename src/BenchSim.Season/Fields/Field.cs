@@ -39,6 +39,9 @@ public abstract class Field
     /// <summary>What holds when it is left out; "required" when it may not be.</summary>
     public string Default { get; internal set; } = "";
 
+    /// <summary>Whether <see cref="Default"/> has been said.</summary>
+    internal bool HasDefault { get; set; }
+
     /// <summary>Where the default comes from; empty where there is none.</summary>
     public string Why { get; internal set; } = "";
 
@@ -75,6 +78,9 @@ public abstract class Field<TRecord> : Field
     /// <summary>The value as people read it, in the units of the site.</summary>
     public abstract string Show(TRecord record, UnitSystem units);
 
+    /// <summary>The value as it is written in a file, in the units of the site.</summary>
+    public abstract string Write(TRecord record, UnitSystem units);
+
     /// <summary>Whether two records have the same value.</summary>
     public abstract bool IsSame(TRecord one, TRecord other);
 }
@@ -103,6 +109,5 @@ internal sealed class Field<TRecord, T>(
 
     public override bool IsSame(TRecord one, TRecord other) => get is null || kind.IsSame(get(one), get(other));
 
-    /// <summary>The value as it is written in a file.</summary>
-    public string Write(TRecord record, UnitSystem units) => get is null ? "" : kind.Write(get(record), units);
+    public override string Write(TRecord record, UnitSystem units) => get is null ? "" : kind.Write(get(record), units);
 }

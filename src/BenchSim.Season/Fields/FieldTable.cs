@@ -71,9 +71,7 @@ public sealed class FieldTableMaker<TRecord>
         Func<TRecord, UnitSystem, string>? show = null
     )
     {
-        var field = new Field<TRecord, T>(_section, name, kind, get, set, show);
-        field.Default = field.Write(_normal, UnitSystem.Metric);
-        _fields.Add(field);
+        _fields.Add(new Field<TRecord, T>(_section, name, kind, get, set, show));
         return this;
     }
 
@@ -84,7 +82,7 @@ public sealed class FieldTableMaker<TRecord>
     public FieldTableMaker<TRecord> Means(string meaning, string why = "", string? leftOut = null)
     {
         (_fields[^1].Meaning, _fields[^1].Why) = (meaning, why);
-        _fields[^1].Default = leftOut ?? _fields[^1].Default;
+        (_fields[^1].Default, _fields[^1].HasDefault) = (leftOut ?? "", leftOut is not null);
         return this;
     }
 
@@ -92,7 +90,7 @@ public sealed class FieldTableMaker<TRecord>
     /// <param name="example">An example, as it is written in the file, or what to write in an empty cell.</param>
     public FieldTableMaker<TRecord> Required(string example)
     {
-        (_fields[^1].Example, _fields[^1].Default) = (example, "required");
+        (_fields[^1].Example, _fields[^1].Default, _fields[^1].HasDefault) = (example, "required", true);
         return this;
     }
 
@@ -111,5 +109,13 @@ public sealed class FieldTableMaker<TRecord>
     }
 
     /// <summary>The table.</summary>
-    public FieldTable<TRecord> Table() => new(_section, _heading, [.. _fields]);
+    public FieldTable<TRecord> Table()
+    {
+        foreach (var field in _fields.Where(field => !field.HasDefault))
+        {
+            field.Default = field.Write(_normal, UnitSystem.Metric);
+        }
+
+        return new(_section, _heading, [.. _fields]);
+    }
 }

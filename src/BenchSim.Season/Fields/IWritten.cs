@@ -23,6 +23,9 @@ public interface IWritten
     /// <param name="instead">What would be right.</param>
     void Refuse(string what, string instead);
 
+    /// <summary>Another text at the same place: a part of what is written.</summary>
+    IWritten With(string text);
+
     /// <summary>A name: visible characters on one line, in one spelling.</summary>
     string? Name();
 
@@ -48,10 +51,10 @@ public interface IWritten
 
     /// <summary>One of a few words.</summary>
     /// <param name="words">The words with what they mean.</param>
-    /// <param name="named">How many of them, from the first on, a fault names.</param>
+    /// <param name="choices">What may be written, for a fault: "\"hoop\" or \"gable\"".</param>
     /// <param name="value">What the word means.</param>
     /// <returns>False when nothing is written, or none of the words.</returns>
-    bool TryChoose<T>(ImmutableArray<(string Word, T Value)> words, int named, out T value);
+    bool TryChoose<T>(ImmutableArray<(string Word, T Value)> words, string choices, out T value);
 
     /// <summary>The values of a list; null when it is none, or something in it is no single value.</summary>
     /// <param name="form">What a list of this key looks like, for the fault where it is none; null for a list of words.</param>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
 using BenchSim.Season.Values;
 
 namespace BenchSim.Season.Fields;
@@ -21,6 +22,9 @@ public abstract class Kind(string what, string unit = "", string range = "")
 
     /// <summary>Whether the word none stands for no value.</summary>
     public virtual bool TakesNone => false;
+
+    /// <summary>Whether an empty text may be written.</summary>
+    public virtual bool MayBeEmpty => false;
 }
 
 /// <summary>A kind of value: how it is read, shown and written.</summary>
@@ -46,6 +50,10 @@ public abstract class Kind<T>(string what, string unit = "", string range = "") 
         value = read.GetValueOrDefault();
         return read.HasValue;
     }
+
+    /// <summary>Reads a plain decimal number, as the reader does: digits, one point, a sign before it.</summary>
+    private protected static bool IsNumber(string text, out double number) =>
+        double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out number);
 
     /// <summary>A number as people read it, to at most three decimals.</summary>
     private protected static string Plain(double number) => FormattableString.Invariant($"{Math.Round(number, 3):#,##0.###}");
@@ -102,9 +110,10 @@ public sealed class NumberKind(double least, double most, string unit = "", stri
 /// <param name="aboveNone">Whether 0 is left out.</param>
 /// <param name="belowAll">Whether 1 is left out.</param>
 /// <param name="isFactor">Whether it is shown as a number instead of in percent.</param>
-public sealed class ShareKind(bool aboveNone = false, bool belowAll = false, bool isFactor = false)
+/// <param name="what">What is written.</param>
+public sealed class ShareKind(bool aboveNone = false, bool belowAll = false, bool isFactor = false, string what = "share")
     : Kind<double>(
-        "share",
+        what,
         "% or 0 to 1",
         (aboveNone, belowAll) switch
         {
@@ -151,7 +160,15 @@ public sealed class MeasuredKind(Quantity quantity, double least, double most, s
             : $"{Both(quantity, least, most, UnitSystem.Metric)} ({Both(quantity, least, most, UnitSystem.Imperial)})";
 
     private static string Both(Quantity quantity, double least, double most, UnitSystem units) =>
-        $"{quantity.Write(least, units).Split(' ')[0]} to {quantity.Write(most, units)}";
+        $"{Rough(quantity.Write(least, units))} to {Rough(quantity.Write(most, units))} {quantity.UnitOf(units)?.Name}";
+
+    // Three figures: what is round in one unit is not in the other.
+    private static string Rough(string written)
+    {
+        var number = double.Parse(written.Split(' ')[0], CultureInfo.InvariantCulture);
+        var step = number == 0 ? 1 : Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(number))) - 2);
+        return FormattableString.Invariant($"{Math.Round(number / step) * step:#,##0.###}");
+    }
 }
 
 /// <summary>A text: anything, or, for a name, visible characters on one line in one spelling.</summary>
@@ -159,6 +176,9 @@ public sealed class MeasuredKind(Quantity quantity, double least, double most, s
 /// <param name="isFree">Whether anything may be written.</param>
 public sealed class TextKind(string what, bool isFree = false) : Kind<string>(what)
 {
+    /// <inheritdoc/>
+    public override bool MayBeEmpty => isFree;
+
     /// <inheritdoc/>
     public override bool TryRead(IWritten written, [MaybeNullWhen(false)] out string value)
     {
@@ -192,22 +212,39 @@ public sealed class TimeKind() : Kind<TimeOnly>("time", "hours and minutes")
 
 /// <summary>One of a few words.</summary>
 /// <typeparam name="T">What the words mean.</typeparam>
-/// <param name="words">The words with what they mean; the first word of a meaning is the one that is shown.</param>
+/// <param name="words">The words with what they mean; the first word of a meaning is the one that is written.</param>
 /// <param name="what">What is written; the words themselves when it is left out.</param>
 /// <param name="named">How many words, from the first on, a fault names.</param>
-public sealed class ChoiceKind<T>(ImmutableArray<(string Word, T Value)> words, string? what = null, int named = int.MaxValue)
-    : Kind<T>(what ?? Choices([.. words.DistinctBy(each => each.Value).Select(each => each.Word)]))
+/// <param name="shown">What people read for a meaning; its word when it is left out.</param>
+public sealed class ChoiceKind<T>(
+    ImmutableArray<(string Word, T Value)> words,
+    string? what = null,
+    int named = int.MaxValue,
+    Func<T, string>? shown = null
+) : Kind<T>(what ?? Choices(words.DistinctBy(each => each.Value).Select(each => each.Word)))
 {
+    private readonly string _choices = Choices(words.Take(named).Select(each => $"\"{each.Word}\""));
+
+    /// <summary>The words, one for each meaning.</summary>
+    public IEnumerable<string> Words => words.DistinctBy(each => each.Value).Select(each => each.Word);
+
     /// <summary>The word of a meaning.</summary>
     public string this[T value] => words.First(each => EqualityComparer<T>.Default.Equals(each.Value, value)).Word;
 
     /// <inheritdoc/>
-    public override bool TryRead(IWritten written, [MaybeNullWhen(false)] out T value) => written.TryChoose(words, named, out value!);
+    public override bool TryRead(IWritten written, [MaybeNullWhen(false)] out T value) => written.TryChoose(words, _choices, out value!);
 
     /// <inheritdoc/>
-    public override string Show(T value, UnitSystem units) => this[value];
+    public override string Show(T value, UnitSystem units) => shown?.Invoke(value) ?? this[value];
 
-    private static string Choices(string[] words) => string.Join(", ", words[..^1]) + " or " + words[^1];
+    /// <inheritdoc/>
+    public override string Write(T value, UnitSystem units) => this[value];
+
+    private static string Choices(IEnumerable<string> words)
+    {
+        string[] all = [.. words];
+        return string.Join(", ", all[..^1]) + " or " + all[^1];
+    }
 }
 
 /// <summary>A kind of value that may be left out.</summary>
@@ -234,6 +271,23 @@ public sealed class OptionalKind<T>(Kind<T> kind, string none, bool takesNone)
 
     /// <inheritdoc/>
     public override string Write(T? value, UnitSystem units) => value is { } known ? kind.Write(known, units) : none;
+}
+
+/// <summary>A kind of thing that may be left out.</summary>
+/// <typeparam name="T">The thing where there is one.</typeparam>
+/// <param name="kind">Its kind.</param>
+/// <param name="none">What is shown where there is none.</param>
+public sealed class OptionalThingKind<T>(Kind<T> kind, string none) : Kind<T?>(kind.What, kind.Unit, kind.Range)
+    where T : class
+{
+    /// <inheritdoc/>
+    public override bool TryRead(IWritten written, [MaybeNullWhen(false)] out T? value) => kind.TryRead(written, out value);
+
+    /// <inheritdoc/>
+    public override string Show(T? value, UnitSystem units) => value is null ? none : kind.Show(value, units);
+
+    /// <inheritdoc/>
+    public override string Write(T? value, UnitSystem units) => value is null ? none : kind.Write(value, units);
 }
 
 /// <summary>A list of values.</summary>
@@ -302,7 +356,9 @@ public sealed class ListKind<T>(
 /// <param name="unit">Its unit, in words.</param>
 public sealed class MonthsKind(Kind<double> each, string what, string unit) : Kind<ImmutableArray<double>>(what, unit, each.Range)
 {
-    private const int Months = 12;
+    /// <summary>How many there are.</summary>
+    public const int Months = 12;
+
     private const string Twelve = "write 12, one for each month, January first";
 
     /// <inheritdoc/>

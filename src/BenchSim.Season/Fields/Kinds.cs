@@ -8,6 +8,9 @@ public static class Kinds
     /// <summary>Anything.</summary>
     public static TextKind Text { get; } = new("text", isFree: true);
 
+    /// <summary>A text for people on one line.</summary>
+    public static TextKind Title { get; } = new("text");
+
     /// <summary>A name.</summary>
     public static TextKind Name { get; } = new("name");
 
@@ -56,4 +59,10 @@ public static class Kinds
     /// <param name="takesNone">Whether the word none stands for no value.</param>
     public static OptionalKind<T> OrNone<T>(this Kind<T> kind, string none, bool takesNone = false)
         where T : struct => new(kind, none, takesNone);
+
+    /// <summary>The same kind of thing where it may be left out.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="none">What is shown where there is none.</param>
+    public static OptionalThingKind<T> OrNothing<T>(this Kind<T> kind, string none)
+        where T : class => new(kind, none);
 }

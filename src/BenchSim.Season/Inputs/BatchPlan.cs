@@ -35,7 +35,9 @@ public sealed record BatchPlan
     /// <summary>First date on which it would be ready for the field in normal weather and with room, a work day.</summary>
     public required DateOnly ReadyOn { get; init; }
 
-    /// <summary>Planned set-out date, a work day: the wanted one where given, else the first that leaves the slack after <see cref="ReadyOn"/>.</summary>
+    /// <summary>
+    /// Planned set-out date, a work day: the wanted one where given, else the first that leaves the slack after <see cref="ReadyOn"/>.
+    /// </summary>
     public required DateOnly SetOutOn { get; init; }
 
     /// <summary>Trays planned to go to the field, 1 or more.</summary>
@@ -47,7 +49,9 @@ public sealed record BatchPlan
     /// <summary>Seeds sown in all.</summary>
     public required long Seeds { get; init; }
 
-    /// <summary>Germination of the packet at sowing, fraction 0 to 1: the packet value, aged where the storage and the crop's constants are known.</summary>
+    /// <summary>
+    /// Germination of the packet at sowing, fraction 0 to 1: the packet value, aged where the storage and the crop's constants are known.
+    /// </summary>
     public required double Germination { get; init; }
 
     /// <summary>Germination at the planned temperature relative to the crop's best, 0 to 1.</summary>
@@ -56,7 +60,9 @@ public sealed record BatchPlan
     /// <summary>Chance that the trays bring the wanted plants.</summary>
     public required double StandChance { get; init; }
 
-    /// <summary>Mats it may stand on, in order of preference, by position in <see cref="Scenario.Spaces"/>; empty when it wants no bottom heat.</summary>
+    /// <summary>
+    /// Mats it may stand on, in order of preference, by position in <see cref="Scenario.Spaces"/>; empty when it wants no bottom heat.
+    /// </summary>
     public required ImmutableArray<int> Mats { get; init; }
 
     /// <summary>Benches it may stand on, in order of preference, by position in <see cref="Scenario.Spaces"/>.</summary>

@@ -57,7 +57,9 @@ public sealed record Crop
     /// <summary>Percent normal seedlings against temperature, in order of temperature; empty means no effect.</summary>
     public ImmutableArray<GerminationPoint> GerminationCurve { get; init; } = [];
 
-    /// <summary>Medium temperature at which the published weeks count their emergence, degrees Celsius; used to convert days from sowing.</summary>
+    /// <summary>
+    /// Medium temperature at which the published weeks count their emergence, degrees Celsius; used to convert days from sowing.
+    /// </summary>
     public required double GerminateAtC { get; init; }
 
     /// <summary>True when it wants bottom heat.</summary>
@@ -131,7 +133,9 @@ public sealed record Crop
     /// <summary>Nights on the table that must count, 0 or more.</summary>
     public required int HardeningNights { get; init; }
 
-    /// <summary>A night counts for hardening at or above this temperature; trays go to the table when every forecast night does. Degrees Celsius.</summary>
+    /// <summary>
+    /// A night counts for hardening at or above this temperature; trays go to the table when every forecast night does. Degrees Celsius.
+    /// </summary>
     public required double HardenAboveC { get; init; }
 
     /// <summary>Below this night temperature trays on the table are carried in, degrees Celsius.</summary>
@@ -152,7 +156,10 @@ public sealed record Crop
     /// <summary>Days past the pot-up stage at which a flat is thrown out; above <see cref="FlatHoldDays"/>.</summary>
     public required int FlatDiscardDays { get; init; }
 
-    /// <summary>Days from setting out to the first day of harvest, 0 or more; null where it is not given. Nothing but a trial of successions uses it.</summary>
+    /// <summary>
+    /// Days from setting out to the first day of harvest, 0 or more; null where it is not given. Nothing but a trial of successions uses
+    /// it.
+    /// </summary>
     public int? HarvestAfterDays { get; init; }
 
     /// <summary>Days on which it is harvested, 1 or more; null where it is not given. Nothing but a trial of successions uses it.</summary>

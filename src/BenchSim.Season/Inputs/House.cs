@@ -27,7 +27,9 @@ public sealed record House
     /// <summary>Heating set-point from 18:00 to 06:00, degrees Celsius; null in an unheated house.</summary>
     public double? NightC { get; init; }
 
-    /// <summary>Heating set-point from 06:00 to 18:00, degrees Celsius; null in an unheated house. Defaults to <see cref="NightC"/> on reading.</summary>
+    /// <summary>
+    /// Heating set-point from 06:00 to 18:00, degrees Celsius; null in an unheated house. Defaults to <see cref="NightC"/> on reading.
+    /// </summary>
     public double? DayC { get; init; }
 
     /// <summary>Vent set-point, degrees Celsius: the air is not let rise above it unless it is hotter outdoors.</summary>

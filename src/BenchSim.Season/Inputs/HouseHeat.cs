@@ -34,6 +34,9 @@ public sealed record HouseHeat
     public System.Collections.Immutable.ImmutableSortedDictionary<string, Provenance> Sources { get; init; } =
         System.Collections.Immutable.ImmutableSortedDictionary<string, Provenance>.Empty;
 
+    /// <summary>The keys as they are written, with the dimensions.</summary>
+    public HeatKeys Written { get; init; } = new();
+
     /// <summary>Heat lost for each kelvin.</summary>
     public HeatLoss Loss => HeatLoss.Of(Shell, UValue, AirChanges);
 }

@@ -36,6 +36,8 @@ public sealed record InvestTerms
     public ImmutableSortedDictionary<string, InvestRange> Ranges { get; init; } =
         ImmutableSortedDictionary.Create<string, InvestRange>(StringComparer.Ordinal);
 
-    /// <summary>What one more plant in time is worth: its price where it would have been bought in, what would have been lost where it would not.</summary>
+    /// <summary>
+    /// What one more plant in time is worth: its price where it would have been bought in, what would have been lost where it would not.
+    /// </summary>
     public double PlantWorth => (BoughtInShare * BoughtInPrice) + ((1 - BoughtInShare) * PlantOnTime);
 }

@@ -6,4 +6,8 @@ namespace BenchSim.Season.Inputs;
 /// <param name="Volts">Volts of the circuit they are on; null when not given.</param>
 /// <param name="BreakerAmps">Amperes of its breaker; null when not given.</param>
 /// <param name="Price">Price of a kilowatt-hour, in the user's money; null when not given.</param>
-public sealed record MatPower(double Watts, double Duty, double? Volts, double? BreakerAmps, double? Price);
+public sealed record MatPower(double Watts, double Duty, double? Volts, double? BreakerAmps, double? Price)
+{
+    /// <summary>Watts of the mat under one place, where <see cref="Watts"/> was worked out from them; null where they were given.</summary>
+    public double? WattsEachPlace { get; init; }
+}

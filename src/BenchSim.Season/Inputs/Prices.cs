@@ -69,6 +69,8 @@ public static class PriceFields
 
     private sealed class CurrencyKind() : Kind<string>("text")
     {
+        public override bool MayBeEmpty => true;
+
         public override bool TryRead(IWritten written, out string value)
         {
             value = written.Name() ?? "";

@@ -39,7 +39,9 @@ public sealed record Scenario
     /// <summary>Where the weather comes from.</summary>
     public required WeatherInput Weather { get; init; }
 
-    /// <summary>Terms of the money case of a variant; null for a base, and for a variant without them. They change nothing that is played.</summary>
+    /// <summary>
+    /// Terms of the money case of a variant; null for a base, and for a variant without them. They change nothing that is played.
+    /// </summary>
     public InvestTerms? Invest { get; init; }
 
     /// <summary>How often to play, and with which seed.</summary>

@@ -46,7 +46,8 @@ public sealed record SiteRules
     public int SetOutEarlyDays { get; init; }
 
     /// <summary>
-    /// Days of slack planned between being ready and the planned set-out date, for a batch with only one of its two dates; 0 plans to the day.
+    /// Days of slack planned between being ready and the planned set-out date, for a batch with only one of its two dates; 0 plans to the
+    /// day.
     /// </summary>
     public int SlackDays { get; init; }
 

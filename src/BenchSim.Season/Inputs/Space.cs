@@ -48,6 +48,9 @@ public sealed record Space
     /// <summary>Places of one unit, such as a mat or a bench: the step by which the space can grow; null where it is not given.</summary>
     public int? UnitPlaces { get; init; }
 
+    /// <summary>Length and width where the places were worked out from them; no sides where they were given.</summary>
+    public BenchSize Size { get; init; } = new(null, null, 0.95);
+
     /// <summary>How the places were worked out, in words ("given", or bench length by width); shown by check.</summary>
     public string PlacesNote { get; init; } = "given";
 }
@@ -56,3 +59,9 @@ public sealed record Space
 /// <param name="From">First day on which the number holds.</param>
 /// <param name="Places">Whole places, 0 or more.</param>
 public readonly record struct PlacesFrom(DateOnly From, int Places);
+
+/// <summary>The sides of a bench and how much of it is used.</summary>
+/// <param name="LengthM">Length, metres; null where it is not given.</param>
+/// <param name="WidthM">Width, metres; null where it is not given.</param>
+/// <param name="Usable">Share of its whole trays that is used, above 0, at most 1.</param>
+public sealed record BenchSize(double? LengthM, double? WidthM, double Usable);

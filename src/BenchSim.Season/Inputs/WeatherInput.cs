@@ -4,7 +4,11 @@ using BenchSim.Season.Weather;
 namespace BenchSim.Season.Inputs;
 
 /// <summary>Where the weather of a season comes from.</summary>
-public abstract record WeatherInput;
+public abstract record WeatherInput
+{
+    /// <summary>The keys of [weather] as they are written; none where it was not read from a folder.</summary>
+    public WeatherKeys Written { get; init; } = new();
+}
 
 /// <summary>The same weather every day.</summary>
 /// <param name="TminC">Lowest temperature of every day, degrees Celsius.</param>

@@ -1,5 +1,5 @@
 using System.Text.RegularExpressions;
-using BenchSim.Folder;
+using BenchSim.Folder.Reference;
 
 namespace BenchSim.Cli.Tests.Hostile;
 
@@ -46,9 +46,8 @@ public sealed partial class HostileFieldTests
         string[] fields =
         [
             .. FolderReference
-                .SiteKeys.Concat(FolderReference.Columns)
-                .Concat(FolderReference.VariantKeys)
-                .Where(field => field.Type is "text" or "name")
+                .All.SelectMany(table => table.Fields)
+                .Where(field => field.Kind.What is "text" or "name")
                 .Select(field => $"{field.Section}.{field.Name}")
                 .Order(StringComparer.Ordinal),
         ];

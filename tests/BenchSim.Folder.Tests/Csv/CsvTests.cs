@@ -53,8 +53,10 @@ public class CsvTests
     public void A_filled_cell_past_the_header_is_a_fault() =>
         FaultMessageTests.AssertFaults(
             TestFolder.Faults(plan: "id,crop,plants,sow,\na,tomato,100,2027-03-01,x,y\n"),
-            "plan.csv:2:25: this cell stands in a column without a name: \"x\"; clear it; a text that holds the separator goes in quotation marks",
-            "plan.csv:2:27: this cell is past the last column of the header: \"y\"; clear it; a text that holds the separator goes in quotation marks"
+            "plan.csv:2:25: this cell stands in a column without a name: \"x\"; clear it; a text that holds the separator goes in "
+                + "quotation marks",
+            "plan.csv:2:27: this cell is past the last column of the header: \"y\"; clear it; a text that holds the separator goes "
+                + "in quotation marks"
         );
 
     [Fact]
@@ -63,8 +65,10 @@ public class CsvTests
             TestFolder.Faults(plan: "id,crop,plants,sow,set out,setout,crop,Colour\na,tomato,100,2027-03-01,,,,\n"),
             "plan.csv:1:28: there is no column \"setout\" in this file; did you mean \"set_out\"",
             "plan.csv:1:35: the column \"crop\" is here a second time; keep one of the two",
-            "plan.csv:1:40: there is no column \"Colour\" in this file; the columns are id, crop, grower, plants, sow, set_out, every_days, times, method, "
-                + "tray, flat, trays, flats, seeds_per_cell, seeds_per_flat, germination, tested_on, packet, thousand_seeds, earlier, later and note"
+            "plan.csv:1:40: there is no column \"Colour\" in this file; the columns are id, crop, grower, plants, sow, set_out, "
+                + "every_days, times, method, "
+                + "tray, flat, trays, flats, seeds_per_cell, seeds_per_flat, germination, tested_on, packet, thousand_seeds, "
+                + "earlier, later and note"
         );
 
     [Fact]
@@ -98,7 +102,9 @@ public class CsvTests
             Assert.Single(TestFolder.Faults(plan: $"id;crop;plants;sow;germination\na;tomato;100;2027-03-01;{germination}\n"))
         );
 
-    /// <summary>Any fields, quoted as RFC 4180 says, come back as they were, whatever the separator and line end. No chance of a false alarm.</summary>
+    /// <summary>
+    /// Any fields, quoted as RFC 4180 says, come back as they were, whatever the separator and line end. No chance of a false alarm.
+    /// </summary>
     [Fact]
     public void What_is_written_by_the_rules_is_read_back()
     {

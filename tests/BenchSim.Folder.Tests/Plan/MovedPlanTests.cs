@@ -23,7 +23,8 @@ public class MovedPlanTests
     [Fact]
     public void A_plan_without_sow_dates_gets_a_column_for_them() =>
         Assert.Equal(
-            "id;crop;plants;set_out;note;sow\na;tomato;100;2027-05-20;;2027-03-02\nb;tomato;100;2027-05-20\nc;tomato;100;2027-05-20;n;2027-03-01",
+            "id;crop;plants;set_out;note;sow\na;tomato;100;2027-05-20;;2027-03-02\nb;tomato;100;2027-05-20\n"
+                + "c;tomato;100;2027-05-20;n;2027-03-01",
             Written(
                 "id;crop;plants;set_out;note\na;tomato;100;2027-05-20\nb;tomato;100;2027-05-20\nc;tomato;100;2027-05-20;n",
                 ("a", Monday.AddDays(1)),
@@ -50,7 +51,8 @@ public class MovedPlanTests
         Assert.Equal(plan, MovedPlan.Write([.. plan], ImmutableDictionary<string, DateOnly>.Empty).ToArray());
     }
 
-    // A sign before a number is read as the plan reads it. Read back, the new plan has the new sow dates and is otherwise the old one, batch by batch.
+    // A sign before a number is read as the plan reads it. Read back, the new plan has the new sow dates and is otherwise the old one,
+    // batch by batch.
     [Fact]
     public void What_is_written_reads_as_the_plan_with_other_sow_dates()
     {

@@ -115,7 +115,8 @@ public class PlanTests
     [InlineData("x,Brussels sprouts,100,2027-03-01,,,", "2:3: there is no crop \"Brussels sprouts\"; did you mean \"brussels-sprouts\"")]
     [InlineData(
         "x,zzzzzzz,100,2027-03-01,,,",
-        "2:3: there is no crop \"zzzzzzz\"; name one of the built-in library (docs/library.md lists them), or add it to crops.csv with a related crop in the column like"
+        "2:3: there is no crop \"zzzzzzz\"; name one of the built-in library (docs/library.md lists them), or add it to crops.csv "
+            + "with a related crop in the column like"
     )]
     [InlineData("x,tomato,100,2027-3-1,,,", "2:14: sow is \"2027-3-1\", which is not a date in full; write 2027-03-01")]
     [InlineData("x,tomato,100,2027-13-01,,,", "2:14: sow is 2027-13-01, and there is no month 13; write year-month-day such as 2027-03-15")]
@@ -179,7 +180,8 @@ public class PlanTests
             second = "GReLUrM4wMqfg9yzV3KQ";
         Assert.Equal(PhiloxKey.Hash(first), PhiloxKey.Hash(second));
         Assert.Equal(
-            $"plan.csv:3:1: the names \"{second}\" and \"{first}\" would share their luck by an accident of arithmetic; change one of them a little",
+            $"plan.csv:3:1: the names \"{second}\" and \"{first}\" would share their luck by an accident of arithmetic; change one "
+                + "of them a little",
             Assert.Single(TestFolder.Faults(plan: Head + $"{first},tomato,10,2027-03-01,,,\n{second},tomato,10,2027-03-01,,,\n"))
         );
     }
@@ -188,7 +190,8 @@ public class PlanTests
     [Theory]
     [InlineData(
         "tomato,tomato,10,2027-03-01,\nlate,tomato,10,2027-03-01,tomato\n",
-        "plan.csv:3:27: the packet \"tomato\" has the name of a batch that names no packet, and would share its seed's luck; give the packet another name, or write it for that batch too"
+        "plan.csv:3:27: the packet \"tomato\" has the name of a batch that names no packet, and would share its seed's luck; give "
+            + "the packet another name, or write it for that batch too"
     )]
     [InlineData("tomato,tomato,10,2027-03-01,tomato\nlate,tomato,10,2027-03-01,tomato\n", null)]
     public void A_packet_named_like_a_batch_without_one(string rows, string? fault) =>
@@ -200,7 +203,8 @@ public class PlanTests
         // 100 rows of 100 successions, a day apart, and one batch more.
         var rows = string.Concat(Enumerable.Range(0, 100).Select(index => $"r{index},tomato,10,2027-02-01,,1,100\n"));
         Assert.Equal(
-            "plan.csv:2:28: the plan has 10001 batches with its successions; a plan may have up to 10,000: check the column times, or split the plan",
+            "plan.csv:2:28: the plan has 10001 batches with its successions; a plan may have up to 10,000: check the column times, "
+                + "or split the plan",
             Assert.Single(TestFolder.Faults(plan: Head + rows + "a,tomato,10,2027-03-01,,,\n"))
         );
         Assert.Empty(TestFolder.Faults(plan: Head + rows));
@@ -212,7 +216,8 @@ public class PlanTests
         // 100 rows of 10,000,000 plants, and one plant more.
         var rows = string.Concat(Enumerable.Range(0, 100).Select(index => $"r{index},tomato,10000000,2027-02-01,,,\n"));
         Assert.Equal(
-            "plan.csv:2:1: the plan wants 1,000,000,001 plants in all, the most of them here; a plan may want up to 1,000,000,000: check the columns plants and times",
+            "plan.csv:2:1: the plan wants 1,000,000,001 plants in all, the most of them here; a plan may want up to 1,000,000,000: "
+                + "check the columns plants and times",
             Assert.Single(TestFolder.Faults(plan: Head + rows + "a,tomato,1,2027-03-01,,,\n"))
         );
     }
@@ -221,7 +226,8 @@ public class PlanTests
     [Fact]
     public void The_widest_succession_is_a_fault_and_no_overflow() =>
         Assert.Equal(
-            "plan.csv:2:14: sow of the last of 1000 successions is 3025-07-02, outside the season; the season runs from 2027-01-18 to 2027-06-30",
+            "plan.csv:2:14: sow of the last of 1000 successions is 3025-07-02, outside the season; the season runs from 2027-01-18 "
+                + "to 2027-06-30",
             Assert.Single(TestFolder.Faults(plan: Head + "x,tomato,100,2027-03-01,,365,1000\n"))
         );
 
@@ -243,7 +249,8 @@ public class PlanTests
     [Fact]
     public void A_crop_without_a_warm_enough_bench_is_told_once() =>
         Assert.Equal(
-            "plan.csv:2:3: no bench is warm enough for \"tomato\", which wants nights of 12.8 C or warmer; heat a house with a bench to that, or change min_night in crops.csv",
+            "plan.csv:2:3: no bench is warm enough for \"tomato\", which wants nights of 12.8 C or warmer; heat a house with a "
+                + "bench to that, or change min_night in crops.csv",
             Assert.Single(
                 TestFolder.Faults(
                     TestFolder.Site("night = \"60 F\"", "night = \"54 F\""),

@@ -9,13 +9,15 @@ public class ShelfTests
 {
     // A crop of round numbers, so that the sums below can be done by hand.
     private const string RoundHead =
-        "id,hardiness,emerge_base,emerge_optimum,emerge_ceiling,emerge_heat,emerge_sigma,emerge_cv,germination_curve,germinate_at,bottom_heat,leave_mat_at,"
-        + "emerge_give_up_days,germination,seeds_per_cell,keep_per_cell,stand_loss,growth_base,growth_cap,reference,growth_cv,pot_up_days,pot_up_check_days,"
-        + "pot_up_loss,hardening_nights,harden_above,damage_below,field_above,hold_days,discard_after_days,flat_hold_days,flat_discard_days,tray,"
+        "id,hardiness,emerge_base,emerge_optimum,emerge_ceiling,emerge_heat,emerge_sigma,emerge_cv,germination_curve,"
+        + "germinate_at,bottom_heat,leave_mat_at,emerge_give_up_days,germination,seeds_per_cell,keep_per_cell,stand_loss,"
+        + "growth_base,growth_cap,reference,growth_cv,pot_up_days,pot_up_check_days,pot_up_loss,hardening_nights,"
+        + "harden_above,damage_below,field_above,hold_days,discard_after_days,flat_hold_days,flat_discard_days,tray,"
         + "days_to_ready,counted_from,includes_hardening\n";
 
     private const string RoundRow =
-        "round,half-hardy,5,25,35,100,0.2,0.1,10 C 61 % | 20 C 88 %,15,no,50 %,30,90 %,2,1,3 %,4,30,20,0.1,10,2,5 %,7,5,0,2,7,21,5,14,72-cell,";
+        "round,half-hardy,5,25,35,100,0.2,0.1,10 C 61 % | 20 C 88 %,15,no,50 %,30,90 %,2,1,3 %,4,30,20,0.1,10,2,5 %,"
+        + "7,5,0,2,7,21,5,14,72-cell,";
 
     [Theory]
     // 100 degree-days at 15 C with base 5 C: 10 days to emergence. Hardening: 7 nights.
@@ -174,7 +176,8 @@ public class ShelfTests
         FaultMessageTests.AssertFaults(
             TestFolder.Faults(others: ("crops.csv", "id,emerge_optimum,hold_days,discard_after_days\ntomato,5 C,40,\npepper,x,,\n")),
             "crops.csv:2:8: emerge_optimum is 5 C, not above emerge_base, which is 7.5 C; write emerge_optimum above emerge_base",
-            "crops.csv:2:12: discard_after_days is 28 days, not above hold_days, which is 40 days; write discard_after_days above hold_days",
+            "crops.csv:2:12: discard_after_days is 28 days, not above hold_days, which is 40 days; write discard_after_days above "
+                + "hold_days",
             "crops.csv:3:8: emerge_optimum is \"x\", which is not a number; write a temperature such as 60 F or 15.5 C"
         );
 
@@ -182,7 +185,8 @@ public class ShelfTests
     public void Crops_that_cannot_be_completed() =>
         FaultMessageTests.AssertFaults(
             TestFolder.Faults(others: ("crops.csv", "id,like\nnew,\nborrower,tomatto\na,b\nb,a\ntomato,\ntomato,\n,x\n")),
-            "crops.csv:2:1: the new crop \"new\" lacks hardiness, emerge_base, emerge_optimum, emerge_ceiling, emerge_heat, emerge_sigma and 28 more; "
+            "crops.csv:2:1: the new crop \"new\" lacks hardiness, emerge_base, emerge_optimum, emerge_ceiling, emerge_heat, "
+                + "emerge_sigma and 28 more; "
                 + "fill these in, or name a related crop in the column like to borrow them from",
             "crops.csv:3:10: there is no crop \"tomatto\" to borrow from; did you mean \"tomato\"",
             "crops.csv:5:3: like leads from \"b\" back to itself; name a crop that does not borrow from this one",

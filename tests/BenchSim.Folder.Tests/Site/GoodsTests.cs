@@ -11,7 +11,8 @@ public class GoodsTests
     {
         using var folder = new TestFolder(
             With(
-                "[seed]\nmoisture = \"7 %\"\nstorage = \"50 F\"\n[prices]\ncurrency = \"$\"\nlabour_hour = 18\nmix_litre = 0.12\nthousand_seeds = 40.5"
+                "[seed]\nmoisture = \"7 %\"\nstorage = \"50 F\"\n[prices]\ncurrency = \"$\"\nlabour_hour = 18\nmix_litre = "
+                    + "0.12\nthousand_seeds = 40.5"
             ),
             "id,crop,plants,sow,thousand_seeds\na,tomato,100,2027-03-01,250\nb,tomato,100,2027-03-01,\n"
         );
@@ -49,7 +50,8 @@ public class GoodsTests
         var reading = folder.Read();
         Assert.NotNull(reading.Scenario);
         Assert.Equal(
-            "site.toml:25:12: moisture is \"16 %\", and the life of seed was measured at about 5 % to 15 %; trust the age of seed less, or test it again before sowing",
+            "site.toml:25:12: moisture is \"16 %\", and the life of seed was measured at about 5 % to 15 %; trust the age of seed "
+                + "less, or test it again before sowing",
             Assert.Single(reading.Warnings).ToString()
         );
     }
@@ -78,7 +80,8 @@ public class GoodsTests
     )]
     [InlineData(
         "[prices]\ncurrency = \"\\u202E\"",
-        "site.toml:25:12: currency is \"[U+202E]\", which holds a line break or an invisible character; write the name on one line with visible characters"
+        "site.toml:25:12: currency is \"[U+202E]\", which holds a line break or an invisible character; write the name on one line "
+            + "with visible characters"
     )]
     [InlineData("[prices]\nlabour_hour = -1", "site.toml:25:15: labour_hour is \"-1\"; write a value 0 or more")]
     [InlineData("[prices]\nlabor_hour = 18", "site.toml:25:1: there is no key \"labor_hour\" in [prices]; did you mean \"labour_hour\"")]

@@ -10,13 +10,14 @@ public class HouseHeatTests
     private const string Night = "night = \"60 F\"";
     private const string Hoop = "shape = \"hoop\"\nlength = \"48 ft\"\nwidth = \"20 ft\"\ncovering = \"double-poly\"\nfuel = \"propane\"";
 
-    // tests/Published/data/heat_examples.csv, C1: half-circle hoop of 20 x 48 ft, U = 0.7 Btu/h ft2 F, one air change an hour, 60 F inside and
-    // 0 F outdoors: area 1822.1237 ft2, volume 7539.8224 ft3, 84672.2052 Btu/h in all. Its 0.018 Btu and our 0.33 Wh agree to 0.5 %.
+    // tests/Published/data/heat_examples.csv, C1: half-circle hoop of 20 x 48 ft, U = 0.7 Btu/h ft2 F, one air change an hour, 60 F inside
+    // and 0 F outdoors: area 1822.1237 ft2, volume 7539.8224 ft3, 84672.2052 Btu/h in all. Its 0.018 Btu and our 0.33 Wh agree to 0.5 %.
     [Fact]
     public void A_house_in_feet_loses_the_published_heat()
     {
         var heat = Read(
-            "shape = \"hoop\"\nlength = \"48 ft\"\nwidth = \"20 ft\"\nu_value = \"0.7 Btu/h ft2 F\"\nair_changes = 1\nfuel = \"propane\"\ndesign_low = \"0 F\""
+            "shape = \"hoop\"\nlength = \"48 ft\"\nwidth = \"20 ft\"\nu_value = \"0.7 Btu/h ft2 F\"\nair_changes = 1\nfuel = "
+                + "\"propane\"\ndesign_low = \"0 F\""
         );
         Assert.Equal(1822.1237, heat.Shell.CoverM2 / (0.3048 * 0.3048), 4);
         Assert.Equal(7539.8224, heat.Shell.VolumeM3 / (0.3048 * 0.3048 * 0.3048), 4);
@@ -24,8 +25,8 @@ public class HouseHeatTests
         Assert.InRange(load, 84672.2052 * 0.995, 84672.2052 * 1.005);
     }
 
-    // tests/Published/data/ucover.csv: inflated double polyethylene 4.543 W/m2K (seen); new double film 0.5 to 1 air changes an hour (from memory),
-    // middle 0.75. fuels.csv: propane 80 %.
+    // tests/Published/data/ucover.csv: inflated double polyethylene 4.543 W/m2K (seen); new double film 0.5 to 1 air changes an hour (from
+    // memory), middle 0.75. fuels.csv: propane 80 %.
     [Fact]
     public void What_is_left_out_comes_from_the_tables_and_says_so()
     {
@@ -62,7 +63,8 @@ public class HouseHeatTests
     public void A_gable_has_an_eave_and_a_ridge()
     {
         var heat = Read(
-            "shape = \"gable\"\nlength = \"20 m\"\nwidth = \"10 m\"\neave = \"2 m\"\nridge = \"4 m\"\ncovering = \"glass\"\nfuel = \"gas\"\nefficiency = \"95 %\"\nfuel_price = 1.40"
+            "shape = \"gable\"\nlength = \"20 m\"\nwidth = \"10 m\"\neave = \"2 m\"\nridge = \"4 m\"\ncovering = \"glass\"\nfuel = "
+                + "\"gas\"\nefficiency = \"95 %\"\nfuel_price = 1.40"
         );
         Assert.Equal(355.4066, heat.Shell.CoverM2, 4);
         Assert.Equal(600, heat.Shell.VolumeM3, 9);
@@ -136,7 +138,8 @@ public class HouseHeatTests
     [Theory]
     [InlineData(
         "fuel = \"propane\"",
-        "site.toml:9:1: the heat of this house is given in part: shape, length, width and covering (or u_value) are missing; add them, or leave out fuel"
+        "site.toml:9:1: the heat of this house is given in part: shape, length, width and covering (or u_value) are missing; add "
+            + "them, or leave out fuel"
     )]
     [InlineData(
         "shape = \"hoop\"\nlength = 10\nwidth = 6\ncovering = \"glass\"",
@@ -144,7 +147,8 @@ public class HouseHeatTests
     )]
     [InlineData(
         "shape = \"gable\"\nlength = 10\nwidth = 6\neave = 2\ncovering = \"glass\"\nfuel = \"gas\"",
-        "site.toml:9:1: the heat of this house is given in part: ridge is missing; add it, or leave out shape, length, width, eave, covering and fuel"
+        "site.toml:9:1: the heat of this house is given in part: ridge is missing; add it, or leave out shape, length, width, eave, "
+            + "covering and fuel"
     )]
     [InlineData(Hoop + "\nu_value = 4", "site.toml:14:11: u_value is given together with covering; write covering, or u_value, not both")]
     [InlineData(Hoop + "\nridge = 3", "site.toml:14:9: ridge is only for a gable house; take it out, or write shape = \"gable\"")]
@@ -154,7 +158,8 @@ public class HouseHeatTests
     )]
     [InlineData(
         Hoop + "\ndesign_low = \"60 F\"",
-        "site.toml:14:14: design_low is \"60 F\", not below the night set-point of 15.5556 C; write the outdoor temperature of the coldest night the heater must stand up to"
+        "site.toml:14:14: design_low is \"60 F\", not below the night set-point of 15.5556 C; write the outdoor temperature of the "
+            + "coldest night the heater must stand up to"
     )]
     [InlineData(Hoop + "\nair_changes = -1", "site.toml:14:15: air_changes is \"-1\"; write a value from 0 to 20")]
     [InlineData(Hoop + "\nfuel_price = \"$2\"", "site.toml:14:14: fuel_price is \"$2\", which is not a number; write a number, 0 or more")]
@@ -168,7 +173,8 @@ public class HouseHeatTests
     [InlineData(
         "covering = \"double-poly\"",
         "u_value = \"0.7 Btu\"",
-        "site.toml:12:11: u_value is \"0.7 Btu\", and \"Btu\" is not a unit of heat loss; write W/m2K or Btu/h ft2 F, for example 4.5 W/m2K or 0.8 Btu/h ft2 F"
+        "site.toml:12:11: u_value is \"0.7 Btu\", and \"Btu\" is not a unit of heat loss; write W/m2K or Btu/h ft2 F, for example "
+            + "4.5 W/m2K or 0.8 Btu/h ft2 F"
     )]
     [InlineData(
         "covering = \"double-poly\"",
@@ -181,7 +187,8 @@ public class HouseHeatTests
     [Fact]
     public void A_fuel_in_an_unheated_house() =>
         Assert.Equal(
-            "site.toml:12:1: fuel is given but the house is not heated: it has no night; add a line such as night = \"16 C\", or leave out shape, length, width, covering and fuel",
+            "site.toml:12:1: fuel is given but the house is not heated: it has no night; add a line such as night = \"16 C\", or "
+                + "leave out shape, length, width, covering and fuel",
             Assert.Single(TestFolder.Faults(TestFolder.Site(Night, Hoop)))
         );
 

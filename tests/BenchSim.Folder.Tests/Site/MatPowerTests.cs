@@ -2,7 +2,9 @@ using BenchSim.Season.Inputs;
 
 namespace BenchSim.Folder.Tests.Site;
 
-/// <summary>The electricity keys of a mat. In the good site the mats are on lines 9 to 14 and have 10 places; the keys begin on line 15.</summary>
+/// <summary>
+/// The electricity keys of a mat. In the good site the mats are on lines 9 to 14 and have 10 places; the keys begin on line 15.
+/// </summary>
 public class MatPowerTests
 {
     private const string Mat = "temperature = \"25 C\"";
@@ -25,7 +27,8 @@ public class MatPowerTests
         Assert.NotNull(reading.Scenario);
         var caution =
             "This compares watts with the 80 % rule for loads of three hours and more (NEC 210.20(A)). It does not check wires, "
-            + "connections or anything else on the circuit. Wet places need ground-fault protection; have a licensed electrician look, under local codes";
+            + "connections or anything else on the circuit. Wet places need ground-fault protection; have a licensed electrician "
+            + "look, under local codes";
         Assert.Equal(warning is null ? null : warning + caution, reading.Warnings.SingleOrDefault()?.ToString());
     }
 
@@ -47,7 +50,8 @@ public class MatPowerTests
     [Theory]
     [InlineData(
         "duty = 0.5",
-        "site.toml:15:1: duty is given but the watts of the mats are not; add a line such as watts = 200, for all mats together, or watts_each_place = 16.7"
+        "site.toml:15:1: duty is given but the watts of the mats are not; add a line such as watts = 200, for all mats together, or "
+            + "watts_each_place = 16.7"
     )]
     [InlineData(
         "watts = 100\nwatts_each_place = 10",

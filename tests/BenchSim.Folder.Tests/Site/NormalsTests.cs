@@ -79,7 +79,8 @@ public class NormalsTests
     [InlineData(
         "[3, 4, 9,",
         "[3, -5, 9,",
-        "site.toml:27:12: high is -5 C in February, below low, which is -4 C; write the mean lowest temperature of a day in low and the mean highest in high"
+        "site.toml:27:12: high is -5 C in February, below low, which is -4 C; write the mean lowest temperature of a day in low and "
+            + "the mean highest in high"
     )]
     [InlineData("[10, 9, 10,", "[10, 29, 10,", "site.toml:28:18: rain_days is \"29\"; write a value from 0 to 28")]
     [InlineData(

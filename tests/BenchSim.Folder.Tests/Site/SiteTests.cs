@@ -6,8 +6,8 @@ namespace BenchSim.Folder.Tests.Site;
 
 public class SiteTests
 {
-    // tests/Published/data/trays.csv, "trays on a 6 x 50 ft bench, whole trays only": 168 (derived). By hand with the outline of 279 x 539 mm:
-    // 6 ft = 1828.8 mm, 50 ft = 15240 mm; 6 across x 28 along = 168; the other way 3 x 54 = 162.
+    // tests/Published/data/trays.csv, "trays on a 6 x 50 ft bench, whole trays only": 168 (derived). By hand with the outline of 279 x 539
+    // mm: 6 ft = 1828.8 mm, 50 ft = 15240 mm; 6 across x 28 along = 168; the other way 3 x 54 = 162.
     // 4 x 8 ft = 1219.2 x 2438.4 mm: 4 x 4 = 16; the other way 2 x 8 = 16. One tray exactly: 1. Just too short: 0.
     [Theory]
     [InlineData(15.24, 1.8288, 168)]
@@ -131,7 +131,7 @@ public class SiteTests
         );
         Assert.Equal((null, 25), (scenario.Spaces[0].UnitPlaces, scenario.Spaces[1].UnitPlaces));
         Assert.Null(scenario.Spaces[2].HouseId);
-        Assert.Equal(new ConstantWeather(10, 20, 12.7), scenario.Weather);
+        Assert.Equal(new ConstantWeather(10, 20, 12.7), scenario.Weather with { Written = new() });
         Assert.Equal(new PlaySettings(25, 9), scenario.Play);
     }
 
@@ -230,7 +230,8 @@ public class SiteTests
     [InlineData(
         "[weather]",
         "[rules]\nsow_give_up_days = 2\n[weather]",
-        "site.toml:25:20: sow_give_up_days makes a sowing be given up after 2 days, before it has waited 3 days; let sow_give_up_days be at least sow_wait_days"
+        "site.toml:25:20: sow_give_up_days makes a sowing be given up after 2 days, before it has waited 3 days; let "
+            + "sow_give_up_days be at least sow_wait_days"
     )]
     [InlineData(
         "[weather]",
@@ -254,7 +255,8 @@ public class SiteTests
             TestFolder.Faults("[site]\nname = \"x\"\n"),
             "site.toml:1:1: there is no section [season]; add a line [season] with its keys below it",
             "site.toml:1:1: there is no bench, so no tray can grow on; add a [[space]] with kind = \"bench\" and its places",
-            "site.toml:1:1: there is no hardening table, so no tray can reach the field; add a [[space]] with kind = \"table\" and its places",
+            "site.toml:1:1: there is no hardening table, so no tray can reach the field; add a [[space]] with kind = \"table\" and "
+                + "its places",
             "site.toml:1:1: there is no section [weather]; add a line [weather] with its keys below it"
         );
 }

@@ -144,12 +144,14 @@ public class WeatherRecordTests
     [InlineData(
         ",1,9,0",
         ",9,1,0",
-        "weather.csv:2:12: the lowest temperature is above the highest in 366 of 366 rows; the two columns are exchanged: name the lower one tmin and the higher one tmax"
+        "weather.csv:2:12: the lowest temperature is above the highest in 366 of 366 rows; the two columns are exchanged: name the "
+            + "lower one tmin and the higher one tmax"
     )]
     [InlineData(
         ",1,9,0",
         ",45,68,0",
-        "weather.csv:2:12: the temperatures are too high for degrees Celsius and look like Fahrenheit; write temperature_unit = \"F\" in [weather], or degrees Celsius"
+        "weather.csv:2:12: the temperatures are too high for degrees Celsius and look like Fahrenheit; write temperature_unit = "
+            + "\"F\" in [weather], or degrees Celsius"
     )]
     [InlineData(
         "date,tmin,tmax",
@@ -167,7 +169,8 @@ public class WeatherRecordTests
     [Fact]
     public void Celsius_that_is_read_as_Fahrenheit_is_a_fault() =>
         Assert.Equal(
-            "weather.csv:2:12: read as Fahrenheit, the warmest day of this record has 31 F; it looks like Celsius; write temperature_unit = \"C\" in [weather]",
+            "weather.csv:2:12: read as Fahrenheit, the warmest day of this record has 31 F; it looks like Celsius; write "
+                + "temperature_unit = \"C\" in [weather]",
             Assert.Single(
                 TestFolder.Faults(
                     Site("temperature_unit = \"F\""),
@@ -193,7 +196,8 @@ public class WeatherRecordTests
     [InlineData(
         "mm",
         ",1,9,0.2\n",
-        "read as millimetres, this record has 73 mm of rain in a mean year, on 365 days; it looks like inches; write rain_unit = \"in\" in [weather]"
+        "read as millimetres, this record has 73 mm of rain in a mean year, on 365 days; it looks like inches; write rain_unit = "
+            + "\"in\" in [weather]"
     )]
     [InlineData("mm", ",1,9,0.3\n", null)]
     [InlineData("mm", ",1,9,0\n", null)]

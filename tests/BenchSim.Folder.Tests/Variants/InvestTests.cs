@@ -19,11 +19,13 @@ public class InvestTests
             { Three + "upkeep = -3\n", "variants/v.toml:5:10: upkeep is \"-3\"; write a value 0 or more" },
             {
                 Three + "bought_in_share = 0.5\n",
-                "variants/v.toml:5:1: bought_in_share is given but bought_in_price is not; add a line such as bought_in_price = 0.60, or leave both out"
+                "variants/v.toml:5:1: bought_in_share is given but bought_in_price is not; add a line such as bought_in_price = "
+                    + "0.60, or leave both out"
             },
             {
                 Three + "bought_in_price = 0.5\n",
-                "variants/v.toml:5:1: bought_in_price is given but bought_in_share is not; add a line such as bought_in_share = \"50 %\", or leave both out"
+                "variants/v.toml:5:1: bought_in_price is given but bought_in_share is not; add a line such as bought_in_share = "
+                    + "\"50 %\", or leave both out"
             },
             {
                 Three + "capital_range = 9000\n",
@@ -49,7 +51,8 @@ public class InvestTests
     {
         using var folder = VariantTests.Folder(
             Three
-                + "plant_on_time = 0.9\nbought_in_share = \"25 %\"\nbought_in_price = 0.5\nupkeep = 150\nresidual = 2000\nbasis = \"a guess\"\ndiscount_rate_range = [\"3 %\", \"10 %\"]\n"
+                + "plant_on_time = 0.9\nbought_in_share = \"25 %\"\nbought_in_price = 0.5\nupkeep = 150\nresidual = 2000\nbasis = "
+                + "\"a guess\"\ndiscount_rate_range = [\"3 %\", \"10 %\"]\n"
         );
         var terms = ScenarioFolder.ReadVariant(folder.Path, "v").Scenario!.Invest!;
         Assert.Equal(

@@ -8,11 +8,13 @@ public class VariantFaultTests
         {
             {
                 "include = \"v\"\n",
-                "variants/v.toml:1:1: there is no key \"include\" in a variant: a variant lies on the base folder alone, never on a variant; copy the lines you need from the other file"
+                "variants/v.toml:1:1: there is no key \"include\" in a variant: a variant lies on the base folder alone, never on a "
+                    + "variant; copy the lines you need from the other file"
             },
             {
                 "based_on = \"v.toml\"\n",
-                "variants/v.toml:1:1: there is no key \"based_on\" in a variant: a variant lies on the base folder alone, never on a variant; copy the lines you need from the other file"
+                "variants/v.toml:1:1: there is no key \"based_on\" in a variant: a variant lies on the base folder alone, never on "
+                    + "a variant; copy the lines you need from the other file"
             },
             { "[ruels]\nlate_days = 3\n", "variants/v.toml:1:2: there is no key \"ruels\" in a variant; did you mean \"rules\"" },
             {
@@ -34,11 +36,13 @@ public class VariantFaultTests
             { "remove = [\"matz\"]\n", "variants/v.toml:1:11: there is no house or space \"matz\" to remove; did you mean \"mats\"" },
             {
                 "remove = [\"mats\", \"table\"]\n",
-                "variants/v.toml:1:11: there is no hardening table, so no tray can reach the field; add a [[space]] with kind = \"table\" and its places"
+                "variants/v.toml:1:11: there is no hardening table, so no tray can reach the field; add a [[space]] with kind = "
+                    + "\"table\" and its places"
             },
             {
                 "remove = [\"mats\", \"main\"]\n",
-                "variants/v.toml:1:19: the house \"main\" is removed, but the space \"bench\" is in it; remove that space too, or put it into another house"
+                "variants/v.toml:1:19: the house \"main\" is removed, but the space \"bench\" is in it; remove that space too, or "
+                    + "put it into another house"
             },
             { "[crops.tomatoe]\nhold_days = 3\n", "variants/v.toml:1:1: there is no crop \"tomatoe\"; did you mean \"tomato\"" },
             {
@@ -55,7 +59,8 @@ public class VariantFaultTests
             },
             {
                 "[[plan]]\nbatch = \"heads-2\"\nplants = 3\n",
-                "variants/v.toml:2:9: no line of the plan has the batch \"heads-2\"; it is a succession of \"heads\": all successions of a line change together"
+                "variants/v.toml:2:9: no line of the plan has the batch \"heads-2\"; it is a succession of \"heads\": all "
+                    + "successions of a line change together"
             },
             {
                 "[[plan]]\nplants = 3\n",
@@ -67,11 +72,13 @@ public class VariantFaultTests
             },
             {
                 "[[plan]]\nbatch = \"early\"\n",
-                "variants/v.toml:1:1: this [[plan]] changes nothing; add a column of plan.csv with its new value, shift_days = 7, or drop = true"
+                "variants/v.toml:1:1: this [[plan]] changes nothing; add a column of plan.csv with its new value, shift_days = 7, "
+                    + "or drop = true"
             },
             {
                 "[[plan]]\nbatch = \"early\"\nid = \"x\"\nplants = 3\n",
-                "variants/v.toml:3:1: there is no key \"id\" in [[plan]] of a variant: the name of a batch is its luck; choose lines with batch = \"id\""
+                "variants/v.toml:3:1: there is no key \"id\" in [[plan]] of a variant: the name of a batch is its luck; choose "
+                    + "lines with batch = \"id\""
             },
             {
                 "[[plan]]\nbatch = \"early\"\nshift_days = 1.5\n",
@@ -87,11 +94,13 @@ public class VariantFaultTests
             },
             {
                 "[play]\nseed = 3\n",
-                "variants/v.toml:2:1: seed cannot change in a variant: every variant is played on the same luck; take the line out, or change it in site.toml"
+                "variants/v.toml:2:1: seed cannot change in a variant: every variant is played on the same luck; take the line out, "
+                    + "or change it in site.toml"
             },
             {
                 "[season]\nopens = 2027-02-01\n",
-                "variants/v.toml:2:1: opens cannot change in a variant: every variant is played from the same first day; take the line out, or change it in site.toml"
+                "variants/v.toml:2:1: opens cannot change in a variant: every variant is played from the same first day; take the "
+                    + "line out, or change it in site.toml"
             },
         };
 
@@ -111,7 +120,8 @@ public class VariantFaultTests
         var reading = ScenarioFolder.ReadVariant(folder.Path, "v");
         Assert.Null(reading.Scenario);
         Assert.Equal(
-            "variants/v.toml:1:11: the space \"mats\" is removed, but crops.csv lists it for tomato; give these crops other benches and mats in [crops], or keep the space",
+            "variants/v.toml:1:11: the space \"mats\" is removed, but crops.csv lists it for tomato; give these crops other benches "
+                + "and mats in [crops], or keep the space",
             Assert.Single(reading.Faults).ToString()
         );
 

@@ -40,7 +40,7 @@ public sealed class CaseBookTests
         AssertSays(text, "Question: Do the mats carry us through April? What does \"more-mats\" change?");
         AssertSays(text, "Plants out in time: 4,120 plants instead of 4,000, 120 more (100 to 140).");
         AssertSays(text, "Cost of fuel and mat electricity: $841 instead of $800, $41 more ($39 to $43).");
-        AssertSays(text, "\"Heat mats\" has 54 places instead of 38.");
+        AssertSays(text, "\"Heat mats\", whole tray places: 54 places instead of 38 places.");
 
         // 900 to 905 with half a width of 30 is no difference: it stands in the table alone.
         AssertSays(text, "late plant-days900905+5-25 to +35");

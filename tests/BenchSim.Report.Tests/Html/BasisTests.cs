@@ -67,12 +67,22 @@ public class BasisTests
     [InlineData("u_value", UnitSystem.Imperial, "0.704 Btu/h ft² °F")]
     [InlineData("efficiency", UnitSystem.Metric, "80 %")]
     [InlineData("fuel_price", UnitSystem.Metric, "0.66 per L")]
-    [InlineData("design_low", UnitSystem.Imperial, "6 °F")]
+    [InlineData("design_low", UnitSystem.Imperial, "5.9 °F")]
     [InlineData("heat_content", UnitSystem.Metric, "96.487 MJ per gal of propane")]
     [InlineData("length", UnitSystem.Metric, "")]
-    public void Values_of_a_house_come_in_the_units_of_the_site(string key, UnitSystem units, string text) =>
-        // A square metre is 10.764 square feet, a cubic metre 35.315 cubic feet; 5.678 W/m2K are 1 Btu/h ft2 F.
-        Assert.Equal(text, HouseValues.Of(SyntheticHeat.House(), key, units));
+    public void Values_of_a_house_come_in_the_units_of_the_site(string key, UnitSystem units, string text)
+    {
+        // A square metre is 10.764 square feet, a cubic metre 35.315 cubic feet; 5.678 W/m2K are 1 Btu/h ft2 F; -14.5 C are 5.9 F.
+        var heat = SyntheticHeat.House() with { Sources = SyntheticPlan.Sources((key, Trust.User, "")) };
+        var house = new House
+        {
+            Id = "main",
+            Name = "Main house",
+            Heat = heat,
+        };
+        var scenario = ScenarioFields.Nothing with { Units = units, Houses = [house] };
+        Assert.Equal(text, SourcedValue.Of(scenario).Last(value => value.Column == key).Value);
+    }
 
     [Fact]
     public void Seed_without_storage_is_taken_as_tested() =>

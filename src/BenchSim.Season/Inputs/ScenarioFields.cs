@@ -1,0 +1,91 @@
+using BenchSim.Season.Fields;
+using BenchSim.Season.Values;
+
+namespace BenchSim.Season.Inputs;
+
+/// <summary>The keys of [site], [season] and [play].</summary>
+public static class ScenarioFields
+{
+    private static readonly ChoiceKind<UnitSystem> Units = new([("metric", UnitSystem.Metric), ("imperial", UnitSystem.Imperial)]);
+
+    /// <summary>A scenario of which nothing is said.</summary>
+    public static Scenario Nothing { get; } =
+        new()
+        {
+            Name = "",
+            Window = new SeasonWindow(DateOnly.MinValue, DateOnly.MaxValue),
+            Houses = [],
+            Spaces = [],
+            TrayTypes = [],
+            Crops = [],
+            Batches = [],
+            Rules = new SiteRules(),
+            Weather = new ConstantWeather(0, 0, 0),
+            Play = new PlaySettings(),
+        };
+
+    /// <summary>The keys of [site], in the order of the reference.</summary>
+    public static FieldTable<Scenario> Site { get; } =
+        FieldTable
+            .Of("site", "[site]", Nothing)
+            .Key("name", Kinds.Title, scenario => scenario.Name, (scenario, name) => scenario with { Name = name })
+            .Means("Name of the site or of the case.")
+            .Required("\"Our farm\"")
+            .Key("question", Kinds.Text, scenario => scenario.Question, (scenario, question) => scenario with { Question = question })
+            .Means("The question the folder is to answer, in your words; printed above the answer.", leftOut: "empty")
+            .Key("units", Units, scenario => scenario.Units, (scenario, units) => scenario with { Units = units })
+            .Means("Units of numbers that say none, and of reports: C, m, mm or F, ft, in.", Why.Ours)
+            .Fixed("numbers without a unit are read alike in site.toml and in its variants")
+            .Table();
+
+    /// <summary>The keys of [season], in the order of the reference.</summary>
+    public static FieldTable<SeasonWindow> Season { get; } =
+        FieldTable
+            .Of("season", "[season]", Nothing.Window)
+            .Key("opens", Kinds.Date, window => window.Opens, (window, date) => window with { Opens = date })
+            .Means("First day on which anything may be sown.")
+            .Required("2027-01-18")
+            .Fixed("every variant is played from the same first day")
+            .Key("closes", Kinds.Date, window => window.Closes, (window, date) => window with { Closes = date })
+            .Means("Last day for which a batch may be wanted in the field.")
+            .Required("2027-06-30")
+            .Table();
+
+    /// <summary>The keys of [play], in the order of the reference.</summary>
+    public static FieldTable<PlaySettings> Play { get; } =
+        FieldTable
+            .Of("play", "[play]", new PlaySettings())
+            .Key(
+                "seasons",
+                new WholeKind(1, WholeKind.Many, "season"),
+                play => play.Seasons,
+                (play, seasons) => play with { Seasons = seasons }
+            )
+            .Means("Seasons to play, at most 1,000,000.", Why.Ours)
+            .Fixed("every variant is played through the same seasons")
+            .Key("seed", new SeedKind(), play => play.Seed, (play, seed) => play with { Seed = seed })
+            .Means("Seed of all luck: the same seed gives the same answer.", Why.Ours)
+            .Fixed("every variant is played on the same luck")
+            .Table();
+
+    /// <summary>Any whole number, 0 or more.</summary>
+    private sealed class SeedKind() : Kind<ulong>("whole number")
+    {
+        public override bool TryRead(IWritten written, out ulong value)
+        {
+            if (ulong.TryParse(written.Text, System.Globalization.NumberStyles.None, null, out value))
+            {
+                return true;
+            }
+
+            if (written.Text.Length > 0)
+            {
+                written.Refuse($"is {written.Quoted}", "write a whole number, 0 or more");
+            }
+
+            return false;
+        }
+
+        public override string Show(ulong value, UnitSystem units) => FormattableString.Invariant($"{value}");
+    }
+}
