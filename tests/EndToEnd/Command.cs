@@ -14,6 +14,13 @@ internal sealed record Command(int Code, string Output, string Error)
 
     public static Task<Command> RunAsync(params string[] args) => RunAsync([], args);
 
+    /// <summary>Runs it in a folder.</summary>
+    public static async Task<Command> InAsync(string folder, params string[] args)
+    {
+        using var process = Start([], [.. Program, .. args], folder);
+        return await EndAsync(process);
+    }
+
     /// <summary>Runs it with more in its environment.</summary>
     public static async Task<Command> RunAsync((string Name, string Value)[] environment, params string[] args)
     {
@@ -52,14 +59,14 @@ internal sealed record Command(int Code, string Output, string Error)
             ? [Path.GetFullPath(other, Repository.Root)]
             : s_built;
 
-    private static Process Start((string Name, string Value)[] environment, string[] line)
+    private static Process Start((string Name, string Value)[] environment, string[] line, string? folder = null)
     {
         var start = new ProcessStartInfo(line[0], line[1..])
         {
             UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
-            WorkingDirectory = Path.GetTempPath(),
+            WorkingDirectory = folder ?? Path.GetTempPath(),
         };
         foreach (var (name, value) in environment)
         {
