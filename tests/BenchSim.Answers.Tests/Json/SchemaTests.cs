@@ -3,7 +3,8 @@ using BenchSim.Answers.Json;
 
 namespace BenchSim.Answers.Tests.Json;
 
-/// <summary>docs/schemas says of every command what it prints with --json: no more and no less than the records it is written from.</summary>
+/// <summary>docs/schemas says of every command what it prints with --json: no more and no less than the records
+/// it is written from.</summary>
 public sealed class SchemaTests
 {
     private static readonly AnswerContext s_known = AnswerContext.Dialect;
