@@ -40,9 +40,9 @@ internal static class CaseSample
     {
         var before = without with { Fits = Figures.Chance(110, 200) };
         var after = with with { Fits = Figures.Chance(180, 200) };
-        Measure inTime = Measures.PlantsInTime;
-        Measure late = Measures.LatePlantDays;
-        Measure cost = Measures.EnergyCost("$") with { Parts = 1 };
+        var inTime = Measures.PlantsInTime;
+        var late = Measures.LatePlantDays;
+        var cost = Measures.EnergyCost("$") with { Parts = 1 };
         var comparison = new CompareResult
         {
             Base = before.Plan,
