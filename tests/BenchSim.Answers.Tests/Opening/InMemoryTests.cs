@@ -30,7 +30,11 @@ public sealed class InMemoryTests
         {
             var onDisk = Assert.Throws<FaultsFoundException>(() => Question(ScenarioSource.Folder(folder.Path), name).Ask(s_watch));
             var inMemory = Assert.Throws<FaultsFoundException>(() => Question(Kept(folder), name).Ask(s_watch));
-            Assert.Equal(onDisk.Faults.Select(fault => fault.ToString()), inMemory.Faults.Select(fault => fault.ToString()));
+            Assert.Equal(
+                onDisk.Faults.Select(fault => fault.ToString()),
+                inMemory.Faults.Select(fault => fault.ToString()),
+                StringComparer.Ordinal
+            );
         }
     }
 
