@@ -64,7 +64,8 @@ public sealed class ClimateStore
                 return false;
             }
 
-            for (var at = 0; Bytes + bytes > MostBytes && at < _kept.Count; )
+            var at = 0;
+            while (Bytes + bytes > MostBytes && at < _kept.Count)
             {
                 if (_kept[at] == climates || !_kept[at].TryDrop())
                 {
