@@ -1,8 +1,8 @@
 namespace BenchSim.Engine;
 
 /// <summary>
-/// What is bound to happen, and when: a heap with four children a node, the earliest on top. Keys are time, then kind, then the running number
-/// of the entry, so that no two are equal and the way out is one and only one.
+/// What is bound to happen, and when: a heap with four children a node, the earliest on top. Keys are time, then kind, then the running
+/// number of the entry, so that no two are equal and the way out is one and only one.
 /// </summary>
 internal sealed class Calendar
 {

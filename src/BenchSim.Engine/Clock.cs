@@ -1,9 +1,9 @@
 namespace BenchSim.Engine;
 
 /// <summary>
-/// Plays a model by the three-phase method (K. D. Tocher, The Art of Simulation, 1963; M. Pidd, Computer Simulation in Management Science): A, advance
-/// the clock to the next event; B, let all happen that is bound to at that time; C, try what may happen then, in a stated order. Between events nothing
-/// happens. Time is a number in the model's own unit. Not for use by two threads at once.
+/// Plays a model by the three-phase method (K. D. Tocher, The Art of Simulation, 1963; M. Pidd, Computer Simulation in Management Science):
+/// A, advance the clock to the next event; B, let all happen that is bound to at that time; C, try what may happen then, in a stated order.
+/// Between events nothing happens. Time is a number in the model's own unit. Not for use by two threads at once.
 /// </summary>
 public sealed class Clock
 {

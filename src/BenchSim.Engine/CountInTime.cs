@@ -1,8 +1,8 @@
 namespace BenchSim.Engine;
 
 /// <summary>
-/// A whole number that changes in steps, and its exact sum over the periods up to a horizon: a change is counted at once for all periods it is still to
-/// last, which is cheaper than adding the number up at the end of each.
+/// A whole number that changes in steps, and its exact sum over the periods up to a horizon: a change is counted at once for all periods it
+/// is still to last, which is cheaper than adding the number up at the end of each.
 /// </summary>
 public struct CountInTime
 {

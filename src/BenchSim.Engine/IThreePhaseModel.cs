@@ -8,8 +8,8 @@ public interface IThreePhaseModel
     void Happen(BoundEvent happening);
 
     /// <summary>
-    /// Phase C: tries each conditional activity in the model's stated order, once all that is bound to happen at this time has. May schedule more,
-    /// and may stop the clock.
+    /// Phase C: tries each conditional activity in the model's stated order, once all that is bound to happen at this time has. May
+    /// schedule more, and may stop the clock.
     /// </summary>
     void Attempt();
 }

@@ -3,6 +3,7 @@ using BenchSim.Folder.Csv;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
 using BenchSim.Folder.Library;
+using BenchSim.Folder.Logbook;
 using BenchSim.Folder.Plan;
 using BenchSim.Folder.Shelves;
 using BenchSim.Folder.Site;
@@ -12,25 +13,36 @@ using BenchSim.Folder.Variants;
 using BenchSim.Season.Fields;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
+using BenchSim.Season.Weather;
 
 namespace BenchSim.Folder;
 
 /// <summary>One reading of a folder: every file, every check, one pass.</summary>
 internal sealed class FolderReader
 {
+    private static readonly string[] s_optional =
+    [
+        .. FileNames.Tables.Where(name => !FileNames.IsPlan(name)),
+        .. FileNames.Tables.Where(name => !FileNames.IsPlan(name)).Select(FileNames.WorkbookOf),
+    ];
+
     private readonly FaultList _faults = new();
     private readonly FileReader _files;
     private readonly CellReader _cells;
     private readonly string? _variantName;
+    private readonly WeatherInput? _weather;
+    private readonly KeptRecords? _records;
     private VariantFile? _variant;
     private ImmutableArray<TrayType> _openFlats = [];
 
     /// <summary>Makes a reader.</summary>
     /// <param name="files">Files of the folder.</param>
     /// <param name="variantName">Variant to lay over what is read; null for none.</param>
-    public FolderReader(IFolderFiles files, string? variantName = null)
+    /// <param name="weather">The weather, where it has been read already; null to read it.</param>
+    /// <param name="records">Keeps weather records from one reading to the next; null for nothing kept.</param>
+    public FolderReader(IFolderFiles files, string? variantName = null, WeatherInput? weather = null, KeptRecords? records = null)
     {
-        _variantName = variantName;
+        (_variantName, _weather, _records) = (variantName, weather, records);
         _files = new FileReader(files, _faults);
         _cells = new CellReader(_faults);
     }
@@ -52,23 +64,32 @@ internal sealed class FolderReader
 
     private bool IsFolder(string directory)
     {
-        if (Directory.Exists(directory))
+        var place = new SourcePlace(directory, 0, 0);
+        var isThere = Directory.Exists(directory);
+        if (_files.IsHidden(isThere ? FileNames.Site : ""))
+        {
+            RefuseClosed(place);
+            return false;
+        }
+
+        if (isThere)
         {
             return true;
         }
 
-        var place = new SourcePlace(directory, 0, 0);
         if (File.Exists(directory))
         {
             _faults.Add(place, "this is a file, not a folder", "name the folder that holds site.toml and plan.csv");
         }
         else
         {
-            _faults.Add(place, "there is no such folder", "check the name; \"benchsim new\" lays down a folder to fill in");
+            _faults.Add(place, "there is no such folder", "check the name; \"benchsim new\" makes a folder to fill in");
         }
 
         return false;
     }
+
+    private void RefuseClosed(SourcePlace place) => _faults.Add(place, Words.Closed, Words.OpenIt);
 
     private Scenario? ReadScenario()
     {
@@ -85,8 +106,10 @@ internal sealed class FolderReader
             : null;
         var isGoodSite = site is not null && _faults.Count == before;
         site ??= new SiteDraft();
-        var scenario = site.Scenario with { Weather = ReadWeather(site.Weather) ?? site.Scenario.Weather, Invest = invest };
+        var scenario = site.Scenario with { Weather = _weather ?? ReadWeather(site.Weather) ?? site.Scenario.Weather, Invest = invest };
         var choices = ReadChoices(site);
+        scenario = scenario with { Mishaps = [.. scenario.Mishaps.Select(mishap => WithCrop(mishap, choices))] };
+        scenario = scenario with { Supplies = ReadSupplies(site, choices) };
         _openFlats = OpenFlats(choices.Trays);
         var rows = ReadPlan(site, choices);
         var batches = new PlanExpander(_faults).Expand(rows);
@@ -96,8 +119,13 @@ internal sealed class FolderReader
             new PlaceChecks(scenario, _faults).Check(rows);
         }
 
+        scenario = scenario with { IsPlannedAnew = _variant?.IsPlannedAnew == true };
+        scenario = scenario with { Seen = ReadSeen(site) };
+        scenario = scenario with { Log = ReadLog(site, scenario, isWhole: _faults.Count == before) };
         return isGoodSite ? scenario : null;
     }
+
+    private FileText? ReadTable(string name) => _files.ReadTable(name, new SourcePlace(name, 0, 0));
 
     private FileText? ReadFile(string name) => _files.Read(name, new SourcePlace(name, 0, 0));
 
@@ -105,6 +133,12 @@ internal sealed class FolderReader
     {
         var names = VariantNames.In(_files);
         var path = FileNames.OfVariant(name);
+        if (_files.IsHidden(path))
+        {
+            RefuseClosed(new SourcePlace(FileNames.VariantFolder, 0, 0));
+            return null;
+        }
+
         if (!names.Contains(name, StringComparer.Ordinal))
         {
             VariantNames.Refuse(name, names, _faults);
@@ -137,7 +171,7 @@ internal sealed class FolderReader
             _faults.Add(
                 new SourcePlace(file.Name, 1, 1),
                 "the file is empty",
-                "begin with [site] and a name; \"benchsim new\" lays down a folder to fill in"
+                "begin with [site] and a name; \"benchsim new\" makes a folder to fill in"
             );
             return new SiteDraft();
         }
@@ -171,41 +205,90 @@ internal sealed class FolderReader
             return draft?.Ready;
         }
 
-        return _files.Read(draft.File.Text, draft.File.Place) is { } file ? new WeatherRecordReader(_cells).Read(file, draft) : null;
+        if (_files.ReadTable(draft.File.Text, draft.File.Place) is not { } file)
+        {
+            return null;
+        }
+
+        return _records is null ? new WeatherRecordReader(_cells).Read(file, draft) : _records.Read(file, draft, _faults);
     }
 
     private List<PlanRow> ReadPlan(SiteDraft site, Choices choices)
     {
-        if (ReadFile(FileNames.Plan) is not { } file)
+        if (ReadTable(FileNames.Plan) is not { } file)
         {
             return [];
         }
 
         var reader = new PlanReader(_cells, site, choices);
         var rows = reader.Split(file);
-        return [.. (_variant is null ? rows : new PlanOverlay(_variant, site.Units, _cells).Lay(rows)).Select(reader.Read)];
+        PlanRow[] read = [.. (_variant is null ? rows : new PlanOverlay(_variant, site.Units, _cells).Lay(rows)).Select(reader.Read)];
+        GrowerNames.Check(read, _faults);
+        return [.. read];
     }
+
+    private ImmutableArray<Supply> ReadSupplies(SiteDraft site, Choices choices) =>
+        _files.HasTable(FileNames.Supplies) && ReadTable(FileNames.Supplies) is { } file
+            ? new SupplyReader(_cells, choices).Read(CsvTable.Read(file, SupplyFields.Table, CsvTable.MostRows, _cells, site.Units))
+            : [];
+
+    // A variant is of the plan alone: what was done and seen is told of the base.
+    private ImmutableArray<LogEntry> ReadLog(SiteDraft site, Scenario scenario, bool isWhole) =>
+        _variantName is null && _files.HasTable(FileNames.Log) && ReadTable(FileNames.Log) is { } file
+            ? new LogReader(_cells, site, new LogNames(_cells, site, scenario.Batches, isWhole)).Read(
+                CsvTable.Read(file, LogFields.Table, LogReader.MostRows, _cells, site.Units),
+                scenario
+            )
+            : [];
+
+    private SeenWeather ReadSeen(SiteDraft site) =>
+        _variantName is null && site.Weather is { } weather
+            ? new SeenWeather(ReadSeen(site, weather, weather.Observed), ReadSeen(site, weather, weather.Forecast))
+            : SeenWeather.None;
+
+    private ImmutableArray<DailyWeather> ReadSeen(SiteDraft site, WeatherDraft weather, Cell? name) =>
+        name is { } cell && _files.ReadTable(cell.Text, cell.Place) is { } file
+            ? new SeenWeatherReader(_cells, weather.Keys.TemperatureUnit ?? site.Units, weather.Keys.RainUnit ?? site.Units).Read(file)
+            : [];
+
+    private static Mishap WithCrop(Mishap mishap, Choices choices) =>
+        mishap.CropId is { } crop ? mishap with { CropId = choices.Crops.Meant(crop) } : mishap;
 
     private Choices ReadChoices(SiteDraft site)
     {
         var trays = ReadShelf(BuiltInLibrary.Trays, TrayFields.Table, site, "tray type", null);
         var overlay = _variant is null ? null : new CropOverlay(_variant, site.Units, _faults);
         var crops = ReadShelf(BuiltInLibrary.Crops, CropFields.Table, site, "crop", overlay);
+        CheckMishapCrops(site, crops);
         return new Choices(
             new ShelfReading<Crop>(crops, new CropReader(_cells, trays, site).Read),
             new ShelfReading<TrayType>(trays, new TrayReader(_cells).Read)
         );
     }
 
+    private void CheckMishapCrops(SiteDraft site, Shelf crops)
+    {
+        foreach (var cell in site.MishapCrops.Where(cell => crops.IsWhole && crops.Find(cell.Text) is null))
+        {
+            _faults.Add(
+                cell.Place,
+                $"there is no crop {Words.Quote(cell.Text)}",
+                crops.Nearest(cell.Text) is { } near
+                    ? $"did you mean {Words.Quote(near)}"
+                    : "name one of the built-in library or of crops.csv"
+            );
+        }
+    }
+
     private Shelf ReadShelf(ImmutableArray<LibraryRow> library, FieldTable columns, SiteDraft site, string thing, CropOverlay? overlay)
     {
         var name = columns.Section;
-        if (!_files.Exists(name))
+        if (!_files.HasTable(name))
         {
             return Shelf.Of(library, overlay?.Lay([]) ?? [], isWhole: true, _cells, thing);
         }
 
-        var table = ReadFile(name) is { } file ? CsvTable.Read(file, columns, CsvTable.MostRows, _faults, site.Units) : null;
+        var table = ReadTable(name) is { } file ? CsvTable.Read(file, columns, CsvTable.MostRows, _cells, site.Units) : null;
         var rows = table?.Rows ?? [];
         return Shelf.Of(
             library,
@@ -232,18 +315,18 @@ internal sealed class FolderReader
     {
         foreach (var name in _files.NamesIn(""))
         {
-            foreach (var optional in new[] { FileNames.Crops, FileNames.Trays })
+            foreach (var optional in s_optional)
             {
                 if (
-                    !_files.Exists(optional)
-                    && name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase)
+                    !_files.HasTable(optional)
+                    && Path.GetExtension(name).Equals(Path.GetExtension(optional), StringComparison.OrdinalIgnoreCase)
                     && Spelling.Distance(name.ToLowerInvariant(), optional) <= 1
                 )
                 {
                     _faults.Warn(
                         new SourcePlace(name, 0, 0),
                         "this file is not read",
-                        $"if it holds your own {optional[..^4]}, name it {optional}"
+                        $"if it holds your own {Path.GetFileNameWithoutExtension(optional)}, name it {optional}"
                     );
                 }
             }

@@ -1,3 +1,4 @@
+using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
 using BenchSim.Season.Values;
 
@@ -25,7 +26,7 @@ public static class PlainFile
         }
         else if (!File.Exists(path))
         {
-            fault = At("there is no such file", "check the name");
+            fault = FileKind.IsHidden(path) ? At(Words.ClosedAround, Words.OpenIt) : At("there is no such file", "check the name");
         }
         else if (!IsRegular(path))
         {

@@ -1,4 +1,5 @@
 using BenchSim.Folder.Files;
+using BenchSim.Season.Inputs;
 
 namespace BenchSim.Folder;
 
@@ -35,10 +36,21 @@ public static class ScenarioFolder
     /// <param name="files">The files, variants among them; each name once.</param>
     /// <param name="others">Names of files of the folder that are not there to be read, but that a reading of it warned of.</param>
     /// <param name="variant">Name of the variant to lay over the rest, whose file is among them; null for none.</param>
+    /// <param name="weather">
+    /// The weather that an earlier reading of the same files brought, where the variant says nothing of it: to fit a generator to a record
+    /// takes longer than all the rest. Null to read it.
+    /// </param>
+    /// <param name="records">Keeps weather records from one reading to the next; null for nothing kept.</param>
     /// <returns>The scenario, or every fault that was found.</returns>
-    public static FolderReading ReadKept(IEnumerable<InputFile> files, IEnumerable<string>? others = null, string? variant = null)
+    public static FolderReading ReadKept(
+        IEnumerable<InputFile> files,
+        IEnumerable<string>? others = null,
+        string? variant = null,
+        WeatherInput? weather = null,
+        KeptRecords? records = null
+    )
     {
         ArgumentNullException.ThrowIfNull(files);
-        return new FolderReader(new KeptFiles(files, others ?? []), variant).Read();
+        return new FolderReader(new KeptFiles(files, others ?? []), variant, weather, records).Read();
     }
 }

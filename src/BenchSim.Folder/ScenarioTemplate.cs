@@ -6,10 +6,10 @@ namespace BenchSim.Folder;
 /// <summary>The starter folder: a small invented farm, with a comment beside each key, to fill in.</summary>
 public static class ScenarioTemplate
 {
-    private static readonly string[] Names = ["README.md", FileNames.Plan, FileNames.Site];
+    private static readonly string[] s_names = ["README.md", FileNames.Plan, FileNames.Site];
 
     /// <summary>The files of the starter folder, in order of name.</summary>
-    public static IReadOnlyList<InputFile> Files() => [.. Names.Select(name => new InputFile(name, Bytes(name)))];
+    public static IReadOnlyList<InputFile> Files() => [.. s_names.Select(name => new InputFile(name, Bytes(name)))];
 
     private static ImmutableArray<byte> Bytes(string name)
     {

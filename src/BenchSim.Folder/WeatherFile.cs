@@ -30,13 +30,13 @@ public static class WeatherFile
             return new WeatherRecordFindings([], faults.Faults, []);
         }
 
-        var table = CsvTable.Read(file, RecordFields.Table, MostDays, faults, UnitSystem.Metric);
+        var cells = new CellReader(faults) { TakesDateOrder = false };
+        var table = CsvTable.Read(file, RecordFields.Table, MostDays, cells, UnitSystem.Metric);
         if (faults.Count > 0 && (table.Rows.Count == 0 || !RecordFields.Table.Names.All(table.Has)))
         {
             return new WeatherRecordFindings([], faults.Faults, []);
         }
 
-        var cells = new CellReader(faults);
         var rows = new List<WeatherRow>(table.Rows.Count);
         foreach (var row in table.Rows)
         {
@@ -79,6 +79,12 @@ public static class WeatherFile
         if (Directory.Exists(path))
         {
             faults.Add(whole, "this is a folder, not a file", "name the CSV file of the weather record itself");
+            return null;
+        }
+
+        if (FileKind.IsHidden(path))
+        {
+            faults.Add(whole, Words.ClosedAround, Words.OpenIt);
             return null;
         }
 

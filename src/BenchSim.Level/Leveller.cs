@@ -41,6 +41,19 @@ public sealed class Leveller : ILeveller
             best = nearer;
         }
 
+        draft.Hint(best);
+        draft.MinimizeUnevenness(problem.Shift(best));
+        var spread = draft.Search(effort, cancel);
+        if (
+            spread.Chosen is { } fairer
+            && problem.Over(fairer) <= problem.Over(best)
+            && problem.Shift(fairer) <= problem.Shift(best)
+            && problem.Unevenness(fairer) < problem.Unevenness(best)
+        )
+        {
+            best = fairer;
+        }
+
         return new LevelSolution(best, least.Bound, (int)shortest.Bound, least.IsProved, shortest.IsProved);
     }
 
@@ -101,6 +114,26 @@ public sealed class Leveller : ILeveller
         {
             _model.Add(LinearExpr.Sum(_over) + _unavoidable <= mostOver);
             _model.Minimize(_shift);
+        }
+
+        // As few beyond the room and as few days as before; what a grower's moves weigh grows with their square.
+        public void MinimizeUnevenness(int mostShift)
+        {
+            _model.Add(_shift <= mostShift);
+            var squares = new List<IntVar>();
+            var growers = Enumerable.Range(0, _isChosen.Length).GroupBy(batch => _problem.Growers.Count == 0 ? 0 : _problem.Growers[batch]);
+            foreach (var own in growers)
+            {
+                BoolVar[] moves = [.. own.SelectMany(batch => _isChosen[batch].Where((_, at) => _problem.Choices[batch][at].Shift != 0))];
+                long most = own.Count();
+                var count = _model.NewIntVar(0, most, Name("moved", own.Key, 0));
+                var square = _model.NewIntVar(0, most * most, Name("uneven", own.Key, 0));
+                _model.Add(count == LinearExpr.Sum(moves));
+                _model.AddMultiplicationEquality(square, count, count);
+                squares.Add(square);
+            }
+
+            _model.Minimize(LinearExpr.Sum(squares));
         }
 
         public Found Search(double effort, CancellationToken cancel)

@@ -13,11 +13,15 @@ namespace BenchSim.Report;
 public static class DenseFolder
 {
     private static readonly ResultFolder<DenseResult> s_folder = new(
-        ("charts/dense.png", result => PngPainter.Draw((DenseChart.Of(result), PictureLayout.Pairs))),
-        ("charts/density.png", result => PngPainter.Draw((DensityChart.Of(result), PictureLayout.Plot with { Height = 520 }))),
-        (DenseChart.Table, DenseTables.Changes),
-        ("tables/dense-break-even.csv", DenseTables.BreakEven),
-        (DensityChart.Table, DenseTables.Curve)
+        [
+            ("charts/dense.png", result => PngPainter.Draw((DenseChart.Of(result), PictureLayout.Pairs))),
+            ("charts/density.png", result => PngPainter.Draw((DensityChart.Of(result), PictureLayout.Plot with { Height = 520 }))),
+        ],
+        [
+            (DenseChart.Table, DenseTables.Changes),
+            ("tables/dense-break-even.csv", DenseTables.BreakEven),
+            (DensityChart.Table, DenseTables.Curve),
+        ]
     );
 
     /// <summary>Refuses a place where something stands that is not such a folder; to be asked before the work.</summary>

@@ -13,11 +13,13 @@ namespace BenchSim.Report;
 public static class InvestFolder
 {
     private static readonly ResultFolder<InvestResult> s_folder = new(
-        ("charts/tornado.png", result => PngPainter.Draw((TornadoChart.Of(result), PictureLayout.Bars))),
-        ("tables/invest-figures.csv", InvestTables.Figures),
-        ("tables/invest-parts.csv", InvestTables.Parts),
-        (TornadoChart.Table, InvestTables.Tornado),
-        ("tables/invest-break-even.csv", InvestTables.BreakEvens)
+        [("charts/tornado.png", result => PngPainter.Draw((TornadoChart.Of(result), PictureLayout.Bars)))],
+        [
+            ("tables/invest-figures.csv", InvestTables.Figures),
+            ("tables/invest-parts.csv", InvestTables.Parts),
+            (TornadoChart.Table, InvestTables.Tornado),
+            ("tables/invest-break-even.csv", InvestTables.BreakEvens),
+        ]
     );
 
     /// <summary>Refuses a place where something stands that is not such a folder; to be asked before the work.</summary>

@@ -53,8 +53,8 @@ public static class ReportFolder
     /// <param name="directory">Where to write; parents are made as needed.</param>
     /// <param name="result">The result to report.</param>
     /// <param name="inputs">The files that were run.</param>
-    /// <param name="overallNote">A remark shown at the top of the page; null for none.</param>
-    /// <param name="caseInput">The case report that goes with it; null for none.</param>
+    /// <param name="overallNote">A remark shown at the top of the page, such as "part 1 of 3"; null for none.</param>
+    /// <param name="caseInput">The case report that goes with it, in <c>case.pdf</c>; null for none.</param>
     /// <param name="cancel">Stops the writing; nothing is left behind.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">An input's name is not a plain relative path, two inputs share one, or the parts of the case do

@@ -13,8 +13,8 @@ namespace BenchSim.Report;
 public static class SizeFolder
 {
     private static readonly ResultFolder<SizeResult> s_folder = new(
-        ("charts/size.png", result => PngPainter.Draw((SizeChart.Of(result), PictureLayout.Plot with { Height = 440 }))),
-        (SizeChart.Table, SizeTable.Write)
+        [("charts/size.png", result => PngPainter.Draw((SizeChart.Of(result), PictureLayout.Plot with { Height = 440 })))],
+        [(SizeChart.Table, SizeTable.Write)]
     );
 
     /// <summary>Refuses a place where something stands that is not such a folder; to be asked before the work.</summary>

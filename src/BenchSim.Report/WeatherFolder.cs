@@ -14,16 +14,22 @@ namespace BenchSim.Report;
 public static class WeatherFolder
 {
     private static readonly ResultFolder<(FittedWeather Fitted, IReadOnlyList<Fault> Repairs, UnitSystem Units)> s_folder = new(
-        ("charts/weather.png", weather =>
-            PngPainter.Draw(
-                (WeatherFitChart.Temperatures(weather.Fitted.Report, weather.Units), PictureLayout.Plot with { Height = 440 }),
-                (WeatherFitChart.WetDays(weather.Fitted.Report), PictureLayout.Plot with { Height = 320 })
-            )
-        ),
-        ("tables/weather-carry-over.csv", weather => WeatherTables.CarryOver(weather.Fitted.Model.Residuals)),
-        ("tables/weather-fitted.csv", weather => WeatherTables.Fitted(weather.Fitted.Model)),
-        (WeatherFitChart.Table, weather => WeatherTables.Compared(weather.Fitted.Report)),
-        ("tables/weather-repairs.csv", weather => WeatherTables.Repairs(weather.Repairs))
+        [
+            ("charts/weather.png", weather =>
+                PngPainter.Draw(
+                    (WeatherFitChart.Temperatures(weather.Fitted.Report, weather.Units), PictureLayout.Plot with { Height = 440 }),
+                    (WeatherFitChart.WetDays(weather.Fitted.Report), PictureLayout.Plot with { Height = 320 })
+                )
+            ),
+        ],
+        [
+            ("tables/weather-carry-over.csv", weather => WeatherTables.CarryOver(weather.Fitted.Model.Residuals)),
+            ("tables/weather-fitted.csv", weather => WeatherTables.Fitted(weather.Fitted.Model)),
+            (WeatherFitChart.Table, weather => WeatherTables.Compared(weather.Fitted.Report)),
+            ("tables/weather-quantiles.csv", weather => WeatherTables.Quantiles(weather.Fitted.Model)),
+            ("tables/weather-repairs.csv", weather => WeatherTables.Repairs(weather.Repairs)),
+            ("tables/weather-springs.csv", weather => WeatherTables.Springs(weather.Fitted.Report)),
+        ]
     );
 
     /// <summary>Refuses a place where something stands that is not such a folder; to be asked before the work.</summary>

@@ -30,6 +30,18 @@ internal sealed record Call(int Code, string Output, string Error)
         return new Call(code, output.ToString(), error.ToString());
     }
 
+    /// <summary>All of these sentences, one or more, stand in the output, wherever its lines break.</summary>
+    public void Says(params IEnumerable<string> sentences)
+    {
+        string[] asked = [.. sentences];
+        Assert.NotEmpty(asked);
+        Assert.All(asked, sentence =>
+        {
+            Assert.False(string.IsNullOrWhiteSpace(sentence), "An empty sentence stands in every output.");
+            Assert.Contains(sentence, Sentences, StringComparison.Ordinal);
+        });
+    }
+
     /// <summary>Output with line breaks and indents taken out, to look for sentences in.</summary>
     public string Sentences => string.Join(' ', Output.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
 }

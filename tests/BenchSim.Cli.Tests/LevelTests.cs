@@ -1,4 +1,10 @@
 using System.Text.Json;
+using BenchSim.Answers.Asking;
+using BenchSim.Answers.Level;
+using BenchSim.Answers.Opening;
+using BenchSim.Answers.Words;
+using BenchSim.Level;
+using BenchSim.Study.Levelling;
 
 namespace BenchSim.Cli.Tests;
 
@@ -26,16 +32,21 @@ public sealed class LevelTests
     {
         using var folder = new TemporaryFolder();
         var farm = Farm(folder, Plan);
-        var level = Call.Run("level", farm, "--seasons", "20");
+        var before = folder.Everything();
+        Assert.Equal(0, Call.Run("level", farm, "--seasons", "20", "--all").Code);
+        Assert.Equal(before, folder.Everything());
+        var level = Call.Run("level", farm, "--seasons", "20", "--write", "--all");
         Assert.Equal((0, ""), (level.Code, level.Error));
         Assert.Contains("2 sowings, of which 1 may move.", level.Sentences, StringComparison.Ordinal);
-        Assert.Contains("B 2027-03-01 2027-03-04 3 later 2027-03-22 becomes 2027-03-25", level.Sentences, StringComparison.Ordinal);
-        Assert.Contains("6.0 in all as planned, 0.0 levelled.", level.Sentences, StringComparison.Ordinal);
-        Assert.Contains("this is proved. None as good moves fewer days in all.", level.Sentences, StringComparison.Ordinal);
-        Assert.Contains(
-            "Verdict: adopt the levelled plan. On the same luck there are 300 fewer late plant-days a season",
-            level.Sentences,
-            StringComparison.Ordinal
+        Assert.Contains("B Ben 2027-03-01 2027-03-04 3 later 2027-03-22 becomes 2027-03-25", level.Sentences, StringComparison.Ordinal);
+        var result = Found(farm, 20);
+        Assert.Equal((LevelVerdict.Adopt, 6.0, 0.0), (result.Verdict, result.OverBefore, result.OverAfter));
+        Assert.Equal((true, true), (result.IsOverProved, result.IsShiftProved));
+        level.Says(
+            "6.0 in all as planned, 0.0 levelled.",
+            "No choice of days within the tolerances leaves fewer place-days over: this is proved. None as good moves fewer days in all.",
+            "Use the levelled plan: in the same seasons there are 300 fewer late plant-days a season",
+            "In the levelled plan Ben moves 1 sowing."
         );
         Assert.Equal(Levelled, File.ReadAllText(Path.Combine(farm, "plan-levelled.csv")));
         Assert.Equal(Plan, File.ReadAllText(Path.Combine(farm, "plan.csv")));
@@ -50,7 +61,7 @@ public sealed class LevelTests
     {
         using var folder = new TemporaryFolder();
         var farm = Farm(folder, Plan);
-        using var json = JsonDocument.Parse(Call.Run("level", farm, "--seasons", "20", "--json").Output);
+        using var json = JsonDocument.Parse(Call.Run("level", farm, "--seasons", "20", "--write", "--json").Output);
         var root = json.RootElement;
         Assert.Equal("adopt", root.GetProperty("verdict").GetString());
         Assert.Equal(
@@ -80,7 +91,7 @@ public sealed class LevelTests
         Assert.EndsWith("plan-levelled.csv", root.GetProperty("file").GetString(), StringComparison.Ordinal);
     }
 
-    // Wanted on the 25th B is in time either way: nothing gained, and only a file that was asked for is written.
+    // Wanted on the 25th B is in time either way: nothing gained.
     [Fact]
     public void Keeps_the_plan_where_the_play_shows_no_gain()
     {
@@ -88,31 +99,29 @@ public sealed class LevelTests
         var farm = Farm(folder, Plan.Replace("100,2027-03-01,,", "100,2027-03-01,2027-03-25,", StringComparison.Ordinal));
         var level = Call.Run("level", farm, "--seasons", "20");
         Assert.Equal(0, level.Code);
-        Assert.Contains("Verdict: keep the plan as it is.", level.Sentences, StringComparison.Ordinal);
+        var result = Found(farm, 20);
+        Assert.Equal(LevelVerdict.Keep, result.Verdict);
+        level.Says(LevelWords.Verdict(result));
         Assert.False(File.Exists(Path.Combine(farm, "plan-levelled.csv")));
         Assert.Equal(0, Call.Run("level", farm, "--seasons", "20", "--out", folder.In("mine.csv")).Code);
         Assert.Contains("B,paper,Ben,100,2027-03-04,2027-03-25,", File.ReadAllText(folder.In("mine.csv")), StringComparison.Ordinal);
     }
 
     [Theory]
-    [InlineData(",2,7", ",,", "Nothing moves: no sowing may.")]
-    [InlineData(
-        "Ada,200",
-        "Ada,300",
-        "no move within the days allowed leaves fewer trays without a place.",
-        "Ben,100,2027-03-01",
-        "Ben,100,2027-03-08"
-    )]
-    [InlineData("Ada,200", "Ada,100", "Nothing moves: the expected trays have room as planned.")]
-    public void Says_why_nothing_moves(string old, string changed, string sentence, string older = "x", string newer = "x")
+    [InlineData(",2,7", ",,", LevelVerdict.NothingMayMove)]
+    [InlineData("Ada,200", "Ada,300", LevelVerdict.NothingHelps, "Ben,100,2027-03-01", "Ben,100,2027-03-08")]
+    [InlineData("Ada,200", "Ada,100", LevelVerdict.NothingIsOver)]
+    public void Says_why_nothing_moves(string old, string changed, LevelVerdict verdict, string older = "x", string newer = "x")
     {
         using var folder = new TemporaryFolder();
         var farm = Farm(folder, Plan.Replace(old, changed, StringComparison.Ordinal).Replace(older, newer, StringComparison.Ordinal));
         var before = folder.Everything();
         var level = Call.Run("level", farm, "--seasons", "5");
         Assert.Equal(0, level.Code);
-        Assert.Contains(sentence, level.Sentences, StringComparison.Ordinal);
         Assert.Equal(before, folder.Everything());
+        var result = Found(farm, 5);
+        Assert.Equal(verdict, result.Verdict);
+        level.Says(LevelWords.Verdict(result));
     }
 
     [Fact]
@@ -121,8 +130,8 @@ public sealed class LevelTests
         using var folder = new TemporaryFolder();
         var farm = Farm(folder, Plan.Replace("Ada,200", "Ada,100", StringComparison.Ordinal));
         Assert.Contains(
-            "B 2027-03-01 2027-03-04 3 later",
-            Call.Run("level", farm, "--seasons", "5", "--fill", "50%").Sentences,
+            "B Ben 2027-03-01 2027-03-04 3 later",
+            Call.Run("level", farm, "--seasons", "5", "--fill", "50%", "--all").Sentences,
             StringComparison.Ordinal
         );
     }
@@ -134,12 +143,12 @@ public sealed class LevelTests
         var farm = Farm(folder, Plan);
         var target = Path.Combine(farm, "plan-levelled.csv");
         File.WriteAllText(target, Levelled.Replace("2027-03-04", "2027-03-03", StringComparison.Ordinal));
-        Assert.Equal(0, Call.Run("level", farm, "--seasons", "5").Code);
+        Assert.Equal(0, Call.Run("level", farm, "--seasons", "5", "--write").Code);
         Assert.Equal(Levelled, File.ReadAllText(target));
 
         File.WriteAllText(target, Levelled.Replace("Ben,100", "Ben,120", StringComparison.Ordinal));
         var everything = folder.Everything();
-        var refused = Call.Run("level", farm, "--seasons", "5");
+        var refused = Call.Run("level", farm, "--seasons", "5", "--write");
         Assert.Equal((2, ""), (refused.Code, refused.Output));
         Assert.Contains("is not a levelled form of this plan and stays as it is.", refused.Error, StringComparison.Ordinal);
         Assert.Contains("Ben,120", File.ReadAllText(target), StringComparison.Ordinal);
@@ -196,6 +205,11 @@ public sealed class LevelTests
             StringComparison.Ordinal
         );
     }
+
+    private static LevelResult Found(string farm, int seasons) =>
+        new LevelQuestion { Scenario = ScenarioSource.Folder(farm), Play = new PlayWish(Seasons: seasons) }
+            .Ask(new Leveller(), Asked.Unwatched)
+            .Result;
 
     private static string Farm(TemporaryFolder folder, string plan)
     {

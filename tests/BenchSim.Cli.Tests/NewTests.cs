@@ -53,7 +53,7 @@ public sealed class NewTests
         var call = Call.Run("new", folder.In("note/inside"));
         Assert.Equal(2, call.Code);
         Assert.Single(call.Error.TrimEnd('\n').Split('\n'));
-        Assert.Contains("could not be laid down, and nothing was left behind", call.Error, StringComparison.Ordinal);
+        Assert.Contains("could not be made, and nothing was left behind", call.Error, StringComparison.Ordinal);
     }
 
     [Fact]

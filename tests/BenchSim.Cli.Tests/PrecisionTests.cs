@@ -1,4 +1,10 @@
+using System.Net;
 using System.Text.Json;
+using BenchSim.Answers.Asking;
+using BenchSim.Answers.Opening;
+using BenchSim.Answers.Run;
+using BenchSim.Answers.Words;
+using BenchSim.Study.Precision;
 
 namespace BenchSim.Cli.Tests;
 
@@ -13,25 +19,15 @@ public sealed class PrecisionTests
     {
         using var folder = new TemporaryFolder();
         var farm = folder.Starter();
-        var run = Call.Run("run", farm, "--precision=10%", "--least=40");
+        var run = Call.Run("run", farm, "--precision=10%", "--least=40", "--all");
         Assert.Equal(0, run.Code);
         Assert.Empty(run.Error);
-        Assert.Contains(
-            "Asked for: a 95 % interval of the chance that the plan fits of no more than 10 percentage points to either side.",
-            run.Sentences,
-            StringComparison.Ordinal
-        );
-        Assert.Matches(
-            @"The play was looked at after 47( and 93)? seasons(, numbers fixed beforehand)?\. "
-                + @"It stopped there because the interval was narrow enough.*: the plan fits in [0-9.]+ % of (47|93) seasons "
-                + @"\(95 % interval [0-9.]+ to [0-9.]+ %, [0-9.]+ points to either side\)\.",
-            run.Sentences
-        );
-        Assert.Contains(
-            "Asked for: a 95 % interval of the chance",
-            File.ReadAllText(folder.In("spring-report/report.html")),
-            StringComparison.Ordinal
-        );
+        var found = Find(farm, new PrecisionGoal { Chance = 0.1, Least = 40 });
+        Assert.True(found.IsReached);
+        Assert.Equal(((int[])[47, 93])[..found.Looks.Length], found.Looks.Select(look => look.Seasons));
+        var why = PrecisionWords.WhyItStopped(found);
+        run.Says(why);
+        Assert.Contains(why, WebUtility.HtmlDecode(File.ReadAllText(folder.In("spring-report/report.html"))), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -72,11 +68,32 @@ public sealed class PrecisionTests
     public void It_stops_at_the_most_seasons_and_says_so()
     {
         using var folder = new TemporaryFolder();
-        var run = Call.Run("run", folder.Starter(), "--precision=0.001", "--precision-late=0.001", "--most=50", "--no-report");
+        var farm = folder.Starter();
+        var run = Call.Run("run", farm, "--precision=0.001", "--precision-late=0.001", "--most=50", "--no-report", "--all");
         Assert.Equal(0, run.Code);
-        Assert.Contains("It stopped there because no more seasons were allowed (--most)", run.Sentences, StringComparison.Ordinal);
-        Assert.Contains("late plant-days ", run.Sentences, StringComparison.Ordinal);
+        var found = Find(
+            farm,
+            new PrecisionGoal
+            {
+                Chance = 0.001,
+                LatePlantDays = 0.001,
+                Least = 50,
+                Most = 50,
+            }
+        );
+        Assert.False(found.IsReached);
+        run.Says(PrecisionWords.WhyItStopped(found));
     }
+
+    private static PrecisionResult Find(string farm, PrecisionGoal goal) =>
+        new RunQuestion
+        {
+            Scenario = ScenarioSource.Folder(farm),
+            Precision = goal,
+            NoReport = true,
+        }
+            .Ask(Asked.Unwatched)
+            .Precision!;
 
     [Theory]
     [InlineData("--precision=2", "write percentage points from 0.1% to 45%")]

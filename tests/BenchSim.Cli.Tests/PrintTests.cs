@@ -45,9 +45,11 @@ public sealed class PrintTests
         // A 4 x 50 and B 2 x 50 seeds, P 120 in its flat.
         Assert.Equal(("420", "9", "1"), (Told("seeds"), Told("trays"), Told("flats")));
 
-        // The library's 50-cell tray takes 3.3 litres, its open flat 7.5: 9 x 3.3 + 7.5 = 37.2 litres; a cubic foot is 28.316846592 litres.
-        Assert.Equal(37.2, told.GetProperty("mix_litres").GetDouble(), 1e-6);
-        Assert.Equal(37.2 / 28.316846592, told.GetProperty("mix_cubic_feet").GetDouble(), 1e-6);
+        // The library's 50-cell tray takes 5.55 litres, its open flat 7.5: 9 x 5.55 + 7.5 = 57.45 litres, loose 57.45 / 0.85; a cubic foot
+        // is 28.316846592 litres, and a bale gives 6.5 of them.
+        Assert.Equal(57.45 / 0.85, told.GetProperty("mix_litres").GetDouble(), 1e-6);
+        Assert.Equal(("1", "\"bale\""), (Told("mix_units"), Told("mix_sold_in")));
+        Assert.Equal(57.45 / 0.85 / 28.316846592, told.GetProperty("mix_cubic_feet").GetDouble(), 1e-6);
         Assert.Equal(JsonValueKind.Null, told.GetProperty("cost").ValueKind);
 
         // A label for each of nine trays and the flat, on one sheet of 21.
@@ -59,7 +61,7 @@ public sealed class PrintTests
                 told.GetProperty("labels").GetProperty("sheets").GetRawText()
             )
         );
-        Assert.Equal(9, told.GetProperty("files").GetArrayLength());
+        Assert.Equal(10, told.GetProperty("files").GetArrayLength());
         foreach (var file in told.GetProperty("files").EnumerateArray())
         {
             Assert.True(File.Exists(Path.Combine(told.GetProperty("folder").GetString()!, file.GetString()!)), file.GetString());
@@ -93,27 +95,88 @@ public sealed class PrintTests
         Assert.Equal("10", json.RootElement.GetProperty("labels").GetProperty("labels").GetRawText());
     }
 
+    // A is Ada's: 4 trays, 200 seeds; sown at 4 minutes, moved twice and set out at half a minute each: 16 + 4 + 2 = 22 minutes, in 4 jobs.
+    // B and P are Ben's: the rest of the 13 jobs, 76.5 minutes, 420 seeds, 9 trays and the flat.
+    [Theory]
+    [InlineData("Ada", 4, 22, 200, 4, 0, 4)]
+    [InlineData("Ben", 9, 54.5, 220, 5, 1, 6)]
+    public void The_papers_of_one_grower_hold_that_growers_share(
+        string grower,
+        int jobs,
+        double minutes,
+        int seeds,
+        int trays,
+        int flats,
+        int labels
+    )
+    {
+        using var folder = new TemporaryFolder();
+        var farm = PaperFarm.In(folder);
+        File.WriteAllText(Path.Combine(farm, "supplies.csv"), "item,pack\npaper,100\n");
+        var print = Call.Run("print", farm, "--grower", grower, "--json");
+        Assert.Equal((0, ""), (print.Code, print.Error));
+        using var json = JsonDocument.Parse(print.Output);
+        var told = json.RootElement;
+        int Told(string name) => told.GetProperty(name).GetInt32();
+        Assert.Equal((grower, jobs, seeds), (told.GetProperty("grower").GetString(), Told("jobs"), Told("seeds")));
+        Assert.Equal((trays, flats, labels), (Told("trays"), Told("flats"), told.GetProperty("labels").GetProperty("labels").GetInt32()));
+        Assert.Equal(minutes / 60, told.GetProperty("hours").GetDouble(), 1e-6);
+        Assert.Equal(((trays * 5.55) + (flats * 7.5)) / 0.85, told.GetProperty("mix_litres").GetDouble(), 1e-6);
+
+        // A folder of their own, all lines theirs; packs are bought for all growers together.
+        var papers = folder.In($"paper-papers-{grower.ToLowerInvariant()}");
+        Assert.All(CsvRows.In(Path.Combine(papers, "work-list.csv"))[1..], row => Assert.Equal(grower, row[6]));
+        Assert.All(CsvRows.In(Path.Combine(papers, "labels.csv"))[1..], row => Assert.Equal(grower, row[3]));
+        Assert.False(File.Exists(Path.Combine(papers, "to-buy.csv")));
+        var other = grower == "Ada" ? "Ben" : "Ada";
+        Assert.Contains($", {grower}</title>", File.ReadAllText(Path.Combine(papers, "work-list.html")), StringComparison.Ordinal);
+        Assert.Contains(
+            "Buy from the order of all growers.",
+            File.ReadAllText(Path.Combine(papers, "order.html")),
+            StringComparison.Ordinal
+        );
+        Assert.Contains($" {grower}:", File.ReadAllText(Path.Combine(papers, "calendar.ics")), StringComparison.Ordinal);
+        Assert.DoesNotContain($" {other}:", File.ReadAllText(Path.Combine(papers, "calendar.ics")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Growers_whose_papers_would_have_one_folder_are_told_to_name_it()
+    {
+        using var folder = new TemporaryFolder();
+        var farm = PaperFarm.In(folder);
+        var plan = Path.Combine(farm, "plan.csv");
+        File.WriteAllText(plan, File.ReadAllText(plan).Replace("Ben", "ada!", StringComparison.Ordinal));
+        var before = folder.Everything();
+        var print = Call.Run("print", farm, "--grower", "Ada");
+        Assert.Equal(2, print.Code);
+        Assert.Contains("Name one with --out", string.Join(' ', print.Error.Split([' ', '\n'])), StringComparison.Ordinal);
+        Assert.Equal(before, folder.Everything());
+        Assert.Equal(0, Call.Run("print", farm, "--grower", "Ada", "--out", folder.In("hers")).Code);
+        Assert.Contains(
+            "has nothing to do for \"Ada\" from 2029-12-31",
+            string.Join(
+                ' ',
+                Call.Run("print", farm, "--grower", "Ada", "--week", "2030-01-01", "--out", folder.In("none")).Error.Split([' ', '\n'])
+            ),
+            StringComparison.Ordinal
+        );
+    }
+
     [Fact]
     public void The_label_file_has_one_line_a_tray_of_each_batch()
     {
         using var folder = new TemporaryFolder();
         Assert.Equal(0, Call.Run("print", PaperFarm.In(folder), "--what", "labels", "--out", folder.In("papers")).Code);
         Assert.Equal(
-            ".benchsim-report labels.csv labels.pdf",
+            ".benchsim-files .benchsim-report columns.csv labels.csv labels.pdf",
             string.Join(' ', Directory.EnumerateFiles(folder.In("papers")).Select(Path.GetFileName).Order(StringComparer.Ordinal))
         );
-        var lines = File.ReadAllLines(folder.In("papers/labels.csv"));
+        var rows = CsvRows.In(folder.In("papers/labels.csv"));
         foreach (
             (var batch, var kind, var count) in new[] { ("A", "tray", 4), ("B", "tray", 2), ("P", "flat", 1), ("P", "potted tray", 3) }
         )
         {
-            Assert.Equal(
-                count,
-                lines.Count(line =>
-                    line.StartsWith(batch + ",Paper plant,", StringComparison.Ordinal)
-                    && line.Contains($",{kind},", StringComparison.Ordinal)
-                )
-            );
+            Assert.Equal(count, rows.Count(row => row[0] == batch && row[1] == "Paper plant" && row[4] == kind));
         }
     }
 
@@ -135,12 +198,17 @@ public sealed class PrintTests
         Assert.Equal(0, print.Code);
 
         // Thursday 18 March: P is potted up, A and B go to the table.
-        var lines = File.ReadAllLines(folder.In("papers/work-list.csv"));
-        const string table = "\"to Hardening table; 3 nights to harden\"";
-        Assert.Equal(4, lines.Length);
-        Assert.Equal("2027-03-15,2027-03-18,Pot up,P,Paper plant,Ben,3,trays,0.6,\"50-cell tray, from 1 flat\"", lines[1]);
-        Assert.Equal("2027-03-15,2027-03-18,Move to the table,A,Paper plant,Ada,4,trays,0.033333," + table, lines[2]);
-        Assert.Equal("2027-03-15,2027-03-18,Move to the table,B,Paper plant,Ben,2,trays,0.016667," + table, lines[3]);
+        const string table = "to Hardening table; 3 nights to harden";
+        string[][] jobs =
+        [
+            ["Pot up", "P", "Paper plant", "", "Ben", "3", "trays", "0.6", "50-cell tray, from 1 flat"],
+            ["Move to the table", "A", "Paper plant", "", "Ada", "4", "trays", "0.033333", table],
+            ["Move to the table", "B", "Paper plant", "", "Ben", "2", "trays", "0.016667", table],
+        ];
+        Assert.Equal(
+            jobs.Select(job => (string[])["2027-03-15", "2027-03-18", .. job]),
+            CsvRows.In(folder.In("papers/work-list.csv"))[1..]
+        );
         using var json = JsonDocument.Parse(print.Output);
         Assert.Equal(
             ("2027-03-15", "2027-03-21"),
@@ -156,21 +224,11 @@ public sealed class PrintTests
         Assert.Equal(0, print.Code);
         Assert.Empty(print.Error);
         Assert.Contains("paper-papers" + Path.DirectorySeparatorChar + "labels.pdf\n", print.Output, StringComparison.Ordinal);
-        Assert.Contains("13 jobs in 5 weeks, 1.3 hours of work, thinning not counted.", print.Sentences, StringComparison.Ordinal);
-        Assert.Contains(
-            "Needed: 420 seeds, 9 trays, 1 flat, 37.2 litres of mix (1.3 cubic feet).",
-            print.Sentences,
-            StringComparison.Ordinal
-        );
-        Assert.Contains(
+        print.Says(
+            "13 jobs in 5 weeks, 1.3 hours of work; watering, covering against cold nights, thinning and washing trays are not counted.",
+            "Needed: 420 seeds, 9 trays, 1 flat, 67.6 litres of loose mix (2.4 cubic feet, 1 bale).",
             "10 labels, one a tray or flat, on 1 sheet (A4, 3 x 7 labels of 63.5 x 38.1 mm).",
-            print.Sentences,
-            StringComparison.Ordinal
-        );
-        Assert.Contains(
-            "The dates are those of the plan: normal weather, and a place for every tray.",
-            print.Sentences,
-            StringComparison.Ordinal
+            "The dates are those of the plan: normal weather, and a place for every tray."
         );
     }
 
@@ -185,6 +243,8 @@ public sealed class PrintTests
     )]
     [InlineData("--labels=a5", "--labels \"a5\" cannot be used; write one of a4-21,")]
     [InlineData("--used=21", "--used 21 cannot be used; a sheet a4-21 has 21 labels, so write a number below that.")]
+    [InlineData("--grower=ada", "The plan has no grower \"ada\"; did you mean \"Ada\"?")]
+    [InlineData("--grower=Nobody", "The plan has no grower \"Nobody\"; its growers are \"Ada\" and \"Ben\".")]
     [InlineData("--used=-1", "--used \"-1\" cannot be used")]
     [InlineData("--week=2030-01-01", "the plan has nothing to do from 2029-12-31 to 2030-01-06. Choose other dates.")]
     [InlineData("--from=2099-01-01", "the plan has nothing to do from 2099-01-01 on. Choose other dates.")]

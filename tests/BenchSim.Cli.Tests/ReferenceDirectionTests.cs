@@ -5,22 +5,22 @@ using BenchSim.Cli.Commands;
 namespace BenchSim.Cli.Tests;
 
 /// <summary>
-/// The arrows between the rooms point one way: Cli to Answers and Level, Answers to Report and Folder, Report and Level to Study to Season
-/// to Engine,
-/// Folder to Season.
+/// The arrows between the rooms point one way: Cli to Answers, Level and Workbench, Workbench to Answers, Answers to Report and Folder,
+/// Report and Level to Study to Season to Engine, Folder to Season.
 /// </summary>
 public sealed class ReferenceDirectionTests
 {
     private static readonly SortedDictionary<string, string[]> s_arrows = new(StringComparer.Ordinal)
     {
         ["BenchSim.Answers"] = ["BenchSim.Folder", "BenchSim.Report"],
-        ["BenchSim.Cli"] = ["BenchSim.Answers", "BenchSim.Level"],
+        ["BenchSim.Cli"] = ["BenchSim.Answers", "BenchSim.Level", "BenchSim.Workbench"],
         ["BenchSim.Engine"] = [],
         ["BenchSim.Folder"] = ["BenchSim.Season"],
         ["BenchSim.Level"] = ["BenchSim.Study"],
         ["BenchSim.Report"] = ["BenchSim.Study"],
         ["BenchSim.Season"] = ["BenchSim.Engine"],
         ["BenchSim.Study"] = ["BenchSim.Season"],
+        ["BenchSim.Workbench"] = ["BenchSim.Answers"],
     };
 
     public static TheoryData<string> Rooms => [.. s_arrows.Keys];

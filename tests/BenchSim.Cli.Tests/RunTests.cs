@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using BenchSim.Cli.Commands;
+using BenchSim.Report.Writing;
 
 namespace BenchSim.Cli.Tests;
 
@@ -8,6 +9,8 @@ namespace BenchSim.Cli.Tests;
 public sealed class RunTests
 {
     private const string Few = "--seasons=20";
+
+    private const string Enough = "together have places enough";
 
     private const string AlwaysMild = """
         kind = "constant"
@@ -19,14 +22,30 @@ public sealed class RunTests
     public void Prints_the_verdict_and_writes_the_report_beside_the_folder()
     {
         using var folder = new TemporaryFolder();
-        var run = Call.Run("run", folder.Starter(), Few);
+        var run = Call.Run("run", folder.Starter(), Few, "--all");
         Assert.Equal(0, run.Code);
         Assert.Empty(run.Error);
-        Assert.StartsWith("Example market garden: The plan ", run.Output, StringComparison.Ordinal);
+        Assert.StartsWith("Example market garden: In a usual year ", run.Output, StringComparison.Ordinal);
         Assert.Contains("20 seasons (95 % interval ", run.Sentences, StringComparison.Ordinal);
         Assert.EndsWith($"Report: {folder.In("spring-report/report.html")}\n", run.Output, StringComparison.Ordinal);
         Assert.True(File.Exists(folder.In("spring-report/report.html")));
         Assert.True(File.Exists(folder.In("spring-report/inputs/plan.csv")));
+    }
+
+    [Fact]
+    public void Trays_in_the_aisle_come_with_a_caution()
+    {
+        const string caution = "Trays in the aisle: keep exits and walkways clear.";
+        using var folder = new TemporaryFolder();
+        var spring = folder.Starter();
+        foreach (var more in new[] { Array.Empty<string>(), ["--all"] })
+        {
+            Assert.Contains(caution, Call.Run(["run", spring, Few, "--no-report", .. more]).Sentences, StringComparison.Ordinal);
+        }
+
+        var site = Path.Combine(spring, "site.toml");
+        File.WriteAllText(site, File.ReadAllText(site).Replace("\norder = [\"aisle\", ", "\norder = [", StringComparison.Ordinal));
+        Assert.DoesNotContain(caution, Call.Run("run", spring, Few, "--no-report").Sentences, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -54,14 +73,12 @@ public sealed class RunTests
             Space("bench", "warm", 10) + Space("bench", "cold", 100) + Space("table", "", 100),
             AlwaysMild
         );
-        var run = Call.Run("run", farm, Few);
+        var run = Call.Run("run", farm, Few, "--all");
         Assert.Equal((0, ""), (run.Code, run.Error));
-        Assert.Contains("The benches run out:", run.Sentences, StringComparison.Ordinal);
-        Assert.Contains(
-            "All benches together have places enough: what waits is meant for \"warm-bench\", "
-                + "and may not stand in every other space (too cold for it, not on its list, or shut for a time).",
-            run.Sentences,
-            StringComparison.Ordinal
+        run.Says(
+            "The benches run out:",
+            $"All benches {Enough}: what waits is meant for \"warm-bench\", "
+                + "and may not stand in every other space (too cold for it, not on its list, or shut for a time)."
         );
         var page = File.ReadAllText(folder.In("farm-report/report.html"));
         Assert.DoesNotContain("There are places enough of every kind in all seasons played", page, StringComparison.Ordinal);
@@ -85,10 +102,10 @@ public sealed class RunTests
             Space("bench", "warm", 20) + Space("bench", "cold", 20) + Space("table", "", 4),
             AlwaysMild
         );
-        var run = Call.Run("run", farm, Few, "--no-report");
+        var run = Call.Run("run", farm, Few, "--no-report", "--all");
         Assert.Equal((0, ""), (run.Code, run.Error));
-        Assert.Contains("The benches run out too: in all seasons", run.Sentences, StringComparison.Ordinal);
-        Assert.DoesNotContain("together have places enough", run.Sentences, StringComparison.Ordinal);
+        run.Says("The benches run out too: in all seasons");
+        Assert.DoesNotContain(Enough, run.Sentences, StringComparison.Ordinal);
     }
 
     // Twenty places of benches, in one or two, that every crop may use: late celeriac and the lettuce want 22 in a few seasons.
@@ -111,10 +128,10 @@ public sealed class RunTests
             rain_days = [10, 10, 10, 10, 10, 10, 10, 10, 10, 10, 10, 10]
             """
         );
-        var run = Call.Run("run", farm, "--seasons", "100");
+        var run = Call.Run("run", farm, "--seasons", "100", "--all");
         Assert.Equal((0, ""), (run.Code, run.Error));
-        Assert.Contains("The benches run out:", run.Sentences, StringComparison.Ordinal);
-        Assert.DoesNotContain("together have places enough", run.Sentences, StringComparison.Ordinal);
+        run.Says("The benches run out:");
+        Assert.DoesNotContain(Enough, run.Sentences, StringComparison.Ordinal);
         var page = File.ReadAllText(folder.In("farm-report/report.html"));
         Assert.Contains("In most seasons there are places enough of every kind; in some there are not.", page, StringComparison.Ordinal);
     }
@@ -139,7 +156,7 @@ public sealed class RunTests
         var run = Call.Run("run", spring, Few, "--out", folder.In("mine"));
         Assert.Equal(2, run.Code);
         Assert.Empty(run.Output);
-        Assert.Contains("BenchSim did not write it", run.Error, StringComparison.Ordinal);
+        Assert.Equal(FolderRefusals.NotOurs(folder.In("mine")) + "\n", run.Error);
         Assert.Equal("mine", File.ReadAllText(folder.In("mine/note.txt")));
     }
 
@@ -212,18 +229,60 @@ public sealed class RunTests
         Assert.Equal(before, folder.Everything());
     }
 
+    // The report is written first: whoever stops it while it prints has the whole of it.
     [Fact]
-    public void Cancelled_after_the_verdict_it_writes_no_report()
+    public void Cancelled_while_it_prints_it_keeps_the_report()
     {
         using var folder = new TemporaryFolder();
         var spring = folder.Starter();
-        var before = folder.Everything();
         using var stop = new CancellationTokenSource();
         using var output = new StoppingWriter(stop);
         using var error = new StringWriter();
         var code = CommandLine.Run(["run", spring, Few], output, error, terminal: false, stop.Token);
+        Assert.Equal(0, code);
+        Assert.True(File.Exists(folder.In("spring-report/report.html")));
+    }
+
+    // The folder that the report grows in shows that the writing has begun. Should the whole report be written before this thread sees
+    // it, the run ends well, and another is tried.
+    [Fact]
+    public void Cancelled_while_it_writes_the_report_it_leaves_nothing_behind_and_says_no_verdict()
+    {
+        using var folder = new TemporaryFolder();
+        var spring = folder.Starter();
+        var before = folder.Everything();
+        var code = 0;
+        for (var tries = 0; code == 0 && tries < 20; tries++)
+        {
+            using var stop = new CancellationTokenSource();
+            using var output = new StringWriter();
+            using var error = new StringWriter();
+            var isOver = false;
+            var watcher = new Thread(() =>
+            {
+                while (!Volatile.Read(ref isOver) && !Directory.EnumerateDirectories(folder.In(""), ".benchsim-partial-*").Any())
+                {
+                    Thread.Yield();
+                }
+
+                stop.Cancel();
+            });
+            watcher.Start();
+            code = CommandLine.Run(["run", spring, Few], output, error, terminal: false, stop.Token);
+            Volatile.Write(ref isOver, true);
+            watcher.Join();
+            if (code != 0)
+            {
+                Assert.Equal(("", "Stopped. Nothing was left half-written.\n"), (output.ToString(), error.ToString()));
+                Assert.Equal(before, folder.Everything());
+            }
+            else
+            {
+                Directory.Delete(folder.In("spring-report"), recursive: true);
+            }
+        }
+
         Assert.Equal(130, code);
-        Assert.Equal(before, folder.Everything());
     }
 
     [Fact]
@@ -247,7 +306,7 @@ public sealed class RunTests
         using var error = new StringWriter();
         var code = CommandLine.Run(["check", folder.Starter()], new FullWriter(), error, terminal: false, CancellationToken.None);
         Assert.Equal(2, code);
-        Assert.Equal("The disk or the system refused: No space left on device\n", error.ToString());
+        Assert.Equal("The answer could not be printed: No space left on device\n", error.ToString());
     }
 
     private sealed class StoppingWriter(CancellationTokenSource stop) : StringWriter(new StringBuilder())

@@ -1,4 +1,5 @@
 using System.Text;
+using BenchSim.Report.Writing;
 
 namespace BenchSim.Cli.Tests;
 
@@ -7,14 +8,18 @@ public sealed class WeatherFolderTests
 {
     private static readonly string[] s_files =
     [
+        ".benchsim-files",
         ".benchsim-report",
         "charts",
         "charts/weather.png",
+        "columns.csv",
         "tables",
         "tables/weather-carry-over.csv",
         "tables/weather-fitted.csv",
         "tables/weather-months.csv",
+        "tables/weather-quantiles.csv",
         "tables/weather-repairs.csv",
+        "tables/weather-springs.csv",
     ];
 
     [Fact]
@@ -22,7 +27,7 @@ public sealed class WeatherFolderTests
     {
         using var folder = new TemporaryFolder();
         var record = Write(folder);
-        var weather = Call.Run("weather", record, "--out", folder.In("far/fit"));
+        var weather = Call.Run("weather", record, "--out", folder.In("far/fit"), "--all");
         Assert.Equal(0, weather.Code);
         Assert.EndsWith(
             $"Chart: {folder.In("far/fit/charts/weather.png")}\nTables: {folder.In("far/fit/tables")}\n",
@@ -44,7 +49,7 @@ public sealed class WeatherFolderTests
         Assert.Equal([0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A], chart[..8]);
         var march = Encoding.UTF8.GetString(months).Split("\r\n")[3];
         Assert.StartsWith("3,62,3,", march, StringComparison.Ordinal);
-        Assert.Equal(0, Call.Run("weather", record, "--out", folder.In("far/fit")).Code);
+        Assert.Equal(0, Call.Run("weather", record, "--out", folder.In("far/fit"), "--all").Code);
         Assert.Equal(chart, File.ReadAllBytes(folder.In("far/fit/charts/weather.png")));
         Assert.Equal(months, File.ReadAllBytes(folder.In("far/fit/tables/weather-months.csv")));
     }
@@ -58,7 +63,7 @@ public sealed class WeatherFolderTests
         var weather = Call.Run("weather", folder.In("none.csv"), "--out", folder.In("mine"));
         Assert.Equal(2, weather.Code);
         Assert.Empty(weather.Output);
-        Assert.Contains("BenchSim did not write it", weather.Error, StringComparison.Ordinal);
+        Assert.Equal(FolderRefusals.NotOurs(folder.In("mine")) + "\n", weather.Error);
         Assert.Equal(["mine", "mine/note.txt"], folder.Everything());
     }
 
@@ -83,10 +88,7 @@ public sealed class WeatherFolderTests
         var before = folder.Everything();
         var weather = Call.Run("weather", folder.In("none.csv"), "--out", folder.In("spring-report"));
         Assert.Equal(2, weather.Code);
-        Assert.Equal(
-            $"Nothing was written: '{folder.In("spring-report")}' holds a report of another kind. Name another folder.\n",
-            weather.Error
-        );
+        Assert.Equal(FolderRefusals.OtherKind(folder.In("spring-report")) + "\n", weather.Error);
         Assert.Equal(before, folder.Everything());
     }
 

@@ -1,4 +1,7 @@
 using System.Text.Json;
+using BenchSim.Answers.Weather;
+using BenchSim.Season.Values;
+using BenchSim.Season.Weather;
 
 namespace BenchSim.Cli.Tests;
 
@@ -9,7 +12,8 @@ public sealed class WeatherTests
     public void Prints_the_record_beside_the_generator_and_warns_of_a_short_record()
     {
         using var folder = new TemporaryFolder();
-        var weather = Call.Run("weather", Write(folder, Record.Years(2)));
+        var record = Write(folder, Record.Years(2));
+        var weather = Call.Run("weather", record, "--all");
         Assert.Equal(0, weather.Code);
         Assert.Empty(weather.Error);
         Assert.Contains("Nothing had to be put right in it.", weather.Output, StringComparison.Ordinal);
@@ -19,12 +23,16 @@ public sealed class WeatherTests
         Assert.Equal(2, march.Length);
         Assert.EndsWith(" 3.0", march[0], StringComparison.Ordinal);
         Assert.Matches(@"\A  March +3\.0 +[0-9.]+ +13\.0 ", march[1]);
-        Assert.Contains("The record is short: 2.0 years, and 10 or more are wanted.", weather.Sentences, StringComparison.Ordinal);
-        Assert.Contains(
+        var fit = new WeatherQuestion { File = record }
+            .Ask(Asked.Unwatched)
+            .Fitted.Report;
+        Assert.Equal((new DateOnly(2021, 1, 1), new DateOnly(2022, 12, 31), 400), (fit.First, fit.Last, fit.GeneratedYears));
+        weather.Says([
+            "The record is short: 2.0 years, and 10 or more are wanted.",
             "Fitted to 2.0 years of days, 2021-01-01 to 2022-12-31, and compared with 400 generated years.",
-            weather.Sentences,
-            StringComparison.Ordinal
-        );
+            .. WeatherFitWords.Sentences(fit, UnitSystem.Metric, UnitSystem.Metric),
+            .. WeatherFitWords.Warnings(fit, UnitSystem.Metric),
+        ]);
     }
 
     [Fact]
@@ -32,7 +40,7 @@ public sealed class WeatherTests
     {
         using var folder = new TemporaryFolder();
         var record = Write(folder, Record.Years(2, low: (_, usual) => usual + 50));
-        var weather = Call.Run("weather", record, "--temperature-unit", "f", "--rain-unit", "in");
+        var weather = Call.Run("weather", record, "--temperature-unit", "f", "--rain-unit", "in", "--all");
         Assert.Equal(0, weather.Code);
         Assert.Matches(@"\A  March +53\.0 +[0-9.]+ +63\.0 ", Lines(weather, "  March ")[1]);
         using var json = JsonDocument.Parse(Call.Run("weather", record, "--temperature-unit", "F", "--json").Output);
@@ -150,7 +158,7 @@ public sealed class WeatherTests
         var lines = Record.Years(2).Split('\n').ToList();
         lines.RemoveAt(50);
         var record = Write(folder, string.Join('\n', lines));
-        var weather = Call.Run("weather", record);
+        var weather = Call.Run("weather", record, "--all");
         Assert.Equal(0, weather.Code);
 
         // Line 1 is the header and line 2 the first day: line 51 held 19 February, and now holds the 20th.

@@ -51,7 +51,7 @@ public class FaultMessageTests
     public void A_night_without_quotation_marks_is_one_fault() =>
         AssertFaults(
             TestFolder.Faults(TestFolder.Site("night = \"60 F\"", "night = 60 F\nday = \"65 F\"")),
-            "site.toml:8:12: a number with a unit is a text and goes in quotation marks; write night = \"60 F\""
+            "site.toml:8:9: a number with a unit is a text and goes in quotation marks; write night = \"60 F\""
         );
 
     // 55 C = 131 F and -60 C = -76 F; 30 C of difference = 54 F; 1000 m = 3280.840 ft; 10 C = 50 F.
@@ -298,11 +298,11 @@ public class FaultMessageTests
                     + "\n[rules]\nmove_back = yes\nwet_limit = 25 mm\nlate_days =\nsow_wait_days 3\nlight = 0,5\nround_at = \"08:00\n"
             ),
             "site.toml:29:13: the text \"yes\" is not in quotation marks; write move_back = \"yes\"",
-            "site.toml:30:16: a number with a unit is a text and goes in quotation marks; write wet_limit = \"25 mm\"",
+            "site.toml:30:13: a number with a unit is a text and goes in quotation marks; write wet_limit = \"25 mm\"",
             "site.toml:31:12: \"late_days\" has no value; write one after the =, or take the line out",
             "site.toml:32:15: this line cannot be read; write key = value, with texts in quotation marks",
-            "site.toml:33:10: light is \"0,5\", which has a comma in the number; write 0.5 with a decimal point",
-            "site.toml:34:18: a text is not closed, or holds a character that it cannot; close the quotation mark on the same line"
+            "site.toml:33:9: light is not a list; write 12 numbers between square brackets, one for each month, January first",
+            "site.toml:34:12: a quotation mark is missing on this line; write round_at = \"08:00\""
         );
 
     [Fact]

@@ -1,3 +1,4 @@
+using BenchSim.Folder.Files;
 using static BenchSim.Folder.Tests.FaultMessageTests;
 
 namespace BenchSim.Folder.Tests;
@@ -24,7 +25,7 @@ public class FolderAndFileTests
         var reading = ScenarioFolder.Read("no-such-folder");
         Assert.Null(reading.Scenario);
         Assert.Equal(
-            "no-such-folder:0:0: there is no such folder; check the name; \"benchsim new\" lays down a folder to fill in",
+            "no-such-folder:0:0: there is no such folder; check the name; \"benchsim new\" makes a folder to fill in",
             Assert.Single(reading.Faults).ToString()
         );
     }
@@ -54,7 +55,7 @@ public class FolderAndFileTests
         AssertFaults(
             TestFolder.Faults("\n \n", ""),
             "plan.csv:1:1: the file is empty; begin with a line of column names: id,crop,grower,plants,sow,set_out",
-            "site.toml:1:1: the file is empty; begin with [site] and a name; \"benchsim new\" lays down a folder to fill in"
+            "site.toml:1:1: the file is empty; begin with [site] and a name; \"benchsim new\" makes a folder to fill in"
         );
 
     [Fact]
@@ -80,9 +81,13 @@ public class FolderAndFileTests
         Assert.Equal(what, Assert.Single(folder.Read().Faults).What);
     }
 
-    // /dev/zero never ends and needs no rights; a link to it stands for a pipe or a device put in the place of a file.
-    [Fact]
-    public void What_is_no_regular_file_is_not_opened()
+    // /dev/zero never ends and needs no rights; a named pipe holds up whoever opens it.
+    [Theory]
+    [InlineData("crops.csv", "/dev/zero")]
+    [InlineData("plan.csv", "/dev/zero")]
+    [InlineData("site.toml", "/dev/zero")]
+    [InlineData("plan.csv", "pipe")]
+    public void What_is_no_regular_file_is_not_opened(string name, string device)
     {
         if (!OperatingSystem.IsLinux())
         {
@@ -90,11 +95,74 @@ public class FolderAndFileTests
         }
 
         using var folder = new TestFolder();
-        File.CreateSymbolicLink(Path.Combine(folder.Path, "crops.csv"), "/dev/zero");
-        AssertFaults(
-            [.. folder.Read().Faults.Select(fault => fault.ToString())],
-            "crops.csv:0:0: this is not a regular file; put a file named crops.csv in its place, not a pipe, a device or a socket"
+        if (device == "pipe")
+        {
+            device = Path.Combine(folder.Path, device);
+            using var made = System.Diagnostics.Process.Start("mkfifo", device);
+            made.WaitForExit();
+            Assert.Equal(0, made.ExitCode);
+        }
+
+        File.Delete(Path.Combine(folder.Path, name));
+        File.CreateSymbolicLink(Path.Combine(folder.Path, name), device);
+        Assert.Contains(
+            $"{name}:0:0: this is not a regular file; put a file named {name} in its place, not a pipe, a device or a socket",
+            folder.Read().Faults.Select(fault => fault.ToString()),
+            StringComparer.Ordinal
         );
+    }
+
+    [Fact]
+    public void A_link_to_nothing_is_told_as_one()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        using var folder = new TestFolder();
+        File.Delete(Path.Combine(folder.Path, "plan.csv"));
+        File.CreateSymbolicLink(Path.Combine(folder.Path, "plan.csv"), "nowhere.csv");
+        Assert.Equal(
+            "plan.csv:0:0: this is a link to a file that is not there; put a file named plan.csv in its place",
+            Assert.Single(folder.Read().Faults).ToString()
+        );
+    }
+
+    // The superuser may look anywhere, so the closed folder stands beside the disk.
+    [Theory]
+    [InlineData("site.toml", null, "FOLDER")]
+    [InlineData("variants/more.toml", "more", "variants")]
+    public void A_folder_one_may_not_look_into_does_not_lack_its_files(string hidden, string? variant, string where)
+    {
+        using var folder = new TestFolder();
+        folder.Write("variants/more.toml", "[rules]\nslack_days = 3\n");
+        var reading = new FolderReader(new ClosedFiles(folder.Path, hidden), variant).Read(folder.Path);
+        Assert.Null(reading.Scenario);
+        Assert.Equal(
+            $"{where.Replace("FOLDER", folder.Path, StringComparison.Ordinal)}:0:0: you may not look into this folder, or into one above "
+                + "it; ask its owner to let you read it, or work on a copy of your own",
+            Assert.Single(reading.Faults).ToString()
+        );
+    }
+
+    /// <summary>A folder whose owner keeps a part of it to himself: what stands there cannot be seen.</summary>
+    private sealed class ClosedFiles(string directory, string hidden) : IFolderFiles
+    {
+        private readonly DiskFiles _files = new(directory);
+
+        public bool IsFolder(string name) => _files.IsFolder(name);
+
+        public bool IsFile(string name) => name != hidden && _files.IsFile(name);
+
+        public bool IsRegular(string name) => _files.IsRegular(name);
+
+        public bool IsHidden(string name) => name == hidden;
+
+        public Stream Open(string name) => _files.Open(name);
+
+        public IEnumerable<string> NamesIn(string folder) =>
+            hidden.StartsWith(folder + "/", StringComparison.Ordinal) ? throw new UnauthorizedAccessException() : _files.NamesIn(folder);
     }
 
     [Fact]

@@ -16,7 +16,7 @@ public class FuzzTests
     private const string Crops = "id,like,hold_days,germination_curve,benches\ntomato,,12,10 C 61 % | 15 C 80 %,bench\nnew,cabbage,,,\n";
     private const string Trays = "id,name,cells,seeds_per_flat,medium_litres,places_each\nmine,My tray,40,,3.5,1\n";
 
-    private static readonly string Weather =
+    private static readonly string s_weather =
         "date,tmin,tmax,rain\n"
         + string.Concat(Enumerable.Range(0, 365).Select(day => $"{new DateOnly(2015, 1, 1).AddDays(day):yyyy-MM-dd},1,9,0\n"));
 
@@ -30,7 +30,7 @@ public class FuzzTests
         id = "mats"
         places = 12
         [crops.tomato]
-        hold_days = 5
+        pot_up_days = 5
         [[plan]]
         batch = "b"
         plants = 90
@@ -39,10 +39,16 @@ public class FuzzTests
         sow = 2027-03-08
         """;
 
+    private const string Log =
+        "date,batch,what,trays,flats,from,space,count,of,minutes,by,entered,note\n"
+        + "2027-03-01,a-1,sown,,2,,mats,,,20,Ada,2027-03-02,\n2027-03-06,a-1,up,,,,,30,36,,,,\n2027-03-09,a-1,moved,,1,,bench,,,,,,\n"
+        + "2027-03-30,a-1,potted up,4,1,bench,bench,,,,,,\n2027-03-31,a-1,counted,3,,,bench,,,,,,\n2027-03-31,,walked,,,,mats,,,,,,\n"
+        + "2027-04-01,,low,,,,outdoors,28 F,,,,,\n2027-05-09,a-1,set out,2,,,,90,,,,,\n2027-05-09,,fuel,,,,main,40,,,,,gallons\n";
+
     private const int VariantIndex = 5;
     private const int AloneIndex = 6;
 
-    private static readonly string[] Files =
+    private static readonly string[] s_files =
     [
         "site.toml",
         "plan.csv",
@@ -51,9 +57,10 @@ public class FuzzTests
         "weather.csv",
         "variants/warm.toml",
         "alone.csv",
+        "log.csv",
     ];
 
-    private static readonly int Inputs = int.TryParse(
+    private static readonly int s_inputs = int.TryParse(
         Environment.GetEnvironmentVariable("BENCHSIM_FUZZ_INPUTS"),
         NumberStyles.None,
         CultureInfo.InvariantCulture,
@@ -62,7 +69,7 @@ public class FuzzTests
         ? asked
         : 400;
 
-    private static readonly byte[][] Good =
+    private static readonly byte[][] s_good =
     [
         Encoding.UTF8.GetBytes(
             TestFolder.GoodSite.Replace(
@@ -74,13 +81,14 @@ public class FuzzTests
         Encoding.UTF8.GetBytes(Plan),
         Encoding.UTF8.GetBytes(Crops),
         Encoding.UTF8.GetBytes(Trays),
-        Encoding.UTF8.GetBytes(Weather),
+        Encoding.UTF8.GetBytes(s_weather),
         Encoding.UTF8.GetBytes(Variant),
-        Encoding.UTF8.GetBytes(Weather),
+        Encoding.UTF8.GetBytes(s_weather),
+        Encoding.UTF8.GetBytes(Log),
     ];
 
     // Text that has a meaning somewhere, and bytes that have none.
-    private static readonly string[] Pieces =
+    private static readonly string[] s_pieces =
     [
         "\"",
         "'",
@@ -143,9 +151,13 @@ public class FuzzTests
         "watts = 10",
         "[seed]",
         "[prices]",
+        "potted up",
+        "counted",
+        "walked",
+        "a-1",
     ];
 
-    public static TheoryData<int> EachFile => [.. Enumerable.Range(0, Files.Length)];
+    public static TheoryData<int> EachFile => [.. Enumerable.Range(0, s_files.Length)];
 
     // A quarter of the inputs.
     [Theory]
@@ -153,7 +165,7 @@ public class FuzzTests
     public void Any_bytes(int file)
     {
         using var folder = GoodFolder();
-        FixedSample.Holds(Gen.Byte.Array[0, 60], Inputs / 4, bytes => Answers(folder, file, bytes));
+        FixedSample.Holds(Gen.Byte.Array[0, 60], s_inputs / 4, bytes => Answers(folder, file, bytes));
     }
 
     // Three quarters of them.
@@ -163,8 +175,8 @@ public class FuzzTests
     public void A_good_file_with_a_few_pieces_put_in_or_taken_out(int file)
     {
         using var folder = GoodFolder();
-        var change = Gen.Select(Gen.Int[0, 100_000], Gen.Int[0, 12], Gen.OneOf(Pieces));
-        FixedSample.Holds(change.Array[1, 4], Inputs * 3 / 4, changes => Answers(folder, file, Changed(Good[file], changes)));
+        var change = Gen.Select(Gen.Int[0, 100_000], Gen.Int[0, 12], Gen.OneOf(s_pieces));
+        FixedSample.Holds(change.Array[1, 4], s_inputs * 3 / 4, changes => Answers(folder, file, Changed(s_good[file], changes)));
     }
 
     [Fact]
@@ -178,9 +190,9 @@ public class FuzzTests
     private static TestFolder GoodFolder()
     {
         var folder = new TestFolder(null, null);
-        for (var file = 0; file < Files.Length; file++)
+        for (var file = 0; file < s_files.Length; file++)
         {
-            folder.Write(Files[file], Good[file]);
+            folder.Write(s_files[file], s_good[file]);
         }
 
         return folder;
@@ -201,9 +213,9 @@ public class FuzzTests
 
     private static bool Answers(TestFolder folder, int file, byte[] bytes)
     {
-        folder.Write(Files[file], bytes);
+        folder.Write(s_files[file], bytes);
         var (isRead, faults) = Read(folder, file);
-        folder.Write(Files[file], Good[file]);
+        folder.Write(s_files[file], s_good[file]);
         Assert.True(
             isRead == faults.All(fault => fault.IsWarning),
             $"Read: {isRead}; said: {string.Join("; ", faults.Select(fault => fault.Fault.ToString()))}"
@@ -216,8 +228,8 @@ public class FuzzTests
     {
         if (file == AloneIndex)
         {
-            var record = WeatherFile.Read(Path.Combine(folder.Path, Files[file]), UnitSystem.Metric, UnitSystem.Metric);
-            var told = record.Faults.Select(fault => (fault with { Place = fault.Place with { File = Files[file] } }, false));
+            var record = WeatherFile.Read(Path.Combine(folder.Path, s_files[file]), UnitSystem.Metric, UnitSystem.Metric);
+            var told = record.Faults.Select(fault => (fault with { Place = fault.Place with { File = s_files[file] } }, false));
             return (record.Faults.IsEmpty, [.. told]);
         }
 
@@ -229,7 +241,7 @@ public class FuzzTests
     }
 
     private static bool IsWellSaid(Fault fault) =>
-        Files.Contains(fault.Place.File, StringComparer.Ordinal)
+        s_files.Contains(fault.Place.File, StringComparer.Ordinal)
         && fault.Place is { Line: >= 0, Column: >= 0 }
         && fault.What.Length > 0
         && fault.Instead.Length > 0

@@ -9,12 +9,24 @@ namespace BenchSim.Folder.Tests;
 /// <summary>docs/folder.md, the reference in the program and what the reader reads are one list.</summary>
 public partial class ReferenceTests
 {
-    private static readonly Field[] All = [.. FolderReference.Site.Concat(FolderReference.Columns).SelectMany(table => table.Fields)];
+    private static readonly Field[] s_all = [.. FolderReference.Site.Concat(FolderReference.Columns).SelectMany(table => table.Fields)];
 
     // Any text is right in these.
-    private static readonly string[] FreeText = ["id", "name", "question", "grower", "packet", "note", "currency"];
+    private static readonly string[] s_freeText =
+    [
+        "id",
+        "name",
+        "question",
+        "grower",
+        "variety",
+        "supplier",
+        "packet",
+        "note",
+        "currency",
+        "by",
+    ];
 
-    private static readonly string[] MatKeys =
+    private static readonly string[] s_matKeys =
     [
         "temperature",
         "watts",
@@ -33,7 +45,7 @@ public partial class ReferenceTests
     [MemberData(nameof(SiteKeys))]
     public void Every_key_of_the_reference_is_read(string section, string key)
     {
-        if (FreeText.Contains(key, StringComparer.Ordinal))
+        if (s_freeText.Contains(key, StringComparer.Ordinal))
         {
             return;
         }
@@ -48,7 +60,7 @@ public partial class ReferenceTests
     [MemberData(nameof(Columns))]
     public void Every_column_of_the_reference_is_read(string file, string column)
     {
-        if (FreeText.Contains(column, StringComparer.Ordinal))
+        if (s_freeText.Contains(column, StringComparer.Ordinal))
         {
             return;
         }
@@ -72,7 +84,7 @@ public partial class ReferenceTests
     [MemberData(nameof(SiteKeys))]
     public void A_default_that_is_written_changes_nothing(string section, string key)
     {
-        var field = All.Single(each => each.Section == section && each.Name == key);
+        var field = s_all.Single(each => each.Section == section && each.Name == key);
         if (field.IsRequired || !IsLiteral().IsMatch(field.Default))
         {
             return;
@@ -113,7 +125,7 @@ public partial class ReferenceTests
             : section == "space.changes" ? "id = \"bench\""
             : $"[{section}]";
         var start =
-            section == "space" && !MatKeys.Contains(key, StringComparer.Ordinal)
+            section == "space" && !s_matKeys.Contains(key, StringComparer.Ordinal)
                 ? lines.IndexOf("id = \"bench\"") - 1
                 : lines.IndexOf(heading);
         if (start < 0)

@@ -8,8 +8,8 @@ namespace BenchSim.Level.Tests;
 /// <summary>What the runner refuses, and that it can be stopped.</summary>
 public class LevelRunnerTests
 {
-    private static readonly SeasonPlan Plan = SeasonPlanner.Make(ScenarioFolder.Read(SpringTests.Folder).Scenario!).Plan!;
-    private static readonly LevelOptions Options = new()
+    private static readonly SeasonPlan s_plan = SeasonPlanner.Make(ScenarioFolder.Read(SpringTests.Folder).Scenario!).Plan!;
+    private static readonly LevelOptions s_options = new()
     {
         Seasons = 2,
         Seed = 1,
@@ -22,38 +22,38 @@ public class LevelRunnerTests
         foreach (
             var bad in new[]
             {
-                Options with
+                s_options with
                 {
                     Seasons = 0,
                 },
-                Options with
+                s_options with
                 {
                     ExpectedSeasons = 0,
                 },
-                Options with
+                s_options with
                 {
                     Threads = -1,
                 },
-                Options with
+                s_options with
                 {
                     Fill = 0,
                 },
-                Options with
+                s_options with
                 {
                     Fill = 1.01,
                 },
-                Options with
+                s_options with
                 {
                     Fill = double.NaN,
                 },
-                Options with
+                s_options with
                 {
                     Effort = 0,
                 },
             }
         )
         {
-            Assert.Throws<ArgumentOutOfRangeException>(() => LevelRunner.Run(Plan, bad, new Leveller(), null, CancellationToken.None));
+            Assert.Throws<ArgumentOutOfRangeException>(() => LevelRunner.Run(s_plan, bad, new Leveller(), null, CancellationToken.None));
         }
     }
 
@@ -62,7 +62,7 @@ public class LevelRunnerTests
     {
         using var stop = new CancellationTokenSource();
         stop.Cancel();
-        Assert.Throws<OperationCanceledException>(() => LevelRunner.Run(Plan, Options, new Leveller(), null, stop.Token));
+        Assert.Throws<OperationCanceledException>(() => LevelRunner.Run(s_plan, s_options, new Leveller(), null, stop.Token));
     }
 
     [Fact]
@@ -70,9 +70,9 @@ public class LevelRunnerTests
     {
         var told = new List<int>();
         var mayMove = SeasonPlanner
-            .Make(Plan.Scenario with { Batches = [.. Plan.Scenario.Batches.Select(order => order with { LaterDays = 3 })] })
+            .Make(s_plan.Scenario with { Batches = [.. s_plan.Scenario.Batches.Select(order => order with { LaterDays = 3 })] })
             .Plan!;
-        var result = LevelRunner.Run(mayMove, Options with { Threads = 1 }, new Leveller(), new Told(told), CancellationToken.None);
+        var result = LevelRunner.Run(mayMove, s_options with { Threads = 1 }, new Leveller(), new Told(told), CancellationToken.None);
         Assert.NotEmpty(result.Moves);
         Assert.Equal(told.Order(), told);
         Assert.Equal(100, told[^1]);

@@ -107,6 +107,32 @@ public class LevellerTests
         Assert.True(moved >= 30, $"only {moved} of 60 moved");
     }
 
+    // Three pairs of sowings share three days with room for one: one of each pair must move by a day. The first of each is grower 0's, the
+    // second grower 1's, 2's and 1's: as good to the room and the days whoever moves. Even is one of each grower, 1 + 1 + 1.
+    [Fact]
+    public void Moves_that_are_as_good_are_spread_over_the_growers()
+    {
+        SowingChoice[] Pair(int day)
+        {
+            long[] Load(int on) => [.. Enumerable.Range(0, 6).Select(each => each == on ? 1L : 0)];
+            return [new SowingChoice(0, [Load(day)]), new SowingChoice(1, [Load(day + 1)])];
+        }
+
+        LevelProblem problem = new(
+            [Pair(0), Pair(0), Pair(2), Pair(2), Pair(4), Pair(4)],
+            [new long[6]],
+            [
+                [1, 1, 1, 1, 1, 1],
+            ]
+        )
+        {
+            Growers = [0, 1, 0, 2, 0, 1],
+        };
+        var chosen = Solve(problem).Chosen;
+        Assert.Equal((0, 3, 3), (problem.Over(chosen), problem.Shift(chosen), problem.Unevenness(chosen)));
+        Assert.Equal(9, problem.Unevenness([1, 0, 1, 0, 1, 0]));
+    }
+
     [Fact]
     public void The_same_problem_has_the_same_answer_each_time()
     {

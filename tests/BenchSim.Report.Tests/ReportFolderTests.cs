@@ -20,15 +20,17 @@ public sealed class ReportFolderTests : IDisposable
     [Fact]
     public void A_report_has_the_promised_files()
     {
-        ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+        ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), s_inputs, null, null, CancellationToken.None);
 
         Assert.Equal(
             [
+                ".benchsim-files",
                 ".benchsim-report",
                 "charts/batches.png",
                 "charts/occupancy-1-mats.png",
                 "charts/occupancy-2-main.png",
                 "charts/occupancy-3-table.png",
+                "columns.csv",
                 "inputs/site.toml",
                 "inputs/weather/daily.csv",
                 "report.html",
@@ -56,17 +58,18 @@ public sealed class ReportFolderTests : IDisposable
             },
             s_inputs,
             null,
+            null,
             CancellationToken.None
         );
         Assert.True(File.Exists(_folder.In("report/tables/bottlenecks.csv")));
-        ReportFolder.Write(_folder.In("report"), result, s_inputs, null, CancellationToken.None);
+        ReportFolder.Write(_folder.In("report"), result, s_inputs, null, null, CancellationToken.None);
         Assert.False(File.Exists(_folder.In("report/tables/bottlenecks.csv")));
     }
 
     [Fact]
     public void Inputs_are_kept_byte_for_byte()
     {
-        ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+        ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), s_inputs, null, null, CancellationToken.None);
 
         foreach (var input in s_inputs)
         {
@@ -77,8 +80,8 @@ public sealed class ReportFolderTests : IDisposable
     [Fact]
     public void The_same_result_gives_the_same_bytes()
     {
-        ReportFolder.Write(_folder.In("one"), SyntheticStudy.Tiny(), s_inputs, "part 1 of 3", CancellationToken.None);
-        ReportFolder.Write(_folder.In("two"), SyntheticStudy.Tiny(), s_inputs, "part 1 of 3", CancellationToken.None);
+        ReportFolder.Write(_folder.In("one"), SyntheticStudy.Tiny(), s_inputs, "part 1 of 3", null, CancellationToken.None);
+        ReportFolder.Write(_folder.In("two"), SyntheticStudy.Tiny(), s_inputs, "part 1 of 3", null, CancellationToken.None);
 
         var one = TemporaryFolder.Files(_folder.In("one"));
         var two = TemporaryFolder.Files(_folder.In("two"));
@@ -92,8 +95,8 @@ public sealed class ReportFolderTests : IDisposable
     [Fact]
     public void An_earlier_report_is_replaced_as_a_whole()
     {
-        ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
-        ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), [s_inputs[0]], null, CancellationToken.None);
+        ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), s_inputs, null, null, CancellationToken.None);
+        ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), [s_inputs[0]], null, null, CancellationToken.None);
 
         Assert.False(Directory.Exists(_folder.In("report/inputs/weather")));
         Assert.Equal(["report"], Entries(_folder.Path));
@@ -102,7 +105,7 @@ public sealed class ReportFolderTests : IDisposable
     [Fact]
     public void Parents_are_made()
     {
-        ReportFolder.Write(_folder.In("a/b/report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+        ReportFolder.Write(_folder.In("a/b/report"), SyntheticStudy.Tiny(), s_inputs, null, null, CancellationToken.None);
 
         Assert.Equal(["report"], Entries(_folder.In("a/b")));
     }
@@ -120,7 +123,7 @@ public sealed class ReportFolderTests : IDisposable
         }
 
         var refusal = Assert.Throws<ReportRefusedException>(() =>
-            ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None)
+            ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, null, CancellationToken.None)
         );
 
         Assert.Equal(
@@ -140,13 +143,13 @@ public sealed class ReportFolderTests : IDisposable
     public void A_report_with_something_added_is_refused_and_left_alone(string added)
     {
         var target = _folder.In("report");
-        ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+        ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, null, CancellationToken.None);
         Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(target, added))!);
         File.WriteAllText(Path.Combine(target, added), "dear to me");
         var before = TemporaryFolder.Files(target);
 
         var refusal = Assert.Throws<ReportRefusedException>(() =>
-            ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None)
+            ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, null, CancellationToken.None)
         );
 
         var named = added.StartsWith("archive", StringComparison.Ordinal) ? "archive" : added;
@@ -165,7 +168,7 @@ public sealed class ReportFolderTests : IDisposable
         File.WriteAllText(Path.Combine(target, TargetFolder.MarkerName), "");
 
         Assert.Throws<ReportRefusedException>(() =>
-            ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None)
+            ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, null, CancellationToken.None)
         );
 
         Assert.Equal([TargetFolder.MarkerName], Entries(target));
@@ -177,7 +180,7 @@ public sealed class ReportFolderTests : IDisposable
         File.WriteAllText(_folder.In("report"), "dear to me");
 
         var refusal = Assert.Throws<ReportRefusedException>(() =>
-            ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None)
+            ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), s_inputs, null, null, CancellationToken.None)
         );
 
         Assert.Contains("is a file", refusal.Message, StringComparison.Ordinal);
@@ -192,11 +195,11 @@ public sealed class ReportFolderTests : IDisposable
             return;
         }
 
-        ReportFolder.Write(_folder.In("real"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+        ReportFolder.Write(_folder.In("real"), SyntheticStudy.Tiny(), s_inputs, null, null, CancellationToken.None);
         Directory.CreateSymbolicLink(_folder.In("link"), _folder.In("real"));
 
         var refusal = Assert.Throws<ReportRefusedException>(() =>
-            ReportFolder.Write(_folder.In("link"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None)
+            ReportFolder.Write(_folder.In("link"), SyntheticStudy.Tiny(), s_inputs, null, null, CancellationToken.None)
         );
 
         Assert.Contains("is a link", refusal.Message, StringComparison.Ordinal);
@@ -208,7 +211,7 @@ public sealed class ReportFolderTests : IDisposable
         File.WriteAllText(_folder.In("file"), "");
 
         Assert.Throws<ReportRefusedException>(() =>
-            ReportFolder.Write(_folder.In("file/report"), SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None)
+            ReportFolder.Write(_folder.In("file/report"), SyntheticStudy.Tiny(), s_inputs, null, null, CancellationToken.None)
         );
 
         Assert.Equal(["file"], Entries(_folder.Path));
@@ -221,7 +224,7 @@ public sealed class ReportFolderTests : IDisposable
         stop.Cancel();
 
         Assert.Throws<OperationCanceledException>(() =>
-            ReportFolder.Write(_folder.In("a/report"), SyntheticStudy.Tiny(), s_inputs, null, stop.Token)
+            ReportFolder.Write(_folder.In("a/report"), SyntheticStudy.Tiny(), s_inputs, null, null, stop.Token)
         );
 
         Assert.Empty(Entries(_folder.Path));
@@ -231,7 +234,7 @@ public sealed class ReportFolderTests : IDisposable
     public void Stopped_half_way_it_leaves_nothing_behind_and_the_earlier_report_whole()
     {
         var target = _folder.In("report");
-        ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+        ReportFolder.Write(target, SyntheticStudy.Tiny(), s_inputs, null, null, CancellationToken.None);
         var before = TemporaryFolder.Files(target);
         using var stop = new CancellationTokenSource();
         var folder = new TargetFolder(target);
@@ -332,7 +335,7 @@ public sealed class ReportFolderTests : IDisposable
 
         if (good)
         {
-            ReportFolder.Write(place, SyntheticStudy.Tiny(), s_inputs, null, CancellationToken.None);
+            ReportFolder.Write(place, SyntheticStudy.Tiny(), s_inputs, null, null, CancellationToken.None);
             Assert.Equal([Path.GetFileName(place)], Entries(_folder.Path));
         }
         else
@@ -372,7 +375,7 @@ public sealed class ReportFolderTests : IDisposable
     public void An_input_that_would_leave_the_folder_is_refused(string name)
     {
         Assert.Throws<ArgumentException>(() =>
-            ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), [new(name, default)], null, CancellationToken.None)
+            ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), [new(name, default)], null, null, CancellationToken.None)
         );
 
         Assert.Empty(Entries(_folder.Path));
@@ -385,6 +388,7 @@ public sealed class ReportFolderTests : IDisposable
                 _folder.In("report"),
                 SyntheticStudy.Tiny(),
                 [new("plan.csv", default), new("Plan.csv", default)],
+                null,
                 null,
                 CancellationToken.None
             )

@@ -10,7 +10,7 @@ namespace BenchSim.Season.Tests;
 /// <summary>Luck by name (docs/model.md section 8). The generator itself is held against its known answers in tests/Published.</summary>
 public class BatchLuckTests
 {
-    private readonly PacketGermination _packet = new(0.8, 400);
+    private readonly BetaLaw _packet = new(0.8, 400);
 
     // Counter: block, season, purpose, lane. A block has two numbers, so trays 0 and 1 share block 0, trays 2 and 3 block 1, and so on.
     [Fact]

@@ -4,8 +4,8 @@ using CsCheck;
 namespace BenchSim.Season.Tests;
 
 /// <summary>
-/// Draws the same random cases on every run, so that a green build stays green. BENCHSIM_MORE_CASES multiplies their number: above 1 for a longer search,
-/// below 1 for a quick look, as the mutation check takes (docs/mutation.md).
+/// Draws the same random cases on every run, so that a green build stays green. BENCHSIM_MORE_CASES multiplies their number: above 1 for a
+/// longer search, below 1 for a quick look, as the mutation check takes (docs/mutation.md).
 /// </summary>
 internal static class FixedSample
 {

@@ -8,7 +8,8 @@ namespace BenchSim.Season.Tests;
 /// <summary>Who holds what, what is filled and what is thrown out, on the site of <see cref="SmallSite"/>, counted by hand.</summary>
 public class LedgerTests
 {
-    // A tray is on the mat on days 0 to 2, on the bench on days 3 to 16 and on the table on days 17 to 20: 3, 14 and 4 tray-days. Ada has 1 + 2 trays, Ben 4.
+    // A tray is on the mat on days 0 to 2, on the bench on days 3 to 16 and on the table on days 17 to 20: 3, 14 and 4 tray-days. Ada has 1
+    // + 2 trays, Ben 4.
     [Fact]
     public void Trays_are_held_by_their_grower()
     {
@@ -25,8 +26,53 @@ public class LedgerTests
         Assert.Equal([12L, 56, 16], result.TrayDays[1]);
     }
 
-    // Three flats of 50 seedlings for three trays, but only two find a mat, and the third is given up on day 1. The two that come fill a tray each: the last flat
-    // rounds up to whole trays, and one tray is whole.
+    // Two trays of 50 cells with two seeds each: 100 cells and 200 seeds, as a flat of 75 seeds has no cells. They come off the mat and are
+    // thinned on day 3. What is sown on a bench on day 2 is up on day 5, a Saturday, and thinned on Monday, day 7. The flat's 75 seedlings
+    // go into one tray and half of another on day 10. What is sown as thick as it is kept is not thinned.
+    [Fact]
+    public void Seeds_cells_and_plants_are_counted_on_the_day_they_are_handled()
+    {
+        var result = PlayOnce(
+            Scenario(
+                [Mat(9), Bench(9), Table(9)],
+                [
+                    Batch("a", 100, Monday) with
+                    {
+                        SeedsPerCell = 2,
+                    },
+                    Batch("b", 50, Monday.AddDays(2), "cool") with
+                    {
+                        SeedsPerCell = 3,
+                    },
+                    Batch("c", 50, Monday.AddDays(4), "kept") with
+                    {
+                        SeedsPerCell = 3,
+                    },
+                    PotUpBatch("p", 75, Monday, seedsPerFlat: 75),
+                ],
+                crops: [Crop(), Crop("cool") with { BottomHeat = false, KeepPerCell = 2 }, Crop("kept") with { KeepPerCell = 3 }]
+            )
+        );
+        Assert.Equal([275L, 0, 150, 0, 150], result.SeedsSown[..5]);
+        Assert.Equal([100L, 0, 50, 0, 50], result.CellsSown[..5]);
+        Assert.Equal([0L, 0, 0, 100, 0, 0, 0, 50], result.CellsThinned[..8]);
+        Assert.Equal(150, result.CellsThinned.Sum());
+        Assert.Equal((75L, 75L), (result.PlantsPotted[10], result.PlantsPotted.Sum()));
+    }
+
+    // A tray that the season's end finds on the mat was never thinned; one on the bench was.
+    [Fact]
+    public void What_stands_on_the_last_day_was_thinned_where_it_is_off_the_mat()
+    {
+        var plan = Plan(Scenario([Mat(9), Bench(1), Table(9)], [Batch("a", 100, Monday) with { SeedsPerCell = 2 }]));
+        var result = new SeasonResult();
+        new SeasonPlayer(plan with { Days = 8 }, 7).Play(0, PlaceLimits.AsGiven, result);
+        Assert.Equal((1, 1), (result.Held[0][7], result.Held[1][7]));
+        Assert.Equal((50L, 50L), (result.CellsThinned[3], result.CellsThinned.Sum()));
+    }
+
+    // Three flats of 50 seedlings for three trays, but only two find a mat, and the third is given up on day 1. The two that come fill a
+    // tray each: the last flat rounds up to whole trays, and one tray is whole.
     [Fact]
     public void The_last_flat_fills_no_tray_more_than_its_seedlings_need()
     {
@@ -40,8 +86,9 @@ public class LedgerTests
         Assert.Equal((2, 1, 2, 100), (batch.FlatsSown, batch.GivenUp, batch.TraysStarted, batch.PlantsOut));
     }
 
-    // A plan of four flats where the first fills the one planned tray. One flat at a time finds the mat, on days 0, 3 and 7 (day 6 is a Sunday). On day 10 the first is
-    // potted up; the second, on the bench, and the third, still on the mat, are left over, and the fourth is not sown any more.
+    // A plan of four flats where the first fills the one planned tray. One flat at a time finds the mat, on days 0, 3 and 7 (day 6 is a
+    // Sunday). On day 10 the first is potted up; the second, on the bench, and the third, still on the mat, are left over, and the fourth
+    // is not sown any more.
     [Fact]
     public void What_is_left_over_when_the_planned_trays_are_filled_is_thrown_out_wherever_it_stands()
     {
@@ -61,8 +108,8 @@ public class LedgerTests
         Assert.Equal([2, 1], Held(result, 1, 9, 10));
     }
 
-    // Three trays a day may be filled. On day 10 the first flat of "p" takes two, its second would take two more and is not potted; the flat of "q" would take the one
-    // that is left, but a flat that is not potted ends the work of the day. On day 11 both are.
+    // Three trays a day may be filled. On day 10 the first flat of "p" takes two, its second would take two more and is not potted; the
+    // flat of "q" would take the one that is left, but a flat that is not potted ends the work of the day. On day 11 both are.
     [Fact]
     public void A_flat_for_which_the_hands_do_not_suffice_ends_the_potting_of_the_day()
     {
@@ -90,8 +137,9 @@ public class LedgerTests
         Assert.Equal(1, result.Held[1][14]);
     }
 
-    // Without a table the first tray stands on the bench until it is thrown out on day 42, 21 days after it was due, the second on the mat until then; the third, sown
-    // on day 42, is not grown on the last day, 21 + 21 + 14 = 56. A player that has played this plays it again to the same end.
+    // Without a table the first tray stands on the bench until it is thrown out on day 42, 21 days after it was due, the second on the mat
+    // until then; the third, sown on day 42, is not grown on the last day, 21 + 21 + 14 = 56. A player that has played this plays it again
+    // to the same end.
     [Fact]
     public void A_player_keeps_nothing_of_the_season_before()
     {
@@ -131,9 +179,10 @@ public class LedgerTests
         Assert.Equal(50, result.Batches[0].PlantsShort);
     }
 
-    // One tray is sown each work day: on days 0 to 4, 7 to 11, 14 to 18, 21 to 25, 28 and 29. It is grown 17 days later and due three nights after that, on a work day. With no
-    // table at all it is thrown out 21 days after it was due. The play ends on day 56, 35 after the planned date: thrown out are those sown up to day 15, twelve, and ten stand.
-    // Those sown up to day 25 were due on day 45 or before and are past their 7 days; those of days 28 and 29 were due on day 49, just 7 days ago.
+    // One tray is sown each work day: on days 0 to 4, 7 to 11, 14 to 18, 21 to 25, 28 and 29. It is grown 17 days later and due three
+    // nights after that, on a work day. With no table at all it is thrown out 21 days after it was due. The play ends on day 56, 35 after
+    // the planned date: thrown out are those sown up to day 15, twelve, and ten stand. Those sown up to day 25 were due on day 45 or before
+    // and are past their 7 days; those of days 28 and 29 were due on day 49, just 7 days ago.
     [Fact]
     public void Trays_that_still_stand_on_the_last_day_may_be_past_their_best_too()
     {
@@ -144,8 +193,9 @@ public class LedgerTests
         Assert.Equal((20, 20), (batch.OverHeld, batch.OverHeldForPlace));
     }
 
-    // Thirty flats, one sown each work day, from day 0 to day 39. Ready to pot up ten days after, each would fill six trays of two places, and there are eleven: it is thrown out
-    // 14 days later. On the last day, 35 after the planned day 24, those sown on days 36 to 39 still stand.
+    // Thirty flats, one sown each work day, from day 0 to day 39. Ready to pot up ten days after, each would fill six trays of two places,
+    // and there are eleven: it is thrown out 14 days later. On the last day, 35 after the planned day 24, those sown on days 36 to 39 still
+    // stand.
     [Fact]
     public void Flats_that_still_stand_on_the_last_day_are_counted()
     {

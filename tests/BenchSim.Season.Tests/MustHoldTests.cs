@@ -6,8 +6,8 @@ using BenchSim.Season.Play;
 namespace BenchSim.Season.Tests;
 
 /// <summary>
-/// What must follow from a change, whatever the site (docs/verification.md; it also lists what need not follow). Random sites of a fixed seed; no chance of a
-/// false alarm.
+/// What must follow from a change, whatever the site (docs/verification.md; it also lists what need not follow). Random sites of a fixed
+/// seed; no chance of a false alarm.
 /// </summary>
 public class MustHoldTests
 {

@@ -83,10 +83,7 @@ public class PlaceLimitsTests
                 {
                     var days = result.Waiting[space].Skip(week * 7).Take(7).Sum();
                     waited += days;
-                    Assert.Equal(
-                        days,
-                        Enumerable.Range(0, spaces + 1).Sum(from => result.Refused[SeasonResult.RefusedRow(from, space, spaces)][week])
-                    );
+                    Assert.Equal(days, Enumerable.Range(0, spaces + 1).Sum(from => result.Refused[from, space][week]));
                 }
             }
         });
@@ -118,7 +115,8 @@ public class PlaceLimitsTests
         static (bool First, bool Second, int Added) Said(PlaceLimits limits) => (limits.IsLimited(0), limits.IsLimited(1), limits.Added(1));
     }
 
-    // The only bench stands in a house that opens on day 20: sown on day 0, the tray waits on the mat until then, however many places are added.
+    // The only bench stands in a house that opens on day 20: sown on day 0, the tray waits on the mat until then, however many places are
+    // added.
     [Fact]
     public void Nothing_is_added_while_a_house_is_shut()
     {
@@ -142,7 +140,8 @@ public class PlaceLimitsTests
         Assert.Equal([0, 0, 1], Held(PlayOnce(scenario, PlaceLimits.Adding(1, 5)), 1, 19, 21));
     }
 
-    // In the crowded season the tray of "a", wanted too late, is thrown out on day 42, and most of "b" waits and is given up. Its result is used again for another plan.
+    // In the crowded season the tray of "a", wanted too late, is thrown out on day 42, and most of "b" waits and is given up. Its result is
+    // used again for another plan.
     [Fact]
     public void A_result_that_is_used_again_keeps_nothing_of_the_season_before()
     {
@@ -197,15 +196,30 @@ public class PlaceLimitsTests
         }
     }
 
-    // One bench place too few: 2 trays stand up on the mat from Thursday 4 March (day 3), one moves; the other waits for the bench until the first is grown.
-    // Grown 14 days after it came up (day 3 at 08:00): on day 17, when the first goes to the table and the other to the bench: 14 days of waiting,
-    // 4 of them in the week of day 0 (days 3 to 6), 7 in the next and 3 in the third (days 14 to 16).
+    // One bench place too few: 2 trays stand up on the mat from Thursday 4 March (day 3), one moves; the other waits for the bench until
+    // the first is grown. Grown 14 days after it came up (day 3 at 08:00): on day 17, when the first goes to the table and the other to the
+    // bench: 14 days of waiting, 4 of them in the week of day 0 (days 3 to 6), 7 in the next and 3 in the third (days 14 to 16).
     [Fact]
     public void A_tray_on_the_mat_is_told_to_wait_for_the_bench()
     {
         var result = PlayOnce(Scenario([Mat(2), Bench(1), Table(5)], [Batch("a", 100, Monday)]));
-        Assert.Equal([4, 7, 3], result.Refused[SeasonResult.RefusedRow(0, 1, 3)][..3]);
-        Assert.Equal(14, result.Refused.Sum(row => row.Sum()));
+        Assert.Equal([4, 7, 3], result.Refused[0, 1][..3]);
+        Assert.Equal(14, result.Refused.Sum);
+    }
+
+    // Twice the spaces take twice the memory; by pair of spaces they would take four times as much.
+    [Fact]
+    public void A_season_takes_memory_by_the_space_and_not_by_the_pair()
+    {
+        Assert.InRange((double)Taken(800) / Taken(400), 1.5, 2.5);
+
+        static long Taken(int spaces)
+        {
+            var result = new SeasonResult();
+            var before = GC.GetAllocatedBytesForCurrentThread();
+            result.Prepare(spaces, houses: 1, batches: 1, growers: 1, days: 150, reliefs: 0, mishaps: 0);
+            return GC.GetAllocatedBytesForCurrentThread() - before;
+        }
     }
 
     private static SeasonPlan With(SeasonPlan plan, int space, int added)

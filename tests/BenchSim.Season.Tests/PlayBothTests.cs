@@ -22,16 +22,16 @@ public class PlayBothTests
     [Trait("Category", "Slow")]
     public void Places_without_limits_are_those_of_a_play_without_limits()
     {
-        var apart = 0;
+        var (apart, atLabour) = (0, 0);
         RandomSites.GenScenario.Each(600, 27, site =>
         {
-            // With limits of labour or reliefs that let trays go early the season is played twice; most sites are to be played the shorter
-            // way.
+            // With limits of labour other than of potting up, or reliefs that let trays go early, the season is played twice; most sites
+            // are to be played the shorter way.
             var plain = site.Batches.Length % 4 > 0;
             var scenario = plain
                 ? site with
                 {
-                    Rules = site.Rules with { SowTraysADay = null, PotUpTraysADay = null, SetOutTraysADay = null, Reliefs = [] },
+                    Rules = site.Rules with { SowTraysADay = null, SetOutTraysADay = null, Reliefs = [] },
                 }
                 : site;
             if (SeasonPlanner.Make(scenario).Plan is not { } plan)
@@ -50,11 +50,17 @@ public class PlayBothTests
                 Assert.Equal(Whole(free), Whole(told));
                 Assert.Equivalent(alone, given, strict: true);
                 apart += alone.LimitEverBit && plain ? 1 : 0;
+                var meetAtLabour = scenario.Rules.PotUpTraysADay is not null && plan.Batches.Count(batch => batch.Flat is not null) > 1;
+                atLabour += alone.LimitEverBit && plain && meetAtLabour ? 1 : 0;
                 Assert.Same(alone.LimitEverBit ? both : given, told);
             }
         });
 
         // Sites on which a limit bites must be many, or the test would prove little.
         Assert.True(apart >= FixedSample.CasesOf(200), $"a limit bit in {apart} seasons");
+        Assert.True(
+            atLabour >= FixedSample.CasesOf(20),
+            $"a limit bit in {atLabour} seasons in which several batches are potted up by limited labour"
+        );
     }
 }

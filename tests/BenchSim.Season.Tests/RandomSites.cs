@@ -5,10 +5,12 @@ using static Support.SmallSite;
 
 namespace BenchSim.Season.Tests;
 
-/// <summary>Random small sites: tight and roomy, direct and dense, labour short and not, cold and wet spells, reliefs, closing benches.</summary>
+/// <summary>
+/// Random small sites: tight and roomy, direct and dense, labour short and not, cold and wet spells, reliefs, closing benches.
+/// </summary>
 internal static class RandomSites
 {
-    private static readonly Gen<Crop> GenCrop =
+    private static readonly Gen<Crop> s_genCrop =
         from heat in Gen.Double[15, 90]
         from sigma in Gen.Double[0, 0.3]
         from cv in Gen.Double[0, 0.3]
@@ -20,6 +22,7 @@ internal static class RandomSites
         from hold in Gen.Int[1, 6]
         from discard in Gen.Int[1, 12]
         from loss in Gen.Double[0, 0.2]
+        from lumps in Gen.Double[-0.1, 0.5]
         from bottom in Gen.Bool
         select Crop() with
         {
@@ -31,21 +34,21 @@ internal static class RandomSites
             GrowthDays = growth,
             PotUpDays = potUp,
             HardeningNights = nights,
-            HardenAboveC = above,
+            TableAboveC = above,
             FieldAboveC = above - 1,
             DamageBelowC = above - 3,
             HoldDays = hold,
             DiscardAfterDays = hold + discard,
-            FlatHoldDays = hold,
             FlatDiscardDays = hold + discard,
             StandLoss = loss,
+            StandLossCorrelation = Math.Max(0, lumps),
             PotUpLoss = loss,
             BottomHeat = bottom,
             EmergeGiveUpDays = 10 + discard,
             GerminationCurve = [new GerminationPoint(5, 20), new GerminationPoint(20, 90), new GerminationPoint(35, 10)],
         };
 
-    private static readonly Gen<BatchOrder> GenBatch =
+    private static readonly Gen<BatchOrder> s_genBatch =
         from plants in Gen.Int[1, 600]
         from sow in Gen.Int[0, 50]
         from crop in Gen.Int[0, 2]
@@ -64,7 +67,7 @@ internal static class RandomSites
             SetOut = backward ? Monday.AddDays(sow + 60) : null,
         };
 
-    private static readonly Gen<SiteRules> GenRules =
+    private static readonly Gen<SiteRules> s_genRules =
         from sow in Gen.Int[0, 12]
         from potUp in Gen.Int[0, 12]
         from setOut in Gen.Int[0, 12]
@@ -95,7 +98,7 @@ internal static class RandomSites
             RoundAt = round == 0 ? new TimeOnly(9, 30) : new TimeOnly(8, 0),
         };
 
-    private static readonly Gen<RecordedWeather> GenWeather =
+    private static readonly Gen<RecordedWeather> s_genWeather =
         from start in Gen.Double[-2, 8]
         from swings in Gen.Double[0, 6].Array[400]
         from rains in Gen.Double[0, 30].Array[400]
@@ -114,10 +117,32 @@ internal static class RandomSites
             "weather.csv"
         );
 
+    private static readonly Gen<Mishap> s_genMishap =
+        from chance in Gen.Double[0, 1.5]
+        from day in Gen.Int[0, 70]
+        from days in Gen.Int[0, 20]
+        from hits in Gen.Int[0, 5]
+        from loss in Gen.Double[0, 1.2]
+        select new Mishap
+        {
+            Id = $"mishap of {day}",
+            Name = "Mishap",
+            Chance = Math.Min(1, chance),
+            From = Monday.AddDays(day),
+            To = Monday.AddDays(day + days),
+            HouseId = hits is 1 or 4 ? "main" : null,
+            SpaceId =
+                hits == 2 ? "mat"
+                : hits == 4 ? "bench"
+                : null,
+            CropId = hits == 3 ? "crop1" : null,
+            Loss = Math.Min(1, loss),
+        };
+
     /// <summary>Random scenarios that have a plan.</summary>
     public static readonly Gen<Scenario> GenScenario =
-        from crops in GenCrop.Array[3]
-        from batches in GenBatch.Array[1, 12]
+        from crops in s_genCrop.Array[3]
+        from batches in s_genBatch.Array[1, 12]
         from mats in Gen.Int[0, 12]
         from bench in Gen.Int[0, 25]
         from second in Gen.Int[1, 15]
@@ -125,8 +150,9 @@ internal static class RandomSites
         from change in Gen.Int[0, 12]
         from aisle in Gen.Int[0, 3]
         from opening in Gen.Int[0, 2]
-        from rules in GenRules
-        from weather in GenWeather
+        from rules in s_genRules
+        from weather in s_genWeather
+        from mishaps in s_genMishap.Array[0, 3]
         select Scenario(
             [
                 Mat(mats),
@@ -168,6 +194,7 @@ internal static class RandomSites
                     OpensOn = opening == 1 ? Monday.AddDays(20) : null,
                 },
             ],
+            Mishaps = [.. mishaps.DistinctBy(mishap => mishap.Id, StringComparer.Ordinal)],
             Play = new PlaySettings(1, 11),
         };
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Season.Weather;
@@ -82,7 +83,8 @@ public class StoryTests
             [
                 "Season 1, batch a: 50 plants of plain for Ada, 1 tray sown directly.",
                 "Planned: sow 2027-03-01, table 2027-03-18, set out 2027-03-22.",
-                "Luck drawn: emergence takes 1.00 times its usual heat, growth 1.00 times; the packet germinates 100 % at its best (stated 100 %).",
+                "Drawn for it: emergence takes 1.00 times its usual heat, growth 1.00 times; the packet germinates 100 % at its "
+                    + "best (stated 100 %).",
                 "2027-03-01: tray 1 sown on Mat.",
                 "2027-03-04: tray 1 moved from Mat to bench.",
                 "2027-03-18: tray 1 moved from bench to Table.",
@@ -122,8 +124,10 @@ public class StoryTests
         var (emergence, growth, packet) = (luck.Emergence(5), luck.Growth(5), luck.Packet(5));
         Assert.All([emergence, growth], factor => Assert.False(Math.Abs(factor - 1) < 0.01));
         Assert.Equal(
-            FormattableString.Invariant(
-                $"Luck drawn: emergence takes {emergence:0.00} times its usual heat, growth {growth:0.00} times; the packet germinates {100 * packet:0.#} % at its best (stated 80 %)."
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Drawn for it: emergence takes {emergence:0.00} times its usual heat, growth {growth:0.00} times; "
+                    + $"the packet germinates {100 * packet:0.#} % at its best (stated 80 %)."
             ),
             SeasonStory.Tell(plan, 1, 5, "a").Lines[2]
         );
@@ -144,14 +148,15 @@ public class StoryTests
             [
                 "2027-03-22: 2 trays on Table held by the weather.",
                 $"{over}: that wait has lasted {held}.",
-                $"{over}: trays 1 to 2 set out from Table with 100 plants, {held} after the planned date; held {held} by the weather alone.",
+                $"{over}: trays 1 to 2 set out from Table with 100 plants, {held} after the planned date; held {held} by the "
+                    + "weather alone.",
             ],
             Dated(Scenario([Mat(2), Bench(2), Table(2)], [Batch("a", 100, Monday)], weather: weather), "a")[^3..]
         );
     }
 
-    // One mat: the second tray is sown when the first leaves it, on day 3. That wait is over at once, and another begins: for the bench, to day 17; it is grown on
-    // Saturday day 20, goes to the table on Monday, while the first goes out, and follows on day 24.
+    // One mat: the second tray is sown when the first leaves it, on day 3. That wait is over at once, and another begins: for the bench, to
+    // day 17; it is grown on Saturday day 20, goes to the table on Monday, while the first goes out, and follows on day 24.
     [Fact]
     public void A_sowing_that_waits_for_a_mat_and_then_for_a_bench() =>
         Assert.Equal<string[]>(
@@ -260,12 +265,14 @@ public class StoryTests
         );
         Assert.Contains(
             "2027-03-11: 1 flat on bench ready, waiting for room on bench (3 of 4 places held by a 2, p 1); "
-                + "one flat needs 5 places for its trays at once, its own among them, and keeps the 3 free places of its benches until then.",
+                + "one flat needs 5 places for its trays at once, its own among them, and keeps the 3 free places of its benches "
+                + "until then.",
             Dated(scenario, "p"),
             StringComparer.Ordinal
         );
         Assert.Contains(
-            "2027-03-12: 1 tray on Mat ready, waiting for room on bench (3 of 4 places held by a 2, p 1); what is free is kept for a flat of p, which needs 5 places for its trays at once.",
+            "2027-03-12: 1 tray on Mat ready, waiting for room on bench (3 of 4 places held by a 2, p 1); what is free is kept "
+                + "for a flat of p, which needs 5 places for its trays at once.",
             Dated(scenario, "z"),
             StringComparer.Ordinal
         );
@@ -274,12 +281,14 @@ public class StoryTests
     [Fact]
     public void A_flat_that_keeps_nothing_says_nothing_of_it() =>
         Assert.Contains(
-            "2027-03-11: 1 flat on bench ready, waiting for room on bench (1 of 1 places held by p 1); one flat needs 3 places for its trays at once, its own among them.",
+            "2027-03-11: 1 flat on bench ready, waiting for room on bench (1 of 1 places held by p 1); one flat needs 3 places "
+                + "for its trays at once, its own among them.",
             Dated(Scenario([Mat(9), Bench(1), Table(9)], [PotUpBatch("p", 120, Monday, seedsPerFlat: 120)]), "p"),
             StringComparer.Ordinal
         );
 
-    // The tray of b takes two places and there is one: it is refused, and nobody overtakes it, not even when those on the bench wait for a table from day 17 on.
+    // The tray of b takes two places and there is one: it is refused, and nobody overtakes it, not even when those on the bench wait for a
+    // table from day 17 on.
     [Fact]
     public void A_place_kept_for_a_larger_tray_is_said_to_be()
     {
@@ -291,7 +300,8 @@ public class StoryTests
             "z"
         );
         Assert.Contains(
-            "2027-03-05: 1 tray on Mat ready, waiting for room on bench (2 of 3 places held by a 2); what is free is kept for trays before these in the order of work.",
+            "2027-03-05: 1 tray on Mat ready, waiting for room on bench (2 of 3 places held by a 2); what is free is kept for "
+                + "trays before these in the order of work.",
             told,
             StringComparer.Ordinal
         );
@@ -333,7 +343,8 @@ public class StoryTests
             StringComparer.Ordinal
         );
 
-    // Sown on Tuesday at half past eight and grown on Friday day 18 at that time; due three nights later, on Monday, and thrown out 21 days after.
+    // Sown on Tuesday at half past eight and grown on Friday day 18 at that time; due three nights later, on Monday, and thrown out 21 days
+    // after.
     [Fact]
     public void The_days_since_a_tray_was_ready_count_from_the_round_of_that_day()
     {
@@ -349,8 +360,9 @@ public class StoryTests
         );
     }
 
-    // One place of each kind, so that trays come through one by one; the play ends on day 56, 35 days after the planned date. Out on days 21, 24, 38, 41 and 55; in time
-    // are those of the first two, three days late at most. The sixth stands on the table by then, and the seventh on the bench.
+    // One place of each kind, so that trays come through one by one; the play ends on day 56, 35 days after the planned date. Out on days
+    // 21, 24, 38, 41 and 55; in time are those of the first two, three days late at most. The sixth stands on the table by then, and the
+    // seventh on the bench.
     [Fact]
     public void What_never_went_out_and_what_still_stands_is_told_at_the_end()
     {
@@ -368,8 +380,9 @@ public class StoryTests
         );
     }
 
-    // The benches are full from day 17 on, when a tray of c comes after that of b has gone to the table. On day 18 the trays of a, grown and before their table date, ask one by one
-    // and are refused at the first; on day 21 that first one finds the place of b, and then the benches are not full any more.
+    // The benches are full from day 17 on, when a tray of c comes after that of b has gone to the table. On day 18 the trays of a, grown
+    // and before their table date, ask one by one and are refused at the first; on day 21 that first one finds the place of b, and then the
+    // benches are not full any more.
     [Fact]
     public void Trays_that_are_refused_one_by_one_stay_together()
     {
@@ -419,7 +432,8 @@ public class StoryTests
         }
     }
 
-    // Thirty flats, one sown each work day, none of which ever finds the places for its trays: those of the last four days stand at the end (LedgerTests).
+    // Thirty flats, one sown each work day, none of which ever finds the places for its trays: those of the last four days stand at the end
+    // (LedgerTests).
     [Fact]
     public void Flats_that_still_stand_are_told_too()
     {

@@ -6,8 +6,8 @@ namespace BenchSim.Season.Tests;
 
 public class WantedPlacesTests
 {
-    // Two trays of two places each: on the mat on days 0 to 2, on the bench on days 3 to 16, on the table on days 17 to 20, out on Monday day 21, however few
-    // places there are.
+    // Two trays of two places each: on the mat on days 0 to 2, on the bench on days 3 to 16, on the table on days 17 to 20, out on Monday
+    // day 21, however few places there are.
     [Fact]
     public void Places_of_a_batch_by_where_it_would_stand()
     {
@@ -21,7 +21,8 @@ public class WantedPlacesTests
         Assert.Equal([0, 4, 4, 4, 4, 0], byKind[(int)SpaceKind.Table][16..22]);
     }
 
-    // With luck in emergence and growth no two seasons are alike: each is told by itself, and over the batches it is what stands in the season without limits.
+    // With luck in emergence and growth no two seasons are alike: each is told by itself, and over the batches it is what stands in the
+    // season without limits.
     [Fact]
     public void Over_the_batches_they_are_what_stands_without_limits()
     {

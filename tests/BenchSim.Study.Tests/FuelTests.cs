@@ -14,7 +14,7 @@ public class FuelTests
 {
     private const long GallonWattHours = 21_442;
 
-    private static readonly SeasonPlan Plan = Heated(Plans.Small(days: 40));
+    private static readonly SeasonPlan s_plan = Heated(Plans.Small(days: 40));
 
     [Fact]
     public void Fuel_is_heat_over_content_and_efficiency_month_by_month()
@@ -116,7 +116,7 @@ public class FuelTests
         {
             Scenario = plan.Scenario with
             {
-                Houses = [plan.Scenario.Houses[0] with { Heat = Heat }, .. plan.Scenario.Houses.Skip(1)],
+                Houses = [plan.Scenario.Houses[0] with { Body = Body, Heat = Heat }, .. plan.Scenario.Houses.Skip(1)],
                 Spaces =
                 [
                     plan.Scenario.Spaces[0] with
@@ -128,20 +128,21 @@ public class FuelTests
             },
         };
 
-    private static HouseHeat Heat =>
+    private static HouseBody Body =>
         new()
         {
             Shell = HouseShell.Hoop(6, 14),
             Covering = "double polyethylene",
             UValue = 4.5,
             AirChanges = 1,
-            Fuel = Fuels.Propane,
-            Efficiency = 0.8,
+            Transmission = 0.6,
         };
+
+    private static HouseHeat Heat => new() { Fuel = Fuels.Propane, Efficiency = 0.8 };
 
     private static SeasonResult Season(int march, int april)
     {
-        var season = Seasons.Quiet(Plan);
+        var season = Seasons.Quiet(s_plan);
         season.HeatWattHours[0][30] = march * GallonWattHours;
         season.HeatWattHours[0][31] = april * GallonWattHours;
         season.DaysOpen[0] = 40;
@@ -151,7 +152,7 @@ public class FuelTests
 
     private static StudyResult Play(params SeasonResult[] seasons)
     {
-        SeasonTally tally = new(new PlanShape(Plan));
+        SeasonTally tally = new(new PlanShape(s_plan));
         foreach (var season in seasons)
         {
             tally.Add(season, season);

@@ -143,12 +143,11 @@ internal static class Plans
             PotUpCheckDays = 2,
             PotUpLoss = 0.03,
             HardeningNights = 3,
-            HardenAboveC = 2,
+            TableAboveC = 2,
             DamageBelowC = -3,
             FieldAboveC = 0,
             HoldDays = 7,
             DiscardAfterDays = 21,
-            FlatHoldDays = 5,
             FlatDiscardDays = 14,
             TrayId = "72",
         };

@@ -7,7 +7,7 @@ namespace BenchSim.Study.Tests;
 public class RealSeasonTests
 {
     // Three batches of 700 plants over 90 days: what happens depends on the luck of each season.
-    private static readonly SeasonPlan Plan = Plans.Small(days: 90, plantsEach: 700);
+    private static readonly SeasonPlan s_plan = Plans.Small(days: 90, plantsEach: 700);
 
     [Fact]
     public void Any_number_of_threads_gives_the_same_result()
@@ -38,7 +38,7 @@ public class RealSeasonTests
 
     private static StudyResult Play(int threads) =>
         StudyRunner.Play(
-            Plan,
+            s_plan,
             new StudyOptions
             {
                 Seasons = 60,

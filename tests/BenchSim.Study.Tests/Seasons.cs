@@ -85,16 +85,30 @@ internal static class Seasons
             DrawBatch(result, result.Batches[batch], plan.Batches[batch].Order.Plants, plan.Days, random);
         }
 
-        foreach (var row in result.Refused)
-        {
-            Fill(row, random, 6);
-        }
+        DrawRefused(result, random);
 
         result.LimitEverBit = true;
         result.Fits = random.Next(3) > 0;
         result.FitsWeatherCounted = result.Fits && random.Next(3) > 0;
         result.SownInTime = random.Next(3) > 0;
         result.NoneOverHeldForPlace = random.Next(3) > 0;
+    }
+
+    private static void DrawRefused(SeasonResult result, Random random)
+    {
+        var spaces = result.Held.Length;
+        var weeks = result.Refused[0, 0].Length;
+        result.Refused.Prepare(weeks);
+        for (var from = 0; from <= spaces; from++)
+        {
+            for (var by = 0; by < spaces; by++)
+            {
+                for (var week = 0; week < weeks; week++)
+                {
+                    result.Refused.Add(from, by, week, random.Next(6));
+                }
+            }
+        }
     }
 
     private static void DrawBatch(SeasonResult result, BatchOutcome batch, int wanted, int days, Random random)
@@ -131,7 +145,7 @@ internal static class Seasons
         var growers = plan.Batches.Select(batch => batch.Order.Grower).Distinct(StringComparer.Ordinal).Count();
         result.Held = Rows<int>(spaces, plan.Days);
         result.Waiting = Rows<int>(spaces, plan.Days);
-        result.Refused = Rows<int>((spaces + 1) * spaces, (plan.Days + 6) / 7);
+        result.Refused.Prepare((plan.Days + 6) / 7);
         result.HeldByGrower = Rows<int>(growers, plan.Days);
         result.TrayDays = Rows<long>(growers, spaces);
         result.Batches = [.. plan.Batches.Select(_ => new BatchOutcome { BlockedTrayDays = new long[spaces] })];
@@ -141,6 +155,7 @@ internal static class Seasons
         result.SetOut = new int[plan.Days];
         result.CarriedIn = new int[plan.Days];
         result.ReliefUses = new long[plan.Scenario.Rules.Reliefs.Length];
+        result.MishapTrays = new long[plan.Scenario.Mishaps.Length];
         result.HeatWattHours = Rows<long>(plan.Scenario.Houses.Length, plan.Days);
         result.DaysOpen = new int[plan.Scenario.Houses.Length];
         result.MatDays = new int[spaces];

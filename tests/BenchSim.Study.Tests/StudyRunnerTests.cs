@@ -6,7 +6,7 @@ namespace BenchSim.Study.Tests;
 
 public class StudyRunnerTests
 {
-    private static readonly SeasonPlan Plan = Plans.Small();
+    private static readonly SeasonPlan s_plan = Plans.Small();
 
     [Theory]
     [InlineData(2)]
@@ -28,7 +28,7 @@ public class StudyRunnerTests
                 played.Add((season, limits));
             }
 
-            Seasons.Draw(Plan, season, limits, result);
+            Seasons.Draw(s_plan, season, limits, result);
         });
 
         foreach (var limits in new[] { PlaceLimits.AsGiven, PlaceLimits.None })
@@ -44,7 +44,7 @@ public class StudyRunnerTests
     {
         var result = PlayDrawn(5, 1);
 
-        Assert.Same(Plan, result.Plan);
+        Assert.Same(s_plan, result.Plan);
         Assert.Equal((5, 42UL), (result.Seasons, result.Seed));
     }
 
@@ -53,7 +53,7 @@ public class StudyRunnerTests
     {
         Steps steps = new();
 
-        StudyRunner.Play(Plan, Options(100, 3), Drawing, steps, CancellationToken.None);
+        StudyRunner.Play(s_plan, Options(100, 3), Drawing, steps, CancellationToken.None);
 
         Assert.Equal(steps.Seen.Order(), steps.Seen);
         Assert.Equal(100, steps.Seen[^1]);
@@ -70,7 +70,7 @@ public class StudyRunnerTests
 
         var stopped = Assert.Throws<OperationCanceledException>(() =>
             StudyRunner.Play(
-                Plan,
+                s_plan,
                 Options(100_000, threads),
                 () =>
                     DrawnPlayer.Of(
@@ -81,7 +81,7 @@ public class StudyRunnerTests
                                 source.Cancel();
                             }
 
-                            Seasons.Draw(Plan, season, limits, result);
+                            Seasons.Draw(s_plan, season, limits, result);
                         }
                     ),
                 null,
@@ -104,7 +104,7 @@ public class StudyRunnerTests
         var played = 0;
 
         var stopped = StudyRunner.PlayUntilCancelled(
-            Plan,
+            s_plan,
             Options(100_000, threads),
             () =>
                 DrawnPlayer.Of(
@@ -115,7 +115,7 @@ public class StudyRunnerTests
                             source.Cancel();
                         }
 
-                        Seasons.Draw(Plan, season, limits, result);
+                        Seasons.Draw(s_plan, season, limits, result);
                     }
                 ),
             null,
@@ -131,7 +131,7 @@ public class StudyRunnerTests
     public void A_play_that_is_not_cancelled_gives_the_whole_answer() =>
         Assert.Equal(
             ResultText.Of(PlayDrawn(40, 1)),
-            ResultText.Of(StudyRunner.PlayUntilCancelled(Plan, Options(40, 3), Drawing, null, CancellationToken.None)!)
+            ResultText.Of(StudyRunner.PlayUntilCancelled(s_plan, Options(40, 3), Drawing, null, CancellationToken.None)!)
         );
 
     [Fact]
@@ -140,14 +140,14 @@ public class StudyRunnerTests
         using CancellationTokenSource source = new();
         source.Cancel();
 
-        Assert.Null(StudyRunner.PlayUntilCancelled(Plan, Options(10, 2), Drawing, null, source.Token));
+        Assert.Null(StudyRunner.PlayUntilCancelled(s_plan, Options(10, 2), Drawing, null, source.Token));
     }
 
     [Fact]
     public void A_failure_surfaces_from_a_play_that_may_be_cancelled() =>
         Assert.Throws<NotSupportedException>(() =>
             StudyRunner.PlayUntilCancelled(
-                Plan,
+                s_plan,
                 Options(10, 3),
                 () => (_, _, _) => throw new NotSupportedException(),
                 null,
@@ -166,7 +166,7 @@ public class StudyRunnerTests
                 played.Add(limits);
             }
 
-            Seasons.Draw(Plan, season, limits, result);
+            Seasons.Draw(s_plan, season, limits, result);
             result.LimitEverBit = season % 3 == 0;
         });
 
@@ -180,7 +180,7 @@ public class StudyRunnerTests
         source.Cancel();
 
         Assert.Throws<OperationCanceledException>(() =>
-            StudyRunner.Play(Plan, Options(10, 2), () => DrawnPlayer.Of((_, _, _) => Assert.Fail("Played.")), null, source.Token)
+            StudyRunner.Play(s_plan, Options(10, 2), () => DrawnPlayer.Of((_, _, _) => Assert.Fail("Played.")), null, source.Token)
         );
     }
 
@@ -196,7 +196,7 @@ public class StudyRunnerTests
                     throw new InvalidOperationException($"season {season}");
                 }
 
-                Seasons.Draw(Plan, season, limits, result);
+                Seasons.Draw(s_plan, season, limits, result);
             }));
 
         Assert.Equal("season 61", failure.Message);
@@ -205,7 +205,7 @@ public class StudyRunnerTests
     [Fact]
     public void A_player_that_cannot_be_made_surfaces_too() =>
         Assert.Throws<NotSupportedException>(() =>
-            StudyRunner.Play(Plan, Options(10, 3), () => throw new NotSupportedException(), null, CancellationToken.None)
+            StudyRunner.Play(s_plan, Options(10, 3), () => throw new NotSupportedException(), null, CancellationToken.None)
         );
 
     [Fact]
@@ -214,10 +214,11 @@ public class StudyRunnerTests
         Assert.Throws<ArgumentOutOfRangeException>(() => PlayDrawn(0, 1));
         Assert.Throws<ArgumentOutOfRangeException>(() => PlayDrawn(1, -1));
         Assert.Throws<ArgumentNullException>(() => StudyRunner.Play(null!, Options(1, 1), null, CancellationToken.None));
-        Assert.Throws<ArgumentNullException>(() => StudyRunner.Play(Plan, null!, null, CancellationToken.None));
+        Assert.Throws<ArgumentNullException>(() => StudyRunner.Play(s_plan, null!, null, CancellationToken.None));
     }
 
-    private static Func<PlaySeason> Drawing => () => DrawnPlayer.Of((season, limits, result) => Seasons.Draw(Plan, season, limits, result));
+    private static Func<PlaySeason> Drawing =>
+        () => DrawnPlayer.Of((season, limits, result) => Seasons.Draw(s_plan, season, limits, result));
 
     private static StudyOptions Options(int seasons, int threads) =>
         new()
@@ -228,10 +229,10 @@ public class StudyRunnerTests
         };
 
     private static StudyResult PlayDrawn(int seasons, int threads) =>
-        StudyRunner.Play(Plan, Options(seasons, threads), Drawing, null, CancellationToken.None);
+        StudyRunner.Play(s_plan, Options(seasons, threads), Drawing, null, CancellationToken.None);
 
     private static void Play(int seasons, int threads, DrawSeason draw) =>
-        StudyRunner.Play(Plan, Options(seasons, threads), () => DrawnPlayer.Of(draw), null, CancellationToken.None);
+        StudyRunner.Play(s_plan, Options(seasons, threads), () => DrawnPlayer.Of(draw), null, CancellationToken.None);
 
     private sealed class Steps : IProgress<int>
     {

@@ -13,6 +13,10 @@ internal static class Differences
             .Concat(Days("moved", twin.Moved, original.Moved))
             .Concat(Days("set out", twin.SetOut, original.SetOut))
             .Concat(Days("carried in", twin.CarriedIn, original.CarriedIn))
+            .Concat(Days("seeds sown", twin.SeedsSown, original.SeedsSown))
+            .Concat(Days("cells sown", twin.CellsSown, original.CellsSown))
+            .Concat(Days("cells thinned", twin.CellsThinned, original.CellsThinned))
+            .Concat(Days("plants potted", twin.PlantsPotted, original.PlantsPotted))
             .Concat(Value("sown in time", twin.SownInTime, original.SownInTime))
             .Concat(Value("none over-held for place", twin.NoneOverHeldForPlace, original.NoneOverHeldForPlace))
             .Concat(Value("fits", twin.Fits, original.Fits))
@@ -28,9 +32,8 @@ internal static class Differences
 
         for (var row = 0; row < twin.Refused.Length; row++)
         {
-            found = found.Concat(
-                Days($"refused to {row / twin.Held.Length} by {row % twin.Held.Length}", twin.Refused[row], original.Refused[row])
-            );
+            var (from, by) = (row / twin.Held.Length, row % twin.Held.Length);
+            found = found.Concat(Days($"refused to {from} by {by}", twin.Refused[row], original.Refused[from, by]));
         }
 
         for (var house = 0; house < twin.Heat.Length; house++)
@@ -45,6 +48,11 @@ internal static class Differences
         {
             var kind = plan.Scenario.Rules.Reliefs[relief];
             found = found.Concat(Value($"uses of {kind}", twin.ReliefUses[kind], original.ReliefUses[relief]));
+        }
+
+        for (var mishap = 0; mishap < twin.MishapTrays.Length; mishap++)
+        {
+            found = found.Concat(Value($"trays struck by {mishap}", twin.MishapTrays[mishap], original.MishapTrays[mishap]));
         }
 
         return found.Concat(
@@ -77,7 +85,8 @@ internal static class Differences
         {
             if (index >= twin.Length || index >= original.Length || !Equals(twin[index], original[index]))
             {
-                yield return $"{what}[{index}] twin {(index < twin.Length ? twin[index] : default)} original {(index < original.Length ? original[index] : default)}";
+                yield return $"{what}[{index}] twin {(index < twin.Length ? twin[index] : default)} original "
+                    + $"{(index < original.Length ? original[index] : default)}";
                 yield break;
             }
         }

@@ -1,21 +1,21 @@
 namespace BenchSim.Twin.Tests;
 
 /// <summary>
-/// A quantity gained hour by hour (docs/model.md section 4): its rate is taken at each whole hour and held for the hour; the running sum runs straight between
-/// whole hours and is rounded to a millionth, a half upward. Kept in millionths, so that sums are exact.
+/// A quantity gained hour by hour (docs/model.md section 4): its rate is taken at each whole hour and held for the hour; the running sum
+/// runs straight between whole hours and is rounded to a millionth, a half upward. Kept in millionths, so that sums are exact.
 /// </summary>
 internal sealed class RunningSum
 {
-    private readonly double[] atHour;
+    private readonly double[] _atHour;
 
     public RunningSum(int hours, Func<int, double> aDay)
     {
-        atHour = new double[hours + 1];
+        _atHour = new double[hours + 1];
         var sum = 0.0;
         for (var hour = 0; hour < hours; hour++)
         {
             sum += aDay(hour) / 24;
-            atHour[hour + 1] = Millionths(sum);
+            _atHour[hour + 1] = Millionths(sum);
         }
     }
 
@@ -26,12 +26,14 @@ internal sealed class RunningSum
     public double At(double hour)
     {
         var whole = (int)Math.Floor(hour);
-        return whole >= atHour.Length - 1
-            ? atHour[^1]
-            : Math.Floor(atHour[whole] + ((hour - whole) * (atHour[whole + 1] - atHour[whole])) + 0.5);
+        return whole >= _atHour.Length - 1
+            ? _atHour[^1]
+            : Math.Floor(_atHour[whole] + ((hour - whole) * (_atHour[whole + 1] - _atHour[whole])) + 0.5);
     }
 
-    /// <summary>The first instant after one instant, up to another, at which so much has been gained since the first; endless when it is not.</summary>
+    /// <summary>
+    /// The first instant after one instant, up to another, at which so much has been gained since the first; endless when it is not.
+    /// </summary>
     public double Reaches(double from, double to, double gain)
     {
         if (gain <= 0)

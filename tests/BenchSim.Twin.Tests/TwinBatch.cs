@@ -10,21 +10,21 @@ namespace BenchSim.Twin.Tests;
 /// <summary>A batch of the twin: its luck of the season, its trays and flats, and what has been counted of it.</summary>
 internal sealed class TwinBatch
 {
-    private readonly BatchLuck luck;
-    private readonly int season;
-    private readonly double emergence;
-    private readonly double packet;
-    private readonly Dictionary<double, double> heats = [];
+    private readonly BatchLuck _luck;
+    private readonly int _season;
+    private readonly double _emergence;
+    private readonly double _packet;
+    private readonly Dictionary<double, double> _heats = [];
 
     public TwinBatch(SeasonPlan season, BatchPlan plan, int number, TwinClimate climate, ulong seed, int played)
     {
-        (Plan, Number, Climate, this.season) = (plan, number, climate, played);
-        luck = new BatchLuck(plan.Order, plan.Crop, new PacketGermination(plan.Germination, season.Scenario.Rules.GerminationSample), seed);
-        (emergence, packet) = (luck.Emergence(played), luck.Packet(played));
+        (Plan, Number, Climate, _season) = (plan, number, climate, played);
+        _luck = new BatchLuck(plan.Order, plan.Crop, new BetaLaw(plan.Germination, season.Scenario.Rules.GerminationSample), seed);
+        (_emergence, _packet) = (_luck.Emergence(played), _luck.Packet(played));
         SowDay = plan.SowOn.DayNumber - season.FirstDay.DayNumber;
         SetOutDay = plan.SetOutOn.DayNumber - season.FirstDay.DayNumber;
         var reference = plan.Crop.ReferenceC - plan.Crop.GrowthBaseC;
-        var growth = luck.Growth(played);
+        var growth = _luck.Growth(played);
         FlatGrowth = RunningSum.Millionths(growth * plan.Crop.PotUpDays * reference);
         TrayGrowth = RunningSum.Millionths(
             (growth * plan.Crop.GrowthDays * reference) + (plan.Flat is null ? 0 : plan.Crop.PotUpCheckDays * reference)
@@ -37,6 +37,7 @@ internal sealed class TwinBatch
         ];
         Outcome.BlockedTrayDays = new long[season.Scenario.Spaces.Length];
         (Outcome.SownFirst, Outcome.SownLast, Outcome.OffMat, Outcome.PottedUp, Outcome.OnTable) = (-1, -1, -1, -1, -1);
+        Outcome.Finishing = -1;
         (Outcome.OutFirst, Outcome.OutMedian, Outcome.OutLast) = (-1, -1, -1);
     }
 
@@ -73,10 +74,10 @@ internal sealed class TwinBatch
 
     public double HeatAtFraction(double fraction)
     {
-        if (!heats.TryGetValue(fraction, out var heat))
+        if (!_heats.TryGetValue(fraction, out var heat))
         {
-            heat = RunningSum.Millionths(Crop.EmergeHeat * Math.Exp(Crop.EmergeSigma * Normal.Quantile(fraction)) * emergence);
-            heats.Add(fraction, heat);
+            heat = RunningSum.Millionths(Crop.EmergeHeat * Math.Exp(Crop.EmergeSigma * Normal.Quantile(fraction)) * _emergence);
+            _heats.Add(fraction, heat);
         }
 
         return heat;
@@ -84,12 +85,16 @@ internal sealed class TwinBatch
 
     /// <summary>Seedlings a flat yields after the losses of potting up.</summary>
     public int SeedlingsOf(TwinTray flat) =>
-        Binomial(Plan.Order.SeedsPerFlat, SeedChance(flat) * (1 - Crop.PotUpLoss), luck.Fill(season, LuckPurpose.Flat, flat.Index));
+        Binomial(
+            Plan.Order.SeedsPerFlat,
+            SeedChance(flat) * (1 - Crop.PotUpLoss) * flat.Left,
+            _luck.Fill(_season, LuckPurpose.Flat, flat.Index)
+        );
 
     /// <summary>Plants a tray brings to the field.</summary>
     public int PlantsOf(TwinTray tray)
     {
-        var chance = 1 - Crop.StandLoss;
+        var chance = (1 - _luck.StandLoss(_season)) * tray.Left;
         var tries = tray.Seedlings;
         if (Plan.Flat is null)
         {
@@ -97,10 +102,10 @@ internal sealed class TwinBatch
             chance *= 1 - Math.Pow(1 - SeedChance(tray), Plan.Order.SeedsPerCell);
         }
 
-        return Binomial(tries, chance, luck.Fill(season, LuckPurpose.Tray, tray.Index));
+        return Binomial(tries, chance, _luck.Fill(_season, LuckPurpose.Tray, tray.Index));
     }
 
-    private double SeedChance(TwinTray tray) => packet * RelativeGermination(tray.MeanMedium);
+    private double SeedChance(TwinTray tray) => _packet * RelativeGermination(tray.MeanMedium);
 
     private double RelativeGermination(double degrees)
     {

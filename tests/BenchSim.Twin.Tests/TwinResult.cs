@@ -18,7 +18,14 @@ internal sealed class TwinResult
             new int[plan.Days],
             new int[plan.Days]
         );
+        (SeedsSown, CellsSown, CellsThinned, PlantsPotted) = (
+            new long[plan.Days],
+            new long[plan.Days],
+            new long[plan.Days],
+            new long[plan.Days]
+        );
         DaysOpen = new int[plan.Scenario.Houses.Length];
+        MishapTrays = new long[plan.Scenario.Mishaps.Length];
         MatDays = new int[plan.Scenario.Spaces.Length];
         int[][] Table(int rows) => [.. Enumerable.Range(0, rows).Select(_ => new int[plan.Days])];
     }
@@ -41,9 +48,19 @@ internal sealed class TwinResult
 
     public int[] CarriedIn { get; }
 
+    public long[] SeedsSown { get; }
+
+    public long[] CellsSown { get; }
+
+    public long[] CellsThinned { get; }
+
+    public long[] PlantsPotted { get; }
+
     public int[] DaysOpen { get; }
 
     public int[] MatDays { get; }
+
+    public long[] MishapTrays { get; }
 
     public Dictionary<Relief, long> ReliefUses { get; } =
         new()
@@ -85,7 +102,7 @@ internal sealed class TwinResult
     // The work day after the planned sow date and the days it may wait.
     private static int LatestSowing(SeasonPlan plan, TwinBatch batch)
     {
-        var latest = batch.SowDay + plan.Scenario.Rules.SowWaitDays;
+        var latest = batch.SowDay + plan.SownInTimeDays;
         do
         {
             latest++;
@@ -105,6 +122,7 @@ internal sealed class TwinResult
         outcome.TraysStanding = standing.Count(tray => !tray.IsFlat);
         outcome.TraysOut = gone.Count;
         outcome.PlantsOut = gone.Sum(tray => tray.Plants);
+        outcome.GrowingHours = gone.Sum(tray => tray.GrowingHours);
         outcome.PlantsShort = Math.Max(0, wanted - outcome.PlantsOut);
         outcome.PlantsInTime = Math.Min(wanted, gone.Where(tray => DaysLate(tray, excepted: true) <= lateDays).Sum(tray => tray.Plants));
         outcome.PlantsInTimeWeatherCounted = Math.Min(
@@ -151,14 +169,56 @@ internal sealed class TwinResult
         }
     }
 
-    // Past its opening date until the season closes, and after that while trays stand in it; "when needed" with trays in it, and the day before.
+    // With trays in it, and the day before; until the season closes also empty: from its date on, or, open all season, from the second day
+    // before the first on which a tray is planned to stand in it. Never before its date.
     private bool IsOpen(SeasonPlan plan, House house, int day)
     {
         var date = plan.FirstDay.AddDays(day);
-        return house.Opening == HouseOpening.WhenNeeded
-            ? HoldsTrays(plan, house, day) || HoldsTrays(plan, house, day + 1)
-            : (house.Opening == HouseOpening.AllSeason || date >= house.OpensOn)
-                && (date <= plan.Scenario.Window.Closes || HoldsTrays(plan, house, day));
+        var inUse = HoldsTrays(plan, house, day) || HoldsTrays(plan, house, day + 1);
+        var closed = date > plan.Scenario.Window.Closes;
+        return house.Opening switch
+        {
+            HouseOpening.WhenNeeded => inUse,
+            HouseOpening.FromDate => date >= house.OpensOn && (inUse || !closed),
+            _ => inUse || (!closed && plan.Batches.Any(batch => IsPlannedBy(plan, batch, house, date.AddDays(2)))),
+        };
+    }
+
+    // Whether a tray of the batch is planned to have come into the house by a date: to the mats or benches it is sown on, the benches it
+    // comes to off the mat or by potting up or finishes on, and the table; of each group to the first that has places that day, to the
+    // first where none has.
+    private static bool IsPlannedBy(SeasonPlan plan, BatchPlan batch, House house, DateOnly by)
+    {
+        List<(DateOnly? On, IReadOnlyList<int> Group)> moves =
+        [
+            (batch.SowOn, batch.Mats.Length > 0 ? batch.Mats : batch.Benches),
+            (batch.OffMatOn, batch.Benches),
+            (batch.PotUpOn, batch.Benches),
+            (batch.FinishOn, batch.Finish),
+            (batch.TableOn, batch.Tables),
+        ];
+        return moves.Exists(move =>
+            move.On is { } on
+            && on <= by
+            && move.Group.Count > 0
+            && plan.Scenario.Spaces[First(plan.Scenario, move.Group, on)].HouseId == house.Id
+        );
+    }
+
+    private static int First(Scenario scenario, IReadOnlyList<int> group, DateOnly on)
+    {
+        foreach (var space in group)
+        {
+            var of = scenario.Spaces[space];
+            var home = scenario.Houses.FirstOrDefault(each => each.Id == of.HouseId);
+            var places = of.Changes.Any(change => change.From <= on) ? of.Changes.Last(change => change.From <= on).Places : of.Places;
+            if (places > 0 && !(home?.Opening == HouseOpening.FromDate && home.OpensOn > on))
+            {
+                return space;
+            }
+        }
+
+        return group[0];
     }
 
     private bool HoldsTrays(SeasonPlan plan, House house, int day) =>

@@ -8,11 +8,11 @@ internal sealed partial class TwinSeason
 {
     private void PotUp()
     {
-        barred.Clear();
+        _barred.Clear();
         foreach (var flat in InOrder())
         {
             // A flat may have been thrown out as surplus since the order was made.
-            if (flat.IsFlat && !flat.MovedThisRound && Kind(flat) == SpaceKind.Bench && flat.Grown <= now && !PotUp(flat))
+            if (flat.IsFlat && !flat.MovedThisRound && Kind(flat) == SpaceKind.Bench && flat.Grown <= _now && !PotUp(flat))
             {
                 return;
             }
@@ -26,7 +26,7 @@ internal sealed partial class TwinSeason
         var cells = batch.Plan.Tray.Cells;
         var isLast = !batch.Unsown.Any(other => other != flat && other.Fate is TrayFate.Standing or TrayFate.Unsown);
         var trays = Math.Min(isLast ? (seedlings + cells - 1) / cells : seedlings / cells, batch.Plan.Trays - batch.TraysFilled);
-        if (flatPottedToday && rules.PotUpTraysADay is { } most && pottedToday + trays > most)
+        if (_flatPottedToday && _rules.PotUpTraysADay is { } most && _pottedToday + trays > most)
         {
             return false;
         }
@@ -44,17 +44,18 @@ internal sealed partial class TwinSeason
 
             tray.Seedlings = Math.Min(cells, seedlings);
             seedlings -= tray.Seedlings;
-            tray.FillFrom(flat, bench, now);
-            all.Add(tray);
+            tray.FillFrom(flat, bench, _now);
+            _all.Add(tray);
         }
 
         batch.CarriedOver = seedlings;
         batch.TraysFilled += trays;
-        (pottedToday, flatPottedToday) = (pottedToday + trays, true);
-        Result.Potted[day] += trays;
+        (_pottedToday, _flatPottedToday) = (_pottedToday + trays, true);
+        Result.Potted[_day] += trays;
+        Result.PlantsPotted[_day] += made.Sum(tray => tray.Seedlings);
         batch.Outcome.TraysStarted += trays;
         batch.Outcome.FlatsPotted++;
-        batch.Outcome.PottedUp = day;
+        batch.Outcome.PottedUp = _day;
         if (batch.TraysFilled == batch.Plan.Trays)
         {
             ThrowOutSurplus(batch);
@@ -65,11 +66,11 @@ internal sealed partial class TwinSeason
 
     private void Undo(TwinTray flat, List<TwinTray> made)
     {
-        all.RemoveAll(made.Contains);
+        _all.RemoveAll(made.Contains);
         flat.Fate = TrayFate.Standing;
         flat.RefusedAsTrays = true;
         Refuse(flat, flat.Batch.Plan.Benches, made.Count);
-        keptForFlat.UnionWith(flat.Batch.Plan.Benches);
+        _keptForFlat.UnionWith(flat.Batch.Plan.Benches);
     }
 
     private void ThrowOutSurplus(TwinBatch batch)

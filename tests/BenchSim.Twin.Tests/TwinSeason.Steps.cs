@@ -10,7 +10,7 @@ internal sealed partial class TwinSeason
     private int FirstRoundFrom(double instant)
     {
         var found = 0;
-        while ((24 * found) + rules.RoundAt.ToTimeSpan().TotalHours < instant || !rules.IsWorkDay(plan.FirstDay.AddDays(found)))
+        while ((24 * found) + _rules.RoundAt.ToTimeSpan().TotalHours < instant || !_rules.IsWorkDay(_plan.FirstDay.AddDays(found)))
         {
             found++;
         }
@@ -24,20 +24,20 @@ internal sealed partial class TwinSeason
     {
         foreach (var tray in Standing().Where(tray => Kind(tray) != SpaceKind.Table).ToList())
         {
-            if (tray.Emerged > now)
+            if (tray.Emerged > _now)
             {
-                if (day - tray.SownDay >= tray.Batch.Crop.EmergeGiveUpDays)
+                if (_day - tray.SownDay >= tray.Batch.Crop.EmergeGiveUpDays)
                 {
                     Discard(tray, DiscardReason.NeverCameUp);
                 }
             }
-            else if (tray.Grown <= now)
+            else if (tray.Grown <= _now)
             {
-                if (tray.IsFlat && day - FirstRoundFrom(tray.Grown) >= tray.Batch.Crop.FlatDiscardDays)
+                if (tray.IsFlat && _day - FirstRoundFrom(tray.Grown) >= tray.Batch.Crop.FlatDiscardDays)
                 {
                     Discard(tray, DiscardReason.FlatOverHeld);
                 }
-                else if (!tray.IsFlat && day - DueDay(tray) >= tray.Batch.Crop.DiscardAfterDays)
+                else if (!tray.IsFlat && _day - DueDay(tray) >= tray.Batch.Crop.DiscardAfterDays)
                 {
                     Discard(tray, DiscardReason.OverHeld);
                 }
@@ -47,9 +47,9 @@ internal sealed partial class TwinSeason
 
     private void ThrowOutFromTable()
     {
-        foreach (var tray in Standing().Where(tray => Kind(tray) == SpaceKind.Table && tray.Grown <= now).ToList())
+        foreach (var tray in Standing().Where(tray => Kind(tray) == SpaceKind.Table && tray.Grown <= _now).ToList())
         {
-            if (day - DueDay(tray) >= tray.Batch.Crop.DiscardAfterDays)
+            if (_day - DueDay(tray) >= tray.Batch.Crop.DiscardAfterDays)
             {
                 Discard(tray, DiscardReason.OverHeld);
             }
@@ -72,12 +72,12 @@ internal sealed partial class TwinSeason
 
     private void CountOverHeld(TwinTray tray)
     {
-        if (tray.IsFlat || tray.Grown > now)
+        if (tray.IsFlat || tray.Grown > _now)
         {
             return;
         }
 
-        var late = day - DueDay(tray);
+        var late = _day - DueDay(tray);
         tray.Batch.Outcome.OverHeld += late > tray.Batch.Crop.HoldDays ? 1 : 0;
         tray.Batch.Outcome.OverHeldForPlace +=
             late > tray.Batch.Crop.HoldDays && late - tray.RefusedDaysSinceGrown <= tray.Batch.Crop.HoldDays ? 1 : 0;
@@ -85,29 +85,29 @@ internal sealed partial class TwinSeason
 
     private void SetOut(TwinTray tray)
     {
-        if (Kind(tray) != SpaceKind.Table || tray.Grown > now)
+        if (Kind(tray) != SpaceKind.Table || tray.Grown > _now)
         {
             return;
         }
 
         var crop = tray.Batch.Crop;
-        var dateAllows = day >= tray.Batch.SetOutDay - rules.SetOutEarlyDays;
+        var dateAllows = _day >= tray.Batch.SetOutDay - _rules.SetOutEarlyDays;
         if (tray.NightsCounted < crop.HardeningNights)
         {
             tray.Held = dateAllows && tray.NightsStood >= crop.HardeningNights;
             return;
         }
 
-        var labour = rules.SetOutTraysADay is not { } most || setOutToday < most;
-        if (dateAllows && !climate.FieldAllowed(day, crop))
+        var labour = _rules.SetOutTraysADay is not { } most || _setOutToday < most;
+        if (dateAllows && !_climate.FieldAllowed(_day, tray.Batch.Plan))
         {
             tray.Held = labour;
         }
         else if (dateAllows && labour)
         {
-            setOutToday++;
-            Result.SetOut[day]++;
-            tray.OutDay = day;
+            _setOutToday++;
+            Result.SetOut[_day]++;
+            tray.OutDay = _day;
             tray.Plants = tray.Batch.PlantsOf(tray);
             tray.Batch.GoneOut.Add(tray);
             Leave(tray, TrayFate.Out);
@@ -122,25 +122,27 @@ internal sealed partial class TwinSeason
         }
 
         var crop = tray.Batch.Crop;
-        var early = tray.Grown > now;
-        if (early && !(open.Contains(Relief.TableEarly) && tray.HasGrown(rules.EarlyTableAt, now)))
+        var early = tray.Grown > _now;
+        if (early && !(_open.Contains(Relief.TableEarly) && tray.HasGrown(_rules.EarlyTableAt, _now)))
         {
             return;
         }
 
         if (
-            day < tray.Batch.SetOutDay - crop.HardeningNights - rules.TableLeadDays
-            && tray.Batch.Plan.Benches.Any(bench => Free(bench) > 0)
+            _day < tray.Batch.SetOutDay - crop.HardeningNights - _rules.TableLeadDays
+            && (tray.Batch.Plan.Finish.Contains(tray.Space) ? tray.Batch.Plan.Finish : tray.Batch.Plan.Benches).Any(bench =>
+                Free(bench) > 0
+            )
         )
         {
             return;
         }
 
         var tables = tray.Batch.Plan.Tables;
-        var allowed = tables.Where(table => climate.TableAllowed(table, day, crop)).ToList();
+        var allowed = tables.Where(table => _climate.TableAllowed(table, _day, crop)).ToList();
         if (allowed.Count == 0)
         {
-            tray.Held = tables.Any(table => HasRoom(table, tray.PlacesEach));
+            tray.Held = !early && tables.Any(table => HasRoom(table, tray.PlacesEach));
             return;
         }
 
@@ -149,7 +151,7 @@ internal sealed partial class TwinSeason
         {
             if (!early)
             {
-                barred.UnionWith(allowed);
+                _barred.UnionWith(allowed);
                 Refuse(tray, tables, 1);
             }
 
@@ -158,12 +160,29 @@ internal sealed partial class TwinSeason
 
         Move(tray, found);
         Result.ReliefUses[Relief.TableEarly] += early ? 1 : 0;
-        tray.Batch.Outcome.OnTable = tray.Batch.Outcome.OnTable < 0 ? day : tray.Batch.Outcome.OnTable;
+        tray.Batch.Outcome.OnTable = tray.Batch.Outcome.OnTable < 0 ? _day : tray.Batch.Outcome.OnTable;
+    }
+
+    private void Finish(TwinTray tray)
+    {
+        var plan = tray.Batch.Plan;
+        if (tray.IsFlat || Kind(tray) != SpaceKind.Bench || plan.Finish.IsEmpty || plan.Finish.Contains(tray.Space) || tray.Emerged > _now)
+        {
+            return;
+        }
+
+        var from = double.IsNaN(tray.Filled) ? tray.Emerged : tray.Filled;
+        var isTime = plan.FinishAfterDays is { } days ? _now >= from + (24 * days) : tray.HasGrown(plan.FinishAt!.Value, _now);
+        var bench = isTime ? plan.Finish.FirstOrDefault(each => HasRoom(each, tray.PlacesEach), -1) : -1;
+        if (bench >= 0)
+        {
+            Move(tray, bench);
+        }
     }
 
     private void MoveBack(TwinTray tray)
     {
-        if (Kind(tray) != SpaceKind.Bench)
+        if (Kind(tray) != SpaceKind.Bench || tray.Batch.Plan.Finish.Contains(tray.Space))
         {
             return;
         }
@@ -185,8 +204,9 @@ internal sealed partial class TwinSeason
             return;
         }
 
-        var early = !tray.IsUp(tray.Batch.Crop.LeaveMatAt, now);
-        if (early && !(open.Contains(Relief.OffMatEarly) && tray.IsUp(rules.EarlyOffMatAt, now)))
+        var isDark = _scenario.Spaces[tray.Space].IsChamber;
+        var early = !tray.IsUp(isDark ? Math.Min(0.5, tray.Batch.Crop.LeaveMatAt) : tray.Batch.Crop.LeaveMatAt, _now);
+        if (early && !(_open.Contains(Relief.OffMatEarly) && tray.IsUp(_rules.EarlyOffMatAt, _now)))
         {
             return;
         }
@@ -197,7 +217,7 @@ internal sealed partial class TwinSeason
             // Going early is not waiting.
             if (!early)
             {
-                barred.UnionWith(tray.Batch.Plan.Benches);
+                _barred.UnionWith(tray.Batch.Plan.Benches);
                 Refuse(tray, tray.Batch.Plan.Benches, 1);
             }
 
@@ -206,41 +226,47 @@ internal sealed partial class TwinSeason
 
         Move(tray, found);
         Result.ReliefUses[Relief.OffMatEarly] += early ? 1 : 0;
-        tray.Batch.Outcome.OffMat = day;
+        tray.Batch.Outcome.OffMat = _day;
     }
 
     private void Sow(TwinTray tray)
     {
         var batch = tray.Batch;
-        if (tray.Fate != TrayFate.Unsown || day < batch.SowDay || (rules.SowTraysADay is { } most && sownToday >= most))
+        if (tray.Fate != TrayFate.Unsown || _day < batch.SowDay || (_rules.SowTraysADay is { } most && _sownToday >= most))
         {
             return;
         }
 
         var first = batch.Plan.Mats.IsEmpty ? batch.Plan.Benches : batch.Plan.Mats;
-        var group = !batch.Plan.Mats.IsEmpty && day - batch.SowDay >= rules.SowWaitDays ? first.AddRange(batch.Plan.Benches) : first;
+        var group = !batch.Plan.Mats.IsEmpty && _day - batch.SowDay >= _rules.SowWaitDays ? first.AddRange(batch.Plan.Benches) : first;
         var found = FirstWithRoom(group, tray);
         if (found < 0)
         {
-            barred.UnionWith(group);
+            _barred.UnionWith(group);
             Refuse(tray, first, 1);
             return;
         }
 
-        tray.Sow(found, now, day);
-        (tray.RefusedBy, batch.LastSownDay) = (-1, day);
-        sownToday++;
-        Result.Sown[day]++;
-        batch.Outcome.SownFirst = batch.Outcome.SownFirst < 0 ? day : batch.Outcome.SownFirst;
+        tray.Sow(found, _now, _day);
+        (tray.RefusedBy, batch.LastSownDay) = (-1, _day);
+        _sownToday++;
+        Result.Sown[_day]++;
+        Result.CellsSown[_day] += tray.IsFlat ? 0 : batch.Plan.Tray.Cells;
+        Result.SeedsSown[_day] += tray.IsFlat ? batch.Plan.Order.SeedsPerFlat : batch.Plan.Tray.Cells * batch.Plan.Order.SeedsPerCell;
+        batch.Outcome.SownFirst = batch.Outcome.SownFirst < 0 ? _day : batch.Outcome.SownFirst;
         _ = tray.IsFlat ? batch.Outcome.FlatsSown++ : batch.Outcome.TraysStarted++;
     }
 
     private void Move(TwinTray tray, int space)
     {
-        tray.MoveTo(space, now);
+        tray.MoveTo(space, _now);
+        if (tray.Batch.Outcome.Finishing < 0 && tray.Batch.Plan.Finish.Contains(space))
+        {
+            tray.Batch.Outcome.Finishing = _day;
+        }
 
         // What has moved in a round is neither refused nor held that day, be it only back to a better bench.
         (tray.RefusedBy, tray.Held) = (-1, false);
-        Result.Moved[day]++;
+        Result.Moved[_day]++;
     }
 }

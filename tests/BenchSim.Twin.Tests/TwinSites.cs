@@ -6,12 +6,13 @@ using CsCheck;
 namespace BenchSim.Twin.Tests;
 
 /// <summary>
-/// The random sites of the season tests, with more kinds of space and more rules: a hot second mat, a third bench in a house opened when needed, a table
-/// indoors, flats of two places, light, days off, a medium cooler than the air, an early date for the field and house shells.
+/// The random sites of the season tests, with more kinds of space and more rules: a hot second mat, a third bench in a house opened when
+/// needed, a table indoors, flats of two places, light, days off, a medium cooler than the air, an early date for the field and house
+/// shells.
 /// </summary>
 internal static class TwinSites
 {
-    private static readonly Gen<Func<Scenario, Scenario>> GenSpaces =
+    private static readonly Gen<Func<Scenario, Scenario>> s_genSpaces =
         from mats in Gen.Int[0, 8]
         from matC in Gen.Double[12, 38]
         from bench in Gen.Int[0, 10]
@@ -19,13 +20,15 @@ internal static class TwinSites
         from aisle in Gen.Int[0, 2]
         from kind in Gen.Int[0, 3]
         from change in Gen.Int[0, 6]
+        from latitude in Gen.Double[0, 60]
         select (Func<Scenario, Scenario>)(
             site =>
                 site with
                 {
+                    Latitude = latitude < 20 ? null : latitude,
                     Houses =
                     [
-                        .. site.Houses.Select(house => house with { Heat = Shell }),
+                        .. site.Houses.Select(house => house with { Body = Body, Heat = Heat }),
                         new House
                         {
                             Id = "cold",
@@ -41,7 +44,8 @@ internal static class TwinSites
                             DayC = 16,
                             VentC = 27,
                             Opening = HouseOpening.WhenNeeded,
-                            Heat = Shell,
+                            Body = Body,
+                            Heat = Heat,
                         },
                     ],
                     Spaces =
@@ -52,7 +56,11 @@ internal static class TwinSites
                             Id = "mat2",
                             Name = "mat2",
                             Kind = SpaceKind.Mat,
-                            HouseId = kind == 1 ? "third" : "second",
+                            IsChamber = aisle == 2,
+                            HouseId =
+                                aisle == 2 ? null
+                                : kind == 1 ? "third"
+                                : "second",
                             Places = mats,
                             MatC = matC,
                         },
@@ -86,7 +94,7 @@ internal static class TwinSites
                 }
         );
 
-    private static readonly Gen<Func<Scenario, Scenario>> GenWork =
+    private static readonly Gen<Func<Scenario, Scenario>> s_genWork =
         from offset in Gen.Double[-4, 1]
         from early in Gen.Int[0, 4]
         from lead in Gen.Int[0, 9]
@@ -97,6 +105,9 @@ internal static class TwinSites
         from earlyMat in Gen.Double[0.05, 0.9]
         from earlyTable in Gen.Double[0.3, 1]
         from wet in Gen.Double[5, 60]
+        from rowCover in Gen.Double[0, 3]
+        from lowTunnel in Gen.Double[0, 5]
+        from tunnel in Gen.Double[0, 8]
         select (Func<Scenario, Scenario>)(
             site =>
                 site with
@@ -119,15 +130,24 @@ internal static class TwinSites
                         EarlyOffMatAt = earlyMat,
                         EarlyTableAt = earlyTable,
                         WetLimitMm = wet,
+                        RowCoverGainK = rowCover,
+                        LowTunnelGainK = lowTunnel,
+                        TunnelGainK = tunnel,
                     },
                 }
         );
 
-    private static readonly Gen<Func<Scenario, Scenario>> GenTrays =
+    private static readonly Gen<Func<Scenario, Scenario>> s_genTrays =
         from flatPlaces in Gen.Int[1, 2]
         from seeds in Gen.Int[1, 3]
         from ownBenches in Gen.Int[0, 3]
         from hottest in Gen.Double[10, 40]
+        from level in Gen.Double[0, 0.95]
+        from finish in Gen.Int[0, 5]
+        from share in Gen.Double[0.1, 0.95]
+        from covers in Gen.Int[0, 4]
+        from below in Gen.Double[0, 5]
+        from field in Gen.Double[-1, 4]
         select (Func<Scenario, Scenario>)(
             site =>
                 site with
@@ -135,27 +155,52 @@ internal static class TwinSites
                     TrayTypes = [.. site.TrayTypes.Select(type => type.IsFlat ? type with { PlacesEach = flatPlaces } : type)],
                     Batches =
                     [
-                        .. site.Batches.Select(
-                            (batch, index) => index % 3 == 0 && batch.Method == Method.Direct ? batch with { SeedsPerCell = seeds } : batch
-                        ),
+                        .. site
+                            .Batches.Select(
+                                (batch, index) =>
+                                    index % 3 == 0 && batch.Method == Method.Direct ? batch with { SeedsPerCell = seeds } : batch
+                            )
+                            .Select((batch, index) => batch with { FieldCover = (FieldCover)((index * covers) % 4) })
+                            .Select(
+                                (batch, index) =>
+                                    ((finish + index) % 4) switch
+                                    {
+                                        0 => batch with { Finish = ["bench3"], FinishAt = share },
+                                        1 => batch with { Finish = ["bench2", "bench3"], FinishAfterDays = finish * 4 },
+                                        _ => batch,
+                                    }
+                            ),
                     ],
                     Crops =
                     [
-                        .. site.Crops.Select(
-                            (crop, index) =>
-                                index switch
+                        .. site
+                            .Crops.Select(crop =>
+                                crop with
                                 {
-                                    0 => crop with { MaxMatC = hottest },
-                                    1 => crop with
-                                    {
-                                        Benches =
-                                            ownBenches == 0 ? []
-                                            : ownBenches == 1 ? ["bench3", "bench"]
-                                            : ["bench2"],
-                                    },
-                                    _ => crop with { MinNightC = ownBenches == 3 ? 12 : null },
+                                    DamageBelowC = crop.TableAboveC - below,
+                                    FieldAboveC = crop.TableAboveC + field,
                                 }
-                        ),
+                            )
+                            .Select(
+                                (crop, index) =>
+                                    index switch
+                                    {
+                                        0 => crop with
+                                        {
+                                            MaxMatC = hottest,
+                                            WrittenEmergePlateauC =
+                                                crop.EmergeOptimumC + (level * (crop.EmergeCeilingC - crop.EmergeOptimumC)),
+                                        },
+                                        1 => crop with
+                                        {
+                                            Benches =
+                                                ownBenches == 0 ? []
+                                                : ownBenches == 1 ? ["bench3", "bench"]
+                                                : ["bench2"],
+                                        },
+                                        _ => crop with { MinNightC = ownBenches == 3 ? 12 : null },
+                                    }
+                            ),
                     ],
                 }
         );
@@ -163,21 +208,22 @@ internal static class TwinSites
     /// <summary>Wide random sites.</summary>
     public static readonly Gen<Scenario> Wide =
         from site in RandomSites.GenScenario
-        from spaces in GenSpaces
-        from work in GenWork
-        from trays in GenTrays
+        from spaces in s_genSpaces
+        from work in s_genWork
+        from trays in s_genTrays
         select trays(work(spaces(site)));
 
-    private static HouseHeat Shell { get; } =
+    private static HouseBody Body { get; } =
         new()
         {
             Shell = HouseShell.Hoop(6, 15),
             Covering = "film",
             UValue = 4.5,
             AirChanges = 0.7,
-            Fuel = Fuels.All[0],
-            Efficiency = 0.8,
+            Transmission = 0.6,
         };
+
+    private static HouseHeat Heat { get; } = new() { Fuel = Fuels.All[0], Efficiency = 0.8 };
 
     /// <summary>The same site with nothing left to chance.</summary>
     public static Scenario WithoutLuck(Scenario site) =>

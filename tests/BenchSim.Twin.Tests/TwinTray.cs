@@ -48,11 +48,19 @@ internal sealed class TwinTray(TwinBatch batch, bool isFlat, int index)
     /// <summary>Instant at which a tray is of field size, or a flat at its pot-up stage; endless until then.</summary>
     public double Grown { get; private set; } = double.PositiveInfinity;
 
+    /// <summary>Instant at which a tray was filled from a flat; not a number for one that was sown.</summary>
+    public double Filled { get; private set; } = double.NaN;
+
     /// <summary>Mean temperature of the medium from sowing to emergence.</summary>
     public double MeanMedium { get; private set; }
 
     /// <summary>Seedlings potted into a tray of a pot-up batch.</summary>
     public int Seedlings { get; set; }
+
+    /// <summary>Share of the plants that mishaps have left.</summary>
+    public double Left { get; set; } = 1;
+
+    public bool IsThinned { get; set; }
 
     public int OutDay { get; set; } = -1;
 
@@ -82,6 +90,9 @@ internal sealed class TwinTray(TwinBatch batch, bool isFlat, int index)
 
     public int PlacesEach => isFlat ? batch.Plan.Flat!.PlacesEach : batch.Plan.Tray.PlacesEach;
 
+    /// <summary>Whole hours from sowing to field size.</summary>
+    public long GrowingHours => (long)Math.Floor(Grown - SownHour);
+
     private double HeatBefore { get; set; }
 
     private double MediumBefore { get; set; }
@@ -102,7 +113,7 @@ internal sealed class TwinTray(TwinBatch batch, bool isFlat, int index)
     {
         (Fate, Space, Entered, SownHour, SownDay, MovedThisRound) = (TrayFate.Standing, space, now, flat.SownHour, flat.SownDay, true);
         (HeatBefore, MediumBefore, GrowthBefore) = (flat.HeatAt(now), flat.MediumBefore, flat.GrowthAt(now));
-        (Emerged, MeanMedium) = (flat.Emerged, flat.MeanMedium);
+        (Emerged, MeanMedium, Filled) = (flat.Emerged, flat.MeanMedium, now);
         Look(now);
     }
 

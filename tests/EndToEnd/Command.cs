@@ -38,12 +38,32 @@ internal sealed record Command(int Code, string Output, string Error)
     /// <summary>Runs it as the last words of a line for the shell, where <c>"$@"</c> stands for it and its arguments.</summary>
     public static async Task<Command> ShellAsync(string line, (string Name, string Value)[] environment, params string[] args)
     {
-        using var process = Start(environment, ["/bin/sh", "-c", line, "sh", .. Program, .. args]);
+        using var process = StartShell(line, environment, args);
         return await EndAsync(process);
+    }
+
+    /// <summary>The same, and does not wait.</summary>
+    public static Process StartShell(string line, (string Name, string Value)[] environment, params string[] args) =>
+        Start(environment, ["/bin/sh", "-c", line, "sh", .. Program, .. args]);
+
+    /// <summary>Runs it as one for whom the modes of files and folders count.</summary>
+    public static Task<Command> KeptOutAsync(params string[] args) => ShellAsync(KeptOut, [], args);
+
+    /// <summary>A line for the shell that starts it without the right of the superuser to pass modes of files and folders by.</summary>
+    public static string KeptOut
+    {
+        get
+        {
+            const string Rights = "-dac_override,-dac_read_search";
+            return Environment.IsPrivilegedProcess ? $"exec setpriv --bounding-set {Rights} --inh-caps {Rights} \"$@\"" : "exec \"$@\"";
+        }
     }
 
     /// <summary>Starts it and does not wait.</summary>
     public static Process Start(params string[] args) => Start([], [.. Program, .. args]);
+
+    /// <summary>Starts it in a folder and does not wait.</summary>
+    public static Process StartIn(string folder, params string[] args) => Start([], [.. Program, .. args], folder);
 
     /// <summary>Waits for its end.</summary>
     public static async Task<Command> EndAsync(Process process)

@@ -32,6 +32,12 @@ public sealed class ExampleReportsTests
             var approved = Path.Combine(Repository.Root, "reports", name);
             if (s_isApproving)
             {
+                // What was approved is kept by the repository; a merge may have changed its files.
+                if (Directory.Exists(approved))
+                {
+                    Directory.Delete(approved, recursive: true);
+                }
+
                 await RunAsync(example, approved);
             }
             else

@@ -23,6 +23,7 @@ public sealed class JsonTests
         "size spring --space table --seasons 10",
         "dense spring --seasons 10",
         "invest spring --with second-house --seasons 10",
+        "mend spring --seasons 10",
         "level spring --seasons 10 --out levelled.csv",
         "succession spring --batch lettuce --every 7 --times 3 --gap 12 --seasons 10",
         "print spring --out papers",

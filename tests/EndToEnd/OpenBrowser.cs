@@ -38,23 +38,24 @@ internal sealed class OpenBrowser : IAsyncDisposable
         return new OpenBrowser(playwright, browser);
     }
 
-    /// <summary>Opens a file.</summary>
+    /// <summary>Opens a file, or an address.</summary>
     /// <param name="file">Path of the file.</param>
     /// <param name="width">Width of the window, in dots.</param>
     /// <param name="forChecker">Let a checker's script into the page, which the page itself forbids.</param>
     public async Task<IPage> PageAsync(string file, int width = 1280, bool forChecker = false)
     {
-        var page = await _browser.NewPageAsync(
-            new BrowserNewPageOptions
+        var context = await _browser.NewContextAsync(
+            new BrowserNewContextOptions
             {
                 ViewportSize = new ViewportSize { Width = width, Height = 900 },
                 BypassCSP = forChecker,
             }
         );
-        page.Console += (_, message) => Complaints.Add($"{message.Type}: {message.Text}");
-        page.PageError += (_, failure) => Complaints.Add(failure);
-        page.Dialog += (_, dialog) => Complaints.Add(dialog.Message);
-        page.Request += (_, request) => Requests.Add(request.Url);
+        context.Console += (_, message) => Complaints.Add($"{message.Type}: {message.Text}");
+        context.WebError += (_, failure) => Complaints.Add(failure.Error);
+        context.Dialog += (_, dialog) => Complaints.Add(dialog.Message);
+        context.Request += (_, request) => Requests.Add(request.Url);
+        var page = await context.NewPageAsync();
         await page.GotoAsync(new Uri(file).AbsoluteUri, new PageGotoOptions { WaitUntil = WaitUntilState.Load });
         return page;
     }

@@ -11,6 +11,10 @@ public sealed class PageInBrowserTests
     // What 184 mm, the width of A4 between the margins of 13 mm, is at 96 dots an inch; Letter is wider.
     private const int PaperWidth = 695;
 
+    // A phone held upright, in the dots of its browser.
+    private const int PhoneWidth = 390;
+    private const int PhoneHeight = 844;
+
     [Fact]
     public async Task Shows_the_verdict_without_errors_and_asks_nothing_of_the_network()
     {
@@ -43,6 +47,64 @@ public sealed class PageInBrowserTests
         Assert.Equal(390, await OpenBrowser.WidthAsync(page));
         await OpenBrowser.UnfoldAsync(page);
         Assert.Equal(390, await OpenBrowser.WidthAsync(page));
+    }
+
+    [Fact]
+    public async Task A_phone_shows_the_verdict_and_the_weeks_of_the_first_space_without_scrolling()
+    {
+        using var folder = new TemporaryFolder();
+        await MakeReportAsync(folder);
+
+        await using var browser = await OpenBrowser.StartAsync();
+        var page = await browser.PageAsync(folder.In("report/report.html"), PhoneWidth);
+        foreach (var first in new[] { "#verdict h2", "#verdict .gauge", "#glance .strip > div:first-child" })
+        {
+            var box = await page.Locator(first).BoundingBoxAsync();
+            Assert.NotNull(box);
+            Assert.InRange(box.Y, 0, PhoneHeight);
+            Assert.True(box.Y + box.Height <= PhoneHeight, $"{first} ends at {box.Y + box.Height}");
+            Assert.InRange(box.X + box.Width, 1, PhoneWidth);
+        }
+    }
+
+    [Fact]
+    public async Task A_chart_wider_than_a_phone_says_that_it_slides()
+    {
+        using var folder = new TemporaryFolder();
+        await MakeReportAsync(folder);
+
+        await using var browser = await OpenBrowser.StartAsync();
+        var page = await browser.PageAsync(folder.In("report/report.html"), PhoneWidth);
+        Assert.Equal(
+            "",
+            await page.EvaluateAsync<string>(
+                """
+                () => [...document.querySelectorAll('.scroll:has(> .chart:not(.months))')]
+                    .filter(each => each.scrollWidth > each.clientWidth)
+                    .filter(each => !getComputedStyle(each, '::before').content.includes('sideways'))
+                    .map(each => each.getAttribute('aria-label')).join()
+                """
+            )
+        );
+    }
+
+    [Fact]
+    public async Task Print_opens_what_was_folded()
+    {
+        using var folder = new TemporaryFolder();
+        await MakeReportAsync(folder);
+
+        await using var browser = await OpenBrowser.StartAsync();
+        var page = await browser.PageAsync(folder.In("report/report.html"), PaperWidth);
+        const string Hidden =
+            "() => [...document.querySelectorAll('details:not(.sources) > :not(summary)')].filter(each => !each.checkVisibility()).length";
+        Assert.NotEqual(0, await page.EvaluateAsync<int>(Hidden));
+        await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
+        Assert.Equal(0, await page.EvaluateAsync<int>(Hidden));
+        Assert.Equal(PaperWidth, await OpenBrowser.WidthAsync(page));
+        using var pdf = PdfDocument.Open(await page.PdfAsync(new PagePdfOptions { Format = "A4" }));
+        var printed = Bare(string.Concat(pdf.GetPages().Select(sheet => sheet.Text)));
+        Assert.Contains(Bare("What these numbers leave out"), printed, StringComparison.Ordinal);
     }
 
     [Fact]

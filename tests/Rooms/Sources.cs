@@ -18,8 +18,4 @@ internal static class Sources
 
     /// <summary>What stands in a file.</summary>
     public static string Text(string path) => File.ReadAllText(Path.Combine(Repository.Root, path));
-
-    /// <summary>The lines of a list beside these tests; lines with # are remarks.</summary>
-    public static string[] List(string name) =>
-        [.. Text("tests/Rooms/" + name).Split('\n', StringSplitOptions.RemoveEmptyEntries).Where(line => line[0] != '#')];
 }

@@ -41,12 +41,11 @@ public static class SmallSite
             PotUpCheckDays = 2,
             PotUpLoss = 0,
             HardeningNights = 3,
-            HardenAboveC = 5,
+            TableAboveC = 5,
             DamageBelowC = 0,
             FieldAboveC = 3,
             HoldDays = 7,
             DiscardAfterDays = 21,
-            FlatHoldDays = 5,
             FlatDiscardDays = 14,
             TrayId = "50",
         };

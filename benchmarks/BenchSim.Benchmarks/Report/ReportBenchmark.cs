@@ -8,22 +8,24 @@ using BenchSim.Study.Results;
 
 namespace BenchSim.Benchmarks.Report;
 
-/// <summary>Writing the report of the spring example, 200 seasons of it: page, charts, tables and inputs; and the same with the case report.</summary>
+/// <summary>
+/// Writing the report of the spring example, 200 seasons of it: page, charts, tables and inputs; and the same with the case report.
+/// </summary>
 [MemoryDiagnoser]
 public class ReportBenchmark
 {
-    private readonly string folder = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
-    private ReportInput[] inputs = [];
-    private StudyResult result = null!;
-    private CaseInput caseInput = null!;
+    private readonly string _folder = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
+    private ReportInput[] _inputs = [];
+    private StudyResult _result = null!;
+    private CaseInput _caseInput = null!;
 
     /// <summary>Reads and plays the example.</summary>
     [GlobalSetup]
     public void Play()
     {
         var (plan, files) = SpringExample.Read();
-        inputs = [.. files.Select(file => new ReportInput(file.Name, file.Bytes.AsMemory()))];
-        result = StudyRunner.Play(
+        _inputs = [.. files.Select(file => new ReportInput(file.Name, file.Bytes.AsMemory()))];
+        _result = StudyRunner.Play(
             plan,
             new StudyOptions
             {
@@ -34,9 +36,9 @@ public class ReportBenchmark
             null,
             CancellationToken.None
         );
-        caseInput = new CaseInput
+        _caseInput = new CaseInput
         {
-            Base = result,
+            Base = _result,
             Command = "benchsim run inputs",
             Version = "0",
             Build = "benchmark",
@@ -45,13 +47,13 @@ public class ReportBenchmark
 
     /// <summary>Takes away what was written.</summary>
     [GlobalCleanup]
-    public void TidyUp() => Directory.Delete(folder, recursive: true);
+    public void TidyUp() => Directory.Delete(_folder, recursive: true);
 
     /// <summary>The folder without the case report.</summary>
     [Benchmark]
-    public void Folder() => ReportFolder.Write(folder, result, inputs, null, CancellationToken.None);
+    public void Folder() => ReportFolder.Write(_folder, _result, _inputs, null, CancellationToken.None);
 
     /// <summary>The folder with the case report.</summary>
     [Benchmark]
-    public void FolderWithCase() => ReportFolder.Write(folder, result, inputs, null, caseInput, CancellationToken.None);
+    public void FolderWithCase() => ReportFolder.Write(_folder, _result, _inputs, null, _caseInput, CancellationToken.None);
 }

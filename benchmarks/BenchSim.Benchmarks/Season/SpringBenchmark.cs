@@ -8,27 +8,27 @@ namespace BenchSim.Benchmarks.Season;
 [MemoryDiagnoser]
 public class SpringBenchmark
 {
-    private readonly SeasonResult result = new();
-    private SeasonPlayer player = null!;
-    private int season;
+    private readonly SeasonResult _result = new();
+    private SeasonPlayer _player = null!;
+    private int _season;
 
     /// <summary>Reads the example and makes a player.</summary>
     [GlobalSetup]
-    public void Read() => player = new SeasonPlayer(SpringExample.Read().Plan, 1);
+    public void Read() => _player = new SeasonPlayer(SpringExample.Read().Plan, 1);
 
     /// <summary>One season with places as given.</summary>
     [Benchmark]
     public bool SeasonAsGiven()
     {
-        player.Play(season++, PlaceLimits.AsGiven, result);
-        return result.Fits;
+        _player.Play(_season++, PlaceLimits.AsGiven, _result);
+        return _result.Fits;
     }
 
     /// <summary>One season without limits of place.</summary>
     [Benchmark]
     public bool SeasonWithoutLimits()
     {
-        player.Play(season++, PlaceLimits.None, result);
-        return result.Fits;
+        _player.Play(_season++, PlaceLimits.None, _result);
+        return _result.Fits;
     }
 }

@@ -8,7 +8,8 @@ using BenchSim.Season.Play;
 namespace BenchSim.Benchmarks.SideBySide;
 
 /// <summary>
-/// BenchSim's part of benchmarks/side-by-side, one model a call: times the season and prints model, program, seconds, result, bytes. A call is a
+/// BenchSim's part of benchmarks/side-by-side, one model a call: times the season and prints model, program, seconds, result, bytes. A call
+/// is a
 /// program of its own, because the runtime compiles for the habits of what it has played so far.
 /// </summary>
 internal static class SideBySidePlay

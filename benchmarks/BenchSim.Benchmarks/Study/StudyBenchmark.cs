@@ -7,12 +7,14 @@ using BenchSim.Study.Results;
 
 namespace BenchSim.Benchmarks.Study;
 
-/// <summary>Studies of the spring example on two threads, warm: each season played both ways and counted; and compared with a variant.</summary>
+/// <summary>
+/// Studies of the spring example on two threads, warm: each season played both ways and counted; and compared with a variant.
+/// </summary>
 [MemoryDiagnoser]
 public class StudyBenchmark
 {
-    private SeasonPlan plan = null!;
-    private SeasonPlan moreMats = null!;
+    private SeasonPlan _plan = null!;
+    private SeasonPlan _moreMats = null!;
 
     /// <summary>Seasons of the study.</summary>
     [Params(200, 1000)]
@@ -28,13 +30,13 @@ public class StudyBenchmark
 
     /// <summary>Reads the example and a variant.</summary>
     [GlobalSetup]
-    public void Read() => (plan, moreMats) = (SpringExample.Read().Plan, SpringExample.Read("more-mats"));
+    public void Read() => (_plan, _moreMats) = (SpringExample.Read().Plan, SpringExample.Read("more-mats"));
 
     /// <summary>The study of <c>run</c>.</summary>
     [Benchmark]
-    public StudyResult Run() => StudyRunner.Play(plan, Options, null, CancellationToken.None);
+    public StudyResult Run() => StudyRunner.Play(_plan, Options, null, CancellationToken.None);
 
     /// <summary>The study of <c>compare</c> with one variant.</summary>
     [Benchmark]
-    public CompareResult Compare() => CompareRunner.Play(plan, [("more-mats", moreMats)], Options, null, CancellationToken.None);
+    public CompareResult Compare() => CompareRunner.Play(_plan, [("more-mats", _moreMats)], Options, null, CancellationToken.None);
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Answers.Json;
 using BenchSim.Answers.Words;
 using BenchSim.Report.Json;
+using BenchSim.Report.Words;
 using BenchSim.Season.Values;
 
 namespace BenchSim.Answers.Asking;
@@ -15,7 +16,7 @@ public sealed class FaultsFoundException(IEnumerable<Fault> faults) : Exception(
 
     /// <summary>How many there are and what to do, in a sentence.</summary>
     public string Sentence =>
-        $"{Figures.Count(Faults.Length, "fault", "faults")} found. Mend {(Faults.Length == 1 ? "it" : "them")} and try again.";
+        $"{Numbers.Count(Faults.Length, "fault", "faults")} found. Mend {(Faults.Length == 1 ? "it" : "them")} and try again.";
 
     /// <summary>What one should know to understand them; null for nothing.</summary>
     public string? Note { get; init; }

@@ -24,7 +24,8 @@ public sealed record BottleneckQuestion
         ArgumentNullException.ThrowIfNull(watch);
         var plan = Scenario.Open().Plan;
         var options = Play.Of(plan);
-        return new BottleneckAnswer(watch.Over(options.Seasons, progress => BottleneckRunner.Play(plan, options, progress, watch.Cancel)));
+        var result = watch.Over(options.Seasons, progress => BottleneckRunner.Play(plan, options, progress, watch.Cancel));
+        return new BottleneckAnswer(result) { ScenarioFolder = Scenario.Directory };
     }
 }
 
@@ -34,6 +35,9 @@ public sealed record BottleneckAnswer(BottleneckResult Result) : Answer
 {
     /// <inheritdoc />
     public override byte[] Json() => AnswerContext.Write(BottlenecksDocument.Of(Result));
+
+    /// <inheritdoc />
+    public override FirstScreen? Screen => BottleneckScreen.Of(this);
 
     private protected override void Tell(Passages passages) => BottleneckTelling.Tell(passages, Result);
 }

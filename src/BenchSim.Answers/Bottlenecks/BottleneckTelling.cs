@@ -13,8 +13,8 @@ internal static class BottleneckTelling
     public static void Tell(Passages words, BottleneckResult result)
     {
         words.Sentence(
-            $"{SafeText.Short(result.Plan.Scenario.Name, 60)}: what more room would save, "
-                + $"{Figures.Count(result.Seasons, "season", "seasons")} of each trial on the same luck, seed {result.Seed}. "
+            $"{PlainText.Short(result.Plan.Scenario.Name, 60)}: what more room would save, "
+                + $"{Numbers.Count(result.Seasons, "season", "seasons")} of each trial, the same ones, seed {result.Seed}. "
                 + AsItIs(result)
         );
         words.Gap();
@@ -28,20 +28,31 @@ internal static class BottleneckTelling
     public static void TellFindings(Passages words, BottleneckResult result)
     {
         var table = words.Table(
-            ["space", ">more room", ">late plant-days saved", ">interval", ">plan fits", ">points", ">interval"],
+            [
+                "space",
+                ">more room",
+                ">more plants in time",
+                ">interval",
+                ">late plant-days saved",
+                ">interval",
+                ">plan fits",
+                ">points",
+                ">interval",
+            ],
             (2 * LongestName) + 5
         );
         foreach (var trial in result.Unlimited)
         {
-            Add(table, SafeText.Short(trial.Space.Name, LongestName), "no limit", trial.LatePlantDays, trial.Fits);
+            Add(table, PlainText.Short(trial.Space.Name, LongestName), "no limit", trial.PlantsInTime, trial.LatePlantDays, trial.Fits);
         }
 
         foreach (var trial in result.Larger)
         {
             Add(
                 table,
-                SafeText.Short(trial.Space.Name, LongestName),
-                Figures.Count(trial.PlacesAdded ?? 0, "place", "places"),
+                PlainText.Short(trial.Space.Name, LongestName),
+                Numbers.Count(trial.PlacesAdded ?? 0, "place", "places"),
+                trial.PlantsInTime,
                 trial.LatePlantDays,
                 trial.Fits
             );
@@ -51,8 +62,9 @@ internal static class BottleneckTelling
         {
             Add(
                 table,
-                $"{SafeText.Short(pair.First.Name, LongestName)} and {SafeText.Short(pair.Second.Name, LongestName)}",
+                $"{PlainText.Short(pair.First.Name, LongestName)} and {PlainText.Short(pair.Second.Name, LongestName)}",
                 "no limit on both",
+                null,
                 pair.LatePlantDays,
                 pair.Fits
             );
@@ -66,29 +78,34 @@ internal static class BottleneckTelling
 
         words.Gap();
         words.Sentence(BottleneckSentences.Basis(result));
+        words.Sentence(Rooms.Caution);
     }
 
     private static string AsItIs(BottleneckResult result) =>
         result.Seasons == 1
             ? $"As it is, the plan {(result.Fits.Hits == 1 ? "fits in that season" : "does not fit in that season")}, "
-                + $"which has {Figures.Short(result.LatePlantDays)} late plant-days."
-            : $"As it is, the plan fits in {Figures.Percent(result.Fits.Share)} of seasons (95 % interval "
-                + $"{Figures.Interval(result.Fits)}) and has {Figures.Short(result.LatePlantDays)} late plant-days a season.";
+                + $"which has {Numbers.Short(result.LatePlantDays)} late plant-days."
+            : $"As it is, the plan fits in {ChanceWords.Fine(result.Fits.Share)} of seasons (95 % interval "
+                + $"{ChanceWords.FineInterval(result.Fits)}) and has {Numbers.Short(result.LatePlantDays)} late plant-days a season.";
 
-    private static void Add(Table table, string name, string room, MeasureChange late, FitChange fits) =>
+    private static void Add(Table table, string name, string room, MeasureChange? plants, MeasureChange late, FitChange fits) =>
         table.Add(
             name,
             room,
+            plants is null ? "" : Signed(plants.Difference),
+            plants is null ? ""
+                : double.IsNaN(plants.HalfWidth) ? "-"
+                : $"{Signed(plants.Low)} to {Signed(plants.High)}",
             Signed(-late.Difference),
             double.IsNaN(late.HalfWidth) ? "-" : $"{Signed(-late.High)} to {Signed(-late.Low)}",
-            Figures.Percent(fits.Variant.Share),
-            CompareFigures.SignedPoints(fits.Difference),
-            double.IsNaN(late.HalfWidth) ? "-" : $"{CompareFigures.SignedPoints(fits.Low)} to {CompareFigures.SignedPoints(fits.High)}"
+            ChanceWords.Fine(fits.Variant.Share),
+            ChanceWords.SignedPoints(fits.Difference),
+            double.IsNaN(late.HalfWidth) ? "-" : ChanceWords.SignedPoints(fits)
         );
 
     private static string Signed(double amount)
     {
-        var text = Figures.Short(amount);
+        var text = Numbers.Short(amount);
         return text.Any(character => character is >= '1' and <= '9') ? text : "0";
     }
 
@@ -103,14 +120,14 @@ internal static class BottleneckTelling
         words.Line("Tray-days refused by week, mean of a season (trays there, for a place here):");
         words.Gap();
         var table = words.Table(
-            ["week from", .. waits.Select(wait => ">" + SafeText.OneLine(WaitSentences.Heading(wait, 20)))],
+            ["week from", .. waits.Select(wait => ">" + PlainText.OneLine(WaitSentences.Heading(wait, 20)))],
             LongestName
         );
         for (var week = 0; week < waits[0].ByWeek.Length; week++)
         {
             if (waits.Any(wait => wait.ByWeek[week].Most > 0))
             {
-                table.Add([Figures.Date(result.Plan.FirstDay.AddDays(7 * week)), .. waits.Select(wait => Cell(wait.ByWeek[week].Mean))]);
+                table.Add([Dates.Iso(result.Plan.FirstDay.AddDays(7 * week)), .. waits.Select(wait => Cell(wait.ByWeek[week].Mean))]);
             }
         }
 
@@ -122,6 +139,6 @@ internal static class BottleneckTelling
         {
             0 => "-",
             < 0.05 => "under 0.1",
-            _ => Figures.Short(mean),
+            _ => Numbers.Short(mean),
         };
 }

@@ -29,7 +29,14 @@ internal static class CaseStudy
     /// <param name="comparison">The comparison, with one variant.</param>
     /// <param name="options">Seasons, seed and threads.</param>
     /// <param name="paper">Paper; null for the usual one of the site.</param>
-    public static CaseInput OfComparison(PlayWatch watch, CompareResult comparison, StudyOptions options, CasePaper? paper)
+    /// <param name="replan">True when it was asked that the variant be planned anew.</param>
+    public static CaseInput OfComparison(
+        PlayWatch watch,
+        CompareResult comparison,
+        StudyOptions options,
+        CasePaper? paper,
+        bool replan = false
+    )
     {
         var variant = comparison.Variants[0];
         var without = watch.Over(options.Seasons, progress => StudyRunner.Play(comparison.Base, options, progress, watch.Cancel));
@@ -39,7 +46,7 @@ internal static class CaseStudy
             : watch.Over(options.Seasons, progress =>
                 InvestRunner.Play(comparison.Base, (variant.Name, variant.Plan), options, progress, watch.Cancel)
             );
-        return Case(without, paper, $"compare inputs --with {Shell.Word(variant.Name)}") with
+        return Case(without, paper, $"compare inputs --with {Shell.Word(variant.Name)}{(replan ? " --replan" : "")}") with
         {
             Comparison = comparison,
             Changed = with,

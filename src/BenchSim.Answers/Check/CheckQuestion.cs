@@ -1,10 +1,13 @@
+using System.Collections.Immutable;
 using BenchSim.Answers.Asking;
 using BenchSim.Answers.Json;
 using BenchSim.Answers.Opening;
 using BenchSim.Answers.Words;
 using BenchSim.Report.Json;
+using BenchSim.Season.Air;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Answers.Check;
 
@@ -27,7 +30,7 @@ public sealed record CheckQuestion
         var plan = Scenario.Open().Plan;
 
         // Hundreds of years of weather are drawn and counted while the plan is told.
-        return new CheckAnswer(this, plan, Task.Run(() => ClimateSummary.Of(plan)));
+        return new CheckAnswer(this, plan, Task.Run(() => ClimateSummary.Of(plan))) { ScenarioFolder = Scenario.Directory };
     }
 }
 
@@ -46,6 +49,12 @@ public sealed record CheckAnswer : Answer
     /// <summary>What the site's weather means for it.</summary>
     public ClimateSummary Climate => _climate.GetAwaiter().GetResult();
 
+    /// <summary>
+    /// What the user should know that is no fault: of the heaters, of the plan, and of the weather in which it is to be worked.
+    /// </summary>
+    public ImmutableArray<Fault> Warnings =>
+        [.. AirTelling.Warnings(Plan.Scenario), .. Plan.Warnings, .. HoldWarnings.Of(Plan.Scenario, Climate)];
+
     /// <inheritdoc />
     public override byte[] Json()
     {
@@ -60,7 +69,9 @@ public sealed record CheckAnswer : Answer
                 LastDay: Plan.LastDay,
                 Batches: [.. Plan.Batches.Select(batch => JsonPlannedBatch.Of(batch, scenario.Rules))],
                 Spaces: [.. scenario.Spaces.Select(JsonGivenSpace.Of)],
+                Mishaps: [.. scenario.Mishaps.Select(JsonGivenMishap.Of)],
                 Climate: JsonClimate.Of(Climate),
+                Air: [.. HouseAirNeed.Of(scenario).Select(JsonAir.Of)],
                 StandWays: _question.Stand ? [.. JsonStandWay.Of(Plan)] : null,
                 Values:
                 [
@@ -76,10 +87,24 @@ public sealed record CheckAnswer : Answer
                             value.Provenance.Source
                         )),
                 ],
-                Warnings: JsonFault.Of(Plan.Warnings),
+                Warnings: JsonFault.Of(Warnings),
                 Faults: []
             )
         );
+    }
+
+    /// <inheritdoc />
+    public override FirstScreen? Screen => CheckScreen.Of(this);
+
+    /// <inheritdoc />
+    public override Passages Asked
+    {
+        get
+        {
+            var passages = new Passages();
+            PlanTelling.TellAsked(passages, Plan, _question);
+            return passages;
+        }
     }
 
     private protected override void Tell(Passages passages) => PlanTelling.Tell(passages, this, _question);

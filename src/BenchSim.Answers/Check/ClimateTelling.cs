@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Answers.Words;
+using BenchSim.Report.Words;
+using BenchSim.Season.Fields;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 using BenchSim.Season.Values;
@@ -16,7 +18,9 @@ internal static class ClimateTelling
     {
         RecordTelling.Tell(words, plan.Scenario);
         TellNights(words, plan.Scenario, climate);
+        HouseTelling.Tell(words, plan.Scenario, climate);
         EnergyTelling.TellFuel(words, plan.Scenario, climate);
+        AirTelling.Tell(words, plan.Scenario);
         EnergyTelling.TellMats(words, plan.Scenario, climate);
     }
 
@@ -26,7 +30,7 @@ internal static class ClimateTelling
         {
             words.Heading("Climate");
             words.Sentence(
-                $"The weather is the same every day: every night is at {Figures.Temperature(same.TminC, scenario.Units)}, "
+                $"The weather is the same every day: every night is at {Quantity.Temperature.Write(same.TminC, scenario.Units)}, "
                     + "and there is no last frost to look for.",
                 2
             );
@@ -46,8 +50,9 @@ internal static class ClimateTelling
         TellTable(words, scenario, nights, frost, table);
         words.Sentence(
             "Frost after: the chance of frost AFTER the date, that is, "
-                + $"of at least one night from the first day of the line on, up to {Figures.Date(frost.Last)}, "
-                + $"at or below {Figures.Temperature(frost.FrostC, scenario.Units)}. Small is safe. Out of {Years(scenario, frost.Years)}.",
+                + $"of at least one night from the first day of the line on, up to {Dates.Iso(frost.Last)}, "
+                + $"at or below {Quantity.Temperature.Write(frost.FrostC, scenario.Units)}. "
+                + $"Small is safe. Out of {Years(scenario, frost.Years)}.",
             2
         );
         if (table.Length > 0)
@@ -66,11 +71,13 @@ internal static class ClimateTelling
 
         words.Gap();
         TellTable(words, scenario, nights, null, field);
+        var isDryUnder = field.Any(holds => holds.Cover.KeepsRainOff());
         words.Sentence(
-            "Wet: mean number of days on which nothing may go to the field, "
-                + $"as more than {Figures.Rain(scenario.Rules.WetLimitMm, scenario.Units)} of rain fell in the two days before. "
+            $"Wet: mean number of days on which nothing may go to the field{(isDryUnder ? ", save under a tunnel" : "")}, "
+                + $"as more than {Quantity.Rain.Write(scenario.Rules.WetLimitMm, scenario.Units)} of rain fell in the two days before. "
                 + "Field: mean number of days on which hardened trays may not go to the field, "
-                + $"as it is wet{(scenario.Rules.ForecastNights == 0 ? "" : $" or {Nights(scenario)} is below the temperature")}:",
+                + $"as it is wet{(isDryUnder ? " (not under a tunnel)" : "")}"
+                + $"{(scenario.Rules.ForecastNights == 0 ? "" : $" or {Nights(scenario)} is below the temperature")}:",
             2
         );
         TellCrops(words, scenario, field);
@@ -89,11 +96,11 @@ internal static class ClimateTelling
         {
             string[] share = frost is null
                 ? []
-                : [fortnight < frost.FrostAfter.Length ? Figures.Percent(frost.FrostAfter[fortnight].Share) : NotCounted];
+                : [fortnight < frost.FrostAfter.Length ? ChanceWords.Percent(frost.FrostAfter[fortnight].Share) : NotCounted];
             table.Add([
-                Figures.Date(nights.FrostAfter[fortnight].From),
+                Dates.Iso(nights.FrostAfter[fortnight].From),
                 .. share,
-                .. holds.Select(kind => Figures.Tenths(kind.Fortnights[fortnight].Mean)),
+                .. holds.Select(kind => Numbers.Tenths(kind.Fortnights[fortnight].Mean)),
             ]);
         }
     }
@@ -102,15 +109,15 @@ internal static class ClimateTelling
         holds.Kind switch
         {
             HoldKind.WetField => "wet",
-            HoldKind.Field => $"field {UnitWords.Temperature(holds.AboveC!.Value, scenario.Units)}",
+            HoldKind.Field => $"field {UnitWords.Temperature(holds.AboveC!.Value, scenario.Units)}{Where(holds)}",
             _ => $"table {UnitWords.Temperature(holds.AboveC!.Value, scenario.Units)}{Where(holds)}",
         };
 
-    // Tables outdoors go without saying.
+    // Tables outdoors and the open field go without saying.
     private static string Where(HoldDays holds) =>
-        holds.Under.All(house => house.Length == 0)
-            ? ""
-            : $" ({Figures.List([.. holds.Under.Select(house => house.Length == 0 ? "outdoors" : SafeText.Short(house, 20))])})";
+        holds.Cover != FieldCover.Open ? $" ({PlanFields.FieldCoverWord[holds.Cover]})"
+        : holds.Under.All(house => house.Length == 0) ? ""
+        : $" ({PlainText.List([.. holds.Under.Select(house => house.Length == 0 ? "outdoors" : PlainText.Short(house, 20))])})";
 
     private static void TellCrops(Passages words, Scenario scenario, HoldDays[] holds)
     {
@@ -120,7 +127,8 @@ internal static class ClimateTelling
         }
     }
 
-    private static string Nights(Scenario scenario) =>
+    /// <summary>The nights of forecast that are looked at, of which one is too cold.</summary>
+    public static string Nights(Scenario scenario) =>
         scenario.Rules.ForecastNights switch
         {
             1 => "the next night",
@@ -129,10 +137,10 @@ internal static class ClimateTelling
 
     private static string Years(Scenario scenario, int years) =>
         scenario.Weather is GeneratedWeather
-            ? Figures.Count(years, "generated year", "generated years")
-            : Figures.Count(years, "year of the record", "years of the record");
+            ? Numbers.Count(years, "generated year", "generated years")
+            : Numbers.Count(years, "year of the record", "years of the record");
 
-    private static string Names(ImmutableArray<string> names) => Figures.List([.. names.Select(name => SafeText.Short(name, 40))]);
+    private static string Names(ImmutableArray<string> names) => PlainText.List([.. names.Select(name => PlainText.Short(name, 40))]);
 
     private static void TellDoubts(Passages words, Scenario scenario)
     {

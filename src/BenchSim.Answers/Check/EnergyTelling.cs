@@ -1,4 +1,6 @@
 using BenchSim.Answers.Words;
+using BenchSim.Report.Words;
+using BenchSim.Season.Fields;
 using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
@@ -18,7 +20,7 @@ internal static class EnergyTelling
             return;
         }
 
-        words.Heading($"Fuel expected, mean of {Figures.Count(climate.Years, "year", "years")} of weather");
+        words.Heading($"Fuel expected, mean of {Numbers.Count(climate.Years, "year", "years")} of weather");
         var priced = climate.Houses.Any(need => need.House.Heat!.Price is not null);
         string[] columns = ["house", "fuel", "month", ">amount", "unit", "mildest to coldest year"];
         var table = words.Table(priced ? [.. columns, ">cost"] : columns);
@@ -27,20 +29,28 @@ internal static class EnergyTelling
             AddRows(table, scenario, need, priced);
         }
 
-        words.Sentence("Houses are reckoned open from the first day of the season, or from their opening date, to its closing.", 2);
+        words.Sentence(
+            "A house is heated from its opening date, or, without one, from two days before its first planned tray, to the closing date; "
+                + "also while trays stand in it, and the day before. The plan is played in each of the years to see when that is.",
+            2
+        );
         foreach (var need in climate.Houses)
         {
             if (need.House.Heat is { Price: { } price, Fuel: var fuel })
             {
-                words.Sentence($"{SafeText.Short(need.House.Name, 40)}: {fuel.Name} at {PriceOfUnit(scenario, fuel, price)}, as given.", 2);
+                words.Sentence(
+                    $"{PlainText.Short(need.House.Name, 40)}: {fuel.Name} at {PriceOfUnit(scenario, fuel, price)}, as given.",
+                    2
+                );
             }
         }
 
         foreach (var need in climate.Houses.Where(need => need.House.Opening == HouseOpening.WhenNeeded))
         {
             words.Sentence(
-                $"{SafeText.Short(need.House.Name, 40)} is heated only when it is needed: "
-                    + "the figure is for every day, and so the most it can take.",
+                need.Most > 0
+                    ? $"{PlainText.Short(need.House.Name, 40)} is heated only while trays stand in it, and the day before."
+                    : $"{PlainText.Short(need.House.Name, 40)} is not needed in any of the years, and so not heated.",
                 2
             );
         }
@@ -64,23 +74,23 @@ internal static class EnergyTelling
         foreach (var need in climate.Mats)
         {
             var power = need.Space.Power!;
-            string[] cells = [need.Space.Name, Figures.Plain(power.Watts), Figures.Whole(need.Days), Figures.Short(need.KilowattHours)];
+            string[] cells = [need.Space.Name, Numbers.Plain(power.Watts), Numbers.Whole(need.Days), Numbers.Short(need.KilowattHours)];
             table.Add(priced ? [.. cells, Cost(scenario, need.KilowattHours, power.Price)] : cells);
         }
 
-        words.Sentence("All mats of a space are reckoned on whenever a tray is planned on one of them.", 2);
+        words.Sentence("All mats of a space count as on whenever a tray is planned on one of them.", 2);
         foreach (var need in climate.Mats)
         {
             if (need.Circuit is { } circuit)
             {
-                words.Sentence($"{SafeText.Short(need.Space.Name, 40)}: {circuit.Words}", 2);
+                words.Sentence($"{PlainText.Short(need.Space.Name, 40)}: {circuit.Words}", 2);
             }
         }
 
         Caution(words, HeatCautions.Mats);
         if (climate.Mats.Any(need => need.Circuit is not null))
         {
-            Caution(words, CircuitCheck.Caution);
+            Caution(words, HeatCautions.CircuitLimits);
         }
     }
 
@@ -119,11 +129,11 @@ internal static class EnergyTelling
             string[] cells =
             [
                 need.House.Name,
-                Figures.Temperature(load.InsideC, scenario.Units),
-                Figures.Temperature(load.OutdoorC, scenario.Units),
-                Figures.Tenths(load.Watts / WattsAKilowatt),
+                Quantity.Temperature.Write(load.InsideC, scenario.Units),
+                Quantity.Temperature.Write(load.OutdoorC, scenario.Units),
+                Numbers.Tenths(load.Watts / WattsAKilowatt),
             ];
-            table.Add(isMetric ? cells : [.. cells, Figures.Whole((long)Math.Round(load.BtuPerHour))]);
+            table.Add(isMetric ? cells : [.. cells, Numbers.Whole((long)Math.Round(load.BtuPerHour))]);
         }
 
         Caution(words, DesignLoad.Caution);
@@ -132,14 +142,14 @@ internal static class EnergyTelling
     private static void Caution(Passages words, string caution) => words.Sentence("Caution: " + caution, 2);
 
     private static string Amount(Scenario scenario, Fuel fuel, double units) =>
-        Figures.Short(scenario.Units == UnitSystem.Metric ? fuel.ToMetric(units) : units);
+        Numbers.Short(scenario.Units == UnitSystem.Metric ? fuel.ToMetric(units) : units);
 
     private static string Unit(Scenario scenario, Fuel fuel) => scenario.Units == UnitSystem.Metric ? fuel.MetricUnit : fuel.Unit;
 
     private static string PriceOfUnit(Scenario scenario, Fuel fuel, double price) =>
-        $"{Figures.Price(scenario.Units == UnitSystem.Metric ? price / fuel.MetricPerUnit : price, scenario.Rules.Prices.Currency)} per "
+        $"{new Money(scenario.Rules.Prices.Currency).Price(scenario.Units == UnitSystem.Metric ? price / fuel.MetricPerUnit : price)} per "
         + $"{Unit(scenario, fuel)}";
 
     private static string Cost(Scenario scenario, double units, double? price) =>
-        price is { } each ? Figures.Money(units * each, scenario.Rules.Prices.Currency) : "-";
+        price is { } each ? new Money(scenario.Rules.Prices.Currency).Amount(units * each) : "-";
 }

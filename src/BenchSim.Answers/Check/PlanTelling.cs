@@ -1,6 +1,10 @@
+using System.Collections.Immutable;
 using BenchSim.Answers.Words;
+using BenchSim.Report.Words;
+using BenchSim.Season.Fields;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Answers.Check;
 
@@ -17,6 +21,7 @@ internal static class PlanTelling
     {
         var plan = answer.Plan;
         Task doubts = Task.Run(() => _ = (plan.Scenario.Weather as GeneratedWeather)?.Fitted?.Report);
+        TellWarnings(words, answer.Warnings);
         TellHead(words, plan);
         TellBatches(words, plan);
         if (question.Stand)
@@ -28,42 +33,50 @@ internal static class PlanTelling
         TellSpaces(words, plan.Scenario);
         doubts.GetAwaiter().GetResult();
         ClimateTelling.Tell(words, plan, answer.Climate);
+        MishapTelling.Tell(words, plan.Scenario);
         RuleTelling.Tell(words, plan.Scenario);
         SourceTelling.Tell(words, plan.Scenario, question.Sources);
-        TellWarnings(words, plan);
-        if (question.Scenario.Directory is { } directory)
+    }
+
+    /// <summary>Tells what was asked for by an option of its own.</summary>
+    public static void TellAsked(Passages words, SeasonPlan plan, CheckQuestion question)
+    {
+        if (question.Stand)
         {
-            words.Line("No faults. Play it with:");
-            words.Line($"{Shell.Program} run {Shell.Word(directory)}", 2);
+            StandTelling.Tell(words, plan);
+        }
+
+        if (question.Sources)
+        {
+            SourceTelling.Tell(words, plan.Scenario, all: true);
         }
     }
 
     private static void TellHead(Passages words, SeasonPlan plan)
     {
         var scenario = plan.Scenario;
-        words.Line(SafeText.Short(scenario.Name, 100));
         if (scenario.Question.Length > 0)
         {
             words.Sentence($"Question: {scenario.Question}");
         }
 
         words.Sentence(
-            $"Season: {Figures.Date(scenario.Window.Opens)} to {Figures.Date(scenario.Window.Closes)}. A season is played for "
-                + $"{Figures.Count(plan.Days, "day", "days")}, to {Figures.Date(plan.LastDay)}, so that late trays are seen to the end."
+            $"Season: {Dates.Iso(scenario.Window.Opens)} to {Dates.Iso(scenario.Window.Closes)}. A season is played for "
+                + $"{Numbers.Count(plan.Days, "day", "days")}, to {Dates.Iso(plan.LastDay)}, so that late trays are seen to the end."
         );
         words.Sentence($"Weather: {Weather(scenario)}.");
-        words.Sentence($"Play: {Figures.Count(scenario.Play.Seasons, "season", "seasons")}, seed {scenario.Play.Seed}.");
+        words.Sentence($"Play: {Numbers.Count(scenario.Play.Seasons, "season", "seasons")}, seed {scenario.Play.Seed}.");
     }
 
     private static string Weather(Scenario scenario) =>
         scenario.Weather switch
         {
-            ConstantWeather same => $"the same every day: {Figures.Temperature(same.TminC, scenario.Units)} to "
-                + $"{Figures.Temperature(same.TmaxC, scenario.Units)}, rain {Figures.Rain(same.RainMm, scenario.Units)}",
-            RecordedWeather { FixedYear: { } year } record => $"the year {year} of {SafeText.Short(record.File, 60)}, every season",
+            ConstantWeather same => $"the same every day: {Quantity.Temperature.Write(same.TminC, scenario.Units)} to "
+                + $"{Quantity.Temperature.Write(same.TmaxC, scenario.Units)}, rain {Quantity.Rain.Write(same.RainMm, scenario.Units)}",
+            RecordedWeather { FixedYear: { } year } record => $"the year {year} of {PlainText.Short(record.File, 60)}, every season",
             RecordedWeather record =>
-                $"a year of {SafeText.Short(record.File, 60)} for each season, {Figures.Count(record.Days.Length, "day", "days")} in all",
-            GeneratedWeather drawn => $"drawn anew for each season by a generator made from {SafeText.Short(drawn.Model.Source, 100)}",
+                $"a year of {PlainText.Short(record.File, 60)} for each season, {Numbers.Count(record.Days.Length, "day", "days")} in all",
+            GeneratedWeather drawn => $"drawn anew for each season by a generator made from {PlainText.Short(drawn.Model.Source, 100)}",
             _ => "as site.toml says",
         };
 
@@ -71,13 +84,14 @@ internal static class PlanTelling
     {
         var growers = plan.Batches.Select(batch => batch.Order.Grower).Distinct(StringComparer.Ordinal).Count();
         words.Heading(
-            $"Plan: {Figures.Count(plan.Batches.Length, "batch", "batches")}, {Figures.Count(growers, "grower", "growers")}, "
-                + $"{Figures.Count(plan.Batches.Sum(batch => (long)batch.Order.Plants), "plant", "plants")}, "
-                + $"{Figures.Count(plan.Batches.Sum(batch => (long)batch.Trays), "tray", "trays")}, "
-                + $"{Figures.Count(plan.Batches.Sum(batch => (long)batch.Flats), "flat", "flats")}, "
-                + $"{Figures.Count(plan.Batches.Sum(batch => batch.Seeds), "seed", "seeds")}"
+            $"Plan: {Numbers.Count(plan.Batches.Length, "batch", "batches")}, {Numbers.Count(growers, "grower", "growers")}, "
+                + $"{Numbers.Count(plan.Batches.Sum(batch => (long)batch.Order.Plants), "plant", "plants")}, "
+                + $"{Numbers.Count(plan.Batches.Sum(batch => (long)batch.Trays), "tray", "trays")}, "
+                + $"{Numbers.Count(plan.Batches.Sum(batch => (long)batch.Flats), "flat", "flats")}, "
+                + $"{Numbers.Count(plan.Batches.Sum(batch => batch.Seeds), "seed", "seeds")}"
         );
         var anyAged = plan.Batches.Any(batch => SeedAge.IsAged(plan.Scenario.Rules, batch));
+        var anyFinish = plan.Batches.Any(batch => batch.FinishOn is not null);
         string[] columns =
         [
             "batch",
@@ -86,14 +100,16 @@ internal static class PlanTelling
             "sow",
             "off mat",
             "pot up",
+            .. anyFinish ? new[] { "finish" } : [],
             "to table",
             "set out",
+            ">days in hand",
             ">plants",
             "tray",
             ">trays",
             ">flats",
             ">seeds",
-            ">chance of the stand",
+            ">chance of enough plants",
         ];
         var table = words.Table(anyAged ? [.. columns, ">germination"] : columns);
         foreach (var batch in plan.Batches)
@@ -101,25 +117,32 @@ internal static class PlanTelling
             string[] cells =
             [
                 batch.Order.Id,
-                batch.Crop.Name,
+                batch.CropAndVariety,
                 batch.Order.Grower,
-                Figures.Date(batch.SowOn),
-                Figures.Date(batch.OffMatOn),
-                Figures.Date(batch.PotUpOn),
-                Figures.Date(batch.TableOn),
-                Figures.Date(batch.SetOutOn),
-                Figures.Whole(batch.Order.Plants),
+                Dates.Iso(batch.SowOn),
+                Dates.IsoOrDash(batch.OffMatOn),
+                Dates.IsoOrDash(batch.PotUpOn),
+                .. anyFinish ? new[] { Dates.IsoOrDash(batch.FinishOn) } : [],
+                Dates.Iso(batch.TableOn),
+                Dates.Iso(batch.SetOutOn),
+                Numbers.Whole(batch.DaysInHand),
+                Numbers.Whole(batch.Order.Plants),
                 batch.Tray.Id,
-                Figures.Whole(batch.Trays),
-                batch.Flats == 0 ? "-" : Figures.Whole(batch.Flats),
-                Figures.Whole(batch.Seeds),
-                Figures.Percent(batch.StandChance),
+                Numbers.Whole(batch.Trays),
+                batch.Flats == 0 ? "-" : Numbers.Whole(batch.Flats),
+                Numbers.Whole(batch.Seeds),
+                ChanceWords.Stand(batch.StandChance),
             ];
             table.Add(anyAged ? [.. cells, Germination(plan.Scenario.Rules, batch)] : cells);
         }
 
+        foreach (var sentence in ClusterWords.ByCrop(plan))
+        {
+            words.Sentence(sentence, 2);
+        }
+
         words.Sentence(
-            "The chance of the stand is the chance that the trays sown bring the plants wanted. "
+            "The chance of enough plants is the chance that the trays sown bring the plants you want. "
                 + "Dates are those of normal weather with room for every tray.",
             2
         );
@@ -141,7 +164,7 @@ internal static class PlanTelling
         }
     }
 
-    // Where much of the seed does not come up for want of warmth, or for too much of it, another place saves seed and trays.
+    // Where much of the seed does not come up as it lies too cool, or too warm, another place saves seed and trays.
     private static void TellPoorPlaces(Passages words, SeasonPlan plan)
     {
         foreach (
@@ -152,8 +175,8 @@ internal static class PlanTelling
         {
             var least = crop.Min(batch => batch.RelativeGermination);
             words.Sentence(
-                $"{SafeText.Short(crop.Key, 40)} comes up at {Figures.Percent(least)} of its best where it is to stand, so "
-                    + $"{Figures.Percent(crop.Min(batch => batch.RelativeGermination * batch.Germination))} of the seed is expected. "
+                $"{PlainText.Short(crop.Key, 40)} comes up at {ChanceWords.Percent(least)} of its best where it is to stand, so "
+                    + $"{ChanceWords.Percent(crop.Min(batch => batch.RelativeGermination * batch.Germination))} of the seed is expected. "
                     + "A warmer place, or a cooler one, would take less seed; \"check --sources\" has its curve.",
                 2
             );
@@ -162,8 +185,8 @@ internal static class PlanTelling
 
     private static string Germination(SiteRules rules, BatchPlan batch) =>
         SeedAge.IsAged(rules, batch)
-            ? $"{Figures.Percent(batch.Order.Germination)} -> {Figures.Percent(batch.Germination)}"
-            : Figures.Percent(batch.Germination);
+            ? $"{ChanceWords.Fine(batch.Order.Germination)} -> {ChanceWords.Fine(batch.Germination)}"
+            : ChanceWords.Fine(batch.Germination);
 
     private static void TellHouses(Passages words, Scenario scenario)
     {
@@ -179,13 +202,13 @@ internal static class PlanTelling
             table.Add(
                 house.Id,
                 house.Name,
-                house.NightC is { } night ? Figures.Temperature(night, scenario.Units) : "unheated",
-                house.DayC is { } day ? Figures.Temperature(day, scenario.Units) : "unheated",
-                Figures.Temperature(house.VentC, scenario.Units),
+                house.NightC is { } night ? Quantity.Temperature.Write(night, scenario.Units) : "unheated",
+                house.DayC is { } day ? Quantity.Temperature.Write(day, scenario.Units) : "unheated",
+                Quantity.Temperature.Write(house.VentC, scenario.Units),
                 house.Opening switch
                 {
                     HouseOpening.AllSeason => "all season",
-                    HouseOpening.FromDate => $"from {Figures.Date(house.OpensOn)}",
+                    HouseOpening.FromDate => $"from {Dates.IsoOrDash(house.OpensOn)}",
                     _ => "when needed",
                 }
             );
@@ -200,14 +223,16 @@ internal static class PlanTelling
         {
             table.Add(
                 space.Id,
-                SafeText.Short(space.Name, 40),
-                space.MatC is { } warmth ? $"heat mat at {Figures.Temperature(warmth, scenario.Units)}" : Kind(space.Kind),
-                space.HouseId ?? "outdoors",
-                Figures.Whole(space.Places) + (space.AislePlaces > 0 ? $" + {space.AislePlaces} in the aisle" : ""),
+                PlainText.Short(space.Name, 40),
+                space.MatC is { } warmth
+                    ? $"{(space.IsChamber ? "chamber" : "heat mat")} at {Quantity.Temperature.Write(warmth, scenario.Units)}"
+                    : Kind(space.Kind),
+                space.HouseId ?? (space.IsChamber ? "-" : "outdoors"),
+                Numbers.Whole(space.Places) + (space.AislePlaces > 0 ? $" + {space.AislePlaces} in the aisle" : ""),
                 space.PlacesNote,
                 space.Changes.IsEmpty
                     ? "-"
-                    : string.Join(", ", space.Changes.Select(change => $"{Figures.Date(change.From)}: {Figures.Whole(change.Places)}"))
+                    : string.Join(", ", space.Changes.Select(change => $"{Dates.Iso(change.From)}: {Numbers.Whole(change.Places)}"))
             );
         }
     }
@@ -220,12 +245,15 @@ internal static class PlanTelling
             _ => "hardening table",
         };
 
-    private static void TellWarnings(Passages words, SeasonPlan plan)
+    private static void TellWarnings(Passages words, ImmutableArray<Fault> warnings)
     {
-        words.Heading(
-            plan.Warnings.IsEmpty ? "Nothing else to know." : $"{Figures.Count(plan.Warnings.Length, "thing", "things")} you should know:"
-        );
-        foreach (var warning in plan.Warnings)
+        if (warnings.IsEmpty)
+        {
+            return;
+        }
+
+        words.Line($"{Numbers.Count(warnings.Length, "thing", "things")} you should know:");
+        foreach (var warning in warnings)
         {
             words.Line($"{warning}", 2);
         }

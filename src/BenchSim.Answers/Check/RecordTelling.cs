@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Answers.Words;
+using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
@@ -67,12 +68,12 @@ internal static class RecordTelling
         );
     }
 
-    private static string Name(int month) => new DateOnly(2001, month, 1).ToString("MMMM", null);
+    private static string Name(int month) => MonthNames.Of(month - 1);
 
-    private static string Temperature(double celsius, bool isImperial) => Figures.Tenths(isImperial ? (celsius * 1.8) + 32 : celsius);
+    private static string Temperature(double celsius, bool isImperial) => Numbers.Tenths(isImperial ? (celsius * 1.8) + 32 : celsius);
 
     private static string Rain(double millimetres, bool isImperial) =>
-        isImperial ? Figures.Tenths(millimetres / 25.4) : Figures.Whole((long)Math.Round(millimetres));
+        isImperial ? Numbers.Tenths(millimetres / 25.4) : Numbers.Whole(millimetres);
 
     private sealed record RecordMonth(string Name, double LowC, double HighC, double RainMm);
 }

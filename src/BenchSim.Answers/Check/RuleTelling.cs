@@ -1,4 +1,5 @@
 using BenchSim.Answers.Words;
+using BenchSim.Report.Words;
 using BenchSim.Season.Fields;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
@@ -19,8 +20,11 @@ internal static class RuleTelling
         Add(table, RuleFields.Table, rules, scenario.Units);
         Add(table, ReliefFields.Table, rules, scenario.Units);
         Add(table, WorkMinuteFields.Table, rules.Minutes, scenario.Units);
+        Add(table, WorkSecondFields.Table, rules.Seconds, scenario.Units);
         Add(table, SeedFields.Table, rules.SeedStorage ?? SeedFields.NotSaid, scenario.Units);
+        Add(table, MixFields.Table, rules.Mix, scenario.Units);
         Add(table, PriceFields.Table, rules.Prices, scenario.Units);
+        words.Sentence($"{PlainText.Capital(WorkWords.NotCounted(rules))} are not counted as work.", 2);
     }
 
     private static void Add<TRecord>(Table table, FieldTable<TRecord> fields, TRecord record, UnitSystem units)

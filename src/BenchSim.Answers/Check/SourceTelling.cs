@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Answers.Words;
+using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 
@@ -31,9 +32,9 @@ internal static class SourceTelling
         foreach (var value in values)
         {
             table.Add(
-                SafeText.Short(value.Owner, 40),
+                PlainText.Short(value.Owner, 40),
                 value.Column,
-                SafeText.Short(value.Value, 60),
+                PlainText.Short(value.Value, 60),
                 value.TrustWords,
                 value.Provenance.Source
             );
@@ -49,7 +50,7 @@ internal static class SourceTelling
             return;
         }
 
-        words.Heading($"Values from memory or assumption: {Figures.Whole(weak.Length)} of {Figures.Whole(values.Length)}");
+        words.Heading($"Values from memory or assumption: {Numbers.Whole(weak.Length)} of {Numbers.Whole(values.Length)}");
         words.Sentence(
             "Check those that matter to you, and write your own into the file that is named. "
                 + "The option --sources prints every value with its source.",
@@ -57,7 +58,7 @@ internal static class SourceTelling
         );
         foreach (var owner in weak.GroupBy(value => (value.File, value.Owner)))
         {
-            words.Line($"{SafeText.Short(owner.Key.Owner, 40)} ({owner.Key.File})", 2);
+            words.Line($"{PlainText.Short(owner.Key.Owner, 40)} ({owner.Key.File})", 2);
             foreach (var trust in owner.GroupBy(value => value.TrustWords, StringComparer.Ordinal))
             {
                 words.Sentence($"{trust.Key}: {string.Join(", ", trust.Select(Shown))}", 4);
@@ -66,5 +67,5 @@ internal static class SourceTelling
     }
 
     private static string Shown(SourcedValue value) =>
-        value.Value.Length == 0 ? value.Column : $"{value.Column} {SafeText.Short(value.Value, 60)}";
+        value.Value.Length == 0 ? value.Column : $"{value.Column} {PlainText.Short(value.Value, 60)}";
 }

@@ -1,4 +1,5 @@
 using BenchSim.Answers.Words;
+using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 
@@ -12,12 +13,12 @@ internal static class StandTelling
         BatchPlan[] direct = [.. plan.Batches.Where(batch => batch.Flat is null)];
         if (direct.Length == 0)
         {
-            words.Heading("No batch is sown directly, so there are no ways to a stand to compare.");
+            words.Heading("No batch is sown directly, so there are no ways to enough plants to compare.");
             return;
         }
 
-        words.Heading("Ways to the stand");
-        var table = words.Table(["batch", ">plants", "way", ">trays", ">seeds a cell", ">seeds", ">chance of the stand", ">cost"]);
+        words.Heading("Ways to enough plants");
+        var table = words.Table(["batch", ">plants", "way", ">trays", ">seeds a cell", ">seeds", ">chance of enough plants", ">cost"]);
         var isCostMissing = false;
         foreach (var batch in direct)
         {
@@ -27,20 +28,20 @@ internal static class StandTelling
                 isCostMissing |= can && way.Cost is null;
                 table.Add(
                     batch.Order.Id,
-                    Figures.Whole(batch.Order.Plants),
+                    Numbers.Whole(batch.Order.Plants),
                     way.What,
-                    can ? Figures.Whole(way.Trays) : "no number will do",
-                    Figures.Whole(way.SeedsPerCell),
-                    can ? Figures.Whole(way.Seeds) : "-",
-                    can ? Figures.Percent(way.Chance) : "-",
-                    way.Cost is { } cost ? Figures.Money(cost, plan.Scenario.Rules.Prices.Currency) : "-"
+                    can ? Numbers.Whole(way.Trays) : "no number will do",
+                    Numbers.Whole(way.SeedsPerCell),
+                    can ? Numbers.Whole(way.Seeds) : "-",
+                    can ? ChanceWords.Stand(way.Chance) : "-",
+                    way.Cost is { } cost ? new Money(plan.Scenario.Rules.Prices.Currency).Amount(cost) : "-"
                 );
             }
         }
 
         words.Sentence(
             "\"One seed a cell\" and \"two seeds a cell and thin\" take the fewest trays that bring the plants wanted "
-                + $"with a chance of {Figures.Setting(plan.Scenario.Rules.StandAssurance)} "
+                + $"with a chance of {ChanceWords.Setting(plan.Scenario.Rules.StandAssurance)} "
                 + "or more. The cost is that of seed, potting mix and the work of sowing; thinning is not in it.",
             2
         );

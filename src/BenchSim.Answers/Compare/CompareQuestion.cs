@@ -19,6 +19,9 @@ public sealed record CompareQuestion
     /// <summary>Names of the variants, each once.</summary>
     public required ImmutableArray<string> Variants { get; init; }
 
+    /// <summary>True when the variants may move their sow dates: they are planned anew, to the set-out dates of the base.</summary>
+    public bool Replan { get; init; }
+
     /// <summary>How they are played.</summary>
     public PlayWish Play { get; init; } = new();
 
@@ -35,25 +38,26 @@ public sealed record CompareQuestion
         var place = Case is null ? null : Case.Out ?? BesideScenario.Folder(Scenario.Directory, $"-{Variants[0]}-case");
         if (place is not null)
         {
+            BesideScenario.RefuseAround(Case?.Out, Scenario.Directory);
             CaseFolder.Check(place);
         }
 
         var plan = Scenario.Open().Plan;
-        var variants = Scenario.OpenVariants(plan, Variants);
+        var variants = Scenario.OpenVariants(plan, Variants, Replan);
         var options = Play.Of(plan);
         var result = watch.Over(options.Seasons, progress => CompareRunner.Play(plan, variants.Plans, options, progress, watch.Cancel));
         if (place is null)
         {
-            return new CompareAnswer(result, null);
+            return new CompareAnswer(result, null) { ScenarioFolder = Scenario.Directory, Replan = Replan };
         }
 
         CaseFolder.Write(
             place,
-            CaseStudy.OfComparison(watch, result, options, Case!.Paper),
+            CaseStudy.OfComparison(watch, result, options, Case!.Paper, Replan),
             [.. variants.Inputs.Select(input => new ReportInput(input.Name, input.Bytes.AsMemory()))],
             watch.Cancel
         );
-        return new CompareAnswer(result, Path.Combine(place, CaseFolder.FileName));
+        return new CompareAnswer(result, Path.Combine(place, CaseFolder.FileName)) { ScenarioFolder = Scenario.Directory, Replan = Replan };
     }
 }
 
@@ -67,8 +71,14 @@ public sealed record CaseWish(string? Out, CasePaper? Paper);
 /// <param name="CaseFile">The case report; null where none was written.</param>
 public sealed record CompareAnswer(CompareResult Result, string? CaseFile) : Answer
 {
+    /// <summary>True when it was asked that the variants be planned anew.</summary>
+    public bool Replan { get; init; }
+
     /// <inheritdoc />
     public override byte[] Json() => AnswerContext.Write(CompareDocument.Of(Result, CaseFile));
+
+    /// <inheritdoc />
+    public override FirstScreen? Screen => CompareScreen.Of(this);
 
     private protected override void Tell(Passages passages) => CompareTelling.Tell(passages, Result, CaseFile);
 }

@@ -14,9 +14,9 @@ internal static class CompareTelling
     public static void Tell(Passages words, CompareResult result, string? caseReport)
     {
         words.Sentence(
-            $"{SafeText.Short(result.Base.Scenario.Name, 60)}: the base against "
-                + $"{Figures.Count(result.Variants.Length, "variant", "variants")}, "
-                + $"{Figures.Count(result.Seasons, "season", "seasons")} of each on the same luck, seed {result.Seed}."
+            $"{PlainText.Short(result.Base.Scenario.Name, 60)}: the base against "
+                + $"{Numbers.Count(result.Variants.Length, "variant", "variants")}, "
+                + $"{Numbers.Count(result.Seasons, "season", "seasons")} of each, the same ones, seed {result.Seed}."
         );
         foreach (var variant in result.Variants)
         {
@@ -26,12 +26,15 @@ internal static class CompareTelling
 
         words.Gap();
         words.Sentence(
-            $"Each interval allows for all {Figures.Whole(result.Comparisons)} comparisons made here (Bonferroni): "
-                + "with 95 % confidence every one of them holds at once. "
-                + "Chances: Newcombe's paired interval; the rest: Student's interval of the mean difference, season by season."
+            CompareSentences.Allowance(result.Comparisons)
+                + " Chances: Newcombe's paired interval; the rest: Student's interval of the mean difference, season by season."
         );
-        words.Sentence("Each figure is rounded by itself, so that a difference may seem one off.");
-        words.Sentence("Sowings that a variant does not change keep the planned dates of the base, so that late means the same in both.");
+        words.Sentence("Each figure is rounded by itself, so a difference may seem one off.");
+        words.Sentence(
+            result.Variants.Any(variant => !variant.Plan.Scenario.IsPlannedAnew)
+                ? "Sowings that a variant does not change keep the planned dates of the base, so that late means the same in both."
+                : "Late is counted from the set-out dates of the base, which stay, so that it means the same in both."
+        );
         foreach (var caution in Cautions(result))
         {
             words.Sentence(caution);
@@ -64,16 +67,16 @@ internal static class CompareTelling
     /// <summary>Tells one variant: a table, then a sentence for each difference.</summary>
     public static void TellVariant(Passages words, CompareResult result, VariantResult variant)
     {
-        words.Sentence($"{SafeText.Quote(variant.Name)} against the base, means of a season:");
+        words.Sentence($"{PlainText.Quote(variant.Name)} against the base, means of a season:");
         words.Gap();
         var table = words.Table(["", ">base", ">variant", ">difference", ">interval", "unit"], LongestName);
         var fits = variant.Fits;
         table.Add(
             "chance that the plan fits",
-            Figures.Percent(fits.Base.Share),
-            Figures.Percent(fits.Variant.Share),
-            CompareFigures.SignedPoints(fits.Difference),
-            $"{CompareFigures.SignedPoints(fits.Low)} to {CompareFigures.SignedPoints(fits.High)}",
+            ChanceWords.Fine(fits.Base.Share),
+            ChanceWords.Fine(fits.Variant.Share),
+            ChanceWords.SignedPoints(fits.Difference),
+            ChanceWords.SignedPoints(fits),
             "percentage points"
         );
         foreach (var change in variant.Changes)
@@ -90,6 +93,11 @@ internal static class CompareTelling
             );
         }
 
+        if (variant.Plan.Scenario.IsPlannedAnew)
+        {
+            TellMoves(words, result, variant);
+        }
+
         words.Gap();
         words.Point(CompareSentences.Fits(variant.Name, fits, result.Seasons), fits.IsReal);
         foreach (var change in variant.Changes.Where(change => change.IsReal))
@@ -100,6 +108,24 @@ internal static class CompareTelling
         foreach (var change in variant.Changes.Where(change => !change.IsReal))
         {
             words.Point(CompareSentences.NotReal(change, result.Seasons), false);
+        }
+    }
+
+    private static void TellMoves(Passages words, CompareResult result, VariantResult variant)
+    {
+        words.Gap();
+        words.Sentence(ReplanWords.Moved(result.Base, variant.Name, variant.Plan));
+        var moves = MovedSowing.Between(result.Base, variant.Plan);
+        if (moves.IsEmpty)
+        {
+            return;
+        }
+
+        words.Gap();
+        var table = words.Table(["batch", "grower", "planned", "planned anew", ">days"], LongestName);
+        foreach (var move in moves)
+        {
+            table.Add(move.Batch, move.Grower, Dates.Iso(move.From), Dates.Iso(move.To), ReplanWords.Days(move));
         }
     }
 }

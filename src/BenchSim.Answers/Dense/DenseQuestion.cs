@@ -4,6 +4,7 @@ using BenchSim.Answers.Json;
 using BenchSim.Answers.Opening;
 using BenchSim.Answers.Words;
 using BenchSim.Report;
+using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Dense;
 
@@ -52,7 +53,7 @@ public sealed record DenseQuestion
             DenseFolder.Write(Out, result, watch.Cancel);
         }
 
-        return new DenseAnswer(result, Out);
+        return new DenseAnswer(result, Out) { ScenarioFolder = Scenario.Directory };
     }
 
     private string? CropOf(SeasonPlan plan)
@@ -78,8 +79,8 @@ public sealed record DenseQuestion
         ];
         var what =
             ofCrop.Length > 0
-                ? $"The crop {SafeText.Quote(Crop)} does not stand on a heat mat. "
-                : $"The plan has no crop {SafeText.Quote(Crop)}. ";
+                ? $"The crop {PlainText.Quote(Crop)} does not stand on a heat mat. "
+                : $"The plan has no crop {PlainText.Quote(Crop)}. ";
         throw new RefusedException(what + Meant(Crop, known, "The crops on its heat mats are ", "No crop of it stands on a heat mat."));
     }
 
@@ -92,7 +93,7 @@ public sealed record DenseQuestion
 
         return flats.FirstOrDefault(flat => string.Equals(flat.Id, Flat, StringComparison.Ordinal))
             ?? throw new RefusedException(
-                $"There is no open flat {SafeText.Quote(Flat)}. "
+                $"There is no open flat {PlainText.Quote(Flat)}. "
                     + Meant(Flat, [.. flats.Select(flat => flat.Id)], "The open flats are ", "")
             );
     }
@@ -106,8 +107,8 @@ public sealed record DenseQuestion
 
         var near = NearNames.Of(written, known);
         return near.IsEmpty
-            ? $"{all}{Figures.List([.. known.Select(SafeText.Quote)])}."
-            : $"Did you mean {string.Join(" or ", near.Select(SafeText.Quote))}?";
+            ? $"{all}{PlainText.List([.. known.Select(PlainText.Quote)])}."
+            : $"Did you mean {string.Join(" or ", near.Select(PlainText.Quote))}?";
     }
 }
 
@@ -118,6 +119,9 @@ public sealed record DenseAnswer(DenseResult Result, string? Folder) : Answer
 {
     /// <inheritdoc />
     public override byte[] Json() => AnswerContext.Write(DenseDocument.Of(Result, Folder));
+
+    /// <inheritdoc />
+    public override FirstScreen? Screen => DenseScreen.Of(this);
 
     private protected override void Tell(Passages passages) => DenseTelling.Tell(passages, Result, Folder);
 }

@@ -1,4 +1,5 @@
 using BenchSim.Answers.Words;
+using BenchSim.Report.Words;
 using BenchSim.Study.Dense;
 using BenchSim.Study.Figures;
 
@@ -10,9 +11,9 @@ internal static class DenseTelling
     public static void Tell(Passages words, DenseResult result, string? folder)
     {
         words.Sentence(
-            $"{SafeText.Short(result.Base.Scenario.Name, 60)}: each crop of the heat mats sown directly, "
+            $"{PlainText.Short(result.Base.Scenario.Name, 60)}: each crop of the heat mats sown directly, "
                 + "and sown dense in open flats and potted up, all else as planned; "
-                + $"{Figures.Count(result.Seasons, "season", "seasons")} of each on the same luck, seed {result.Seed}."
+                + $"{Numbers.Count(result.Seasons, "season", "seasons")} of each, the same ones, seed {result.Seed}."
         );
         words.Gap();
         if (result.Crops.IsEmpty)
@@ -35,7 +36,7 @@ internal static class DenseTelling
 
         foreach (var skip in result.Skipped)
         {
-            words.Sentence($"Left out: {SafeText.Quote(skip.CropId)} cannot be sown {skip.Way}: {skip.Why}.");
+            words.Sentence($"Left out: {PlainText.Quote(skip.CropId)} cannot be sown {skip.Way}: {skip.Why}.");
         }
 
         if (!result.Crops.IsEmpty)
@@ -79,7 +80,7 @@ internal static class DenseTelling
         foreach (var crop in result.Crops)
         {
             table.Add([
-                SafeText.Short(crop.Crop.Name, 24),
+                PlainText.Short(crop.Crop.Name, 24),
                 DenseWords.Density(crop),
                 .. kinds.Select(kind => DenseWords.Cell(crop.Of(kind))),
             ]);
@@ -96,7 +97,7 @@ internal static class DenseTelling
             false => "the plan pots it up",
             null => "the plan sows some of it directly and pots some up",
         };
-        words.Sentence($"{SafeText.Short(crop.Crop.Name, 40)} ({Figures.Count(crop.Direct.Length, "sowing", "sowings")}; {asItStands}):");
+        words.Sentence($"{PlainText.Short(crop.Crop.Name, 40)} ({Numbers.Count(crop.Direct.Length, "sowing", "sowings")}; {asItStands}):");
         words.Gap();
         words.Point(DenseWords.Trade(crop), isSure: true);
         words.Point(DenseWords.Late(crop), isSure: true);
@@ -108,16 +109,15 @@ internal static class DenseTelling
     private static void TellBasis(Passages words, DenseResult result)
     {
         words.Sentence(
-            $"Each interval allows for all {Figures.Whole(result.Comparisons)} comparisons made here (Bonferroni): "
-                + "with 95 % confidence every one of them holds at once. "
-                + "Mats, benches, hours and plants not in time are those of the whole site; flats, trays, "
+            CompareSentences.Allowance(result.Comparisons)
+                + " Mats, benches, hours and plants not in time are those of the whole site; flats, trays, "
                 + "mix and seeds those of the crop. The field wants a crop on the same day either way."
         );
         words.Sentence("Where it breaks even is worked out from planned dates and numbers, not played; docs/dense.md has the formulas.");
         words.Sentence(
-            "Whether a crop stands being potted up is for you to judge: melons, cucumbers and squashes dislike it. "
-                + "What it loses and how long it stands still are pot_up_loss and pot_up_check_days of its row."
+            "Whether a crop can take being potted up is for you to judge: melons, cucumbers and squashes do badly. "
+                + "What it loses, and how long it stops growing, are pot_up_loss and pot_up_check_days of its row."
         );
-        words.Sentence("Minutes of each job are those of [work_minutes]; time your own before you decide on hours.");
+        words.Sentence("Minutes of each job are those of [work_minutes] and [work_seconds]; time your own before you decide on hours.");
     }
 }

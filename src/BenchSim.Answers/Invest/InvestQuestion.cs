@@ -56,7 +56,7 @@ public sealed record InvestQuestion
             InvestFolder.Write(Out, result, watch.Cancel);
         }
 
-        return new InvestAnswer(result, Out);
+        return new InvestAnswer(result, Out) { ScenarioFolder = Scenario.Directory };
     }
 }
 
@@ -67,6 +67,9 @@ public sealed record InvestAnswer(InvestResult Result, string? Folder) : Answer
 {
     /// <inheritdoc />
     public override byte[] Json() => AnswerContext.Write(InvestDocument.Of(Result, Folder));
+
+    /// <inheritdoc />
+    public override FirstScreen? Screen => InvestScreen.Of(this);
 
     private protected override void Tell(Passages passages) => InvestTelling.Tell(passages, Result, Folder);
 }

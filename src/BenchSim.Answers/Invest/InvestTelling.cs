@@ -14,13 +14,13 @@ internal static class InvestTelling
     public static void Tell(Passages words, InvestResult result, string? folder)
     {
         words.Sentence(
-            $"{SafeText.Short(result.Base.Scenario.Name, 60)}: does {SafeText.Quote(result.Name)} pay? "
-                + $"{Figures.Count(result.Seasons, "season", "seasons")} of the base and of the variant "
-                + $"on the same luck, seed {result.Seed}. Money gained is positive, money spent negative; intervals are of 95 %."
+            $"{PlainText.Short(result.Base.Scenario.Name, 60)}: does {PlainText.Quote(result.Name)} pay? "
+                + $"{Numbers.Count(result.Seasons, "season", "seasons")} of the base and of the variant, "
+                + $"the same ones, seed {result.Seed}. Money gained is positive, money spent negative; intervals are of 95 %."
         );
         if (result.Terms.Basis.Length > 0)
         {
-            words.Sentence($"Where the terms come from, in the words of the variant: {SafeText.Short(result.Terms.Basis, 300)}");
+            words.Sentence($"Where the terms come from, in the words of the variant: {PlainText.Short(result.Terms.Basis, 300)}");
         }
 
         words.Gap();
@@ -28,8 +28,8 @@ internal static class InvestTelling
         words.Point(InvestSentences.Chance(result), isSure: true);
         words.Point(InvestSentences.Deciding(result), isSure: true);
         words.Point(
-            $"The plan fits in {Figures.Percent(result.VariantFits.Share)} of seasons ({Figures.Interval(result.VariantFits)}) "
-                + $"instead of {Figures.Percent(result.BaseFits.Share)} ({Figures.Interval(result.BaseFits)}).",
+            $"The plan fits in {ChanceWords.Fine(result.VariantFits.Share)} of seasons ({ChanceWords.FineInterval(result.VariantFits)}) "
+                + $"instead of {ChanceWords.Fine(result.BaseFits.Share)} ({ChanceWords.FineInterval(result.BaseFits)}).",
             isSure: true
         );
         words.Gap();
@@ -37,7 +37,7 @@ internal static class InvestTelling
         TellLife(words, result);
         TellTornado(words, result);
         words.Sentence(
-            "What one must believe of one input, all else as given, for it to pay (on average, "
+            "What would have to be true of one figure, all else as given, for it to pay (on average, "
                 + "at the net present value of 0 or more; in brackets the 95 % interval):"
         );
         words.Gap();
@@ -100,10 +100,10 @@ internal static class InvestTelling
     {
         var currency = result.Currency;
         words.Sentence(
-            $"Over a life of {Figures.Count(result.Terms.LifeYears, "year", "years")} at "
+            $"Over a life of {Numbers.Count(result.Terms.LifeYears, "year", "years")} at "
                 + $"{InvestNames.Percent(result.Terms.DiscountRate)} a year, capital {InvestNames.Money(result.Terms.Capital, currency)}. "
-                + $"Average: every year as the mean of the seasons. Spread: {Figures.Whole(result.Lives)} lives, "
-                + "every year of each a season drawn from those played (net benefit: the seasons themselves)."
+                + $"Average: every year as the mean of the seasons. Spread: {Numbers.Whole(result.Lives)} runs of that many years, "
+                + "each year a season drawn from those played (net benefit: the seasons themselves)."
         );
         words.Gap();
         var table = words.Table(["", ">average", ">interval", ">P10", ">P50", ">P90", "unit"]);
@@ -124,9 +124,9 @@ internal static class InvestTelling
         if (rate.LivesWithout + rate.LivesWithSeveral > 0)
         {
             words.Sentence(
-                $"{Figures.Count(rate.LivesWithout, "life has", "lives have")} no internal rate (the money never comes back, or "
+                $"{Numbers.Count(rate.LivesWithout, "run has", "runs have")} no internal rate (the money never comes back, or "
                     + "nothing is ever lost), and "
-                    + $"{Figures.Count(rate.LivesWithSeveral, "life has", "lives have")} several; of these the greatest counts."
+                    + $"{Numbers.Count(rate.LivesWithSeveral, "run has", "runs have")} several; of these the greatest counts."
             );
             words.Gap();
         }
@@ -212,8 +212,7 @@ internal static class InvestTelling
 
     private static string Signed(double amount)
     {
-        var size = Math.Abs(amount);
-        var text = size < 0.995 ? Math.Round(size, 2, MidpointRounding.AwayFromZero).ToString("0.##", null) : Figures.Short(size);
+        var text = Numbers.Fine(Math.Abs(amount));
         return text is "0" ? "0" : (amount < 0 ? "-" : "+") + text;
     }
 }

@@ -13,6 +13,7 @@ namespace BenchSim.Answers.Json;
 [JsonSerializable(typeof(FaultsDocument))]
 [JsonSerializable(typeof(InvestDocument))]
 [JsonSerializable(typeof(LevelDocument))]
+[JsonSerializable(typeof(MendDocument))]
 [JsonSerializable(typeof(NewDocument))]
 [JsonSerializable(typeof(PapersDocument))]
 [JsonSerializable(typeof(PartDocument))]
@@ -21,6 +22,8 @@ namespace BenchSim.Answers.Json;
 [JsonSerializable(typeof(SizeDocument))]
 [JsonSerializable(typeof(StoryDocument))]
 [JsonSerializable(typeof(SuccessionDocument))]
+[JsonSerializable(typeof(TodayDocument))]
+[JsonSerializable(typeof(UnderwayDocument))]
 [JsonSerializable(typeof(WeatherDocument))]
 internal sealed partial class AnswerContext : JsonSerializerContext
 {

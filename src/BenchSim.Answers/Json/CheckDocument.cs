@@ -15,8 +15,10 @@ namespace BenchSim.Answers.Json;
 /// <param name="LastDay">Last day of the play.</param>
 /// <param name="Batches">The batches.</param>
 /// <param name="Spaces">The spaces.</param>
+/// <param name="Mishaps">What may go wrong in a season, in the order of the site.</param>
 /// <param name="Climate">What the site's weather means for the plan.</param>
-/// <param name="StandWays">Ways to the stand of each directly sown batch; null where they were not asked for.</param>
+/// <param name="Air">Heater, fans and vents that each house takes whose size is given.</param>
+/// <param name="StandWays">Ways to enough plants of each directly sown batch; null where they were not asked for.</param>
 /// <param name="Values">Values in use and where they come from: those from memory or assumption, or all where they were asked for.</param>
 /// <param name="Warnings">Things to know about the plan that are no faults.</param>
 /// <param name="Faults">What is wrong with it: nothing.</param>
@@ -29,7 +31,9 @@ internal sealed record CheckDocument(
     DateOnly LastDay,
     ImmutableArray<JsonPlannedBatch> Batches,
     ImmutableArray<JsonGivenSpace> Spaces,
+    ImmutableArray<JsonGivenMishap> Mishaps,
     JsonClimate Climate,
+    ImmutableArray<JsonAir> Air,
     ImmutableArray<JsonStandWay>? StandWays,
     ImmutableArray<JsonValue> Values,
     ImmutableArray<JsonFault> Warnings,
@@ -39,13 +43,17 @@ internal sealed record CheckDocument(
 /// <summary>A batch as planned.</summary>
 /// <param name="Id">Id.</param>
 /// <param name="Crop">Crop id.</param>
+/// <param name="Variety">Variety; empty where the plan names none.</param>
 /// <param name="Grower">Grower.</param>
 /// <param name="Plants">Plants wanted.</param>
 /// <param name="Sow">Sowing.</param>
 /// <param name="OffMat">Off the mat; null where it stands on none.</param>
 /// <param name="PotUp">Potting up; null for a batch sown directly.</param>
+/// <param name="Finish">Date of going to the benches on which it finishes; null where there are none.</param>
 /// <param name="Table">To the hardening table.</param>
+/// <param name="Ready">First day on which it would be ready for the field, in normal weather and with room.</param>
 /// <param name="SetOut">Set out.</param>
+/// <param name="DaysInHand">Days from ready to set out; below 0 where it is wanted before it can be ready.</param>
 /// <param name="Tray">Tray type id.</param>
 /// <param name="Trays">Trays.</param>
 /// <param name="Flats">Flats.</param>
@@ -57,13 +65,17 @@ internal sealed record CheckDocument(
 internal sealed record JsonPlannedBatch(
     string Id,
     string Crop,
+    string Variety,
     string Grower,
     int Plants,
     DateOnly Sow,
     DateOnly? OffMat,
     DateOnly? PotUp,
+    DateOnly? Finish,
     DateOnly Table,
+    DateOnly Ready,
     DateOnly SetOut,
+    int DaysInHand,
     string Tray,
     int Trays,
     int Flats,
@@ -78,13 +90,17 @@ internal sealed record JsonPlannedBatch(
         new(
             Id: batch.Order.Id,
             Crop: batch.Crop.Id,
+            Variety: batch.Order.Variety,
             Grower: batch.Order.Grower,
             Plants: batch.Order.Plants,
             Sow: batch.SowOn,
             OffMat: batch.OffMatOn,
             PotUp: batch.PotUpOn,
+            Finish: batch.FinishOn,
             Table: batch.TableOn,
+            Ready: batch.ReadyOn,
             SetOut: batch.SetOutOn,
+            DaysInHand: batch.DaysInHand,
             Tray: batch.Tray.Id,
             Trays: batch.Trays,
             Flats: batch.Flats,
@@ -99,7 +115,7 @@ internal sealed record JsonPlannedBatch(
 /// <summary>A space as given.</summary>
 /// <param name="Id">Id.</param>
 /// <param name="Name">Name.</param>
-/// <param name="Kind">"mat", "bench" or "table".</param>
+/// <param name="Kind">"mat", "chamber", "bench" or "table".</param>
 /// <param name="House">House id; null outdoors.</param>
 /// <param name="Places">Places on the first day.</param>
 /// <param name="PlacesNote">How they were worked out.</param>
@@ -118,7 +134,7 @@ internal sealed record JsonGivenSpace(
         new(
             space.Id,
             space.Name,
-            Trade.Code(space.Kind),
+            Trade.Code(space),
             space.HouseId,
             space.Places,
             space.PlacesNote,
@@ -131,13 +147,39 @@ internal sealed record JsonGivenSpace(
 /// <param name="Places">The places.</param>
 internal sealed record JsonPlacesFrom(DateOnly From, int Places);
 
+/// <summary>Something that may go wrong, at most once a season.</summary>
+/// <param name="Id">Id of the mishap.</param>
+/// <param name="Name">Name shown to people.</param>
+/// <param name="Chance">Chance that it happens in a season, 0 to 1.</param>
+/// <param name="From">First day on which it may strike.</param>
+/// <param name="To">Last day on which it may strike.</param>
+/// <param name="House">Id of the house that it strikes; null where it is not kept to one.</param>
+/// <param name="Space">Id of the space that it strikes; null where it is not kept to one.</param>
+/// <param name="Crop">Id of the crop that it strikes; null where it is not kept to one.</param>
+/// <param name="Loss">Share of the plants lost in each tray or flat that it strikes, 0 to 1.</param>
+internal sealed record JsonGivenMishap(
+    string Id,
+    string Name,
+    double Chance,
+    DateOnly From,
+    DateOnly To,
+    string? House,
+    string? Space,
+    string? Crop,
+    double Loss
+)
+{
+    public static JsonGivenMishap Of(Mishap mishap) =>
+        new(mishap.Id, mishap.Name, mishap.Chance, mishap.From, mishap.To, mishap.HouseId, mishap.SpaceId, mishap.CropId, mishap.Loss);
+}
+
 /// <summary>A way to the stand of a batch.</summary>
 /// <param name="Batch">Id of the batch.</param>
 /// <param name="Way">The way.</param>
 /// <param name="Trays">Trays; null where no number will do.</param>
 /// <param name="SeedsPerCell">Seeds a cell.</param>
 /// <param name="Seeds">Seeds; null where no number of trays will do.</param>
-/// <param name="Chance">Chance of the stand, worked out; null where no number of trays will do.</param>
+/// <param name="Chance">Chance of enough plants, worked out; null where no number of trays will do.</param>
 /// <param name="Cost">Cost of seed, mix and sowing; null where a price is missing.</param>
 internal sealed record JsonStandWay(string Batch, string Way, int? Trays, int SeedsPerCell, long? Seeds, double? Chance, double? Cost)
 {

@@ -6,7 +6,7 @@ using BenchSim.Study.Results;
 
 namespace BenchSim.Answers.Json;
 
-/// <summary>Variants against a base, on the same luck.</summary>
+/// <summary>Variants against a base, in the same seasons.</summary>
 /// <param name="Seasons">Seasons played of each.</param>
 /// <param name="Seed">Seed of all luck, as text.</param>
 /// <param name="Confidence">Confidence that all intervals hold at once.</param>
@@ -47,7 +47,7 @@ internal sealed record JsonVariant(string Name, JsonChance Fits, JsonFitChange F
         new(variant.Name, JsonChance.Of(variant.Fits.Variant), JsonFitChange.Of(variant.Fits), [.. variant.Changes.Select(JsonMeasure.Of)]);
 }
 
-/// <summary>A measure of two ways, on the same luck: of a base and a variant, or sown directly and dense.</summary>
+/// <summary>A measure of two ways, in the same seasons: of a base and a variant, or sown directly and dense.</summary>
 /// <param name="Measure">Code of the measure.</param>
 /// <param name="Unit">Its unit; a currency, which may be empty, for money.</param>
 /// <param name="Base">Mean of the base, or sown directly.</param>
@@ -57,7 +57,7 @@ internal sealed record JsonVariant(string Name, JsonChance Fits, JsonFitChange F
 /// <param name="Real">The interval leaves out 0.</param>
 /// <param name="SeasonsDiffering">Seasons in which the two are not the same.</param>
 /// <param name="VarianceRatio">
-/// How many times smaller the variance of the difference is than with luck of their own; null when it cannot be told or the difference
+/// How many times smaller the variance of the difference is than in seasons of their own; null when there is none or the difference
 /// never varies.
 /// </param>
 internal sealed record JsonMeasure(

@@ -13,13 +13,13 @@ namespace BenchSim.Answers.Json;
 /// <param name="Variant">Name of the variant.</param>
 /// <param name="Seasons">Seasons played of the base and of the variant.</param>
 /// <param name="Seed">Seed of all luck, as text.</param>
-/// <param name="Lives">Lives of the investment drawn from those seasons.</param>
+/// <param name="Lives">Runs of years drawn from those seasons.</param>
 /// <param name="Confidence">Confidence of the intervals.</param>
 /// <param name="Currency">Currency; may be empty.</param>
 /// <param name="Terms">What the variant costs.</param>
 /// <param name="BaseFits">Chance that a season of the base fits.</param>
 /// <param name="VariantFits">Chance that a season of the variant fits.</param>
-/// <param name="Pays">Chance that the variant pays, over the lives.</param>
+/// <param name="Pays">Chance that the variant pays, over the runs.</param>
 /// <param name="Parts">What a year saves and costs.</param>
 /// <param name="LeftOut">What has no price and is not counted.</param>
 /// <param name="YearlyNetBenefit">Net benefit of a year.</param>
@@ -28,7 +28,7 @@ namespace BenchSim.Answers.Json;
 /// <param name="SimplePayback">Years until the money is back.</param>
 /// <param name="DiscountedPayback">Years until the money is back, discounted.</param>
 /// <param name="Tornado">The net present value with one input lower or higher, widest swing first.</param>
-/// <param name="BreakEven">What one must believe of one input for it to pay.</param>
+/// <param name="BreakEven">What would have to be true of one input for it to pay.</param>
 /// <param name="Cautions">What the case leaves out.</param>
 /// <param name="Folder">Folder of the chart and tables; null where none was written.</param>
 internal sealed record InvestDocument(
@@ -157,11 +157,11 @@ internal sealed record JsonMoney(double Mean, JsonInterval? Interval, double? P1
 /// <summary>An internal rate of return; null where there is none.</summary>
 /// <param name="OfAverageYear">With every year as the mean of the seasons.</param>
 /// <param name="Interval">Its interval; null for one season.</param>
-/// <param name="P10">Tenth percentile over the lives.</param>
-/// <param name="P50">Median over the lives.</param>
-/// <param name="P90">Ninetieth percentile over the lives.</param>
-/// <param name="LivesWithout">Lives that have none.</param>
-/// <param name="LivesWithSeveral">Lives that have several; of these the greatest counts.</param>
+/// <param name="P10">Tenth percentile over the runs.</param>
+/// <param name="P50">Median over the runs.</param>
+/// <param name="P90">Ninetieth percentile over the runs.</param>
+/// <param name="LivesWithout">Runs that have none.</param>
+/// <param name="LivesWithSeveral">Runs that have several; of these the greatest counts.</param>
 internal sealed record JsonRate(
     double? OfAverageYear,
     JsonInterval? Interval,
@@ -187,9 +187,9 @@ internal sealed record JsonRate(
 /// <summary>Years until the money is back; null where it never is.</summary>
 /// <param name="OfAverageYear">With every year as the mean of the seasons.</param>
 /// <param name="Interval">Its interval; null for one season.</param>
-/// <param name="P10">Tenth percentile over the lives.</param>
-/// <param name="P50">Median over the lives.</param>
-/// <param name="P90">Ninetieth percentile over the lives.</param>
+/// <param name="P10">Tenth percentile over the runs.</param>
+/// <param name="P50">Median over the runs.</param>
+/// <param name="P90">Ninetieth percentile over the runs.</param>
 internal sealed record JsonPayback(double? OfAverageYear, JsonInterval? Interval, double? P10, double? P50, double? P90)
 {
     public static JsonPayback Of(PaybackSpread spread) =>
@@ -232,7 +232,7 @@ internal sealed record JsonSwing(
         );
 }
 
-/// <summary>What one must believe of one input, all else as given, for the variant to pay.</summary>
+/// <summary>What would have to be true of one input, all else as given, for the variant to pay.</summary>
 /// <param name="Input">The input.</param>
 /// <param name="Value">Its value as given.</param>
 /// <param name="MustBe">"at least" or "at most".</param>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Report.Json;
+using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 using BenchSim.Season.Weather;
 
@@ -10,6 +11,7 @@ namespace BenchSim.Answers.Json;
 /// <param name="FrostAfter">Share of years with frost after a date.</param>
 /// <param name="NightsBelow">Nights below the temperatures that hold some crop back, by fortnight.</param>
 /// <param name="HoldDays">Days on which the weather alone would hold trays back, by fortnight.</param>
+/// <param name="Airs">The air of each house by month.</param>
 /// <param name="Fuel">Fuel expected, by house.</param>
 /// <param name="Mats">Electricity of the heat mats, by the planned dates.</param>
 internal sealed record JsonClimate(
@@ -17,6 +19,7 @@ internal sealed record JsonClimate(
     ImmutableArray<JsonFrost> FrostAfter,
     ImmutableArray<JsonNights> NightsBelow,
     ImmutableArray<JsonHolds> HoldDays,
+    ImmutableArray<JsonHouseMonths> Airs,
     ImmutableArray<JsonHouseNeed> Fuel,
     ImmutableArray<JsonMatNeed> Mats
 )
@@ -27,6 +30,7 @@ internal sealed record JsonClimate(
             [.. climate.Frost is { } frost ? frost.FrostAfter.Select(chance => JsonFrost.Of(chance, frost.Last)) : []],
             [.. climate.Nights is { } nights ? nights.Nights.Select(JsonNights.Of) : []],
             [.. climate.Holds.Select(JsonHolds.Of)],
+            [.. climate.Airs.Select(JsonHouseMonths.Of)],
             [.. climate.Houses.Select(JsonHouseNeed.Of)],
             [.. climate.Mats.Select(JsonMatNeed.Of)]
         );
@@ -58,12 +62,14 @@ internal sealed record JsonNights(DateOnly From, int Days, double ThresholdC, do
 /// <summary>Days on which the weather alone would hold trays of some crops back.</summary>
 /// <param name="Kind">What they are kept from: "table", "field", or "wet" for a field that is too wet for any.</param>
 /// <param name="AboveC">Temperature that every forecast night must reach; null for "wet".</param>
+/// <param name="Cover">Cover of the field under which the nights are looked at: "open", "row cover", "low tunnel" or "tunnel".</param>
 /// <param name="Under">Houses of the tables, an empty text for tables outdoors; empty for the field.</param>
 /// <param name="Crops">Names of the crops; empty for "wet".</param>
 /// <param name="Fortnights">The fortnights.</param>
 internal sealed record JsonHolds(
     string Kind,
     double? AboveC,
+    string Cover,
     ImmutableArray<string> Under,
     ImmutableArray<string> Crops,
     ImmutableArray<JsonHeldFortnight> Fortnights
@@ -78,6 +84,7 @@ internal sealed record JsonHolds(
                 _ => "wet",
             },
             holds.AboveC,
+            PlanFields.FieldCoverWord[holds.Cover],
             holds.Under,
             holds.Crops,
             [
@@ -99,6 +106,34 @@ internal sealed record JsonHolds(
 /// <param name="StandardDeviation">Its standard deviation from year to year.</param>
 /// <param name="Years">Years.</param>
 internal sealed record JsonHeldFortnight(DateOnly From, int Days, double Mean, double StandardDeviation, int Years);
+
+/// <summary>The air of a house by month.</summary>
+/// <param name="House">House id.</param>
+/// <param name="Months">By month.</param>
+internal sealed record JsonHouseMonths(string House, ImmutableArray<JsonMonthInHouse> Months)
+{
+    public static JsonHouseMonths Of(HouseMonths house) =>
+        new(
+            house.House.Id,
+            [
+                .. house.Months.Select(month => new JsonMonthInHouse(
+                    month.First,
+                    month.NoonShutC,
+                    month.NoonC,
+                    month.VentShare,
+                    house.House.IsHeated ? month.HeatedHours : null
+                )),
+            ]
+        );
+}
+
+/// <summary>A month in a house, means over its days and the years.</summary>
+/// <param name="From">Its first day in the season.</param>
+/// <param name="NoonShutC">Air at noon were the vents kept shut, degrees Celsius.</param>
+/// <param name="NoonC">Air at noon, vents used, degrees Celsius.</param>
+/// <param name="VentShare">Share of the days on which the vents open.</param>
+/// <param name="HeatedHours">Hours in the month in which the heater runs; null in an unheated house.</param>
+internal sealed record JsonMonthInHouse(DateOnly From, double NoonShutC, double NoonC, double VentShare, double? HeatedHours);
 
 /// <summary>Fuel expected of a house.</summary>
 /// <param name="House">House id.</param>

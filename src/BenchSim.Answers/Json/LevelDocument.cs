@@ -3,6 +3,7 @@ using System.Globalization;
 using BenchSim.Answers.Words;
 using BenchSim.Report.Json;
 using BenchSim.Report.Words;
+using BenchSim.Study.Compare;
 using BenchSim.Study.Levelling;
 
 namespace BenchSim.Answers.Json;
@@ -71,10 +72,7 @@ internal sealed record LevelDocument(
             ShiftDays: result.ShiftDays,
             ShiftBound: result.ShiftBound,
             ShiftProved: result.IsShiftProved,
-            Moves:
-            [
-                .. result.Moves.Select(move => new JsonMove(move.Batch, move.From, move.To, move.Days, move.SetOutFrom, move.SetOutTo)),
-            ],
+            Moves: [.. result.Moves.Select(JsonMove.Of)],
             Groups: [.. result.Groups.Select(group => JsonLevelGroup.Of(group, result))],
             Trial: result.Trial is { } trial ? JsonComparison.Of(trial) : null,
             File: written
@@ -83,12 +81,17 @@ internal sealed record LevelDocument(
 
 /// <summary>A sowing moved.</summary>
 /// <param name="Batch">Id of the batch.</param>
+/// <param name="Grower">Grower whose batch it is.</param>
 /// <param name="From">Planned sow date.</param>
-/// <param name="To">Sow date when levelled.</param>
+/// <param name="To">Its sow date when moved.</param>
 /// <param name="Days">Days moved, below 0 for earlier.</param>
 /// <param name="SetOutFrom">Planned set-out date.</param>
-/// <param name="SetOutTo">Set-out date when levelled.</param>
-internal sealed record JsonMove(string Batch, DateOnly From, DateOnly To, int Days, DateOnly SetOutFrom, DateOnly SetOutTo);
+/// <param name="SetOutTo">Its set-out date then.</param>
+internal sealed record JsonMove(string Batch, string Grower, DateOnly From, DateOnly To, int Days, DateOnly SetOutFrom, DateOnly SetOutTo)
+{
+    public static JsonMove Of(MovedSowing move) =>
+        new(move.Batch, move.Grower, move.From, move.To, move.Days, move.SetOutFrom, move.SetOutTo);
+}
 
 /// <summary>Spaces that are levelled together.</summary>
 /// <param name="Kind">"mat", "bench" or "table".</param>

@@ -8,6 +8,7 @@ namespace BenchSim.Answers.Json;
 /// <summary>The answer of a run; result.json in the report folder has the rest.</summary>
 /// <param name="Version">Version of the documents.</param>
 /// <param name="Name">Name of the case.</param>
+/// <param name="Variant">Variant that was played; null for the folder as it is.</param>
 /// <param name="Seasons">Seasons played.</param>
 /// <param name="Seed">Seed of all luck, as text.</param>
 /// <param name="Fits">Chance that a season fits, days held by weather alone excepted.</param>
@@ -22,6 +23,7 @@ namespace BenchSim.Answers.Json;
 internal sealed record RunDocument(
     int Version,
     string Name,
+    string? Variant,
     int Seasons,
     string Seed,
     JsonChance Fits,

@@ -72,10 +72,11 @@ internal sealed record SizeDocument(
 /// <summary>A number of places, played.</summary>
 /// <param name="Places">Places; null for no limit.</param>
 /// <param name="Fits">Chance that a season fits.</param>
+/// <param name="PlantsInTime">Plants out in time in a season, mean.</param>
 /// <param name="LatePlantDays">Late plant-days of a season.</param>
 /// <param name="MeetsGoal">Whether the interval of the chance lies above the goal.</param>
-internal sealed record JsonSize(int? Places, JsonChance Fits, JsonMean LatePlantDays, bool MeetsGoal)
+internal sealed record JsonSize(int? Places, JsonChance Fits, double PlantsInTime, JsonMean LatePlantDays, bool MeetsGoal)
 {
     public static JsonSize Of(SizePoint point) =>
-        new(point.Places, JsonChance.Of(point.Fits), new JsonMean(point.LatePlantDays, point.HalfWidth), point.IsMet);
+        new(point.Places, JsonChance.Of(point.Fits), point.PlantsInTime, new JsonMean(point.LatePlantDays, point.HalfWidth), point.IsMet);
 }

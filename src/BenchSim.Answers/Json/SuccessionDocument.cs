@@ -5,7 +5,7 @@ using BenchSim.Study.Succession;
 
 namespace BenchSim.Answers.Json;
 
-/// <summary>Schedules of successions of one line of the plan, on the same luck.</summary>
+/// <summary>Schedules of successions of one line of the plan, in the same seasons.</summary>
 /// <param name="Version">Version of the documents.</param>
 /// <param name="Name">Name of the case.</param>
 /// <param name="Batch">Id of the line.</param>

@@ -4,6 +4,7 @@ using BenchSim.Answers.Opening;
 using BenchSim.Answers.Words;
 using BenchSim.Folder;
 using BenchSim.Folder.Files;
+using BenchSim.Folder.Plan;
 using BenchSim.Study.Levelling;
 
 namespace BenchSim.Answers.Level;
@@ -22,12 +23,13 @@ public sealed record LevelQuestion
     /// <summary>Share of the places that the expected trays may fill, above 0 to 1.</summary>
     public double Fill { get; init; } = 1;
 
-    /// <summary>
-    /// File for the levelled plan; null for plan-levelled.csv in the scenario folder, and then only a plan to adopt is written.
-    /// </summary>
+    /// <summary>True to write the levelled plan to plan-levelled.csv in the scenario folder; nothing is written unasked.</summary>
+    public bool Write { get; init; }
+
+    /// <summary>File for the levelled plan; null for the one of <see cref="Write"/>, or none.</summary>
     public string? Out { get; init; }
 
-    /// <summary>Levels the plan, tries it, and writes the levelled plan where it is to be adopted or a file is asked for.</summary>
+    /// <summary>Levels the plan, tries it, and writes the levelled plan where that is asked for.</summary>
     /// <param name="leveller">Finds the best choices.</param>
     /// <param name="watch">Watches the plays.</param>
     /// <exception cref="FaultsFoundException">The scenario has faults.</exception>
@@ -48,20 +50,20 @@ public sealed record LevelQuestion
             Fill = Fill,
         };
         var result = watch.Over(Hundredths, progress => LevelRunner.Run(opened.Plan, options, leveller, progress, watch.Cancel));
-        if (target is null || result.Levelled is null || (result.Verdict != LevelVerdict.Adopt && Out is null))
+        if (target is null || result.Levelled is null)
         {
-            return new LevelAnswer(result, null);
+            return new LevelAnswer(result, null) { ScenarioFolder = Scenario.Directory };
         }
 
         target.Write(result.Moves, watch.Cancel);
-        return new LevelAnswer(result, target.Shown);
+        return new LevelAnswer(result, target.Shown) { ScenarioFolder = Scenario.Directory };
     }
 
     private LevelledPlanFile? TargetOf(OpenedScenario opened)
     {
-        var path = Out ?? (Scenario.Directory is { } directory ? Path.Combine(directory, LevelledPlanFile.UsualName) : null);
-        var plan = opened.Inputs.First(input => string.Equals(input.Name, FileNames.Plan, StringComparison.Ordinal));
-        return path is null ? null : new LevelledPlanFile(path, plan.Bytes);
+        var path = Out ?? (Write && Scenario.Directory is { } directory ? Path.Combine(directory, LevelledPlanFile.UsualName) : null);
+        var plan = opened.Inputs.First(input => FileNames.IsPlan(input.Name));
+        return path is null ? null : new LevelledPlanFile(path, PlanAsCsv.Of(plan, opened.Plan.Scenario.DateOrder));
     }
 }
 
@@ -72,6 +74,9 @@ public sealed record LevelAnswer(LevelResult Result, string? File) : Answer
 {
     /// <inheritdoc />
     public override byte[] Json() => AnswerContext.Write(LevelDocument.Of(Result, File));
+
+    /// <inheritdoc />
+    public override FirstScreen? Screen => LevelScreen.Of(this);
 
     private protected override void Tell(Passages passages) => LevelTelling.Tell(passages, Result, File);
 }

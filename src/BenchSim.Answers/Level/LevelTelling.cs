@@ -1,5 +1,6 @@
 using BenchSim.Answers.Compare;
 using BenchSim.Answers.Words;
+using BenchSim.Report.Words;
 using BenchSim.Study.Compare;
 using BenchSim.Study.Levelling;
 
@@ -11,8 +12,8 @@ internal static class LevelTelling
     public static void Tell(Passages words, LevelResult result, string? written)
     {
         words.Sentence(
-            $"{SafeText.Short(result.Plan.Scenario.Name, 60)}: {Figures.Count(result.Plan.Batches.Length, "sowing", "sowings")}, "
-                + $"of which {Figures.Whole(result.Movable)} may move."
+            $"{PlainText.Short(result.Plan.Scenario.Name, 60)}: {Numbers.Count(result.Plan.Batches.Length, "sowing", "sowings")}, "
+                + $"of which {Numbers.Whole(result.Movable)} may move."
         );
         TellMoves(words, result);
         TellExpected(words, result);
@@ -25,12 +26,14 @@ internal static class LevelTelling
         words.Sentence(LevelWords.Verdict(result));
         if (written is not null)
         {
-            var use = result.Verdict == LevelVerdict.Adopt ? ". To use it, put it in the place of plan.csv." : ", as asked with --out.";
+            var use = result.Verdict == LevelVerdict.Adopt ? ". To use it, put it in the place of plan.csv." : ", as asked.";
             words.Sentence($"The levelled plan is in {written}{use}");
         }
         else if (result.Levelled is not null)
         {
-            words.Sentence("No file was written; --out FILE writes the levelled plan all the same.");
+            words.Sentence(
+                $"No file was written: --write writes the levelled plan to {LevelledPlanFile.UsualName} in the scenario folder."
+            );
         }
     }
 
@@ -41,21 +44,23 @@ internal static class LevelTelling
             return;
         }
 
-        words.Heading($"Sowings moved: {Figures.Whole(result.Moves.Length)}, by {Figures.Count(result.ShiftDays, "day", "days")} in all");
-        var table = words.Table(["batch", "planned", "levelled", ">days", "set out"]);
+        words.Heading($"Sowings moved: {Numbers.Whole(result.Moves.Length)}, by {Numbers.Count(result.ShiftDays, "day", "days")} in all");
+        var table = words.Table(["batch", "grower", "planned", "levelled", ">days", "set out"]);
         foreach (var move in result.Moves)
         {
             table.Add(
                 move.Batch,
-                Figures.Date(move.From),
-                Figures.Date(move.To),
-                LevelWords.Days(move),
+                PlainText.Short(move.Grower, 30),
+                Dates.Iso(move.From),
+                Dates.Iso(move.To),
+                ReplanWords.Days(move),
                 move.SetOutFrom == move.SetOutTo
-                    ? Figures.Date(move.SetOutTo)
-                    : $"{Figures.Date(move.SetOutFrom)} becomes {Figures.Date(move.SetOutTo)}"
+                    ? Dates.Iso(move.SetOutTo)
+                    : $"{Dates.Iso(move.SetOutFrom)} becomes {Dates.Iso(move.SetOutTo)}"
             );
         }
 
+        words.Sentence(LevelWords.ByGrower(result), 2);
         if (result.Moves.Any(move => move.SetOutFrom != move.SetOutTo))
         {
             words.Sentence(
@@ -71,7 +76,7 @@ internal static class LevelTelling
         var hasMoves = !result.Moves.IsEmpty;
         words.Heading(
             "Expected places wanted: the mean of "
-                + $"{Figures.Count(result.Options.ExpectedSeasons, "season", "seasons")} without limits of place"
+                + $"{Numbers.Count(result.Options.ExpectedSeasons, "season", "seasons")} without limits of place"
         );
         string[] columns = [">peak as planned", "on", ">place-days over", "most over on"];
         string[] levelled = [">peak levelled", "on", ">place-days over", "most over on"];
@@ -82,32 +87,30 @@ internal static class LevelTelling
             table.Add([.. cells, .. hasMoves ? Cells(group.After) : []]);
         }
 
-        var limit = result.Options.Fill < 1 ? $"{Figures.Percent(result.Options.Fill)} of the places" : "the places";
+        var limit = result.Options.Fill < 1 ? $"{ChanceWords.Setting(result.Options.Fill)} of the places" : "the places";
         words.Sentence(
             $"Place-days over are places wanted beyond {limit} of the day, added up over the days: "
-                + $"{Figures.Tenths(result.OverBefore)} in all as planned"
-                + (hasMoves ? $", {Figures.Tenths(result.OverAfter)} levelled. " : ". ")
+                + $"{Numbers.Tenths(result.OverBefore)} in all as planned"
+                + (hasMoves ? $", {Numbers.Tenths(result.OverAfter)} levelled. " : ". ")
                 + (result.Movable > 0 && result.OverBefore > 0 ? LevelWords.Proof(result) : ""),
             2
         );
     }
 
     private static string[] Cells(ExpectedPeak peak) =>
-        [Figures.Tenths(peak.Places), Figures.Date(peak.On), Figures.Tenths(peak.OverPlaceDays), Figures.Date(peak.WorstOn)];
+        [Numbers.Tenths(peak.Places), Dates.Iso(peak.On), Numbers.Tenths(peak.OverPlaceDays), Dates.IsoOrDash(peak.WorstOn)];
 
     private static void TellTrial(Passages words, LevelResult result, CompareResult trial)
     {
-        words.Heading(
-            $"Played: both plans in {Figures.Count(trial.Seasons, "other season", "other seasons")} on the same luck, seed {trial.Seed}"
-        );
+        words.Heading($"Played: both plans in the same {Numbers.Count(trial.Seasons, "other season", "other seasons")}, seed {trial.Seed}");
         var table = words.Table(["most places wanted on any day", ">as planned", ">levelled", ">difference", ">interval"]);
         foreach (var group in result.Groups)
         {
             var peak = group.Played!;
             table.Add(
                 LevelWords.Group(group.Group, result.Plan.Scenario),
-                Figures.Tenths(peak.Before),
-                Figures.Tenths(peak.After),
+                Numbers.Tenths(peak.Before),
+                Numbers.Tenths(peak.After),
                 Signed(peak.Difference),
                 double.IsNaN(peak.HalfWidth) ? "-" : $"{Signed(peak.Low)} to {Signed(peak.High)}"
             );
@@ -121,7 +124,7 @@ internal static class LevelTelling
 
     private static string Signed(double places)
     {
-        var text = Figures.Tenths(Math.Abs(places));
+        var text = Numbers.Tenths(Math.Abs(places));
         return text is "0.0" ? "0" : (places < 0 ? "-" : "+") + text;
     }
 }

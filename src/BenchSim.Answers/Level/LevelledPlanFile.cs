@@ -3,6 +3,9 @@ using BenchSim.Answers.Asking;
 using BenchSim.Answers.Words;
 using BenchSim.Folder.Files;
 using BenchSim.Folder.Plan;
+using BenchSim.Report.Words;
+using BenchSim.Report.Writing;
+using BenchSim.Study.Compare;
 using BenchSim.Study.Levelling;
 
 namespace BenchSim.Answers.Level;
@@ -23,13 +26,13 @@ internal sealed class LevelledPlanFile(string path, ImmutableArray<byte> plan)
     {
         if (Directory.Exists(path))
         {
-            throw new RefusedException($"{SafeText.Quote(path)} is a folder. Name a file for the levelled plan with --out.");
+            throw new RefusedException($"{PlainText.Quote(path)} is a folder. Name a file for the levelled plan with --out.");
         }
 
         var folder = Path.GetDirectoryName(Path.GetFullPath(path));
         if (folder is null || !Directory.Exists(folder))
         {
-            throw new RefusedException($"There is no folder for {SafeText.Quote(path)}. Make it first, or name another file with --out.");
+            throw new RefusedException($"There is no folder for {PlainText.Quote(path)}. Make it first, or name another file with --out.");
         }
 
         if (!File.Exists(path))
@@ -37,9 +40,9 @@ internal sealed class LevelledPlanFile(string path, ImmutableArray<byte> plan)
             return;
         }
 
-        if (string.Equals(Path.GetFileName(path), FileNames.Plan, StringComparison.OrdinalIgnoreCase))
+        if (FileNames.IsPlan(Path.GetFileName(path).ToLowerInvariant()))
         {
-            throw new RefusedException($"{SafeText.Quote(path)} is a plan in use and stays as it is. Name another file with --out.");
+            throw new RefusedException($"{PlainText.Quote(path)} is a plan in use and stays as it is. Name another file with --out.");
         }
 
         var file = new FileInfo(path);
@@ -51,7 +54,7 @@ internal sealed class LevelledPlanFile(string path, ImmutableArray<byte> plan)
         )
         {
             throw new RefusedException(
-                $"{SafeText.Quote(path)} is not a levelled form of this plan and stays as it is. Take it away, "
+                $"{PlainText.Quote(path)} is not a levelled form of this plan and stays as it is. Take it away, "
                     + "or name another file with --out."
             );
         }
@@ -61,29 +64,13 @@ internal sealed class LevelledPlanFile(string path, ImmutableArray<byte> plan)
     public void Write(ImmutableArray<MovedSowing> moves, CancellationToken cancel)
     {
         var bytes = MovedPlan.Write(plan, moves.ToDictionary(move => move.Batch, move => move.To, StringComparer.Ordinal));
-        var partial = $"{path}.{Guid.NewGuid().ToString("N")[..8]}.partial";
         try
         {
-            cancel.ThrowIfCancellationRequested();
-            using (var stream = new FileStream(partial, FileMode.CreateNew))
-            {
-                stream.Write(bytes.AsSpan());
-            }
-
-            // What has come to stand there during the play is looked at again.
-            Check();
-            File.Move(partial, path, overwrite: true);
+            TargetFile.Write(path, bytes.AsSpan(), Check, cancel);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            throw new RefusedException(
-                $"The levelled plan could not be written to {SafeText.Quote(path)}: "
-                    + $"{failure.Message.Replace(partial, path, StringComparison.Ordinal)}"
-            );
-        }
-        finally
-        {
-            File.Delete(partial);
+            throw new RefusedException($"The levelled plan could not be written to {PlainText.Quote(path)}: {failure.Message}");
         }
     }
 }

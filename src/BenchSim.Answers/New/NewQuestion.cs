@@ -5,6 +5,7 @@ using BenchSim.Answers.Words;
 using BenchSim.Folder;
 using BenchSim.Folder.Files;
 using BenchSim.Report.Json;
+using BenchSim.Report.Words;
 
 namespace BenchSim.Answers.New;
 
@@ -12,43 +13,45 @@ namespace BenchSim.Answers.New;
 /// <param name="Directory">Folder to make; it must not exist yet, or be empty.</param>
 public sealed record NewQuestion(string Directory)
 {
+    /// <summary>The files to lay down: those of the starter folder, where nothing else is said.</summary>
+    public IReadOnlyList<InputFile> Files { get; init; } = ScenarioTemplate.Files();
+
     /// <summary>Lays the folder down, whole or not at all.</summary>
     /// <param name="watch">Stops it.</param>
     /// <exception cref="RefusedException">Something stands there, or it cannot be written.</exception>
     public NewAnswer Ask(PlayWatch watch)
     {
         ArgumentNullException.ThrowIfNull(watch);
-        var files = ScenarioTemplate.Files();
         RefuseFolderInUse();
         watch.Cancel.ThrowIfCancellationRequested();
-        Write(files);
-        return new NewAnswer(Directory, [.. files.Select(file => file.Name)]);
+        Write();
+        return new NewAnswer(Directory, [.. Files.Select(file => file.Name)]);
     }
 
     private void RefuseFolderInUse()
     {
         if (File.Exists(Directory))
         {
-            throw new RefusedException($"{SafeText.Quote(Directory)} is a file. Name a folder that does not exist yet.");
+            throw new RefusedException($"{PlainText.Quote(Directory)} is a file. Name a folder that does not exist yet.");
         }
 
         if (System.IO.Directory.Exists(Directory) && System.IO.Directory.EnumerateFileSystemEntries(Directory).Any())
         {
             throw new RefusedException(
-                $"The folder {SafeText.Quote(Directory)} has files in it, and they stay as they are. "
+                $"The folder {PlainText.Quote(Directory)} has files in it, and they stay as they are. "
                     + "Name a folder that does not exist yet, or an empty one."
             );
         }
     }
 
-    private void Write(IReadOnlyList<InputFile> files)
+    private void Write()
     {
         var wasThere = System.IO.Directory.Exists(Directory);
         var written = new List<string>();
         try
         {
             System.IO.Directory.CreateDirectory(Directory);
-            foreach (var file in files)
+            foreach (var file in Files)
             {
                 var path = Path.Combine(Directory, file.Name);
                 using var stream = new FileStream(path, FileMode.CreateNew);
@@ -69,7 +72,7 @@ public sealed record NewQuestion(string Directory)
             }
 
             throw new RefusedException(
-                $"The folder {SafeText.Quote(Directory)} could not be laid down, and nothing was left behind: {failure.Message}"
+                $"The folder {PlainText.Quote(Directory)} could not be made, and nothing was left behind: {failure.Message}"
             );
         }
     }
@@ -85,7 +88,7 @@ public sealed record NewAnswer(string Directory, ImmutableArray<string> Files) :
 
     private protected override void Tell(Passages passages)
     {
-        passages.Line($"Laid down {Figures.List(Files)} in {Directory}.");
+        passages.Line($"Wrote {PlainText.List(Files)} to {Directory}.");
         passages.Line("Put your own farm in the place of the invented one, then see what BenchSim understands:");
         passages.Line($"{Shell.Program} check {Shell.Word(Directory)}", 2);
     }

@@ -1,4 +1,5 @@
 using BenchSim.Answers.Asking;
+using BenchSim.Report.Writing;
 
 namespace BenchSim.Answers.Opening;
 
@@ -27,5 +28,23 @@ internal static class BesideScenario
         // "." and ".." have no name to hang the ending on.
         var written = Path.TrimEndingDirectorySeparator(directory);
         return Path.GetFileName(written) is "" or "." or ".." ? folder + ending : written + ending;
+    }
+
+    /// <summary>Refuses a folder to write that holds the scenario folder, as a report does whose inputs are played again.</summary>
+    /// <param name="place">The folder to write, as the user named it; null for one beside the scenario folder.</param>
+    /// <param name="directory">Scenario folder; null for one in memory.</param>
+    /// <exception cref="RefusedException">It holds the scenario folder.</exception>
+    public static void RefuseAround(string? place, string? directory)
+    {
+        if (place is null || directory is null)
+        {
+            return;
+        }
+
+        var inside = Path.GetRelativePath(Path.GetFullPath(place), Path.GetFullPath(directory));
+        if (!Path.IsPathRooted(inside) && !string.Equals(inside.Split(Path.DirectorySeparatorChar)[0], "..", StringComparison.Ordinal))
+        {
+            throw new RefusedException(FolderRefusals.HoldsScenario(place));
+        }
     }
 }

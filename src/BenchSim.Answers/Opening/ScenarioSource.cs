@@ -25,11 +25,12 @@ public abstract class ScenarioSource
     /// <summary>The files of a scenario folder, kept elsewhere.</summary>
     /// <param name="files">The files, names relative to the folder; each name once.</param>
     /// <param name="others">Names of files that stand in the folder too, and that a reader would warn of.</param>
-    public static ScenarioSource Files(IEnumerable<InputFile> files, IEnumerable<string> others)
+    /// <param name="records">Keeps weather records from one opening to the next; null for nothing kept.</param>
+    public static ScenarioSource Files(IEnumerable<InputFile> files, IEnumerable<string> others, KeptRecords? records = null)
     {
         ArgumentNullException.ThrowIfNull(files);
         ArgumentNullException.ThrowIfNull(others);
-        return new InMemory([.. files], [.. others]);
+        return new InMemory([.. files], [.. others], records);
     }
 
     /// <summary>Name of the folder, without those above it; "scenario" for texts in memory.</summary>
@@ -38,7 +39,7 @@ public abstract class ScenarioSource
 
     /// <summary>Reads and plans the scenario.</summary>
     /// <exception cref="FaultsFoundException">It has faults.</exception>
-    internal OpenedScenario Open()
+    public OpenedScenario Open()
     {
         var reading = Read(null);
         var scenario = reading.Scenario ?? throw new FaultsFoundException(reading.Faults);
@@ -54,9 +55,27 @@ public abstract class ScenarioSource
         );
     }
 
+    /// <summary>Reads and plans the scenario with a variant laid over it.</summary>
+    /// <param name="variant">Name of the variant; null for the scenario as it is.</param>
+    /// <exception cref="FaultsFoundException">The scenario or the variant has faults.</exception>
+    internal OpenedScenario OpenWith(string? variant)
+    {
+        var opened = Open();
+        if (variant is null)
+        {
+            return opened;
+        }
+
+        var variants = OpenVariants(opened.Plan, [variant]);
+        return opened with { Plan = variants.Plans[0].Plan, Inputs = variants.Inputs };
+    }
+
     /// <summary>Reads variants and plans them against the base.</summary>
+    /// <param name="basePlan">Plan of the base.</param>
+    /// <param name="names">Names of the variants.</param>
+    /// <param name="replan">True when all of them are planned anew; false for those that say so themselves.</param>
     /// <exception cref="FaultsFoundException">Some of them have faults: those of all of them.</exception>
-    internal OpenedVariants OpenVariants(SeasonPlan basePlan, IEnumerable<string> names)
+    internal OpenedVariants OpenVariants(SeasonPlan basePlan, IEnumerable<string> names, bool replan = false)
     {
         var plans = ImmutableArray.CreateBuilder<(string, SeasonPlan)>();
         var faults = new List<Fault>();
@@ -75,10 +94,11 @@ public abstract class ScenarioSource
                 continue;
             }
 
-            var planned = VariantPlanner.Make(basePlan, scenario);
+            var planned = VariantPlanner.Make(basePlan, replan ? scenario with { IsPlannedAnew = true } : scenario);
             if (planned.Plan is { } plan)
             {
-                plans.Add((name, plan));
+                var warnings = FaultsFoundException.Sorted([.. reading.Warnings, .. plan.Warnings]);
+                plans.Add((name, plan with { Warnings = warnings }));
             }
 
             faults.AddRange(planned.Faults.Select(fault => InVariant(fault, name)));
@@ -87,6 +107,21 @@ public abstract class ScenarioSource
         return faults.Count > 0
             ? throw new FaultsFoundException(faults.Distinct())
             : new OpenedVariants(plans.ToImmutable(), [.. inputs.Values]);
+    }
+
+    /// <summary>Reads a variant that is not written yet, and plans it against the base.</summary>
+    /// <param name="opened">The base, with the files it was read from.</param>
+    /// <param name="text">The variant; it says nothing of the weather.</param>
+    /// <returns>The plan, or every fault.</returns>
+    internal static PlanResult OpenText(OpenedScenario opened, string text)
+    {
+        const string Name = "unwritten";
+        var reading = ScenarioFolder.ReadKept(
+            [.. opened.Inputs, InputFile.Of(FileNames.OfVariant(Name), text)],
+            variant: Name,
+            weather: opened.Plan.Scenario.Weather
+        );
+        return reading.Scenario is { } scenario ? VariantPlanner.Make(opened.Plan, scenario) : new PlanResult(null, reading.Faults);
     }
 
     private protected abstract FolderReading Read(string? variant);
@@ -109,9 +144,9 @@ public abstract class ScenarioSource
             variant is null ? ScenarioFolder.Read(directory) : ScenarioFolder.ReadVariant(directory, variant);
     }
 
-    private sealed class InMemory(ImmutableArray<InputFile> files, ImmutableArray<string> others) : ScenarioSource
+    private sealed class InMemory(ImmutableArray<InputFile> files, ImmutableArray<string> others, KeptRecords? records) : ScenarioSource
     {
-        private protected override FolderReading Read(string? variant) => ScenarioFolder.ReadKept(files, others, variant);
+        private protected override FolderReading Read(string? variant) => ScenarioFolder.ReadKept(files, others, variant, records: records);
     }
 }
 
@@ -119,7 +154,7 @@ public abstract class ScenarioSource
 /// <param name="Plan">The plan, with the warnings of both reading and planning.</param>
 /// <param name="Inputs">The files that were read.</param>
 /// <param name="OpenFlats">Open flats that a batch could be sown dense in, in order of id.</param>
-internal sealed record OpenedScenario(SeasonPlan Plan, ImmutableArray<InputFile> Inputs, ImmutableArray<TrayType> OpenFlats);
+public sealed record OpenedScenario(SeasonPlan Plan, ImmutableArray<InputFile> Inputs, ImmutableArray<TrayType> OpenFlats);
 
 /// <summary>Variants of a scenario, read and planned against the base.</summary>
 /// <param name="Plans">Names and plans in the order asked for.</param>

@@ -1,6 +1,7 @@
 using System.Text;
 using BenchSim.Answers.Asking;
 using BenchSim.Folder;
+using BenchSim.Report.Writing;
 using BenchSim.Study.Shards;
 
 namespace BenchSim.Answers.Parts;
@@ -29,18 +30,13 @@ internal sealed class PartPlace(string path)
             throw Refused("the folder it would stand in is not there; make it first, or name another place");
         }
 
-        var trial = Beside();
         try
         {
-            File.WriteAllBytes(trial, []);
+            TargetFile.CheckCanBeWritten(path);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
             throw Refused("a file cannot be made there; name a place where you may write");
-        }
-        finally
-        {
-            File.Delete(trial);
         }
     }
 
@@ -50,27 +46,17 @@ internal sealed class PartPlace(string path)
     /// <exception cref="RefusedException">It cannot be written.</exception>
     public void Write(byte[] bytes, CancellationToken cancel)
     {
-        var beside = Beside();
         try
         {
-            File.WriteAllBytes(beside, bytes);
-            cancel.ThrowIfCancellationRequested();
-            CheckWhatStands();
-            File.Move(beside, path, overwrite: true);
+            TargetFile.Write(path, bytes, CheckWhatStands, cancel);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            throw Refused(failure.Message.Replace(beside, path, StringComparison.Ordinal));
-        }
-        finally
-        {
-            File.Delete(beside);
+            throw Refused(failure.Message);
         }
     }
 
     private string Folder() => Path.GetDirectoryName(Path.GetFullPath(path)) ?? "";
-
-    private string Beside() => Path.Combine(Folder(), $".benchsim-partial-{Guid.NewGuid().ToString("N")[..8]}");
 
     private void CheckWhatStands()
     {

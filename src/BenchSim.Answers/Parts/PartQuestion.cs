@@ -5,6 +5,7 @@ using BenchSim.Answers.Json;
 using BenchSim.Answers.Opening;
 using BenchSim.Answers.Words;
 using BenchSim.Report.Json;
+using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Study;
 using BenchSim.Study.Shards;
@@ -39,7 +40,7 @@ public sealed record PartQuestion
         if (Share.Of > options.Seasons)
         {
             throw new RefusedException(
-                $"{Figures.Count(options.Seasons, "season", "seasons")} cannot be split into {Figures.Whole(Share.Of)} shares; "
+                $"{Numbers.Count(options.Seasons, "season", "seasons")} cannot be split into {Numbers.Whole(Share.Of)} shares; "
                     + "ask for fewer shares, or more seasons with --seasons."
             );
         }
@@ -111,8 +112,8 @@ public sealed record PartAnswer(Share Share, int Seasons, ulong Seed, int First,
     private protected override void Tell(Passages passages)
     {
         passages.Sentence(
-            $"Part {Figures.Whole(Share.Number)} of {Figures.Whole(Share.Of)}: {Figures.Count(Count, "season", "seasons")} played, "
-                + $"{Figures.Whole(First + 1)} to {Figures.Whole(First + Count)} of {Figures.Whole(Seasons)}."
+            $"Part {Numbers.Whole(Share.Number)} of {Numbers.Whole(Share.Of)}: {Numbers.Count(Count, "season", "seasons")} played, "
+                + $"{Numbers.Whole(First + 1)} to {Numbers.Whole(First + Count)} of {Numbers.Whole(Seasons)}."
         );
         passages.Sentence($"The answer comes when all parts are there: {Shell.Program} merge adds them.");
         passages.Line($"Part: {File}");

@@ -42,7 +42,7 @@ public sealed record MergeQuestion
         var opened = ScenarioSource.Files(files, first.Header.Unread).Open();
         return new RunAnswer(Add(parts, opened.Plan), opened.Inputs)
         {
-            Directory = directory,
+            ScenarioFolder = directory,
             Required = Require,
             Report = place,
         };

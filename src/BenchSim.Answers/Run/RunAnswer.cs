@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using BenchSim.Answers.Asking;
 using BenchSim.Answers.Json;
+using BenchSim.Answers.Opening;
 using BenchSim.Answers.Words;
 using BenchSim.Folder;
 using BenchSim.Folder.Files;
@@ -20,8 +21,8 @@ namespace BenchSim.Answers.Run;
 /// <param name="Inputs">The files that were played.</param>
 public sealed record RunAnswer(StudyResult Result, ImmutableArray<InputFile> Inputs) : Answer
 {
-    /// <summary>The scenario folder as the user would write it; null for one in memory.</summary>
-    public string? Directory { get; init; }
+    /// <summary>How the benches stood on the day from which it was played; null for a play of the whole season.</summary>
+    public OpenedToday? Today { get; init; }
 
     /// <summary>Share of seasons that had to fit, 0 to 1; null for no gate.</summary>
     public double? Required { get; init; }
@@ -50,6 +51,11 @@ public sealed record RunAnswer(StudyResult Result, ImmutableArray<InputFile> Inp
     /// <summary>The page of the report, where one is written.</summary>
     public string? PageFile => Report is null ? null : Path.Combine(Report, "report.html");
 
+    /// <summary>The case report by itself; null where none was asked for.</summary>
+    public byte[]? CaseReport() => Case is { } asked ? CaseFolder.Book(asked, [.. ReportInputs]) : null;
+
+    private IEnumerable<ReportInput> ReportInputs => Inputs.Select(file => new ReportInput(file.Name, file.Bytes.AsMemory()));
+
     /// <summary>Writes the report folder, where one is asked for.</summary>
     /// <param name="cancel">Stops it; nothing is left behind.</param>
     public void WriteReport(CancellationToken cancel)
@@ -59,7 +65,7 @@ public sealed record RunAnswer(StudyResult Result, ImmutableArray<InputFile> Inp
             ReportFolder.Write(
                 Report,
                 Result,
-                [.. Inputs.Select(file => new ReportInput(file.Name, file.Bytes.AsMemory()))],
+                [.. ReportInputs],
                 Precision is { } precision ? PrecisionWords.WhyItStopped(precision) : null,
                 Case,
                 cancel
@@ -69,23 +75,30 @@ public sealed record RunAnswer(StudyResult Result, ImmutableArray<InputFile> Inp
 
     /// <inheritdoc />
     public override byte[] Json() =>
-        AnswerContext.Write(
-            new RunDocument(
-                Version: JsonDialect.Version,
-                Name: Result.Plan.Scenario.Name,
-                Seasons: Result.Seasons,
-                Seed: Result.Seed.ToString(CultureInfo.InvariantCulture),
-                Fits: JsonChance.Of(Result.Fits),
-                FitsWeatherCounted: JsonChance.Of(Result.FitsWeatherCounted),
-                Require: Required is { } required ? new JsonRequirement(required, !IsRequirementMissed) : null,
-                Precision: Precision is { } precision ? JsonPrecision.Of(precision) : null,
-                Verdict: JsonVerdict.Of(Verdict),
-                Bottlenecks: Result.Bottlenecks is { } bottlenecks ? BottleneckSentences.Of(bottlenecks) : null,
-                Warnings: JsonFault.Of(Result.Plan.Warnings),
-                Report: Report,
-                Case: CaseFile
-            )
+        Today is { } today
+            ? AnswerContext.Write(UnderwayDocument.Of(Result.Plan, today.Today, today.Due, Document))
+            : AnswerContext.Write(Document);
+
+    private RunDocument Document =>
+        new(
+            Version: JsonDialect.Version,
+            Name: Result.Plan.Scenario.Name,
+            Variant: Result.Variant,
+            Seasons: Result.Seasons,
+            Seed: Result.Seed.ToString(CultureInfo.InvariantCulture),
+            Fits: JsonChance.Of(Result.Fits),
+            FitsWeatherCounted: JsonChance.Of(Result.FitsWeatherCounted),
+            Require: Required is { } required ? new JsonRequirement(required, !IsRequirementMissed) : null,
+            Precision: Precision is { } precision ? JsonPrecision.Of(precision) : null,
+            Verdict: JsonVerdict.Of(Verdict),
+            Bottlenecks: Result.Bottlenecks is { } bottlenecks ? BottleneckSentences.Of(bottlenecks) : null,
+            Warnings: JsonFault.Of(Result.Plan.Warnings),
+            Report: Report,
+            Case: CaseFile
         );
+
+    /// <inheritdoc />
+    public override FirstScreen? Screen => RunScreen.Of(this);
 
     private protected override void Tell(Passages passages) => RunTelling.Tell(passages, this);
 }

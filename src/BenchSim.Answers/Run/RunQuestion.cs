@@ -16,6 +16,12 @@ public sealed record RunQuestion
     /// <summary>The scenario.</summary>
     public required ScenarioSource Scenario { get; init; }
 
+    /// <summary>Variant to play; null for the scenario as it is.</summary>
+    public string? Variant { get; init; }
+
+    /// <summary>The day from which it is played, by the log; null for the whole season. Then no report is written.</summary>
+    public DateOnly? Today { get; init; }
+
     /// <summary>How it is played.</summary>
     public PlayWish Play { get; init; } = new();
 
@@ -28,13 +34,13 @@ public sealed record RunQuestion
     /// <summary>True when each space is also played with more room.</summary>
     public bool Bottlenecks { get; init; }
 
-    /// <summary>Report folder; null for the scenario folder's name with "-report", beside it.</summary>
+    /// <summary>Report folder; null for the scenario folder's name with "-report", or "-VARIANT-report", beside it.</summary>
     public string? Out { get; init; }
 
     /// <summary>True when no report is wanted.</summary>
     public bool NoReport { get; init; }
 
-    /// <summary>True when the report folder also gets a case report.</summary>
+    /// <summary>True when the report folder also gets a case report; not of a variant, whose case sets it beside the base.</summary>
     public bool Case { get; init; }
 
     /// <summary>Paper of the case report; null for the usual one of the site.</summary>
@@ -42,21 +48,24 @@ public sealed record RunQuestion
 
     /// <summary>Plays the seasons. The report is written by the answer.</summary>
     /// <param name="watch">Watches the plays.</param>
-    /// <exception cref="FaultsFoundException">The scenario has faults.</exception>
+    /// <exception cref="FaultsFoundException">The scenario or the variant has faults.</exception>
     /// <exception cref="RefusedException">No report can stand where it should.</exception>
     public RunAnswer Ask(PlayWatch watch)
     {
         ArgumentNullException.ThrowIfNull(watch);
-        var opened = Scenario.Open();
-        var plan = opened.Plan;
+        var today = Today is { } day ? OpenedToday.Of(Scenario, day) : null;
+        var opened = today?.Opened ?? Scenario.OpenWith(Variant);
+        var plan = today?.Underway() ?? opened.Plan;
         var options = Play.Of(plan);
-        var place = ReportPlace(Scenario.Directory, Out, NoReport);
+        BesideScenario.RefuseAround(Out, Scenario.Directory);
+        var place = ReportPlace(Scenario.Directory, Out, NoReport || today is not null, Variant);
         var precision = Precision is { } goal
             ? watch.Over(goal.Looks()[^1], progress =>
                 PrecisionRunner.Play(plan, goal, options.Seed, options.Threads, progress, watch.Cancel)
             )
             : null;
         var result = precision?.Study ?? watch.Over(options.Seasons, progress => StudyRunner.Play(plan, options, progress, watch.Cancel));
+        result = result with { Variant = Variant };
         if (Bottlenecks)
         {
             result = result with
@@ -70,7 +79,8 @@ public sealed record RunQuestion
         var note = precision is null ? null : PrecisionWords.WhyItStopped(precision);
         return new RunAnswer(result, opened.Inputs)
         {
-            Directory = Scenario.Directory,
+            ScenarioFolder = Scenario.Directory,
+            Today = plan.Past is null ? null : today,
             Required = Require,
             Precision = precision,
             Case = Case ? CaseStudy.OfRun(result, Paper, note) : null,
@@ -80,14 +90,14 @@ public sealed record RunQuestion
 
     /// <summary>Where the report goes, found to be free for it; null when none is wanted.</summary>
     /// <exception cref="RefusedException">The scenario folder is the root of a disk, so that nothing can stand beside it.</exception>
-    internal static string? ReportPlace(string? directory, string? asked, bool noReport)
+    internal static string? ReportPlace(string? directory, string? asked, bool noReport, string? variant = null)
     {
         if (noReport)
         {
             return null;
         }
 
-        var place = asked ?? BesideScenario.Folder(directory, "-report");
+        var place = asked ?? BesideScenario.Folder(directory, variant is null ? "-report" : $"-{variant}-report");
         ReportFolder.Check(place);
         return place;
     }

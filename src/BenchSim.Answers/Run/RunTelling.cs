@@ -1,5 +1,7 @@
 using BenchSim.Answers.Bottlenecks;
 using BenchSim.Answers.Words;
+using BenchSim.Report.Words;
+using BenchSim.Season.Inputs;
 
 namespace BenchSim.Answers.Run;
 
@@ -9,9 +11,12 @@ internal static class RunTelling
     public static void Tell(Passages words, RunAnswer answer)
     {
         var result = answer.Result;
-        words.Sentence($"{SafeText.Short(result.Plan.Scenario.Name, 60)}: {answer.Verdict.Headline}");
-        words.Gap();
         foreach (var sentence in answer.Verdict.Sentences)
+        {
+            words.Point(sentence);
+        }
+
+        foreach (var sentence in UnderwayWords.Of(answer))
         {
             words.Point(sentence);
         }
@@ -45,23 +50,24 @@ internal static class RunTelling
         }
 
         words.Gap();
-        if (answer.Directory is { } directory && result.Plan.Warnings.Length is > 0 and var warnings)
+        if (result.Plan.Scenario.Rules.Reliefs.Contains(Relief.Aisle))
         {
-            words.Sentence(
-                $"{Figures.Count(warnings, "thing", "things")} in the files you should know: "
-                    + $"{Shell.Program} check {Shell.Word(directory)} lists {(warnings == 1 ? "it" : "them")}."
-            );
+            words.Sentence(Rooms.Aisle);
         }
     }
+
+    /// <summary>What was asked for, and whether it is met.</summary>
+    public static string Asked(RunAnswer answer, double required) =>
+        $"Asked for: the plan fits in at least {ChanceWords.Setting(required)} of seasons. "
+        + $"It fits in {ChanceWords.Fine(answer.Result.Fits.Share)}, {Numbers.Whole(answer.Result.Fits.Hits)} of "
+        + $"{Numbers.Whole(answer.Result.Fits.Seasons)}: {(answer.IsRequirementMissed ? "not met" : "met")}.";
 
     private static string Requirement(RunAnswer answer, double required)
     {
         var fits = answer.Result.Fits;
-        var asked =
-            $"Asked for: the plan fits in at least {Figures.Setting(required)} of seasons. "
-            + $"It fits in {Figures.Percent(fits.Share)}: {(answer.IsRequirementMissed ? "not met" : "met")}.";
+        var asked = Asked(answer, required);
         return answer.IsRequirementClose
-            ? $"{asked} The 95 % interval is {Figures.Interval(fits)}, so more seasons could turn the answer."
+            ? $"{asked} The 95 % interval is {ChanceWords.FineInterval(fits)}, so more seasons could turn the answer."
             : asked;
     }
 }

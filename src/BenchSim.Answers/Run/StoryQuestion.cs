@@ -6,6 +6,7 @@ using BenchSim.Answers.Opening;
 using BenchSim.Answers.Words;
 using BenchSim.Engine.Randomness;
 using BenchSim.Report.Json;
+using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 
@@ -16,6 +17,9 @@ public sealed record StoryQuestion
 {
     /// <summary>The scenario.</summary>
     public required ScenarioSource Scenario { get; init; }
+
+    /// <summary>Variant to play; null for the scenario as it is.</summary>
+    public string? Variant { get; init; }
 
     /// <summary>How it is played.</summary>
     public PlayWish Play { get; init; } = new();
@@ -28,17 +32,17 @@ public sealed record StoryQuestion
 
     /// <summary>Plays the season.</summary>
     /// <param name="watch">Stops it.</param>
-    /// <exception cref="FaultsFoundException">The scenario has faults.</exception>
+    /// <exception cref="FaultsFoundException">The scenario or the variant has faults.</exception>
     /// <exception cref="RefusedException">There is no such season or batch.</exception>
     public StoryAnswer Ask(PlayWatch watch)
     {
         ArgumentNullException.ThrowIfNull(watch);
-        var plan = Scenario.Open().Plan;
+        var plan = Scenario.OpenWith(Variant).Plan;
         var options = Play.Of(plan);
         if (Season > options.Seasons)
         {
             throw new RefusedException(
-                $"There is no season {Figures.Whole(Season)}: the play has seasons 1 to {Figures.Whole(options.Seasons)}. "
+                $"There is no season {Numbers.Whole(Season)}: the play has seasons 1 to {Numbers.Whole(options.Seasons)}. "
                     + "Choose one of them, or play more with --seasons."
             );
         }
@@ -51,7 +55,7 @@ public sealed record StoryQuestion
     private string FindBatch(SeasonPlan plan)
     {
         // A keyboard may write an accent as a character of its own where the plan does not, or the other way round.
-        var wanted = LatinAccents.Join(SafeText.OneLine(Batch).Trim());
+        var wanted = LatinAccents.Join(PlainText.OneLine(Batch).Trim());
         string[] known = [.. plan.Batches.Select(batch => batch.Order.Id)];
         if (Array.Find(known, id => string.Equals(LatinAccents.Join(id), wanted, StringComparison.Ordinal)) is { } found)
         {
@@ -60,11 +64,11 @@ public sealed record StoryQuestion
 
         var near = NearNames.Of(wanted, known);
         throw new RefusedException(
-            $"The plan has no batch {SafeText.Quote(Batch)}. "
+            $"The plan has no batch {PlainText.Quote(Batch)}. "
                 + (
                     near.IsEmpty
                         ? "The first column of \"benchsim check\" lists all batches."
-                        : $"Near names: {string.Join(", ", near.Select(name => SafeText.Short(name, 60)))}."
+                        : $"Near names: {string.Join(", ", near.Select(name => PlainText.Short(name, 60)))}."
                 )
         );
     }

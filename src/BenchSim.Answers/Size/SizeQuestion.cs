@@ -2,8 +2,8 @@ using BenchSim.Answers.Asking;
 using BenchSim.Answers.Json;
 using BenchSim.Answers.Opening;
 using BenchSim.Answers.Words;
-using BenchSim.Engine.Randomness;
 using BenchSim.Report;
+using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Sizing;
 
@@ -55,6 +55,7 @@ public sealed record SizeQuestion
 
         return new SizeAnswer(result)
         {
+            ScenarioFolder = Scenario.Directory,
             Variant = Variant,
             HasNewHouse = plan.Scenario.Houses.Length > given.Scenario.Houses.Length,
             Folder = Out,
@@ -64,19 +65,13 @@ public sealed record SizeQuestion
     private int SpaceOf(Scenario scenario)
     {
         string[] ids = [.. scenario.Spaces.Select(space => space.Id)];
-        var wanted = LatinAccents.Join(Space);
-        var at = Array.FindIndex(ids, id => string.Equals(LatinAccents.Join(id), wanted, StringComparison.Ordinal));
-        if (at >= 0)
+        if (KnownNames.Find(Space, ids) is { } id)
         {
-            return at;
+            return Array.IndexOf(ids, id);
         }
 
-        var near = string.Join(" or ", NearNames.Of(Space, ids).Select(SafeText.Quote));
-        var where = Variant is null ? "in site.toml" : $"in the variant {SafeText.Quote(Variant)}";
-        throw new RefusedException(
-            $"There is no space {SafeText.Quote(Space)} {where}; "
-                + (near.Length > 0 ? $"did you mean {near}?" : $"its spaces are {Figures.List([.. ids.Select(SafeText.Quote)])}.")
-        );
+        var where = Variant is null ? "in site.toml" : $"in the variant {PlainText.Quote(Variant)}";
+        throw new RefusedException($"There is no space {PlainText.Quote(Space)} {where}; {KnownNames.Meant(Space, ids, "its spaces are")}");
     }
 }
 
@@ -95,6 +90,9 @@ public sealed record SizeAnswer(SizeResult Result) : Answer
 
     /// <inheritdoc />
     public override byte[] Json() => AnswerContext.Write(SizeDocument.Of(Result, Variant, Folder));
+
+    /// <inheritdoc />
+    public override FirstScreen? Screen => SizeScreen.Of(this);
 
     private protected override void Tell(Passages passages) => SizeTelling.Tell(passages, this);
 }

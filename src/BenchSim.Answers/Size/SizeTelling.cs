@@ -13,12 +13,12 @@ internal static class SizeTelling
     public static void Tell(Passages words, SizeAnswer answer)
     {
         var result = answer.Result;
-        var variant = answer.Variant is { } name ? $" with {SafeText.Quote(name)}" : "";
+        var variant = answer.Variant is { } name ? $" with {PlainText.Quote(name)}" : "";
         words.Sentence(
-            $"{SafeText.Short(result.Plan.Scenario.Name, 60)}{variant}: "
-                + $"how many places {SafeText.Quote(result.Space.Name)} needs for the plan to fit "
-                + $"in {Figures.Setting(result.Goal.Share)} of seasons, "
-                + $"at {Figures.Setting(result.Goal.Confidence)} confidence; seed {result.Seed}."
+            $"{PlainText.Short(result.Plan.Scenario.Name, 60)}{variant}: "
+                + $"how many places {PlainText.Quote(result.Space.Name)} needs for the plan to fit "
+                + $"in {ChanceWords.Setting(result.Goal.Share)} of seasons, "
+                + $"at {ChanceWords.Setting(result.Goal.Confidence)} confidence; seed {result.Seed}."
         );
         words.Gap();
         foreach (var sentence in SizeSentences.Of(result))
@@ -27,14 +27,14 @@ internal static class SizeTelling
         }
 
         words.Gap();
-        var table = words.Table([">places", ">plan fits", ">interval", ">late plant-days", ">interval", "goal", ""]);
+        var table = words.Table([">places", ">plan fits", ">interval", ">plants in time", ">late plant-days", ">interval", "goal", ""]);
         foreach (var point in result.Curve)
         {
-            Add(table, Figures.Whole(point.Places ?? 0), point, result.Goal.Share, Note(result, point));
+            Add(table, result, Numbers.Whole(point.Places ?? 0), point, Note(result, point));
         }
 
-        Add(table, "no limit", result.Unlimited, result.Goal.Share, "");
-        Add(table, "no limit", result.Everywhere, result.Goal.Share, "on any space");
+        Add(table, result, "no limit", result.Unlimited, "");
+        Add(table, result, "no limit", result.Everywhere, "on any space");
         words.Gap();
         words.Sentence(SizeSentences.Effort(result));
         if (!result.Space.Changes.IsEmpty)
@@ -45,6 +45,10 @@ internal static class SizeTelling
         if (result.Space.Kind == SpaceKind.Mat)
         {
             words.Sentence("Heat mats: " + HeatCautions.Mats);
+        }
+        else
+        {
+            words.Sentence(Rooms.Caution);
         }
 
         if (answer.HasNewHouse)
@@ -62,25 +66,24 @@ internal static class SizeTelling
     private static string Note(SizeResult result, SizePoint point) =>
         (point.Places == result.Answer?.Places, point.Places == result.Space.Places) switch
         {
-            (true, true) => "enough; as it is",
-            (true, _) => "enough",
+            (true, true) => "the answer; as it is",
+            (true, _) => "the answer",
             (_, true) => "as it is",
             _ => "",
         };
 
-    private static void Add(Table table, string places, SizePoint point, double goal, string note) =>
+    private static void Add(Table table, SizeResult result, string places, SizePoint point, string note) =>
         table.Add(
             places,
-            Figures.Percent(point.Fits.Share),
-            Figures.Interval(point.Fits),
-            Figures.Short(point.LatePlantDays),
+            ChanceWords.Fine(point.Fits.Share),
+            ChanceWords.FineInterval(point.Fits),
+            Numbers.Whole(point.PlantsInTime),
+            Numbers.Short(point.LatePlantDays),
             double.IsNaN(point.HalfWidth)
                 ? "-"
-                : $"{Figures.Short(Math.Max(0, point.LatePlantDays - point.HalfWidth))} to "
-                    + $"{Figures.Short(point.LatePlantDays + point.HalfWidth)}",
-            point.IsMet ? "met"
-                : point.Fits.High < goal ? "missed"
-                : "cannot be told",
+                : $"{Numbers.Short(Math.Max(0, point.LatePlantDays - point.HalfWidth))} to "
+                    + $"{Numbers.Short(point.LatePlantDays + point.HalfWidth)}",
+            SizeSentences.Word(result, point),
             note
         );
 }

@@ -3,6 +3,7 @@ using BenchSim.Answers.Asking;
 using BenchSim.Answers.Json;
 using BenchSim.Answers.Opening;
 using BenchSim.Answers.Words;
+using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Succession;
 
@@ -42,9 +43,8 @@ public sealed record SuccessionQuestion
         Schedule[] schedules = [.. Every.SelectMany(every => Times.Select(times => new Schedule(every, times)))];
         var options = Play.Of(plan);
         var seasons = (int)Math.Min(int.MaxValue, (long)options.Seasons * schedules.Length);
-        return new SuccessionAnswer(
-            watch.Over(seasons, progress => SuccessionRunner.Play(plan, line, schedules, supply, options, progress, watch.Cancel))
-        );
+        var result = watch.Over(seasons, progress => SuccessionRunner.Play(plan, line, schedules, supply, options, progress, watch.Cancel));
+        return new SuccessionAnswer(result) { ScenarioFolder = Scenario.Directory };
     }
 
     private SuccessionLine LineOf(SeasonPlan plan)
@@ -57,7 +57,7 @@ public sealed record SuccessionQuestion
             if (batches.Any(order => string.Equals(order.Id, id, StringComparison.Ordinal) && !line.Orders.Contains(order)))
             {
                 throw new RefusedException(
-                    $"A succession would be named {SafeText.Quote(id)}, and another line has that name. Rename one of the two in plan.csv."
+                    $"A succession would be named {PlainText.Quote(id)}, and another line has that name. Rename one of the two in plan.csv."
                 );
             }
         }
@@ -70,15 +70,15 @@ public sealed record SuccessionQuestion
         if (batches.Any(order => string.Equals(order.Id, Batch, StringComparison.Ordinal)))
         {
             return new RefusedException(
-                $"{SafeText.Quote(Batch)} is one succession of a line; name the line as plan.csv does, without its number."
+                $"{PlainText.Quote(Batch)} is one succession of a line; name the line as plan.csv does, without its number."
             );
         }
 
         var near = NearNames.Of(Batch, batches.GroupBy(order => order.Place).Select(Name));
         var meant = near.IsEmpty
             ? "; name a batch as plan.csv does."
-            : $"; did you mean {string.Join(" or ", near.Select(SafeText.Quote))}?";
-        return new RefusedException($"The plan has no line {SafeText.Quote(Batch)}{meant}");
+            : $"; did you mean {string.Join(" or ", near.Select(PlainText.Quote))}?";
+        return new RefusedException($"The plan has no line {PlainText.Quote(Batch)}{meant}");
 
         static string Name(IEnumerable<BatchOrder> orders) => orders.Skip(1).Any() ? orders.First().Id[..^2] : orders.First().Id;
     }
@@ -97,7 +97,7 @@ public sealed record SuccessionQuestion
         }
 
         throw new RefusedException(
-            $"How long one set-out of {SafeText.Quote(crop.Id)} supplies is not known. "
+            $"How long one set-out of {PlainText.Quote(crop.Id)} supplies is not known. "
                 + "Add --gap DAYS, or write harvest_after_days and harvest_days for it in crops.csv."
         );
     }
@@ -109,6 +109,9 @@ public sealed record SuccessionAnswer(SuccessionResult Result) : Answer
 {
     /// <inheritdoc />
     public override byte[] Json() => AnswerContext.Write(SuccessionDocument.Of(Result));
+
+    /// <inheritdoc />
+    public override FirstScreen? Screen => SuccessionScreen.Of(this);
 
     private protected override void Tell(Passages passages) => SuccessionTelling.Tell(passages, Result);
 }

@@ -1,4 +1,5 @@
 using BenchSim.Answers.Words;
+using BenchSim.Report.Words;
 using BenchSim.Study.Results;
 using BenchSim.Study.Succession;
 
@@ -11,9 +12,9 @@ internal static class SuccessionTelling
     {
         var plants = result.Line.Orders[0].Plants;
         words.Sentence(
-            $"{SafeText.Short(result.Plan.Scenario.Name, 60)}: {SafeText.Quote(result.Line.Id)} in successions of "
-                + $"{Figures.Count(plants, "plant", "plants")} each, the first as in the plan; "
-                + $"{Figures.Count(result.Seasons, "season", "seasons")} of each schedule on the same luck, seed {result.Seed}."
+            $"{PlainText.Short(result.Plan.Scenario.Name, 60)}: {PlainText.Quote(result.Line.Id)} in successions of "
+                + $"{Numbers.Count(plants, "plant", "plants")} each, the first as in the plan; "
+                + $"{Numbers.Count(result.Seasons, "season", "seasons")} of each schedule, the same ones, seed {result.Seed}."
         );
         words.Gap();
         var table = words.Table(
@@ -37,9 +38,9 @@ internal static class SuccessionTelling
         {
             string[] head =
             [
-                Figures.Count(each.Schedule.Every, "day", "days"),
-                Figures.Whole(each.Schedule.Times),
-                Figures.Whole((long)plants * each.Schedule.Times),
+                Numbers.Count(each.Schedule.Every, "day", "days"),
+                Numbers.Whole(each.Schedule.Times),
+                Numbers.Whole((long)plants * each.Schedule.Times),
             ];
             table.Add(
                 each.Figures is { } figures ? [.. head, .. Cells(figures)] : [.. head, "not played", "-", "-", "-", "-", "-", "-", "-", "-"]
@@ -49,8 +50,8 @@ internal static class SuccessionTelling
         foreach (var each in result.Schedules.Where(each => each.Figures is null))
         {
             words.Sentence(
-                $"Every {Figures.Count(each.Schedule.Every, "day", "days")}, "
-                    + $"{Figures.Count(each.Schedule.Times, "time", "times")}, was not played: {each.WhyNot}.",
+                $"Every {Numbers.Count(each.Schedule.Every, "day", "days")}, "
+                    + $"{Numbers.Count(each.Schedule.Times, "time", "times")}, was not played: {each.WhyNot}.",
                 2
             );
         }
@@ -66,34 +67,38 @@ internal static class SuccessionTelling
                 + "no gap is the chance of a season without one in which every succession goes out. "
                 + "Never out: successions of which nothing reaches the field, a season."
         );
-        words.Sentence(
-            "Each interval holds by itself with 95 % confidence; of many schedules the best looking is a little flattered by luck."
-        );
+        words.Sentence("Each interval holds by itself with 95 % confidence; the best-looking of many schedules is partly best by chance.");
     }
 
     private static string[] Cells(ScheduleFigures figures) =>
         [
-            Figures.Date(figures.LastSetOut),
-            Figures.Percent(figures.Fits.Share),
-            Figures.Interval(figures.Fits),
+            Dates.Iso(figures.LastSetOut),
+            ChanceWords.Fine(figures.Fits.Share),
+            ChanceWords.FineInterval(figures.Fits),
             Amount(figures.LatePlantDays),
             Amount(figures.OwnLatePlantDays),
             Amount(figures.GapDays),
-            Figures.Percent(figures.WithoutGap.Share),
-            Figures.Interval(figures.WithoutGap),
-            Figures.Plain(Math.Round(figures.NeverOut.Mean, 2)),
+            ChanceWords.Fine(figures.WithoutGap.Share),
+            ChanceWords.FineInterval(figures.WithoutGap),
+            Numbers.Plain(Math.Round(figures.NeverOut.Mean, 2)),
         ];
 
-    private static string Amount(Estimate estimate) =>
-        double.IsNaN(estimate.HalfWidth) || estimate.HalfWidth == 0
-            ? Figures.Short(estimate.Mean)
-            : $"{Figures.Short(estimate.Mean)} "
-                + $"({Figures.Short(Math.Max(0, estimate.Mean - estimate.HalfWidth))} to "
-                + $"{Figures.Short(estimate.Mean + estimate.HalfWidth)})";
+    private static string Amount(Estimate estimate)
+    {
+        var mean = Numbers.Short(estimate.Mean);
+        if (double.IsNaN(estimate.HalfWidth) || estimate.HalfWidth == 0)
+        {
+            return mean;
+        }
+
+        var from = Numbers.Short(Math.Max(0, estimate.Mean - estimate.HalfWidth));
+        var to = Numbers.Short(estimate.Mean + estimate.HalfWidth);
+        return string.Equals(from, to, StringComparison.Ordinal) ? mean : $"{mean} ({from} to {to})";
+    }
 
     private static string Supply(SupplyRule supply) =>
         supply.AfterDays == 0
-            ? $"One set-out supplies for {Figures.Count(supply.Days, "day", "days")} from the day on which half of its trays are out."
-            : $"One set-out supplies for {Figures.Count(supply.Days, "day", "days")}, "
-                + $"from {Figures.Count(supply.AfterDays, "day", "days")} after the day on which half of its trays are out.";
+            ? $"One set-out supplies for {Numbers.Count(supply.Days, "day", "days")} from the day on which half of its trays are out."
+            : $"One set-out supplies for {Numbers.Count(supply.Days, "day", "days")}, "
+                + $"from {Numbers.Count(supply.AfterDays, "day", "days")} after the day on which half of its trays are out.";
 }

@@ -80,5 +80,8 @@ public sealed record WeatherAnswer(WeatherQuestion Question, FittedWeather Fitte
     /// <inheritdoc />
     public override byte[] Json() => AnswerContext.Write(WeatherDocument.Of(Question.File, Fitted, Repairs, Question.Out));
 
+    /// <inheritdoc />
+    public override FirstScreen? Screen => WeatherScreen.Of(this);
+
     private protected override void Tell(Passages passages) => WeatherTelling.Tell(passages, Question, Fitted, Repairs);
 }

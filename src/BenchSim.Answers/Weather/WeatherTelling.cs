@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Answers.Words;
+using BenchSim.Engine.Randomness;
+using BenchSim.Report.Words;
 using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
 
@@ -13,25 +15,9 @@ internal static class WeatherTelling
     // Beyond it the rest is counted; the tables of --out and the JSON hold all of them.
     private const int MostRepairsShown = 40;
 
-    private static readonly string[] s_months =
-    [
-        "January",
-        "February",
-        "March",
-        "April",
-        "May",
-        "June",
-        "July",
-        "August",
-        "September",
-        "October",
-        "November",
-        "December",
-    ];
-
     public static void Tell(Passages words, WeatherQuestion question, FittedWeather fitted, ImmutableArray<Fault> repairs)
     {
-        words.Line($"Weather record {SafeText.Short(question.File, 100)}");
+        words.Line($"Weather record {PlainText.Short(question.File, 100)}");
         TellRepairs(words, repairs);
         TellFitted(words, question, fitted.Model);
         TellCompared(words, question, fitted.Report);
@@ -43,7 +29,7 @@ internal static class WeatherTelling
         }
 
         var warnings = WeatherFitWords.Warnings(report, question.Temperature);
-        words.Heading(warnings.IsEmpty ? "Nothing else to know." : $"{Figures.Count(warnings.Length, "thing", "things")} you should know:");
+        words.Heading(warnings.IsEmpty ? "Nothing else to know." : $"{Numbers.Count(warnings.Length, "thing", "things")} you should know:");
         foreach (var warning in warnings)
         {
             words.Sentence(warning, 2);
@@ -60,7 +46,7 @@ internal static class WeatherTelling
     private static void TellRepairs(Passages words, ImmutableArray<Fault> repairs)
     {
         words.Heading(
-            repairs.IsEmpty ? "Nothing had to be put right in it." : $"Put right in it, {Figures.Count(repairs.Length, "place", "places")}:"
+            repairs.IsEmpty ? "Nothing had to be put right in it." : $"Put right in it, {Numbers.Count(repairs.Length, "place", "places")}:"
         );
         foreach (var repair in repairs.Take(MostRepairsShown))
         {
@@ -69,7 +55,7 @@ internal static class WeatherTelling
 
         if (repairs.Length > MostRepairsShown)
         {
-            words.Line($"and {Figures.Whole(repairs.Length - MostRepairsShown)} more; --json prints all of them.", 2);
+            words.Line($"and {Numbers.Whole(repairs.Length - MostRepairsShown)} more; --json prints all of them.", 2);
         }
     }
 
@@ -91,12 +77,12 @@ internal static class WeatherTelling
             var fitted = model.Months[month];
             var wet = fitted.WetShare;
             table.Add(
-                s_months[month],
+                MonthNames.Of(month),
                 Temperature((wet * fitted.TminWetC) + ((1 - wet) * fitted.TminDryC), question),
                 Temperature((wet * fitted.TmaxWetC) + ((1 - wet) * fitted.TmaxDryC), question),
-                Figures.Percent(wet),
-                Figures.Percent(fitted.WetAfterDry),
-                Figures.Percent(fitted.WetAfterWet),
+                ChanceWords.Fine(wet),
+                ChanceWords.Fine(fitted.WetAfterDry),
+                ChanceWords.Fine(fitted.WetAfterWet),
                 Rain(fitted.RainShape * fitted.RainScaleMm, question)
             );
         }
@@ -104,11 +90,18 @@ internal static class WeatherTelling
         var carry = model.Residuals;
         words.Sentence("Wet after dry and wet after wet are the chances of rain on a day after a dry and after a wet one.", 2);
         words.Sentence(
-            $"Carry-over from one day to the next: today's high keeps {Figures.Hundredths(carry.A11)} "
+            $"Carry-over from one day to the next: today's high keeps {Numbers.Hundredths(carry.A11)} "
                 + "of yesterday's departure of the high from the season and "
-                + $"{Figures.Hundredths(carry.A12)} of that of the low; "
-                + $"today's low keeps {Figures.Hundredths(carry.A22)} of that of the low and "
-                + $"{Figures.Hundredths(carry.A21)} of that of the high. Departures are counted in spreads of their month.",
+                + $"{Numbers.Hundredths(carry.A12)} of that of the low; "
+                + $"today's low keeps {Numbers.Hundredths(carry.A22)} of that of the low and "
+                + $"{Numbers.Hundredths(carry.A21)} of that of the high. "
+                + "Departures are counted by how rare they are, in spreads of the normal law.",
+            2
+        );
+        words.Sentence(YearsTogether(model), 2);
+        words.Sentence(
+            $"The coldest night in a hundred of April lies {Below(model.Months[3], question)} below the usual low of its date, of May "
+                + $"{Below(model.Months[4], question)}.",
             2
         );
     }
@@ -116,7 +109,7 @@ internal static class WeatherTelling
     private static void TellCompared(Passages words, WeatherQuestion question, WeatherFitReport report)
     {
         var unit = question.TemperatureUnit;
-        words.Heading($"The record beside {Figures.Count(report.GeneratedYears, "generated year", "generated years")}");
+        words.Heading($"The record beside {Numbers.Count(report.GeneratedYears, "generated year", "generated years")}");
         var table = words.Table([
             "month",
             $">low {unit}, record",
@@ -131,22 +124,35 @@ internal static class WeatherTelling
         foreach (var month in report.Months)
         {
             table.Add(
-                s_months[month.Month - 1],
+                MonthNames.Of(month.Month - 1),
                 Temperature(month.Record.TminMeanC, question),
                 Temperature(month.Generated.TminMeanC, question),
                 Temperature(month.Record.TmaxMeanC, question),
                 Temperature(month.Generated.TmaxMeanC, question),
-                Figures.Percent(month.Record.WetShare),
-                Figures.Percent(month.Generated.WetShare),
+                ChanceWords.Fine(month.Record.WetShare),
+                ChanceWords.Fine(month.Generated.WetShare),
                 Rain(month.RecordRainMm, question),
                 Rain(month.GeneratedRainMm, question)
             );
         }
     }
 
+    private static string YearsTogether(WeatherModel model)
+    {
+        var (low, high) = (model.Months.Average(month => month.TminYearShare), model.Months.Average(month => month.TmaxYearShare));
+        return Math.Max(low, high) < 0.005
+            ? "The years of the record differ no more than chance between days explains: no cold or mild years were fitted."
+            : $"Cold and mild years: {ChanceWords.Fine(low)} of how lows differ from their season, and {ChanceWords.Fine(high)} "
+                + "of how highs do, is common to a whole year.";
+    }
+
+    // The score of a chance of 1 in 100.
+    private static string Below(MonthWeather month, WeatherQuestion question) =>
+        UnitWords.Difference(-month.TminSdC * month.TminShape.At(Normal.Quantile(0.01)), question.Temperature);
+
     private static string Temperature(double celsius, WeatherQuestion question) =>
-        Figures.Tenths(question.Temperature == UnitSystem.Imperial ? (celsius * 1.8) + 32 : celsius);
+        Numbers.Tenths(question.Temperature == UnitSystem.Imperial ? (celsius * 1.8) + 32 : celsius);
 
     private static string Rain(double millimetres, WeatherQuestion question) =>
-        question.Rain == UnitSystem.Imperial ? Figures.Hundredths(millimetres / MillimetresAnInch) : Figures.Tenths(millimetres);
+        question.Rain == UnitSystem.Imperial ? Numbers.Hundredths(millimetres / MillimetresAnInch) : Numbers.Tenths(millimetres);
 }

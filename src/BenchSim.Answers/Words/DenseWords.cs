@@ -11,8 +11,8 @@ public static class DenseWords
     /// <summary>Seeds a flat of a crop.</summary>
     public static string Density(DenseCrop crop) =>
         crop.SeedsPerFlat.Least == crop.SeedsPerFlat.Most
-            ? Figures.Whole(crop.SeedsPerFlat.Least)
-            : $"{Figures.Whole(crop.SeedsPerFlat.Least)} to {Figures.Whole(crop.SeedsPerFlat.Most)}";
+            ? Numbers.Whole(crop.SeedsPerFlat.Least)
+            : $"{Numbers.Whole(crop.SeedsPerFlat.Least)} to {Numbers.Whole(crop.SeedsPerFlat.Most)}";
 
     /// <summary>A difference with half its interval: "-320 (± 12)".</summary>
     public static string Cell(MeasureChange change)
@@ -30,16 +30,16 @@ public static class DenseWords
         var mats = crop.Of(Measures.MatTrayDays);
         var benches = crop.Of(Measures.BenchTrayDays);
         var work = crop.Of(Measures.LabourHours);
-        var way = $"{SafeText.Short(crop.Crop.Name, 40)} sown dense, {Density(crop)} seeds a flat, instead of directly";
+        var way = $"{PlainText.Short(crop.Crop.Name, 40)} sown dense, {Density(crop)} seeds a flat, instead of directly";
         var first = mats.IsReal
             ? $"{(mats.Difference < 0 ? "frees" : "takes")} {Span(mats)} tray-days {(mats.Difference < 0 ? "on" : "more of")} the heat mats"
-            : "makes no difference on the heat mats that can be told";
+            : "makes no clear difference on the heat mats";
         var second = benches.IsReal
             ? $"{(benches.Difference < 0 ? "frees" : "adds")} {Span(benches)} tray-days on the benches"
-            : "makes no difference on the benches that can be told";
+            : "makes no clear difference on the benches";
         var third = work.IsReal
             ? $"takes {Span(work)} hours {(work.Difference < 0 ? "less" : "more")} work"
-            : "takes no more or less work that can be told";
+            : "makes no clear difference to the work";
         return $"{way}: it {first}, {second} and {third}.";
     }
 
@@ -51,17 +51,16 @@ public static class DenseWords
             late.IsReal
                 ? $"{Span(late)} {(late.Difference > 0 ? "fewer plants are" : "more plants are")} out in time, of all crops together"
             : late.Differing == 0 ? "the same plants are out in time in every season"
-            : $"no difference can be told in the plants out in time ({InTime(late)})";
+            : $"no clear difference in the plants out in time ({InTime(late)})";
         var fits = crop.Fits.IsReal
-            ? $"the plan fits in {Figures.Percent(crop.Fits.Variant.Share)} of seasons instead of {Figures.Percent(crop.Fits.Base.Share)}"
-            : $"no difference can be told in the chance that the plan fits ({CompareFigures.SignedPoints(crop.Fits.Low)} "
-                + $"to {CompareFigures.SignedPoints(crop.Fits.High)} percentage points)";
+            ? $"the plan fits in {ChanceWords.Fine(crop.Fits.Variant.Share)} of seasons instead of {ChanceWords.Fine(crop.Fits.Base.Share)}"
+            : $"no clear difference in the chance that the plan fits ({ChanceWords.SignedPoints(crop.Fits)} " + $"percentage points)";
         return $"{char.ToUpperInvariant(plants[0])}{plants[1..]}; {fits}.";
     }
 
     private static string InTime(MeasureChange late) =>
         double.IsNaN(late.HalfWidth)
-            ? "one season says nothing of luck"
+            ? "one season is not enough to say"
             : $"{CompareFigures.Signed(late.Measure, -late.High, CompareFigures.Decimals(late))} to "
                 + $"{CompareFigures.Signed(late.Measure, -late.Low, CompareFigures.Decimals(late))}";
 
@@ -74,20 +73,20 @@ public static class DenseWords
         }
 
         var whole = even.MatSeedsWhole is { } seeds
-            ? $"; in whole flats, with the assurance of the plan, from {Figures.Whole(seeds)} on"
-            : $"; in whole flats no density up to {Figures.Whole(DenseBreakEven.MostSeeds)} does";
-        return $"Dense sowing frees mats above {Figures.Short(even.MatSeeds)} seeds a flat{whole}.";
+            ? $"; in whole flats, with the assurance of the plan, from {Numbers.Whole(seeds)} on"
+            : $"; in whole flats no density up to {Numbers.Whole(DenseBreakEven.MostSeeds)} does";
+        return $"Dense sowing frees mats above {Numbers.Short(even.MatSeeds)} seeds a flat{whole}.";
     }
 
     /// <summary>From which density on it takes no more work.</summary>
     public static string LabourBreakEven(DenseBreakEven even)
     {
         var hours =
-            $"potting up takes {Figures.Tenths(even.PottedMinutes / 60)} hours with the moves after it, "
-            + $"all the work of direct sowing {Figures.Tenths(even.DirectMinutes / 60)}";
+            $"potting up takes {Numbers.Tenths(even.PottedMinutes / 60)} hours with the moves after it, "
+            + $"all the work of direct sowing {Numbers.Tenths(even.DirectMinutes / 60)}";
         return even.LabourSeeds is { } seeds
-            ? $"It takes no more work above {Figures.Short(seeds)} seeds a flat "
-                + $"({hours}{(even.LabourSeedsWhole is { } whole ? $"; in whole flats from {Figures.Whole(whole)} on" : "")})."
+            ? $"It takes no more work above {Numbers.Short(seeds)} seeds a flat "
+                + $"({hours}{(even.LabourSeedsWhole is { } whole ? $"; in whole flats from {Numbers.Whole(whole)} on" : "")})."
             : $"No density takes as little work: {hours}.";
     }
 
@@ -101,7 +100,7 @@ public static class DenseWords
         }
 
         (var least, var most) = change.Difference < 0 ? (-change.High, -change.Low) : (change.Low, change.High);
-        return $"{amount} ({CompareFigures.Amount(change.Measure, least, decimals)} to "
-            + $"{CompareFigures.Amount(change.Measure, most, decimals)})";
+        var (from, to) = (CompareFigures.Amount(change.Measure, least, decimals), CompareFigures.Amount(change.Measure, most, decimals));
+        return string.Equals(from, to, StringComparison.Ordinal) ? amount : $"{amount} ({from} to {to})";
     }
 }

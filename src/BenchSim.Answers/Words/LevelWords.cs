@@ -13,14 +13,14 @@ public static class LevelWords
     {
         if (!group.IsWholeKind)
         {
-            return Figures.List([.. group.Spaces.Select(space => SafeText.Short(scenario.Spaces[space].Name, 30))]) + " alone";
+            return PlainText.List([.. group.Spaces.Select(space => PlainText.Short(scenario.Spaces[space].Name, 30))]) + " alone";
         }
 
         return group.Kind switch
         {
             SpaceKind.Mat => "heat mats",
             SpaceKind.Bench => "benches",
-            _ => "hardening tables",
+            _ => group.Spaces.Length == 1 ? "hardening table" : "hardening tables",
         };
     }
 
@@ -28,11 +28,24 @@ public static class LevelWords
     public static string Places(LevelGroup group)
     {
         (var least, var most) = (group.Places.Min(), group.Places.Max());
-        return least == most ? Figures.Whole(most) : $"{Figures.Whole(least)} to {Figures.Whole(most)}";
+        return least == most ? Numbers.Whole(most) : $"{Numbers.Whole(least)} to {Numbers.Whole(most)}";
     }
 
-    /// <summary>Days moved: "3 earlier", "1 later".</summary>
-    public static string Days(MovedSowing move) => $"{Figures.Whole(Math.Abs(move.Days))} {(move.Days < 0 ? "earlier" : "later")}";
+    /// <summary>Whose sowings move: "Ada moves 4, Ben 2."; the most first.</summary>
+    public static string ByGrower(LevelResult result)
+    {
+        var own = result
+            .Moves.GroupBy(move => move.Grower, StringComparer.Ordinal)
+            .OrderByDescending(moves => moves.Count())
+            .ThenBy(moves => moves.Key, StringComparer.Ordinal)
+            .Select(
+                (moves, at) =>
+                    PlainText.Short(moves.Key, 30)
+                    + (at == 0 ? $" moves {Numbers.Count(moves.Count(), "sowing", "sowings")}" : $" {Numbers.Whole(moves.Count())}")
+            );
+        return $"In the levelled plan {PlainText.List([.. own])}. "
+            + "Where several choices are as good, the moves are spread over the growers.";
+    }
 
     /// <summary>What to do, and why.</summary>
     public static string Verdict(LevelResult result) =>
@@ -41,11 +54,11 @@ public static class LevelWords
             LevelVerdict.NothingMayMove => "Nothing moves: no sowing may. Write the days by which each may be sown earlier or later "
                 + "into the columns \"earlier\" and \"later\" of plan.csv.",
             LevelVerdict.NothingIsOver => $"Nothing moves: the expected trays have room as planned{Filled(result)}. "
-                + "To leave more room for luck, ask for less with --fill.",
+                + "To leave more room to spare, ask for less with --fill.",
             LevelVerdict.NothingHelps => "Nothing moves: no move within the days allowed leaves fewer trays without a "
                 + $"place{(result.IsOverProved ? "" : ", as far as was searched")}.",
-            LevelVerdict.Adopt => $"Verdict: adopt the levelled plan. On the same luck {Reasons(result)}.",
-            LevelVerdict.Keep => $"Verdict: keep the plan as it is. {WhyKept(result)}",
+            LevelVerdict.Adopt => $"Use the levelled plan: in the same seasons {Reasons(result)}.",
+            LevelVerdict.Keep => $"Keep the plan as it is. {WhyKept(result)}",
             _ => throw new InvalidOperationException("An unknown verdict."),
         };
 
@@ -55,15 +68,15 @@ public static class LevelWords
         var over = result.IsOverProved
             ? "No choice of days within the tolerances leaves fewer place-days over: this is proved."
             : "The search was stopped by its limit: it is not proved that nothing leaves fewer place-days over, "
-                + $"but none leaves fewer than {Figures.Tenths(result.OverBound)}.";
+                + $"but none leaves fewer than {Numbers.Tenths(result.OverBound)}.";
         var shift = result.IsShiftProved
             ? "None as good moves fewer days in all."
-            : $"Some choice as good may move fewer days, but none fewer than {Figures.Whole(result.ShiftBound)}.";
+            : $"Some choice as good may move fewer days, but none fewer than {Numbers.Whole(result.ShiftBound)}.";
         return result.Moves.IsEmpty ? over : $"{over} {shift}";
     }
 
     private static string Filled(LevelResult result) =>
-        result.Options.Fill < 1 ? $", with {Figures.Percent(1 - result.Options.Fill)} of the places left free" : "";
+        result.Options.Fill < 1 ? $", with {ChanceWords.Setting(1 - result.Options.Fill)} of the places left free" : "";
 
     private static string Reasons(LevelResult result)
     {
@@ -83,17 +96,15 @@ public static class LevelWords
         if (trial.Fits.IsReal && trial.Fits.Difference > 0)
         {
             reasons.Add(
-                $"the plan fits in {Figures.Percent(trial.Fits.Variant.Share)} of seasons "
-                    + $"instead of {Figures.Percent(trial.Fits.Base.Share)}"
+                $"the plan fits in {ChanceWords.Fine(trial.Fits.Variant.Share)} of seasons "
+                    + $"instead of {ChanceWords.Fine(trial.Fits.Base.Share)}"
             );
         }
 
         if (reasons.Count == 1)
         {
             reasons.Add(
-                late.IsReal
-                    ? "no difference can be told in the chance that the plan fits"
-                    : "no difference can be told in the late plant-days"
+                late.IsReal ? "the chance that the plan fits shows no clear difference" : "the late plant-days show no clear difference"
             );
         }
 
@@ -111,7 +122,6 @@ public static class LevelWords
 
         return trial.Fits.IsReal && trial.Fits.Difference < 0
             ? "The levelled plan fits in fewer seasons."
-            : "The play does not show that the levelled plan has fewer late plant-days or fits in more seasons: "
-                + "no difference can be told in either.";
+            : "The levelled plan shows no clear gain, neither in late plant-days nor in the seasons in which " + "the plan fits.";
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Folder.Faults;
 
 namespace BenchSim.Answers.Words;
 
@@ -34,28 +35,5 @@ public static class NearNames
     }
 
     private static int Distance(string written, string name) =>
-        name.StartsWith(written, StringComparison.Ordinal) ? 0 : Slips(written, name);
-
-    /// <summary>Letters put in, left out, changed, or swapped with their neighbour (Damerau 1964, Levenshtein 1966).</summary>
-    private static int Slips(string left, string right)
-    {
-        var cost = new int[left.Length + 1, right.Length + 1];
-        for (var i = 0; i <= left.Length; i++)
-        {
-            for (var j = 0; j <= right.Length; j++)
-            {
-                cost[i, j] = i == 0 || j == 0 ? i + j : Cheapest(cost, left, right, i, j);
-            }
-        }
-
-        return cost[left.Length, right.Length];
-    }
-
-    private static int Cheapest(int[,] cost, string left, string right, int i, int j)
-    {
-        var changed = left[i - 1] == right[j - 1] ? 0 : 1;
-        var least = Math.Min(Math.Min(cost[i - 1, j], cost[i, j - 1]) + 1, cost[i - 1, j - 1] + changed);
-        var swapped = i > 1 && j > 1 && left[i - 1] == right[j - 2] && left[i - 2] == right[j - 1];
-        return swapped ? Math.Min(least, cost[i - 2, j - 2] + 1) : least;
-    }
+        name.StartsWith(written, StringComparison.Ordinal) ? 0 : Spelling.Distance(written, name);
 }

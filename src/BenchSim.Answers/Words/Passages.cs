@@ -25,6 +25,10 @@ public sealed record Line(string Text, int Depth) : Passage;
 /// <param name="IsSure">True for one that stands out: a finding rather than a remark.</param>
 public sealed record Point(string Text, bool IsSure) : Passage;
 
+/// <summary>Something to know before relying on the rest.</summary>
+/// <param name="Text">Its words.</param>
+public sealed record Warning(string Text) : Passage;
+
 /// <summary>Some room between what is above and what is below.</summary>
 public sealed record Gap : Passage;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Report.Words;
 using BenchSim.Study.Precision;
 using BenchSim.Study.Results;
 
@@ -25,39 +26,37 @@ public static class PrecisionWords
         if (goal.Chance is { } chance)
         {
             yield return "a 95 % interval of the chance that the plan fits of no more than "
-                + $"{Points(chance)} percentage points to either side";
+                + $"{ChanceWords.FinePoints(chance)} percentage points to either side";
         }
 
         if (goal.LatePlantDays is { } late)
         {
-            yield return $"a 95 % interval of the mean late plant-days of no more than {Figures.Plain(late)} to either side";
+            yield return $"a 95 % interval of the mean late plant-days of no more than {Numbers.Plain(late)} to either side";
         }
     }
 
     private static string Looks(PrecisionResult result)
     {
-        ImmutableArray<string> looks = [.. result.Looks.Select(look => Figures.Whole(look.Seasons))];
-        return $"The play was looked at after {Figures.List(looks)} seasons{(looks.Length == 1 ? "" : ", numbers fixed beforehand")}.";
+        ImmutableArray<string> looks = [.. result.Looks.Select(look => Numbers.Whole(look.Seasons))];
+        return $"The play was looked at after {PlainText.List(looks)} seasons{(looks.Length == 1 ? "" : ", numbers fixed beforehand")}.";
     }
 
     private static IEnumerable<string> Reached(PrecisionResult result)
     {
-        var seasons = Figures.Count(result.Study.Seasons, "season", "seasons");
+        var seasons = Numbers.Count(result.Study.Seasons, "season", "seasons");
         if (result.Goal.Chance is not null)
         {
             var fits = result.Study.Fits;
-            yield return $"the plan fits in {Figures.Percent(fits.Share)} of {seasons} (95 % interval {Figures.Interval(fits)}, "
-                + $"{Points((fits.High - fits.Low) / 2)} points to either side)";
+            yield return $"the plan fits in {ChanceWords.Fine(fits.Share)} of {seasons} (95 % interval {ChanceWords.FineInterval(fits)}, "
+                + $"{ChanceWords.FinePoints((fits.High - fits.Low) / 2)} points to either side)";
         }
 
         if (result.Goal.LatePlantDays is not null)
         {
             var late = result.Study.LatePlantDays;
-            yield return $"late plant-days {Figures.Short(late.Mean)} on average of {seasons} (95 % interval "
-                + $"{Figures.Short(Math.Max(0, late.Mean - late.HalfWidth))} to {Figures.Short(late.Mean + late.HalfWidth)}, "
-                + $"{Figures.Short(late.HalfWidth)} to either side)";
+            yield return $"late plant-days {Numbers.Short(late.Mean)} on average of {seasons} (95 % interval "
+                + $"{Numbers.Short(Math.Max(0, late.Mean - late.HalfWidth))} to {Numbers.Short(late.Mean + late.HalfWidth)}, "
+                + $"{Numbers.Short(late.HalfWidth)} to either side)";
         }
     }
-
-    private static string Points(double share) => Math.Round(share * 100, 2).ToString("0.##", null);
 }

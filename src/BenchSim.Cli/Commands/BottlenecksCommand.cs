@@ -14,23 +14,23 @@ internal static class BottlenecksCommand
     {
         var folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv.");
         var play = new PlayOptions();
-        var json = CommonOptions.ForMachines("the answer");
+        var output = new OutputOptions("the answer");
         var command = new Command(
             "bottlenecks",
-            "Gives each space no limit in turn, then one unit more, then every two no limit at once, on the same luck, "
-                + "and says which saves most late plants; and who waits for whom, by week."
+            "Takes away the limit of each space in turn, then gives each one unit more, then takes away the limits of every two, all in "
+                + "the same seasons. Says which of it saves most late plants, and which trays wait for which space, by week."
         )
         {
             folder,
         };
         play.AddTo(command);
-        command.Add(json);
+        output.AddTo(command);
         command.SetAction(parsed =>
             desk.Give(
                 new BottleneckQuestion { Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)), Play = play.Of(parsed) }.Ask(
                     desk.Watch
                 ),
-                parsed.GetValue(json)
+                output.Of(parsed)
             )
         );
         return command;

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using BenchSim.Answers.Words;
 using BenchSim.Report.Case;
+using BenchSim.Report.Words;
 
 namespace BenchSim.Cli.Commands;
 
@@ -27,7 +28,7 @@ internal sealed class CaseOptions(string what)
                 return CasePaper.Letter;
             }
 
-            result.AddError($"--paper {SafeText.Quote(text)} cannot be used; write a4 or letter.");
+            result.AddError($"--paper {PlainText.Quote(text)} cannot be used; write a4 or letter.");
             return null;
         },
     };

@@ -37,7 +37,7 @@ internal static class CommandLine
 
     private static int Answer(string[] args, Desk desk)
     {
-        var json = args.Contains(CommonOptions.Json, StringComparer.Ordinal);
+        var json = args.Contains(OutputOptions.Json, StringComparer.Ordinal);
         try
         {
             return Obey(args, desk, json);
@@ -50,6 +50,11 @@ internal static class CommandLine
         catch (FaultsFoundException found)
         {
             return desk.Say(found, json);
+        }
+        catch (OutputFailedException failure)
+        {
+            desk.Complain(failure.Message);
+            return ExitCode.BadInput;
         }
         catch (Exception failure) when (failure is RefusedException or ReportRefusedException)
         {

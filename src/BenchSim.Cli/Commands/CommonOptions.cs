@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
 using BenchSim.Answers.Words;
+using BenchSim.Report.Words;
 using BenchSim.Season.Values;
 
 namespace BenchSim.Cli.Commands;
@@ -9,13 +10,8 @@ namespace BenchSim.Cli.Commands;
 /// <summary>Options and arguments made alike: each says in plain words what it takes.</summary>
 internal static class CommonOptions
 {
-    /// <summary>Name of the option for output that machines read.</summary>
-    public const string Json = "--json";
-
     /// <summary>Whether the user wrote an option, so that it is not there by its default alone.</summary>
     public static bool IsGiven(this CommandResult result, Option option) => result.GetResult(option) is { Implicit: false };
-
-    public static Option<bool> ForMachines(string what) => new(Json) { Description = $"Print {what} as JSON." };
 
     public static Argument<string> Folder(string what)
     {
@@ -60,7 +56,7 @@ internal static class CommonOptions
 
                 if (!string.Equals(text, metric, StringComparison.OrdinalIgnoreCase))
                 {
-                    result.AddError($"{name} {SafeText.Quote(text)} cannot be used; write {metric} or {imperial}.");
+                    result.AddError($"{name} {PlainText.Quote(text)} cannot be used; write {metric} or {imperial}.");
                 }
 
                 return UnitSystem.Metric;
@@ -92,8 +88,8 @@ internal static class CommonOptions
                 }
 
                 result.AddError(
-                    $"{name} {SafeText.Quote(text)} cannot be used; "
-                        + $"write a whole number from {Figures.Whole(least)} to {Figures.Whole(most)}, without commas."
+                    $"{name} {PlainText.Quote(text)} cannot be used; "
+                        + $"write a whole number from {Numbers.Whole(least)} to {Numbers.Whole(most)}, without commas."
                 );
                 return null;
             },
@@ -112,7 +108,7 @@ internal static class CommonOptions
                     return number;
                 }
 
-                result.AddError($"{name} {SafeText.Quote(text)} cannot be used; write a whole number from 0 to {ulong.MaxValue}.");
+                result.AddError($"{name} {PlainText.Quote(text)} cannot be used; write a whole number from 0 to {ulong.MaxValue}.");
                 return null;
             },
         };
@@ -139,7 +135,7 @@ internal static class CommonOptions
                 }
 
                 result.AddError(
-                    $"{name} {SafeText.Quote(text)} cannot be used; write a share "
+                    $"{name} {PlainText.Quote(text)} cannot be used; write a share "
                         + $"{(endsOut ? "above 0 and below 1" : "from 0 to 1")}, such as 0.9, or a percentage, such as 90%."
                 );
                 return null;

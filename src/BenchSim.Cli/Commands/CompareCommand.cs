@@ -14,6 +14,7 @@ internal static class CompareCommand
     [
         "benchsim compare spring --with more-mats",
         "benchsim compare spring --with more-mats second-house --seasons 2000",
+        "benchsim compare spring --with cooler-house --replan",
         "benchsim compare spring --with second-house --case",
     ];
 
@@ -34,6 +35,12 @@ internal static class CompareCommand
                 result.AddError($"--with takes up to {MostVariants} variants; compare them in parts.");
             }
         });
+        var replan = new Option<bool>("--replan")
+        {
+            Description =
+                "Plan the variants anew: sow dates that are worked out from a set-out date may move with what a variant changes; "
+                + "the set-out dates stay.",
+        };
         var play = new PlayOptions();
         var cases = new CaseOptions(
             "Also write a case report of the variant for a grant or an investment, case.pdf, into a folder with the files played."
@@ -43,20 +50,21 @@ internal static class CompareCommand
             "DIR",
             "With --case: folder for the case report. Default: the scenario folder's name with \"-VARIANT-case\", beside it."
         );
-        var json = CommonOptions.ForMachines("the differences");
+        var output = new OutputOptions("the differences");
         var command = new Command(
             "compare",
-            "Plays the base and its variants on the same luck and says which differences are real and which cannot be told."
+            "Plays the base and its variants in the same seasons and says which differences are real and which may be chance."
         )
         {
             folder,
             with,
+            replan,
             play.Seasons,
             play.Seed,
             play.Threads,
             place,
-            json,
         };
+        output.AddTo(command);
         cases.AddTo(command);
         command.Validators.Add(result => cases.RefuseWithout(result, place));
         command.Validators.Add(result =>
@@ -64,8 +72,8 @@ internal static class CompareCommand
             if (cases.IsAsked(result) && result.GetResult(with)?.Tokens.Count > 1)
             {
                 result.AddError(
-                    "--case takes one variant, for a case is made for one change; write --with with one name, "
-                        + "and the command once for each."
+                    "--case takes one variant, since a case is made for one change; write --with with one name, "
+                        + "and run the command once for each."
                 );
             }
         });
@@ -75,10 +83,11 @@ internal static class CompareCommand
                 {
                     Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)),
                     Variants = [.. parsed.GetRequiredValue(with).Distinct(StringComparer.Ordinal)],
+                    Replan = parsed.GetValue(replan),
                     Play = play.Of(parsed),
                     Case = cases.IsAsked(parsed) ? new CaseWish(parsed.GetValue(place), cases.PaperOf(parsed)) : null,
                 }.Ask(desk.Watch),
-                parsed.GetValue(json)
+                output.Of(parsed)
             )
         );
         return command;

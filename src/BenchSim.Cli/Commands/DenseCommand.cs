@@ -34,7 +34,7 @@ internal static class DenseCommand
         );
         var play = new PlayOptions("Seasons to play of each way.");
         var place = CommonOptions.Text("--out", "DIR", "Folder for a chart and tables. Default: none is written.");
-        var json = CommonOptions.ForMachines("the differences");
+        var output = new OutputOptions("the differences");
         var command = new Command(
             "dense",
             "Plays each crop of the heat mats sown directly, and sown dense and potted up later, and says what mats that frees, "
@@ -49,8 +49,8 @@ internal static class DenseCommand
             play.Seed,
             play.Threads,
             place,
-            json,
         };
+        output.AddTo(command);
         command.SetAction(parsed =>
             desk.Give(
                 new DenseQuestion
@@ -62,7 +62,7 @@ internal static class DenseCommand
                     Play = play.Of(parsed),
                     Out = parsed.GetValue(place),
                 }.Ask(desk.Watch),
-                parsed.GetValue(json)
+                output.Of(parsed)
             )
         );
         return command;

@@ -25,11 +25,11 @@ internal static class InvestCommand
         with.Required = true;
         var play = new PlayOptions();
         var place = CommonOptions.Text("--out", "DIR", "Folder for a chart and tables. Default: none is written.");
-        var json = CommonOptions.ForMachines("the case");
+        var output = new OutputOptions("the case");
         var command = new Command(
             "invest",
             "Says whether a variant pays: what it saves and costs a year, its net present value, "
-                + "internal rate and payback with their spread, and what one must believe for it to pay."
+                + "internal rate and payback with their spread, and what would have to be true for it to pay."
         )
         {
             folder,
@@ -38,8 +38,8 @@ internal static class InvestCommand
             play.Seed,
             play.Threads,
             place,
-            json,
         };
+        output.AddTo(command);
         command.SetAction(parsed =>
             desk.Give(
                 new InvestQuestion
@@ -49,7 +49,7 @@ internal static class InvestCommand
                     Play = play.Of(parsed),
                     Out = parsed.GetValue(place),
                 }.Ask(desk.Watch),
-                parsed.GetValue(json)
+                output.Of(parsed)
             )
         );
         return command;

@@ -6,25 +6,29 @@ using BenchSim.Level;
 
 namespace BenchSim.Cli.Commands;
 
-/// <summary><c>level DIR</c>: moves sowings within their tolerances, tries the levelled plan, and writes it beside the old one.</summary>
+/// <summary><c>level DIR</c>: moves sowings within their tolerances, tries the levelled plan, and writes it where asked.</summary>
 internal static class LevelCommand
 {
-    public static readonly string[] Examples = ["benchsim level spring", "benchsim level spring --fill 90% --out spring/plan-level-90.csv"];
+    public static readonly string[] Examples =
+    [
+        "benchsim level spring",
+        "benchsim level spring --write",
+        "benchsim level spring --fill 90% --out spring/plan-level-90.csv",
+    ];
 
     public static Command Make(Desk desk)
     {
         var folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv, with the columns earlier and later in the plan.");
-        var to = CommonOptions.Text(
-            "--out",
-            "FILE",
-            "File for the levelled plan, written whatever the verdict. Default: "
-                + "plan-levelled.csv in the scenario folder, written when it is to be adopted."
-        );
+        var write = new Option<bool>("--write")
+        {
+            Description = "Write the levelled plan to plan-levelled.csv in the scenario folder. Without it nothing is written.",
+        };
+        var to = CommonOptions.Text("--out", "FILE", "Write the levelled plan to this file.");
         var play = new PlayOptions("Seasons in which both plans are played.");
         var fill = CommonOptions.Share(
             "--fill",
             "SHARE",
-            "Share of the places that the expected trays may fill, such as 90%: the rest is left for luck. Default: all of them."
+            "Share of the places that the trays may be planned to fill, such as 90%; the rest stays free. Default: all of them."
         );
         fill.Validators.Add(result =>
         {
@@ -33,22 +37,23 @@ internal static class LevelCommand
                 result.AddError("--fill is 0; write a share above 0.");
             }
         });
-        var json = CommonOptions.ForMachines("the moves and what came of them");
+        var output = new OutputOptions("the moves and what came of them");
         var command = new Command(
             "level",
-            "Moves sowings within the days that the plan allows (its columns earlier and later), so that the fewest trays are "
-                + "expected to be without a place; plays the levelled plan against the first "
-                + "on the same luck, and says whether to adopt it."
+            "Moves sowings within the days that the plan allows (its columns earlier and later), so that as few trays as "
+                + "possible are likely to be without a place; plays the levelled plan and the plan as it is in the same seasons, and "
+                + "says whether to adopt it."
         )
         {
             folder,
+            write,
             to,
             play.Seasons,
             play.Seed,
             play.Threads,
             fill,
-            json,
         };
+        output.AddTo(command);
         command.SetAction(parsed =>
             desk.Give(
                 new LevelQuestion
@@ -56,9 +61,10 @@ internal static class LevelCommand
                     Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)),
                     Play = play.Of(parsed),
                     Fill = parsed.GetValue(fill) ?? 1,
+                    Write = parsed.GetValue(write),
                     Out = parsed.GetValue(to),
                 }.Ask(new Leveller(), desk.Watch),
-                parsed.GetValue(json)
+                output.Of(parsed)
             )
         );
         return command;

@@ -23,18 +23,18 @@ internal static class MergeCommand
         );
         var require = CommonOptions.Share("--require", "P", "Share of seasons that must fit, such as 0.9; exit code 1 when fewer do.");
         Option<bool> noReport = new("--no-report") { Description = "Write no report folder." };
-        var json = CommonOptions.ForMachines("the answer");
+        var output = new OutputOptions("the answer");
         var command = new Command(
             "merge",
-            "Adds the parts of a run that \"run --shard\" wrote: the same answer and report, to the last byte, as one run of all seasons."
+            "Joins the parts of a run that \"run --shard\" wrote: the same answer and report, to the last byte, as one run of all seasons."
         )
         {
             files,
             place,
             require,
             noReport,
-            json,
         };
+        output.AddTo(command);
         command.Validators.Add(result =>
         {
             if (result.IsGiven(place) && result.IsGiven(noReport))
@@ -52,7 +52,7 @@ internal static class MergeCommand
                     Out = parsed.GetValue(place),
                     NoReport = parsed.GetValue(noReport),
                 }.Ask(desk.Watch),
-                parsed.GetValue(json)
+                output.Of(parsed)
             )
         );
         return command;

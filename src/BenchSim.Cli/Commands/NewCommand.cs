@@ -13,16 +13,13 @@ internal static class NewCommand
     public static Command Make(Desk desk)
     {
         var folder = CommonOptions.Folder("Folder to make. It must not exist yet, or be empty.");
-        var json = CommonOptions.ForMachines("the names of the files");
-        var command = new Command(
-            "new",
-            "Lays down a scenario folder with a small invented farm and a comment beside each line, to fill in."
-        )
+        var output = new OutputOptions("the names of the files");
+        var command = new Command("new", "Makes a scenario folder to fill in: a small invented farm, with a comment beside each line.")
         {
             folder,
-            json,
         };
-        command.SetAction(parsed => desk.Give(new NewQuestion(parsed.GetRequiredValue(folder)).Ask(desk.Watch), parsed.GetValue(json)));
+        output.AddTo(command);
+        command.SetAction(parsed => desk.Give(new NewQuestion(parsed.GetRequiredValue(folder)).Ask(desk.Watch), output.Of(parsed)));
         return command;
     }
 }

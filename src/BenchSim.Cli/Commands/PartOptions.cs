@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using BenchSim.Answers.Words;
+using BenchSim.Report.Words;
 using BenchSim.Study.Shards;
 
 namespace BenchSim.Cli.Commands;
@@ -23,9 +24,9 @@ internal static class PartOptions
                 }
 
                 result.AddError(
-                    $"--shard {SafeText.Quote(result.Tokens[0].Value)} cannot be used; "
+                    $"--shard {PlainText.Quote(result.Tokens[0].Value)} cannot be used; "
                         + "write the number of the share and how many there are, such as 2/8, "
-                        + $"from 1/1 to {Figures.Whole(Share.Most)} shares."
+                        + $"from 1/1 to {Numbers.Whole(Share.Most)} shares."
                 );
                 return null;
             },

@@ -17,11 +17,11 @@ internal sealed class PlayOptions(string what = "Seasons to play of each.")
 
     /// <summary>Seed of all luck.</summary>
     public Option<ulong?> Seed { get; } =
-        CommonOptions.Seed("--seed", "S", "Seed of all luck: the same seed gives the same answer. Default: what site.toml says.");
+        CommonOptions.Seed("--seed", "S", "Seed number of all draws: the same number gives the same answer. Default: what site.toml says.");
 
     /// <summary>On how many threads.</summary>
     public Option<int?> Threads { get; } =
-        CommonOptions.Whole("--threads", "T", 1, MostThreads, "Threads to play on; the answer does not depend on it. Default: one a core.");
+        CommonOptions.Whole("--threads", "T", 1, MostThreads, "Threads to use; they do not change the answer. Default: one a core.");
 
     public void AddTo(Command command)
     {

@@ -3,6 +3,7 @@ using System.CommandLine.Parsing;
 using System.Globalization;
 using BenchSim.Answers.Asking;
 using BenchSim.Answers.Words;
+using BenchSim.Report.Words;
 using BenchSim.Study.Precision;
 
 namespace BenchSim.Cli.Commands;
@@ -49,7 +50,7 @@ internal sealed class PrecisionOptions
         "N",
         Fewest,
         Most,
-        $"With --precision or --precision-late: most seasons to play. Default: {Figures.Whole(PrecisionGoal.UsualMost)}."
+        $"With --precision or --precision-late: most seasons to play. Default: {Numbers.Whole(PrecisionGoal.UsualMost)}."
     );
 
     /// <summary>All of them.</summary>
@@ -102,7 +103,7 @@ internal sealed class PrecisionOptions
         if (least > most)
         {
             throw new RefusedException(
-                $"--least {Figures.Whole(least.Value)} is more than --most {Figures.Whole(most.Value)}; give the fewest seasons first."
+                $"--least {Numbers.Whole(least.Value)} is more than --most {Numbers.Whole(most.Value)}; give the fewest seasons first."
             );
         }
 
@@ -129,7 +130,7 @@ internal sealed class PrecisionOptions
             }
         }
 
-        result.AddError($"{((OptionResult)result.Parent!).Option.Name} {SafeText.Quote(text)} cannot be used; {instead}.");
+        result.AddError($"{((OptionResult)result.Parent!).Option.Name} {PlainText.Quote(text)} cannot be used; {instead}.");
         return null;
     }
 }

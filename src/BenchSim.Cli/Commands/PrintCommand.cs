@@ -19,6 +19,7 @@ internal static class PrintCommand
     [
         "benchsim print spring",
         "benchsim print spring --week 2027-03-15 --what list,labels --labels a4-21",
+        "benchsim print spring --grower Mara",
         "benchsim print spring --labels letter:66.7x25.4/3x10/3.2x0 --out papers",
     ];
 
@@ -28,11 +29,12 @@ internal static class PrintCommand
         var place = CommonOptions.Text(
             "--out",
             "DIR",
-            "Folder for the papers. Default: the scenario folder's name with \"-papers\", beside it."
+            "Folder for the papers. Default: the scenario folder's name with \"-papers\", or \"-papers-GROWER\", beside it."
         );
-        var from = PrintOptions.Date("--from", "First date. Default: the season's first.");
-        var to = PrintOptions.Date("--to", "Last date. Default: the plan's last.");
-        var week = PrintOptions.Date("--week", "The week, Monday to Sunday, that holds this date; in place of --from and --to.");
+        var from = DayOptions.Date("--from", "First date. Default: the season's first.");
+        var to = DayOptions.Date("--to", "Last date. Default: the plan's last.");
+        var week = DayOptions.Date("--week", "The week, Monday to Sunday, that holds this date; in place of --from and --to.");
+        var grower = CommonOptions.Text("--grower", "NAME", "The papers of one grower alone. Default: of all growers.");
         var what = PrintOptions.Kinds("--what", "Papers: list, labels, order, calendar, workbook, with commas between them. Default: all.");
         var labels = PrintOptions.Sheet(
             "--labels",
@@ -41,7 +43,7 @@ internal static class PrintCommand
                 + "\"letter:\" in front for that paper. Default: a4-21, or letter-30 where the units are imperial."
         );
         var used = CommonOptions.Whole("--used", "N", 0, MostUsed, "Labels already used of the first sheet. Default: 0.");
-        var json = CommonOptions.ForMachines("what was written");
+        var output = new OutputOptions("what was written");
         var command = new Command(
             "print",
             "Writes the papers of the season, on the dates of the plan: a work list by week, a label for each tray, "
@@ -53,11 +55,12 @@ internal static class PrintCommand
             from,
             to,
             week,
+            grower,
             what,
             labels,
             used,
-            json,
         };
+        output.AddTo(command);
         command.Validators.Add(result => RefuseContradictions(result, from, to, week));
         command.SetAction(parsed =>
             desk.Give(
@@ -68,13 +71,14 @@ internal static class PrintCommand
                     {
                         From = parsed.GetValue(week) is { } first ? TableNights.MondayOf(first) : parsed.GetValue(from),
                         To = parsed.GetValue(week) is { } last ? TableNights.MondayOf(last).AddDays(6) : parsed.GetValue(to),
+                        Grower = parsed.GetValue(grower),
                         Kinds = parsed.GetValue(what),
                         Sheet = parsed.GetValue(labels),
                         LabelsUsed = parsed.GetValue(used) ?? 0,
                     },
                     Out = parsed.GetValue(place),
                 }.Ask(desk.Watch),
-                parsed.GetValue(json)
+                output.Of(parsed)
             )
         );
         return command;

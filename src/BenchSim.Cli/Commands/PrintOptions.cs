@@ -1,8 +1,8 @@
 using System.CommandLine;
-using System.Globalization;
 using BenchSim.Answers.Words;
 using BenchSim.Report.Labels;
 using BenchSim.Report.Papers;
+using BenchSim.Report.Words;
 
 namespace BenchSim.Cli.Commands;
 
@@ -17,30 +17,6 @@ internal static class PrintOptions
         ("calendar", PaperKinds.Calendar),
         ("workbook", PaperKinds.Workbook),
     ];
-
-    /// <summary>A date, year first.</summary>
-    public static Option<DateOnly?> Date(string name, string what) =>
-        new(name)
-        {
-            HelpName = "DATE",
-            Description = what,
-            CustomParser = result =>
-            {
-                var text = result.Tokens[0].Value;
-                if (
-                    DateOnly.TryParseExact(text.Trim(), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
-                    && date.Year is >= 1900 and <= 2199
-                )
-                {
-                    return date;
-                }
-
-                result.AddError(
-                    $"{name} {SafeText.Quote(text)} cannot be used; write a date from 1900 to 2199 as year-month-day, such as 2027-03-15."
-                );
-                return null;
-            },
-        };
 
     /// <summary>Papers, by name, with commas between them.</summary>
     public static Option<PaperKinds> Kinds(string name, string what) =>
@@ -63,7 +39,7 @@ internal static class PrintOptions
                     if (kind == PaperKinds.None)
                     {
                         result.AddError(
-                            $"{name} {SafeText.Quote(word)} cannot be used; "
+                            $"{name} {PlainText.Quote(word)} cannot be used; "
                                 + $"write one or more of {string.Join(", ", s_kinds.Select(each => each.Name))}, with commas between them."
                         );
                     }
@@ -89,7 +65,7 @@ internal static class PrintOptions
                     return sheet;
                 }
 
-                result.AddError($"{name} {SafeText.Quote(text)} cannot be used; {why}.");
+                result.AddError($"{name} {PlainText.Quote(text)} cannot be used; {why}.");
                 return null;
             },
         };

@@ -24,10 +24,12 @@ internal static class RootMenu
             [root] = ["benchsim new spring", "benchsim check spring", "benchsim run spring"],
         };
         Add(NewCommand.Make(desk), NewCommand.Examples);
+        Add(OpenCommand.Make(desk), OpenCommand.Examples);
         Add(CheckCommand.Make(desk), CheckCommand.Examples);
         Add(RunCommand.Make(desk), RunCommand.Examples);
         Add(WeatherCommand.Make(desk), WeatherCommand.Examples);
         Add(CompareCommand.Make(desk), CompareCommand.Examples);
+        Add(MendCommand.Make(desk), MendCommand.Examples);
         Add(BottlenecksCommand.Make(desk), BottlenecksCommand.Examples);
         Add(MergeCommand.Make(desk), MergeCommand.Examples);
         Add(InvestCommand.Make(desk), InvestCommand.Examples);

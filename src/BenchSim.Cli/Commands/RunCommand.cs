@@ -16,7 +16,9 @@ internal static class RunCommand
         "benchsim run spring --seasons 200 --out answers/spring --require 0.9",
         "benchsim run spring --precision 2%",
         "benchsim run spring --seasons 100000 --shard 2/8",
+        "benchsim run spring --with longer-table",
         "benchsim run spring --case",
+        "benchsim run spring --today 2027-04-20",
         "benchsim run spring --season 17 --batch broccoli-2",
     ];
 
@@ -27,9 +29,13 @@ internal static class RunCommand
             "--out",
             "DIR",
             "Report folder, or with --shard the file of the part. Default: the scenario folder's name with \"-report\", "
-                + "or with \".K-of-N.part\", beside it."
+                + "\"-VARIANT-report\" or \".K-of-N.part\", beside it."
         );
         var play = new PlayOptions("Seasons to play.");
+        var today = DayOptions.Today(
+            "Play from that day on, the days before as log.csv has them; without a date, from today. Writes no report folder."
+        );
+        var with = CommonOptions.Text("--with", "VARIANT", "The variant to play, variants/VARIANT.toml, in place of the plan as it is.");
         var require = CommonOptions.Share("--require", "P", "Share of seasons that must fit, such as 0.9; exit code 1 when fewer do.");
         var season = CommonOptions.Whole(
             "--season",
@@ -38,20 +44,22 @@ internal static class RunCommand
             PlayOptions.MostSeasons,
             "With --batch: tell the story of that batch in season N instead, N counting from 1."
         );
-        var batch = CommonOptions.Text("--batch", "ID", "With --season: the batch whose story is told.");
+        var batch = CommonOptions.Text("--batch", "ID", "With --season: the batch whose story you want.");
         Option<bool> bottlenecks = new("--bottlenecks") { Description = "Also play each space with more room, and say what that saves." };
         var shard = PartOptions.Shard();
         var precision = new PrecisionOptions();
         var cases = new CaseOptions("Also write a case report for a grant or an investment, case.pdf, into the report folder.");
-        var json = CommonOptions.ForMachines("the answer");
+        var output = new OutputOptions("the answer");
         Option<bool> noReport = new("--no-report") { Description = "Write no report folder." };
         var command = new Command(
             "run",
-            "Plays the seasons, prints the verdict and writes the report folder. Every season draws its own luck: "
-                + "how seed comes up, how plants grow, which weather comes."
+            "Plays the seasons, prints the verdict and writes the report folder. Every season has its own "
+                + "weather, and its own draws of how seed comes up and how plants grow."
         )
         {
             folder,
+            with,
+            today,
             place,
             play.Seasons,
             play.Seed,
@@ -61,15 +69,17 @@ internal static class RunCommand
             batch,
             shard,
             bottlenecks,
-            json,
             noReport,
         };
+        output.AddTo(command);
         precision.AddTo(command);
         cases.AddTo(command);
         command.Validators.Add(result =>
             RefuseContradictions(result, season, batch, noReport, [place, play.Threads, require, bottlenecks, .. cases.All])
         );
+        command.Validators.Add(result => RefuseToday(result, today, [with, place, season, batch, shard, .. cases.All]));
         command.Validators.Add(result => cases.RefuseWithout(result));
+        command.Validators.Add(result => RefuseVariant(result, with, cases, shard));
         command.Validators.Add(result =>
             PartOptions.RefuseContradictions(result, shard, [season, batch, require, noReport, bottlenecks, .. precision.All, .. cases.All])
         );
@@ -77,17 +87,18 @@ internal static class RunCommand
         command.SetAction(parsed =>
         {
             var scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder));
-            var isJson = parsed.GetValue(json);
+            var form = output.Of(parsed);
             if (parsed.GetValue(season) is { } number && parsed.GetValue(batch) is { } id)
             {
                 var story = new StoryQuestion
                 {
                     Scenario = scenario,
+                    Variant = parsed.GetValue(with),
                     Play = play.Of(parsed),
                     Season = number,
                     Batch = id,
                 };
-                return desk.Give(story.Ask(desk.Watch), isJson);
+                return desk.Give(story.Ask(desk.Watch), form);
             }
 
             if (parsed.GetValue(shard) is { } share)
@@ -99,12 +110,14 @@ internal static class RunCommand
                     Play = play.Of(parsed),
                     Out = parsed.GetValue(place),
                 };
-                return desk.Give(part.Ask(desk.Watch), isJson);
+                return desk.Give(part.Ask(desk.Watch), form);
             }
 
             var run = new RunQuestion
             {
                 Scenario = scenario,
+                Variant = parsed.GetValue(with),
+                Today = parsed.GetValue(today),
                 Play = play.Of(parsed),
                 Precision = precision.GoalOf(parsed),
                 Require = parsed.GetValue(require),
@@ -114,9 +127,37 @@ internal static class RunCommand
                 Case = cases.IsAsked(parsed),
                 Paper = cases.PaperOf(parsed),
             };
-            return Give(desk, run.Ask(desk.Watch), isJson);
+            return Give(desk, run.Ask(desk.Watch), form);
         });
         return command;
+    }
+
+    private static void RefuseToday(CommandResult result, Option today, IEnumerable<Option> others)
+    {
+        foreach (var option in others.Where(option => result.IsGiven(today) && result.IsGiven(option)))
+        {
+            result.AddError($"{option.Name} does not go with --today yet; leave one of the two out.");
+        }
+    }
+
+    private static void RefuseVariant(CommandResult result, Option with, CaseOptions cases, Option shard)
+    {
+        if (!result.IsGiven(with))
+        {
+            return;
+        }
+
+        if (cases.IsAsked(result))
+        {
+            result.AddError(
+                "--case does not go with --with; \"benchsim compare DIR --with VARIANT --case\" sets the variant beside the plan as it is."
+            );
+        }
+
+        if (result.IsGiven(shard))
+        {
+            result.AddError("--with does not go with --shard: parts are played of the plan as it is; leave one out.");
+        }
     }
 
     private static void RefuseContradictions(CommandResult result, Option season, Option batch, Option noReport, Option[] ofReports)
@@ -148,30 +189,34 @@ internal static class RunCommand
 
     /// <summary>Gives the answer of a run: says it, and writes the report that goes with it.</summary>
     /// <returns>The exit code.</returns>
-    public static int Give(Desk desk, RunAnswer answer, bool json)
+    public static int Give(Desk desk, RunAnswer answer, AnswerForm form)
     {
-        // People read the verdict while the report is written; machines are told only what has been done.
-        if (json)
+        // The report first: seasons that were played must not be lost because nobody could be told of them.
+        answer.WriteReport(desk.Cancel);
+        try
         {
-            answer.WriteReport(desk.Cancel);
-            desk.Give(answer, json);
+            desk.Give(answer, form);
+            if (form != AnswerForm.Json)
+            {
+                SayWhere(desk.Say, "Report", answer.PageFile);
+                SayWhere(desk.Say, "Case report", answer.CaseFile);
+            }
         }
-        else
+        catch (OutputFailedException)
         {
-            desk.Give(answer, json);
-            answer.WriteReport(desk.Cancel);
-            SayWhere(desk, "Report", answer.PageFile);
-            SayWhere(desk, "Case report", answer.CaseFile);
+            SayWhere(desk.Complain, "Report", answer.PageFile);
+            SayWhere(desk.Complain, "Case report", answer.CaseFile);
+            throw;
         }
 
         return answer.IsRequirementMissed ? ExitCode.RequirementMissed : ExitCode.Done;
     }
 
-    private static void SayWhere(Desk desk, string what, string? path)
+    private static void SayWhere(Action<string> say, string what, string? path)
     {
         if (path is not null)
         {
-            desk.Say($"{what}: {path}");
+            say($"{what}: {path}");
         }
     }
 }

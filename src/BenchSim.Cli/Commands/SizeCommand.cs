@@ -22,7 +22,7 @@ internal static class SizeCommand
     public static Command Make(Desk desk)
     {
         var folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv.");
-        var space = CommonOptions.Text("--space", "SPACE", "The space whose places are sought: its id in site.toml, or in the variant.");
+        var space = CommonOptions.Text("--space", "SPACE", "The space to size: its id in site.toml, or in the variant.");
         space.Required = true;
         var with = CommonOptions.Text("--with", "NAME", "A variant to play, variants/NAME.toml: for a space that is not there yet.");
         var goal = CommonOptions.Share(
@@ -40,10 +40,11 @@ internal static class SizeCommand
         Option<bool> every = new("--every") { Description = "Play every number of places, not only those that the search needs." };
         var place = CommonOptions.Text("--out", "DIR", "Write the curve there, as a table and a chart.");
         var play = new PlayOptions();
-        var json = CommonOptions.ForMachines("the answer and the curve");
+        var output = new OutputOptions("the answer and the curve");
         var command = new Command(
             "size",
-            "Finds the smallest number of places of a space with which the plan fits often enough, on the same luck, with the whole curve."
+            "Finds the smallest number of places of a space with which the plan fits often enough, and shows the chance for each number "
+                + "it played."
         )
         {
             folder,
@@ -55,7 +56,7 @@ internal static class SizeCommand
             place,
         };
         play.AddTo(command);
-        command.Add(json);
+        output.AddTo(command);
         command.SetAction(parsed =>
             desk.Give(
                 new SizeQuestion
@@ -72,7 +73,7 @@ internal static class SizeCommand
                     Play = play.Of(parsed),
                     Out = parsed.GetValue(place),
                 }.Ask(desk.Watch),
-                parsed.GetValue(json)
+                output.Of(parsed)
             )
         );
         return command;

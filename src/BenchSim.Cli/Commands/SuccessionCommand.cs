@@ -4,6 +4,7 @@ using BenchSim.Answers.Opening;
 using BenchSim.Answers.Succession;
 using BenchSim.Answers.Words;
 using BenchSim.Cli.Terminal;
+using BenchSim.Report.Words;
 
 namespace BenchSim.Cli.Commands;
 
@@ -33,10 +34,10 @@ internal static class SuccessionCommand
             "Days that one set-out supplies: longer between two is a gap. Default: what crops.csv says of the crop's harvest."
         );
         var play = new PlayOptions("Seasons to play of each schedule.");
-        var json = CommonOptions.ForMachines("the schedules");
+        var output = new OutputOptions("the schedules");
         var command = new Command(
             "succession",
-            "Tries a crop sown every so many days, so many times, each schedule on the same luck: whether the plan still fits, "
+            "Tries a crop sown every so many days, so many times, each schedule in the same seasons: whether the plan still fits, "
                 + "how late plants are, and the gaps in supply."
         )
         {
@@ -48,8 +49,8 @@ internal static class SuccessionCommand
             play.Seasons,
             play.Seed,
             play.Threads,
-            json,
         };
+        output.AddTo(command);
         command.Validators.Add(result =>
         {
             if (
@@ -74,7 +75,7 @@ internal static class SuccessionCommand
                     Gap = parsed.GetValue(gap),
                     Play = play.Of(parsed),
                 }.Ask(desk.Watch),
-                parsed.GetValue(json)
+                output.Of(parsed)
             )
         );
         return command;
@@ -103,7 +104,7 @@ internal static class SuccessionCommand
                     else
                     {
                         result.AddError(
-                            $"{name} {SafeText.Quote(text)} cannot be used; "
+                            $"{name} {PlainText.Quote(text)} cannot be used; "
                                 + $"write whole numbers from {least} to {most}, with spaces between."
                         );
                     }

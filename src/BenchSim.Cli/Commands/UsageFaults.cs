@@ -3,6 +3,7 @@ using System.CommandLine.Parsing;
 using BenchSim.Answers.Asking;
 using BenchSim.Answers.Words;
 using BenchSim.Cli.Terminal;
+using BenchSim.Report.Words;
 
 namespace BenchSim.Cli.Commands;
 
@@ -24,7 +25,7 @@ internal static class UsageFaults
                     || fault.SymbolResult is null or not CommandResult
                     || fault.Message.Contains(parsed.UnmatchedTokens[0], StringComparison.Ordinal)
                 )
-                .Select(fault => SafeText.OneLine(fault.Message))
+                .Select(fault => PlainText.OneLine(fault.Message))
                 .Distinct(StringComparer.Ordinal),
         ];
         foreach (var message in messages)

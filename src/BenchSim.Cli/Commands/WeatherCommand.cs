@@ -24,7 +24,7 @@ internal static class WeatherCommand
         );
         var rain = CommonOptions.Units("--rain-unit", "mm", "in", "Unit of rain that is written without one. Default: mm.");
         var place = CommonOptions.Text("--out", "DIR", "Folder for a chart and tables. Default: none is written.");
-        var json = CommonOptions.ForMachines("what was fitted, or the faults,");
+        var output = new OutputOptions("what was fitted, or the faults,");
         var command = new Command(
             "weather",
             "Fits the weather generator to a daily record, "
@@ -35,8 +35,8 @@ internal static class WeatherCommand
             temperature,
             rain,
             place,
-            json,
         };
+        output.AddTo(command);
         command.SetAction(parsed =>
             desk.Give(
                 new WeatherQuestion
@@ -46,7 +46,7 @@ internal static class WeatherCommand
                     Rain = parsed.GetValue(rain),
                     Out = parsed.GetValue(place),
                 }.Ask(desk.Watch),
-                parsed.GetValue(json)
+                output.Of(parsed)
             )
         );
         return command;

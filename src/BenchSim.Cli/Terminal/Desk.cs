@@ -1,6 +1,7 @@
 using System.Text;
 using BenchSim.Answers.Asking;
 using BenchSim.Answers.Words;
+using BenchSim.Report.Words;
 
 namespace BenchSim.Cli.Terminal;
 
@@ -15,16 +16,28 @@ internal sealed record Desk(TextWriter Output, TextWriter Error, bool IsTerminal
     public PlayWatch Watch => IsTerminal ? new TerminalWatch(Error, Cancel) : new PlayWatch(Cancel);
 
     /// <summary>Gives an answer, to people or to machines.</summary>
+    /// <param name="answer">The answer.</param>
+    /// <param name="form">How much of it, and for whom; an answer without a first screen is always given whole.</param>
     /// <returns>The exit code.</returns>
-    public int Give(Answer answer, bool json)
+    public int Give(Answer answer, AnswerForm form)
     {
-        if (json)
+        if (form == AnswerForm.Json)
         {
             Say(answer.Json());
         }
+        else if (answer.Screen is not { } first)
+        {
+            Print(output => Painter.Paint(answer.Words, output));
+        }
+        else if (form == AnswerForm.Whole)
+        {
+            Print(output => Painter.Paint([.. ScreenPainter.Whole(first), ""], output));
+            Print(output => Painter.Paint(answer.Words, output));
+        }
         else
         {
-            Painter.Paint(answer.Words, Output);
+            Print(output => Painter.Paint(ScreenPainter.Short(first), output));
+            Print(output => Painter.Paint(answer.Asked, output));
         }
 
         return ExitCode.Done;
@@ -67,11 +80,23 @@ internal sealed record Desk(TextWriter Output, TextWriter Error, bool IsTerminal
     }
 
     /// <summary>Writes a document for machines to standard output.</summary>
-    public void Say(byte[] document) => Output.Write(Encoding.UTF8.GetString(document));
+    public void Say(byte[] document) => Print(output => output.Write(Encoding.UTF8.GetString(document)));
 
     /// <summary>Writes a line to standard output as it is, made safe for a terminal.</summary>
-    public void Say(string line) => Output.Write(SafeText.OneLine(line).TrimEnd() + "\n");
+    public void Say(string line) => Print(output => output.Write(PlainText.OneLine(line).TrimEnd() + "\n"));
 
     /// <summary>Writes a line to standard error, made safe for a terminal. Never broken: a fault stays on one line.</summary>
-    public void Complain(string line) => Error.Write(SafeText.OneLine(line).TrimEnd() + "\n");
+    public void Complain(string line) => Error.Write(PlainText.OneLine(line).TrimEnd() + "\n");
+
+    private void Print(Action<TextWriter> print)
+    {
+        try
+        {
+            print(Output);
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            throw new OutputFailedException(failure);
+        }
+    }
 }

@@ -156,18 +156,18 @@ public static class Normal
     private static double CentralQuantile(double centred)
     {
         var r = 0.180625 - (centred * centred);
-        return centred * Polynomial(CentralTop, r) / Polynomial(CentralBottom, r);
+        return centred * Polynomial(s_centralTop, r) / Polynomial(s_centralBottom, r);
     }
 
     private static Vector512<double> CentralQuantiles(Vector512<double> centred)
     {
         var r = Vector512.Create(0.180625) - (centred * centred);
-        return centred * Polynomial(CentralTop, r) / Polynomial(CentralBottom, r);
+        return centred * Polynomial(s_centralTop, r) / Polynomial(s_centralBottom, r);
     }
 
-    private static double ShoulderQuantile(double r) => Polynomial(ShoulderTop, r) / Polynomial(ShoulderBottom, r);
+    private static double ShoulderQuantile(double r) => Polynomial(s_shoulderTop, r) / Polynomial(s_shoulderBottom, r);
 
-    private static double FarQuantile(double r) => Polynomial(FarTop, r) / Polynomial(FarBottom, r);
+    private static double FarQuantile(double r) => Polynomial(s_farTop, r) / Polynomial(s_farBottom, r);
 
     private static double Polynomial(ReadOnlySpan<double> coefficients, double r)
     {
@@ -191,76 +191,77 @@ public static class Normal
         return value;
     }
 
-    // Coefficients of AS 241, the highest power first.
-    private static ReadOnlySpan<double> CentralTop =>
-        [
-            2509.0809287301226727,
-            33430.575583588128105,
-            67265.770927008700853,
-            45921.953931549871457,
-            13731.693765509461125,
-            1971.5909503065514427,
-            133.14166789178437745,
-            3.3871328727963666080,
-        ];
+    // Coefficients of AS 241, the highest power first. In arrays: a span over constants takes memory while the runtime has not yet compiled
+    // the code to the end, and a season takes none.
+    private static readonly double[] s_centralTop =
+    [
+        2509.0809287301226727,
+        33430.575583588128105,
+        67265.770927008700853,
+        45921.953931549871457,
+        13731.693765509461125,
+        1971.5909503065514427,
+        133.14166789178437745,
+        3.3871328727963666080,
+    ];
 
-    private static ReadOnlySpan<double> CentralBottom =>
-        [
-            5226.4952788528545610,
-            28729.085735721942674,
-            39307.895800092710610,
-            21213.794301586595867,
-            5394.1960214247511077,
-            687.18700749205790830,
-            42.313330701600911252,
-            1,
-        ];
+    private static readonly double[] s_centralBottom =
+    [
+        5226.4952788528545610,
+        28729.085735721942674,
+        39307.895800092710610,
+        21213.794301586595867,
+        5394.1960214247511077,
+        687.18700749205790830,
+        42.313330701600911252,
+        1,
+    ];
 
-    private static ReadOnlySpan<double> ShoulderTop =>
-        [
-            7.74545014278341407640e-4,
-            2.27238449892691845833e-2,
-            2.41780725177450611770e-1,
-            1.27045825245236838258,
-            3.64784832476320460504,
-            5.76949722146069140550,
-            4.63033784615654529590,
-            1.42343711074968357734,
-        ];
+    private static readonly double[] s_shoulderTop =
+    [
+        7.74545014278341407640e-4,
+        2.27238449892691845833e-2,
+        2.41780725177450611770e-1,
+        1.27045825245236838258,
+        3.64784832476320460504,
+        5.76949722146069140550,
+        4.63033784615654529590,
+        1.42343711074968357734,
+    ];
 
-    private static ReadOnlySpan<double> ShoulderBottom =>
-        [
-            1.05075007164441684324e-9,
-            5.47593808499534494600e-4,
-            1.51986665636164571966e-2,
-            1.48103976427480074590e-1,
-            6.89767334985100004550e-1,
-            1.67638483018380384940,
-            2.05319162663775882187,
-            1,
-        ];
+    private static readonly double[] s_shoulderBottom =
+    [
+        1.05075007164441684324e-9,
+        5.47593808499534494600e-4,
+        1.51986665636164571966e-2,
+        1.48103976427480074590e-1,
+        6.89767334985100004550e-1,
+        1.67638483018380384940,
+        2.05319162663775882187,
+        1,
+    ];
 
-    private static ReadOnlySpan<double> FarTop =>
-        [
-            2.01033439929228813265e-7,
-            2.71155556874348757815e-5,
-            1.24266094738807843860e-3,
-            2.65321895265761230930e-2,
-            2.96560571828504891230e-1,
-            1.78482653991729133580,
-            5.46378491116411436990,
-            6.65790464350110377720,
-        ];
+    private static readonly double[] s_farTop =
+    [
+        2.01033439929228813265e-7,
+        2.71155556874348757815e-5,
+        1.24266094738807843860e-3,
+        2.65321895265761230930e-2,
+        2.96560571828504891230e-1,
+        1.78482653991729133580,
+        5.46378491116411436990,
+        6.65790464350110377720,
+    ];
 
-    private static ReadOnlySpan<double> FarBottom =>
-        [
-            2.04426310338993978564e-15,
-            1.42151175831644588870e-7,
-            1.84631831751005468180e-5,
-            7.86869131145613259100e-4,
-            1.48753612908506148525e-2,
-            1.36929880922735805310e-1,
-            5.99832206555887937690e-1,
-            1,
-        ];
+    private static readonly double[] s_farBottom =
+    [
+        2.04426310338993978564e-15,
+        1.42151175831644588870e-7,
+        1.84631831751005468180e-5,
+        7.86869131145613259100e-4,
+        1.48753612908506148525e-2,
+        1.36929880922735805310e-1,
+        5.99832206555887937690e-1,
+        1,
+    ];
 }

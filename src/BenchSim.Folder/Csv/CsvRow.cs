@@ -27,10 +27,15 @@ internal sealed class CsvRow
     /// <summary>A row without cells.</summary>
     /// <param name="line">Line on which it begins.</param>
     /// <param name="columns">Columns it may have.</param>
-    public CsvRow(int line, CsvColumns columns)
-        : this(line, columns, new Cell[columns.Count]) { }
+    /// <param name="number">Its number in a spreadsheet, where it stands in a table.</param>
+    public CsvRow(int line, CsvColumns columns, int number = 0)
+        : this(line, columns, number, new Cell[columns.Count]) { }
 
-    private CsvRow(int line, CsvColumns columns, Cell[] cells) => (Line, _columns, _cells) = (line, columns, cells);
+    private CsvRow(int line, CsvColumns columns, int number, Cell[] cells) =>
+        (Line, _columns, Number, _cells) = (line, columns, number, cells);
+
+    /// <summary>Its number in a spreadsheet: blank rows count, line breaks inside a cell do not.</summary>
+    public int Number { get; }
 
     /// <summary>Line on which it begins.</summary>
     public int Line { get; }
@@ -77,7 +82,7 @@ internal sealed class CsvRow
     /// <summary>The row with other cells in some columns.</summary>
     public CsvRow With(IEnumerable<Cell> cells)
     {
-        var row = new CsvRow(Line, _columns, [.. _cells]);
+        var row = new CsvRow(Line, _columns, Number, [.. _cells]);
         foreach (var cell in cells)
         {
             row.Put(cell);

@@ -1,6 +1,7 @@
 using System.Globalization;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
+using BenchSim.Folder.Sheets;
 using BenchSim.Folder.Text;
 using BenchSim.Season.Fields;
 using BenchSim.Season.Values;
@@ -20,23 +21,21 @@ internal sealed class CsvTable
 
     private readonly FileText _file;
     private readonly FieldTable _fields;
+    private readonly CellReader _cells;
     private readonly FaultList _faults;
     private readonly UnitSystem _units;
     private readonly CsvColumns _known;
     private readonly List<string?> _columns = [];
     private readonly List<bool> _hasNoName = [];
 
-    private CsvTable(FileText file, FieldTable fields, FaultList faults, UnitSystem units)
+    private CsvTable(FileText file, FieldTable fields, CellReader cells, UnitSystem units)
     {
-        (_file, _fields, _faults, _units) = (file, fields, faults, units);
+        (_file, _fields, _cells, _faults, _units) = (file, fields, cells, cells.Faults, units);
         _known = new CsvColumns(fields);
     }
 
     /// <summary>Rows that hold anything.</summary>
     public List<CsvRow> Rows { get; } = [];
-
-    /// <summary>Columns the file may have.</summary>
-    public CsvColumns Known => _known;
 
     /// <summary>Whether a column is in the header.</summary>
     public bool Has(string column) => _columns.Contains(column);
@@ -48,14 +47,19 @@ internal sealed class CsvTable
     /// <param name="file">The text.</param>
     /// <param name="fields">Columns the file may have.</param>
     /// <param name="mostRows">Most rows the file may have.</param>
-    /// <param name="faults">Takes the faults.</param>
+    /// <param name="cells">Takes the faults, and knows how dates are written.</param>
     /// <param name="units">Units of numbers that say none.</param>
-    public static CsvTable Read(FileText file, FieldTable fields, int mostRows, FaultList faults, UnitSystem units)
+    public static CsvTable Read(FileText file, FieldTable fields, int mostRows, CellReader cells, UnitSystem units)
     {
-        var table = new CsvTable(file, fields, faults, units);
+        var faults = cells.Faults;
+        var table = new CsvTable(file, fields, cells, units);
         var before = faults.Count;
-        var records = CsvText.Split(file, faults);
-        records.RemoveAll(record => record.TrueForAll(field => field.Text.Length == 0));
+        List<SheetRow> records =
+        [
+            .. (file.Rows ?? CsvText.Split(file, faults).Select((fields, index) => new SheetRow(fields, index + 1))).Where(record =>
+                !record.IsBlank
+            ),
+        ];
         if (records.Count == 0 && faults.Count > before)
         {
             return table;
@@ -71,24 +75,27 @@ internal sealed class CsvTable
             return table;
         }
 
-        if (records.Count - 1 > mostRows || records[0].Count > MostColumns)
+        if (records.Count - 1 > mostRows || records[0].Fields.Count > MostColumns)
         {
             var (count, things, most) =
-                records[0].Count > MostColumns ? (records[0].Count, "columns", MostColumns) : (records.Count - 1, "rows", mostRows);
+                records[0].Fields.Count > MostColumns
+                    ? (records[0].Fields.Count, "columns", MostColumns)
+                    : (records.Count - 1, "rows", mostRows);
             faults.Add(
-                table.PlaceOf(records[0][0]),
+                table.PlaceOf(records[0].Fields[0]),
                 $"the file has {count.ToString(CultureInfo.InvariantCulture)} {things} and was not read",
                 $"it may have up to {most.ToString(CultureInfo.InvariantCulture)}: check that it is the right file"
             );
             return table;
         }
 
-        table.ReadHeader(records[0]);
-        foreach (var record in records.Skip(1))
+        table.ReadHeader(records[0].Fields);
+        foreach (var (record, number) in records.Skip(1))
         {
-            table.AddRow(record);
+            table.AddRow(record, number);
         }
 
+        table.SettleDates();
         return table;
     }
 
@@ -96,14 +103,19 @@ internal sealed class CsvTable
     public static string NameOf(string heading) =>
         string.Concat(heading.ToLowerInvariant().Select(character => character is ' ' or '-' ? '_' : character));
 
-    private void ReadHeader(List<CsvField> header)
+    private void ReadHeader(List<SheetField> header)
     {
         Header = PlaceOf(header[0]);
         foreach (var field in header)
         {
-            var name = NameOf(field.Text);
+            var name = NameOf(Curly.Unwrapped(field.Text));
             _hasNoName.Add(name.Length == 0);
-            _columns.Add(name.Length > 0 && IsGood(field, name) ? name : null);
+            _columns.Add(
+                name.Length == 0 ? null
+                : IsGood(field, name) ? name
+                : _fields.Former.TryGetValue(name, out var former) && !header.Exists(each => NameOf(each.Text) == former.Now) ? former.Now
+                : null
+            );
         }
 
         foreach (var column in _fields.Fields.Where(field => field.IsRequired && !_columns.Contains(field.Name)))
@@ -112,7 +124,7 @@ internal sealed class CsvTable
         }
     }
 
-    private bool IsGood(CsvField field, string name)
+    private bool IsGood(SheetField field, string name)
     {
         if (_known[name] < 0)
         {
@@ -120,7 +132,9 @@ internal sealed class CsvTable
             _faults.Add(
                 PlaceOf(field),
                 $"there is no column {Words.Quote(field.Text)} in this file",
-                near is null ? $"the columns are {Words.List(_fields.Names)}" : $"did you mean {Words.Quote(near)}"
+                _fields.Former.TryGetValue(name, out var former) ? former.Instead
+                    : near is null ? $"the columns are {Words.List(_fields.Names)}"
+                    : $"did you mean {Words.Quote(near)}"
             );
             return false;
         }
@@ -134,9 +148,17 @@ internal sealed class CsvTable
         return true;
     }
 
-    private void AddRow(List<CsvField> record)
+    private void SettleDates()
     {
-        var row = new CsvRow(record[0].Line, _known);
+        foreach (var field in _fields.Fields.Where(field => DateColumn.Is(field) && Has(field.Name)))
+        {
+            new DateColumn(_fields, field.Name, SourcePlace.Letters(_columns.IndexOf(field.Name) + 1), _cells).Settle(Rows);
+        }
+    }
+
+    private void AddRow(List<SheetField> record, int number)
+    {
+        var row = new CsvRow(record[0].Line, _known, number);
         for (var index = 0; index < Math.Max(record.Count, _columns.Count); index++)
         {
             var field = index < record.Count ? record[index] : record[^1] with { Text = "" };
@@ -146,7 +168,7 @@ internal sealed class CsvTable
             }
             else if (_columns[index] is { } column)
             {
-                row.Put(new Cell(field.Text, PlaceOf(field), column, _units));
+                row.Put(new Cell(Curly.Unwrapped(field.Text), PlaceOf(field), column, _units) { IsTold = RefuseFlaw(field, column) });
             }
             else if (_hasNoName[index])
             {
@@ -157,7 +179,30 @@ internal sealed class CsvTable
         Rows.Add(row);
     }
 
-    private void RefuseOutside(CsvField field, string why)
+    // Of a merged cell the first tells; here is one of the others.
+    private bool RefuseFlaw(SheetField field, string column)
+    {
+        if (field.Flaw == CellFlaw.Error)
+        {
+            _faults.Add(
+                PlaceOf(field),
+                $"{column} is {Words.Quote(field.Text)}, the error of a formula",
+                "mend the formula, or write the value"
+            );
+        }
+        else if (field.Flaw == CellFlaw.Merged)
+        {
+            _faults.Add(
+                PlaceOf(field),
+                $"{column} is merged with another cell, and only the first of them has the value",
+                "unmerge the cells and fill each of them"
+            );
+        }
+
+        return field.Flaw != CellFlaw.None;
+    }
+
+    private void RefuseOutside(SheetField field, string why)
     {
         if (field.Text.Length > 0)
         {
@@ -169,5 +214,5 @@ internal sealed class CsvTable
         }
     }
 
-    private SourcePlace PlaceOf(CsvField field) => new(_file.Name, field.Line, field.Column);
+    private SourcePlace PlaceOf(SheetField field) => new(_file.Name, field.Line, field.Column);
 }

@@ -1,6 +1,7 @@
 using System.Text;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
+using BenchSim.Folder.Sheets;
 using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Csv;
@@ -12,13 +13,16 @@ namespace BenchSim.Folder.Csv;
 /// </summary>
 internal sealed class CsvText
 {
+    private const int LongestAdvice = 60;
+
     private readonly FileText _file;
     private readonly FaultList _faults;
     private readonly char _separator;
     private int _next;
     private int _line = 1;
     private int _column = 1;
-    private bool _isUnclosed;
+    private List<SheetField> _record = [];
+    private int _columns;
 
     private CsvText(FileText file, FaultList faults)
     {
@@ -29,17 +33,13 @@ internal sealed class CsvText
     }
 
     /// <summary>The records of a text, blank ones too; none for an empty text.</summary>
-    public static List<List<CsvField>> Split(FileText file, FaultList faults)
+    public static List<List<SheetField>> Split(FileText file, FaultList faults)
     {
         var text = new CsvText(file, faults);
-        var records = new List<List<CsvField>>();
+        var records = new List<List<SheetField>>();
         while (text._next < file.Text.Length)
         {
-            var record = text.ReadRecord();
-            if (!text._isUnclosed)
-            {
-                records.Add(record);
-            }
+            records.Add(text.ReadRecord());
         }
 
         return records;
@@ -83,20 +83,22 @@ internal sealed class CsvText
             : '\t';
     }
 
-    private List<CsvField> ReadRecord()
+    private List<SheetField> ReadRecord()
     {
-        var fields = new List<CsvField> { ReadField() };
+        _record = [];
+        _record.Add(ReadField());
         while (_next < _file.Text.Length && _file.Text[_next] == _separator)
         {
             Advance();
-            fields.Add(ReadField());
+            _record.Add(ReadField());
         }
 
         SkipLineEnd();
-        return fields;
+        _columns = _columns == 0 && _record.Exists(field => field.Text.Length > 0) ? _record.Count : _columns;
+        return _record;
     }
 
-    private CsvField ReadField()
+    private SheetField ReadField()
     {
         while (_next < _file.Text.Length && _file.Text[_next] is ' ' or '\u00A0' && _file.Text[_next] != _separator)
         {
@@ -106,7 +108,7 @@ internal sealed class CsvText
         return _next < _file.Text.Length && _file.Text[_next] == '"' ? ReadQuoted() : ReadBare();
     }
 
-    private CsvField ReadBare()
+    private SheetField ReadBare()
     {
         var (start, line, column) = (_next, _line, _column);
         while (_next < _file.Text.Length && _file.Text[_next] != _separator && !IsLineEnd())
@@ -114,10 +116,10 @@ internal sealed class CsvText
             Advance();
         }
 
-        return new CsvField(_file.Text[start.._next].Trim(), line, column, start, _next);
+        return new SheetField(_file.Text[start.._next].Trim(), line, column, start, _next);
     }
 
-    private CsvField ReadQuoted()
+    private SheetField ReadQuoted()
     {
         var (start, line, column) = (_next, _line, _column);
         var content = new StringBuilder();
@@ -138,19 +140,49 @@ internal sealed class CsvText
             else
             {
                 Advance();
+                if (line < _line && HasTextBehind())
+                {
+                    // The mark that seems to close it opens a cell further down.
+                    break;
+                }
+
                 RefuseTextAfterQuote();
-                return new CsvField(content.ToString().Trim(), line, column, start, _next);
+                return new SheetField(content.ToString().Trim(), line, column, start, _next);
             }
         }
 
-        // All that follows was taken for text: the record is left out rather than called full of empty cells.
-        _isUnclosed = true;
+        (_next, _line, _column) = (start, line, column);
+        return ReadUnclosed();
+    }
+
+    // A cell whose quotation mark is never closed: it ends where its cell would without the mark, so that the rest can be read. A separator
+    // is part of it only where the row would be too long.
+    private SheetField ReadUnclosed()
+    {
+        var (start, line, column) = (_next, _line, _column);
+        var end = _file.Text.AsSpan(start).IndexOfAny('\r', '\n') is >= 0 and var length ? start + length : _file.Text.Length;
+        var isSplit = _columns == 0 || _record.Count + 1 + _file.Text.AsSpan(start, end - start).Count(_separator) <= _columns;
+        Advance();
+        while (_next < end && !(isSplit && _file.Text[_next] == _separator))
+        {
+            Advance();
+        }
+
+        var text = _file.Text[(start + 1).._next].Trim();
         _faults.Add(
             new SourcePlace(_file.Name, line, column),
             "this quotation mark is never closed",
-            "close it at the end of the cell, or take it out"
+            text.Length is > 0 and <= LongestAdvice && !text.Contains('"', StringComparison.Ordinal) && !Words.HasControlCharacter(text)
+                ? $"write \"{text}\""
+                : "close it at the end of the cell, or take it out"
         );
-        return new CsvField(content.ToString().Trim(), line, column, start, _next);
+        return new SheetField(text, line, column, start, _next);
+    }
+
+    private bool HasTextBehind()
+    {
+        var rest = _file.Text.AsSpan(_next).TrimStart(' ');
+        return rest is [var next, ..] && next != _separator && next is not ('\r' or '\n');
     }
 
     private void RefuseTextAfterQuote()

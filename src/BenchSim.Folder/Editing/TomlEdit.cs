@@ -23,6 +23,39 @@ public static class TomlEdit
         return $"\"{text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
     }
 
+    /// <summary>A value as people read it: a text without its quotation marks, a list of single values with commas between.</summary>
+    /// <param name="value">The value as it is written.</param>
+    public static string Plain(string value)
+    {
+        ArgumentNullException.ThrowIfNull(value);
+        if (Parse($"x = {value}")?.KeyValues.FirstOrDefault()?.Value is not { } read)
+        {
+            return value;
+        }
+
+        return read switch
+        {
+            StringValueSyntax text => text.Value ?? "",
+            ArraySyntax { Items: var items } when items.All(item => item.Value is not (ArraySyntax or InlineTableSyntax)) => string.Join(
+                ", ",
+                items.Select(item => item.Value is StringValueSyntax text ? text.Value ?? "" : item.Value?.ToString().Trim())
+            ),
+            _ => value,
+        };
+    }
+
+    /// <summary>Whether a text is one value as TOML writes it, and nothing beside it.</summary>
+    public static bool IsValue(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        const string Front = "x = ";
+        return Parse(Front + text) is { } document
+            && document.KeyValues.Count() == 1
+            && !document.Tables.Any()
+            && document.KeyValues.First().Value is { } value
+            && string.Equals(TextOf(Front + text, value), text, StringComparison.Ordinal);
+    }
+
     /// <summary>The value of a key as it is written; null where it is not.</summary>
     public static string? Value(string text, string section, int entry, string key) =>
         Find(text, section, entry) is { } table && KeyOf(table, key) is { Value: { } value } ? TextOf(text, value) : null;
@@ -117,7 +150,7 @@ public static class TomlEdit
             : new Edit(after, null);
 
     // A byte order mark is a blank of the same length, so that the places stay.
-    private static DocumentSyntax? Parse(string text)
+    internal static DocumentSyntax? Parse(string text)
     {
         var body = text.StartsWith(Mark, StringComparison.Ordinal) ? " " + text[1..] : text;
         var document = SyntaxParser.Parse(body.EndsWith('\n') ? body : body + "\n", "", true);
@@ -132,9 +165,9 @@ public static class TomlEdit
     private static KeyValueSyntax? KeyOf(TableSyntaxBase table, string key) =>
         table.Items.OfType<KeyValueSyntax>().FirstOrDefault(item => string.Equals(NameOf(item), key, StringComparison.Ordinal));
 
-    private static string NameOf(KeyValueSyntax item) => item.Key?.ToString().Trim() ?? "";
+    internal static string NameOf(KeyValueSyntax item) => item.Key?.ToString().Trim() ?? "";
 
-    private static string TextOf(string text, SyntaxNode node)
+    internal static string TextOf(string text, SyntaxNode node)
     {
         var (start, end) = SpanOf(text, node);
         return text[start..end];

@@ -15,6 +15,7 @@ internal sealed class FaultList
     private readonly List<Fault> _faults = [];
     private int _more;
     private readonly List<Fault> _warnings = [];
+    private readonly HashSet<Fault> _spelling = [];
 
     /// <summary>Faults so far.</summary>
     public int Count => _faults.Count + _more;
@@ -24,10 +25,10 @@ internal sealed class FaultList
 
     public ImmutableArray<Fault> Faults =>
         _more == 0
-            ? Sorted(_faults)
+            ? Sorted(Told)
             :
             [
-                .. Sorted(_faults),
+                .. Sorted(Told),
                 new Fault(_faults[^1].Place, "there are more faults than are shown here", "mend these first and check again"),
             ];
 
@@ -45,11 +46,47 @@ internal sealed class FaultList
         }
     }
 
+    /// <summary>
+    /// Adds a fault of how a value is written. Where the value itself turns out to be wrong, at the same place, only that is told.
+    /// </summary>
+    public void AddSpelling(SourcePlace place, string what, string instead)
+    {
+        if (!IsFull)
+        {
+            _spelling.Add(new Fault(place, what, instead));
+        }
+
+        Add(place, what, instead);
+    }
+
     public void Warn(SourcePlace place, string what, string instead) => _warnings.Add(new Fault(place, what, instead));
+
+    /// <summary>Adds the faults and warnings of another list.</summary>
+    public void AddAll(FaultList other)
+    {
+        foreach (var fault in other._faults)
+        {
+            Add(fault.Place, fault.What, fault.Instead);
+        }
+
+        _spelling.UnionWith(other._spelling);
+        _more += other._more;
+        _warnings.AddRange(other._warnings);
+    }
+
+    private IEnumerable<Fault> Told
+    {
+        get
+        {
+            var wrong =
+                _spelling.Count == 0 ? [] : _faults.Where(fault => !_spelling.Contains(fault)).Select(fault => fault.Place).ToHashSet();
+            return _faults.Where(fault => !_spelling.Contains(fault) || !wrong.Contains(fault.Place));
+        }
+    }
 
     // OrderBy is stable: faults at one place stay in the order in which they were found. A bad cell that another row borrows is reported
     // once.
-    private static ImmutableArray<Fault> Sorted(List<Fault> faults) =>
+    private static ImmutableArray<Fault> Sorted(IEnumerable<Fault> faults) =>
         [
             .. faults
                 .OrderBy(fault => fault.Place.File, StringComparer.Ordinal)

@@ -1,7 +1,7 @@
 namespace BenchSim.Folder.Faults;
 
 /// <summary>Finds the name that was probably meant.</summary>
-internal static class Spelling
+public static class Spelling
 {
     private const int LongestCompared = 40;
 
@@ -9,6 +9,8 @@ internal static class Spelling
     /// The known name nearest to a written one, if it is near enough to be a slip: at most one slip in three letters. Case, spaces and
     /// hyphens do not count; ties go to the first known name.
     /// </summary>
+    /// <param name="written">The name that was written.</param>
+    /// <param name="known">The names there are.</param>
     public static string? Nearest(string written, IEnumerable<string> known)
     {
         var loose = Loose(written);
@@ -37,8 +39,32 @@ internal static class Spelling
         return nearest;
     }
 
+    /// <summary>Whether two names differ by no more than case, spaces, hyphens and underscores.</summary>
+    public static bool IsSame(string one, string other) => string.Equals(Loose(one), Loose(other), StringComparison.Ordinal);
+
+    /// <summary>
+    /// The known name that is meant: the one that is written, else the only one that differs by no more than case, spaces, hyphens and
+    /// underscores; the written text itself where there is none such, or more than one.
+    /// </summary>
+    public static string Meant(string written, IReadOnlyCollection<string> known)
+    {
+        if (known.Contains(written, StringComparer.Ordinal))
+        {
+            return written;
+        }
+
+        var loose = Loose(written);
+        string[] same =
+        [
+            .. known.Where(name => string.Equals(Loose(name), loose, StringComparison.Ordinal)).Distinct(StringComparer.Ordinal),
+        ];
+        return loose.Length > 0 && same.Length == 1 ? same[0] : written;
+    }
+
     /// <summary>Slips between two words, each a letter put in, left out, changed, or swapped with its neighbour (Damerau 1964; Levenshtein
     /// 1966; no letter is touched twice).</summary>
+    /// <param name="left">One word.</param>
+    /// <param name="right">The other.</param>
     public static int Distance(string left, string right)
     {
         var cost = new int[left.Length + 1, right.Length + 1];
@@ -61,6 +87,7 @@ internal static class Spelling
         return swapped ? Math.Min(least, cost[i - 2, j - 2] + 1) : least;
     }
 
-    private static string Loose(string name) =>
+    /// <summary>A name in small letters, without spaces, hyphens and underscores.</summary>
+    public static string Loose(string name) =>
         string.Concat(name.Where(character => character is not (' ' or '-' or '_'))).ToLowerInvariant();
 }

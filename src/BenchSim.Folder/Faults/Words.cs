@@ -8,43 +8,53 @@ namespace BenchSim.Folder.Faults;
 /// <summary>Words of a message.</summary>
 internal static class Words
 {
-    private const int LongestQuote = 60;
+    /// <summary>What is wrong with a place that one may not look into.</summary>
+    public const string Closed = "you may not look into this folder, or into one above it";
 
-    /// <summary>
-    /// The user's text between quotation marks, safe on a terminal: control and invisible characters are spelled out, long text is cut.
-    /// </summary>
-    public static string Quote(string text)
+    /// <summary>What is wrong with a file in such a place.</summary>
+    public const string ClosedAround = "you may not look into the folder of this file, or into one above it";
+
+    /// <summary>What would help there.</summary>
+    public const string OpenIt = "ask its owner to let you read it, or work on a copy of your own";
+
+    private const int LongestText = 60;
+
+    /// <summary>The user's text between quotation marks, as <see cref="Shown"/>.</summary>
+    public static string Quote(string text) => $"\"{Shown(text)}\"";
+
+    /// <summary>The user's text, safe on a terminal: control and invisible characters are spelled out, long text is cut.</summary>
+    public static string Shown(string text)
     {
-        var quoted = new StringBuilder("\"");
-        var shown = 0;
+        var shown = new StringBuilder();
+        var runes = 0;
         foreach (var rune in text.EnumerateRunes())
         {
-            if (shown++ == LongestQuote)
+            if (runes++ == LongestText)
             {
-                quoted.Append("...");
+                shown.Append("...");
                 break;
             }
 
             if (PlainNames.IsVisible(rune))
             {
-                quoted.Append(rune.ToString());
+                shown.Append(rune.ToString());
             }
             else
             {
-                quoted.Append(CultureInfo.InvariantCulture, $"[U+{rune.Value:X4}]");
+                shown.Append(CultureInfo.InvariantCulture, $"[U+{rune.Value:X4}]");
             }
         }
 
-        return quoted.Append('"').ToString();
+        return shown.ToString();
     }
 
-    /// <summary>"a, b and c".</summary>
+    /// <summary>"a, b and c", each as <see cref="Shown"/>.</summary>
     public static string List(IReadOnlyList<string> words, string joint = "and") =>
         words.Count switch
         {
             0 => "none",
-            1 => words[0],
-            _ => string.Join(", ", words.Take(words.Count - 1)) + $" {joint} " + words[^1],
+            1 => Shown(words[0]),
+            _ => string.Join(", ", words.Take(words.Count - 1).Select(Shown)) + $" {joint} " + Shown(words[^1]),
         };
 
     /// <summary>ISO date.</summary>

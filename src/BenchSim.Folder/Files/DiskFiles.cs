@@ -9,6 +9,8 @@ internal sealed class DiskFiles(string directory) : IFolderFiles
 
     public bool IsRegular(string name) => FileKind.IsRegular(PathOf(name));
 
+    public bool IsHidden(string name) => FileKind.IsHidden(PathOf(name));
+
     public Stream Open(string name) => File.OpenRead(PathOf(name));
 
     public IEnumerable<string> NamesIn(string folder) => Directory.EnumerateFiles(PathOf(folder)).Select(path => Path.GetFileName(path));

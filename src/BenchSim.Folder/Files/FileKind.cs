@@ -4,7 +4,7 @@ using System.Runtime.InteropServices;
 namespace BenchSim.Folder.Files;
 
 /// <summary>
-/// Whether a path is a file with bytes of its own. A named pipe holds up whoever opens it, so it is asked without opening it.
+/// What a path is, as far as it can be asked without opening it: a named pipe holds up whoever opens it.
 /// </summary>
 internal static class FileKind
 {
@@ -35,6 +35,25 @@ internal static class FileKind
         {
             // A system library from before 2018 has no such call.
             return true;
+        }
+    }
+
+    /// <summary>True where a folder on the way may not be opened, so that nobody can say what stands there.</summary>
+    public static bool IsHidden(string path)
+    {
+        try
+        {
+            File.GetAttributes(path);
+            return false;
+        }
+        catch (UnauthorizedAccessException)
+        {
+            return true;
+        }
+        catch (Exception nothing) when (nothing is IOException or ArgumentException)
+        {
+            // Nothing stands there, or no system could have the name.
+            return false;
         }
     }
 

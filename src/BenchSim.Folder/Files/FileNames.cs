@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 
 namespace BenchSim.Folder.Files;
@@ -17,9 +18,32 @@ public static class FileNames
     /// <summary>The file of the user's own tray types.</summary>
     public const string Trays = Season.Inputs.TrayFields.File;
 
+    /// <summary>The file of how things are bought.</summary>
+    public const string Supplies = Season.Inputs.SupplyFields.File;
+
+    /// <summary>The file of what was done and seen.</summary>
+    public const string Log = Season.Inputs.LogFields.File;
+
+    /// <summary>The tables of a folder, as CSV; a workbook may stand in the place of each.</summary>
+    public static ImmutableArray<string> Tables { get; } = [Plan, Crops, Trays, Supplies, Log];
+
+    /// <summary>The name of the workbook that may stand in the place of a CSV file; a workbook's name stays.</summary>
+    public static string WorkbookOf(string table) =>
+        table.EndsWith(TableEnding, StringComparison.OrdinalIgnoreCase) ? table[..^TableEnding.Length] + WorkbookEnding : table;
+
+    /// <summary>Whether a file is the plan, as CSV or as a workbook.</summary>
+    public static bool IsPlan(string name) =>
+        string.Equals(name, Plan, StringComparison.Ordinal) || string.Equals(name, WorkbookOf(Plan), StringComparison.Ordinal);
+
+    /// <summary>Whether a file is the log, as CSV or as a workbook.</summary>
+    public static bool IsLog(string name) =>
+        string.Equals(name, Log, StringComparison.Ordinal) || string.Equals(name, WorkbookOf(Log), StringComparison.Ordinal);
+
     /// <summary>The folder of the variants.</summary>
     public const string VariantFolder = "variants";
 
+    private const string TableEnding = ".csv";
+    private const string WorkbookEnding = ".xlsx";
     private const string VariantEnding = ".toml";
 
     /// <summary>The file of a variant, relative to the folder.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using BenchSim.Folder.Faults;
+using BenchSim.Folder.Sheets;
 using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Files;
@@ -12,9 +13,10 @@ internal sealed class FileReader(IFolderFiles files, FaultList faults)
     /// <summary>Largest file that is read, bytes. A plan of 10,000 batches is about 1 MB; a century of daily weather about 1 MB.</summary>
     public const long LargestFile = 50_000_000;
 
-    private static readonly byte[] Utf8Mark = [0xEF, 0xBB, 0xBF];
-    private static readonly byte[] Utf16Little = [0xFF, 0xFE];
-    private static readonly byte[] Utf16Big = [0xFE, 0xFF];
+    private static readonly string[] s_otherSheets = [".xls", ".xlsm", ".xlsb", ".ods", ".numbers"];
+    private static readonly byte[] s_utf8Mark = [0xEF, 0xBB, 0xBF];
+    private static readonly byte[] s_utf16Little = [0xFF, 0xFE];
+    private static readonly byte[] s_utf16Big = [0xFE, 0xFF];
 
     private readonly SortedDictionary<string, InputFile> _read = new(StringComparer.Ordinal);
 
@@ -22,6 +24,33 @@ internal sealed class FileReader(IFolderFiles files, FaultList faults)
     public ImmutableArray<InputFile> Inputs => [.. _read.Values];
 
     public bool Exists(string name) => files.IsFile(name) || files.IsFolder(name);
+
+    /// <summary>Whether a table is there, as CSV or as a workbook.</summary>
+    public bool HasTable(string name) => Exists(name) || Exists(FileNames.WorkbookOf(name));
+
+    /// <summary>Reads a table: the CSV file of the name, or the workbook in its place.</summary>
+    /// <param name="name">Name of the CSV file, or of a workbook.</param>
+    /// <param name="asker">Where the file is asked for.</param>
+    public FileText? ReadTable(string name, SourcePlace asker)
+    {
+        var workbook = FileNames.WorkbookOf(name);
+        if (string.Equals(name, workbook, StringComparison.Ordinal) || !Exists(workbook))
+        {
+            return Read(name, asker);
+        }
+
+        if (!Exists(name))
+        {
+            return Read(workbook, asker);
+        }
+
+        faults.Add(
+            new SourcePlace(name, 0, 0),
+            $"there is {workbook} as well, and one of the two may be old",
+            "keep the one that is meant"
+        );
+        return null;
+    }
 
     /// <summary>Reads a text file.</summary>
     /// <param name="name">Name relative to the folder.</param>
@@ -55,6 +84,11 @@ internal sealed class FileReader(IFolderFiles files, FaultList faults)
         try
         {
             return ReadBytes(name) is { } bytes ? Decode(name, bytes) : null;
+        }
+        catch (FileNotFoundException)
+        {
+            faults.Add(whole, "this is a link to a file that is not there", $"put a file named {Path.GetFileName(name)} in its place");
+            return null;
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
@@ -100,17 +134,24 @@ internal sealed class FileReader(IFolderFiles files, FaultList faults)
     private FileText? Decode(string name, byte[] bytes)
     {
         _read[name] = new InputFile(name, ImmutableArray.Create(bytes));
+        if (WorkbookFile.Is(name))
+        {
+            return WorkbookFile.Read(name, bytes, faults) is { } rows ? new FileText(name, "") { Rows = rows } : null;
+        }
+
         if (bytes.AsSpan().StartsWith("PK\u0003\u0004"u8))
         {
             faults.Add(
                 new SourcePlace(name, 0, 0),
                 "this is a workbook or an archive, not a text file",
-                "save it from the spreadsheet as \"CSV UTF-8\""
+                name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase)
+                    ? $"name a workbook {Path.GetFileName(FileNames.WorkbookOf(name))}, or save the sheet as \"CSV UTF-8\""
+                    : "save it as text in UTF-8"
             );
             return null;
         }
 
-        if (bytes.AsSpan().StartsWith(Utf16Little) || bytes.AsSpan().StartsWith(Utf16Big))
+        if (bytes.AsSpan().StartsWith(s_utf16Little) || bytes.AsSpan().StartsWith(s_utf16Big) || LooksLikeUtf16(bytes))
         {
             faults.Add(
                 new SourcePlace(name, 1, 1),
@@ -120,7 +161,7 @@ internal sealed class FileReader(IFolderFiles files, FaultList faults)
             return null;
         }
 
-        var start = bytes.AsSpan().StartsWith(Utf8Mark) ? 3 : 0;
+        var start = bytes.AsSpan().StartsWith(s_utf8Mark) ? 3 : 0;
         try
         {
             return new FileText(name, new UTF8Encoding(false, true).GetString(bytes, start, bytes.Length - start));
@@ -134,6 +175,19 @@ internal sealed class FileReader(IFolderFiles files, FaultList faults)
             );
             return null;
         }
+    }
+
+    // Without its mark: Latin letters have a zero byte each, all on one side.
+    private static bool LooksLikeUtf16(ReadOnlySpan<byte> bytes)
+    {
+        var looked = bytes[..Math.Min(bytes.Length & ~1, 1000)];
+        Span<int> zeros = [0, 0];
+        for (var at = 0; at < looked.Length; at++)
+        {
+            zeros[at & 1] += looked[at] == 0 ? 1 : 0;
+        }
+
+        return looked.Length > 0 && Math.Max(zeros[0], zeros[1]) * 4 > looked.Length && Math.Min(zeros[0], zeros[1]) * 20 < looked.Length;
     }
 
     private static SourcePlace FirstBadByte(string name, ReadOnlySpan<byte> bytes)
@@ -150,9 +204,26 @@ internal sealed class FileReader(IFolderFiles files, FaultList faults)
 
     private string Hint(string name)
     {
-        var near = Path.GetFileName(name) is { Length: > 0 } && !name.Contains('/') ? Spelling.Nearest(name, NamesIn("")) : null;
-        return near is null ? $"add {name}, or check its name" : $"did you mean {Words.Quote(near)}";
+        if (Path.GetFileName(name) is not { Length: > 0 } || name.Contains('/'))
+        {
+            return $"add {name}, or check its name";
+        }
+
+        // A sheet of another kind is not read under another name either.
+        var (names, workbook) = (NamesIn(""), FileNames.WorkbookOf(name));
+        var other = names.FirstOrDefault(each =>
+            s_otherSheets.Contains(Path.GetExtension(each), StringComparer.OrdinalIgnoreCase)
+            && Spelling.IsSame(Path.GetFileNameWithoutExtension(each), Path.GetFileNameWithoutExtension(name))
+        );
+        var near = other ?? Spelling.Nearest(name, names) ?? Spelling.Nearest(workbook, names);
+        return near is null ? $"add {name}, or check its name"
+            : other is not null ? $"save the sheet of {Words.Quote(near)} as {FileNames.WorkbookOf(name)} or {name}"
+            : WorkbookFile.Is(near) ? $"name {Words.Quote(near)} {FileNames.WorkbookOf(name)}"
+            : $"did you mean {Words.Quote(near)}";
     }
+
+    /// <inheritdoc cref="IFolderFiles.IsHidden"/>
+    public bool IsHidden(string name) => files.IsHidden(name);
 
     /// <summary>
     /// Names of the files in a folder, in order, that of the scenario for the empty name; none when they cannot be listed.

@@ -12,6 +12,12 @@ internal interface IFolderFiles
     /// <summary>False when what stands there is a pipe, a device or a socket.</summary>
     bool IsRegular(string name);
 
+    /// <summary>
+    /// True when one may not even see what stands under the name, because a folder on the way to it may not be opened; the empty name is
+    /// the scenario folder itself.
+    /// </summary>
+    bool IsHidden(string name);
+
     /// <summary>Opens a file to read.</summary>
     Stream Open(string name);
 

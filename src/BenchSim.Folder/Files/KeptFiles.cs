@@ -17,6 +17,8 @@ internal sealed class KeptFiles(IEnumerable<InputFile> files, IEnumerable<string
 
     public bool IsRegular(string name) => true;
 
+    public bool IsHidden(string name) => false;
+
     public Stream Open(string name) => new MemoryStream([.. _files[name]], writable: false);
 
     public IEnumerable<string> NamesIn(string folder)

@@ -8,12 +8,12 @@ namespace BenchSim.Folder.Library;
 /// </summary>
 public static class BuiltInLibrary
 {
-    private static readonly Lazy<ImmutableArray<LibraryRow>> LazyCrops = new(() => LibraryTables.Read("crops.csv", "crop_sources.csv"));
-    private static readonly Lazy<ImmutableArray<LibraryRow>> LazyTrays = new(() => LibraryTables.Read("trays.csv", "tray_sources.csv"));
+    private static readonly Lazy<ImmutableArray<LibraryRow>> s_lazyCrops = new(() => LibraryTables.Read("crops.csv", "crop_sources.csv"));
+    private static readonly Lazy<ImmutableArray<LibraryRow>> s_lazyTrays = new(() => LibraryTables.Read("trays.csv", "tray_sources.csv"));
 
     /// <summary>The crops, in the order of the table: relatives beside each other.</summary>
-    public static ImmutableArray<LibraryRow> Crops => LazyCrops.Value;
+    public static ImmutableArray<LibraryRow> Crops => s_lazyCrops.Value;
 
     /// <summary>The tray types: cell trays from the largest cell to the smallest, then the open flat.</summary>
-    public static ImmutableArray<LibraryRow> Trays => LazyTrays.Value;
+    public static ImmutableArray<LibraryRow> Trays => s_lazyTrays.Value;
 }

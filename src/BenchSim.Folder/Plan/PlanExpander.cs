@@ -118,8 +118,8 @@ internal sealed class PlanExpander(FaultList faults)
         {
             faults.Add(
                 row.Row["packet"].Place,
-                $"the packet {Words.Quote(row.Order.PacketId!)} has the name of a batch that names no packet, and would share its "
-                    + "seed's luck",
+                $"the packet {Words.Quote(row.Order.PacketId!)} has the name of a batch that names no packet, and would come up like "
+                    + "it",
                 "give the packet another name, or write it for that batch too"
             );
         }
@@ -141,7 +141,7 @@ internal sealed class PlanExpander(FaultList faults)
         {
             faults.Add(
                 place,
-                $"the names {Words.Quote(name)} and {Words.Quote(_hashes[hash])} would share their luck by an accident of arithmetic",
+                $"the names {Words.Quote(name)} and {Words.Quote(_hashes[hash])} would get the same draws by an accident of arithmetic",
                 "change one of them a little"
             );
         }

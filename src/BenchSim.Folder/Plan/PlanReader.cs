@@ -17,13 +17,13 @@ internal sealed record Choices(ShelfReading<Crop> Crops, ShelfReading<TrayType> 
 /// <summary>Reads the rows of plan.csv.</summary>
 internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choices)
 {
-    private static readonly string[] PotUpColumns = ["flat", "flats", "seeds_per_flat"];
+    private static readonly string[] s_potUpColumns = ["flat", "flats", "seeds_per_flat"];
 
     /// <summary>Splits the file into rows.</summary>
     /// <param name="file">Text of plan.csv.</param>
     public IReadOnlyList<CsvRow> Split(FileText file)
     {
-        var table = CsvTable.Read(file, PlanFields.Table, CsvTable.MostRows, cells.Faults, site.Units);
+        var table = CsvTable.Read(file, PlanFields.Table, CsvTable.MostRows, cells, site.Units);
         if (table.Rows.Count == 0 && table.Header.Line > 0)
         {
             cells.Faults.Add(table.Header, "the plan has no rows", "add a line for each batch below the column names");
@@ -47,11 +47,20 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
         var line = row.Read(PlanFields.Table, PlanFields.Nothing, cells);
         var crop = FindCrop(row["crop"], line.Order.CropId);
         CheckSuccession(row, line);
+        new FinishChecks(cells, site).Check(
+            column => row[column],
+            line.Order.Finish,
+            !line.Order.Finish.IsEmpty || crop is null || !crop.Finish.IsEmpty
+        );
+        line = line with
+        {
+            Order = line.Order with { CropId = crop?.Id ?? line.Order.CropId, Finish = site.SpacesMeant(line.Order.Finish) },
+        };
         line = line is { Times: > 1, EveryDays: > 0 } ? line : line with { EveryDays = 0, Times = 1 };
         var germination = line.Order.Germination > 0 ? line.Order.Germination : crop?.Germination ?? 0;
         var read = new PlanRow(
             row,
-            row.Has("id") ? row["id"].Place : new SourcePlace(FileNames.Plan, row.Line, 1),
+            row.Has("id") ? row["id"].Place : new SourcePlace(row.Cells.FirstOrDefault().Place.File ?? FileNames.Plan, row.Line, 1),
             line with
             {
                 Order = line.Order with { Germination = germination },
@@ -81,7 +90,7 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
 
         if (order.Method == Method.Direct)
         {
-            foreach (var column in PotUpColumns.Where(column => !row[column].IsBlank))
+            foreach (var column in s_potUpColumns.Where(column => !row[column].IsBlank))
             {
                 cells.Refuse(row[column], "is only for the method pot up", "write pot up in the column method, or leave this empty");
             }

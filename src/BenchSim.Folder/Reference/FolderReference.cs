@@ -20,17 +20,21 @@ public static class FolderReference
         SpaceFields.Table,
         PowerFields.Table,
         SpaceFields.Change,
+        MishapFields.Table,
         RuleFields.Table,
         ReliefFields.Table,
         WorkMinuteFields.Table,
+        WorkSecondFields.Table,
         SeedFields.Table,
+        MixFields.Table,
         PriceFields.Table,
         WeatherFields.Table,
         ScenarioFields.Play,
     ];
 
-    /// <summary>The columns of plan.csv, crops.csv, trays.csv and a weather record.</summary>
-    public static ImmutableArray<FieldTable> Columns { get; } = [PlanFields.Table, CropFields.Table, TrayFields.Table, RecordFields.Table];
+    /// <summary>The columns of plan.csv, crops.csv, trays.csv, supplies.csv, log.csv and a weather record.</summary>
+    public static ImmutableArray<FieldTable> Columns { get; } =
+    [PlanFields.Table, CropFields.Table, TrayFields.Table, SupplyFields.Table, LogFields.Table, RecordFields.Table];
 
     /// <summary>What only a variant has.</summary>
     public static ImmutableArray<FieldTable> Variant { get; } =
@@ -39,19 +43,27 @@ public static class FolderReference
     /// <summary>All of it.</summary>
     public static IEnumerable<FieldTable> All => [.. Site, .. Columns, .. Variant];
 
+    /// <summary>A key of site.toml; null for one that it has not.</summary>
+    /// <param name="section">Name of its section.</param>
+    /// <param name="key">Its name.</param>
+    public static Field? KeyOf(string section, string key) =>
+        Site.Where(table => string.Equals(table.Section, section, StringComparison.Ordinal))
+            .SelectMany(table => table.Fields)
+            .FirstOrDefault(field => string.Equals(field.Name, key, StringComparison.Ordinal));
+
     /// <summary>Names of the sections of site.toml.</summary>
-    internal static ImmutableArray<string> Sections { get; } =
+    public static ImmutableArray<string> Sections { get; } =
     [.. Site.Select(table => table.Section).Where(name => !name.Contains('.', StringComparison.Ordinal)).Distinct(StringComparer.Ordinal)];
 
     /// <summary>Names that may stand at the top of a variant file.</summary>
     internal static ImmutableArray<string> VariantRoot { get; } = [.. VariantFields.Root.Names, .. Sections];
 
-    private static readonly Dictionary<string, ImmutableArray<string>> Keys = Site.Concat(Variant)
+    private static readonly Dictionary<string, ImmutableArray<string>> s_keys = Site.Concat(Variant)
         .GroupBy(table => table.Section, StringComparer.Ordinal)
         .ToDictionary(group => group.Key, group => group.SelectMany(table => table.Names).ToImmutableArray(), StringComparer.Ordinal);
 
     /// <summary>Keys of a section; the sections themselves for the empty name.</summary>
-    internal static ImmutableArray<string> KeysOf(string section) => section.Length == 0 ? Sections : Keys[section];
+    internal static ImmutableArray<string> KeysOf(string section) => section.Length == 0 ? Sections : s_keys[section];
 
     /// <summary>Headings of the sections of site.toml that have a key.</summary>
     internal static ImmutableArray<string> HeadingsWith(string key) =>

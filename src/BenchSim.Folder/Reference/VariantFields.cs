@@ -15,6 +15,12 @@ public static class VariantFields
             .Of<object?>("variant", "a variant", null)
             .Key("remove", new TextKind("list of ids"))
             .Means("Houses and spaces to take away; stands above the first section.", leftOut: "none")
+            .Key("replan", Kinds.YesNo)
+            .Means(
+                "Whether its sow dates are worked out anew under what it changes, as compare --replan does; set-out dates stay those of "
+                    + "the base.",
+                leftOut: "no: sow dates stay those of the base"
+            )
             .Key("crops", new TextKind("tables [crops.ID]"))
             .Means("Columns of crops.csv with new values for the crop ID; a list of spaces may be written as a list.", leftOut: "none")
             .Key("plan", new TextKind("tables [[plan]]"))

@@ -17,13 +17,16 @@ internal sealed partial class CropReader
     private void CheckPairs(ShelfRow row)
     {
         Ordered(row, "emerge_base", "emerge_optimum", mayBeEqual: false);
-        Ordered(row, "emerge_optimum", "emerge_ceiling", mayBeEqual: false);
+        Ordered(row, "emerge_optimum", "emerge_plateau", mayBeEqual: true);
+        Ordered(row, row["emerge_plateau"].IsBlank ? "emerge_optimum" : "emerge_plateau", "emerge_ceiling", mayBeEqual: false);
         Ordered(row, "growth_base", "reference", mayBeEqual: false);
         Ordered(row, "reference", "growth_cap", mayBeEqual: true);
-        Ordered(row, "damage_below", "harden_above", mayBeEqual: true);
+        Ordered(row, "damage_below", "table_above", mayBeEqual: true);
+        Ordered(row, "damage_below", "field_above", mayBeEqual: true);
         Ordered(row, "hold_days", "discard_after_days", mayBeEqual: false);
-        Ordered(row, "flat_hold_days", "flat_discard_days", mayBeEqual: false);
         Together(row, "harvest_after_days", "harvest_days");
+        Together(row, "weeks_min", "weeks_max");
+        OrderedWeeks(row);
     }
 
     private void Together(ShelfRow row, string one, string other)
@@ -32,6 +35,18 @@ internal sealed partial class CropReader
         {
             var (given, missing) = row[one].IsBlank ? (other, one) : (one, other);
             cells.Faults.Add(Written(row, given), $"{given} is given and {missing} is not", "write both, or neither");
+        }
+    }
+
+    private void OrderedWeeks(ShelfRow row)
+    {
+        if (_quiet.Number(row["weeks_min"], 0, 52) is { } least && _quiet.Number(row["weeks_max"], 0, 52) is { } most && most < least)
+        {
+            cells.Faults.Add(
+                Written(row, "weeks_max", "weeks_min"),
+                $"weeks_max is {Words.Number(most)} weeks, below weeks_min, which is {Words.Number(least)} weeks",
+                "write weeks_max at or above weeks_min"
+            );
         }
     }
 
@@ -60,7 +75,7 @@ internal sealed partial class CropReader
 
     private void CheckGrowth(ShelfRow row, Crop crop)
     {
-        if (EmergenceRate.At(crop.GerminateAtC, crop.EmergeBaseC, crop.EmergeOptimumC, crop.EmergeCeilingC) <= 0)
+        if (EmergenceRate.Of(crop, crop.GerminateAtC) <= 0)
         {
             var cell = Written(row, "germinate_at", "emerge_base", "emerge_ceiling");
             cells.Faults.Add(

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using BenchSim.Folder.Faults;
+using BenchSim.Folder.Library;
 using BenchSim.Folder.Site;
 using BenchSim.Folder.Text;
 using BenchSim.Season.Climate;
@@ -14,16 +16,19 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
     private const int MostNamed = 6;
 
     // Where none may be written, blank is an answer.
-    private static readonly ImmutableArray<string> NeededColumns =
+    private static readonly ImmutableArray<string> s_neededColumns =
     [
         .. CropFields.Table.Fields.Where(field => CropFields.IsSourced(field.Name) && !field.Kind.TakesNone).Select(field => field.Name),
     ];
 
+    private readonly FinishChecks _spaces = new(cells, site);
+
     /// <summary>Reads a row; null when it had a fault.</summary>
     public Crop? Read(ShelfRow row)
     {
+        row = WithUsual(row);
         var before = cells.Faults.Count;
-        var missing = NeededColumns.Where(column => row[column].IsBlank).ToArray();
+        var missing = s_neededColumns.Where(column => row[column].IsBlank).ToArray();
         if (missing.Length > 0 && !row.HasNoLender)
         {
             var shown = missing.Length <= MostNamed ? missing : [.. missing.Take(MostNamed), $"{missing.Length - MostNamed} more"];
@@ -35,8 +40,9 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
         }
 
         var draft = row.Read(CropFields.Table, CropFields.Nothing with { Id = row.Id, Name = row.Id }, cells);
-        CheckSpaces(row["benches"], draft.Benches, SpaceKind.Bench);
-        CheckSpaces(row["mats"], draft.Mats, SpaceKind.Mat);
+        _spaces.CheckSpaces(row["benches"], draft.Benches, SpaceKind.Bench);
+        _spaces.CheckSpaces(row["mats"], draft.Mats, SpaceKind.Mat);
+        _spaces.Check(column => row[column], draft.Finish, !draft.Finish.IsEmpty);
         CheckTray(row["tray"], draft.TrayId);
         CheckPairs(row);
         if (cells.Faults.Count == before && missing.Length == 0)
@@ -48,9 +54,27 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
             ? null
             : draft with
             {
+                TrayId = trays.Meant(draft.TrayId),
+                Benches = site.SpacesMeant(draft.Benches),
+                Mats = site.SpacesMeant(draft.Mats),
+                Finish = site.SpacesMeant(draft.Finish),
                 GrowthDays = GrowthDays(draft),
                 Sources = row.Sources(CropFields.IsSourced),
             };
+    }
+
+    // How far losses come in lumps is known of no crop; a new one has what those of the library have, with their source.
+    private static ShelfRow WithUsual(ShelfRow row)
+    {
+        const string column = CropFields.StandLossCorrelation;
+        if (row.HasNoLender || !row[column].IsBlank)
+        {
+            return row;
+        }
+
+        var usual = new Cell(Crop.UsualStandLossCorrelation.ToString(CultureInfo.InvariantCulture), row.Place, column, UnitSystem.Metric);
+        var source = BuiltInLibrary.Crops[0].Sources[column];
+        return row with { Cells = new(row.Cells, StringComparer.Ordinal) { [column] = new ShelfCell(usual, source) } };
     }
 
     private void CheckTray(Cell cell, string id)
@@ -65,34 +89,6 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
         }
     }
 
-    private void CheckSpaces(Cell cell, ImmutableArray<string> ids, SpaceKind kind)
-    {
-        if (site.SpaceIds.Count == 0)
-        {
-            // The spaces could not be read; that is said elsewhere.
-            return;
-        }
-
-        var word = SpaceFields.Word[kind];
-        var seen = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var id in ids)
-        {
-            if (!site.SpaceIds.TryGetValue(id, out var found))
-            {
-                var near = Spelling.Nearest(id, site.SpaceIds.Where(pair => pair.Value == kind).Select(pair => pair.Key));
-                cells.Faults.Add(cell.Place, $"there is no space {Words.Quote(id)}", Hint(near, $"name a {word} of site.toml"));
-            }
-            else if (found is not null && found != kind)
-            {
-                cells.Faults.Add(cell.Place, $"{Words.Quote(id)} is not a {word}", $"name only spaces of kind = \"{word}\" in {cell.Name}");
-            }
-            else if (!seen.Add(id))
-            {
-                cells.Refuse(cell, $"names {Words.Quote(id)} a second time", "name each space once");
-            }
-        }
-    }
-
     private static string Hint(string? near, string otherwise) => near is null ? otherwise : $"did you mean {Words.Quote(near)}";
 
     /// <summary>
@@ -102,9 +98,7 @@ internal sealed partial class CropReader(CellReader cells, Shelf trays, SiteDraf
     private static double GrowthDays(Crop crop)
     {
         var written = crop.DaysToReady!;
-        var emergence = written.FromSowing
-            ? crop.EmergeHeat / EmergenceRate.At(crop.GerminateAtC, crop.EmergeBaseC, crop.EmergeOptimumC, crop.EmergeCeilingC)
-            : 0;
+        var emergence = written.FromSowing ? crop.EmergeHeat / EmergenceRate.Of(crop, crop.GerminateAtC) : 0;
         return written.Days - emergence - (written.WithHardening ? crop.HardeningNights : 0);
     }
 }

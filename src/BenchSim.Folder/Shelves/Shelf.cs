@@ -24,6 +24,7 @@ internal sealed class Shelf
     private readonly Dictionary<string, ShelfRow> _rows = new(StringComparer.Ordinal);
     private readonly Dictionary<string, CsvRow> _users = new(StringComparer.Ordinal);
     private readonly HashSet<string> _beingLent = new(StringComparer.Ordinal);
+    private ShelfNames? _names;
 
     private Shelf(CellReader cells, string thing, bool isWhole) => (_cells, _thing, IsWhole) = (cells, thing, isWhole);
 
@@ -52,16 +53,24 @@ internal sealed class Shelf
             shelf.Take(row);
         }
 
+        // From here on the names of the user's rows count too.
+        shelf._names = null;
         foreach (var id in shelf._users.Keys.ToArray())
         {
             shelf.Finish(id);
         }
 
+        shelf._names = null;
+
         return shelf;
     }
 
-    /// <summary>The row of an id; null when there is none.</summary>
-    public ShelfRow? Find(string id) => _rows.GetValueOrDefault(id);
+    /// <summary>The row that a written name means; null when there is none.</summary>
+    public ShelfRow? Find(string written) => _rows.GetValueOrDefault(Meant(written));
+
+    /// <summary>The id that a written name means, see <see cref="ShelfNames"/>; the written name itself where there is none.</summary>
+    public string Meant(string written) =>
+        _rows.ContainsKey(written) ? written : (_names ??= new ShelfNames(_rows.Values)).Find(written) ?? written;
 
     /// <summary>The id that was probably meant by one that is not on the shelf: by id, or by the name shown to people.</summary>
     public string? Nearest(string written) =>
@@ -93,7 +102,7 @@ internal sealed class Shelf
                 _cells.Refuse(cell, "is empty", $"name the {_thing} of this row");
             }
         }
-        else if (_cells.Name(cell) is { } id && !_users.TryAdd(id, row))
+        else if (_cells.Name(cell) is { } written && Meant(written) is var id && !_users.TryAdd(id, row))
         {
             _cells.Refuse(cell, $"{Words.Quote(id)} has a row already, on line {_users[id].Line}", $"keep one row for a {_thing}");
         }
@@ -124,10 +133,13 @@ internal sealed class Shelf
     private bool Borrow(string id, Cell like, bool isInLibrary, Dictionary<string, ShelfCell> filled, out int lenders)
     {
         lenders = 0;
-        if (_cells.Name(like) is not { } lender)
+        if (_cells.Name(like) is not { } written)
         {
             return like.IsBlank;
         }
+
+        var lender = Spelling.Meant(written, _users.Keys);
+        lender = _users.ContainsKey(lender) ? lender : Meant(lender);
 
         if (isInLibrary)
         {

@@ -25,11 +25,12 @@ internal sealed class ShelfReading<T>
     public IEnumerable<T> Known => _known.OrderBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => pair.Value).OfType<T>();
 
     /// <summary>Whether the shelf has the id, readable or not, or may have it in a file that could not be read.</summary>
-    public bool MayHave(string id) => !_shelf.IsWhole || _shelf.Find(id) is not null;
+    public bool MayHave(string written) => !_shelf.IsWhole || _shelf.Find(written) is not null;
 
-    /// <summary>The thing of an id; null when the shelf has none or the user's row had a fault.</summary>
-    public T? Find(string id)
+    /// <summary>The thing that a written name means; null when the shelf has none or the user's row had a fault.</summary>
+    public T? Find(string written)
     {
+        var id = _shelf.Meant(written);
         if (!_known.TryGetValue(id, out var thing) && _shelf.Find(id) is { } row)
         {
             _known[id] = thing = _read(row);
@@ -37,6 +38,9 @@ internal sealed class ShelfReading<T>
 
         return thing;
     }
+
+    /// <inheritdoc cref="Shelf.Meant"/>
+    public string Meant(string written) => _shelf.Meant(written);
 
     /// <inheritdoc cref="Shelf.Nearest"/>
     public string? Nearest(string written) => _shelf.Nearest(written);

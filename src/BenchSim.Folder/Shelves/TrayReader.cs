@@ -9,7 +9,7 @@ internal sealed class TrayReader(CellReader cells)
 {
     private const int NotRead = -1;
 
-    private static readonly string[] Needed = ["cells", "medium_litres"];
+    private static readonly string[] s_needed = ["cells", "medium_litres"];
 
     /// <summary>Reads a row; null when it had a fault.</summary>
     public TrayType? Read(ShelfRow row)
@@ -18,7 +18,7 @@ internal sealed class TrayReader(CellReader cells)
         var nothing = TrayFields.Nothing with { Id = row.Id, Name = row.Id, Cells = NotRead };
         var tray = row.Read(TrayFields.Table, nothing, cells);
         var seeds = row["seeds_per_flat"];
-        var missing = Needed.Where(column => row[column].IsBlank).ToList();
+        var missing = s_needed.Where(column => row[column].IsBlank).ToList();
         if (tray.Cells == 0 && seeds.IsBlank)
         {
             missing.Add(seeds.Name);

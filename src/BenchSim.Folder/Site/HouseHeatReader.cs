@@ -8,23 +8,28 @@ using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Site;
 
-/// <summary>Reads the shell and the heater of one [[house]]: all of it or none.</summary>
+/// <summary>Reads the size and the heater of one [[house]]: a size is whole or not given, a heater stands in a house of a size.</summary>
 internal sealed class HouseHeatReader(CellReader cells, Section section)
 {
-    private static readonly string[] NeededKeys = ["shape", "length", "width"];
-    private static readonly string[] HoopKeys = ["side_wall"];
-    private static readonly string[] GableKeys = ["eave", "ridge"];
+    // Light that a sheet lets through of which only the heat loss is known.
+    private const double UnknownLight = 0.8;
+
+    private static readonly string[] s_neededKeys = ["shape", "length", "width"];
+    private static readonly string[] s_heaterKeys = ["fuel", "efficiency", "fuel_price", "design_low", "heater_output"];
+    private static readonly string[] s_hoopKeys = ["side_wall"];
+    private static readonly string[] s_gableKeys = ["eave", "ridge"];
 
     private readonly SortedDictionary<string, Provenance> _sources = new(StringComparer.Ordinal);
 
-    /// <summary>The heat; null where it is not given or had a fault.</summary>
-    /// <param name="nightC">Night set-point, degrees Celsius; null in an unheated house or when it had a fault.</param>
-    public HouseHeat? Read(double? nightC)
+    /// <summary>The size and the heater; each null where it is not given or had a fault.</summary>
+    /// <param name="house">The house as far as it has been read.</param>
+    /// <param name="saysLatitude">Whether the site says where it lies, if only with a fault.</param>
+    public (HouseBody? Body, HouseHeat? Heat) Read(House house, bool saysLatitude)
     {
         var given = HeatFields.Table.Names.Where(section.Has).ToList();
         if (given.Count == 0)
         {
-            return null;
+            return default;
         }
 
         foreach (var key in given)
@@ -36,45 +41,68 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
         CheckWhole(given);
         var keys = section.Read(HeatFields.Table, new HeatKeys(), cells);
         CheckShell(keys);
-        CheckHeater(keys, nightC);
+        CheckHeater(keys, house.NightC);
+        CheckLatitude(house, saysLatitude, given);
         if (section.Has("covering") && section.Has("u_value"))
         {
             cells.Refuse(section.Scalar("u_value"), "is given together with covering", "write covering, or u_value, not both");
         }
 
+        var body = BodyOf(keys);
+        return cells.Faults.Count > before || body is null ? default : (body, HeatOf(keys));
+    }
+
+    private HouseBody? BodyOf(HeatKeys keys)
+    {
+        if (ShellOf(keys) is not { } shell || (keys.Covering?.UValue ?? keys.UValue) is not { } uValue)
+        {
+            return null;
+        }
+
         var airChanges = keys.AirChanges ?? AirChangesOf(keys.Covering);
+        var transmission = keys.Transmission ?? TransmissionOf(keys.Covering);
         if (keys.Covering is { } covering)
         {
             _sources["u_value"] = covering.Source;
         }
 
-        if (keys.Efficiency is null && keys.Fuel is { } heater)
+        if (keys.SunShare is null)
+        {
+            _sources["sun_share"] = new Provenance(Trust.Memory, "between the 50 % of a full crop and the 80 % of benches of seedlings");
+        }
+
+        if (keys is { Efficiency: null, Fuel: { } heater })
         {
             _sources["efficiency"] = heater.EfficiencySource;
         }
 
-        return
-            cells.Faults.Count > before
-            || ShellOf(keys) is not { } shell
-            || (keys.Covering?.UValue ?? keys.UValue) is not { } uValue
-            || keys.Fuel is not { } fuel
+        return new HouseBody
+        {
+            Shell = shell,
+            Covering = keys.Covering?.Name ?? "covering of a given heat loss",
+            UValue = uValue,
+            AirChanges = airChanges,
+            Transmission = transmission,
+            SunShare = keys.SunShare ?? HouseSun.UsualShare,
+            Sources = _sources.ToImmutableSortedDictionary(StringComparer.Ordinal),
+            Written = keys,
+        };
+    }
+
+    private HouseHeat? HeatOf(HeatKeys keys) =>
+        keys.Fuel is not { } fuel
             ? null
             : new HouseHeat
             {
-                Shell = shell,
-                Covering = keys.Covering?.Name ?? "covering of a given heat loss",
-                UValue = uValue,
-                AirChanges = airChanges,
                 Fuel = fuel,
                 Efficiency = keys.Efficiency ?? fuel.Efficiency,
 
                 // A metric farm buys by the metric unit; the season counts in the other.
                 Price = section.Scalar("fuel_price").Units == UnitSystem.Metric ? keys.Price * fuel.MetricPerUnit : keys.Price,
                 DesignOutdoorC = keys.DesignLowC,
-                Sources = _sources.ToImmutableSortedDictionary(StringComparer.Ordinal),
-                Written = keys,
+                OutputW = keys.HeaterOutputW,
+                OutputPlace = section.Has("heater_output") ? section.PlaceOf("heater_output") : default,
             };
-    }
 
     private void CheckWhole(List<string> given)
     {
@@ -83,22 +111,23 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
             return;
         }
 
-        if (!section.Has("night"))
+        List<string> heater = [.. s_heaterKeys.Where(section.Has)];
+        if (heater.Count > 0 && !section.Has("night"))
         {
-            var key = section.Has("fuel") ? "fuel" : given[0];
+            var key = section.Has("fuel") ? "fuel" : heater[0];
             var example = section.Scalar(key).Units == UnitSystem.Metric ? "16 C" : "60 F";
             cells.Faults.Add(
                 section.PlaceOf(key),
                 $"{key} is given but the house is not heated: it has no night",
-                $"add a line such as night = \"{example}\", or leave out {Words.List(given)}"
+                $"add a line such as night = \"{example}\", or leave out {Words.List(heater)}"
             );
             return;
         }
 
-        List<string> missing = [.. NeededKeys.Where(key => !section.Has(key))];
+        List<string> missing = [.. s_neededKeys.Where(key => !section.Has(key))];
         if (string.Equals(section.Scalar("shape").Text, "gable", StringComparison.OrdinalIgnoreCase))
         {
-            missing.AddRange(GableKeys.Where(key => !section.Has(key)));
+            missing.AddRange(s_gableKeys.Where(key => !section.Has(key)));
         }
 
         if (!section.Has("covering") && !section.Has("u_value"))
@@ -106,7 +135,7 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
             missing.Add("covering (or u_value)");
         }
 
-        if (!section.Has("fuel"))
+        if (heater.Count > 0 && !section.Has("fuel"))
         {
             missing.Add("fuel");
         }
@@ -115,8 +144,20 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
         {
             cells.Faults.Add(
                 section.PlaceOf(given[0]),
-                $"the heat of this house is given in part: {Words.List(missing)} {(missing.Count == 1 ? "is" : "are")} missing",
+                $"the size of this house is given in part: {Words.List(missing)} {(missing.Count == 1 ? "is" : "are")} missing",
                 $"add {(missing.Count == 1 ? "it" : "them")}, or leave out {Words.List(given)}"
+            );
+        }
+    }
+
+    private void CheckLatitude(House house, bool saysLatitude, List<string> given)
+    {
+        if (section.IsWhole && !saysLatitude && house.DayLiftK is null)
+        {
+            cells.Faults.Add(
+                section.PlaceOf(given[0]),
+                "the size of this house is given, but not where the site lies, so the sun in it cannot be worked out",
+                "add a line such as latitude = 42 to [site], or the day_lift you have measured to this house"
             );
         }
     }
@@ -125,7 +166,7 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
     {
         if (keys.IsGable is { } isGable)
         {
-            var (others, word) = isGable ? (HoopKeys, "hoop") : (GableKeys, "gable");
+            var (others, word) = isGable ? (s_hoopKeys, "hoop") : (s_gableKeys, "gable");
             foreach (var key in others.Where(section.Has))
             {
                 cells.Refuse(section.Scalar(key), $"is only for a {word} house", $"take it out, or write shape = \"{word}\"");
@@ -170,6 +211,14 @@ internal sealed class HouseHeatReader(CellReader cells, Section section)
                 HouseShell.Gable(width, length, eave, ridge),
             _ => null,
         };
+
+    private double TransmissionOf(Covering? covering)
+    {
+        var sheet = covering?.Light ?? UnknownLight;
+        var words = covering is null ? "an unknown covering taken to let 80 % through" : covering.LightSource.Source;
+        _sources["transmission"] = new Provenance(Trust.Memory, $"75 % of the sheet's for frame, dust and low sun; {words}");
+        return sheet * HouseSun.FrameAndDust;
+    }
 
     private double AirChangesOf(Covering? covering)
     {

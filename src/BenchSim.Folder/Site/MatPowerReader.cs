@@ -55,7 +55,7 @@ internal sealed class MatPowerReader(CellReader cells, Section section)
             cells.Faults.Add(
                 section.PlaceOf(firstKey),
                 $"{firstKey} is given but the watts of the mats are not",
-                "add a line such as watts = 200, for all mats together, or watts_each_place = 16.7"
+                "add a line such as watts = 200, for all mats together, or watts_each_place = 19.5"
             );
         }
     }

@@ -17,7 +17,7 @@ internal sealed class NormalsReader(CellReader cells, Section section)
     private const double ColdestSummerC = 10;
 
     // 29 February is left out, as in the normals themselves.
-    private static readonly int[] MonthDays = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+    private static readonly int[] s_monthDays = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
     /// <summary>The weather; null when there was a fault.</summary>
     /// <param name="draft">What was read so far, with the units of bare numbers.</param>
@@ -92,9 +92,9 @@ internal sealed class NormalsReader(CellReader cells, Section section)
     {
         for (var month = 0; month < rainDays.Length; month++)
         {
-            if (rainDays[month] > MonthDays[month])
+            if (rainDays[month] > s_monthDays[month])
             {
-                cells.Number(section.List("rain_days")[month], 0, MonthDays[month]);
+                cells.Number(section.List("rain_days")[month], 0, s_monthDays[month]);
             }
         }
     }

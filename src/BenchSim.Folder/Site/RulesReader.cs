@@ -7,8 +7,8 @@ using BenchSim.Season.Seed;
 namespace BenchSim.Folder.Site;
 
 /// <summary>
-/// Reads how the site is worked: [rules], [relief], [work_minutes], [seed] and [prices]. What is left out has the default of
-/// <see cref="SiteRules"/>.
+/// Reads how the site is worked: [rules], [relief], [work_minutes], [work_seconds], [seed], [mix] and [prices]. What is left out has the
+/// default of <see cref="SiteRules"/>.
 /// </summary>
 internal sealed class RulesReader(CellReader cells)
 {
@@ -25,7 +25,9 @@ internal sealed class RulesReader(CellReader cells)
         return rules with
         {
             Minutes = sectionOf("work_minutes")?.Read(WorkMinuteFields.Table, rules.Minutes, cells) ?? rules.Minutes,
+            Seconds = sectionOf("work_seconds")?.Read(WorkSecondFields.Table, rules.Seconds, cells) ?? rules.Seconds,
             SeedStorage = sectionOf("seed") is { } seed ? ReadSeed(seed) : null,
+            Mix = sectionOf("mix")?.Read(MixFields.Table, rules.Mix, cells) ?? rules.Mix,
             Prices = sectionOf("prices")?.Read(PriceFields.Table, rules.Prices, cells) ?? rules.Prices,
         };
     }

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using BenchSim.Folder.Faults;
 using BenchSim.Folder.Text;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
@@ -19,8 +21,15 @@ internal sealed record SiteDraft
     /// <summary>Ids of every space that is written, those with a fault too, with their kind where it could be read.</summary>
     public IReadOnlyDictionary<string, SpaceKind?> SpaceIds { get; init; } = new Dictionary<string, SpaceKind?>(StringComparer.Ordinal);
 
+    /// <summary>The spaces that written names mean, whatever their case; a name that means none stays as it is.</summary>
+    public ImmutableArray<string> SpacesMeant(ImmutableArray<string> written) =>
+        written.IsEmpty ? written : [.. written.Select(name => Spelling.Meant(name, [.. SpaceIds.Keys]))];
+
     /// <summary>False when a house or space had a fault, so that nothing can be said about which crop finds a place.</summary>
     public bool HasGoodSpaces { get; init; }
+
+    /// <summary>Where mishaps name their crops.</summary>
+    public ImmutableArray<Cell> MishapCrops { get; init; } = [];
 
     public WeatherDraft? Weather { get; init; }
 }
@@ -41,6 +50,12 @@ internal sealed record WeatherDraft(
     UnitSystem RainUnits
 )
 {
+    /// <summary>File of what was observed; null for none.</summary>
+    public Cell? Observed { get; init; }
+
+    /// <summary>File of the forecast; null for none.</summary>
+    public Cell? Forecast { get; init; }
+
     /// <summary>Weather that needs no file.</summary>
     public static WeatherDraft Of(WeatherInput ready) => new(ready.Written, ready, default, default, default, default);
 }

@@ -1,4 +1,5 @@
 using BenchSim.Folder.Faults;
+using BenchSim.Folder.Reference;
 using BenchSim.Folder.Text;
 using BenchSim.Folder.Toml;
 using BenchSim.Season.Inputs;
@@ -21,29 +22,50 @@ internal sealed class SiteReader(TomlTable root, bool isWhole, CellReader cells)
     public SiteDraft Read(SourcePlace missingPlace)
     {
         var top = new Section("", root, cells.Faults, _units, isWhole);
-        var scenario = SectionOf("site", isRequired: true)?.Read(ScenarioFields.Site, ScenarioFields.Nothing, cells)
-            ?? ScenarioFields.Nothing;
+        var site = SectionOf("site", isRequired: true);
+        var scenario = site?.Read(ScenarioFields.Site, ScenarioFields.Nothing, cells) ?? ScenarioFields.Nothing;
         _units = scenario.Units;
+        cells.DateOrder = scenario.DateOrder;
         var window = SectionOf("season", isRequired: true) is { } season ? ReadWindow(season) : null;
-        var spaces = new SpaceReader(cells, window);
+        var spaces = new SpaceReader(cells, window, site?.Has("latitude") != false);
         var before = cells.Faults.Count;
-        spaces.ReadHouses(top.With(_units).Sections("house"));
-        spaces.ReadSpaces(top.With(_units).Sections("space"), missingPlace, isWhole);
+        spaces.ReadHouses(UpTo(HouseFields.Most, "houses that are kept alike", top.With(_units).Sections("house")));
+        spaces.ReadSpaces(UpTo(SpaceFields.Most, "spaces that are used alike", top.With(_units).Sections("space")), missingPlace, isWhole);
+        var areGood = cells.Faults.Count == before && isWhole;
+        var mishaps = new MishapReader(cells, window, spaces.HouseIds, [.. spaces.SpaceIds.Keys]);
+        mishaps.Read(top.With(_units).Sections("mishap"));
         return new SiteDraft
         {
             Window = window,
             SpaceIds = spaces.SpaceIds,
-            HasGoodSpaces = cells.Faults.Count == before && isWhole,
+            HasGoodSpaces = areGood,
+            MishapCrops = [.. mishaps.Crops],
             Scenario = scenario with
             {
                 Window = window ?? ScenarioFields.Nothing.Window,
                 Houses = [.. spaces.Houses],
                 Spaces = [.. spaces.Spaces],
+                Mishaps = [.. mishaps.Mishaps],
                 Rules = new RulesReader(cells).Read(SectionOf),
                 Play = SectionOf("play")?.Read(ScenarioFields.Play, scenario.Play, cells) ?? scenario.Play,
             },
             Weather = SectionOf("weather", isRequired: true) is { } weather ? new WeatherSectionReader(cells).Read(weather, _units) : null,
         };
+    }
+
+    private IReadOnlyList<Section> UpTo(int most, string alike, IReadOnlyList<Section> sections)
+    {
+        if (sections.Count > most)
+        {
+            var heading = FolderReference.HeadingOf(sections[most].Name);
+            cells.Faults.Add(
+                sections[most].Place,
+                $"the site has {sections.Count} {heading}, and may have up to {most}",
+                $"put {alike} into one"
+            );
+        }
+
+        return sections;
     }
 
     private Section? SectionOf(string name) => SectionOf(name, isRequired: false);

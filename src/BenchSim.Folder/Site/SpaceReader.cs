@@ -9,7 +9,7 @@ using BenchSim.Season.Values;
 namespace BenchSim.Folder.Site;
 
 /// <summary>Reads the houses and spaces of site.toml.</summary>
-internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
+internal sealed class SpaceReader(CellReader cells, SeasonWindow? window, bool saysLatitude)
 {
     /// <summary>A mat below 10 C (50 F) warms nothing: no crop of the library comes up well there, and a unit was forgotten.</summary>
     private const double ColdestMatC = 10;
@@ -25,6 +25,8 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
     public List<Space> Spaces { get; } = [];
 
     public IReadOnlyDictionary<string, SpaceKind?> SpaceIds => _spaceIds;
+
+    public IReadOnlyCollection<string> HouseIds => _houseIds;
 
     public void ReadHouses(IReadOnlyList<Section> sections)
     {
@@ -96,13 +98,14 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
             cells.Refuse(section.Scalar("open"), $"is {Words.Date(date)}, outside the season", SeasonWords(window));
         }
 
-        var heat = new HouseHeatReader(cells, section).Read(house.NightC);
+        var (body, heat) = new HouseHeatReader(cells, section).Read(house, saysLatitude);
         return !isNew
             ? null
             : house with
             {
                 Name = house.Name.Length > 0 ? house.Name : house.Id,
                 DayC = house.NightC is null ? null : house.DayC ?? house.NightC,
+                Body = body,
                 Heat = heat,
             };
     }
@@ -122,8 +125,22 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
             _spaceIds[space.Id] = kind;
         }
 
+        space = space with { HouseId = space.HouseId is { } written ? Spelling.Meant(written, _houseIds) : null };
         CheckHouse(section, space.HouseId);
-        var (places, note) = ReadPlaces(section, space);
+        if (space.IsChamber && section.Has("house"))
+        {
+            cells.Refuse(section.Scalar("house"), "is not for a chamber, which has a climate of its own", "take it out");
+        }
+        else if (kind == SpaceKind.Mat && !space.IsChamber && !section.Has("house") && section.IsWhole)
+        {
+            cells.Faults.Warn(
+                section.Place,
+                "this mat stands in no house, so trays that are up on it grow outdoors",
+                "name its house, or write kind = \"chamber\" for a closed germination chamber"
+            );
+        }
+
+        var (places, note) = ReadPlaces(section, space, kind == SpaceKind.Mat);
         CheckMatTemperature(section, kind, space.MatC);
         var changes = ReadChanges(section);
         var power = new MatPowerReader(cells, section).Read(kind, changes.Select(change => change.Places).Append(places ?? 0).Max());
@@ -186,8 +203,13 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
         );
     }
 
-    private (int? Places, string Note) ReadPlaces(Section section, Space space)
+    private (int? Places, string Note) ReadPlaces(Section section, Space space, bool isMat)
     {
+        if (isMat && section.Has("usable"))
+        {
+            cells.Refuse(section.Scalar("usable"), "is not for a mat, on which trays lie side by side", "take it out");
+        }
+
         if (section.Has("places"))
         {
             foreach (var key in SpaceFields.Table.Find("places")!.InsteadOf.Where(section.Has))
@@ -214,7 +236,7 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
             return (null, "");
         }
 
-        var places = BenchPlaces.Usable(length, width, size.Usable);
+        var places = isMat ? BenchPlaces.OnMat(length, width) : BenchPlaces.Usable(length, width, size.Usable);
         if (places > SpaceFields.MostPlaces)
         {
             cells.Refuse(
@@ -226,7 +248,9 @@ internal sealed class SpaceReader(CellReader cells, SeasonWindow? window)
         }
 
         var sides = $"{Side(section.Scalar("length"), length)} by {Side(section.Scalar("width"), width)}";
-        return (places, $"{sides}: {BenchPlaces.Of(length, width)} whole trays, {Words.Number(size.Usable * 100)} % of them used");
+        return isMat
+            ? (places, $"{sides}: {places} whole trays side by side")
+            : (places, $"{sides}: {BenchPlaces.Of(length, width)} whole trays, {Words.Number(size.Usable * 100)} % of them used");
     }
 
     // As it is written, with the unit that a bare number has.

@@ -24,7 +24,7 @@ internal sealed class WeatherRecordReader(CellReader cells)
     public WeatherInput? Read(FileText file, WeatherDraft draft)
     {
         var before = cells.Faults.Count;
-        var table = CsvTable.Read(file, RecordFields.Table, MostDays, cells.Faults, UnitSystem.Metric);
+        var table = CsvTable.Read(file, RecordFields.Table, MostDays, cells, UnitSystem.Metric);
         var isWholeTable = RecordFields.Table.Names.All(table.Has);
         var rows = new List<WeatherRow>();
         foreach (var row in table.Rows)

@@ -11,10 +11,19 @@ namespace BenchSim.Folder.Site;
 /// <summary>Reads [weather].</summary>
 internal sealed class WeatherSectionReader(CellReader cells)
 {
-    private static readonly string[] OtherFiles = [FileNames.Site, FileNames.Plan, FileNames.Crops, FileNames.Trays];
+    private static readonly string[] s_otherFiles = [FileNames.Site, .. FileNames.Tables, .. FileNames.Tables.Select(FileNames.WorkbookOf)];
 
     /// <summary>Reads the section; null when the kind or its values had a fault.</summary>
-    public WeatherDraft? Read(Section section, UnitSystem units)
+    public WeatherDraft? Read(Section section, UnitSystem units) =>
+        ReadKind(section, units) is not { } draft
+            ? null
+            : draft with
+            {
+                Observed = SeenFile(section.Scalar("observed"), draft),
+                Forecast = SeenFile(section.Scalar("forecast"), draft),
+            };
+
+    private WeatherDraft? ReadKind(Section section, UnitSystem units)
     {
         var keys = section.Read(WeatherFields.Table, new WeatherKeys(), cells);
         if (keys.Kind is not { } kind)
@@ -82,6 +91,27 @@ internal sealed class WeatherSectionReader(CellReader cells)
             return null;
         }
 
+        return IsFree(file) ? draft with { File = file } : null;
+    }
+
+    private Cell? SeenFile(Cell file, WeatherDraft draft)
+    {
+        if (file.IsBlank || !IsFree(file))
+        {
+            return null;
+        }
+
+        if (string.Equals(file.Text, draft.Keys.File, StringComparison.OrdinalIgnoreCase))
+        {
+            cells.Refuse(file, $"is {Words.Quote(file.Text)}, and file too", "name a file of this season's days, with a name of its own");
+            return null;
+        }
+
+        return file;
+    }
+
+    private bool IsFree(Cell file)
+    {
         // A report carries the inputs it ran, under their names.
         if (!PlainNames.IsPlain(file.Text))
         {
@@ -90,23 +120,20 @@ internal sealed class WeatherSectionReader(CellReader cells)
                 $"is {Words.Quote(file.Text)}, which is no plain name of a file inside the scenario folder",
                 "put the file into the folder and write its name, such as \"weather.csv\", without any of \\ : * ? \" < > |"
             );
-            return null;
+            return false;
         }
 
         // Names that differ in case alone are one file on some systems, and in a report.
-        if (OtherFiles.FirstOrDefault(name => string.Equals(name, file.Text, StringComparison.OrdinalIgnoreCase)) is { } taken)
+        if (s_otherFiles.FirstOrDefault(name => string.Equals(name, file.Text, StringComparison.OrdinalIgnoreCase)) is { } taken)
         {
             cells.Refuse(
                 file,
                 $"is {Words.Quote(file.Text)}, and {taken} is another file of the scenario",
                 "give the weather record a name of its own, such as \"weather.csv\""
             );
-            return null;
+            return false;
         }
 
-        return draft with
-        {
-            File = file,
-        };
+        return true;
     }
 }

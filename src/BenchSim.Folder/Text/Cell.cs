@@ -10,4 +10,7 @@ namespace BenchSim.Folder.Text;
 internal readonly record struct Cell(string Text, SourcePlace Place, string Name, UnitSystem Units)
 {
     public bool IsBlank => Text.Length == 0;
+
+    /// <summary>Whether a fault that holds for its whole column has been told, so that nothing more is said of it.</summary>
+    public bool IsTold { get; init; }
 }

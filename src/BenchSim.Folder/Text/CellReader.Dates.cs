@@ -1,5 +1,6 @@
 using System.Globalization;
 using BenchSim.Folder.Faults;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Text;
 
@@ -8,26 +9,85 @@ internal sealed partial class CellReader
 {
     private const string DateForm = "write year-month-day such as 2027-03-15";
 
-    /// <summary>An ISO date from 1900 to 2199.</summary>
+    /// <summary>The order of dates of three numbers that the site gives; null where it gives none.</summary>
+    public DateOrder? DateOrder { get; set; }
+
+    /// <summary>Whether the site can give one.</summary>
+    public bool TakesDateOrder { get; init; } = true;
+
+    /// <summary>
+    /// A date from 1900 to 2199. Where its day and month may be exchanged and nothing tells which is which, it is a fault.
+    /// </summary>
     public DateOnly? Date(Cell cell)
     {
-        if (cell.IsBlank)
+        if (cell.IsBlank || cell.IsTold)
         {
             return null;
         }
 
-        if (DateOnly.TryParseExact(cell.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
+        if (WrittenDate.Of(cell.Text, DateOrder) is not { } written)
         {
-            if (date.Year is >= 1900 and < 2200)
-            {
-                return date;
-            }
+            Refuse(cell, $"is {Words.Quote(cell.Text)}, which is not a date", DateForm);
+            return null;
+        }
 
+        if (written.Year is null)
+        {
+            Refuse(
+                cell,
+                $"is {Words.Quote(cell.Text)}, which has no year",
+                $"write the year too: year-month-day such as 2027-{written.First:00}-{written.Second:00}"
+            );
+            return null;
+        }
+
+        if (!written.IsPair)
+        {
+            return InCalendar(cell, written, Season.Values.DateOrder.YearFirst);
+        }
+
+        var order = DateOrder is Season.Values.DateOrder.MonthFirst or Season.Values.DateOrder.DayFirst ? DateOrder : written.OnlyOrder;
+        if (order is not { } known)
+        {
+            var (dayFirst, monthFirst) = (written.In(Season.Values.DateOrder.DayFirst), written.In(Season.Values.DateOrder.MonthFirst));
+            Refuse(
+                cell,
+                $"is {Words.Quote(cell.Text)}, which may be {Spoken(dayFirst)} or {Spoken(monthFirst)}",
+                dayFirst is { } one && monthFirst is { } other ? $"write {Words.Date(one)} or {Words.Date(other)}" : DateForm
+            );
+            return null;
+        }
+
+        return InCalendar(cell, written, known);
+    }
+
+    /// <summary>Day and month in words.</summary>
+    public static string Spoken(DateOnly? date) => date is { } known ? $"{known.Day} {MonthName(known.Month)}" : "no day of the calendar";
+
+    private DateOnly? InCalendar(Cell cell, WrittenDate written, DateOrder order)
+    {
+        var (year, month, day) = (written.Year!.Value, written.Month(order), written.Day(order));
+        if (month is < 1 or > 12)
+        {
+            Refuse(cell, $"is {cell.Text}, and there is no month {month}", DateForm);
+        }
+        else if (year is < 1900 or > 2199)
+        {
             Refuse(cell, $"is {cell.Text}", "write a date from the year 1900 to 2199");
-            return null;
+        }
+        else if (written.In(order) is { } date)
+        {
+            return date;
+        }
+        else
+        {
+            Refuse(
+                cell,
+                $"is {cell.Text}, which is not in the calendar",
+                $"{MonthName(month)} {year:0000} has {DateTime.DaysInMonth(year, month)} days"
+            );
         }
 
-        RefuseDate(cell);
         return null;
     }
 
@@ -56,37 +116,6 @@ internal sealed partial class CellReader
         Refuse(cell, $"is {Words.Quote(cell.Text)}, which is not a time of the day", "write hours and minutes such as 08:00");
         return null;
     }
-
-    private void RefuseDate(Cell cell)
-    {
-        var parts = cell.Text.Split('-', '/', '.');
-        if (parts.Length != 3 || parts[0].Length != 4 || !parts.All(part => part.Length is 1 or 2 or 4 && part.All(char.IsAsciiDigit)))
-        {
-            Refuse(cell, $"is {Words.Quote(cell.Text)}, which is not a date", DateForm);
-            return;
-        }
-
-        var (year, month, day) = (Number(parts[0]), Number(parts[1]), Number(parts[2]));
-        if (month is < 1 or > 12)
-        {
-            Refuse(cell, $"is {cell.Text}, and there is no month {month}", DateForm);
-        }
-        else if (year < 1 || day < 1 || day > DateTime.DaysInMonth(year, month))
-        {
-            var days = year < 1 ? 31 : DateTime.DaysInMonth(year, month);
-            Refuse(cell, $"is {cell.Text}, which is not in the calendar", $"{MonthName(month)} {parts[0]} has {days} days");
-        }
-        else
-        {
-            Refuse(
-                cell,
-                $"is {Words.Quote(cell.Text)}, which is not a date in full",
-                $"write {Words.Date(new DateOnly(year, month, day))}"
-            );
-        }
-    }
-
-    private static int Number(string digits) => int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);
 
     private static string MonthName(int month) => CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month);
 }

@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Collections.Immutable;
 using BenchSim.Folder.Faults;
 using BenchSim.Season.Fields;
@@ -17,12 +16,25 @@ internal sealed partial class CellReader(FaultList faults)
     /// <inheritdoc cref="ColdestC"/>
     public const double HottestC = 55;
 
-    private static readonly SearchValues<char> NumberCharacters = SearchValues.Create("0123456789,.+-");
-
     public FaultList Faults => faults;
 
     /// <summary>Reports a value that was read and is wrong for another reason.</summary>
-    public void Refuse(Cell cell, string what, string instead) => faults.Add(cell.Place, $"{cell.Name} {what}", instead);
+    public void Refuse(Cell cell, string what, string instead)
+    {
+        if (!cell.IsTold)
+        {
+            faults.Add(cell.Place, $"{cell.Name} {what}", instead);
+        }
+    }
+
+    /// <summary>Reports a cell that must be left empty.</summary>
+    public void RefuseWhereGiven(Cell cell, string what, string instead)
+    {
+        if (!cell.IsBlank)
+        {
+            Refuse(cell, what, instead);
+        }
+    }
 
     /// <summary>
     /// A name, without invisible characters. Names are compared character by character, so each must have one spelling (Unicode normal form
@@ -32,7 +44,7 @@ internal sealed partial class CellReader(FaultList faults)
     /// </summary>
     public string? Name(Cell cell)
     {
-        if (cell.IsBlank)
+        if (cell.IsBlank || cell.IsTold)
         {
             return null;
         }
@@ -69,25 +81,19 @@ internal sealed partial class CellReader(FaultList faults)
             return null;
         }
 
-        if (CommaProblem(cell.Text) is { } comma)
+        if (!WrittenNumber.TryPlain(cell.Text, isWhole: true, out var plain, out var two) || !QuantityText.TryNumber(plain, out var number))
         {
             Refuse(
                 cell,
-                comma.What,
-                comma.Instead.Contains("without", StringComparison.Ordinal) ? comma.Instead : $"write a whole number, {Bounds(least, most)}"
+                two?.What ?? $"is {Words.Quote(cell.Text)}, which is not a number",
+                two?.Instead ?? $"write a whole number, {Bounds(least, most)}"
             );
-            return null;
-        }
-
-        if (!QuantityText.TryNumber(cell.Text, out var number))
-        {
-            Refuse(cell, $"is {Words.Quote(cell.Text)}, which is not a number", $"write a whole number, {Bounds(least, most)}");
             return null;
         }
 
         if (number != Math.Floor(number))
         {
-            Refuse(cell, $"is {cell.Text}, which is not a whole number", $"write a whole number, {Bounds(least, most)}");
+            Refuse(cell, $"is {plain}, which is not a whole number", $"write a whole number, {Bounds(least, most)}");
             return null;
         }
 
@@ -95,7 +101,7 @@ internal sealed partial class CellReader(FaultList faults)
         {
             Refuse(
                 cell,
-                number < 0 && least >= 0 ? $"is {cell.Text}, and cannot be negative" : $"is {cell.Text}",
+                number < 0 && least >= 0 ? $"is {plain}, and cannot be negative" : $"is {plain}",
                 $"write a whole number, {(number > most ? $"from {Words.Number(least)} to {Words.Number(most)}" : Bounds(least, most))}"
             );
             return null;
@@ -112,20 +118,23 @@ internal sealed partial class CellReader(FaultList faults)
             return null;
         }
 
-        if (CommaProblem(cell.Text) is { } comma)
+        if (
+            !WrittenNumber.TryPlain(cell.Text, isWhole: false, out var plain, out var two) || !QuantityText.TryNumber(plain, out var number)
+        )
         {
-            Refuse(cell, comma.What, comma.Instead);
-            return null;
-        }
-
-        if (!QuantityText.TryNumber(cell.Text, out var number))
-        {
-            Refuse(cell, $"is {Words.Quote(cell.Text)}, which is not a number", $"write a number, {Bounds(least, most)}");
+            Refuse(
+                cell,
+                two?.What ?? $"is {Words.Quote(cell.Text)}, which is not a number",
+                two?.Instead ?? $"write a number, {Bounds(least, most)}"
+            );
             return null;
         }
 
         return Within(cell, number, least, most);
     }
+
+    /// <summary>An amount of money within bounds: a currency sign or code beside the number says nothing more.</summary>
+    public double? Money(Cell cell, double least, double most) => Number(cell with { Text = Currency.TakenOff(cell.Text) }, least, most);
 
     /// <summary>A number with a unit, in the units used inside, within bounds; those of a temperature are of anything on a farm.</summary>
     public double? Measured(Cell cell, Quantity quantity, double least, double most)
@@ -219,7 +228,7 @@ internal sealed partial class CellReader(FaultList faults)
     {
         foreach (var (word, meaning) in words)
         {
-            if (string.Equals(word, cell.Text, StringComparison.OrdinalIgnoreCase))
+            if (Spelling.IsSame(word, cell.Text))
             {
                 value = meaning;
                 return true;
@@ -255,10 +264,4 @@ internal sealed partial class CellReader(FaultList faults)
 
         string Limit(double value) => quantity?.Write(value, units) ?? Words.Number(value);
     }
-
-    // The problem of a number with a comma in it; null for a text that is no number at all.
-    private static Problem? CommaProblem(string text) =>
-        text.Contains(',') && text.AsSpan().ContainsAnyInRange('0', '9') && text.AsSpan().IndexOfAnyExcept(NumberCharacters) < 0
-            ? QuantityText.CommaProblem(text)
-            : null;
 }

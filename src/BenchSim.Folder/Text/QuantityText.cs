@@ -10,9 +10,7 @@ namespace BenchSim.Folder.Text;
 /// <summary>Reads numbers with units as people write them: <c>60 F</c>, <c>20 ft</c>, <c>85 %</c>.</summary>
 internal static class QuantityText
 {
-    private const int LongestEcho = 30;
-
-    private static readonly SearchValues<char> NumberCharacters = SearchValues.Create("0123456789+-.,");
+    private static readonly SearchValues<char> s_numberCharacters = SearchValues.Create("0123456789+-\u2212.,");
 
     /// <summary>Reads a number with or without a unit.</summary>
     /// <param name="text">The text, without spaces around it.</param>
@@ -26,15 +24,11 @@ internal static class QuantityText
         var end = NumberLength(text);
         var number = text.AsSpan(0, end);
         var unitText = text.AsSpan(end).Trim();
-        if (number.Contains(','))
+        if (!WrittenNumber.TryPlain(number.ToString(), isWhole: false, out var plain, out var two) || !TryNumber(plain, out var bare))
         {
-            problem = CommaProblem(number.ToString(), unitText.ToString());
-            return false;
-        }
-
-        if (!TryNumber(number, out var bare))
-        {
-            problem = new Problem($"is {Words.Quote(text)}, which is not a number", $"write {quantity.Example}");
+            problem = two is null
+                ? new Problem($"is {Words.Quote(text)}, which is not a number", $"write {quantity.Example}")
+                : new Problem(two.What, two.InsteadOf(unitText.ToString()));
             return false;
         }
 
@@ -60,33 +54,10 @@ internal static class QuantityText
         && double.IsFinite(value)
         && !text.Contains('\0'); // the runtime passes over zero characters at the end
 
-    /// <summary>The problem of a number written with a comma; null when it has none.</summary>
-    public static Problem? CommaProblem(string number, string unit = "")
-    {
-        if (!number.Contains(','))
-        {
-            return null;
-        }
-
-        var after = unit.Length == 0 ? "" : " " + unit;
-        var parts = number.Split(',');
-        var isThousands = parts.Skip(1).All(part => part.Length == 3);
-
-        // A text that is no number at all, such as a cell whose quotation mark is never closed, is not said a second time.
-        var instead =
-            after.Length + number.Length > LongestEcho || Words.HasControlCharacter(number + after)
-                ? "write one number with a decimal point and without commas"
-            : parts.Length > 2 || isThousands
-                ? $"write {number.Replace(",", "", StringComparison.Ordinal)}{after} without a comma, "
-                    + "or a decimal point if a fraction is meant"
-            : $"write {number.Replace(',', '.')}{after} with a decimal point";
-        return new Problem($"is {Words.Quote(number + after)}, which has a comma in the number", instead);
-    }
-
     // The number is what only digits, signs, points and commas make up, at the beginning; nothing where no digit is in it.
     private static int NumberLength(ReadOnlySpan<char> text)
     {
-        var length = text.IndexOfAnyExcept(NumberCharacters);
+        var length = text.IndexOfAnyExcept(s_numberCharacters);
         var number = length < 0 ? text : text[..length];
         return number.ContainsAnyInRange('0', '9') ? number.Length : 0;
     }

@@ -31,6 +31,8 @@ internal class WrittenCell(CellReader cells) : IWritten
 
     public double? Number(double least, double most) => cells.Number(Cell, least, most);
 
+    public double? Money(double least, double most) => cells.Money(Cell, least, most);
+
     public double? Measured(Quantity quantity, double least, double most) => cells.Measured(Cell, quantity, least, most);
 
     public double? Share(bool aboveNone, bool belowAll) => cells.Fraction(Cell, aboveNone, belowAll);

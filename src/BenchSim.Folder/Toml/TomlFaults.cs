@@ -8,9 +8,6 @@ namespace BenchSim.Folder.Toml;
 /// <summary>Says the parser's findings in a grower's words, one a line: what follows on the same line follows from the first.</summary>
 internal static class TomlFaults
 {
-    // A whole number of TOML has 64 bits: up to 18 digits always fit.
-    private const int LongestWhole = 18;
-
     /// <summary>Reports the findings of the parser.</summary>
     /// <param name="file">The text that was parsed.</param>
     /// <param name="findings">What the parser found.</param>
@@ -71,10 +68,9 @@ internal static class TomlFaults
     private static (string What, string Instead) Explain(string text, string message)
     {
         var parts = text.Split('#')[0].Split('=', 2);
-        var (key, value) = (parts[0].Trim(), parts.Length == 2 ? parts[1].Trim() : "");
-        if (parts.Length == 2 && key.Length > 0 && key.All(IsKeyCharacter) && ExplainValue(key, value) is { } explained)
+        if (parts.Length == 2 && parts[0].Trim() is { Length: > 0 } key && parts[1].AsSpan().Trim().IsEmpty)
         {
-            return explained;
+            return ($"{Words.Quote(key)} has no value", "write one after the =, or take the line out");
         }
 
         if (message.Contains("string", StringComparison.Ordinal))
@@ -86,37 +82,4 @@ internal static class TomlFaults
             ? ("this heading or list cannot be read", "write a heading such as [rules] or [[house]], and a list such as [1, 2, 3]")
             : ("this line cannot be read", "write key = value, with texts in quotation marks");
     }
-
-    // What growers write: a number with a unit, or a word, without quotation marks; a decimal comma; nothing.
-    private static (string What, string Instead)? ExplainValue(string key, string value)
-    {
-        if (value.Length == 0)
-        {
-            return ($"{Words.Quote(key)} has no value", "write one after the =, or take the line out");
-        }
-
-        var number = value.TakeWhile(character => char.IsAsciiDigit(character) || character is '+' or '-' or '.' or ',').Count();
-        if (number == value.Length && value.Any(char.IsAsciiDigit))
-        {
-            return Text.QuantityText.CommaProblem(value) is { } comma ? ($"{key} {comma.What}", comma.Instead)
-                : value.Length > LongestWhole && value.TrimStart('+', '-').All(char.IsAsciiDigit)
-                    ? ($"{key} is {Words.Quote(value)}, and no number here is that large", "write a smaller number")
-                : null;
-        }
-
-        if (
-            number > 0
-            && value[number..].Trim() is { Length: <= 6 } unit
-            && unit.All(character => char.IsLetter(character) || character is '%' or '°')
-        )
-        {
-            return ("a number with a unit is a text and goes in quotation marks", $"write {key} = \"{value}\"");
-        }
-
-        return char.IsLetter(value[0]) && value.Length <= 40 && value.All(character => character == ' ' || IsKeyCharacter(character))
-            ? ($"the text {Words.Quote(value)} is not in quotation marks", $"write {key} = \"{value}\"")
-            : null;
-    }
-
-    private static bool IsKeyCharacter(char character) => char.IsAsciiLetterOrDigit(character) || character is '_' or '-';
 }

@@ -37,10 +37,11 @@ internal sealed class TomlText
             return new TomlTable(new SourcePlace(file.Name, 1, 1));
         }
 
+        file = MendedLines.Of(file, faults, out var isMended);
         var document = Parse(file);
         var before = faults.Count;
         var badLines = TomlFaults.Report(file, document.Diagnostics, faults);
-        isWhole = faults.Count == before;
+        isWhole = isMended && faults.Count == before;
         var text = new TomlText(file, badLines);
         text.AddAll(text._root, document.KeyValues);
         foreach (var table in document.Tables)

@@ -12,7 +12,7 @@ namespace BenchSim.Folder.Variants;
 /// <summary>Lays the [crops.ID] tables of a variant over the rows of crops.csv.</summary>
 internal sealed class CropOverlay(VariantFile variant, UnitSystem units, FaultList faults)
 {
-    private static readonly CsvColumns Columns = new(CropFields.Table);
+    private static readonly CsvColumns s_columns = new(CropFields.Table);
 
     /// <summary>The rows with the variant's cells in them; a crop that has no row gets one.</summary>
     /// <param name="rows">Rows of crops.csv; empty when there is no such file.</param>
@@ -26,7 +26,7 @@ internal sealed class CropOverlay(VariantFile variant, UnitSystem units, FaultLi
             {
                 if (!VariantFields.CropColumns.Contains(key, StringComparer.Ordinal))
                 {
-                    OverlayCells.Refuse(key, entry.KeyPlace, $"[crops.{crop}]", VariantFields.CropColumns, faults);
+                    OverlayCells.Refuse(key, entry.KeyPlace, $"[crops.{crop}]", VariantFields.CropColumns, CropFields.Table, faults);
                 }
                 else if (OverlayCells.Of(key, entry.Value, units, faults) is { } cell)
                 {
@@ -35,14 +35,14 @@ internal sealed class CropOverlay(VariantFile variant, UnitSystem units, FaultLi
             }
 
             var id = new Cell(crop, table.Place, "id", units);
-            var at = laid.FindIndex(row => string.Equals(row["id"].Text, crop, StringComparison.Ordinal));
+            var at = laid.FindIndex(row => Spelling.IsSame(row["id"].Text, crop));
             if (at >= 0)
             {
                 laid[at] = laid[at].With(cells);
             }
             else if (IsKnown(id, cells, laid))
             {
-                laid.Add(new CsvRow(table.Place.Line, Columns).With([id, .. cells]));
+                laid.Add(new CsvRow(table.Place.Line, s_columns).With([id, .. cells]));
             }
         }
 
@@ -53,10 +53,7 @@ internal sealed class CropOverlay(VariantFile variant, UnitSystem units, FaultLi
     // A slip in the name of a crop would make a new crop that lacks everything.
     private bool IsKnown(Cell id, List<Cell> cells, List<CsvRow> rows)
     {
-        if (
-            cells.Exists(cell => cell.Name is "like")
-            || BuiltInLibrary.Crops.Any(row => string.Equals(row.Id, id.Text, StringComparison.Ordinal))
-        )
+        if (cells.Exists(cell => cell.Name is "like") || BuiltInLibrary.Crops.Any(row => Spelling.IsSame(row.Id, id.Text)))
         {
             return true;
         }
@@ -76,7 +73,9 @@ internal sealed class CropOverlay(VariantFile variant, UnitSystem units, FaultLi
     {
         foreach (var removed in variant.Removed)
         {
-            var users = rows.Where(row => Names(row["benches"], removed.Text) || Names(row["mats"], removed.Text))
+            var users = rows.Where(row =>
+                    Names(row["benches"], removed.Text) || Names(row["mats"], removed.Text) || Names(row["finish"], removed.Text)
+                )
                 .Select(row => row["id"].Text)
                 .ToArray();
             if (users.Length > 0)

@@ -14,7 +14,7 @@ internal sealed class PlanOverlay(VariantFile variant, UnitSystem units, CellRea
 {
     private const int MostShift = 365;
 
-    private static readonly string[] DateColumns = ["sow", "set_out"];
+    private static readonly string[] s_dateColumns = ["sow", "set_out"];
 
     // Reads dates without a word: a bad date is reported where it is written.
     private readonly CellReader _quiet = new(new FaultList());
@@ -91,7 +91,7 @@ internal sealed class PlanOverlay(VariantFile variant, UnitSystem units, CellRea
         {
             cells.Faults.Add(
                 value.KeyPlace,
-                "there is no key \"id\" in [[plan]] of a variant: the name of a batch is its luck",
+                "there is no key \"id\" in [[plan]] of a variant: what is drawn for a batch depends on its name",
                 "choose lines with batch = \"id\""
             );
             return;
@@ -102,6 +102,7 @@ internal sealed class PlanOverlay(VariantFile variant, UnitSystem units, CellRea
             value.KeyPlace,
             VariantFields.Plan.Heading,
             [.. VariantFields.Plan.Names, .. VariantFields.PlanColumns],
+            PlanFields.Table,
             cells.Faults
         );
     }
@@ -144,7 +145,7 @@ internal sealed class PlanOverlay(VariantFile variant, UnitSystem units, CellRea
             .Range(0, rows.Count)
             .Where(at =>
                 (batch is not { } id || Matches(rows[at]["id"].Text, id.Text))
-                && (crop is not { } name || string.Equals(rows[at]["crop"].Text, name.Text, StringComparison.Ordinal))
+                && (crop is not { } name || Spelling.IsSame(rows[at]["crop"].Text, name.Text))
             )
             .ToHashSet();
         if (chosen.Count == 0)
@@ -211,7 +212,7 @@ internal sealed class PlanOverlay(VariantFile variant, UnitSystem units, CellRea
     private CsvRow Over(CsvRow row, TomlTable entry, Change change)
     {
         var laid = row.With(change.Cells);
-        foreach (var column in DateColumns.Where(column => change.Days != 0 && laid.Has(column)))
+        foreach (var column in s_dateColumns.Where(column => change.Days != 0 && laid.Has(column)))
         {
             if (_quiet.Date(laid[column]) is { } date)
             {

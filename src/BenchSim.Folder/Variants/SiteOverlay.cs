@@ -10,7 +10,7 @@ namespace BenchSim.Folder.Variants;
 internal sealed class SiteOverlay(VariantFile variant, FaultList faults)
 {
     // Two ways to say one thing: where the variant says it one way, what the base says the other way is left out.
-    private static readonly Dictionary<string, string[]> PutAside = FolderReference
+    private static readonly Dictionary<string, string[]> s_putAside = FolderReference
         .Site.SelectMany(table => table.Fields)
         .Where(field => !field.InsteadOf.IsEmpty)
         .GroupBy(field => field.Name, StringComparer.Ordinal)
@@ -24,7 +24,7 @@ internal sealed class SiteOverlay(VariantFile variant, FaultList faults)
         foreach (var (key, entry) in variant.Site.Entries)
         {
             var below = laid.Entries.GetValueOrDefault(key);
-            laid.Entries[key] = key is "house" or "space"
+            laid.Entries[key] = key is "house" or "space" or "mishap"
                 ? entry with
                 {
                     Value = OverList(below?.Value, entry.Value),
@@ -58,11 +58,15 @@ internal sealed class SiteOverlay(VariantFile variant, FaultList faults)
         foreach (var item in change.Items)
         {
             var at = IdOf(item) is { } id
-                ? items.FindIndex(0, old.Items.Count, each => string.Equals(IdOf(each), id, StringComparison.Ordinal))
+                ? items.FindIndex(0, old.Items.Count, each => IdOf(each) is { } known && Spelling.IsSame(known, id))
                 : -1;
             if (at >= 0 && mended.Add(at))
             {
-                items[at] = Over((TomlTable)items[at], (TomlTable)item);
+                // The id stays as the base has it.
+                var written = ((TomlTable)items[at]).Entries["id"];
+                var laid = Over((TomlTable)items[at], (TomlTable)item);
+                laid.Entries["id"] = written;
+                items[at] = laid;
             }
             else
             {
@@ -76,7 +80,7 @@ internal sealed class SiteOverlay(VariantFile variant, FaultList faults)
     private static TomlTable Over(TomlTable below, TomlTable above)
     {
         var laid = new TomlTable(above.Place, new Dictionary<string, TomlEntry>(below.Entries, StringComparer.Ordinal));
-        foreach (var other in above.Entries.Keys.SelectMany(key => PutAside.GetValueOrDefault(key) ?? []))
+        foreach (var other in above.Entries.Keys.SelectMany(key => s_putAside.GetValueOrDefault(key) ?? []))
         {
             laid.Entries.Remove(other);
         }

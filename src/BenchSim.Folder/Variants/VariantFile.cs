@@ -16,6 +16,9 @@ internal sealed record VariantFile
     /// <summary>Ids of houses and spaces to take away, in the order of the file.</summary>
     public IReadOnlyList<TomlScalar> Removed { get; init; } = [];
 
+    /// <summary>Whether it is planned anew.</summary>
+    public bool IsPlannedAnew { get; init; }
+
     /// <summary>Cells over those of crops.csv, by crop.</summary>
     public IReadOnlyList<(string Crop, TomlTable Cells)> Crops { get; init; } = [];
 

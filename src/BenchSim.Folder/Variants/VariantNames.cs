@@ -14,13 +14,12 @@ internal static class VariantNames
     /// <summary>Reports a name that no variant has.</summary>
     public static void Refuse(string name, IReadOnlyList<string> names, FaultList faults)
     {
-        var known = names.Select(each => Words.HasControlCharacter(each) ? Words.Quote(each) : each).ToArray();
-        var near = Spelling.Nearest(FileNames.VariantOf(name) ?? name, known);
+        var near = Spelling.Nearest(FileNames.VariantOf(name) ?? name, names);
         faults.Add(
             new SourcePlace(FileNames.VariantFolder, 0, 0),
             $"there is no variant {Words.Quote(name)}",
             near is not null ? $"did you mean {Words.Quote(near)}"
-                : known.Length > 0 ? $"the variants of this folder are {Words.List(known)}"
+                : names.Count > 0 ? $"the variants of this folder are {Words.List(names)}"
                 : "write it as a file NAME.toml in the folder variants"
         );
     }

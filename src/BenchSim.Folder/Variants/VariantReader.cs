@@ -1,7 +1,9 @@
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
 using BenchSim.Folder.Reference;
+using BenchSim.Folder.Text;
 using BenchSim.Folder.Toml;
+using BenchSim.Season.Fields;
 using BenchSim.Season.Inputs;
 
 namespace BenchSim.Folder.Variants;
@@ -11,7 +13,7 @@ namespace BenchSim.Folder.Variants;
 /// </summary>
 internal sealed class VariantReader(FaultList faults, IReadOnlyList<string> variantNames)
 {
-    private static readonly string[] Inheriting =
+    private static readonly string[] s_inheriting =
     [
         "include",
         "includes",
@@ -49,6 +51,7 @@ internal sealed class VariantReader(FaultList faults, IReadOnlyList<string> vari
             Site = site,
             IsWhole = isWhole,
             Removed = Removed(root),
+            IsPlannedAnew = IsPlannedAnew(root),
             Crops = Crops(root),
             Plan = Plan(root),
             Invest = Invest(root),
@@ -59,7 +62,7 @@ internal sealed class VariantReader(FaultList faults, IReadOnlyList<string> vari
     {
         var names = entry.Value is TomlList list ? list.Items : [entry.Value];
         if (
-            Inheriting.Contains(key, StringComparer.OrdinalIgnoreCase)
+            s_inheriting.Contains(key, StringComparer.OrdinalIgnoreCase)
             || names.OfType<TomlScalar>().Any(name => variantNames.Contains(NameOnly(name.Text), StringComparer.Ordinal))
         )
         {
@@ -102,14 +105,16 @@ internal sealed class VariantReader(FaultList faults, IReadOnlyList<string> vari
         {
             if (table.Entries.TryGetValue(field.Name, out var found))
             {
-                faults.Add(
-                    found.KeyPlace,
-                    $"{field.Name} cannot change in a variant: {field.FixedBecause}",
-                    "take the line out, or change it in site.toml"
-                );
+                OverlayCells.RefuseFixed(field.Name, found.KeyPlace, field.FixedBecause, FileNames.Site, faults);
             }
         }
     }
+
+    private bool IsPlannedAnew(TomlTable root) =>
+        root.Entries.TryGetValue("replan", out var entry)
+        && OverlayCells.Of("replan", entry.Value, default, faults) is { } cell
+        && Kinds.YesNo.TryRead(new WrittenCell(new CellReader(faults), cell), out var isAnew)
+        && isAnew;
 
     private List<TomlScalar> Removed(TomlTable root)
     {

@@ -14,7 +14,7 @@ internal static class CaseBook
     private const int MostFindings = 9;
 
     // A little smaller than the other papers, so that it stays within six pages.
-    private const double TextPoints = 9.5;
+    private const double TextPoints = 9;
 
     /// <summary>Writes it.</summary>
     /// <param name="input">The case.</param>
@@ -27,6 +27,8 @@ internal static class CaseBook
         using var book = new PdfBook(title);
         var flow = new PdfFlow(book, input.Paper == CasePaper.Letter ? PaperSize.Letter : PaperSize.A4, title, TextPoints);
         flow.Title(title);
+        About(flow, input);
+        CaseSummary.Write(flow, input);
         Front(flow, input);
         CaseMethod.Write(flow, input);
         CaseCharts.Write(flow, input);
@@ -38,25 +40,30 @@ internal static class CaseBook
         return book.ToBytes();
     }
 
-    private static void Front(PdfFlow flow, CaseInput input)
+    private static void About(PdfFlow flow, CaseInput input)
     {
         var study = input.Base;
         flow.Small(
             $"{Dates.Full(study.Plan.FirstDay)} to {Dates.Full(study.Plan.LastDay)} · "
                 + $"{Numbers.Count(study.Batches.Length, "batch", "batches")} · {Numbers.Count(study.PlantsWanted, "plant", "plants")} "
-                + $"wanted · {Numbers.Count(study.Seasons, "season", "seasons")} played{(input.Comparison is null ? "" : " of each")} · "
+                + $"wanted{ClusterWords.OfWhich(study.Plan)} · {Numbers.Count(study.Seasons, "season", "seasons")} played"
+                + $"{(input.Comparison is null ? "" : " of each")} · "
                 + "made with BenchSim"
         );
+    }
+
+    private static void Front(PdfFlow flow, CaseInput input)
+    {
         flow.Heading("1. Question and answer");
         flow.Paragraph("Question: " + CaseWords.Question(input));
-        var verdict = Verdict.Of(study);
+        var verdict = Verdict.Of(input.Base);
         if (input.Variant is { } variant)
         {
             Compared(flow, input, variant);
         }
         else
         {
-            flow.Paragraph("Answer: " + verdict.Headline, isBold: true);
+            flow.Paragraph($"Answer: {verdict.Headline} {verdict.Chance}", isBold: true);
             foreach (var sentence in verdict.Sentences.Take(MostFindings))
             {
                 flow.Point(sentence);
@@ -74,7 +81,8 @@ internal static class CaseBook
     {
         flow.Paragraph("Answer: " + CompareSentences.Fits(variant.Name, variant.Fits, input.Base.Seasons), isBold: true);
         flow.Point(
-            $"Without it the plan fits in {Numbers.OfSeasons(input.Base.Fits)}; with it in {Numbers.OfSeasons(input.Changed!.Fits)}."
+            $"Without it the plan fits in {ChanceWords.OfAllSeasons(input.Base.Fits)}; "
+                + $"with it in {ChanceWords.OfAllSeasons(input.Changed!.Fits)}."
         );
         foreach (var change in variant.Changes.Where(change => change.IsReal && !change.Measure.Is(Measures.MeanHeld)).Take(5))
         {
@@ -83,7 +91,7 @@ internal static class CaseBook
 
         if (!variant.Changes.Any(change => change.IsReal))
         {
-            flow.Point("No other difference can be told from luck.");
+            flow.Point("No other difference is clear.");
         }
 
         if (input.Money is { } money)
@@ -94,7 +102,7 @@ internal static class CaseBook
 
         flow.Space(1.5);
         flow.Small(
-            $"All differences are means of {Numbers.Count(input.Base.Seasons, "season", "seasons")} of each on the same luck. "
+            $"All differences are means of {Numbers.Count(input.Base.Seasons, "season", "seasons")} of each, the same ones. "
                 + $"With 95 % confidence the intervals of all {Numbers.Whole(input.Comparison!.Comparisons)} differences compared hold at "
                 + "once (section 5)."
         );

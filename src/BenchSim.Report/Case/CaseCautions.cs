@@ -12,20 +12,28 @@ internal static class CaseCautions
     public static void Write(PdfFlow flow, CaseInput input)
     {
         flow.Heading("6. Cautions");
-        flow.Point(
-            "This report counts places and days. It says nothing about whether a structure, a heater, a circuit or a bench is safe."
-        );
-        flow.Point(InvestCautions.Building);
-        flow.Point(
-            "Heat mats and other electrical equipment near water can kill: outlets, ground-fault protection and loads are for "
-                + "licensed electricians."
-        );
+        string[] main = [.. Main(input)];
+        foreach (var caution in main[..^1])
+        {
+            flow.Point(caution);
+        }
+
         if (input.Base.Houses.Any(house => house.Fuel is not null) || input.Changed?.Houses.Any(house => house.Fuel is not null) == true)
         {
             flow.Point("Fuel: " + HeatCautions.Fuel);
         }
 
         flow.Point("Trays in an aisle can block the way out. Keep exits and access clear.");
-        flow.Point(input.Money is null ? "This is no financial advice. It is only as good as the figures put in." : InvestCautions.Advice);
+        flow.Point(main[^1]);
     }
+
+    /// <summary>Those that stand on the summary too, the one of the money last.</summary>
+    public static IEnumerable<string> Main(CaseInput input) =>
+        [
+            "This report counts places and days. It says nothing about whether a structure, a heater, a circuit or a bench is safe.",
+            InvestCautions.Building,
+            "Heat mats and other electrical equipment near water can kill: outlets, ground-fault protection and loads are for "
+                + "licensed electricians.",
+            input.Money is null ? "This is no financial advice. It is only as good as the figures put in." : InvestCautions.Advice,
+        ];
 }

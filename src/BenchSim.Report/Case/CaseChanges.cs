@@ -7,18 +7,24 @@ namespace BenchSim.Report.Case;
 internal static class CaseChanges
 {
     private const int LongestValue = 80;
+    private const int MostNamed = 6;
 
     /// <summary>The changes; at the end where all values stand.</summary>
-    public static IReadOnlyList<string> Of(SeasonPlan basePlan, SeasonPlan changed)
+    public static IReadOnlyList<string> Of(SeasonPlan basePlan, SeasonPlan changed) =>
+        [.. Values(basePlan, changed), "Every value: in the variant's own file among the inputs kept beside this report."];
+
+    /// <summary>The changes alone.</summary>
+    public static IReadOnlyList<string> Values(SeasonPlan basePlan, SeasonPlan changed)
     {
         var (before, after) = (basePlan.Scenario, changed.Scenario);
         return
         [
             .. Houses(before, after),
             .. Spaces(before, after),
+            .. Others(after.Mishaps, before.Mishaps, mishap => mishap.Id)
+                .Select(mishap => $"The mishap {CaseWords.Name(mishap.Name)} is new."),
             .. Batches(basePlan, changed),
             .. ScenarioPart.Changes(before, after).GroupBy(change => (change.Part, change.Field)).Select(group => Sentence([.. group])),
-            "Every value: in the variant's own file among the inputs kept beside this report.",
         ];
     }
 
@@ -39,9 +45,16 @@ internal static class CaseChanges
         }
 
         var many = Numbers.Count(changes.Length, first.Part.One, first.Part.Many);
-        return changes.DistinctBy(change => (change.Before, change.After)).Count() == 1
-            ? $"{label}: {values}, for {many}."
-            : $"{label}: other values for {many}.";
+        if (changes.DistinctBy(change => (change.Before, change.After)).Count() == 1)
+        {
+            return $"{label}: {values}, for {many}.";
+        }
+
+        var each = changes
+            .Take(MostNamed)
+            .Select(change => $"{CaseWords.Name(change.Owner)} {Value(change.After)} instead of {Value(change.Before)}");
+        var more = changes.Length > MostNamed ? $"; other values for {Numbers.Whole(changes.Length - MostNamed)} more" : "";
+        return $"{label}, for {many}: {string.Join("; ", each)}{more}.";
     }
 
     private static string Value(string value) => value.Length == 0 ? "nothing" : PlainText.Short(value, LongestValue);
@@ -50,7 +63,7 @@ internal static class CaseChanges
     {
         foreach (var house in Others(after.Houses, before.Houses, house => house.Id))
         {
-            yield return $"The house {CaseWords.Name(house.Name)} is new{(house.IsHeated ? "" : ", unheated")}.";
+            yield return $"The house {CaseWords.Name(house.Name)} is new: {Air(house, after)}.";
         }
 
         foreach (var house in Others(before.Houses, after.Houses, house => house.Id))
@@ -58,6 +71,12 @@ internal static class CaseChanges
             yield return $"The house {CaseWords.Name(house.Name)} is gone.";
         }
     }
+
+    private static string Air(House house, Scenario scenario) =>
+        house.NightC is { } night
+            ? $"heated to {Temperatures.Words(night, scenario.Units)} at night "
+                + $"and {Temperatures.Words(house.DayC ?? night, scenario.Units)} by day"
+            : "unheated";
 
     private static IEnumerable<string> Spaces(Scenario before, Scenario after)
     {

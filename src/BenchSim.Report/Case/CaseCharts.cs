@@ -30,8 +30,8 @@ internal static class CaseCharts
         flow.Drawing(
             5,
             (sheet, left, top) => PdfPainter.Key(sheet, OccupancyChart.Key, left, top, flow.WidthMm),
-            $"Trays by day, in places. Wanted is what the plan would take if there were no limit.{side} Below each: "
-                + $"most places there are, and the median of {Numbers.Count(input.Base.Seasons, "season", "seasons")}, "
+            $"Trays by day, in places. Wanted is what the plan would take without limits, every tray on its first choice.{side} Below "
+                + $"each: most places there are, and the median of {Numbers.Count(input.Base.Seasons, "season", "seasons")}, "
                 + "eight seasons of ten in brackets."
         );
         var row = Math.Clamp((DrawingsMm / shown.Length) - CaptionMm, LeastRowMm, MostRowMm);
@@ -122,15 +122,19 @@ internal static class CaseCharts
             return without is null ? $"Not there without; with: {Words(with!)}." : $"Without: {Words(without)}; with: not there.";
         }
 
-        return $"Without: {Words(without)}. With: {Places(with)} places, {Wanted(with)} wanted, {Spreads.Cell(with.Peak)} held at the "
-            + $"peak, {Spreads.Cell(with.WaitedDays)} tray-days waited.";
+        return $"Without: {Words(without)}. With: {Numbers.Whole(with.Places.Max())} places, {Use(with)}.";
     }
 
-    private static string Words(SpaceResult space) =>
-        $"{Numbers.Count(space.Places.Max(), "place", "places")}, {Wanted(space)} wanted on the fullest date, "
-        + $"{Spreads.Cell(space.Peak)} held at the peak and {Spreads.Cell(space.WaitedDays)} tray-days waited";
+    private static string Words(SpaceResult space) => $"{Numbers.Count(space.Places.Max(), "place", "places")}, {Use(space)}";
 
-    private static string Places(SpaceResult space) => Numbers.Whole(space.Places.Max());
-
-    private static string Wanted(SpaceResult space) => Numbers.Whole(space.Wanted.Max(day => day.P50));
+    // A space that is nobody's first choice is not superfluous: it holds what finds no place elsewhere.
+    private static string Use(SpaceResult space)
+    {
+        var wanted = space.Wanted.Max(day => day.P50);
+        var demand =
+            wanted == 0 && space.Peak.Most > 0
+                ? "no tray's first choice, it takes what finds no place elsewhere"
+                : $"{Numbers.Whole(wanted)} wanted on the fullest date";
+        return $"{demand}, {Spreads.Cell(space.Peak)} held at the peak, {Spreads.Cell(space.WaitedDays)} tray-days waited";
+    }
 }

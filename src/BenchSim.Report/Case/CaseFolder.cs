@@ -10,7 +10,19 @@ namespace BenchSim.Report.Case;
 public static class CaseFolder
 {
     /// <summary>Name of the case report, here and in a report folder.</summary>
-    public const string FileName = TargetFolder.CaseReport;
+    public const string FileName = "case.pdf";
+
+    /// <summary>The case report by itself. The same case gives the same bytes.</summary>
+    /// <param name="input">The case.</param>
+    /// <param name="inputs">The files that were played.</param>
+    /// <exception cref="ArgumentException">The parts of the case do not belong together, or a name of an input cannot be used.</exception>
+    public static byte[] Book(CaseInput input, IReadOnlyList<ReportInput> inputs)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        ArgumentNullException.ThrowIfNull(inputs);
+        InputNames.Check(inputs);
+        return CaseBook.Write(input, inputs);
+    }
 
     /// <summary>Refuses a place where something stands that is not such a folder, or that cannot be written; to
     /// be asked before the play.</summary>
@@ -36,10 +48,9 @@ public static class CaseFolder
     {
         ArgumentNullException.ThrowIfNull(input);
         ArgumentNullException.ThrowIfNull(inputs);
-        InputNames.Check(inputs);
         ArgumentException.ThrowIfNullOrWhiteSpace(directory);
         cancel.ThrowIfCancellationRequested();
-        var pdf = CaseBook.Write(input, inputs);
+        var pdf = Book(input, inputs);
         Files(directory).Write(inputs, folder => folder.Save(FileName, pdf), cancel);
     }
 

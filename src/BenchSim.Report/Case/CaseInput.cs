@@ -68,7 +68,7 @@ public sealed record CaseInput
         var fits = comparison.Variants[0].Fits;
         if (fits.Base.Hits != study.Fits.Hits || fits.Variant.Hits != input.Changed.Fits.Hits)
         {
-            throw new ArgumentException("The comparison and the plans were not played on the same luck.", nameof(input));
+            throw new ArgumentException("The comparison and the plans were not played in the same seasons.", nameof(input));
         }
     }
 }

@@ -8,16 +8,6 @@ namespace BenchSim.Report.Case;
 /// <summary>How the answer was found, for a reader who has never heard of simulation.</summary>
 internal static class CaseMethod
 {
-    /// <summary>When a season fits, in one sentence.</summary>
-    public static string FitRule(SiteRules rules)
-    {
-        var sown = rules.SowWaitDays == 0 ? "one work day" : $"{Numbers.Count(rules.SowWaitDays, "day", "days")} and one work day";
-        var late = rules.LateDays == 0 ? "in time" : $"at most {Numbers.Count(rules.LateDays, "day", "days")} late";
-        return $"A season fits when each batch is sown at most {sown} after its date, no tray stands too long for want of a place, "
-            + $"and {Numbers.Setting(rules.ServiceGoal)} % of the wanted plants are out {late}, days on which only the weather held them "
-            + "back not counted.";
-    }
-
     /// <summary>Writes the section.</summary>
     public static void Write(PdfFlow flow, CaseInput input)
     {
@@ -30,8 +20,8 @@ internal static class CaseMethod
         );
         var same = input.Comparison is null
             ? ""
-            : $" The plan is played without and with {CaseWords.Name(input.Variant!.Name)}, with the same weather and the same luck "
-                + "of each batch in both, so that a difference comes from the change and not from chance.";
+            : $" The plan is played without and with {CaseWords.Name(input.Variant!.Name)}, with the same weather, seed and "
+                + "growth in both, so that a difference comes from the change and not from chance.";
         var waits = scenario.Rules.Reliefs.IsEmpty
             ? "it waits where it stands, and keeps its place there"
             : $"it waits where it stands, or room is made ({string.Join(", ", scenario.Rules.Reliefs.Select(ReliefFields.Deed))})";
@@ -45,14 +35,21 @@ internal static class CaseMethod
                 + "follows from it."
         );
         flow.Point(
-            "Luck: each season draws anew how good each packet of seed is, how many seeds of a tray come up, "
+            "Chance: each season draws anew how good each packet of seed is, how many seeds of a tray come up, "
                 + "and how fast each batch comes up and grows."
         );
+        if (!scenario.Mishaps.IsEmpty)
+        {
+            flow.Point(Mishaps(scenario));
+        }
+
         flow.Point(
             $"Seasons: {Numbers.Count(input.Base.Seasons, "season is", "seasons are")} played, from the seed "
                 + $"{input.Base.Seed.ToString(null, null)}; the same seed gives the same answer again.{same}"
         );
-        flow.Point(FitRule(scenario.Rules));
+        flow.Point(
+            $"A season fits when {FitRule.Of(input.Base.Plan)}.{(input.Comparison is null ? "" : " Both are judged by this one rule.")}"
+        );
         flow.Point(
             "An interval of 95 % says how far a figure may be off because only so many seasons were played. “Eight seasons of ten” "
                 + "says how much one season differs from another; more seasons do not narrow it."
@@ -62,6 +59,15 @@ internal static class CaseMethod
             Changes(flow, input);
         }
     }
+
+    private static string Mishaps(Scenario scenario) =>
+        "Mishaps, each at most once a season: "
+        + MishapWords.First(scenario, each =>
+            $"{CaseWords.Name(each.Name)} in {ChanceWords.Setting(each.Chance)} of seasons, on a day from {Dates.Full(each.From)} to "
+            + $"{Dates.Full(each.To)} ({PlainText.Short(MishapWords.Struck(scenario, each), 60)}: "
+            + $"{ChanceWords.Setting(each.Loss)} of the plants lost)"
+        )
+        + ".";
 
     private static void Changes(PdfFlow flow, CaseInput input)
     {

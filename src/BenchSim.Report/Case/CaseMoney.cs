@@ -9,7 +9,7 @@ namespace BenchSim.Report.Case;
 internal static class CaseMoney
 {
     // What one season cannot tell.
-    private const string Untold = "–";
+    internal const string Untold = "–";
 
     // So that the report keeps its length.
     private const int MostBars = 8;
@@ -23,9 +23,9 @@ internal static class CaseMoney
         {
             flow.Paragraph(
                 input.Comparison is null
-                    ? "No money is reckoned here: this report looks at one plan by itself. What a change of it would save and cost is "
-                        + "reckoned when the plan is compared with a variant that has a table [invest]."
-                    : "No money is reckoned here: the variant has no table [invest] with its cost, life and discount rate."
+                    ? "There is no money case here: this report looks at one plan by itself. What a change of it would save and cost is "
+                        + "worked out when the plan is compared with a variant that has a table [invest]."
+                    : "There is no money case here: the variant has no table [invest] with its cost, life and discount rate."
             );
             return;
         }
@@ -59,7 +59,7 @@ internal static class CaseMoney
                 new("Over its life", 3),
                 new("Average", 2, TextSide.Right),
                 new("95 % interval", 3, TextSide.Right),
-                new("8 of 10 lives", 3, TextSide.Right),
+                new("8 of 10 runs", 3, TextSide.Right),
             ],
             Life(result, currency),
             isSmall: true
@@ -140,7 +140,7 @@ internal static class CaseMoney
             );
         }
 
-        flow.Heading("What one must believe of one input, all else as given, for it to pay (95 % interval)", 2);
+        flow.Heading("What would have to be true of one figure, all else as given, for it to pay (95 % interval)", 2);
         foreach (var each in result.BreakEvens)
         {
             flow.Point(InvestSentences.Belief(each, currency));

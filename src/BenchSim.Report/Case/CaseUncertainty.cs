@@ -33,21 +33,26 @@ internal static class CaseUncertainty
             );
             flow.Small(
                 $"Each interval allows for all {Numbers.Whole(comparison.Comparisons)} comparisons (Bonferroni), "
-                    + $"so that with {Numbers.Percent(comparison.Confidence)} % confidence every one holds at once: Newcombe's paired "
+                    + $"so that with {ChanceWords.Setting(comparison.Confidence)} confidence every one holds at once: Newcombe's paired "
                     + "interval for the chance, Student's interval of the mean difference, season by season, for the rest. "
-                    + "An interval that holds 0 says that no difference can be told."
+                    + "An interval that holds 0 shows no clear difference."
             );
         }
 
         Spread(flow, input, seasons);
         flow.Heading("What the figures leave out", 2);
-        foreach (var sentence in Verdict.Of(input.Base).LeavesOut)
+        foreach (
+            var sentence in Verdict
+                .Of(input.Base)
+                .LeavesOut.Union(input.Changed is { } changed ? Verdict.Of(changed).LeavesOut : [], StringComparer.Ordinal)
+        )
         {
             flow.Point(sentence);
         }
 
+        var beyond = input.Base.Plan.Scenario.Mishaps.IsEmpty ? "Pests" : "But for the mishaps counted, pests";
         flow.Point(
-            "Pests, disease, breakdowns, sickness of people and the market are left out. Seasons played are not seasons to come: "
+            $"{beyond}, disease, breakdowns, sickness of people and the market are left out. Seasons played are not seasons to come: "
                 + "they show what follows from the files that were played."
         );
     }
@@ -58,10 +63,10 @@ internal static class CaseUncertainty
         yield return
         [
             "chance that the plan fits, %",
-            CompareFigures.Points(fits.Base.Share),
-            CompareFigures.Points(fits.Variant.Share),
-            CompareFigures.SignedPoints(fits.Difference),
-            $"{CompareFigures.SignedPoints(fits.Low)} to {CompareFigures.SignedPoints(fits.High)}",
+            ChanceWords.FineNumber(fits.Base.Share),
+            ChanceWords.FineNumber(fits.Variant.Share),
+            ChanceWords.SignedPoints(fits.Difference),
+            ChanceWords.SignedPoints(fits),
         ];
         foreach (var change in variant.Changes)
         {
@@ -118,9 +123,17 @@ internal static class CaseUncertainty
 
     private static IEnumerable<(string Name, Func<StudyResult, Estimate?> Figure)> Figures(CaseInput input)
     {
-        yield return ($"plants out in time, of {Numbers.Whole(input.Base.PlantsWanted)} wanted", result => result.PlantsInTime);
+        var wanted = Numbers.Whole(input.Base.PlantsWanted);
+        var other =
+            input.Changed is { } with && with.PlantsWanted != input.Base.PlantsWanted ? $" ({Numbers.Whole(with.PlantsWanted)} with)" : "";
+        yield return ($"plants out in time, of {wanted} wanted{other}", result => result.PlantsInTime);
         yield return ("plants out late", result => result.PlantsLate);
         yield return ("plants never out", result => result.PlantsShort);
+        if (!input.Base.Plan.Scenario.Mishaps.IsEmpty || input.Changed?.Plan.Scenario.Mishaps.IsEmpty == false)
+        {
+            yield return ("plants lost to mishaps", result => result.PlantsLostToMishaps);
+        }
+
         yield return ("late plant-days, every late day counted", result => result.LatePlantDays);
         yield return ("trays past their best, for whatever reason", result => result.OverHeld);
         yield return ("hours of work", result => result.Work.Hours);

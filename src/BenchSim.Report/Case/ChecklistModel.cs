@@ -28,13 +28,13 @@ internal static class ChecklistModel
                 + (
                     input.Comparison is null
                         ? ""
-                        : "Differences: season by season on the same luck, Newcombe's paired interval for chances and Student's for "
-                            + "means, Bonferroni for all of them. "
+                        : "Differences: both played in the same seasons; Newcombe's paired interval for "
+                            + "chances and Student's for means, Bonferroni for all of them. "
                 )
                 + (
                     input.Money is null
                         ? ""
-                        : "Money: net present value, internal rate and payback of lives whose years are drawn from the seasons, "
+                        : "Money: net present value, internal rate and payback of runs of years drawn from the seasons, "
                             + "intervals by resampling the seasons (docs/invest.md). "
                 )
                 + "Definitions: docs/model.md, section 9."
@@ -73,14 +73,14 @@ internal static class ChecklistModel
             "Scenario logic",
             input.Variant is { } variant
                 ? $"The logic is the same; the values that differ stand in section 2, “What {PlainText.Short(variant.Name, 40)} "
-                    + "changes”. Sowings that it does not change keep their planned dates."
+                    + "changes”. Values named in this list are the base's. Sowings that it does not change keep their planned dates."
                 : "No scenario beside the base."
         );
         yield return new(
             "2.4",
             "Algorithms",
             "Number of trays to sow: the fewest that bring the wanted plants with a chance of "
-                + $"{Numbers.Setting(rules.StandAssurance)} %. Emergence and growth: heat sums, hour by hour. Planned dates: "
+                + $"{ChanceWords.Setting(rules.StandAssurance)}. Emergence and growth: heat sums, hour by hour. Planned dates: "
                 + "each batch walked by itself through the same rounds. Hardening by forecast of "
                 + $"{Numbers.Count(rules.ForecastNights, "night", "nights")}. Formulas: docs/model.md, sections 4 to 7; weather: "
                 + "docs/weather.md."

@@ -56,7 +56,7 @@ internal static class ChecklistStudy
         yield return new(
             "3.4",
             "Assumptions",
-            $"{Weak(scenario)} Emergence and growth by heat sums, one factor of luck a batch; what is left out stands in section 5. "
+            $"{Weak(scenario)} Emergence and growth by heat sums, one random factor a batch; what is left out stands in section 5. "
                 + "No tray moves between rounds, and people do as the plan says."
         );
     }
@@ -76,15 +76,16 @@ internal static class ChecklistStudy
             "Run length",
             $"{Numbers.Count(plan.Days, "day", "days")}; the unit of time is the day, heat is summed by the hour."
         );
-        var fits = input.Base.Fits;
-        var halfWidth = CompareFigures.Points((fits.High - fits.Low) / 2);
+        var halves = input.Variant is not { } variant
+            ? HalfWidth(input.Base)
+            : $"{HalfWidth(input.Base)} without {CaseWords.Name(variant.Name)} and {HalfWidth(input.Changed!)} with it";
         var paired = input.Comparison is null ? "" : " of each scenario, paired by common random numbers";
         yield return new(
             "4.3",
             "Estimation approach",
             $"Independent replications: {Numbers.Count(input.Base.Seasons, "season", "seasons")}{paired}. "
                 + "Seasons start empty, so batch means do not arise. With this number the 95 % interval of the chance of fit reaches "
-                + $"{halfWidth} percentage points to either side, half its "
+                + $"{halves} to either side, half its "
                 + $"width{(input.Base.Seasons < Numbers.EnoughSeasons ? "; that is too few to decide anything" : "")}."
         );
     }
@@ -127,15 +128,20 @@ internal static class ChecklistStudy
         );
     }
 
+    private static string HalfWidth(StudyResult study) => $"{ChanceWords.Points((study.Fits.High - study.Fits.Low) / 2)} percentage points";
+
     private static string Parameters(CaseInput input)
     {
         var scenario = input.Base.Plan.Scenario;
         var emergence = Range(scenario.Crops.Select(crop => crop.EmergeCv));
         var growth = Range(scenario.Crops.Select(crop => crop.GrowthCv));
+        var losses = Range(scenario.Crops.Select(crop => crop.StandLossCorrelation));
         return $"All values, of {(input.Comparison is null ? "the plan" : "base and scenario")}: the files in inputs. Distributions: "
             + "share of a packet that germinates Beta(v n, (1 - v) n) about its tested value v, n = "
-            + $"{Numbers.Whole(scenario.Rules.GerminationSample)}; plants of a tray binomial; speed of emergence of a batch lognormal, "
+            + $"{Numbers.Whole(scenario.Rules.GerminationSample)}; plants of a tray binomial, of a batch "
+            + $"beta-binomial with the losses of the crop and their correlation {losses}; speed of emergence of a batch lognormal, "
             + $"mean 1, coefficient of variation {emergence}; of growth lognormal, mean 1, coefficient of variation {growth}; "
+            + (scenario.Mishaps.IsEmpty ? "" : "mishaps by their chance, at most once a season, on each day of theirs alike (section 2); ")
             + "weather as in 3.1. Chosen as the common laws of these quantities (docs/model.md, sections 4 to 6), "
             + "not fitted to this site.";
     }
@@ -151,7 +157,13 @@ internal static class ChecklistStudy
         var weak = scenario
             .Crops.SelectMany(crop => crop.Sources.Values)
             .Concat(scenario.TrayTypes.SelectMany(tray => tray.Sources.Values))
-            .Concat(scenario.Houses.SelectMany(house => house.Heat is { } heat ? heat.Sources.Values.Append(heat.Fuel.ContentSource) : []))
+            .Concat(
+                scenario.Houses.SelectMany(house =>
+                    house.Body is not { } body ? []
+                    : house.Heat is { } heat ? body.Sources.Values.Append(heat.Fuel.ContentSource)
+                    : body.Sources.Values
+                )
+            )
             .Count(source => source.Trust is Trust.Memory or Trust.Assumption);
         return weak == 0
             ? "No value of a crop, tray or house rests on memory or assumption."

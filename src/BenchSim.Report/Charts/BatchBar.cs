@@ -109,11 +109,12 @@ internal sealed record BatchBar(
             : $"out in {Spreads.OfAll(batch.OutLast.Happened, batch.OutLast.Seasons)}, else thrown out";
     }
 
-    /// <summary>All batches by grower; growers in order of name, batches in order of the plan.</summary>
+    /// <summary>The batches drawn, by grower; growers in order of name, batches in order of the plan.</summary>
     public static IReadOnlyList<(string Grower, BatchBar[] Bars)> ByGrower(StudyResult result) =>
         [
-            .. result
-                .Batches.GroupBy(batch => batch.Plan.Order.Grower, StringComparer.Ordinal)
+            .. DrawnBatches
+                .Of(result)
+                .GroupBy(batch => batch.Plan.Order.Grower, StringComparer.Ordinal)
                 .OrderBy(group => group.Key, StringComparer.Ordinal)
                 .Select(group => (group.Key, group.Select(batch => Of(batch, result.Plan.FirstDay, result.Plan.Days - 1)).ToArray())),
         ];

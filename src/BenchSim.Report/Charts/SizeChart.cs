@@ -38,9 +38,9 @@ internal static class SizeChart
             Up = new ChartAxis(0, 104),
             Key =
             [
-                new KeyEntry(Looks.Interval, $"{Numbers.Setting(result.Goal.Confidence)} % interval"),
+                new KeyEntry(Looks.Interval, $"{ChanceWords.Setting(result.Goal.Confidence)} interval"),
                 new KeyEntry(Looks.Played, "number of places played"),
-                new KeyEntry(Looks.Goal, $"goal: {Numbers.Setting(result.Goal.Share)} %"),
+                new KeyEntry(Looks.Goal, $"goal: {ChanceWords.Setting(result.Goal.Share)}"),
                 .. marked.Select(mark => mark.Entry),
             ],
             Marks =

@@ -22,21 +22,12 @@ internal static class BasisSection
 
     private static void Play(HtmlText html, StudyResult result)
     {
-        var rules = result.Plan.Scenario.Rules;
-        html.Add($"<dl><div><dt>Seasons played</dt><dd>{Numbers.Whole(result.Seasons)}</dd></div><div><dt>Seed of all luck</dt><dd>");
+        html.Add($"<dl><div><dt>Seasons played</dt><dd>{Numbers.Whole(result.Seasons)}</dd></div><div><dt>Seed number</dt><dd>");
         html.Add(
             $"{result.Seed.ToString(null, null)}</dd></div><div><dt>Weather</dt><dd>{WeatherPart.Words(result.Plan.Scenario)}</dd></div>"
         );
         html.Add($"<div><dt>Age of the seed</dt><dd>{SeedPart.Words(result)}</dd></div>");
-        var sown = rules.SowWaitDays == 0 ? "one work day" : $"{Numbers.Count(rules.SowWaitDays, "day", "days")} and one work day";
-        var late = rules.LateDays == 0 ? "in time" : $"at most {Numbers.Count(rules.LateDays, "day", "days")} late";
-        html.Add(
-            $"<div><dt>A season fits when</dt><dd>each batch is sown at most {sown} after its date, no tray stands too long for want "
-        );
-        html.Add(
-            $"of a place, and {Numbers.Setting(rules.ServiceGoal)} % of the wanted plants are out {late}, days on which only the weather "
-        );
-        html.Add($"held them back not counted</dd></div></dl>\n");
+        html.Add($"<div><dt>A season fits when</dt><dd>{FitRule.Of(result.Plan)}</dd></div></dl>\n");
     }
 
     private static void Reliefs(HtmlText html, StudyResult result)

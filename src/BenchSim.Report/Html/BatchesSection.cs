@@ -11,7 +11,13 @@ internal static class BatchesSection
     public static void Write(HtmlText html, StudyResult result, Dates dates)
     {
         html.Add($"<section id=\"batches\" aria-labelledby=\"batches-title\"><h2 id=\"batches-title\">The batches</h2>\n<figure>");
-        html.Add($"<figcaption><p>{Reading(result)}</p></figcaption>\n");
+        html.Add($"<figcaption><p>{Reading(result)}</p>");
+        if (DrawnBatches.Which(result) is { Length: > 0 } which)
+        {
+            html.Add($"<p>{which}</p>");
+        }
+
+        html.Add($"</figcaption>\n");
         SvgPainter.Key(html, BatchesChart.Key);
         Charts(html, result);
         Table(html, result, dates);
@@ -52,7 +58,7 @@ internal static class BatchesSection
         return least.Hits == least.Seasons
             ? ""
             : $" The least reliable {(worst.Length == 1 ? "is" : "are")} {VerdictSowing.Names(worst, _ => "")}: "
-                + $"complete in time in {Numbers.OfSeasons(least)}.";
+                + $"complete in time in {ChanceWords.OfAllSeasons(least)}.";
     }
 
     private static void Charts(HtmlText html, StudyResult result)
@@ -76,6 +82,11 @@ internal static class BatchesSection
                 + $"every day, and so days on which only the weather held trays back; in time does not count those. All figures are in "
                 + $"<a href=\"{BatchesChart.Table}\">{BatchesChart.Table}</a>.</p>"
         );
+        foreach (var sentence in ClusterWords.ByCrop(result.Plan))
+        {
+            html.Add($"<p>{sentence}</p>\n");
+        }
+
         html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Batches\"><table><thead><tr>");
         html.Add($"<th scope=\"col\">Batch</th><th scope=\"col\" class=\"text\">Crop</th><th scope=\"col\" class=\"text\">Grower</th>");
         html.Add($"<th scope=\"col\">Trays</th><th scope=\"col\">Plants wanted</th><th scope=\"col\">Sow, planned</th>");
@@ -92,7 +103,7 @@ internal static class BatchesSection
         {
             var plan = batch.Plan;
             html.Add($"<tr><th scope=\"row\">{HtmlText.Name(plan.Order.Id, 30)}</th><td class=\"text\">");
-            html.Add($"{HtmlText.Name(plan.Crop.Name, 30)}</td><td class=\"text\">{HtmlText.Name(plan.Order.Grower, 30)}</td><td>");
+            html.Add($"{HtmlText.Name(plan.CropAndVariety, 40)}</td><td class=\"text\">{HtmlText.Name(plan.Order.Grower, 30)}</td><td>");
             html.Add($"{Numbers.Whole(plan.Trays)}</td><td>{Numbers.Whole(plan.Order.Plants)}</td>");
             html.Add(
                 $"<td>{dates.Cell(plan.SowOn)}</td><td>{dates.Cell(batch.SownFirst)}</td><td>{Spreads.Cell(batch.GivenUp)}</td>"
@@ -102,7 +113,7 @@ internal static class BatchesSection
                 $"{dates.Cell(batch.OutLast)}</td><td>{Numbers.Fine(BatchBar.WaitDaysOf(batch))}</td>"
                     + $"<td>{Numbers.Fine(BatchBar.HoldDaysOf(batch))}</td><td>{Spreads.Cell(batch.DaysLate, result.Seasons)}</td>"
             );
-            html.Add($"<td>{Spreads.Cell(batch.PlantsInTime)}</td><td>{Numbers.Cell(batch.Complete)}</td></tr>\n");
+            html.Add($"<td>{Spreads.Cell(batch.PlantsInTime)}</td><td>{ChanceWords.Cell(batch.Complete)}</td></tr>\n");
         }
 
         html.Add($"</tbody></table></div></details>\n");

@@ -33,7 +33,7 @@ internal static class CautionsSection
                 + $"<a href=\"tables/fuel.csv\">fuel.csv</a>, <a href=\"tables/waits.csv\">waits.csv</a>: the "
         );
         html.Add($"figures as tables</li>");
-        html.Add($"<li><a href=\"result.json\">result.json</a>: all of it for machines</li><li>Charts as pictures: ");
+        html.Add($"<li><a href=\"result.json\">result.json</a>: everything, for programs</li><li>Charts as pictures: ");
         var comma = "";
         foreach (var chart in ChartFiles.Of(result))
         {

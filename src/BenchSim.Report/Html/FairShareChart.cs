@@ -78,9 +78,9 @@ internal static class FairShareChart
         }
 
         html.Add(
-            $"<g><title>{Numbers.Percent(share)} % {words}</title><rect class=\"{kind}\" x=\"{Left}\" y=\"{y + 2}\" "
+            $"<g><title>{ChanceWords.Percent(share)} {words}</title><rect class=\"{kind}\" x=\"{Left}\" y=\"{y + 2}\" "
                 + $"width=\"{length}\" height=\"{Pitch - 3}\"/>"
         );
-        html.Add($"<text x=\"{Left + length + 6}\" y=\"{y + 12.5}\">{Numbers.Percent(share)} %</text></g>");
+        html.Add($"<text x=\"{Left + length + 6}\" y=\"{y + 12.5}\">{ChanceWords.Percent(share)}</text></g>");
     }
 }

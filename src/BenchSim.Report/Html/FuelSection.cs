@@ -1,4 +1,5 @@
 using BenchSim.Report.Words;
+using BenchSim.Season.Air;
 using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
@@ -61,8 +62,13 @@ internal static class FuelSection
             html.Add($"<div><dt>Coldest night given</dt><dd>{Words(night, result.Plan.Scenario.Units)}</dd></div>");
         }
 
+        if (house.Body is not null)
+        {
+            AirPart.Write(html, HouseAirNeed.Of(house), result.Plan.Scenario.Units);
+        }
+
         html.Add($"</dl>\n");
-        Cautions(html, counted?.Fuel is not null, load is not null);
+        Cautions(html, counted?.Fuel is not null, load is not null, house.Body is not null);
         if (counted is { Fuel: not null, Months.IsDefaultOrEmpty: false })
         {
             MonthsPart.Write(html, counted, result, dates);
@@ -90,9 +96,9 @@ internal static class FuelSection
         + $"the house loses about {Numbers.Rough(load.Watts)} "
         + $"W{(units == UnitSystem.Imperial ? $" ({Numbers.Rough(load.BtuPerHour)} Btu/h)" : "")}";
 
-    private static void Cautions(HtmlText html, bool fuel, bool load)
+    private static void Cautions(HtmlText html, bool fuel, bool load, bool air)
     {
-        if (!fuel && !load)
+        if (!fuel && !load && !air)
         {
             return;
         }
@@ -106,6 +112,11 @@ internal static class FuelSection
         if (load)
         {
             html.Add($" {DesignLoad.Caution}");
+        }
+
+        if (air)
+        {
+            html.Add($" {HeatCautions.Air}");
         }
 
         html.Add($" {HeatCautions.Structure}</p>\n");

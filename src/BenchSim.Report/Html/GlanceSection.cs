@@ -7,19 +7,22 @@ namespace BenchSim.Report.Html;
 /// <summary>The season at a glance: a strip a space, a cell a week, darker the fuller.</summary>
 internal static class GlanceSection
 {
-    private const double Left = 170;
-    private const double RowHeight = 26;
+    // A month that begins in the last twentieth of the season has no room for its name.
+    private const double LastLabel = 0.95;
+
+    private static readonly Markup s_dot = new("<span class=\"dot\">●</span>");
+    private static readonly Markup s_none = new("");
 
     public static void Write(HtmlText html, StudyResult result, Dates dates)
     {
         Week[][] weeks = [.. result.Spaces.Select(space => Week.Of(space, dates))];
         html.Add($"<section id=\"glance\" aria-labelledby=\"glance-title\"><h2 id=\"glance-title\">The season at a glance</h2>\n<figure>");
         html.Add($"<figcaption><p>{Reading(result, weeks, dates)}</p></figcaption>\n");
+        Strip(html, result, weeks, dates);
         html.Add($"<p class=\"key\"><span><i class=\"sw full0\"></i>empty</span><span><i class=\"sw full1\"></i>to half</span><span>");
         html.Add($"<i class=\"sw full2\"></i>to three quarters</span><span><i class=\"sw full3\"></i>nearly full</span><span>");
         html.Add($"<i class=\"sw full4\"></i>full</span><span><i class=\"sw dot\">●</i>trays wait in one season of ten or more</span>");
         html.Add($"</p>\n");
-        Strip(html, result, weeks, dates);
         Table(html, result, weeks);
         html.Add($"</figure></section>\n");
     }
@@ -44,37 +47,32 @@ internal static class GlanceSection
             + $"{last}, in at least one season of ten ({Numbers.Count(result.Seasons, "season", "seasons")} played).";
     }
 
+    // Rows of cells that take the width of the page, so that a phone shows the whole season.
     private static void Strip(HtmlText html, StudyResult result, Week[][] weeks, Dates dates)
     {
-        var frame = new SvgFrame(ChartAxis.OfDates(dates), 760, 8 + (RowHeight * weeks.Length) + 24, Left, 4, 24);
-        frame.Open(html, "Season at a glance: how full each space is, by week");
-        frame.DrawAcross(html);
+        html.Add($"<div class=\"strip\" role=\"img\" aria-label=\"Season at a glance: how full each space is, by week\">\n");
         for (var space = 0; space < weeks.Length; space++)
         {
-            var y = 6 + (RowHeight * space);
-            html.Add($"<svg x=\"0\" y=\"{y}\" width=\"{Left - 8}\" height=\"{RowHeight}\"><text x=\"0\" y=\"17\">");
-            html.Add($"{PlainText.Short(result.Spaces[space].Space.Name, 24)}</text></svg>");
+            html.Add($"<div><b>{HtmlText.Name(result.Spaces[space].Space.Name, 24)}</b><span class=\"cells\">");
             for (var week = 0; week < weeks[space].Length; week++)
             {
                 var at = weeks[space][week];
-                var x = frame.X(7 * week);
-                var width = frame.X(Math.Min(dates.Days, (7 * week) + 7)) - x;
-                html.Add($"<g><title>");
+                html.Add($"<i class=\"sw full{Level(at)} days{Math.Min(dates.Days - (7 * week), 7)}\" title=\"");
                 html.Add($"{PlainText.Short(result.Spaces[space].Space.Name, 40)}, week from {dates.Plain(at.From)}: at most ");
-                html.Add($"{Numbers.Whole(at.Held)} of {Numbers.Whole(at.Places)} places held (median)</title>");
-                html.Add($"<rect class=\"full{Level(at)}\" x=\"{x + 0.5}\" y=\"{y}\" width=\"{Math.Max(0.5, width - 1)}\" ");
-                html.Add($"height=\"{RowHeight - 4}\"/>");
-                if (at.IsShort)
-                {
-                    html.Add($"<circle class=\"dot\" cx=\"{x + (width / 2)}\" cy=\"{y + (RowHeight / 2) - 2}\" ");
-                    html.Add($"r=\"{Math.Min(4, Math.Max(1.5, width / 4))}\"/>");
-                }
-
-                html.Add($"</g>\n");
+                html.Add($"{Numbers.Whole(at.Held)} of {Numbers.Whole(at.Places)} places held (median)\">");
+                html.Add($"{(at.IsShort ? s_dot : s_none)}</i>");
             }
+
+            html.Add($"</span></div>\n");
         }
 
-        SvgFrame.Close(html);
+        html.Add($"<div><b></b><svg class=\"months\">");
+        foreach (var tick in ChartAxis.OfDates(dates).TicksOrEnds().Where(tick => tick.At < dates.Days * LastLabel))
+        {
+            html.Add($"<text x=\"{100.0 * tick.At / dates.Days}%\" y=\"80%\">{tick.Label}</text>");
+        }
+
+        html.Add($"</svg></div></div>\n");
     }
 
     internal static int Level(Week week) =>

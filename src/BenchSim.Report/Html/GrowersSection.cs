@@ -51,7 +51,7 @@ internal static class GrowersSection
         html.Add($"</tbody></table></div></details></figure></section>\n");
     }
 
-    private static string Percent(double share) => double.IsNaN(share) ? "–" : Numbers.Percent(share) + " %";
+    private static string Percent(double share) => double.IsNaN(share) ? "–" : ChanceWords.Percent(share);
 
     private static string FuelShares(StudyResult result)
     {
@@ -79,13 +79,13 @@ internal static class GrowersSection
 
         var most = result.Growers.MaxBy(grower => grower.Share)!;
         var cost = costs[result.Growers.IndexOf(most)].Share;
-        var bears = double.IsNaN(cost) ? "" : $", and would bear {Numbers.Percent(cost)} % of the cost of fuel and mats";
+        var bears = double.IsNaN(cost) ? "" : $", and would pay {ChanceWords.Percent(cost)} of the cost of fuel and mats";
         var equal =
             result.Growers.Length == 1
                 ? ""
                 : $" Divided equally, each of {Numbers.Whole(result.Growers.Length)} growers would have "
-                    + $"{Numbers.Percent(1.0 / result.Growers.Length)} %.";
-        return $"{PlainText.Short(most.Grower, 60)} holds the largest share: {Numbers.Percent(most.Share)} % of all tray-days{bears} (mean "
-            + $"of {Numbers.Count(result.Seasons, "season", "seasons")}). A tray-day is one place held for one day.{equal}";
+                    + $"{ChanceWords.Percent(1.0 / result.Growers.Length)}.";
+        return $"{PlainText.Short(most.Grower, 60)} holds the largest share: {ChanceWords.Percent(most.Share)} of all tray-days{bears} "
+            + $"(mean of {Numbers.Count(result.Seasons, "season", "seasons")}). A tray-day is one place held for one day.{equal}";
     }
 }

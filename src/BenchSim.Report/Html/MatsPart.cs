@@ -23,7 +23,7 @@ internal static class MatsPart
             html.Add($"</dl>\n");
             if (space.Power is not null)
             {
-                html.Add($"<p class=\"caution\"><strong>Caution.</strong> {HeatCautions.Mats} {HeatCautions.Circuit}</p>\n");
+                html.Add($"<p class=\"caution\"><strong>Caution.</strong> {HeatCautions.Mats} {HeatCautions.CircuitLimits}</p>\n");
             }
         }
     }
@@ -39,7 +39,9 @@ internal static class MatsPart
         }
 
         html.Add($"{Spreads.Mean(counted.KilowattHours, Numbers.Fine, " kWh")}: {Numbers.Whole(power.Watts)} W, switched on ");
-        html.Add($"{(power.Duty >= 1 ? "all day and night" : $"{Numbers.Percent(power.Duty)} % of the time")} on days with trays on them");
+        html.Add(
+            $"{(power.Duty >= 1 ? "all day and night" : $"{ChanceWords.Percent(power.Duty)} of the time")} on days with trays on them"
+        );
         html.Add($"{(power.Duty >= 1 ? ", which is the most they can draw" : "")}</dd></div>");
         if (power.Price is { } price)
         {

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using BenchSim.Report.Charts;
 using BenchSim.Report.Words;
+using BenchSim.Season.Inputs;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Html;
@@ -67,7 +68,7 @@ internal static class OccupancySection
 
         if (space.Peak.Most > 0)
         {
-            text.Append('.');
+            text.Append('.').Append(InTheAisle(space, result));
         }
 
         if (space.DaysFull.Most > 0)
@@ -95,8 +96,8 @@ internal static class OccupancySection
             text.Append(
                 CultureInfo.InvariantCulture,
                 $" Around {dates.Plain(dates.Day(worst))} it would take {Numbers.Whole(wanted.P50)} "
-                    + $"places{Range(wanted, result.Seasons)} if there were no limit: {Numbers.Count(lacking, "place", "places")} more "
-                    + $"than there are."
+                    + $"places{Range(wanted, result.Seasons)} if there were no limit: {Numbers.Count(lacking, "place", "places")} short "
+                    + $"on that date."
             );
             text.Append(OthersTakeTheRest(space, result, worst, lacking));
             text.Append(WorstDay(space, result, lacking));
@@ -105,6 +106,12 @@ internal static class OccupancySection
         return text.ToString();
     }
 
+    // Else a reader wonders how more can be held than there are places.
+    private static string InTheAisle(SpaceResult space, StudyResult result) =>
+        result.Plan.Scenario.Rules.Reliefs.Contains(Relief.Aisle) && space.Space.AislePlaces > 0
+            ? $" Up to {Numbers.Whole(space.Space.AislePlaces)} of these places are in the aisle."
+            : "";
+
     // The worst day falls on another date in each season, so what is lacking on it is more than on any one date.
     private static string WorstDay(SpaceResult space, StudyResult result, int lacking)
     {
@@ -112,7 +119,7 @@ internal static class OccupancySection
         var isAlone = result.Spaces.Count(other => other.Space.Kind == space.Space.Kind) == 1;
         return group is null || !isAlone || group.Shortage.P50 <= lacking
             ? ""
-            : " On the worst day of each season, whichever date that is, the places lacking are "
+            : " The largest shortage of each season, whichever date it falls on, is "
                 + $"{Spreads.Amount(group.Shortage, "place", "places")}.";
     }
 
@@ -135,7 +142,8 @@ internal static class OccupancySection
 
         return ofAll == 0
             ? $" Where a crop may stand elsewhere, others take the rest: {all} have places enough that day."
-            : $" Where a crop may stand elsewhere, others take a part: {all} lack {Numbers.Count(ofAll, "place", "places")} that day.";
+            : $" Where a crop may stand elsewhere, others take a part: {all} are {Numbers.Count(ofAll, "place", "places")} short "
+                + "that day.";
     }
 
     private static string Range(DaySpread day, int seasons) =>

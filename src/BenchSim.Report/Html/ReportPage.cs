@@ -12,6 +12,7 @@ internal static class ReportPage
     [
         ("verdict", "Verdict"),
         ("glance", "At a glance"),
+        ("decides", "What decides"),
         ("spaces", "Spaces"),
         ("shortage", "Short of room"),
         ("waits", "Waiting"),
@@ -37,6 +38,8 @@ internal static class ReportPage
         html.Add($"<title>{PlainText.Short(result.Plan.Scenario.Name, 80)}: does the plan fit?</title>\n<style>\n");
         html.Add($"{new Markup(Style())}</style></head>\n<body><a class=\"skip\" href=\"#verdict\">Skip to the verdict</a>\n");
         VerdictSection.Write(html, result, overallNote);
+        GlanceSection.Write(html, result, dates);
+        VerdictSection.WriteDecides(html, result);
         html.Add($"<nav aria-label=\"Contents\"><ul>");
         foreach ((var id, var title) in s_contents)
         {
@@ -47,7 +50,6 @@ internal static class ReportPage
         }
 
         html.Add($"</ul></nav>\n");
-        GlanceSection.Write(html, result, dates);
         OccupancySection.Write(html, result, dates);
         ShortageSection.Write(html, result, dates);
         WaitsSection.Write(html, result, dates);
@@ -58,7 +60,9 @@ internal static class ReportPage
         WorkSection.Write(html, result, dates);
         BasisSection.Write(html, result, inputs);
         CautionsSection.Write(html, result);
-        html.Add($"</main>\n<footer><p>Written by BenchSim.</p></footer></body></html>\n");
+        html.Add($"</main>\n<footer>");
+        GlossaryPart.Write(html);
+        html.Add($"<p>Written by BenchSim.</p></footer></body></html>\n");
         return html.ToString();
     }
 

@@ -13,22 +13,30 @@ internal static class ShortageSection
         html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Shortage by kind of space\"><table><thead><tr>");
         html.Add($"<th scope=\"col\">Spaces</th><th scope=\"col\">Most places</th><th scope=\"col\">Runs out in</th>");
         html.Add($"<th scope=\"col\">First on</th><th scope=\"col\">Largest shortage</th><th scope=\"col\">Shortage on</th>");
-        html.Add($"<th scope=\"col\">Most waiting on a day</th></tr></thead><tbody>\n");
+        html.Add($"<th scope=\"col\">Most waiting on a day</th>");
+        html.Add($"<th scope=\"col\">Waiting most on</th></tr></thead><tbody>\n");
         foreach (var group in result.Groups)
         {
-            html.Add($"<tr><th scope=\"row\">{VerdictSpaces.Name(result, group.Kind)}</th><td>");
+            html.Add($"<tr><th scope=\"row\">{Trade.Spaces(result.Plan.Scenario, group.Kind)}</th><td>");
             html.Add(
-                $"{Numbers.Whole(group.Places.DefaultIfEmpty(0).Max())}</td><td>{Numbers.Cell(group.RunsOut)}</td><td class=\"long\">"
+                $"{Numbers.Whole(group.Places.DefaultIfEmpty(0).Max())}</td><td>{ChanceWords.Cell(group.RunsOut)}</td><td class=\"long\">"
             );
             html.Add($"{dates.Cell(group.RunsOutOn)}</td>");
             html.Add($"<td>{Spreads.Cell(group.Shortage)}</td><td class=\"long\">{dates.Cell(group.ShortageOn)}</td><td>");
-            html.Add($"{Spreads.Cell(group.WorstWaiting)}</td></tr>\n");
+            html.Add($"{Spreads.Cell(group.WorstWaiting)}</td><td class=\"long\">{dates.Cell(group.WorstWaitingOn)}</td></tr>\n");
         }
 
         html.Add($"</tbody></table></div>\n");
         html.Add($"<p class=\"small\">Of {Numbers.Count(result.Seasons, "season", "seasons")}: the median, and in brackets eight seasons ");
-        html.Add($"of ten; for “runs out in” the 95 % interval. Shortage is what the season would take with no limit on any space, less ");
-        html.Add($"the places there are. Waiting is what was refused a place on one day.</p>");
+        html.Add($"of ten; for “runs out in” the 95 % interval. Waiting and shortage are two things. Waiting is what was refused a ");
+        html.Add(
+            $"place on one day with the places there are; what waits is often late by then, and so asks on other days than it would. "
+        );
+        html.Add(
+            $"Shortage is what the season would take of all spaces of a kind with no limit on any space, less the places there are, on "
+        );
+        html.Add($"the day on which that is most. <a href=\"#spaces\">Each space, day by day</a> gives the shortage of one space on one ");
+        html.Add($"date: as each season has its worst day on another date, it is smaller.</p>");
         html.Add($"</section>\n");
     }
 
@@ -58,7 +66,6 @@ internal static class ShortageSection
                 + $"place.{(reasons.Length > 0 ? " " : "")}{reasons}";
         }
 
-        return $"The largest shortage is of {Trade.Place(worst.Kind)}s: {Spreads.Amount(worst.Shortage, "place", "places")} on the worst "
-            + "day.";
+        return $"The largest shortage is of {Trade.Place(worst.Kind)}s: {Spreads.Amount(worst.Shortage, "place", "places")}.";
     }
 }

@@ -55,7 +55,7 @@ internal static class SourcesPart
         html.Add($"<p>");
         html.Add($"{Numbers.Count(count, "value rests", "values rest")} <strong>on memory or assumption</strong>. Check those that ");
         html.Add($"matter to you, and write your own into <code>crops.csv</code>, <code>trays.csv</code> or <code>site.toml</code>.</p>\n");
-        html.Add($"<details><summary>Values from memory or assumption</summary>");
+        html.Add($"<details class=\"sources\"><summary>Values from memory or assumption</summary>");
         html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"Values from memory or assumption\">");
         html.Add($"<table class=\"words\"><thead><tr><th scope=\"col\">Column</th><th scope=\"col\">Trust</th><th scope=\"col\">For</th>");
         html.Add($"<th scope=\"col\">Why</th></tr></thead><tbody>\n");
@@ -79,7 +79,7 @@ internal static class SourcesPart
 
     private static void All(HtmlText html, string what, IEnumerable<SourcedValue> entries)
     {
-        html.Add($"<details><summary>All values of the {what}, with their sources</summary>");
+        html.Add($"<details class=\"sources\"><summary>All values of the {what}, with their sources</summary>");
         html.Add($"<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"All values of the {what}\"><table class=\"words\">");
         html.Add($"<thead><tr><th scope=\"col\">Of</th><th scope=\"col\">Column</th><th scope=\"col\">Value</th>");
         html.Add($"<th scope=\"col\">Trust</th><th scope=\"col\">Source</th></tr></thead><tbody>\n");

@@ -7,10 +7,6 @@ internal sealed class SvgFrame(ChartAxis across, double width, double height, do
 {
     private const double Right = 14;
 
-    public double Width => width;
-
-    public double Height => height;
-
     public double Left => left;
 
     public double Top => top;

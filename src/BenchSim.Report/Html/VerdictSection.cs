@@ -17,6 +17,11 @@ internal static class VerdictSection
             html.Add($"<p class=\"question\">{HtmlText.Name(scenario.Question, 400)}</p>");
         }
 
+        if (result.Variant is { } variant)
+        {
+            html.Add($"<p class=\"question\">Played with the variant {HtmlText.Name(variant, 120)}, not as the plan stands.</p>");
+        }
+
         html.Add($"<p class=\"span\">");
         html.Add($"{Dates.Full(result.Plan.FirstDay)} to {Dates.Full(result.Plan.LastDay)} · ");
         html.Add($"{Numbers.Count(result.Batches.Length, "batch", "batches")} · {Numbers.Count(result.PlantsWanted, "plant", "plants")} ");
@@ -30,8 +35,28 @@ internal static class VerdictSection
             html.Add($"<p class=\"note\"><strong>Note.</strong> {HtmlText.Name(overallNote)}</p>\n");
         }
 
+        html.Add($"<p>{verdict.Chance}</p>\n");
         Gauge(html, result.Fits);
-        html.Add($"<ul>");
+        if (verdict.Spread is { } spread)
+        {
+            html.Add($"<p class=\"quiet\">{spread}</p>\n");
+        }
+
+        html.Add($"</section>\n");
+    }
+
+    /// <summary>What decides, and what the numbers leave out: it stands after the weeks by space.</summary>
+    public static void WriteDecides(HtmlText html, StudyResult result)
+    {
+        var verdict = Verdict.Of(result);
+        html.Add($"<section id=\"decides\" class=\"decides\" aria-labelledby=\"decides-title\"><h2 id=\"decides-title\">");
+        html.Add($"What decides</h2>\n<ul>");
+        foreach (var sentence in verdict.Decides)
+        {
+            html.Add($"<li>{sentence}</li>\n");
+        }
+
+        html.Add($"</ul><details><summary>The findings in full, and what the numbers leave out</summary><ul>");
         foreach (var sentence in verdict.Sentences)
         {
             html.Add($"<li>{sentence}</li>\n");
@@ -43,7 +68,7 @@ internal static class VerdictSection
             html.Add($"<li>{sentence}</li>\n");
         }
 
-        html.Add($"</ul></section>\n");
+        html.Add($"</ul></details></section>\n");
     }
 
     private static string Class(bool? fits) =>
@@ -68,7 +93,9 @@ internal static class VerdictSection
         const double width = 760;
         double X(double share) => 1 + (share * (width - 2));
         var middle = X(chance.Share);
-        html.Add($"<svg class=\"gauge\" role=\"img\" aria-label=\"The plan fits in {Numbers.OfSeasons(chance)}\" viewBox=\"0 0 {width} ");
+        html.Add(
+            $"<svg class=\"gauge\" role=\"img\" aria-label=\"The plan fits in {ChanceWords.OfAllSeasons(chance)}\" viewBox=\"0 0 {width} "
+        );
         html.Add($"40\">");
         html.Add($"<rect class=\"rail\" x=\"1\" y=\"4\" width=\"{width - 2}\" height=\"12\" rx=\"3\"/>");
         html.Add($"<rect class=\"done\" x=\"1\" y=\"4\" width=\"{middle - 1}\" height=\"12\" rx=\"3\"/>");

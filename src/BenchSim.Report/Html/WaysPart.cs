@@ -24,7 +24,7 @@ internal static class WaysPart
         var priced = batches.Any(pair => pair.Ways.Any(way => way.Cost is not null));
         html.Add($"<details><summary>Ways to reach the wanted plants, batch by batch</summary>");
         html.Add($"<p>For batches sown straight into their trays. “One seed a cell” and “two seeds a cell and thin” take the fewest ");
-        html.Add($"trays that bring the wanted plants with a chance of at least {Numbers.Setting(scenario.Rules.StandAssurance)} %. ");
+        html.Add($"trays that bring the wanted plants with a chance of at least {ChanceWords.Setting(scenario.Rules.StandAssurance)}. ");
         var cost = priced
             ? "Cost is seed, potting mix and the work of sowing."
             : "No cost is shown: it needs the prices of seed, potting mix and work.";
@@ -60,7 +60,7 @@ internal static class WaysPart
         var reached = way.Trays >= 0;
         html.Add($"<tr><th scope=\"row\">{HtmlText.Name(batch.Order.Id, 30)}</th><td class=\"text\">{way.What}</td>");
         html.Add($"<td>{(reached ? Numbers.Whole(way.Trays) : "not reached")}</td><td>{way.SeedsPerCell}</td>");
-        html.Add($"<td>{(reached ? Numbers.Whole(way.Seeds) : "–")}</td><td>{Numbers.Percent(way.Chance)} %</td>");
+        html.Add($"<td>{(reached ? Numbers.Whole(way.Seeds) : "–")}</td><td>{ChanceWords.Stand(way.Chance)}</td>");
         if (priced)
         {
             html.Add($"<td>{(way.Cost is { } cost ? money.Amount(cost) : "–")}</td>");

@@ -47,7 +47,7 @@ internal static class WeatherPart
         }
 
         List(html, warnings, "The fit to the record gives no warning.");
-        html.Add($"<details><summary>How well the generator gives back its record</summary>");
+        html.Add($"<details><summary>How well the generated weather matches the record</summary>");
         List(html, WeatherFitWords.Sentences(fit, scenario.Units, scenario.Units), "Nothing is said.");
         html.Add($"</details>\n");
     }

@@ -40,10 +40,10 @@ internal static class WorkSection
     {
         ImmutableArray<double> hours = [.. result.Work.HoursByWeek.Select(week => week.Mean)];
         var work = result.Work.Hours;
+        var counted = WorkWords.Counted(result.Plan.Scenario.Rules);
         var all = work.Least.Equals(work.Most)
-            ? $"Sowing, potting up, moving, loading and carrying in take {Numbers.Short(work.P50)} "
-                + $"{(work.P50 == 1 ? "hour" : "hours")} in every season played."
-            : $"Sowing, potting up, moving, loading and carrying in take {Spreads.Amount(work, "hour", "hours")}.";
+            ? $"{counted} take {Numbers.Short(work.P50)} " + $"{(work.P50 == 1 ? "hour" : "hours")} in every season played."
+            : $"{counted} take {Spreads.Amount(work, "hour", "hours")}.";
         if (hours.IsEmpty || hours.Max() <= 0)
         {
             return all;

@@ -9,6 +9,7 @@ namespace BenchSim.Report.Json;
 /// <summary>A batch.</summary>
 /// <param name="Id">Id.</param>
 /// <param name="Crop">Crop id.</param>
+/// <param name="Variety">Variety; empty where the plan names none.</param>
 /// <param name="Grower">Grower.</param>
 /// <param name="Method">"direct" or "pot-up".</param>
 /// <param name="Tray">Tray type id.</param>
@@ -42,6 +43,7 @@ namespace BenchSim.Report.Json;
 internal sealed record JsonBatch(
     string Id,
     string Crop,
+    string Variety,
     string Grower,
     string Method,
     string Tray,
@@ -80,6 +82,7 @@ internal sealed record JsonBatch(
         return new(
             Id: plan.Order.Id,
             Crop: plan.Crop.Id,
+            Variety: plan.Order.Variety,
             Grower: plan.Order.Grower,
             Method: Trade.Code(plan.Order.Method),
             Tray: plan.Tray.Id,

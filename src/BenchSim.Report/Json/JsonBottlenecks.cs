@@ -25,9 +25,10 @@ public sealed record JsonWait(string? From, string By, JsonEstimate TrayDays, Js
 /// <param name="LatePlantDays">Late plant-days of a season as it is, mean.</param>
 /// <param name="Fits">Chance that a season fits as it is.</param>
 /// <param name="Sentences">The findings in words.</param>
-/// <param name="Unlimited">Each space without limit, what saves most first.</param>
-/// <param name="Larger">Each space one unit larger, what saves most first.</param>
+/// <param name="Unlimited">Each space without limit, what brings most plants out in time first.</param>
+/// <param name="Larger">Each space one unit larger, what brings most plants out in time first.</param>
 /// <param name="Pairs">Every two spaces without limit, what saves most first.</param>
+/// <param name="Warmer">Each colder house as warm as the warmest, what brings most plants out in time first.</param>
 public sealed record JsonBottlenecks(
     double Confidence,
     int Comparisons,
@@ -37,7 +38,8 @@ public sealed record JsonBottlenecks(
     ImmutableArray<string> Sentences,
     ImmutableArray<JsonTrial> Unlimited,
     ImmutableArray<JsonTrial> Larger,
-    ImmutableArray<JsonPair> Pairs
+    ImmutableArray<JsonPair> Pairs,
+    ImmutableArray<JsonWarmer> Warmer
 )
 {
     /// <summary>The shape of bottlenecks.</summary>
@@ -51,27 +53,52 @@ public sealed record JsonBottlenecks(
             BottleneckSentences.Of(result),
             [.. result.Unlimited.Select(JsonTrial.Of)],
             [.. result.Larger.Select(JsonTrial.Of)],
-            [.. result.Pairs.Select(JsonPair.Of)]
+            [.. result.Pairs.Select(JsonPair.Of)],
+            [.. result.Warmer.Select(JsonWarmer.Of)]
         );
 }
 
 /// <summary>One space with more room.</summary>
 /// <param name="Space">Space id.</param>
 /// <param name="PlacesAdded">Places more; null for no limit.</param>
+/// <param name="Brought">Plants out in time more than in the plan as it is.</param>
 /// <param name="Saved">Saved against the plan as it is.</param>
 /// <param name="Fits">Chance that a season fits.</param>
 /// <param name="FitsChange">The chance against that of the plan as it is.</param>
-public sealed record JsonTrial(string Space, int? PlacesAdded, JsonSaving Saved, JsonChance Fits, JsonFitChange FitsChange)
+public sealed record JsonTrial(
+    string Space,
+    int? PlacesAdded,
+    JsonBringing Brought,
+    JsonSaving Saved,
+    JsonChance Fits,
+    JsonFitChange FitsChange
+)
 {
     /// <summary>The shape of a trial.</summary>
     public static JsonTrial Of(BottleneckTrial trial) =>
         new(
             trial.Space.Id,
             trial.PlacesAdded,
+            JsonBringing.Of(trial.PlantsInTime),
             JsonSaving.Of(trial.LatePlantDays),
             JsonChance.Of(trial.Fits.Variant),
             JsonFitChange.Of(trial.Fits)
         );
+}
+
+/// <summary>Plants that a trial brings out in time.</summary>
+/// <param name="PlantsInTime">Mean of how many more are out in time.</param>
+/// <param name="Interval">Its interval, allowing for all comparisons made; null for one season.</param>
+/// <param name="Real">The interval leaves out 0.</param>
+/// <param name="SeasonsDiffering">Seasons in which the two are not the same.</param>
+public sealed record JsonBringing(double PlantsInTime, JsonInterval? Interval, bool Real, int SeasonsDiffering)
+{
+    /// <summary>The shape of what is brought.</summary>
+    public static JsonBringing Of(MeasureChange change)
+    {
+        ArgumentNullException.ThrowIfNull(change);
+        return new(change.Difference, JsonInterval.Of(change.Low, change.High), change.IsReal, change.Differing);
+    }
 }
 
 /// <summary>Two spaces without limit at once.</summary>
@@ -108,5 +135,33 @@ public sealed record JsonPair(
             JsonSaving.Of(pair.BeyondSum),
             JsonChance.Of(pair.Fits.Variant),
             JsonFitChange.Of(pair.Fits)
+        );
+}
+
+/// <summary>One house as warm as the warmest.</summary>
+/// <param name="House">House id.</param>
+/// <param name="NightC">Its set-point at night in that play, degrees Celsius.</param>
+/// <param name="Brought">Plants out in time more than in the plan as it is.</param>
+/// <param name="Saved">Saved against the plan as it is.</param>
+/// <param name="Fits">Chance that a season fits.</param>
+/// <param name="FitsChange">The chance against that of the plan as it is.</param>
+public sealed record JsonWarmer(
+    string House,
+    double NightC,
+    JsonBringing Brought,
+    JsonSaving Saved,
+    JsonChance Fits,
+    JsonFitChange FitsChange
+)
+{
+    /// <summary>The shape of a trial of a warmer house.</summary>
+    public static JsonWarmer Of(WarmerTrial trial) =>
+        new(
+            trial.House.Id,
+            trial.Warmer.NightC ?? 0,
+            JsonBringing.Of(trial.PlantsInTime),
+            JsonSaving.Of(trial.LatePlantDays),
+            JsonChance.Of(trial.Fits.Variant),
+            JsonFitChange.Of(trial.Fits)
         );
 }

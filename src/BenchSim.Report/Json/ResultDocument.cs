@@ -31,6 +31,10 @@ namespace BenchSim.Report.Json;
 /// <param name="Discarded">Trays and flats thrown out.</param>
 /// <param name="StillStanding">Trays and flats standing on the last day.</param>
 /// <param name="Reliefs">Ways of making room in force, in order.</param>
+/// <param name="Mishaps">Mishaps in the order of the site.</param>
+/// <param name="PlantsLostToMishaps">
+/// Plants by which mishaps lessened those of the trays that went to the field; of flats nothing is counted.
+/// </param>
 /// <param name="Spaces">Spaces in the order of the site.</param>
 /// <param name="Groups">All spaces of a kind together.</param>
 /// <param name="Waits">Who waits for whom, as far as the plan can bring it.</param>
@@ -63,6 +67,8 @@ internal sealed record ResultDocument(
     JsonEstimate Discarded,
     JsonEstimate StillStanding,
     ImmutableArray<JsonRelief> Reliefs,
+    ImmutableArray<JsonMishap> Mishaps,
+    JsonEstimate PlantsLostToMishaps,
     ImmutableArray<JsonSpace> Spaces,
     ImmutableArray<JsonGroup> Groups,
     ImmutableArray<JsonWait> Waits,
@@ -83,7 +89,7 @@ internal sealed record ResultDocument(
     private static ResultDocument Of(StudyResult result, IReadOnlyList<ReportInput> inputs) =>
         new(
             Version: JsonDialect.Version,
-            Scenario: JsonScenario.Of(result.Plan),
+            Scenario: JsonScenario.Of(result.Plan, result.Variant),
             Seasons: result.Seasons,
             Seed: result.Seed.ToString(CultureInfo.InvariantCulture),
             Verdict: JsonVerdict.Of(Words.Verdict.Of(result)),
@@ -107,6 +113,8 @@ internal sealed record ResultDocument(
                     new JsonRelief(ReliefFields.Word[relief], JsonEstimate.Of(uses))
                 ),
             ],
+            Mishaps: JsonMishap.Of(result),
+            PlantsLostToMishaps: JsonEstimate.Of(result.PlantsLostToMishaps),
             Spaces: [.. result.Spaces.Select(JsonSpace.Of)],
             Groups: [.. result.Groups.Select(JsonGroup.Of)],
             Waits: [.. result.Waits.Select(JsonWait.Of)],

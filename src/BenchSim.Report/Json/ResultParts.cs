@@ -10,6 +10,7 @@ namespace BenchSim.Report.Json;
 
 /// <summary>What was played.</summary>
 /// <param name="Name">Name of the case.</param>
+/// <param name="Variant">Variant that was played, whose file is among the inputs; null for the folder as it is.</param>
 /// <param name="Question">The user's question; may be empty.</param>
 /// <param name="FirstDay">First day of the play.</param>
 /// <param name="Closes">Last day for which a batch may be wanted.</param>
@@ -17,9 +18,10 @@ namespace BenchSim.Report.Json;
 /// <param name="Days">Days of the play.</param>
 /// <param name="ServiceGoal">Share of the wanted plants that must be out in time for a season to fit.</param>
 /// <param name="LateDays">Days late that still count as in time.</param>
-/// <param name="SowWaitDays">Days a sowing may wait.</param>
+/// <param name="SowWaitDays">Days a sowing may wait and still count as sown in time.</param>
 internal sealed record JsonScenario(
     string Name,
+    string? Variant,
     string Question,
     DateOnly FirstDay,
     DateOnly Closes,
@@ -30,12 +32,13 @@ internal sealed record JsonScenario(
     int SowWaitDays
 )
 {
-    public static JsonScenario Of(SeasonPlan plan)
+    public static JsonScenario Of(SeasonPlan plan, string? variant)
     {
         var scenario = plan.Scenario;
         var rules = scenario.Rules;
         return new(
             scenario.Name,
+            variant,
             scenario.Question,
             plan.FirstDay,
             scenario.Window.Closes,
@@ -43,7 +46,7 @@ internal sealed record JsonScenario(
             plan.Days,
             rules.ServiceGoal,
             rules.LateDays,
-            rules.SowWaitDays
+            plan.SownInTimeDays
         );
     }
 }
@@ -56,7 +59,8 @@ internal sealed record JsonScenario(
 public sealed record JsonVerdict(bool? FitsReliably, string Headline, ImmutableArray<string> Sentences, ImmutableArray<string> LeavesOut)
 {
     /// <summary>The shape of a verdict.</summary>
-    public static JsonVerdict Of(Verdict verdict) => new(verdict.Fits, verdict.Headline, verdict.Sentences, verdict.LeavesOut);
+    public static JsonVerdict Of(Verdict verdict) =>
+        new(verdict.Fits, verdict.Headline, [verdict.Chance, .. verdict.Decides, .. verdict.Sentences], verdict.LeavesOut);
 }
 
 /// <summary>A cause for which seasons do not fit.</summary>
@@ -69,10 +73,37 @@ internal sealed record JsonCause(string Cause, int Seasons);
 /// <param name="Uses">Trays moved, or tray-days in the aisle.</param>
 internal sealed record JsonRelief(string Relief, JsonEstimate Uses);
 
+/// <summary>A mishap.</summary>
+/// <param name="Id">Id of the mishap.</param>
+/// <param name="Name">Name shown to people.</param>
+/// <param name="Chance">Chance a season, as written.</param>
+/// <param name="Loss">Share of the plants lost where it strikes, as written.</param>
+/// <param name="SeasonsStruck">Seasons in which it struck a tray or flat.</param>
+/// <param name="TraysStruck">Trays and flats that it struck, over all seasons.</param>
+internal sealed record JsonMishap(string Id, string Name, double Chance, double Loss, int SeasonsStruck, JsonEstimate TraysStruck)
+{
+    /// <summary>The mishaps of a result.</summary>
+    /// <param name="result">The result.</param>
+    public static ImmutableArray<JsonMishap> Of(StudyResult result) =>
+        [
+            .. result.Plan.Scenario.Mishaps.Select(
+                (mishap, at) =>
+                    new JsonMishap(
+                        mishap.Id,
+                        mishap.Name,
+                        mishap.Chance,
+                        mishap.Loss,
+                        (int)Math.Round(result.MishapStrikes[at].Mean * result.Seasons),
+                        JsonEstimate.Of(result.MishapTrays[at])
+                    )
+            ),
+        ];
+}
+
 /// <summary>A space.</summary>
 /// <param name="Id">Id.</param>
 /// <param name="Name">Name.</param>
-/// <param name="Kind">"mat", "bench" or "table".</param>
+/// <param name="Kind">"mat", "chamber", "bench" or "table".</param>
 /// <param name="House">House id; null outdoors.</param>
 /// <param name="Places">Places by day.</param>
 /// <param name="Held">Places held by day.</param>
@@ -103,7 +134,7 @@ internal sealed record JsonSpace(
         new(
             Id: space.Space.Id,
             Name: space.Space.Name,
-            Kind: Trade.Code(space.Space.Kind),
+            Kind: Trade.Code(space.Space),
             House: space.Space.HouseId,
             Places: space.Places,
             Held: JsonDays.Of(space.Held),
@@ -127,6 +158,7 @@ internal sealed record JsonSpace(
 /// <param name="Shortage">Most that wanted exceeds places by on any day.</param>
 /// <param name="ShortageOn">Day of the largest shortage.</param>
 /// <param name="WorstWaiting">Most places refused on one day.</param>
+/// <param name="WorstWaitingOn">First day on which so many are.</param>
 internal sealed record JsonGroup(
     string Kind,
     ImmutableArray<int> Places,
@@ -136,7 +168,8 @@ internal sealed record JsonGroup(
     JsonDates RunsOutOn,
     JsonEstimate Shortage,
     JsonDates ShortageOn,
-    JsonEstimate WorstWaiting
+    JsonEstimate WorstWaiting,
+    JsonDates WorstWaitingOn
 )
 {
     public static JsonGroup Of(GroupResult group) =>
@@ -149,7 +182,8 @@ internal sealed record JsonGroup(
             RunsOutOn: JsonDates.Of(group.RunsOutOn),
             Shortage: JsonEstimate.Of(group.Shortage),
             ShortageOn: JsonDates.Of(group.ShortageOn),
-            WorstWaiting: JsonEstimate.Of(group.WorstWaiting)
+            WorstWaiting: JsonEstimate.Of(group.WorstWaiting),
+            WorstWaitingOn: JsonDates.Of(group.WorstWaitingOn)
         );
 }
 

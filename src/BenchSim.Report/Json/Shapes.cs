@@ -128,7 +128,7 @@ public sealed record JsonFault(string File, int Line, int Column, string What, s
 /// <param name="OnlyWith">Seasons that fit only with it.</param>
 /// <param name="OnlyWithout">Seasons that fit only without.</param>
 /// <param name="VarianceRatio">
-/// How many times smaller the variance of the difference is than with luck of their own; null when it cannot be told or no season differs.
+/// How many times smaller the variance of the difference is than in seasons of their own; null when there is none or no season differs.
 /// </param>
 public sealed record JsonFitChange(
     double Difference,

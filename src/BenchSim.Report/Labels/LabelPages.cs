@@ -106,7 +106,7 @@ internal static class LabelPages
     private static Line[][] Ways(TrayLabel label)
     {
         var batch = label.Batch.Order.Id;
-        var crop = label.Batch.Crop.Name;
+        var crop = label.Batch.CropAndVariety;
         var grower = label.Batch.Order.Grower;
         var sow = "sow " + Dates.Iso(label.Batch.SowOn);
         var potUp = label.Batch.PotUpOn is { } on ? "pot up " + Dates.Iso(on) : "";

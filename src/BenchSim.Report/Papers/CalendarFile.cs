@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using System.Security.Cryptography;
 using System.Text;
 using BenchSim.Report.Words;
+using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 using Ical.Net;
 using Ical.Net.CalendarComponents;
@@ -10,19 +12,17 @@ using Ical.Net.Serialization;
 namespace BenchSim.Report.Papers;
 
 /// <summary>
-/// The jobs as a calendar file (RFC 5545): an event that lasts the day for each, and one for the nights of a
-/// week on which trays may need a cover.
+/// The jobs as a calendar file (RFC 5545): an event that lasts the day for each, and one for the nights of a week that are worth watching
+/// on a hardening table.
 /// </summary>
 internal static class CalendarFile
 {
-    private const double LeastChance = 0.01;
-
     /// <summary>Writes the file. The same batch and job keep their identifier, so that a later file moves the
     /// events of an earlier one.</summary>
     public static byte[] Write(PaperContent content)
     {
         var calendar = new Calendar { ProductId = "-//BenchSim//print//EN", Method = "PUBLISH" };
-        calendar.AddProperty("X-WR-CALNAME", PlainText.Short(content.SiteName, 100));
+        calendar.AddProperty("X-WR-CALNAME", PlainText.Short(content.Title, 100));
         var opens = content.Plan.FirstDay;
 
         // The time of writing is asked for; the first midnight of the season stands for it, so that the same plan gives the same file.
@@ -32,9 +32,9 @@ internal static class CalendarFile
             calendar.Events.Add(EventOf(content, task, stamp));
         }
 
-        foreach (var week in content.Nights.Where(week => week.YearsWithCold >= LeastChance * week.Years))
+        foreach (var watch in NightWatch.Of(content.Nights))
         {
-            calendar.Events.Add(EventOf(content, week, stamp));
+            calendar.Events.Add(EventOf(content, watch, stamp));
         }
 
         var text = new CalendarSerializer().SerializeToString(calendar)
@@ -51,28 +51,49 @@ internal static class CalendarFile
             task.On,
             task.On,
             $"{TaskWords.Job(task.Kind)}: {batch}, {TaskWords.Pieces(task)}",
-            $"{PlainText.Short(task.Batch.Crop.Name, 200)}, {PlainText.Short(task.Batch.Order.Grower, 200)}: "
+            $"{PlainText.Short(task.Batch.CropAndVariety, 200)}, {PlainText.Short(task.Batch.Order.Grower, 200)}: "
                 + $"{TaskWords.Detail(content.Plan, task)}.{hours}\n{PaperWords.Dates}",
             TaskWords.Job(task.Kind),
             stamp
         );
     }
 
-    private static CalendarEvent EventOf(PaperContent content, TableWeek week, CalDateTime stamp)
+    private static CalendarEvent EventOf(PaperContent content, NightWatch watch, CalDateTime stamp)
     {
-        var crop = PlainText.Short(week.Crop.Name, 80);
-        var limit = Temperatures.Words(week.Crop.HardenAboveC, content.Plan.Scenario.Units);
+        var years = watch.Crops[0].Week.Years;
         return Event(
-            $"{content.SiteName}\nCover\n{Dates.Iso(week.Monday)}\n{week.Crop.Id}\n{week.Table.Id}",
-            week.Nights[0].On,
-            week.Nights[^1].On,
-            $"Watch the nights: {crop} on {PlainText.Short(week.Table.Name, 60)}",
-            $"A cover is expected on {Numbers.Short(week.ColdNights)} of {Numbers.Count(week.Nights.Length, "night", "nights")} "
-                + $"(below {limit}); on at least one with a chance of {Numbers.Percent((double)week.YearsWithCold / week.Years)} "
-                + $"%.\n{PaperWords.Nights(content.Plan, week.Years)}",
+            $"{content.Title}\nCover\n{Dates.Iso(watch.Monday)}\n{watch.Table.Id}\n{watch.Number}",
+            watch.First,
+            watch.Last,
+            $"Watch the nights: {PlainText.Short(watch.Table.Name, 60)}",
+            string.Join('\n', watch.Crops.Select(crop => Crop(content.Plan.Scenario, crop.Week, crop.Nights)))
+                + $"\n{PaperWords.Nights(content.Plan, years)}",
             "Cover",
             stamp
         );
+    }
+
+    // "Tomato: below 45 °F, when it is covered, with a chance of 12 to 34 % a night, Tuesday to Thursday."
+    private static string Crop(Scenario scenario, TableWeek week, ImmutableArray<TableNight> nights)
+    {
+        var cold = Chances([.. nights.Select(night => (double)night.ColdYears / week.Years)]);
+        var damaging = nights.Max(night => night.DamagingYears);
+        var under = scenario.Rules.CoverGainK > 0 ? " under the cover" : "";
+        return $"{PlainText.Short(week.Crop.Name, 80)}, {Dates.Brief(nights[0].On)}"
+            + $"{(nights.Length > 1 ? $" to {Dates.Brief(nights[^1].On)}" : "")}: cover it below "
+            + $"{Temperatures.Words(week.Crop.TableAboveC, scenario.Units)}, a chance of {cold} a night."
+            + (
+                damaging == 0
+                    ? ""
+                    : $" Carry it in below {Temperatures.Words(week.Crop.DamageBelowC, scenario.Units)}{under}: "
+                        + $"up to {ChanceWords.Percent((double)damaging / week.Years)}."
+            );
+    }
+
+    private static string Chances(double[] shares)
+    {
+        var (least, most) = (ChanceWords.Percent(shares.Min()), ChanceWords.Percent(shares.Max()));
+        return string.Equals(least, most, StringComparison.Ordinal) ? most : $"{least} to {most}";
     }
 
     private static CalendarEvent Event(

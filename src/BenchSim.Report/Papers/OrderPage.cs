@@ -1,6 +1,9 @@
 using BenchSim.Report.Html;
 using BenchSim.Report.Words;
+using BenchSim.Season.Fields;
+using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Season.Values;
 
 namespace BenchSim.Report.Papers;
 
@@ -15,15 +18,22 @@ internal static class OrderPage
         var needs = content.Needs;
         var money = new Money(needs.Prices.Currency);
         var html = new HtmlText();
-        PaperPage.Open(html, $"Order: {content.SiteName}");
-        html.Add($"<h1>Order: {HtmlText.Name(content.SiteName, LongestName)}</h1>\n");
+        PaperPage.Open(html, $"Order: {content.Title}");
+        html.Add($"<h1>Order: {HtmlText.Name(content.Title, LongestName)}</h1>\n");
         html.Add(
             $"<p>For everything sown or potted up from {Dates.Full(content.From)} to {Dates.Full(content.To)}.</p>\n"
                 + $"<p>{PaperWords.Order}</p>\n"
         );
+        if (content.Grower is not null)
+        {
+            html.Add($"<p>{PaperWords.OrderOfOne}</p>\n");
+        }
+
+        PurchaseSection.Write(html, content.Purchases, money);
         Seeds(html, needs, money);
-        Trays(html, needs);
-        Mix(html, needs, money);
+        var isImperial = content.Plan.Scenario.Units == UnitSystem.Imperial;
+        Trays(html, needs, isImperial);
+        Mix(html, content, money);
         PaperPage.Close(html);
         return html.ToString();
     }
@@ -38,7 +48,7 @@ internal static class OrderPage
         }
 
         html.Add(
-            $"<table><thead><tr><th scope=\"col\">Crop</th><th scope=\"col\">Packet, or sowing</th>"
+            $"<table><thead><tr><th scope=\"col\">Crop</th><th scope=\"col\">Variety</th><th scope=\"col\">Packet, or sowing</th>"
                 + $"<th scope=\"col\" class=\"amount number\">Sowings</th>"
         );
         html.Add(
@@ -49,6 +59,7 @@ internal static class OrderPage
         {
             html.Add(
                 $"<tr><th scope=\"row\">{HtmlText.Name(seed.Crop.Name, LongestName)}</th>"
+                    + $"<td>{HtmlText.Name(seed.Variety.Length > 0 ? seed.Variety : "–", LongestName)}</td>"
                     + $"<td>{HtmlText.Name(seed.PacketId ?? seed.Sowing ?? "–", LongestName)}</td>"
             );
             html.Add($"<td class=\"number\">{Numbers.Whole(seed.Batches)}</td><td class=\"number\">{Numbers.Whole(seed.Seeds)}</td>");
@@ -59,7 +70,7 @@ internal static class OrderPage
         }
 
         html.Add(
-            $"</tbody><tfoot><tr><th scope=\"row\">All</th><td></td><td "
+            $"</tbody><tfoot><tr><th scope=\"row\">All</th><td></td><td></td><td "
                 + $"class=\"number\">{Numbers.Whole(needs.Seeds.Sum(seed => seed.Batches))}</td>"
         );
         html.Add(
@@ -74,13 +85,17 @@ internal static class OrderPage
         html.Add($"</section>\n");
     }
 
-    private static void Trays(HtmlText html, SupplyNeeds needs)
+    private static void Trays(HtmlText html, SupplyNeeds needs, bool isImperial)
     {
+        var unit = isImperial ? "cubic feet" : "litres";
+        string MixOf(TrayType type) =>
+            type.MediumLitres > 0 ? Volume(type.MediumLitres).ToString(isImperial ? "0.000" : "0.##", null) : "not given";
+        double Volume(double litres) => isImperial ? litres / Volumes.LitresACubicFoot : litres;
         html.Add($"<section><h2>Trays, flats and carriers</h2>\n<table><thead><tr><th scope=\"col\">Type</th>");
         html.Add($"<th scope=\"col\" class=\"amount number\">Filled</th><th scope=\"col\" class=\"amount number\">Most at once</th>");
         html.Add(
-            $"<th scope=\"col\" class=\"amount number\">Mix each, litres</th>"
-                + $"<th scope=\"col\" class=\"amount number\">Mix, litres</th></tr></thead><tbody>\n"
+            $"<th scope=\"col\" class=\"amount number\">Mix each, {unit}</th>"
+                + $"<th scope=\"col\" class=\"amount number\">Mix, {unit}</th></tr></thead><tbody>\n"
         );
         foreach (var tray in needs.Trays)
         {
@@ -88,12 +103,10 @@ internal static class OrderPage
                 $"<tr><th scope=\"row\">{HtmlText.Name(tray.Type.Name, LongestName)}</th>"
                     + $"<td class=\"number\">{Numbers.Whole(tray.Filled)}</td>"
             );
+            html.Add($"<td class=\"number\">{Numbers.Whole(tray.MostAtOnce)}</td>" + $"<td " + $"class=\"number\">{MixOf(tray.Type)}</td>");
             html.Add(
-                $"<td class=\"number\">{Numbers.Whole(tray.MostAtOnce)}</td>"
-                    + $"<td "
-                    + $"class=\"number\">{(tray.Type.MediumLitres > 0 ? tray.Type.MediumLitres.ToString("0.##", null) : "not given")}</td>"
+                $"<td class=\"number\">{(tray.Type.MediumLitres > 0 ? Volume(tray.MixLitres).ToString("#,##0.0", null) : "–")}</td></tr>\n"
             );
-            html.Add($"<td class=\"number\">{(tray.Type.MediumLitres > 0 ? tray.MixLitres.ToString("#,##0.0", null) : "–")}</td></tr>\n");
         }
 
         html.Add(
@@ -103,16 +116,22 @@ internal static class OrderPage
         html.Add($"</tbody></table>\n<p class=\"small\">{PaperWords.Trays}</p></section>\n");
     }
 
-    private static void Mix(HtmlText html, SupplyNeeds needs, Money money)
+    private static void Mix(HtmlText html, PaperContent content, Money money)
     {
-        html.Add($"<section><h2>Potting mix</h2>\n<p><b>{needs.MixLitres.ToString("#,##0.0", null)} litres</b>, which is ");
+        var needs = content.Needs;
+        var units = content.Plan.Scenario.Units;
+        var litres = $"{needs.MixLitres.ToString("#,##0.0", null)} litres";
+        var feet = $"{needs.MixCubicFeet.ToString("#,##0.0", null)} cubic feet";
+        var (first, second) = units == UnitSystem.Imperial ? (feet, litres) : (litres, feet);
+        html.Add($"<section><h2>Potting mix</h2>\n<p><b>{first}</b> of loose mix, which is {second} or ");
         html.Add(
-            $"<b>{needs.MixCubicFeet.ToString("#,##0.0", null)} cubic feet</b> (a cubic foot is 28.317 litres), each rounded to one "
-                + $"decimal."
+            $"<b>{Numbers.Count(needs.MixUnits, needs.Mix.SoldIn, $"{needs.Mix.SoldIn}s")}</b> of "
+                + $"{Quantity.Volume.Show(needs.Mix.YieldLitres, units)} loose, rounded up. Mix loses "
+                + $"{(needs.Mix.Settling * 100).ToString("0.##", null)} % of its loose volume as it is firmed and watered in."
         );
         if (needs.MixCost is { } cost)
         {
-            html.Add($" At {money.Price(needs.Prices.MixLitre!.Value)} a litre: {Exact(money, cost)}.");
+            html.Add($" At {money.Price(needs.Prices.MixLitre!.Value)} a litre: {money.Exact(cost)}.");
         }
         else
         {
@@ -127,14 +146,11 @@ internal static class OrderPage
 
         if (needs is { MixCost: { } mix, SeedCost: { } seed })
         {
-            html.Add($"<p>Seed and mix together: <b>{Exact(money, mix + seed)}</b>. Trays and carriers have no price here.</p>\n");
+            html.Add($"<p>Seed and mix together: <b>{money.Exact(mix + seed)}</b>. Trays and carriers have no price here.</p>\n");
         }
 
         html.Add($"</section>\n");
     }
 
-    private static string Amount(Money money, double? value) => value is { } amount ? Exact(money, amount) : "–";
-
-    // A bill is added up to the hundredth.
-    private static string Exact(Money money, double amount) => money.Price(Math.Round(amount, 2, MidpointRounding.AwayFromZero));
+    private static string Amount(Money money, double? value) => value is { } amount ? money.Exact(amount) : "–";
 }

@@ -1,3 +1,4 @@
+using System.Security.Cryptography;
 using System.Text;
 using BenchSim.Report.Html;
 using BenchSim.Report.Words;
@@ -18,6 +19,10 @@ internal static class PaperPage
 
     /// <summary>Ends it.</summary>
     public static void Close(HtmlText html) => html.Add($"</main></body></html>\n");
+
+    /// <summary>The style of a page, as a Content-Security-Policy names it.</summary>
+    public static string StyleSource { get; } =
+        $"'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes("\n" + Style())))}'";
 
     private static string Style()
     {

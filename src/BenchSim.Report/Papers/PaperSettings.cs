@@ -11,6 +11,9 @@ public sealed record PaperSettings
     /// <summary>Last date, on or after the first; null for the plan's last.</summary>
     public DateOnly? To { get; init; }
 
+    /// <summary>Grower whose papers they are, as the plan writes the name; null for all growers.</summary>
+    public string? Grower { get; init; }
+
     /// <summary>Papers.</summary>
     public PaperKinds Kinds { get; init; } = PaperKinds.All;
 

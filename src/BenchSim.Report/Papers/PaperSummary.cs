@@ -6,6 +6,9 @@ namespace BenchSim.Report.Papers;
 /// <summary>What was written, for telling.</summary>
 public sealed record PaperSummary
 {
+    /// <summary>Grower whose papers they are; null for all growers.</summary>
+    public required string? Grower { get; init; }
+
     /// <summary>First date.</summary>
     public required DateOnly From { get; init; }
 
@@ -21,8 +24,11 @@ public sealed record PaperSummary
     /// <summary>Jobs.</summary>
     public required int Tasks { get; init; }
 
-    /// <summary>Work, hours; thinning is not counted.</summary>
+    /// <summary>Work of the jobs, hours.</summary>
     public required double Hours { get; init; }
+
+    /// <summary>Watering, hours; 0 where it is not counted.</summary>
+    public required double WateringHours { get; init; }
 
     /// <summary>Labels.</summary>
     public required int Labels { get; init; }
@@ -42,11 +48,17 @@ public sealed record PaperSummary
     /// <summary>Flats filled.</summary>
     public required int Flats { get; init; }
 
-    /// <summary>Potting mix, litres.</summary>
+    /// <summary>Potting mix, loose, litres.</summary>
     public required double MixLitres { get; init; }
 
-    /// <summary>Potting mix, cubic feet.</summary>
+    /// <summary>Potting mix, loose, cubic feet.</summary>
     public required double MixCubicFeet { get; init; }
+
+    /// <summary>Bales, bags or totes of it, whole ones.</summary>
+    public required int MixUnits { get; init; }
+
+    /// <summary>What it is bought in: bale, bag or tote.</summary>
+    public required string MixSoldIn { get; init; }
 
     /// <summary>Cost of seed and mix, in the user's money; null where a price is missing.</summary>
     public required double? Cost { get; init; }

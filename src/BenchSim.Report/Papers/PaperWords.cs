@@ -18,10 +18,15 @@ internal static class PaperWords
             ? " Moves from one bench to another as room appears (move_back) are not listed: when they come depends on the season."
             : "";
 
+    /// <summary>What the hours are of, and what they leave out.</summary>
+    public static string Hours(SiteRules rules) =>
+        $"The hours are those of sowing, {(rules.Seconds.ThinCell > 0 ? "thinning, " : "")}potting up, moving and loading. "
+        + $"{PlainText.Capital(WorkWords.NotCounted(rules))} are not counted.";
+
     /// <summary>Where thinning comes from.</summary>
-    public const string Thinning =
-        "Thinning is listed for the first work day on which it can begin; wait until the first true leaves show. "
-        + "Its hours are not counted, for the site gives no minutes for it.";
+    public static string Thinning(SiteRules rules) =>
+        "Thinning is listed for the first work day on which it can begin; wait until the first true leaves show."
+        + (rules.Seconds.ThinCell > 0 ? "" : " Its hours are not counted, for the site gives no minutes for it.");
 
     /// <summary>What the chances of cold nights are.</summary>
     public static string Nights(SeasonPlan plan, int years)
@@ -40,8 +45,19 @@ internal static class PaperWords
 
     /// <summary>How the order is counted.</summary>
     public const string Order =
-        "Everything is counted as planned: no spare seed, no spare trays, no allowance for mix that is spilt or settles, "
-        + "and nothing is rounded up to packets, cases or bags. Round up to the sizes your supplier sells.";
+        "Everything is counted as planned: no spare seed, no spare trays, no allowance for mix that is spilt, "
+        + "and seed and trays are not rounded up to packets or cases, but for what stands under \"To buy\" (supplies.csv). "
+        + "Round up to the sizes your supplier sells.";
+
+    /// <summary>What the order of one grower leaves out.</summary>
+    public const string OrderOfOne =
+        "This is one grower's share. Growers share packs, bales and what is on hand, so the rounded amounts of all growers' orders add up "
+        + "to more than you need together. Buy from the order of all growers.";
+
+    /// <summary>How the packs are counted.</summary>
+    public const string Purchases =
+        "What the plan needs, less what is on hand, rounded up to whole packs. \"Needed by\" is the first day on which it is sown or "
+        + "filled; \"Order by\" takes the days of delivery off. Old seed comes up worse: test it before you count on it.";
 
     /// <summary>What "most at once" and carriers mean.</summary>
     public const string Trays =

@@ -6,7 +6,7 @@ using BenchSim.Season.Planning;
 namespace BenchSim.Report.Papers;
 
 /// <summary>Jobs in the words of the work list.</summary>
-internal static class TaskWords
+public static class TaskWords
 {
     private const int LongestName = 60;
 
@@ -18,17 +18,18 @@ internal static class TaskWords
             WorkKind.OffMat => "Move off the mats",
             WorkKind.Thin => "Thin",
             WorkKind.PotUp => "Pot up",
+            WorkKind.Finish => "Move to finish",
             WorkKind.ToTable => "Move to the table",
             WorkKind.SetOut => "Set out",
             _ => throw new ArgumentOutOfRangeException(nameof(kind)),
         };
 
     /// <summary>"4 trays", "1 flat".</summary>
-    public static string Pieces(WorkTask task) =>
+    internal static string Pieces(WorkTask task) =>
         task.AreFlats ? Numbers.Count(task.Pieces, "flat", "flats") : Numbers.Count(task.Pieces, "tray", "trays");
 
     /// <summary>What a person needs to know besides.</summary>
-    public static string Detail(SeasonPlan plan, WorkTask task)
+    internal static string Detail(SeasonPlan plan, WorkTask task)
     {
         var batch = task.Batch;
         return task.Kind switch
@@ -40,14 +41,15 @@ internal static class TaskWords
             WorkKind.OffMat => $"to {Where(plan, task, sown: false)}",
             WorkKind.Thin => $"from {batch.Order.SeedsPerCell} to {batch.Crop.KeepPerCell} a cell, from this day on",
             WorkKind.PotUp => $"{Name(batch.Tray)}, from {Numbers.Count(batch.Flats, "flat", "flats")}",
+            WorkKind.Finish => $"to {Named(plan, batch.Finish, task.On)}",
             WorkKind.ToTable => $"to {Table(plan, task)}; {Numbers.Count(batch.Crop.HardeningNights, "night", "nights")} to harden",
-            WorkKind.SetOut => $"{Numbers.Count(batch.Order.Plants, "plant", "plants")} wanted",
+            WorkKind.SetOut => $"{Trade.Plants(batch)} wanted",
             _ => throw new ArgumentOutOfRangeException(nameof(task)),
         };
     }
 
     /// <summary>"Mon 1 March".</summary>
-    public static string Day(DateOnly date) => $"{date.DayOfWeek.ToString()[..3]} {date.Day} {Dates.ShortMonth(date)}";
+    internal static string Day(DateOnly date) => $"{date.DayOfWeek.ToString()[..3]} {date.Day} {Dates.ShortMonth(date)}";
 
     private static string Where(SeasonPlan plan, WorkTask task, bool sown)
     {

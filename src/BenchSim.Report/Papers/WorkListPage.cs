@@ -14,20 +14,22 @@ internal static class WorkListPage
     /// <summary>Writes the page.</summary>
     public static string Write(PaperContent content)
     {
+        var rules = content.Plan.Scenario.Rules;
         var html = new HtmlText();
-        PaperPage.Open(html, $"Work list: {content.SiteName}");
-        html.Add($"<h1>Work list: {HtmlText.Name(content.SiteName, LongestName)}</h1>\n");
+        PaperPage.Open(html, $"Work list: {content.Title}");
+        html.Add($"<h1>Work list: {HtmlText.Name(content.Title, LongestName)}</h1>\n");
         html.Add(
             $"<p>{Dates.Full(content.From)} to {Dates.Full(content.To)}. {Numbers.Count(content.Mondays.Length, "week", "weeks")} "
                 + $"with work: "
         );
         html.Add(
-            $"{Numbers.Count(content.Tasks.Length, "job", "jobs")}, {Hours(content.Tasks)} of work.</p>\n"
-                + $"<p>{PaperWords.Dates}{PaperWords.MovesBack(content.Plan.Scenario.Rules)}</p>\n"
+            $"{Numbers.Count(content.Tasks.Length, "job", "jobs")}, {Hours(content.Tasks)} of work"
+                + $"{WorkWords.Watering(content.WateringHours)}.</p>\n"
+                + $"<p>{PaperWords.Dates}{PaperWords.MovesBack(rules)} {PaperWords.Hours(rules)}</p>\n"
         );
         if (content.Tasks.Any(task => task.Kind == WorkKind.Thin))
         {
-            html.Add($"<p>{PaperWords.Thinning}</p>\n");
+            html.Add($"<p>{PaperWords.Thinning(rules)}</p>\n");
         }
 
         if (content.Nights.Length > 0)
@@ -88,7 +90,7 @@ internal static class WorkListPage
         TableWeek[] nights = [.. content.Nights.Where(week => week.Monday == monday)];
         var id = Dates.Iso(monday);
         html.Add($"<section class=\"week\" aria-labelledby=\"w{id}\"><h2 id=\"w{id}\">Week of Monday {Dates.Full(monday)}</h2>\n");
-        html.Add($"<p>Week {ISOWeek.GetWeekOfYear(monday.ToDateTime(TimeOnly.MinValue))}. {Summary(tasks)}</p>\n");
+        html.Add($"<p>Week {ISOWeek.GetWeekOfYear(monday.ToDateTime(TimeOnly.MinValue))}. {Summary(content, monday, tasks)}</p>\n");
         foreach (var shortage in Shortages(content, monday))
         {
             html.Add($"<p><b>Too many for the places.</b> {shortage}</p>\n");
@@ -127,16 +129,16 @@ internal static class WorkListPage
     private static string Of(Scenario scenario, SpaceKind kind) =>
         kind == SpaceKind.Table && scenario.Spaces.Count(space => space.Kind == kind) == 1 ? "hardening table" : Trade.Plural(kind);
 
-    private static string Summary(WorkTask[] tasks) =>
-        tasks.Length == 0
-            ? "No job is planned; trays stand on the table."
-            : $"{Numbers.Count(tasks.Length, "job", "jobs")}, {Hours(tasks)} of work.";
-
-    private static string Hours(IEnumerable<WorkTask> tasks)
+    private static string Summary(PaperContent content, DateOnly monday, WorkTask[] tasks)
     {
-        var hours = Numbers.Fine(tasks.Sum(task => task.Hours ?? 0));
-        return hours == "1" ? "1 hour" : hours + " hours";
+        var watering = PlannedWork.WateringHours(content.Plan, monday, monday.AddDays(6));
+        return tasks.Length == 0
+            ? "No job is planned; trays stand on the table"
+                + $"{(watering > 0 ? $" and take {WorkWords.Hours(watering)} of watering" : "")}."
+            : $"{Numbers.Count(tasks.Length, "job", "jobs")}, {Hours(tasks)} of work{WorkWords.Watering(watering)}.";
     }
+
+    private static string Hours(IEnumerable<WorkTask> tasks) => WorkWords.Hours(tasks.Sum(task => task.Hours ?? 0));
 
     private static void Job(HtmlText html, PaperContent content, IGrouping<WorkKind, WorkTask> job)
     {
@@ -148,7 +150,7 @@ internal static class WorkListPage
                 .Where(each => each.Item1 > 0)
                 .Select(each => Numbers.Count(each.Item1, each.Item2, each.Item3))
         );
-        var hours = job.Key == WorkKind.Thin ? "" : $", {Hours(job)}";
+        var hours = job.All(task => task.Hours is null) ? "" : $", {Hours(job)}";
         html.Add($"<h3>{TaskWords.Job(job.Key)}: {pieces}{hours}</h3>\n");
         html.Add(
             $"<table><thead><tr><th scope=\"col\" class=\"tick\">Done</th><th scope=\"col\" class=\"day\">Day</th>"
@@ -162,7 +164,9 @@ internal static class WorkListPage
         {
             html.Add($"<tr><td class=\"tick\"><span></span></td><td class=\"day\">{TaskWords.Day(task.On)}</td>");
             html.Add($"<th scope=\"row\" class=\"batch\"><b>{HtmlText.Name(task.Batch.Order.Id, LongestName)}</b> ");
-            html.Add($"{HtmlText.Name(task.Batch.Crop.Name, LongestName)}, {HtmlText.Name(task.Batch.Order.Grower, LongestName)}</th>");
+            html.Add(
+                $"{HtmlText.Name(task.Batch.CropAndVariety, LongestName)}, {HtmlText.Name(task.Batch.Order.Grower, LongestName)}</th>"
+            );
             html.Add(
                 $"<td class=\"pieces\">{TaskWords.Pieces(task)}</td><td>{PlainText.Short(TaskWords.Detail(content.Plan, task), 240)}</td>"
             );
@@ -230,13 +234,13 @@ internal static class WorkListPage
             html.Add($", {HtmlText.Name(week.Table.Name, LongestName)}");
         }
 
-        html.Add($"</th><td class=\"short number\">{Temperatures.Words(week.Crop.HardenAboveC, content.Plan.Scenario.Units)}</td>");
+        html.Add($"</th><td class=\"short number\">{Temperatures.Words(week.Crop.TableAboveC, content.Plan.Scenario.Units)}</td>");
         for (var day = 0; day < 7; day++)
         {
             var evening = week.Monday.AddDays(day);
             var night = week.Nights.FirstOrDefault(each => each.On == evening);
             var often = night.Trays > 0 && 2 * night.ColdYears >= week.Years;
-            var share = night.Trays > 0 ? Numbers.Percent((double)night.ColdYears / week.Years) : "";
+            var share = night.Trays > 0 ? ChanceWords.Number((double)night.ColdYears / week.Years) : "";
             html.Add($"<td class=\"night{(often ? " often" : "")}\">{share}</td>");
         }
 
@@ -244,5 +248,5 @@ internal static class WorkListPage
         html.Add($"<td class=\"short number\">{Share(week.YearsWithCold, week.Years)}</td></tr>\n");
     }
 
-    private static string Share(int years, int of) => Numbers.Percent((double)years / of) + " %";
+    private static string Share(int years, int of) => ChanceWords.Percent((double)years / of);
 }

@@ -32,6 +32,11 @@ internal static class Workbook
                     ? [Row(("Labels", (object?)"There are more labels than a sheet has rows: see labels.csv."))]
                     : Labels(content),
         };
+        if (!content.Purchases.IsEmpty)
+        {
+            sheets.Add("To buy", ToBuy(content.Purchases));
+        }
+
         var settings = new OpenXmlConfiguration
         {
             FreezeRowCount = 1,
@@ -63,7 +68,29 @@ internal static class Workbook
         "To the table",
         "Ready",
         "Set out",
+        "Needed by",
+        "Order by",
     ];
+
+    private static IEnumerable<Dictionary<string, object?>> ToBuy(ImmutableArray<Purchase> purchases) =>
+        purchases.Select(purchase =>
+            Row(
+                ("Supplier", Text(purchase.Supply.Supplier)),
+                ("Item", Text(purchase.Name)),
+                ("Variety", Text(purchase.Supply.Variety)),
+                ("Needed", purchase.Needed),
+                ("Unit", purchase.Unit),
+                ("On hand", purchase.Supply.OnHand),
+                ("Pack of", purchase.Supply.Pack),
+                ("Packs", purchase.Packs),
+                ("Left over", purchase.LeftOver),
+                ("Price", purchase.Supply.Price),
+                ("Cost", purchase.Cost is { } cost ? Math.Round(cost, 6) : null),
+                ("Needed by", Date(purchase.NeededBy)),
+                ("Order by", Date(purchase.OrderBy)),
+                ("For", Text(PurchaseTable.Growers(purchase)))
+            )
+        );
 
     private static IEnumerable<Dictionary<string, object?>> Work(PaperContent content) =>
         content.Tasks.Select(task =>
@@ -73,6 +100,7 @@ internal static class Workbook
                 ("Job", TaskWords.Job(task.Kind)),
                 ("Batch", Text(task.Batch.Order.Id)),
                 ("Crop", Text(task.Batch.Crop.Name)),
+                ("Variety", Text(task.Batch.Order.Variety)),
                 ("Grower", Text(task.Batch.Order.Grower)),
                 ("Pieces", task.Pieces),
                 ("Unit", task.AreFlats ? "flats" : "trays"),
@@ -94,7 +122,7 @@ internal static class Workbook
                     ("Crop", Text(week.Crop.Name)),
                     ("Table", Text(week.Table.Name)),
                     ("Trays", night.Trays),
-                    ($"Cold below, {unit}", Degrees(week.Crop.HardenAboveC)),
+                    ($"Cold below, {unit}", Degrees(week.Crop.TableAboveC)),
                     ("Years", week.Years),
                     ("Cold years", night.ColdYears),
                     ($"Carry in below, {unit}", Degrees(week.Crop.DamageBelowC)),
@@ -109,6 +137,7 @@ internal static class Workbook
             Row(
                 ("Batch", Text(batch.Order.Id)),
                 ("Crop", Text(batch.Crop.Name)),
+                ("Variety", Text(batch.Order.Variety)),
                 ("Grower", Text(batch.Order.Grower)),
                 ("Plants wanted", batch.Order.Plants),
                 ("Sow", Date(batch.SowOn)),
@@ -124,7 +153,7 @@ internal static class Workbook
                 ("Flats", batch.Flats),
                 ("Seeds", batch.Seeds),
                 ("Germination", Math.Round(batch.Germination, 6)),
-                ("Chance of the stand", Math.Round(batch.StandChance, 6)),
+                ("Chance of enough plants", Math.Round(batch.StandChance, 6)),
                 ("Note", Text(batch.Order.Note))
             )
         );
@@ -136,6 +165,7 @@ internal static class Workbook
             yield return Item(
                 "seed",
                 seed.Crop.Name,
+                seed.Variety,
                 seed.PacketId ?? "",
                 seed.Sowing ?? "",
                 seed.Seeds,
@@ -154,6 +184,7 @@ internal static class Workbook
                 tray.Type.Name,
                 "",
                 "",
+                "",
                 tray.Filled,
                 tray.Type.IsFlat ? "flats" : "trays",
                 tray.MostAtOnce,
@@ -163,11 +194,12 @@ internal static class Workbook
             );
         }
 
-        yield return Item("carrier", "carrier for a cell tray", "", "", needs.Carriers, "carriers", needs.Carriers, null, "", null);
-        var cubicFoot = needs.Prices.MixLitre * SupplyNeeds.LitresACubicFoot;
+        yield return Item("carrier", "carrier for a cell tray", "", "", "", needs.Carriers, "carriers", needs.Carriers, null, "", null);
+        var cubicFoot = needs.Prices.MixLitre * Volumes.LitresACubicFoot;
         yield return Item(
             "mix",
             "potting mix",
+            "",
             "",
             "",
             Math.Round(needs.MixLitres, 6),
@@ -182,6 +214,7 @@ internal static class Workbook
             "potting mix",
             "",
             "",
+            "",
             Math.Round(needs.MixCubicFeet, 6),
             "cubic feet",
             null,
@@ -189,11 +222,13 @@ internal static class Workbook
             "cubic foot",
             null
         );
+        yield return Item("mix", "potting mix", "", "", "", needs.MixUnits, $"{needs.Mix.SoldIn}s", null, null, "", null);
     }
 
     private static Dictionary<string, object?> Item(
         string item,
         string name,
+        string variety,
         string packet,
         string sowing,
         object amount,
@@ -206,6 +241,7 @@ internal static class Workbook
         Row(
             ("Item", item),
             ("Name", Text(name)),
+            ("Variety", Text(variety)),
             ("Packet", Text(packet)),
             ("Sowing", Text(sowing)),
             ("Amount", amount),
@@ -221,6 +257,7 @@ internal static class Workbook
             Row(
                 ("Batch", Text(label.Batch.Order.Id)),
                 ("Crop", Text(label.Batch.Crop.Name)),
+                ("Variety", Text(label.Batch.Order.Variety)),
                 ("Grower", Text(label.Batch.Order.Grower)),
                 ("Kind", label.What),
                 ("Number", label.Number),

@@ -1,5 +1,3 @@
-using PdfSharp.Drawing;
-
 namespace BenchSim.Report.Pdf;
 
 /// <summary>
@@ -55,10 +53,10 @@ internal sealed class PdfFlow
 
     private double Bottom => _size.HeightMm - MarginMm;
 
-    /// <summary>The title of the whole.</summary>
+    /// <summary>The title of the whole, on two lines at most.</summary>
     public void Title(string text)
     {
-        Set(PdfLetters.Lines(text, WidthMm, s_title, 4), MarginMm, s_title);
+        Set(PdfLetters.Lines(text, WidthMm, s_title, 2), MarginMm, s_title);
         Space(3);
     }
 
@@ -161,30 +159,6 @@ internal sealed class PdfFlow
 
     /// <summary>Goes on at the top of a new page where less than that is left on this one.</summary>
     public void KeepTogether(double heightMm) => Need(heightMm);
-
-    /// <summary>A picture with a line below it, both on one page.</summary>
-    /// <param name="png">The picture as a PNG file.</param>
-    /// <param name="widthMm">Width, millimetres; made smaller where the page asks for it.</param>
-    /// <param name="caption">The line below.</param>
-    public void Picture(byte[] png, double widthMm, string caption)
-    {
-        using var stream = new MemoryStream(png, 0, png.Length, writable: false, publiclyVisible: true);
-        var picture = XImage.FromStream(stream);
-        var lines = PdfLetters.Lines(caption, WidthMm, s_small);
-        var width = Math.Min(widthMm, WidthMm);
-        var height = width * picture.PixelHeight / picture.PixelWidth;
-        var most = Bottom - MarginMm - (lines.Count * s_small.LineMm) - 5;
-        if (height > most)
-        {
-            (width, height) = (width * most / height, most);
-        }
-
-        Need(height + (lines.Count * s_small.LineMm) + 2);
-        _sheet.Picture(picture, MarginMm, _top, width, height);
-        _top += height + 1.5;
-        Set(lines, MarginMm, s_small);
-        Space(3);
-    }
 
     /// <summary>Room below what stands.</summary>
     public void Space(double millimetres) => _top = Math.Min(_top + millimetres, Bottom);

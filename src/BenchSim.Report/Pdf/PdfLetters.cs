@@ -8,8 +8,8 @@ using SkiaSharp;
 namespace BenchSim.Report.Pdf;
 
 /// <summary>
-/// Text as the fonts of the program can set it: what has no letter there shows as an empty box, lines are as wide as they are said to be,
-/// and what does not fit is wrapped or shortened.
+/// Text as the fonts of the program can set it: what has no letter there shows as an empty box, lines are as wide as measured, and what
+/// does not fit is wrapped or shortened.
 /// </summary>
 internal static class PdfLetters
 {

@@ -103,10 +103,6 @@ internal sealed class PdfSheet : IDisposable
     public void Area(IReadOnlyList<(double X, double Y)> corners, Ink ink) =>
         _canvas.DrawPolygon(new XSolidBrush(Colour(ink)), Corners(corners), XFillMode.Winding);
 
-    /// <summary>A picture.</summary>
-    public void Picture(XImage picture, double x, double y, double width, double height) =>
-        _canvas.DrawImage(picture, Points(x), Points(y), Points(width), Points(height));
-
     /// <inheritdoc/>
     public void Dispose() => _canvas.Dispose();
 

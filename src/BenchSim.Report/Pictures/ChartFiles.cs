@@ -23,7 +23,7 @@ internal static class ChartFiles
         {
             var at = result.Spaces[space];
             files.Add(
-                new ChartFile($"charts/occupancy-{space + 1}-{PlainText.FilePart(at.Space.Id)}.png", () =>
+                new ChartFile($"charts/occupancy-{space + 1}-{PlainText.FilePart(at.Space.Id, "space")}.png", () =>
                     PngPainter.Draw((OccupancyChart.Of(at, result), PictureLayout.Plot))
                 )
             );

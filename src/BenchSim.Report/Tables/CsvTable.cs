@@ -1,61 +1,84 @@
 using System.Buffers;
+using System.Collections.Immutable;
 using System.Globalization;
-using System.Text;
 using BenchSim.Report.Words;
+using CsvHelper;
 
 namespace BenchSim.Report.Tables;
 
 /// <summary>
-/// Writes a table after RFC 4180: commas, CRLF, quotes doubled. Text that a spreadsheet would take for a formula gets a leading
-/// apostrophe; numbers and dates are written by their own methods and stay what they are.
+/// A table that CsvHelper writes after RFC 4180: commas, CRLF, quotes doubled. Text that a spreadsheet would take for a formula gets a
+/// leading apostrophe; numbers and dates are written by their own methods and stay what they are.
 /// </summary>
 internal sealed class CsvTable
 {
-    private static readonly SearchValues<char> s_quoted = SearchValues.Create("\",;\t\r\n");
+    private static readonly SearchValues<char> s_otherSeparators = SearchValues.Create(";\t");
 
-    private readonly StringBuilder _text = new();
+    private static readonly CsvWriterOptions s_form = new() { WriteByteOrderMark = true, Quoting = CsvQuoting.WhenNeededOrWhitespace };
+
     private readonly int _columns;
-    private int _column;
+    private readonly List<string> _cells;
 
-    /// <summary>Starts a table with its header.</summary>
-    public CsvTable(params ReadOnlySpan<string> header)
+    /// <summary>Starts a table with its columns.</summary>
+    public CsvTable(params IEnumerable<Column> columns)
     {
-        _columns = header.Length;
-        foreach (var name in header)
-        {
-            Append(name);
-        }
+        Columns = [.. columns];
+        _cells = [.. Columns.SelectMany(column => column.Each).Select(column => column.Name)];
+        _columns = _cells.Count;
     }
 
+    /// <summary>The columns, families in one.</summary>
+    public ImmutableArray<Column> Columns { get; }
+
+    /// <summary>The table so far as a file has it.</summary>
+    public static implicit operator byte[](CsvTable table) => table.ToBytes();
+
     /// <summary>The table so far as UTF-8 with a byte order mark, without which spreadsheets misread names with accents.</summary>
-    public byte[] ToBytes() => [.. Encoding.UTF8.Preamble, .. Encoding.UTF8.GetBytes(_text.ToString())];
+    public byte[] ToBytes()
+    {
+        using var bytes = new MemoryStream();
+        using (var csv = CsvWriter.Create(bytes, s_form, leaveOpen: true))
+        {
+            foreach (var row in _cells.Chunk(_columns))
+            {
+                foreach (var cell in row)
+                {
+                    csv.WriteField(cell, QuotingOf(cell));
+                }
+
+                csv.EndRecord();
+            }
+        }
+
+        return bytes.ToArray();
+    }
 
     /// <summary>A cell of text.</summary>
     public CsvTable Text(string text)
     {
         var valid = PlainText.Valid(text);
-        Append(Quoted(IsFormula(valid) ? "'" + valid : valid));
+        _cells.Add(IsFormula(valid) ? "'" + valid : valid);
         return this;
     }
 
     /// <summary>A cell with a whole number.</summary>
     public CsvTable Number(long value)
     {
-        Append(value.ToString(CultureInfo.InvariantCulture));
+        _cells.Add(value.ToString(CultureInfo.InvariantCulture));
         return this;
     }
 
     /// <summary>A cell with a number, at most six decimals; blank when there is none (NaN).</summary>
     public CsvTable Number(double value)
     {
-        Append(double.IsFinite(value) ? Rounded(value) : "");
+        _cells.Add(double.IsFinite(value) ? Rounded(value) : "");
         return this;
     }
 
     /// <summary>A cell with an ISO date; blank when there is none.</summary>
     public CsvTable Date(DateOnly? date)
     {
-        Append(Dates.Iso(date));
+        _cells.Add(Dates.Iso(date));
         return this;
     }
 
@@ -66,10 +89,8 @@ internal sealed class CsvTable
         return text == "-0" ? "0" : text;
     }
 
-    private static string Quoted(string text) =>
-        text.AsSpan().IndexOfAny(s_quoted) >= 0 || text.StartsWith(' ') || text.EndsWith(' ')
-            ? "\"" + text.Replace("\"", "\"\"", StringComparison.Ordinal) + "\""
-            : text;
+    // Where the comma is the decimal mark, spreadsheets part cells at a semicolon, others at a tab.
+    private static CsvQuoting QuotingOf(string cell) => cell.AsSpan().ContainsAny(s_otherSeparators) ? CsvQuoting.Always : s_form.Quoting;
 
     private static bool IsFormula(string text)
     {
@@ -85,22 +106,4 @@ internal sealed class CsvTable
 
     private static bool IsPlainNumber(string text) =>
         decimal.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _);
-
-    private void Append(string cell)
-    {
-        if (_column > 0)
-        {
-            _text.Append(',');
-        }
-
-        _text.Append(cell);
-        _column++;
-        if (_column < _columns)
-        {
-            return;
-        }
-
-        _text.Append("\r\n");
-        _column = 0;
-    }
 }

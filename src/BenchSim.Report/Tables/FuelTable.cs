@@ -3,24 +3,26 @@ using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Tables;
 
-/// <summary>The CSV table of fuel and electricity: a row a month and one for the season of each house, one for the season of each bank of mats.</summary>
+/// <summary>
+/// The CSV table of fuel and electricity: a row a month and one for the season of each house, one for the season of each bank of mats.
+/// </summary>
 internal static class FuelTable
 {
     /// <summary>What stands in the column of months for the whole season.</summary>
     public const string WholeSeason = "season";
 
-    public static byte[] Write(StudyResult result)
+    public static CsvTable Write(StudyResult result)
     {
         var table = new CsvTable([
-            "place",
-            "kind",
-            "month",
-            "fuel",
-            "unit",
-            "price",
-            .. FigureColumns.Estimates("amount"),
-            .. FigureColumns.Estimates("cost"),
-            "seasons",
+            new("place", "text", "house id, or space id of the mats"),
+            new("kind", "text", "`house` or `mat`"),
+            new("month", "year-month", "month of the play, as `2027-04`; `season` for the whole"),
+            new("fuel", "text", "fuel id: `propane`, `oil`, `gas`, `electricity` or `wood`"),
+            new("unit", "text", "unit of the amounts"),
+            new("price", "money", "price of a unit; blank when not given"),
+            FigureColumns.Estimate("amount", "units", "fuel or electricity used"),
+            FigureColumns.Estimate("cost", "money", "what it costs; blank when no price is given"),
+            FigureColumns.Seasons,
         ]);
         foreach (var house in result.Houses)
         {
@@ -57,7 +59,7 @@ internal static class FuelTable
             Amounts(table, mats.KilowattHours, Spreads.Times(mats.KilowattHours, price), result.Seasons);
         }
 
-        return table.ToBytes();
+        return table;
     }
 
     /// <summary>A month as year and month: 2027-04.</summary>

@@ -1,15 +1,32 @@
+using System.Collections.Immutable;
 using BenchSim.Report.Words;
 using BenchSim.Study.Invest;
 
 namespace BenchSim.Report.Tables;
 
-/// <summary>The tables of a money case. Money in the user's currency, rates and shares from 0 to 1; blank where there is no figure.</summary>
+/// <summary>
+/// The tables of a money case. Money in the user's currency, rates and shares from 0 to 1; blank where there is no figure.
+/// </summary>
 internal static class InvestTables
 {
+    private static readonly ImmutableArray<Column> s_figures =
+    [
+        new("figure", "text", "name of the figure"),
+        new("unit", "text", "unit of the row; money in your currency"),
+        new("mean", "see unit", "mean; of a rate or a payback that of the average year"),
+        new("low", "see unit", "lower end of the 95 % interval of the mean"),
+        new("high", "see unit", "upper end"),
+        new("p10", "see unit", "one in ten has no more"),
+        new("p50", "see unit", "half have no more"),
+        new("p90", "see unit", "nine in ten have no more"),
+        new("spread_over", "text", "what p10 to p90 are of: seasons, or whole terms of use"),
+        new("number", "count", "how many of them"),
+    ];
+
     /// <summary>The outcome: means, intervals of the mean and spread.</summary>
-    public static byte[] Figures(InvestResult result)
+    public static CsvTable Figures(InvestResult result)
     {
-        var table = new CsvTable("figure", "unit", "mean", "low", "high", "p10", "p50", "p90", "spread_over", "number");
+        var table = new CsvTable(s_figures);
         Money(table, "yearly_net_benefit", result.YearlyBenefit, "seasons", result.Seasons);
         Money(table, "net_present_value", result.NetPresentValue, "lives", result.Lives);
         var rate = result.InternalRate;
@@ -37,23 +54,26 @@ internal static class InvestTables
             .Number(double.NaN)
             .Text("lives")
             .Number(result.Lives);
-        return table.ToBytes();
+        return table;
     }
 
+    private static readonly ImmutableArray<Column> s_parts =
+    [
+        new("part", "text", "part of the yearly net benefit"),
+        new("unit", "text", "unit of its quantity"),
+        new("quantity", "see unit", "variant less base, mean of a season"),
+        new("quantity_low", "see unit", "lower end of its 95 % interval"),
+        new("quantity_high", "see unit", "upper end"),
+        new("is_priced", "yes or no", "a price is given for it"),
+        new("benefit", "money a year", "what it is worth; below 0 a cost"),
+        new("benefit_low", "money a year", "lower end of its 95 % interval"),
+        new("benefit_high", "money a year", "upper end"),
+    ];
+
     /// <summary>What the yearly net benefit is made of.</summary>
-    public static byte[] Parts(InvestResult result)
+    public static CsvTable Parts(InvestResult result)
     {
-        var table = new CsvTable(
-            "part",
-            "unit",
-            "quantity",
-            "quantity_low",
-            "quantity_high",
-            "is_priced",
-            "benefit",
-            "benefit_low",
-            "benefit_high"
-        );
+        var table = new CsvTable(s_parts);
         foreach (var part in result.Parts)
         {
             table
@@ -79,25 +99,28 @@ internal static class InvestTables
             .Number(upkeep)
             .Number(upkeep)
             .Number(upkeep);
-        return table.ToBytes();
+        return table;
     }
 
+    private static readonly ImmutableArray<Column> s_tornado =
+    [
+        new("input", "text", "what is taken lower and higher"),
+        new("value", "its own", "value in force"),
+        new("low", "its own", "lower value"),
+        new("high", "its own", "higher value"),
+        new("range_is_given", "yes or no", "the range is the user's own"),
+        new("net_at_low", "money", "net present value with the lower value"),
+        new("net_at_low_half_width", "money", "half the width of its 95 % interval"),
+        new("net_at_high", "money", "net present value with the higher value"),
+        new("net_at_high_half_width", "money", "half the width of its 95 % interval"),
+        new("swing", "money", "how far apart the two lie"),
+        new("decides", "yes or no", "one of those that decide"),
+    ];
+
     /// <summary>The inputs one at a time.</summary>
-    public static byte[] Tornado(InvestResult result)
+    public static CsvTable Tornado(InvestResult result)
     {
-        var table = new CsvTable(
-            "input",
-            "value",
-            "low",
-            "high",
-            "range_is_given",
-            "net_at_low",
-            "net_at_low_half_width",
-            "net_at_high",
-            "net_at_high_half_width",
-            "swing",
-            "decides"
-        );
+        var table = new CsvTable(s_tornado);
         for (var at = 0; at < result.Tornado.Length; at++)
         {
             var swing = result.Tornado[at];
@@ -115,13 +138,24 @@ internal static class InvestTables
                 .Text(at < result.Deciding ? "yes" : "no");
         }
 
-        return table.ToBytes();
+        return table;
     }
 
+    private static readonly ImmutableArray<Column> s_breakEvens =
+    [
+        new("input", "text", "the value asked about"),
+        new("value", "its own", "value in force"),
+        new("must_be", "text", "whether it must be at least or at most the break-even"),
+        new("break_even", "its own", "value at which the net present value is 0"),
+        new("low", "its own", "lower end of its 95 % interval"),
+        new("high", "its own", "upper end"),
+        new("possible", "yes or no", "a possible value reaches it"),
+    ];
+
     /// <summary>What one must believe.</summary>
-    public static byte[] BreakEvens(InvestResult result)
+    public static CsvTable BreakEvens(InvestResult result)
     {
-        var table = new CsvTable("input", "value", "must_be", "break_even", "low", "high", "possible");
+        var table = new CsvTable(s_breakEvens);
         foreach (var each in result.BreakEvens)
         {
             table
@@ -134,7 +168,7 @@ internal static class InvestTables
                 .Text(each.IsHopeless ? "no" : "yes");
         }
 
-        return table.ToBytes();
+        return table;
     }
 
     private static void Money(CsvTable table, string name, MoneySpread spread, string over, int number) =>

@@ -5,14 +5,19 @@ using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Tables;
 
-/// <summary>The CSV tables of a report. Every column is described in docs/report.md.</summary>
+/// <summary>The CSV tables of a report. Each column is described where it is written.</summary>
 internal static class TableFiles
 {
     /// <summary>Places by date and space.</summary>
-    public static byte[] Daily(StudyResult result)
+    public static CsvTable Daily(StudyResult result)
     {
         DailyFigure<SpaceSeason>[] figures = [.. SpaceFigures.All.OfType<DailyFigure<SpaceSeason>>()];
-        var table = new CsvTable(["date", "space", "places", .. figures.SelectMany(figure => FigureColumns.Days(figure.Id))]);
+        var table = new CsvTable([
+            new("date", "date", "day of the play"),
+            new("space", "text", "space id"),
+            new("places", "places", "places there are on the day"),
+            .. figures.Select(figure => FigureColumns.Spread(figure.Id, figure.Unit, figure.Meaning)),
+        ]);
         for (var day = 0; day < result.Plan.Days; day++)
         {
             foreach (var space in result.Spaces)
@@ -25,50 +30,50 @@ internal static class TableFiles
             }
         }
 
-        return table.ToBytes();
+        return table;
     }
 
     /// <summary>One row a space.</summary>
-    public static byte[] Spaces(StudyResult result)
+    public static CsvTable Spaces(StudyResult result)
     {
-        string[] header =
-        [
-            "space",
-            "name",
-            "kind",
-            "house",
-            "places_first_day",
-            "places_most",
-            .. FigureColumns.Names(SpaceFigures.All, result.Spaces.Length),
-            "seasons",
-        ];
-        var table = new CsvTable(header);
+        var table = new CsvTable([
+            new("space", "text", "space id"),
+            new("name", "text", "its name"),
+            new("kind", "text", "`mat`, `chamber`, `bench` or `table`"),
+            new("house", "text", "house it stands in; blank outdoors"),
+            new("places_first_day", "places", "places on the first day"),
+            new("places_most", "places", "most places on any day"),
+            .. FigureColumns.Of(SpaceFigures.All, result.Spaces),
+            FigureColumns.Seasons,
+        ]);
         foreach (var space in result.Spaces)
         {
-            table.Text(space.Space.Id).Text(space.Space.Name).Text(Trade.Code(space.Space.Kind)).Text(space.Space.HouseId ?? "");
+            table.Text(space.Space.Id).Text(space.Space.Name).Text(Trade.Code(space.Space)).Text(space.Space.HouseId ?? "");
             table.Number(space.Space.Places).Number(space.Places.DefaultIfEmpty(0).Max());
             FigureColumns.Write(table, SpaceFigures.All, space);
             table.Number(result.Seasons);
         }
 
-        return table.ToBytes();
+        return table;
     }
 
     /// <summary>One row a grower.</summary>
-    public static byte[] Growers(StudyResult result)
+    public static CsvTable Growers(StudyResult result)
     {
-        string[] header =
-        [
-            "grower",
-            "batches",
-            "share",
-            "fuel_share",
-            "cost_mean",
-            "cost_share",
-            .. FigureColumns.Names(GrowerFigures.All, result.Spaces.Length),
-            "seasons",
-        ];
-        var table = new CsvTable(header);
+        var table = new CsvTable([
+            new("grower", "text", "grower"),
+            new("batches", "batches", "batches of the grower"),
+            new("share", "0 to 1", "share of all tray-days (mean of the grower over mean of all)"),
+            new("fuel_share", "0 to 1", "share of the fuel; blank where no house has fuel"),
+            new(
+                "cost_mean",
+                "currency",
+                "mean cost of fuel and of the mats' electricity that falls to the grower; blank where a price is missing"
+            ),
+            new("cost_share", "0 to 1", "share of that cost; blank where a price is missing or there is no cost"),
+            .. FigureColumns.Of(GrowerFigures.All, result.Spaces),
+            FigureColumns.Seasons,
+        ]);
         foreach ((var grower, var cost) in result.Growers.Zip(GrowerCost.Of(result)))
         {
             table
@@ -82,6 +87,6 @@ internal static class TableFiles
             table.Number(result.Seasons);
         }
 
-        return table.ToBytes();
+        return table;
     }
 }

@@ -8,9 +8,15 @@ internal static class WaitTable
     /// <summary>What stands in the column of the space for trays that are not sown yet.</summary>
     public const string NotSown = "not sown";
 
-    public static byte[] Write(StudyResult result)
+    public static CsvTable Write(StudyResult result)
     {
-        var table = new CsvTable(["week_from", "from", "by", .. FigureColumns.Days("tray_days"), "seasons"]);
+        var table = new CsvTable([
+            new("week_from", "date", "first day of the week, weeks counting from day 0; `season` for the whole"),
+            new("from", "text", "id of the space the trays stand in; `not sown` for sowings that wait"),
+            new("by", "text", "id of the space they would take first"),
+            FigureColumns.Spread("tray_days", "tray-days", "tray-days refused"),
+            FigureColumns.Seasons,
+        ]);
         foreach (var wait in result.Waits.Where(wait => wait.TrayDays.Most > 0))
         {
             for (var week = 0; week < wait.ByWeek.Length; week++)
@@ -33,7 +39,7 @@ internal static class WaitTable
                 .Number(result.Seasons);
         }
 
-        return table.ToBytes();
+        return table;
     }
 
     private static CsvTable Names(CsvTable table, WaitResult wait) => table.Text(wait.From?.Id ?? NotSown).Text(wait.By.Id);

@@ -21,14 +21,15 @@ public static class BottleneckSentences
             .. result.Pairs.Where(pair => pair.HelpsTogether).Select(pair => Pair(result, pair)),
             .. result.Larger.Select(trial =>
                 $"{SavingWords.Unit(trial.Space, trial.PlacesAdded ?? 0)} "
-                + $"{SavingWords.Effect(trial.LatePlantDays, result.Seasons)}{SavingWords.Fits(trial.Fits)}."
+                + $"{SavingWords.Effect(trial, result.Seasons)}{SavingWords.Fits(trial.Fits)}."
             ),
             .. result
-                .Unlimited.Where(trial => trial != BottleneckOf(result))
+                .Unlimited.Where(trial => trial != Bottleneck(result))
                 .Select(trial =>
                     $"{SavingWords.Name(trial.Space)} without limit, alone, "
-                    + $"{SavingWords.Effect(trial.LatePlantDays, result.Seasons)}{SavingWords.Fits(trial.Fits)}."
+                    + $"{SavingWords.Effect(trial, result.Seasons)}{SavingWords.Fits(trial.Fits)}."
                 ),
+            .. result.Warmer.Select(trial => Warmer(result, trial)),
             .. NoPair(result),
         ];
     }
@@ -39,14 +40,23 @@ public static class BottleneckSentences
     public static string Basis(BottleneckResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        return $"Each interval allows for all {Numbers.Whole(result.Comparisons)} comparisons made here (Bonferroni): "
-            + "with 95 % confidence every one of them holds at once. Everything is played on the same luck, with the planned dates as "
-            + "they are.";
+        return CompareSentences.Allowance(result.Comparisons) + " Everything is played in the same seasons, on the planned dates.";
     }
 
-    // The trials come with the greatest mean saving first; one that is unsure may stand before one that is not.
-    private static BottleneckTrial? BottleneckOf(BottleneckResult result) =>
-        result.Unlimited.FirstOrDefault(trial => SavingWords.IsSaving(trial.LatePlantDays));
+    /// <summary>
+    /// The space that brings most plants out in time without a limit, of those that surely bring some; where none does, that which saves
+    /// most late plant-days, of those that surely save some; null for none.
+    /// </summary>
+    /// <param name="result">What was played.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="result"/> is null.</exception>
+    public static BottleneckTrial? Bottleneck(BottleneckResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+
+        // The trials come with the greatest mean gain first; one that is unsure may stand before one that is not.
+        return result.Unlimited.FirstOrDefault(trial => trial.Helps && trial.PlantsInTime.IsReal)
+            ?? result.Unlimited.FirstOrDefault(trial => trial.Helps);
+    }
 
     private static string Headline(BottleneckResult result)
     {
@@ -57,21 +67,40 @@ public static class BottleneckSentences
 
         if (result.Seasons == 1)
         {
-            return "One season cannot tell a bottleneck from luck. In it, one space alone without limit saves at most "
+            return "One season cannot tell a bottleneck from chance. In it, one space alone without limit saves at most "
                 + $"{Saved(result.Unlimited.Select(trial => trial.LatePlantDays))} of {SavingWords.Amount(result.LatePlantDays)} late "
                 + "plant-days.";
         }
 
-        if (BottleneckOf(result) is not { } first)
+        if (Bottleneck(result) is not { } first)
         {
-            return "No space is a bottleneck by itself: none of them, without limit, alone, saves more of the "
-                + $"{SavingWords.Amount(result.LatePlantDays)} late plant-days a season than luck can.";
+            return "No space is a bottleneck by itself: with no limit on any one of them, no more plants are clearly out in time, and none "
+                + $"of the {SavingWords.Amount(result.LatePlantDays)} late plant-days a season is clearly saved.";
+        }
+
+        if (first.PlantsInTime is { IsReal: true } plants)
+        {
+            return $"The bottleneck is {SavingWords.Name(first.Space)}: without a limit there, "
+                + $"{SavingWords.Amount(plants.Difference)} more plants a season would be out in time ({SavingWords.Range(plants)}), "
+                + $"of {Numbers.Whole(Wanted(result))} wanted{SavingWords.Fits(first.Fits)}.";
         }
 
         var late = first.LatePlantDays;
         return $"The bottleneck is {SavingWords.Name(first.Space)}: without a limit there, {SavingWords.Amount(late.Difference)} of "
             + $"{SavingWords.Amount(late.Base)} late plant-days a season would be saved "
             + $"({SavingWords.Range(late)}){SavingWords.Fits(first.Fits)}.";
+    }
+
+    private static long Wanted(BottleneckResult result) => result.Plan.Batches.Sum(batch => (long)batch.Order.Plants);
+
+    private static string Warmer(BottleneckResult result, WarmerTrial trial)
+    {
+        var units = result.Plan.Scenario.Units;
+        return $"The house {PlainText.Quote(PlainText.Short(trial.House.Name, 40))} as warm as the warmest one "
+            + $"({Temperatures.Words(trial.Warmer.NightC ?? 0, units)} at night instead of "
+            + $"{Temperatures.Words(trial.House.NightC ?? 0, units)}) "
+            + $"{SavingWords.Effect(trial.PlantsInTime, trial.LatePlantDays, result.Seasons)}{SavingWords.Fits(trial.Fits)}. "
+            + "That takes more fuel.";
     }
 
     private static IEnumerable<string> NoPair(BottleneckResult result)
@@ -90,7 +119,7 @@ public static class BottleneckSentences
         }
         else
         {
-            yield return "No two spaces together save more than each alone adds up to, as far as can be told "
+            yield return "No two spaces together clearly save more than the two save apart "
                 + $"({Numbers.Count(result.Pairs.Length, "pair was", "pairs were")} tried).";
         }
     }

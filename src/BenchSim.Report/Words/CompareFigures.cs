@@ -75,32 +75,6 @@ public static class CompareFigures
         return measure.IsMoney ? "" : PlainText.Short(measure.Unit, LongestUnit);
     }
 
-    /// <summary>A share in percent with one decimal, without the sign; never 0 or 100 unless it is: 55.4.</summary>
-    /// <param name="share">Share, 0 to 1.</param>
-    public static string Percent(double share) =>
-        share switch
-        {
-            > 0 and < 0.001 => "under 0.1",
-            > 0.999 and < 1 => "over 99.9",
-            _ => Points(share),
-        };
-
-    /// <summary>Percentage points, one decimal at most: 4.2, -4.2, 0.</summary>
-    /// <param name="share">A difference of shares; 1 is a hundred points.</param>
-    public static string Points(double share)
-    {
-        var points = Math.Round(share * 100, 1, MidpointRounding.AwayFromZero);
-        return points == 0 ? "0" : points.ToString("0.#", null);
-    }
-
-    /// <summary>Percentage points with a sign: +4.2, -4.2, 0.</summary>
-    /// <param name="share">A difference of shares; 1 is a hundred points.</param>
-    public static string SignedPoints(double share)
-    {
-        var text = Points(share);
-        return share > 0 && text is not "0" ? "+" + text : text;
-    }
-
     private static string Size(Measure measure, double size, int decimals)
     {
         var number = size == 0 ? "0" : size.ToString(decimals == 0 ? "#,##0" : "#,##0." + new string('0', decimals), null);

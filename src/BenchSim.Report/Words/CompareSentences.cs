@@ -20,24 +20,35 @@ public static class CompareSentences
     {
         ArgumentNullException.ThrowIfNull(variant);
         ArgumentNullException.ThrowIfNull(fits);
+        return FitsWith(Name(variant), fits, seasons);
+    }
+
+    /// <summary>The same of what has no name of its own.</summary>
+    /// <param name="it">What is set against the base: "this try".</param>
+    /// <param name="fits">What becomes of the chance of fit.</param>
+    /// <param name="seasons">Seasons played.</param>
+    public static string FitsWith(string it, FitChange fits, int seasons)
+    {
+        ArgumentNullException.ThrowIfNull(it);
+        ArgumentNullException.ThrowIfNull(fits);
         var counts =
             $"{Numbers.Whole(fits.OnlyVariant)} of {Numbers.Count(seasons, "season", "seasons")} fit only with it, "
             + $"{Numbers.Whole(fits.OnlyBase)} only without";
         if (fits.Differing == 0)
         {
-            return $"The same seasons fit with and without {Name(variant)}: {Numbers.Whole(fits.Both)} of {Numbers.Whole(seasons)}.";
+            return $"The same seasons fit with and without {it}: {Numbers.Whole(fits.Both)} of {Numbers.Whole(seasons)}.";
         }
 
         if (!fits.IsReal)
         {
-            return $"No difference can be told in the chance that the plan fits: {CompareFigures.SignedPoints(fits.Low)} to "
-                + $"{CompareFigures.SignedPoints(fits.High)} percentage points; {counts}.";
+            return $"No clear difference in the chance that the plan fits: {ChanceWords.SignedPoints(fits)} "
+                + $"percentage points; {counts}.";
         }
 
         (var least, var most) = fits.Difference > 0 ? (fits.Low, fits.High) : (-fits.High, -fits.Low);
-        return $"With {Name(variant)} the plan fits in {CompareFigures.Percent(fits.Variant.Share)} % of seasons instead of "
-            + $"{CompareFigures.Percent(fits.Base.Share)} %: {CompareFigures.Points(Math.Abs(fits.Difference))} percentage points "
-            + $"{(fits.Difference > 0 ? "more" : "fewer")} ({CompareFigures.Points(least)} to {CompareFigures.Points(most)}); {counts}.";
+        return $"With {it} the plan fits in {ChanceWords.Fine(fits.Variant.Share)} of seasons instead of "
+            + $"{ChanceWords.Fine(fits.Base.Share)}: {ChanceWords.Points(Math.Abs(fits.Difference))} percentage points "
+            + $"{(fits.Difference > 0 ? "more" : "fewer")} ({ChanceWords.Points(least)} to {ChanceWords.Points(most)}); {counts}.";
     }
 
     /// <summary>What a real difference of a measure means.</summary>
@@ -52,10 +63,11 @@ public static class CompareSentences
         var decimals = CompareFigures.Decimals(change);
         var amount = CompareFigures.Amount(change.Measure, Math.Abs(change.Difference), decimals);
         (var least, var most) = isMore ? (change.Low, change.High) : (-change.High, -change.Low);
+        var (from, to) = (CompareFigures.Amount(change.Measure, least, decimals), CompareFigures.Amount(change.Measure, most, decimals));
         var range =
-            change.HalfWidth == 0
-                ? "(in every season)"
-                : $"({CompareFigures.Amount(change.Measure, least, decimals)} to {CompareFigures.Amount(change.Measure, most, decimals)})";
+            change.HalfWidth == 0 ? "(in every season)"
+            : string.Equals(from, to, StringComparison.Ordinal) ? ""
+            : $"({from} to {to})";
         var isOne = amount is "1";
         var what = change
             .Measure.Change.Replace("{amount}", amount, StringComparison.Ordinal)
@@ -65,7 +77,7 @@ public static class CompareSentences
             .Replace("{s}", isOne ? "" : "s", StringComparison.Ordinal)
             .Replace("{unit}", CompareFigures.Unit(change.Measure), StringComparison.Ordinal)
             .Replace("{range}", range, StringComparison.Ordinal);
-        return $"With {Name(variant)} {what}.";
+        return $"With {Name(variant)} {what.TrimEnd()}.";
     }
 
     /// <summary>That a difference of a measure is not real.</summary>
@@ -84,9 +96,15 @@ public static class CompareSentences
 
         var unit = CompareFigures.Unit(change.Measure);
         return CompareFigures.Interval(change) is { } interval
-            ? $"No difference can be told in {name}: {interval}{(unit.Length > 0 ? " " + unit : "")}, {played}."
-            : $"No difference can be told in {name}: one season says nothing of luck.";
+            ? $"No clear difference in {name}: {interval}{(unit.Length > 0 ? " " + unit : "")}, {played}."
+            : $"No clear difference in {name}: one season is not enough to say.";
     }
+
+    /// <summary>How intervals that allow for several comparisons are to be read.</summary>
+    /// <param name="comparisons">How many were made.</param>
+    public static string Allowance(int comparisons) =>
+        $"The intervals allow for {Numbers.Count(comparisons, "comparison", "comparisons")} made here (Bonferroni): all of them hold at "
+        + "once with 95 % confidence.";
 
     private static string Name(string variant) => $"\"{PlainText.Short(variant, LongestName)}\"";
 }

@@ -1,28 +1,12 @@
-using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Weather;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Words;
 
 /// <summary>Dates as people read them: "5 April", with the year only where the play runs into a second one.</summary>
-internal sealed class Dates
+public sealed class Dates
 {
-    private static readonly ImmutableArray<string> s_months =
-    [
-        "January",
-        "February",
-        "March",
-        "April",
-        "May",
-        "June",
-        "July",
-        "August",
-        "September",
-        "October",
-        "November",
-        "December",
-    ];
-
     private readonly bool _withYear;
 
     /// <summary>Dates of a play.</summary>
@@ -45,8 +29,11 @@ internal sealed class Dates
     /// <summary>2027-04-05, or nothing when there is no date.</summary>
     public static string Iso(DateOnly? date) => date is { } day ? Iso(day) : "";
 
+    /// <summary>2027-04-05, or a dash for a cell of a table when there is no date.</summary>
+    public static string IsoOrDash(DateOnly? date) => date is { } day ? Iso(day) : "-";
+
     /// <summary>The month's name.</summary>
-    public static string Month(DateOnly date) => s_months[date.Month - 1];
+    public static string Month(DateOnly date) => MonthNames.Of(date.Month - 1);
 
     /// <summary>The month's first three letters.</summary>
     public static string ShortMonth(DateOnly date) => Month(date)[..3];

@@ -9,7 +9,7 @@ namespace BenchSim.Report.Words;
 public static class InvestSentences
 {
     private const int LongestName = 60;
-    private const string OtherSeasons = ", though other seasons might have said otherwise";
+    private const string OtherSeasons = ", though other seasons might have shown something else";
 
     /// <summary>Whether it pays on average.</summary>
     /// <param name="result">The case.</param>
@@ -22,7 +22,7 @@ public static class InvestSentences
         var mean = Money(result, net.Mean);
         var except = result.LeftOut.IsEmpty
             ? ""
-            : " Not counted, for want of a price: "
+            : " Not counted, as it has no price: "
                 + $"{PlainText.List([.. result.LeftOut.Select(part => PlainText.Short(part, LongestName))])}.";
         if (double.IsNaN(net.HalfWidth))
         {
@@ -36,8 +36,8 @@ public static class InvestSentences
             { Low: > 0 } => $"With the figures given it pays on average: over {life} the net present value is {mean} {range}.{except}",
             { High: < 0 } =>
                 $"With the figures given it does not pay on average: over {life} the net present value is {mean} {range}.{except}",
-            _ => $"Whether it pays on average cannot be told: over {life} the net present value is {mean} {range}. "
-                + $"More seasons narrow it.{except}",
+            _ => $"Whether it pays on average is not clear: over {life} the net present value is {mean} {range}. "
+                + $"More seasons would show.{except}",
         };
     }
 
@@ -47,9 +47,17 @@ public static class InvestSentences
     public static string Chance(InvestResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        return $"It pays in {CompareFigures.Percent(result.Pays.Share)} % of {Numbers.Whole(result.Lives)} lives drawn from the "
-            + $"{Numbers.Count(result.Seasons, "season", "seasons")} played (95 % interval {CompareFigures.Percent(result.Pays.Low)} to "
-            + $"{CompareFigures.Percent(result.Pays.High)} %).";
+        if (result.Pays.Hits == 0 || result.Pays.Hits == result.Pays.Seasons)
+        {
+            return $"It pays in {(result.Pays.Hits == 0 ? "none" : "each")} of {Numbers.Whole(result.Lives)} runs of "
+                + $"{Numbers.Count(result.Terms.LifeYears, "year", "years")} drawn from the "
+                + $"{Numbers.Count(result.Seasons, "season", "seasons")} played.";
+        }
+
+        return $"It pays in {ChanceWords.Fine(result.Pays.Share)} of {Numbers.Whole(result.Lives)} runs of "
+            + $"{Numbers.Count(result.Terms.LifeYears, "year", "years")} drawn from the "
+            + $"{Numbers.Count(result.Seasons, "season", "seasons")} played (95 % interval "
+            + $"{ChanceWords.FineInterval(result.Pays)}).";
     }
 
     /// <summary>What decides it.</summary>

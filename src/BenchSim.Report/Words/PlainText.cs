@@ -3,10 +3,17 @@ using System.Text;
 
 namespace BenchSim.Report.Words;
 
-/// <summary>Makes text from users safe to show: valid, on one line, reading in one direction, not too long.</summary>
-internal static class PlainText
+/// <summary>
+/// Makes text from users safe to show on a page, on paper and on a terminal: valid, on one line, not too long; it cannot move the cursor,
+/// change colours, turn the reading direction or hide itself.
+/// </summary>
+public static class PlainText
 {
+    private const int ZeroWidthNonJoiner = 0x200C;
+    private const int ZeroWidthJoiner = 0x200D;
+
     /// <summary>Replaces halves of surrogate pairs, which no encoding can hold, by the replacement character.</summary>
+    /// <param name="text">Any text.</param>
     public static string Valid(string text)
     {
         var broken = false;
@@ -30,68 +37,63 @@ internal static class PlainText
     }
 
     /// <summary>
-    /// Text on one line: line breaks and tabs become spaces, other control characters the replacement character, and the
-    /// characters that turn the reading direction of what follows are dropped, for they could make one name pass for another.
+    /// The text on one line. Line breaks and tabs become spaces; other control characters, and characters that are invisible or turn the
+    /// reading direction, become the replacement character, so that a reader sees that something stood there and one name cannot pass for
+    /// another. The two joiners that some scripts need stay.
     /// </summary>
+    /// <param name="text">Any text.</param>
     public static string OneLine(string text)
     {
-        var builder = new StringBuilder(text.Length);
-        foreach (var rune in text.EnumerateRunes())
+        if (!text.AsSpan().ContainsAnyExceptInRange(' ', '~'))
         {
-            if (IsLineBreakOrTab(rune))
-            {
-                builder.Append(' ');
-            }
-            else if (IsDirectionMark(rune))
-            {
-                continue;
-            }
-            else if (Rune.IsControl(rune) || rune.Value is 0xFFFE or 0xFFFF)
-            {
-                builder.Append('\uFFFD');
-            }
-            else
-            {
-                builder.Append(rune.ToString());
-            }
+            return text;
         }
 
-        return builder.ToString();
+        var safe = new StringBuilder(text.Length);
+        foreach (var rune in text.EnumerateRunes())
+        {
+            safe.Append(
+                IsLineBreakOrTab(rune) ? " "
+                : IsVisible(rune) ? rune.ToString()
+                : "\uFFFD"
+            );
+        }
+
+        return safe.ToString();
     }
 
-    /// <summary>One line of at most <paramref name="most"/> characters as a reader counts them, the rest shown as an ellipsis.</summary>
+    /// <summary>One line of so many characters as a reader counts them; what is left out shows as an ellipsis.</summary>
+    /// <param name="text">Any text.</param>
+    /// <param name="most">Most characters, 1 or more.</param>
     public static string Short(string text, int most)
     {
         var line = OneLine(text).Trim();
-        var elements = StringInfo.GetTextElementEnumerator(line);
-        var count = 0;
-        var cut = 0;
-        while (elements.MoveNext())
-        {
-            count++;
-            if (count == most)
-            {
-                cut = elements.ElementIndex;
-            }
-
-            if (count > most)
-            {
-                return line[..cut].TrimEnd() + "…";
-            }
-        }
-
-        return line;
+        var starts = StringInfo.ParseCombiningCharacters(line);
+        return starts.Length <= most ? line : line[..starts[most - 1]].TrimEnd() + "…";
     }
 
+    /// <summary>The text between quotation marks, on one line and not too long for a sentence.</summary>
+    /// <param name="text">Any text.</param>
+    public static string Quote(string text) => $"\"{Short(text, 60)}\"";
+
     /// <summary>With a capital first letter.</summary>
+    /// <param name="words">One letter or more.</param>
     public static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
-    /// <summary>a, b and c.</summary>
+    /// <summary>a, b and c; "none" for nothing.</summary>
+    /// <param name="words">The words.</param>
     public static string List(IReadOnlyList<string> words) =>
-        words.Count == 1 ? words[0] : $"{string.Join(", ", words.Take(words.Count - 1))} and {words[^1]}";
+        words.Count switch
+        {
+            0 => "none",
+            1 => words[0],
+            _ => $"{string.Join(", ", words.Take(words.Count - 1))} and {words[^1]}",
+        };
 
-    /// <summary>A part of a file name: lower case letters a to z, digits and hyphens; "space" when nothing is left.</summary>
-    public static string FilePart(string text)
+    /// <summary>A part of a file name: lower case letters a to z, digits and hyphens.</summary>
+    /// <param name="text">Any text.</param>
+    /// <param name="otherwise">The part when nothing is left.</param>
+    public static string FilePart(string text, string otherwise)
     {
         var builder = new StringBuilder();
         foreach (var c in text.ToLowerInvariant())
@@ -112,11 +114,17 @@ internal static class PlainText
         }
 
         var part = builder.ToString().Trim('-');
-        return part.Length == 0 ? "space" : part;
+        return part.Length == 0 ? otherwise : part;
     }
 
     private static bool IsLineBreakOrTab(Rune rune) => rune.Value is '\n' or '\r' or '\t' or 0x0B or 0x0C or 0x85 or 0x2028 or 0x2029;
 
-    private static bool IsDirectionMark(Rune rune) =>
-        rune.Value is 0x061C or 0x200E or 0x200F or (>= 0x202A and <= 0x202E) or (>= 0x2066 and <= 0x2069) or 0xFEFF;
+    // The last two are no characters, and XML may not hold them.
+    private static bool IsVisible(Rune rune) =>
+        rune.Value is ZeroWidthNonJoiner or ZeroWidthJoiner
+        || (
+            Rune.GetUnicodeCategory(rune)
+                is not (UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.Surrogate or UnicodeCategory.PrivateUse)
+            && rune.Value is not (0xFFFE or 0xFFFF)
+        );
 }

@@ -14,7 +14,7 @@ internal static class SavingWords
     /// <summary>True when the change really saves something.</summary>
     public static bool IsSaving(MeasureChange change) => change.IsReal && change.Difference < 0;
 
-    /// <summary>An amount of late plant-days.</summary>
+    /// <summary>An amount of late plant-days, or of plants.</summary>
     public static string Amount(double days) => Numbers.Fine(Math.Abs(days));
 
     /// <summary>The interval of what is saved, the smaller end first: "1,100 to 1,370"; a dash where one season
@@ -43,16 +43,63 @@ internal static class SavingWords
     public static string Any(int seasons) => seasons == 1 ? "the one season played" : $"any of {Numbers.Whole(seasons)} seasons";
 
     /// <summary>What becomes of the late plant-days: "would save 1,234 late plant-days a season (1,100 to 1,370)".</summary>
-    public static string Effect(MeasureChange late, int seasons) =>
+    /// <param name="late">Late plant-days.</param>
+    /// <param name="seasons">Seasons played.</param>
+    /// <param name="why">Why it may do harm, to follow a semicolon; empty where nothing is known of it.</param>
+    public static string Effect(MeasureChange late, int seasons, string why = "") =>
         late switch
         {
             { Differing: 0 } => $"changes no late plant-day in {Any(seasons)}",
             _ when IsSaving(late) => $"would save {Amount(late.Difference)} late plant-days a season ({Range(late)})",
-            { IsReal: true } => $"makes it worse: {Amount(late.Difference)} more late plant-days a season ({Range(late)}); "
-                + "what moves on sooner can crowd the next space",
-            _ when double.IsNaN(late.HalfWidth) => "makes no difference that can be told: one season says nothing of luck",
-            _ => $"makes no difference that can be told: {Signed(-late.High)} to {Signed(-late.Low)} late plant-days saved a season",
+            { IsReal: true } => $"makes it worse: {Amount(late.Difference)} more late plant-days a season ({Range(late)})"
+                + (why.Length > 0 ? "; " + why : ""),
+            _ when double.IsNaN(late.HalfWidth) => "makes no clear difference: one season is not enough to say",
+            _ => $"makes no clear difference: {Signed(-late.High)} to {Signed(-late.Low)} late plant-days saved a season",
         };
+
+    /// <summary>What becomes of the plants in time, or else of the late plant-days, with more room in one space, and why, where it does
+    /// harm.</summary>
+    public static string Effect(BottleneckTrial trial, int seasons) => Effect(trial.PlantsInTime, trial.LatePlantDays, seasons, Why(trial));
+
+    /// <summary>What becomes of the plants in time, where that is sure, or else of the late plant-days.</summary>
+    /// <param name="plants">Plants in time.</param>
+    /// <param name="late">Late plant-days.</param>
+    /// <param name="seasons">Seasons played.</param>
+    /// <param name="why">Why it may do harm, to follow a semicolon; empty where nothing is known of it.</param>
+    public static string Effect(MeasureChange plants, MeasureChange late, int seasons, string why = "")
+    {
+        if (!plants.IsReal)
+        {
+            return Effect(late, seasons, why);
+        }
+
+        var reason = why.Length > 0 ? "; " + why : "";
+        if (plants.Difference < 0)
+        {
+            return $"makes it worse: {Amount(plants.Difference)} fewer plants in time a season ({Range(plants)}){reason}";
+        }
+
+        var but = late is { IsReal: true, Difference: > 0 }
+            ? $", but make {Amount(late.Difference)} more late plant-days ({Range(late)}){reason}"
+            : "";
+        return $"would bring {Amount(plants.Difference)} more plants out in time a season ({Range(plants)}){but}";
+    }
+
+    private static string Why(BottleneckTrial trial)
+    {
+        var crowded = trial
+            .Waited.Select((change, kind) => (Kind: (SpaceKind)kind, Change: change))
+            .Where(each => each.Change is { IsReal: true, Difference: > 0 })
+            .OrderByDescending(each => each.Change.Difference)
+            .Select(each =>
+                $"trays then wait {Numbers.Fine(each.Change.Difference)} tray-days more for places on {Trade.Plural(each.Kind)}"
+            );
+        var slower = trial.Growing is { IsReal: true, Difference: > 0 } growing
+            ? $"trays then grow slower, {Numbers.Fine(growing.Difference)} days more from sowing to field size"
+            : "";
+        string[] reasons = [.. crowded.Take(1).Append(slower).Where(reason => reason.Length > 0)];
+        return reasons.Length == 0 ? "the plays do not show why" : string.Join(", and ", reasons);
+    }
 
     /// <summary>What becomes of the chance of fit, to follow an effect; nothing where no season changes.</summary>
     public static string Fits(FitChange fits)
@@ -63,8 +110,9 @@ internal static class SavingWords
         }
 
         return fits.IsReal
-            ? $"; the plan would fit in {Numbers.Percent(fits.Variant.Share)} % of seasons instead of {Numbers.Percent(fits.Base.Share)} %"
-            : "; no difference can be told in the chance that the plan fits";
+            ? $"; {(fits.Difference < 0 ? "but " : "")}the plan would fit in {ChanceWords.Fine(fits.Variant.Share)} of seasons instead of "
+                + ChanceWords.Fine(fits.Base.Share)
+            : "; no clear change in the chance that the plan fits";
     }
 
     /// <summary>What one unit more of a space is: "One mat more for "Heat mats" (8 places)"; "About a tenth more room on "Main benches" (24

@@ -17,6 +17,40 @@ public static class SizeSentences
         return result.Answer is { } answer ? [Found(result, answer), .. Below(result, answer), .. Above(result)] : [.. None(result)];
     }
 
+    /// <summary>Numbers of places below the answer, or all of them where there is none, of which the seasons played cannot say whether they
+    /// are enough.</summary>
+    /// <param name="result">What was played.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="result"/> is null.</exception>
+    public static ImmutableArray<SizePoint> OpenPoints(SizeResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        return [.. result.Curve.Where(point => IsOpen(result, point) && !(point.Places > result.Answer?.Places))];
+    }
+
+    /// <summary>Whether a number of places is enough, in a word or two: "enough", "too few", "open".</summary>
+    /// <param name="result">What was played.</param>
+    /// <param name="point">The number.</param>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static string Word(SizeResult result, SizePoint point)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(point);
+        return point.IsMet ? "enough"
+            : IsOpen(result, point) ? "open"
+            : "not enough";
+    }
+
+    /// <summary>The number tried that brings most plants out in time, the fewest places where several do.</summary>
+    /// <param name="result">What was played.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="result"/> is null.</exception>
+    public static SizePoint MostInTime(SizeResult result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        return result.Curve.MaxBy(point => point.PlantsInTime) ?? result.Unlimited;
+    }
+
+    private static bool IsOpen(SizeResult result, SizePoint point) => !point.IsMet && point.Fits.High >= result.Goal.Share;
+
     /// <summary>What was played, on what luck, and why the search stopped.</summary>
     /// <param name="result">What was played.</param>
     /// <exception cref="ArgumentNullException"><paramref name="result"/> is null.</exception>
@@ -25,7 +59,7 @@ public static class SizeSentences
         ArgumentNullException.ThrowIfNull(result);
         var played =
             $"Played: {Numbers.Count(result.Curve.Length, "number", "numbers")} of places and two plays without limit, "
-            + $"{Numbers.Count(result.Seasons, "season", "seasons")} of each on the same luck, {Numbers.Whole(result.SeasonsInAll)} "
+            + $"{Numbers.Count(result.Seasons, "season", "seasons")} of each, the same ones, {Numbers.Whole(result.SeasonsInAll)} "
             + "seasons in all.";
         var range = $"from 0 to {Numbers.Whole(result.Largest)}, beyond which more places change nothing";
         var stopped = (result.IsWhole, result.Answer) switch
@@ -56,12 +90,22 @@ public static class SizeSentences
 
     private static IEnumerable<string> Below(SizeResult result, SizePoint answer)
     {
-        if (result.Curve.LastOrDefault(point => point.Places < answer.Places) is { } next)
+        if (result.Curve.LastOrDefault(point => point.Places < answer.Places) is not { } next)
         {
-            var verdict = next.Fits.High < result.Goal.Share ? "that is too few" : "whether that is enough cannot be told";
-            yield return $"With {Numbers.Count(next.Places ?? 0, "place", "places")} it fits in {Fits(result, next)}: "
-                + $"{verdict}{(next.Fits.High < result.Goal.Share ? "" : ", more seasons would narrow it")}.";
+            yield break;
         }
+
+        yield return IsOpen(result, next)
+            ? $"{Open(result)} may be enough too: {Numbers.Count(result.Seasons, "season", "seasons")} are too few to say."
+            : $"With {Numbers.Count(next.Places ?? 0, "place", "places")} it fits in {Fits(result, next)}: that is too few.";
+    }
+
+    // "From 21 to 60 places", "60 places".
+    private static string Open(SizeResult result)
+    {
+        var open = OpenPoints(result);
+        (var first, var last) = (open[0].Places ?? 0, open[^1].Places ?? 0);
+        return first == last ? Numbers.Count(last, "place", "places") : $"From {Numbers.Whole(first)} to {Numbers.Whole(last)} places";
     }
 
     private static IEnumerable<string> Above(SizeResult result)
@@ -71,8 +115,7 @@ public static class SizeSentences
         {
             var others =
                 missed.Length == 1 ? "" : $" and {Numbers.Count(missed.Length - 1, "other larger number", "other larger numbers")}";
-            yield return $"More is not always better here: with {Numbers.Whole(missed[0])}{others} of places the goal is missed again; "
-                + "what moves on sooner can crowd the next space.";
+            yield return $"More is not always better here: with {Numbers.Whole(missed[0])}{others} of places the goal is missed again.";
         }
     }
 
@@ -80,11 +123,22 @@ public static class SizeSentences
     {
         var best = result.Curve.Append(result.Unlimited).MaxBy(point => point.Fits.Share)!;
         var canTell = best.Fits.High < result.Goal.Share;
-        yield return canTell
-            ? $"No number of places on {SavingWords.Name(result.Space)} meets the goal of {Goal(result)}: with no limit there the plan "
-                + $"fits in {Fits(result, result.Unlimited)}."
-            : $"No number of places on {SavingWords.Name(result.Space)} is sure to meet the goal of {Goal(result)}: at best, "
-                + $"{Room(best)}, the plan fits in {Fits(result, best)}. Whether that is enough cannot be told; more seasons could tell.";
+        yield return (canTell, OpenPoints(result).IsEmpty) switch
+        {
+            (true, _) =>
+                $"No number of places on {SavingWords.Name(result.Space)} meets the goal of {Goal(result)}: with no limit there the "
+                    + $"plan fits in {Fits(result, result.Unlimited)}.",
+            (_, true) => $"No number of places on {SavingWords.Name(result.Space)} is sure to meet the goal of {Goal(result)}: at best, "
+                + $"{Room(best)}, the plan fits in {Fits(result, best)}. Play more seasons to know.",
+            _ => $"{Open(result)} on {SavingWords.Name(result.Space)} may be enough for the goal of {Goal(result)}: "
+                + $"{Numbers.Count(result.Seasons, "season", "seasons")} are too few to say. At best, {Room(best)}, the plan fits in "
+                + $"{Fits(result, best)}.",
+        };
+        if (Brings(result) is { } brings)
+        {
+            yield return brings;
+        }
+
         if (result.Seasons < result.FewestSeasons)
         {
             yield return $"Even if every season fitted, {Numbers.Count(result.Seasons, "season", "seasons")} could not show it: "
@@ -100,6 +154,22 @@ public static class SizeSentences
         yield return Elsewhere(result);
     }
 
+    // A goal that is out of reach says nothing of the plants that more room brings in time all the same.
+    private static string? Brings(SizeResult result)
+    {
+        var asItIs = result.Curve.FirstOrDefault(point => point.Places == result.Space.Places);
+        var best = MostInTime(result);
+        if (asItIs is null || !(best.Places > asItIs.Places) || !(best.PlantsInTime >= asItIs.PlantsInTime + 1))
+        {
+            return null;
+        }
+
+        var wanted = result.Plan.Batches.Sum(batch => (long)batch.Order.Plants);
+        return $"Still, more of it brings plants in time: {Numbers.Whole(asItIs.PlantsInTime)} of {Numbers.Whole(wanted)} a season "
+            + $"as it is, {Numbers.Whole(best.PlantsInTime)} with {Numbers.Count(best.Places ?? 0, "place", "places")}, "
+            + "the best number tried.";
+    }
+
     private static string Elsewhere(SizeResult result)
     {
         var open = $"with no limit on any space it fits in {Fits(result, result.Everywhere)}";
@@ -110,7 +180,7 @@ public static class SizeSentences
         }
 
         return result.Everywhere.Fits.High >= result.Goal.Share
-            ? $"Nor can it be told of more room elsewhere: {open}."
+            ? $"Whether more room elsewhere would do it is not clear either: {open}."
             : $"More room elsewhere would not do it either: {open}. What is missing then is not room but plants or time: germination, "
                 + "growth, weather or dates.";
     }
@@ -120,12 +190,9 @@ public static class SizeSentences
 
     private static string Verb(int places, string one, string many) => places == 1 ? one : many;
 
-    private static string Goal(SizeResult result) => Numbers.Setting(result.Goal.Share) + " %";
+    private static string Goal(SizeResult result) => ChanceWords.Setting(result.Goal.Share);
 
     private static string Fits(SizeResult result, SizePoint point) =>
-        $"{Percent(point.Fits.Share)} % of {Numbers.Count(result.Seasons, "season", "seasons")} "
-        + $"({Numbers.Setting(result.Goal.Confidence)} % interval {Percent(point.Fits.Low)} to {Percent(point.Fits.High)} %)";
-
-    // One decimal: whole percentages could put both ends of a narrow interval on the goal.
-    private static string Percent(double share) => (share * 100).ToString("0.#", null);
+        $"{ChanceWords.Fine(point.Fits.Share)} of {Numbers.Count(result.Seasons, "season", "seasons")} "
+        + $"({ChanceWords.Setting(result.Goal.Confidence)} interval {ChanceWords.FineInterval(point.Fits)})";
 }

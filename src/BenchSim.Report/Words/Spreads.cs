@@ -3,7 +3,7 @@ using BenchSim.Study.Results;
 namespace BenchSim.Report.Words;
 
 /// <summary>Quantities and dates that differ from season to season, told with their spread.</summary>
-internal static class Spreads
+public static class Spreads
 {
     /// <summary>"typically 700 plants (between 300 and 1,200 in eight seasons of ten)".</summary>
     public static string Amount(Estimate estimate, string one, string many)

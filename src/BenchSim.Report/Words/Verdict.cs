@@ -10,10 +10,21 @@ namespace BenchSim.Report.Words;
 /// <param name="Fits"> True when the plan fits in at least nine seasons of ten beyond doubt (the whole 95 % interval is at or above
 /// <see cref="ReliableFrom"/>), false when it beyond doubt does not (the whole interval is below it), null when the seasons played cannot
 /// tell. </param>
-/// <param name="Headline">One short sentence.</param>
-/// <param name="Sentences">The findings, most important first.</param>
+/// <param name="Headline">How many plants are late in a usual year and in a bad one, whose, and when.</param>
+/// <param name="Chance">The share of seasons that fit, and what fails in the rest.</param>
+/// <param name="Spread">How far the share of seasons that fit may be off; null where the seasons are few, or all alike.</param>
+/// <param name="Decides">Where room runs out, and which batches wait, are held or are slow; none to three sentences.</param>
+/// <param name="Sentences">The findings in full, most important first.</param>
 /// <param name="LeavesOut">What the numbers leave out, one sentence each.</param>
-public sealed record Verdict(bool? Fits, string Headline, ImmutableArray<string> Sentences, ImmutableArray<string> LeavesOut)
+public sealed record Verdict(
+    bool? Fits,
+    string Headline,
+    string Chance,
+    string? Spread,
+    ImmutableArray<string> Decides,
+    ImmutableArray<string> Sentences,
+    ImmutableArray<string> LeavesOut
+)
 {
     /// <summary>Share of seasons from which a plan is said to fit reliably.</summary>
     public const double ReliableFrom = 0.9;
@@ -30,7 +41,10 @@ public sealed record Verdict(bool? Fits, string Headline, ImmutableArray<string>
             : null;
         return new Verdict(
             fits,
-            VerdictChance.Headline(result.Fits, fits),
+            VerdictFelt.Headline(result),
+            VerdictChance.Headline(result),
+            VerdictChance.Spread(result),
+            VerdictDecides.Sentences(result),
             [
                 .. VerdictChance.Sentences(result),
                 .. VerdictCauses.Sentences(result),

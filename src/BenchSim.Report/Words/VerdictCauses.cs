@@ -27,22 +27,28 @@ internal static class VerdictCauses
 
     private static int Misses(StudyResult result) => result.Fits.Seasons - result.Fits.Hits;
 
-    /// <summary>"Of the 455 seasons that do not fit, 200 had trays that stood too long for want of a place, ...".</summary>
-    private static string? Conditions(StudyResult result)
+    /// <summary>The conditions that are not met, most often first, with the seasons of each.</summary>
+    public static (int Seasons, string What)[] Failed(StudyResult result)
     {
-        var misses = Misses(result);
         var goal = (result.Plan.Scenario.Rules.ServiceGoal * 100).ToString("0.##", null);
-        (int Seasons, string What)[] failed =
+        return
         [
             .. new (int Seasons, string What)[]
             {
-                (result.OverHeldForPlace.Hits, "trays that stood too long for want of a place"),
-                (result.TooFewInTime.Hits, $"fewer than {goal} % of the plants in time"),
-                (result.SownTooLate.Hits, "a batch that was sown too late or not in full"),
+                (result.OverHeldForPlace.Hits, "trays stood too long without a place to go to"),
+                (result.TooFewInTime.Hits, $"fewer than {goal} % of the plants were in time"),
+                (result.SownTooLate.Hits, "a batch was sown too late or not in full"),
             }
                 .Where(condition => condition.Seasons > 0)
                 .OrderByDescending(condition => condition.Seasons),
         ];
+    }
+
+    /// <summary>"Of the 455 seasons that do not fit, in 200 trays stood too long without a place to go to, ...".</summary>
+    private static string? Conditions(StudyResult result)
+    {
+        var misses = Misses(result);
+        var failed = Failed(result);
         if (misses == 0 || failed.Length == 0)
         {
             return null;
@@ -50,13 +56,13 @@ internal static class VerdictCauses
 
         if (misses == 1)
         {
-            return $"The one season that does not fit had {string.Join(", and ", failed.Select(condition => condition.What))}.";
+            return $"In the one season that does not fit, {string.Join(", and ", failed.Select(condition => condition.What))}.";
         }
 
         string[] had =
         [
             .. failed.Select(condition =>
-                $"{(condition.Seasons == misses ? "all" : Numbers.Whole(condition.Seasons))} had {condition.What}"
+                $"in {(condition.Seasons == misses ? "all" : Numbers.Whole(condition.Seasons))} {condition.What}"
             ),
         ];
         var more = failed.Sum(condition => condition.Seasons) > misses ? "; a season can fail in more than one way" : "";
@@ -83,35 +89,36 @@ internal static class VerdictCauses
             misses == 1
                 ? "In the one season that does not fit"
                 : $"In {Numbers.Whole(most)} of the {Numbers.Whole(misses)} " + "seasons that do not fit";
-        var first = $"{seasons}, {Reason(leading[0])}.";
+        var first = $"{seasons}, {Reason(result, leading[0])}.";
         if (leading.Length > 1)
         {
-            return $"{first} As often, {Reason(leading[1])}.";
+            return $"{first} As often, {Reason(result, leading[1])}.";
         }
 
         // A second cause with a quarter of the seasons or more is worth a grower's time as well.
         var second = result.Causes.Where(pair => pair.Key != Cause.Hold && pair.Key != leading[0]).MaxBy(pair => pair.Value);
         return 4 * second.Value < misses || second.Value == 0
             ? first
-            : $"{first} In another {Numbers.Whole(second.Value)}, {Reason(second.Key)}.";
+            : $"{first} In another {Numbers.Whole(second.Value)}, {Reason(result, second.Key)}.";
     }
 
-    // A cause other than want of room hides a shortage of room in the same season; a grower has to mend both.
+    // A cause other than lack of room hides a shortage of room in the same season; a grower has to mend both.
     private static string? RoomShortAsWell(StudyResult result, Cause cause)
     {
         var shortest = result.Groups.Where(group => group.Shortage.P50 > 0 && group.RunsOut.Hits > 0).MaxBy(group => group.Shortage.P50);
         return cause == Cause.Place || shortest is null
             ? null
-            : "So more room alone would not mend it. Yet room is short as well: the most that is lacking on one day is "
+            : "So more room alone would not mend it. Yet room is short as well: the largest shortage is "
                 + $"{Spreads.Amount(shortest.Shortage, Trade.Place(shortest.Kind), Trade.Place(shortest.Kind) + "s")}.";
     }
 
-    private static string Reason(Cause cause) =>
+    // Hands are a reason only where the site limits them.
+    private static string Reason(StudyResult result, Cause cause) =>
         cause switch
         {
-            Cause.Place => "the cause is want of room: with places without limit the same season would have fitted",
-            Cause.ThrownOut =>
-                "the cause is trays thrown out: even with room for all, they stood too long for the weather, the date or want of hands",
+            Cause.Place => "the cause is lack of room: with places without limit the same season would have fitted",
+            Cause.ThrownOut => "the cause is trays thrown out: even with room for all, they stood too long for the weather"
+                + (result.Plan.Scenario.Rules.LimitsHands ? ", the date or lack of hands" : " or the date"),
             Cause.Germination => "the cause is loss of plants: even with room for all, too few come up or live",
             Cause.SlowGrowth => "the cause is slow growth: plants are not ready in time even with room for all",
             Cause.Hold => "the cause is the weather: it holds trays back even with room for all",

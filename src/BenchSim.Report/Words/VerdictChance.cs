@@ -5,35 +5,51 @@ namespace BenchSim.Report.Words;
 /// <summary>The part of the verdict that says how likely the plan is to fit.</summary>
 internal static class VerdictChance
 {
-    public static string Headline(Chance chance, bool? fits)
+    /// <summary>Both chances where they differ, and what fails in the seasons that do not fit.</summary>
+    public static string Headline(StudyResult result)
     {
-        if (chance.Seasons == 1)
+        (var room, var weather) = (result.Fits, result.FitsWeatherCounted);
+        var chance = room.Seasons switch
         {
-            return chance.Hits == 1 ? "The plan fits in the one season played." : "The plan does not fit in the one season played.";
-        }
-
-        if (chance.Hits == chance.Seasons)
-        {
-            return "The plan fits in every season played.";
-        }
-
-        if (chance.Hits == 0)
-        {
-            return "The plan does not fit in any season played.";
-        }
-
-        return (fits, chance.Share) switch
-        {
-            (true, _) => "The plan fits in nearly every season.",
-            (null, _) => "The plan may fit, but the seasons played are too few to say whether it fits in nine seasons of ten.",
-            (false, >= 0.5) => "The plan fits more often than not, but not reliably.",
-            _ => "The plan does not fit in most seasons.",
+            1 => room.Hits == 1 ? "The plan fits in the one season played" : "The plan does not fit in the one season played",
+            < Numbers.EnoughSeasons when room.Hits > 0 && room.Hits < room.Seasons =>
+                $"The plan fits in {room.Hits} of {room.Seasons} seasons",
+            _ => $"The plan fits in {ChanceWords.Brief(room)} {(room.Hits == room.Seasons ? "" : "of ")}"
+                + Numbers.Count(room.Seasons, "season", "seasons"),
         };
+        if (room.Hits != weather.Hits)
+        {
+            chance += $" for room, in {ChanceWords.Brief(weather)} for room and weather";
+        }
+
+        var failed = VerdictCauses.Failed(result);
+        return failed.Length == 0 ? chance + "." : $"{chance}. {Rest(room, failed)}";
+    }
+
+    /// <summary>How far the share may be off; null where the seasons are few, or all alike: then they are counted.</summary>
+    public static string? Spread(StudyResult result) =>
+        result.Seasons < Numbers.EnoughSeasons || result.Fits.Hits == 0 || result.Fits.Hits == result.Seasons
+            ? null
+            : $"With {Numbers.Whole(result.Seasons)} seasons played, {ChanceWords.Fine(result.Fits.Share)} may be anything from "
+                + $"{ChanceWords.FineInterval(result.Fits)}.";
+
+    private static string Rest(Chance room, (int Seasons, string What)[] failed)
+    {
+        var misses = room.Seasons - room.Hits;
+        var where = (room.Seasons, room.Hits, 2 * failed[0].Seasons > misses) switch
+        {
+            (1, _, _) => "",
+            _ when failed[0].Seasons == misses => room.Hits == 0 ? "In all of them, " : "In the rest, ",
+            (_, _, true) => "In most of the rest, ",
+            _ => "In some of the rest, ",
+        };
+        var sentence = $"{where}{failed[0].What}";
+        return $"{char.ToUpperInvariant(sentence[0])}{sentence[1..]}.";
     }
 
     public static IEnumerable<string> Sentences(StudyResult result)
     {
-        yield return $"The plan fits in {Numbers.OfSeasons(result.Fits)}.";
+        yield return $"The plan fits in {ChanceWords.OfAllSeasons(result.Fits)}.";
         if (result.Seasons < Numbers.EnoughSeasons)
         {
             yield return result.Seasons == 1
@@ -45,7 +61,7 @@ internal static class VerdictChance
         if (result.FitsWeatherCounted.Hits != result.Fits.Hits)
         {
             yield return "Counting also the days on which only the weather held trays back, it fits in "
-                + $"{Numbers.OfSeasons(result.FitsWeatherCounted)}.";
+                + $"{ChanceWords.OfAllSeasons(result.FitsWeatherCounted)}.";
         }
     }
 }

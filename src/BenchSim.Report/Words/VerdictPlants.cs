@@ -7,15 +7,15 @@ internal static class VerdictPlants
 {
     public static IEnumerable<string> Sentences(StudyResult result)
     {
-        var wanted = Numbers.Count(result.PlantsWanted, "plant", "plants");
+        var wanted = $"{Numbers.Count(result.PlantsWanted, "plant", "plants")} wanted{ClusterWords.OfWhich(result.Plan)}";
         if (result.PlantsLate.Most == 0 && result.PlantsShort.Most == 0)
         {
             var seasons = result.Seasons == 1 ? "the one season played" : $"every one of {Numbers.Whole(result.Seasons)} seasons";
-            yield return $"{wanted} wanted: all are out in time in {seasons}. {InTime(result)}";
+            yield return $"{wanted}: all are out in time in {seasons}. {InTime(result)}";
         }
         else
         {
-            yield return $"{wanted} wanted. In time: {Spreads.Amount(result.PlantsInTime, "plant", "plants")}. {InTime(result)}";
+            yield return $"{wanted}. In time: {Spreads.Amount(result.PlantsInTime, "plant", "plants")}. {InTime(result)}";
             yield return $"Out, but late: {Spreads.Amount(result.PlantsLate, "plant", "plants")}.";
             yield return $"Never out: {Spreads.Amount(result.PlantsShort, "plant", "plants")}.";
         }

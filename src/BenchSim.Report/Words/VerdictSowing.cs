@@ -22,7 +22,7 @@ internal static class VerdictSowing
         BatchResult[] late =
         [
             .. result.Batches.Where(batch =>
-                batch.SownLast.IsUsual() && batch.SownLast.P50 > rules.WorkDayFrom(batch.Plan.SowOn.AddDays(rules.SowWaitDays + 1))
+                batch.SownLast.IsUsual() && batch.SownLast.P50 > rules.WorkDayFrom(batch.Plan.SowOn.AddDays(result.Plan.SownInTimeDays + 1))
             ),
         ];
         if (late.Length > 0)

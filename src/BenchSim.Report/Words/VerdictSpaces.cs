@@ -127,60 +127,37 @@ internal static class VerdictSpaces
         return groups.Where(group => 2 * group.RunsOut.Hits >= most).MinBy(group => group.RunsOutOn.P50 ?? DateOnly.MaxValue);
     }
 
-    /// <summary>A group's name as the site has it: "hardening table" where there is one.</summary>
-    public static string Name(StudyResult result, SpaceKind kind) =>
-        kind == SpaceKind.Table && IsSingular(result, kind) ? "hardening table" : Trade.Plural(kind);
-
     /// <summary>"tray" where every tray takes one place; else "place".</summary>
     public static (string One, string Many) Unit(StudyResult result) =>
         result.Plan.Scenario.TrayTypes.All(tray => tray.PlacesEach == 1) ? ("tray", "trays") : ("place", "places");
 
-    private static bool IsSingular(StudyResult result, SpaceKind kind) =>
-        kind == SpaceKind.Table && result.Spaces.Count(space => space.Space.Kind == kind) == 1;
-
     private static string RunsOut(StudyResult result, GroupResult group, bool othersToo)
     {
-        var verb = IsSingular(result, group.Kind) ? "runs" : "run";
+        var verb = Trade.IsOneTable(result.Plan.Scenario, group.Kind) ? "runs" : "run";
         var subject = group.Places.All(places => places == 0)
             ? $"The site has no {Trade.Place(group.Kind)}s, but trays ask for them:"
-            : $"The {Name(result, group.Kind)} {verb} out{(othersToo ? " first" : "")}:";
-        return $"{subject} in {Share(group.RunsOut)}, {new Dates(result.Plan).Typical(group.RunsOutOn)}; {Worst(result, group)}.";
+            : $"The {Trade.Spaces(result.Plan.Scenario, group.Kind)} {verb} out{(othersToo ? " first" : "")}:";
+        return $"{subject} in {ChanceWords.OfSeasons(group.RunsOut)}, "
+            + $"{new Dates(result.Plan).Typical(group.RunsOutOn)}; {Worst(result, group)}.";
     }
 
     private static string RunsOutToo(StudyResult result, GroupResult group)
     {
-        var verb = IsSingular(result, group.Kind) ? "runs" : "run";
-        return $"The {Name(result, group.Kind)} {verb} out too: in {Share(group.RunsOut)}, "
+        var verb = Trade.IsOneTable(result.Plan.Scenario, group.Kind) ? "runs" : "run";
+        return $"The {Trade.Spaces(result.Plan.Scenario, group.Kind)} {verb} out too: in {ChanceWords.OfSeasons(group.RunsOut)}, "
             + $"{new Dates(result.Plan).Typical(group.RunsOutOn)}; {Worst(result, group)}.";
     }
 
     private static string Blocked(StudyResult result, GroupResult group)
     {
-        var verb = IsSingular(result, group.Kind) ? "is" : "are";
+        var verb = Trade.IsOneTable(result.Plan.Scenario, group.Kind) ? "is" : "are";
         var behind = result.Groups.Where(other => other.Kind > group.Kind && other.RunsOut.Hits > 0).MinBy(other => other.Kind);
         var why = behind is null
             ? "the trays there cannot leave in time"
-            : $"the trays there find no place on the {Name(result, behind.Kind)}";
-        return $"The {Name(result, group.Kind)} {verb} blocked, not short: in {Share(group.RunsOut)} trays are refused a place, "
-            + $"{new Dates(result.Plan).Typical(group.RunsOutOn)}, though the plan never takes more places than there are; {why}.";
-    }
-
-    // The number of seasons stands in the first sentence of the verdict.
-    private static string Share(Chance chance)
-    {
-        if (chance.Seasons == 1)
-        {
-            return "the one season played";
-        }
-
-        if (chance.Hits == chance.Seasons)
-        {
-            return "all seasons";
-        }
-
-        return chance.Seasons < Numbers.EnoughSeasons
-            ? $"{chance.Hits} of {chance.Seasons} seasons"
-            : $"{Numbers.Percent(chance.Share)} % of seasons ({Numbers.Interval(chance)})";
+            : $"the trays there find no place on the {Trade.Spaces(result.Plan.Scenario, behind.Kind)}";
+        return $"The {Trade.Spaces(result.Plan.Scenario, group.Kind)} {verb} blocked, not short: "
+            + $"in {ChanceWords.OfSeasons(group.RunsOut)} trays are refused a place, {new Dates(result.Plan).Typical(group.RunsOutOn)}, "
+            + $"though the plan never takes more places than there are; {why}.";
     }
 
     private static string Worst(StudyResult result, GroupResult group)
@@ -191,30 +168,31 @@ internal static class VerdictSpaces
             one == "tray"
                 ? $"{Numbers.Count(worst.P50, one, many)} {(worst.P50 == 1 ? "has" : "have")} no place"
                 : $"{Numbers.Count(worst.P50, one, many)} {(worst.P50 == 1 ? "is" : "are")} missing";
+        var on = group.WorstWaitingOn.P50 is { } date ? new Dates(result.Plan).Plain(date) : null;
         if (worst.Seasons == 1 || worst.Least.Equals(worst.Most))
         {
-            return $"on the worst day {middle}";
+            return $"on the worst day{(on is null ? "" : $", {on},")} {middle}";
         }
 
         if (worst.P50 == 0)
         {
-            return $"in most seasons nothing is short, in the worst of them {Numbers.Count(worst.Most, one, many)} "
+            return $"in most seasons no tray waits, in the worst of them {Numbers.Count(worst.Most, one, many)} "
                 + $"{(one == "tray" ? "found no place" : "were missing")} on one day";
         }
 
+        var day = $"on the worst day of a season{(on is null ? "" : $", typically {on},")}";
         if (worst.Seasons < Numbers.EnoughSeasons)
         {
-            return $"on the worst day of a season about {middle} ({Numbers.Whole(worst.Least)} to {Numbers.Whole(worst.Most)} over the "
+            return $"{day} about {middle} ({Numbers.Whole(worst.Least)} to {Numbers.Whole(worst.Most)} over the "
                 + $"{worst.Seasons} seasons)";
         }
 
         if (worst.P10.Equals(worst.P90))
         {
-            return $"on the worst day of a season {middle} in at least eight seasons of ten";
+            return $"{day} {middle} in at least eight seasons of ten";
         }
 
-        return $"on the worst day of a season about {middle} ({Numbers.Whole(worst.P10)} to {Numbers.Whole(worst.P90)} in eight seasons of "
-            + "ten)";
+        return $"{day} about {middle} ({Numbers.Whole(worst.P10)} to {Numbers.Whole(worst.P90)} in eight seasons of ten)";
     }
 
     private static IEnumerable<string> NothingRefused(StudyResult result)
@@ -223,9 +201,10 @@ internal static class VerdictSpaces
         yield return $"No tray is refused a place in {seasons}.";
         foreach (var group in result.Groups.Where(group => group.Shortage.Most > 0))
         {
-            yield return $"Yet with places without limit the plan would use more of the {Name(result, group.Kind)} than there are: the "
-                + "most it lacks on one day is "
-                + $"{Spreads.Amount(group.Shortage, "place", "places")}. The trays find room by other ways here, so nothing is short; "
+            yield return "Yet with places without limit the plan would use more of the "
+                + $"{Trade.Spaces(result.Plan.Scenario, group.Kind)} than there are: the "
+                + "largest shortage is "
+                + $"{Spreads.Amount(group.Shortage, "place", "places")}. The trays find room by other ways here, so none waits; "
                 + "keep an eye on it.";
         }
     }

@@ -25,9 +25,9 @@ public static class WaitSentences
         var worst = Array.IndexOf(weeks, weeks.Max());
         var dates = new Dates(plan);
         var all = waits.Sum(wait => wait.TrayDays.Mean);
-        var share = most.TrayDays.Mean < all ? $", {Numbers.Percent(most.TrayDays.Mean / all)} % of all waiting" : "";
+        var share = most.TrayDays.Mean < all ? $", {ChanceWords.Percent(most.TrayDays.Mean / all)} of all waiting" : "";
         var mean = most.Happens.Seasons == 1 ? "" : $" on average ({Numbers.Count(most.Happens.Seasons, "season", "seasons")} played)";
-        return $"Most of the waiting is that of {From(most)} for {SavingWords.Name(most.By)}: "
+        return $"{PlainText.Capital(From(most))} wait most, for {SavingWords.Name(most.By)}: "
             + $"{Spreads.Mean(most.TrayDays, Numbers.Fine, " tray-days", finer: value => value.ToString("#,##0.0", null))}{share}; "
             + $"the worst week begins on {dates.Plain(dates.Day(7 * worst))}, with {Numbers.Fine(weeks[worst])}{mean}.";
     }

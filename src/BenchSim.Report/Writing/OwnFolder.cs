@@ -4,8 +4,7 @@ namespace BenchSim.Report.Writing;
 
 /// <summary>
 /// A folder of one kind that a command writes, under the rules of a <see cref="ReportFolder"/>: whole or absent, and nothing that stood
-/// there is lost but an earlier folder of the same kind. Its marker names its own files and the inputs kept in it; the own files tell its
-/// kind.
+/// there is lost but an earlier folder of the same kind, as it was written. Its marker names its own files, which tell its kind.
 /// </summary>
 /// <param name="directory">Where it goes.</param>
 /// <param name="names">Its own files, besides those that every report of a run may have; empty for the report of a run.</param>
@@ -35,10 +34,9 @@ internal sealed class OwnFolder(string directory, params string[] names)
             folder =>
             {
                 var partial = new PartialFolder(folder, cancel);
-                string[] lines = [.. names, .. inputs.Select(input => Inputs + input.Name)];
                 partial.Save(
                     TargetFolder.MarkerName,
-                    Encoding.UTF8.GetBytes(TargetFolder.MarkerStart + string.Concat(lines.Select(line => line + "\n")))
+                    Encoding.UTF8.GetBytes(TargetFolder.MarkerStart + string.Concat(names.Select(name => name + "\n")))
                 );
                 foreach (var input in inputs)
                 {
@@ -46,7 +44,7 @@ internal sealed class OwnFolder(string directory, params string[] names)
                 }
 
                 save(partial);
-                partial.CheckWhole();
+                partial.Finish();
             },
             cancel
         );
@@ -59,11 +57,10 @@ internal sealed class OwnFolder(string directory, params string[] names)
             return;
         }
 
-        var lines = marker.Split('\n', StringSplitOptions.RemoveEmptyEntries);
-        var own = lines.Skip(1).Where(line => !line.StartsWith(Inputs, StringComparison.Ordinal));
-        if (!own.Order(StringComparer.Ordinal).SequenceEqual(names.Order(StringComparer.Ordinal), StringComparer.Ordinal))
+        var kind = marker.Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(1);
+        if (!kind.Order(StringComparer.Ordinal).SequenceEqual(names.Order(StringComparer.Ordinal), StringComparer.Ordinal))
         {
-            throw new ReportRefusedException($"Nothing was written: '{directory}' holds a report of another kind. Name another folder.");
+            throw new ReportRefusedException(FolderRefusals.OtherKind(directory));
         }
     }
 

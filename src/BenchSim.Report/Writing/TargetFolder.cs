@@ -1,20 +1,16 @@
 using System.Text;
-using System.Text.RegularExpressions;
 
 namespace BenchSim.Report.Writing;
 
 /// <summary>The folder a report goes to: whole or absent, and never at the cost of anyone else's files.</summary>
-internal sealed partial class TargetFolder
+internal sealed class TargetFolder
 {
     /// <summary>Name of the file that marks a folder as made by this program.</summary>
     public const string MarkerName = ".benchsim-report";
 
-    /// <summary>What the marker begins with; the names of the inputs follow, one a line.</summary>
+    /// <summary>What the marker begins with; the names that tell the kind of the folder follow, one a line.</summary>
     public const string MarkerStart =
         "This folder was written by BenchSim. BenchSim replaces it as a whole when it writes the report again.\n";
-
-    /// <summary>Name of the case report, in a report folder and in one of its own.</summary>
-    public const string CaseReport = "case.pdf";
 
     private static readonly EnumerationOptions s_everything = new()
     {
@@ -137,20 +133,46 @@ internal sealed partial class TargetFolder
             throw Refused("is a link to another folder. Name the folder itself");
         }
 
-        if (MarkerOf(folder) is not { } marker)
+        if (TextIn(folder, MarkerName, MarkerText) is null && folder.Exists)
+        {
+            throw new ReportRefusedException(FolderRefusals.NotOurs(_shown));
+        }
+
+        if (folder.Exists)
+        {
+            RefuseWhatWouldBeLost(folder);
+        }
+    }
+
+    // Another writer may put a new folder in the place of the old between two looks: then its list is another.
+    private void RefuseWhatWouldBeLost(DirectoryInfo folder)
+    {
+        var text = TextIn(folder, WrittenFiles.FileName, OwnText.Read);
+        if (WrittenFiles.Of(text) is not { } written)
         {
             if (!folder.Exists)
             {
                 return;
             }
 
-            throw Refused("exists and BenchSim did not write it. Name another folder, or remove this one yourself");
+            throw new ReportRefusedException(FolderRefusals.WithoutList(_shown));
         }
 
-        if (FirstForeign(folder, InputsOf(marker)) is { } foreign)
+        var foreign = FirstForeign(folder, written);
+        var changed = foreign is null ? written.ChangedIn(_path) : [];
+        if (foreign is null && changed.Length == 0)
         {
-            throw Refused($"holds '{foreign}', which is no part of a report. Move it away, or name another folder");
+            return;
         }
+
+        if (!string.Equals(text, TextIn(folder, WrittenFiles.FileName, OwnText.Read), StringComparison.Ordinal))
+        {
+            throw new IOException("Another writer has just put its folder here.");
+        }
+
+        throw foreign is null
+            ? new ReportRefusedException(FolderRefusals.Changed(_shown, changed))
+            : Refused($"holds '{foreign}', which is no part of a report. Move it away, or name another folder");
     }
 
     /// <summary>
@@ -272,75 +294,36 @@ internal sealed partial class TargetFolder
         return missing;
     }
 
-    // A folder without a marker is looked at again: another writer may just be putting one in the place of another.
-    private static string? MarkerOf(DirectoryInfo folder)
+    // A folder without the file is looked at again: another writer may just be putting one in the place of another.
+    private static string? TextIn(DirectoryInfo folder, string name, Func<string, string?> read)
     {
-        string? marker = null;
-        for (var tries = 1; marker is null && folder.Exists && tries <= MostTries; tries++)
+        string? text = null;
+        for (var tries = 1; text is null && folder.Exists && tries <= MostTries; tries++)
         {
-            marker = MarkerText(Path.Combine(folder.FullName, MarkerName));
+            text = read(Path.Combine(folder.FullName, name));
             folder.Refresh();
         }
 
-        return marker;
+        return text;
     }
 
     /// <summary>What the marker holds; null when it is not ours.</summary>
     /// <exception cref="IOException">Another writer takes it away in this moment: what stands must be looked at again.</exception>
-    internal static string? MarkerText(string marker)
-    {
-        // An empty one is none of ours, and a named pipe, which seems empty, would hold up whoever opens it.
-        var file = new FileInfo(marker);
-        if (!file.Exists || file.LinkTarget is not null || file.Length is 0 or > 1_000_000)
-        {
-            return null;
-        }
+    internal static string? MarkerText(string marker) =>
+        OwnText.Read(marker) is { } text && text.StartsWith(MarkerStart, StringComparison.Ordinal) ? text : null;
 
-        var text = File.ReadAllText(marker).ReplaceLineEndings("\n");
-        return text.StartsWith(MarkerStart, StringComparison.Ordinal) ? text : null;
-    }
-
-    private static HashSet<string> InputsOf(string marker) =>
-        new(marker[MarkerStart.Length..].Split('\n', StringSplitOptions.RemoveEmptyEntries), StringComparer.Ordinal);
-
-    /// <summary>The first file or folder, in order of name, that the report did not have; null when all are known.</summary>
-    private static string? FirstForeign(DirectoryInfo folder, HashSet<string> inputs) =>
+    /// <summary>The first file or folder, in order of name, that was not written; null when all were.</summary>
+    private static string? FirstForeign(DirectoryInfo folder, WrittenFiles written) =>
         folder
             .EnumerateFileSystemInfos("*", s_everything)
             .Select(entry => (Entry: entry, Name: Path.GetRelativePath(folder.FullName, entry.FullName).Replace('\\', '/')))
             .Where(item =>
-                item.Entry.LinkTarget is not null
-                || !(item.Entry is DirectoryInfo ? IsKnownFolder(item.Name, inputs) : IsKnownFile(item.Name, inputs))
+                item.Entry.LinkTarget is not null || !(item.Entry is DirectoryInfo ? written.HasFolder(item.Name) : written.Has(item.Name))
             )
             .Select(item => item.Name)
+            .Where(name => !string.Equals(name, WrittenFiles.FileName, StringComparison.Ordinal))
             .Order(StringComparer.Ordinal)
             .FirstOrDefault();
-
-    private static bool IsKnownFolder(string name, HashSet<string> inputs) =>
-        name is "charts" or "tables" or "inputs" || inputs.Any(input => input.StartsWith(name + "/", StringComparison.Ordinal));
-
-    private static bool IsKnownFile(string name, HashSet<string> inputs) =>
-        name
-            is MarkerName
-                or "report.html"
-                or "result.json"
-                or CaseReport
-                or "tables/daily.csv"
-                or "tables/batches.csv"
-                or "tables/spaces.csv"
-                or "tables/growers.csv"
-                or "tables/fuel.csv"
-                or "tables/waits.csv"
-                or "tables/bottlenecks.csv"
-        || inputs.Contains(name)
-        || ChartName().IsMatch(name);
-
-    [GeneratedRegex(
-        @"^charts/(occupancy-[0-9]+-[a-z0-9-]+|batches(-[0-9]+)?)\.png\z",
-        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
-        1000
-    )]
-    private static partial Regex ChartName();
 
     private ReportRefusedException Refused(string why) => new($"No report was written: '{_shown}' {why}.");
 }

@@ -8,32 +8,41 @@ namespace BenchSim.Season.Climate;
 /// seasons, whatever their places; set-points, mats and laws of crops are told apart inside (<see cref="HeatSlots"/>).
 /// </summary>
 /// <param name="Weather">Where the weather comes from: what makes it, not what is said of it.</param>
+/// <param name="Known">The days whose weather is known; null where there are none.</param>
 /// <param name="Opens">First day of the season.</param>
 /// <param name="Seed">Seed of all luck.</param>
 /// <param name="Days">Days of the season.</param>
 /// <param name="ForecastNights">Nights of forecast past its end.</param>
 /// <param name="MediumOffsetK">Temperature of the medium less that of the air, kelvin.</param>
 /// <param name="Light">Factor of the light on growth, by month.</param>
+/// <param name="Latitude">Latitude of the site, degrees; null where it is not given.</param>
+/// <param name="SunCoefficient">Coefficient of the sun's radiation from the range of temperature.</param>
 internal sealed record ClimateKey(
     object Weather,
+    KnownDays? Known,
     DateOnly Opens,
     ulong Seed,
     int Days,
     int ForecastNights,
     double MediumOffsetK,
-    ImmutableArray<double> Light
+    ImmutableArray<double> Light,
+    double? Latitude,
+    double SunCoefficient
 )
 {
     /// <summary>The key of a scenario.</summary>
     public static ClimateKey Of(Scenario scenario, int days, ulong seed) =>
         new(
             scenario.Weather is GeneratedWeather generated ? generated.Model : scenario.Weather,
+            scenario.Known,
             scenario.Window.Opens,
             seed,
             days,
             scenario.Rules.ForecastNights,
             scenario.Rules.MediumOffsetK,
-            scenario.Rules.Light
+            scenario.Rules.Light,
+            scenario.Latitude,
+            scenario.SunCoefficient
         );
 
     /// <summary>Whether two keys hold the same.</summary>
@@ -41,7 +50,9 @@ internal sealed record ClimateKey(
         other is not null
         && (Opens, Seed, Days, ForecastNights, MediumOffsetK)
             == (other.Opens, other.Seed, other.Days, other.ForecastNights, other.MediumOffsetK)
+        && (Latitude, SunCoefficient) == (other.Latitude, other.SunCoefficient)
         && Light.AsSpan().SequenceEqual(other.Light.AsSpan())
+        && Equals(Known, other.Known)
         && Weather.Equals(other.Weather);
 
     /// <summary>Equal for equal keys.</summary>

@@ -41,7 +41,7 @@ internal sealed class ClimateLayout
         _emergenceOfCrop = [.. scenario.Crops.Select(crop => emergences.IndexOf(EmergenceOf(crop)))];
         _growthOfCrop = [.. scenario.Crops.Select(crop => growths.IndexOf(GrowthOf(crop)))];
 
-        _numberOfAir = [slots.AirOf(null), .. scenario.Houses.Select(house => slots.AirOf(house.Air))];
+        _numberOfAir = [slots.AirOf(null), .. scenario.Houses.Select(house => slots.AirOf(house.AirAt(scenario.Latitude)))];
         (bool IsMat, int Number)[] media =
         [
             .. _numberOfAir.Select(number => (false, number)),
@@ -91,7 +91,8 @@ internal sealed class ClimateLayout
     /// <summary>Number of the heat sum of a law of growth in an air.</summary>
     public int GrowthSlot(int growth, int air) => _growthSlots[growth, air];
 
-    private static HeatLaw EmergenceOf(Crop crop) => HeatLaw.Emergence(crop.EmergeBaseC, crop.EmergeOptimumC, crop.EmergeCeilingC);
+    private static HeatLaw EmergenceOf(Crop crop) =>
+        HeatLaw.Emergence(crop.EmergeBaseC, crop.EmergeOptimumC, crop.EmergePlateauC, crop.EmergeCeilingC);
 
     private static HeatLaw GrowthOf(Crop crop) => HeatLaw.Growth(crop.GrowthBaseC, crop.GrowthCapC);
 }

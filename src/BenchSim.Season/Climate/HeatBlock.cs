@@ -24,9 +24,9 @@ internal sealed class HeatBlock
     // A place without a law adds nothing: it never is as warm as its base.
     private Vector512<double> _bases = Vector512.Create(double.PositiveInfinity);
     private Vector512<double> _caps = Vector512.Create(double.PositiveInfinity);
-    private Vector512<double> _optima = Vector512.Create(double.PositiveInfinity);
+    private Vector512<double> _plateaus = Vector512.Create(double.PositiveInfinity);
     private Vector512<double> _ceilings = Vector512.Create(double.PositiveInfinity);
-    private double _lowestOptimum = double.PositiveInfinity;
+    private double _lowestPlateau = double.PositiveInfinity;
 
     /// <summary>Makes an empty block.</summary>
     /// <param name="offsetK">Temperature of the medium less that of the air, kelvin.</param>
@@ -46,8 +46,13 @@ internal sealed class HeatBlock
     /// <summary>Laws it holds.</summary>
     public int Count { get; private set; }
 
-    /// <summary>Whether one of its sums was asked for under the present weather; others need not be filled.</summary>
+    /// <summary>Whether one of its sums was asked for under the present weather.</summary>
     public bool IsAsked { get; set; }
+
+    /// <summary>
+    /// Whether it is filled as far as the others are: one that was asked for under the weather before is, and one that is asked for now.
+    /// </summary>
+    public bool IsFilled { get; set; }
 
     /// <summary>Adds a law; the block must have room, and its days must then be added anew from the first.</summary>
     /// <returns>The place of the law in the block.</returns>
@@ -68,11 +73,12 @@ internal sealed class HeatBlock
             return Count++;
         }
 
-        _optima = _optima.WithElement(Count, law.OptimumC);
+        _caps = _caps.WithElement(Count, law.OptimumC);
+        _plateaus = _plateaus.WithElement(Count, law.PlateauC);
         _ceilings = _ceilings.WithElement(Count, law.CeilingC);
         _heights = _heights.WithElement(Count, law.OptimumC - law.BaseC);
-        _widths = _widths.WithElement(Count, law.CeilingC - law.OptimumC);
-        _lowestOptimum = Math.Min(_lowestOptimum, law.OptimumC);
+        _widths = _widths.WithElement(Count, law.CeilingC - law.PlateauC);
+        _lowestPlateau = Math.Min(_lowestPlateau, law.PlateauC);
         return Count++;
     }
 
@@ -95,7 +101,7 @@ internal sealed class HeatBlock
             var rates = Vector512.MinNative(temperatures, caps) - bases;
 
             // A division costs more than all the rest, and few hours are that warm.
-            if (air + _offsetK > _lowestOptimum)
+            if (air + _offsetK > _lowestPlateau)
             {
                 rates = Falling(temperatures, rates);
             }
@@ -107,10 +113,10 @@ internal sealed class HeatBlock
         }
     }
 
-    // The line that falls from the optimum to the ceiling, where the optimum is passed.
+    // The line that falls from the plateau to the ceiling, where the plateau is passed.
     private Vector512<double> Falling(Vector512<double> temperatures, Vector512<double> rising) =>
         Vector512.ConditionalSelect(
-            Vector512.LessThanOrEqual(temperatures, _optima),
+            Vector512.LessThanOrEqual(temperatures, _plateaus),
             rising,
             _heights * (_ceilings - temperatures) / _widths
         );

@@ -31,7 +31,19 @@ internal sealed class HeatSums(int days, double[] light, double offsetK, FillAir
     public int Filled { get; private set; }
 
     /// <summary>Bytes of the sums.</summary>
-    public long Bytes => _airs.Sum(air => air.Blocks.Count) * (Hours + 1L) * HeatBlock.Most * sizeof(double);
+    public long Bytes
+    {
+        get
+        {
+            var blocks = 0;
+            foreach (var air in _airs)
+            {
+                blocks += air.Blocks.Count;
+            }
+
+            return blocks * (Hours + 1L) * HeatBlock.Most * sizeof(double);
+        }
+    }
 
     /// <summary>Empties the sums, for other weather.</summary>
     public void Renew()
@@ -39,7 +51,7 @@ internal sealed class HeatSums(int days, double[] light, double offsetK, FillAir
         (_filledDays, Filled) = (0, 0);
         foreach (var air in _airs)
         {
-            air.Blocks.ForEach(block => block.IsAsked = false);
+            air.Blocks.ForEach(block => (block.IsFilled, block.IsAsked) = (block.IsAsked, false));
         }
     }
 
@@ -61,7 +73,7 @@ internal sealed class HeatSums(int days, double[] light, double offsetK, FillAir
         }
 
         var table = new HeatTable(this, block, block.Add(law));
-        block.IsAsked = false;
+        block.IsFilled = false;
         Ask(block);
         return table;
     }
@@ -70,12 +82,13 @@ internal sealed class HeatSums(int days, double[] light, double offsetK, FillAir
     /// <param name="block">A block of these sums.</param>
     public void Ask(HeatBlock block)
     {
-        if (block.IsAsked)
+        block.IsAsked = true;
+        if (block.IsFilled)
         {
             return;
         }
 
-        block.IsAsked = true;
+        block.IsFilled = true;
         var air = _airs.Find(each => each.Blocks.Contains(block))!.Air;
         Span<double> airC = stackalloc double[HourlyClimate.Hours];
         for (var day = 0; day < _filledDays; day++)
@@ -98,7 +111,7 @@ internal sealed class HeatSums(int days, double[] light, double offsetK, FillAir
                 var isThere = false;
                 foreach (var block in blocks)
                 {
-                    if (!block.IsAsked)
+                    if (!block.IsFilled)
                     {
                         continue;
                     }

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Climate;
@@ -14,6 +15,7 @@ internal sealed class KeptClimates
 
     private readonly ClimateStore _store;
     private readonly double[] _light;
+    private readonly SunDays? _sun;
     private readonly ConcurrentDictionary<int, SeasonWeather> _weathers = new();
 
     // A thread gets back what it gave last, so that a season played twice finds its heat.
@@ -25,6 +27,7 @@ internal sealed class KeptClimates
         (_store, Key) = (store, key);
         WeatherDays = key.Days + key.ForecastNights + 1;
         Source = WeatherSource.Of(scenario, WeatherDays);
+        _sun = key.Latitude is { } latitude ? new SunDays(latitude, key.SunCoefficient, key.Opens, WeatherDays) : null;
         _light = [.. Enumerable.Range(0, key.Days).Select(day => key.Light[key.Opens.AddDays(day).Month - 1])];
     }
 
@@ -101,7 +104,7 @@ internal sealed class KeptClimates
         return true;
     }
 
-    private SeasonHeat Room() => new(Slots, _light, Key.MediumOffsetK);
+    private SeasonHeat Room() => new(Slots, _light, Key.MediumOffsetK, _sun);
 
     // Weather that is not kept is drawn into the room of that before, unless others may be reading it.
     private SeasonWeather WeatherOf(int number, int season, SeasonWeather before)

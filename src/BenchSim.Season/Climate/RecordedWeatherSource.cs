@@ -11,18 +11,18 @@ internal sealed class RecordedWeatherSource : WeatherSource
     // Half the width of the window over which normal weather is averaged: a fortnight and a day smooths four years enough to plan by.
     private const int NormalReachDays = 7;
 
-    private readonly RecordedWeather record;
-    private readonly DateOnly opens;
-    private readonly Dictionary<DateOnly, DailyWeather> byDate;
+    private readonly RecordedWeather _record;
+    private readonly DateOnly _opens;
+    private readonly Dictionary<DateOnly, DailyWeather> _byDate;
 
     public RecordedWeatherSource(RecordedWeather record, DateOnly opens, int days)
     {
-        this.record = record;
-        this.opens = opens;
-        byDate = new Dictionary<DateOnly, DailyWeather>(record.Days.Length);
+        _record = record;
+        _opens = opens;
+        _byDate = new Dictionary<DateOnly, DailyWeather>(record.Days.Length);
         foreach (var day in record.Days)
         {
-            byDate[day.Date] = day;
+            _byDate[day.Date] = day;
         }
 
         Years = record.FixedYear is { } year ? [.. WholeYears(days).Where(whole => whole == year)] : WholeYears(days);
@@ -48,13 +48,13 @@ internal sealed class RecordedWeatherSource : WeatherSource
     {
         if (Years.IsEmpty)
         {
-            throw new InvalidOperationException($"{record.File} has no year that covers the season.");
+            throw new InvalidOperationException($"{_record.File} has no year that covers the season.");
         }
 
         var year = Years[Which(seed, season)];
         for (var index = 0; index < into.Tmin.Length; index++)
         {
-            var day = Nearest(opens.AddDays(index - SeasonWeather.LeadDays), year);
+            var day = Nearest(_opens.AddDays(index - SeasonWeather.LeadDays), year);
             (into.Tmin[index], into.Tmax[index], into.Rain[index]) = (day.TminC, day.TmaxC, day.RainMm);
         }
     }
@@ -66,7 +66,7 @@ internal sealed class RecordedWeatherSource : WeatherSource
         var tmax = new double[366];
         var rain = new double[366];
         var count = new int[366];
-        foreach (var day in record.Days)
+        foreach (var day in _record.Days)
         {
             var slot = LeapSlot(day.Date);
             tmin[slot] += day.TminC;
@@ -77,7 +77,7 @@ internal sealed class RecordedWeatherSource : WeatherSource
 
         for (var index = 0; index < into.Tmin.Length; index++)
         {
-            var centre = LeapSlot(opens.AddDays(index - SeasonWeather.LeadDays));
+            var centre = LeapSlot(_opens.AddDays(index - SeasonWeather.LeadDays));
             var (low, high, wet, days) = (0.0, 0.0, 0.0, 0);
             for (var reach = -NormalReachDays; reach <= NormalReachDays; reach++)
             {
@@ -94,18 +94,18 @@ internal sealed class RecordedWeatherSource : WeatherSource
 
     private ImmutableArray<int> WholeYears(int days)
     {
-        if (record.Days.IsEmpty)
+        if (_record.Days.IsEmpty)
         {
             return [];
         }
 
         var years = ImmutableArray.CreateBuilder<int>();
-        for (var year = record.Days[0].Date.Year; year <= record.Days[^1].Date.Year; year++)
+        for (var year = _record.Days[0].Date.Year; year <= _record.Days[^1].Date.Year; year++)
         {
             var whole = true;
             for (var day = 0; whole && day < days; day++)
             {
-                whole = byDate.ContainsKey(InYear(opens.AddDays(day), year));
+                whole = _byDate.ContainsKey(InYear(_opens.AddDays(day), year));
             }
 
             if (whole)
@@ -121,7 +121,7 @@ internal sealed class RecordedWeatherSource : WeatherSource
     // none.
     private DateOnly InYear(DateOnly date, int year)
     {
-        var target = year + date.Year - opens.Year;
+        var target = year + date.Year - _opens.Year;
         return new DateOnly(target, date.Month, Math.Min(date.Day, DateTime.DaysInMonth(target, date.Month)));
     }
 
@@ -129,11 +129,11 @@ internal sealed class RecordedWeatherSource : WeatherSource
     private DailyWeather Nearest(DateOnly date, int year)
     {
         var wanted = InYear(date, year);
-        if (byDate.TryGetValue(wanted, out var day))
+        if (_byDate.TryGetValue(wanted, out var day))
         {
             return day;
         }
 
-        return wanted < record.Days[0].Date ? record.Days[0] : record.Days[^1];
+        return wanted < _record.Days[0].Date ? _record.Days[0] : _record.Days[^1];
     }
 }

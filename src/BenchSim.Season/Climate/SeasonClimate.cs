@@ -1,3 +1,5 @@
+using BenchSim.Season.Heat;
+
 namespace BenchSim.Season.Climate;
 
 /// <summary>
@@ -30,6 +32,9 @@ internal sealed class SeasonClimate(ClimateLayout layout, SeasonHeat heat)
     /// the lowest from 18:00 to 06:00.
     /// </summary>
     public double[] NightC(int air) => heat.NightC(layout.NumberOf(air));
+
+    /// <summary>A day in a house in a few figures.</summary>
+    public DayInHouse Look(int house, int day) => heat.Look(layout.NumberOf(house + 1), day);
 
     /// <summary>Kelvin-hours the heater of a house must make up, by day; 0 in an unheated house.</summary>
     public double[] HeatingKelvinHours(int house) => heat.HeatingKelvinHours(layout.NumberOf(house + 1));

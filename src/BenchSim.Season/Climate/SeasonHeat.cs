@@ -12,6 +12,7 @@ internal sealed class SeasonHeat
     private readonly int _days;
     private readonly HeatSums _inAirs;
     private readonly HeatSums _onMats;
+    private readonly Outdoors _outdoors;
     private readonly List<AirDays> _airs = [];
     private HeatTable?[] _tables = [];
     private SeasonClimate? _seen;
@@ -20,8 +21,10 @@ internal sealed class SeasonHeat
     /// <param name="slots">Numbers of the airs, mats and sums.</param>
     /// <param name="light">Factor of the light on growth, by day of the season.</param>
     /// <param name="offsetK">Temperature of the medium off the mats less that of the air, kelvin.</param>
-    public SeasonHeat(HeatSlots slots, double[] light, double offsetK)
+    /// <param name="sun">The sun of the site; null where it does not say where it lies.</param>
+    public SeasonHeat(HeatSlots slots, double[] light, double offsetK, SunDays? sun = null)
     {
+        _outdoors = new Outdoors(sun);
         (_slots, _days) = (slots, light.Length);
         Weather = new SeasonWeather(0);
         _inAirs = new HeatSums(_days, light, offsetK, FillAir);
@@ -46,6 +49,7 @@ internal sealed class SeasonHeat
     public void Renew(SeasonWeather weather, int? number)
     {
         (Weather, Holds) = (weather, number);
+        _outdoors.Take(weather);
         _inAirs.Renew();
         _airs.ForEach(air => air.Clear());
     }
@@ -87,7 +91,7 @@ internal sealed class SeasonHeat
         if (!days.HasNights)
         {
             days.NightsC ??= new double[Weather.Days - 1];
-            days.Hours.FillNights(Tmin, Tmax, days.NightsC);
+            days.Hours.FillNights(_outdoors, days.NightsC);
             days.HasNights = true;
         }
 
@@ -102,18 +106,19 @@ internal sealed class SeasonHeat
         if (!days.HasHeating)
         {
             days.Heating ??= new double[_days];
-            days.Hours.FillHeating(Tmin, Tmax, days.Heating);
+            days.Hours.FillHeating(_outdoors, days.Heating);
             days.HasHeating = true;
         }
 
         return days.Heating!;
     }
 
-    private ReadOnlySpan<double> Tmin => Weather.Tmin.AsSpan(SeasonWeather.LeadDays);
+    /// <summary>A day in a house in a few figures.</summary>
+    /// <param name="air">Number of the air, that of a house.</param>
+    /// <param name="day">Day, 0 or later.</param>
+    public DayInHouse Look(int air, int day) => DaysOf(air).Hours.Look(_outdoors, day);
 
-    private ReadOnlySpan<double> Tmax => Weather.Tmax.AsSpan(SeasonWeather.LeadDays);
-
-    private void FillAir(int air, int day, Span<double> airC) => DaysOf(air).Hours.FillDay(Tmin[day], Tmax[day], airC);
+    private void FillAir(int air, int day, Span<double> airC) => DaysOf(air).Hours.FillDay(_outdoors, day, airC);
 
     private AirDays DaysOf(int air)
     {

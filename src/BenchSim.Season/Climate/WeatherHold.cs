@@ -14,12 +14,12 @@ internal static class WeatherHold
     /// <param name="nightsC">Temperature of the night after the round, by day, where the table stands, degrees Celsius.</param>
     /// <param name="day">Day, 0 the first of the season.</param>
     /// <param name="rules">Rules of the site.</param>
-    /// <param name="hardenAboveC">Temperature every forecast night must reach, degrees Celsius.</param>
-    public static bool FromTable(double[] nightsC, int day, SiteRules rules, double hardenAboveC)
+    /// <param name="tableAboveC">Temperature every forecast night must reach, degrees Celsius.</param>
+    public static bool FromTable(double[] nightsC, int day, SiteRules rules, double tableAboveC)
     {
         for (var night = 0; night < rules.ForecastNights; night++)
         {
-            if (UnderCover(nightsC[day + night], rules, hardenAboveC) < hardenAboveC)
+            if (UnderCover(nightsC[day + night], rules, tableAboveC) < tableAboveC)
             {
                 return true;
             }
@@ -29,23 +29,25 @@ internal static class WeatherHold
     }
 
     /// <summary>
-    /// Whether the weather keeps a crop from the field at the round of a day: a forecast night's own lowest, or the rain of the two days
-    /// before.
+    /// Whether the weather keeps a crop from the field at the round of a day: a forecast night under the cover of the field, or the rain of
+    /// the two days before where the cover lets it in.
     /// </summary>
     /// <param name="weather">Weather outdoors.</param>
     /// <param name="day">Day, 0 the first of the season.</param>
     /// <param name="rules">Rules of the site.</param>
-    /// <param name="fieldAboveC">Temperature every forecast night must reach, degrees Celsius.</param>
-    public static bool FromField(SeasonWeather weather, int day, SiteRules rules, double fieldAboveC)
+    /// <param name="fieldAboveC">Temperature every forecast night must reach under the cover, degrees Celsius.</param>
+    /// <param name="cover">What stands over the row in the field.</param>
+    public static bool FromField(SeasonWeather weather, int day, SiteRules rules, double fieldAboveC, FieldCover cover)
     {
-        if (IsWet(weather, day, rules))
+        if (IsWet(weather, day, rules) && !cover.KeepsRainOff())
         {
             return true;
         }
 
+        var gainK = rules.FieldGainK(cover);
         for (var night = 1; night <= rules.ForecastNights; night++)
         {
-            if (weather.TminOf(day + night) < fieldAboveC)
+            if (weather.TminOf(day + night) + gainK < fieldAboveC)
             {
                 return true;
             }
@@ -54,17 +56,19 @@ internal static class WeatherHold
         return false;
     }
 
-    /// <summary>Whether the field is too wet at the round of a day, whatever the crop.</summary>
+    /// <summary>Whether the field is too wet at the round of a day, whatever the crop; not under a cover that keeps rain off.</summary>
     /// <param name="weather">Weather outdoors.</param>
     /// <param name="day">Day, 0 the first of the season.</param>
     /// <param name="rules">Rules of the site.</param>
     public static bool IsWet(SeasonWeather weather, int day, SiteRules rules) =>
         weather.RainOf(day - 2) + weather.RainOf(day - 1) > rules.WetLimitMm;
 
-    /// <summary>A night's temperature on the table, degrees Celsius: the row cover goes on when the night is too cold to count.</summary>
+    /// <summary>
+    /// A night's temperature on the table, degrees Celsius: the row cover goes on when the night is too cold to go out without.
+    /// </summary>
     /// <param name="nightC">Temperature of the night without cover, degrees Celsius.</param>
     /// <param name="rules">Rules of the site.</param>
-    /// <param name="hardenAboveC">Temperature below which the cover goes on, degrees Celsius.</param>
-    public static double UnderCover(double nightC, SiteRules rules, double hardenAboveC) =>
-        nightC < hardenAboveC ? nightC + rules.CoverGainK : nightC;
+    /// <param name="tableAboveC">Temperature below which the cover goes on, degrees Celsius.</param>
+    public static double UnderCover(double nightC, SiteRules rules, double tableAboveC) =>
+        nightC < tableAboveC ? nightC + rules.CoverGainK : nightC;
 }

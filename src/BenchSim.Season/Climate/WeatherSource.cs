@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Weather;
 
 namespace BenchSim.Season.Climate;
 
@@ -17,14 +19,17 @@ public abstract class WeatherSource
     public static WeatherSource Of(Scenario scenario, int days)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        return scenario.Weather switch
+        return scenario.Known is { } known ? new KnownWeatherSource(Drawn(scenario, days, known.Seen), known) : Drawn(scenario, days, []);
+    }
+
+    private static WeatherSource Drawn(Scenario scenario, int days, ImmutableArray<DailyWeather> seen) =>
+        scenario.Weather switch
         {
             ConstantWeather constant => new ConstantWeatherSource(constant, days),
             RecordedWeather record => new RecordedWeatherSource(record, scenario.Window.Opens, days),
-            GeneratedWeather generated => new GeneratedWeatherSource(generated, scenario.Window.Opens),
+            GeneratedWeather generated => new GeneratedWeatherSource(generated, scenario.Window.Opens, seen),
             _ => throw new ArgumentException($"There is no source for {scenario.Weather.GetType().Name}.", nameof(scenario)),
         };
-    }
 
     /// <summary>Which of the distinct weathers a season has; 0 when every season has its own.</summary>
     /// <param name="seed">Seed of all luck.</param>

@@ -34,7 +34,15 @@ public abstract class Field
     }
 
     /// <summary>What it is called in a sentence: its meaning up to the first pause.</summary>
-    public string Label => Meaning.IndexOfAny([';', ':', '.', '(']) is > 0 and var pause ? Meaning[..pause].TrimEnd() : Meaning;
+    public string Label => Pause(Meaning) is > 0 and var pause ? Meaning[..pause].TrimEnd() : Meaning;
+
+    // A time of day and a decimal have no pause in them.
+    private static int Pause(string meaning) =>
+        Enumerable
+            .Range(0, meaning.Length)
+            .FirstOrDefault(at =>
+                meaning[at] is '(' || (meaning[at] is ';' or ':' or '.' && (at + 1 == meaning.Length || meaning[at + 1] is ' '))
+            );
 
     /// <summary>What holds when it is left out; "required" when it may not be.</summary>
     public string Default { get; internal set; } = "";
@@ -69,9 +77,6 @@ public abstract class Field<TRecord> : Field
     private protected Field(string section, string name, Kind kind)
         : base(section, name, kind) { }
 
-    /// <summary>Whether it has a value in the record. Others say how something is to be read, and show in other values.</summary>
-    public abstract bool HasValue { get; }
-
     /// <summary>The record with the value that is written; as it was where none is, or a bad one, which is reported.</summary>
     public abstract TRecord Read(IWritten written, TRecord record);
 
@@ -97,8 +102,6 @@ internal sealed class Field<TRecord, T>(
     Func<TRecord, UnitSystem, string>? show
 ) : Field<TRecord>(section, name, kind)
 {
-    public override bool HasValue => get is not null;
-
     public override TRecord Read(IWritten written, TRecord record) =>
         set is not null && kind.TryRead(written, out var value) ? set(record, value) : record;
 

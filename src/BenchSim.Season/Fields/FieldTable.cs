@@ -17,6 +17,10 @@ public abstract class FieldTable
     /// <summary>The keys or columns.</summary>
     public abstract ImmutableArray<Field> Fields { get; }
 
+    /// <summary>Keys or columns that a file of before may have, and what to write in their place.</summary>
+    public ImmutableDictionary<string, FormerKey> Former { get; internal init; } =
+        ImmutableDictionary.Create<string, FormerKey>(StringComparer.Ordinal);
+
     /// <summary>Names of the keys or columns.</summary>
     public ImmutableArray<string> Names => field.IsDefault ? field = [.. Fields.Select(each => each.Name)] : field;
 
@@ -26,6 +30,11 @@ public abstract class FieldTable
     /// <param name="normal">A record in which nothing is said: the defaults come from it.</param>
     public static FieldTableMaker<TRecord> Of<TRecord>(string section, string heading, TRecord normal) => new(section, heading, normal);
 }
+
+/// <summary>A key that there is no more.</summary>
+/// <param name="Now">The key that takes its place, so that a file of before has just the one fault.</param>
+/// <param name="Instead">What to write in its place.</param>
+public sealed record FormerKey(string Now, string Instead);
 
 /// <summary>The keys of a section, or the columns of a file, as values of a record.</summary>
 /// <typeparam name="TRecord">The record.</typeparam>
@@ -54,6 +63,7 @@ public sealed class FieldTableMaker<TRecord>
     private readonly string _heading;
     private readonly TRecord _normal;
     private readonly List<Field<TRecord>> _fields = [];
+    private readonly Dictionary<string, FormerKey> _former = new(StringComparer.Ordinal);
 
     internal FieldTableMaker(string section, string heading, TRecord normal) => (_section, _heading, _normal) = (section, heading, normal);
 
@@ -101,6 +111,15 @@ public sealed class FieldTableMaker<TRecord>
         return this;
     }
 
+    /// <summary>A key or column that there is no more: the last key takes its place in a file of before.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="instead">What to write in its place.</param>
+    public FieldTableMaker<TRecord> NoLonger(string name, string instead)
+    {
+        _former.Add(name, new FormerKey(_fields[^1].Name, instead));
+        return this;
+    }
+
     /// <summary>Where a variant gives the last key, these of the base are left out: they say the same in another way.</summary>
     public FieldTableMaker<TRecord> InsteadOf(params ImmutableArray<string> names)
     {
@@ -116,6 +135,6 @@ public sealed class FieldTableMaker<TRecord>
             field.Default = field.Write(_normal, UnitSystem.Metric);
         }
 
-        return new(_section, _heading, [.. _fields]);
+        return new(_section, _heading, [.. _fields]) { Former = _former.ToImmutableDictionary(StringComparer.Ordinal) };
     }
 }

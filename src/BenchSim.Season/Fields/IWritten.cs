@@ -35,6 +35,9 @@ public interface IWritten
     /// <summary>A number within bounds.</summary>
     double? Number(double least, double most);
 
+    /// <summary>An amount of money within bounds; a currency sign beside it says nothing more.</summary>
+    double? Money(double least, double most);
+
     /// <summary>A number with a unit, in the units used inside, within bounds; those of a temperature are of anything on a farm.</summary>
     double? Measured(Quantity measure, double least, double most);
 

@@ -25,6 +25,12 @@ public abstract class Kind(string what, string unit = "", string range = "")
 
     /// <summary>Whether an empty text may be written.</summary>
     public virtual bool MayBeEmpty => false;
+
+    /// <summary>The words of which one is written; none where others may be.</summary>
+    public virtual IEnumerable<string> Choices => [];
+
+    /// <summary>Whether several values may be written.</summary>
+    public virtual bool IsList => false;
 }
 
 /// <summary>A kind of value: how it is read, shown and written.</summary>
@@ -92,11 +98,13 @@ public sealed class WholeKind(int least, int most, string noun = "", string? uni
 /// <param name="unit">Unit; empty for none.</param>
 /// <param name="noun">What follows the number where it is shown, one of it; empty for the number alone.</param>
 /// <param name="plural">Several of it; the noun with an s when it is left out.</param>
-public sealed class NumberKind(double least, double most, string unit = "", string noun = "", string? plural = null)
+/// <param name="isMoney">Whether a currency sign may stand beside it.</param>
+public sealed class NumberKind(double least, double most, string unit = "", string noun = "", string? plural = null, bool isMoney = false)
     : Kind<double>("number", unit, most >= WholeKind.Many ? $"{Plain(least)} or more" : $"{Plain(least)} to {Plain(most)}")
 {
     /// <inheritdoc/>
-    public override bool TryRead(IWritten written, out double value) => Found(written.Number(least, most), out value);
+    public override bool TryRead(IWritten written, out double value) =>
+        Found(isMoney ? written.Money(least, most) : written.Number(least, most), out value);
 
     /// <inheritdoc/>
     public override string Show(double value, UnitSystem units) =>
@@ -221,12 +229,12 @@ public sealed class ChoiceKind<T>(
     string? what = null,
     int named = int.MaxValue,
     Func<T, string>? shown = null
-) : Kind<T>(what ?? Choices(words.DistinctBy(each => each.Value).Select(each => each.Word)))
+) : Kind<T>(what ?? OneOf(words.DistinctBy(each => each.Value).Select(each => each.Word)))
 {
-    private readonly string _choices = Choices(words.Take(named).Select(each => $"\"{each.Word}\""));
+    private readonly string _choices = OneOf(words.Take(named).Select(each => $"\"{each.Word}\""));
 
     /// <summary>The words, one for each meaning.</summary>
-    public IEnumerable<string> Words => words.DistinctBy(each => each.Value).Select(each => each.Word);
+    public override IEnumerable<string> Choices => words.DistinctBy(each => each.Value).Select(each => each.Word);
 
     /// <summary>The word of a meaning.</summary>
     public string this[T value] => words.First(each => EqualityComparer<T>.Default.Equals(each.Value, value)).Word;
@@ -240,7 +248,7 @@ public sealed class ChoiceKind<T>(
     /// <inheritdoc/>
     public override string Write(T value, UnitSystem units) => this[value];
 
-    private static string Choices(IEnumerable<string> words)
+    private static string OneOf(IEnumerable<string> words)
     {
         string[] all = [.. words];
         return string.Join(", ", all[..^1]) + " or " + all[^1];
@@ -258,6 +266,12 @@ public sealed class OptionalKind<T>(Kind<T> kind, string none, bool takesNone)
 {
     /// <inheritdoc/>
     public override bool TakesNone => takesNone;
+
+    /// <inheritdoc/>
+    public override IEnumerable<string> Choices => kind.Choices;
+
+    /// <inheritdoc/>
+    public override bool IsList => kind.IsList;
 
     /// <inheritdoc/>
     public override bool TryRead(IWritten written, out T? value)
@@ -305,6 +319,9 @@ public sealed class ListKind<T>(
     string? once = null
 ) : Kind<ImmutableArray<T>>(what, each.Unit, each.Range)
 {
+    /// <inheritdoc/>
+    public override bool IsList => true;
+
     /// <inheritdoc/>
     public override bool TryRead(IWritten written, out ImmutableArray<T> value)
     {

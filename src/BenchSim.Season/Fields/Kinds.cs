@@ -15,7 +15,8 @@ public static class Kinds
     public static TextKind Name { get; } = new("name");
 
     /// <summary>Yes or no.</summary>
-    public static ChoiceKind<bool> YesNo { get; } = new([("yes", true), ("no", false), ("true", true), ("false", false)], named: 2);
+    public static ChoiceKind<bool> YesNo { get; } =
+        new([("yes", true), ("no", false), ("true", true), ("false", false), ("y", true), ("n", false)], named: 2);
 
     /// <summary>A date.</summary>
     public static DateKind Date { get; } = new();
@@ -40,7 +41,7 @@ public static class Kinds
     public static MeasuredKind Rain { get; } = new(Quantity.Rain, 0, 2000, "depth", "mm or in; a bare number is in mm or in");
 
     /// <summary>Money for something, such as "money a litre".</summary>
-    public static NumberKind MoneyFor(string unit) => new(0, WholeKind.Many, unit);
+    public static NumberKind MoneyFor(string unit) => new(0, WholeKind.Many, unit, isMoney: true);
 
     /// <summary>A temperature within bounds, degrees Celsius.</summary>
     public static MeasuredKind TemperatureFrom(double least, double most) =>

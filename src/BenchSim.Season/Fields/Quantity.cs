@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Heat;
+using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 
 namespace BenchSim.Season.Fields;
@@ -72,6 +73,35 @@ public sealed class Quantity
                 "Btu/(h ft2 F)",
                 "Btu/h ft² F"
             )
+        );
+
+    /// <summary>Heat that a heater gives; watts inside.</summary>
+    public static Quantity Power { get; } =
+        new(
+            "heater output",
+            "a heater output such as 80000 Btu/h or 25 kW",
+            new("kW", "kW", UnitSystem.Metric, value => value * 1000),
+            new("Btu/h", "Btu/h", UnitSystem.Imperial, value => value / HeatUnits.BtuPerWattHour, "Btu/hr", "Btu an hour"),
+            new("W", "W", null, value => value)
+        );
+
+    /// <summary>A volume; litres inside. A cubic foot is 0.3048 metres cubed, a cubic yard 27 of it.</summary>
+    public static Quantity Volume { get; } =
+        new(
+            "volume",
+            "a volume such as 6.5 ft3 or 180 litres",
+            new("litres", "litres", UnitSystem.Metric, value => value, "l", "litre", "liter", "liters"),
+            new(
+                "ft3",
+                "cubic feet",
+                UnitSystem.Imperial,
+                value => value * Volumes.LitresACubicFoot,
+                "cu ft",
+                "ft³",
+                "cubic foot",
+                "cubic feet"
+            ),
+            new("yd3", "cubic yards", null, value => value * 27 * Volumes.LitresACubicFoot, "cu yd", "yd³", "cubic yard", "cubic yards")
         );
 
     /// <summary>What it is, to follow "a unit of".</summary>

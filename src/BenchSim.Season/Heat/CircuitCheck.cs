@@ -21,7 +21,8 @@ public readonly record struct CircuitCheck(double LoadWatts, double LimitWatts)
     public string Words =>
         IsWithin
             ? $"{LoadWatts:0} W of heat mats on a circuit that may carry {LimitWatts:0} W all day: within the 80 % rule."
-            : $"{LoadWatts:0} W of heat mats on a circuit that may carry {LimitWatts:0} W all day: {LoadWatts - LimitWatts:0} W too much for the 80 % rule.";
+            : $"{LoadWatts:0} W of heat mats on a circuit that may carry {LimitWatts:0} W all day: {LoadWatts - LimitWatts:0} W "
+                + "too much for the 80 % rule.";
 
     /// <summary>Checks a load.</summary>
     /// <param name="loadWatts">Watts switched on together, 0 or more.</param>
@@ -41,17 +42,5 @@ public readonly record struct CircuitCheck(double LoadWatts, double LimitWatts)
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(volts);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(breakerAmps);
         return ContinuousShare * volts * breakerAmps;
-    }
-
-    /// <summary>Trays a circuit can warm: whole places whose watts together keep the rule.</summary>
-    /// <param name="wattsPerPlace">Watts of one place on a mat, above 0.</param>
-    /// <param name="volts">Volts of the circuit, above 0.</param>
-    /// <param name="breakerAmps">Amperes of the breaker, above 0.</param>
-    public static int PlacesOn(double wattsPerPlace, double volts, double breakerAmps)
-    {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(wattsPerPlace);
-
-        // A hair of room, so that a load of exactly 80 % is not refused for its last binary digit.
-        return (int)Math.Floor((LimitOf(volts, breakerAmps) / wattsPerPlace) + 1e-9);
     }
 }

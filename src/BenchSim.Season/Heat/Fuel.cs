@@ -28,10 +28,6 @@ public sealed record Fuel(
 
     /// <summary>Units of fuel for an amount of useful heat: heat / (heat content x efficiency).</summary>
     /// <param name="usefulWattHours">Heat the house needs, watt-hours, 0 or more.</param>
-    public double Units(double usefulWattHours) => Units(usefulWattHours, Efficiency);
-
-    /// <summary>Units of fuel for an amount of useful heat with a heater of a given efficiency.</summary>
-    /// <param name="usefulWattHours">Heat the house needs, watt-hours, 0 or more.</param>
     /// <param name="efficiency">Useful heat over heat content, above 0, at most 1 (a heat pump may have more).</param>
     public double Units(double usefulWattHours, double efficiency)
     {

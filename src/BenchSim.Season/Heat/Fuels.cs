@@ -81,10 +81,6 @@ public static class Fuels
     /// <summary>All, in order of id.</summary>
     public static ImmutableArray<Fuel> All { get; } = [Electricity, NaturalGas, HeatingOil, Propane, Wood];
 
-    /// <summary>The fuel of an id; null when there is none.</summary>
-    /// <param name="id">Id.</param>
-    public static Fuel? Find(string id) => All.FirstOrDefault(fuel => string.Equals(fuel.Id, id, StringComparison.Ordinal));
-
     private static Provenance Eia(string what) => new(Trust.Seen, $"{what}, United States Energy Information Administration");
 
     private static Provenance Extension(string what) => new(Trust.Seen, $"{what}, University of Massachusetts Extension table");

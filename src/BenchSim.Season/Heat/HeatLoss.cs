@@ -44,11 +44,6 @@ public readonly record struct HeatLoss(double CoverWattsPerKelvin, double AirWat
     public static HeatLoss Of(HouseShell shell, double uValue, double airChanges)
     {
         ArgumentNullException.ThrowIfNull(shell);
-        return Of([new HeatLossPart("covering", shell.CoverM2, uValue)], airChanges, shell.VolumeM3);
+        return Of([new HeatLossPart(shell.CoverM2, uValue)], airChanges, shell.VolumeM3);
     }
-
-    /// <summary>Heat for a number of kelvin-hours, watt-hours.</summary>
-    /// <param name="kelvinHours">Kelvin-hours from
-    /// <see cref="HourlyClimate.HeatingKelvinHours(double, double, double, double, double)"/>.</param>
-    public double WattHours(double kelvinHours) => WattsPerKelvin * kelvinHours;
 }

@@ -8,7 +8,4 @@ public static class HeatUnits
 
     /// <summary>Watts a square metre and kelvin in one Btu an hour, square foot and degree Fahrenheit.</summary>
     public const double UValueOfBtu = 1055.05585262 / 3600 / (0.3048 * 0.3048) * 1.8;
-
-    /// <summary>Watt-hours a cubic metre and kelvin in one Btu a cubic foot and degree Fahrenheit.</summary>
-    public const double VolumetricOfBtu = 1055.05585262 / 3600 / (0.3048 * 0.3048 * 0.3048) * 1.8;
 }

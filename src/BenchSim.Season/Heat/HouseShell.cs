@@ -5,10 +5,13 @@ namespace BenchSim.Season.Heat;
 /// <param name="SidesM2">Both side walls together, square metres.</param>
 /// <param name="EndsM2">Both end walls together, square metres.</param>
 /// <param name="FloorM2">Floor, square metres.</param>
-/// <param name="PerimeterM">Length around the floor, metres.</param>
 /// <param name="VolumeM3">Air in it, cubic metres.</param>
-public sealed record HouseShell(double RoofM2, double SidesM2, double EndsM2, double FloorM2, double PerimeterM, double VolumeM3)
+/// <param name="LengthM">Length, metres.</param>
+public sealed record HouseShell(double RoofM2, double SidesM2, double EndsM2, double FloorM2, double VolumeM3, double LengthM)
 {
+    /// <summary>Width, metres.</summary>
+    public double WidthM => FloorM2 / LengthM;
+
     /// <summary>Roof, sides and ends together, square metres.</summary>
     public double CoverM2 => RoofM2 + SidesM2 + EndsM2;
 
@@ -26,14 +29,7 @@ public sealed record HouseShell(double RoofM2, double SidesM2, double EndsM2, do
         RequireNotNegative(sideWallM, nameof(sideWallM));
         var radius = widthM / 2;
         var end = (Math.PI * radius * radius / 2) + (sideWallM * widthM);
-        return new HouseShell(
-            Math.PI * radius * lengthM,
-            2 * sideWallM * lengthM,
-            2 * end,
-            widthM * lengthM,
-            2 * (widthM + lengthM),
-            end * lengthM
-        );
+        return new HouseShell(Math.PI * radius * lengthM, 2 * sideWallM * lengthM, 2 * end, widthM * lengthM, end * lengthM, lengthM);
     }
 
     /// <summary>
@@ -56,7 +52,7 @@ public sealed record HouseShell(double RoofM2, double SidesM2, double EndsM2, do
 
         var slope = Math.Sqrt((widthM * widthM / 4) + ((ridgeM - eaveM) * (ridgeM - eaveM)));
         var end = widthM * (eaveM + ridgeM) / 2;
-        return new HouseShell(2 * slope * lengthM, 2 * eaveM * lengthM, 2 * end, widthM * lengthM, 2 * (widthM + lengthM), end * lengthM);
+        return new HouseShell(2 * slope * lengthM, 2 * eaveM * lengthM, 2 * end, widthM * lengthM, end * lengthM, lengthM);
     }
 
     private static void RequirePositive(double value, string name)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BenchSim.Season.Values;
 
 namespace BenchSim.Season.Inputs;
@@ -20,6 +21,9 @@ public sealed record BatchOrder
 
     /// <summary>Crop id.</summary>
     public required string CropId { get; init; }
+
+    /// <summary>Variety, for people to read: it plans nothing; may be empty.</summary>
+    public string Variety { get; init; } = "";
 
     /// <summary>Grower whose batch it is.</summary>
     public required string Grower { get; init; }
@@ -48,6 +52,17 @@ public sealed record BatchOrder
     /// <summary>Open flat it is sown in; null for <see cref="Method.Direct"/>.</summary>
     public string? FlatId { get; init; }
 
+    /// <summary>Benches on which its trays finish, in order of preference, by space id; empty for those of the crop.</summary>
+    public ImmutableArray<string> Finish { get; init; } = [];
+
+    /// <summary>Share of growth from which they may go there; null for the crop's.</summary>
+    public double? FinishAt { get; init; }
+
+    /// <summary>
+    /// Days after potting up, or after they are up where sown directly, from which they may go there; null for the crop's.
+    /// </summary>
+    public int? FinishAfterDays { get; init; }
+
     /// <summary>Trays, where the grower fixed them; null to work them out.</summary>
     public int? Trays { get; init; }
 
@@ -71,6 +86,9 @@ public sealed record BatchOrder
 
     /// <summary>Price of a thousand seeds, in the user's money; null to take the site's.</summary>
     public double? ThousandSeeds { get; init; }
+
+    /// <summary>What it stands under in the field.</summary>
+    public FieldCover FieldCover { get; init; }
 
     /// <summary>Free note of the grower; may hold anything.</summary>
     public string Note { get; init; } = "";

@@ -39,10 +39,19 @@ public sealed record Crop
     /// <summary>Base temperature of emergence b, degrees Celsius.</summary>
     public required double EmergeBaseC { get; init; }
 
-    /// <summary>Optimum temperature of emergence o, degrees Celsius; above the base.</summary>
+    /// <summary>Optimum temperature of emergence o, the coolest of the fastest, degrees Celsius; above the base.</summary>
     public required double EmergeOptimumC { get; init; }
 
-    /// <summary>Ceiling temperature of emergence c, degrees Celsius; above the optimum.</summary>
+    /// <summary>
+    /// Warmest temperature p up to which emergence is as fast as at the optimum, as it is written, degrees Celsius; the optimum or above.
+    /// Null where none is written: the optimum itself.
+    /// </summary>
+    public double? WrittenEmergePlateauC { get; init; }
+
+    /// <summary>Warmest temperature p up to which emergence is as fast as at the optimum, degrees Celsius.</summary>
+    public double EmergePlateauC => WrittenEmergePlateauC ?? EmergeOptimumC;
+
+    /// <summary>Ceiling temperature of emergence c, degrees Celsius; above the plateau.</summary>
     public required double EmergeCeilingC { get; init; }
 
     /// <summary>Heat sum to emergence of half the seedlings, degree-days Celsius above the base.</summary>
@@ -85,8 +94,17 @@ public sealed record Crop
     /// <summary>Seedlings kept a cell after thinning, 1 or more.</summary>
     public required int KeepPerCell { get; init; }
 
-    /// <summary>Fraction of plants lost between emergence and the field.</summary>
+    /// <summary>Mean fraction of plants lost between emergence and the field.</summary>
     public required double StandLoss { get; init; }
+
+    /// <summary>The largest <see cref="StandLossCorrelation"/>; at it the beta law of the losses has a sample size of one.</summary>
+    public const double MostStandLossCorrelation = 0.5;
+
+    /// <summary>The <see cref="StandLossCorrelation"/> of a new crop that says none; docs/sources.md.</summary>
+    public const double UsualStandLossCorrelation = 0.1;
+
+    /// <summary>Correlation of the loss of two plants of a batch, 0 to 0.5: how far losses come in lumps.</summary>
+    public double StandLossCorrelation { get; init; }
 
     // Growth (section 5)
 
@@ -104,6 +122,14 @@ public sealed record Crop
 
     /// <summary>What <see cref="GrowthDays"/> was worked out from; null where it was not read from a table.</summary>
     public WrittenDays? DaysToReady { get; init; }
+
+    /// <summary>
+    /// Fewest weeks to field size that growers publish, counted as <see cref="DaysToReady"/> is; null where none is known.
+    /// </summary>
+    public double? WeeksMin { get; init; }
+
+    /// <summary>Most weeks to field size that growers publish, counted as <see cref="DaysToReady"/> is; null where none is known.</summary>
+    public double? WeeksMax { get; init; }
 
     /// <summary>Coefficient of variation of the batch's own factor on growth, 0 or more.</summary>
     public required double GrowthCv { get; init; }
@@ -128,20 +154,34 @@ public sealed record Crop
     /// <summary>Mats it may use, in order of preference, by space id; empty to work it out from <see cref="MaxMatC"/>.</summary>
     public ImmutableArray<string> Mats { get; init; } = [];
 
+    /// <summary>Benches on which its trays finish, in order of preference, by space id; empty for none (section 2).</summary>
+    public ImmutableArray<string> Finish { get; init; } = [];
+
+    /// <summary>Share of growth from which they may go there; null where <see cref="FinishAfterDays"/> says.</summary>
+    public double? FinishAt { get; init; }
+
+    /// <summary>Days after potting up, or after they are up where sown directly, from which they may go there; null for none.</summary>
+    public int? FinishAfterDays { get; init; }
+
     // Hardening and holds (section 7)
 
     /// <summary>Nights on the table that must count, 0 or more.</summary>
     public required int HardeningNights { get; init; }
 
     /// <summary>
-    /// A night counts for hardening at or above this temperature; trays go to the table when every forecast night does. Degrees Celsius.
+    /// Trays go to the table when every forecast night there, under the row cover where there is one, is at or above this; the cover goes
+    /// on below it. Degrees Celsius.
     /// </summary>
-    public required double HardenAboveC { get; init; }
+    public required double TableAboveC { get; init; }
 
-    /// <summary>Below this night temperature trays on the table are carried in, degrees Celsius.</summary>
+    /// <summary>
+    /// Below this night temperature, under the cover, trays on the table are carried in and the night does not count, degrees Celsius.
+    /// </summary>
     public required double DamageBelowC { get; init; }
 
-    /// <summary>Trays go to the field when every forecast night is at or above this, degrees Celsius.</summary>
+    /// <summary>
+    /// Trays go to the field when every forecast night, under the cover of the field, is at or above this, degrees Celsius.
+    /// </summary>
     public required double FieldAboveC { get; init; }
 
     /// <summary>Days past due at which a tray is over-held.</summary>
@@ -150,10 +190,7 @@ public sealed record Crop
     /// <summary>Days past due at which a tray is thrown out; above <see cref="HoldDays"/>.</summary>
     public required int DiscardAfterDays { get; init; }
 
-    /// <summary>Days past the pot-up stage at which a flat is over-held.</summary>
-    public required int FlatHoldDays { get; init; }
-
-    /// <summary>Days past the pot-up stage at which a flat is thrown out; above <see cref="FlatHoldDays"/>.</summary>
+    /// <summary>Days past the pot-up stage at which a flat is thrown out.</summary>
     public required int FlatDiscardDays { get; init; }
 
     /// <summary>

@@ -11,22 +11,31 @@ public static class CropFields
     /// <summary>Name of the file.</summary>
     public const string File = "crops.csv";
 
+    /// <summary>Name of the column of <see cref="Crop.StandLossCorrelation"/>, which has a usual value.</summary>
+    public const string StandLossCorrelation = "stand_loss_correlation";
+
     private const string Given = "the library's or the relative's";
     private const string Each = "see docs/sources.md";
 
-    private static readonly ChoiceKind<Hardiness> HardinessWord = new([
+    private static readonly ChoiceKind<Hardiness> s_hardinessWord = new([
         ("hardy", Hardiness.Hardy),
         ("half-hardy", Hardiness.HalfHardy),
         ("tender", Hardiness.Tender),
         ("very tender", Hardiness.VeryTender),
     ]);
 
-    private static readonly ChoiceKind<bool> FromSowing = new([("sowing", true), ("emergence", false)]);
-    private static readonly NumberKind Spread = new(0, 2);
-    private static readonly OptionalKind<double> AnyTemperature = Kinds.Temperature.OrNone("any", takesNone: true);
-    private static readonly WholeKind Held = new(0, 365, "day", isBare: true);
-    private static readonly WholeKind Discarded = new(1, 365, "day", isBare: true);
-    private static readonly SpaceIdsKind Spaces = new();
+    private static readonly ChoiceKind<bool> s_fromSowing = new([("sowing", true), ("emergence", false)]);
+    private static readonly NumberKind s_spread = new(0, 2);
+    private static readonly OptionalKind<double> s_anyTemperature = Kinds.Temperature.OrNone("any", takesNone: true);
+    private static readonly OptionalKind<double> s_asTheOptimum = Kinds.Temperature.OrNone("as emerge_optimum", takesNone: true);
+    private static readonly OptionalKind<double> s_weeks = new NumberKind(0.1, 52, "weeks").OrNone("none known", takesNone: true);
+    private static readonly WholeKind s_held = new(0, 365, "day", isBare: true);
+    private static readonly WholeKind s_discarded = new(1, 365, "day", isBare: true);
+
+    /// <summary>Space ids, first choice first.</summary>
+    internal static Kind<ImmutableArray<string>> Spaces => s_spaces;
+
+    private static readonly SpaceIdsKind s_spaces = new();
 
     /// <summary>A crop of which nothing is said.</summary>
     public static Crop Nothing { get; } =
@@ -58,12 +67,11 @@ public static class CropFields
             PotUpCheckDays = 0,
             PotUpLoss = 0,
             HardeningNights = 0,
-            HardenAboveC = 0,
+            TableAboveC = 0,
             DamageBelowC = 0,
             FieldAboveC = 0,
             HoldDays = 0,
             DiscardAfterDays = 0,
-            FlatHoldDays = 0,
             FlatDiscardDays = 0,
             TrayId = "",
         };
@@ -83,7 +91,7 @@ public static class CropFields
                 "For a new crop: the relative that lends the cells left blank; that relative may borrow too, at most five in a row.",
                 leftOut: "none"
             )
-            .Key("hardiness", HardinessWord, crop => crop.Hardiness, (crop, word) => crop with { Hardiness = word })
+            .Key("hardiness", s_hardinessWord, crop => crop.Hardiness, (crop, word) => crop with { Hardiness = word })
             .Means("How it stands cold.", Each, Given)
             .Key("emerge_base", Kinds.Temperature, crop => crop.EmergeBaseC, (crop, celsius) => crop with { EmergeBaseC = celsius })
             .Means("Medium temperature at and below which nothing comes up.", Each, Given)
@@ -93,14 +101,25 @@ public static class CropFields
                 crop => crop.EmergeOptimumC,
                 (crop, celsius) => crop with { EmergeOptimumC = celsius }
             )
-            .Means("Medium temperature at which it comes up fastest; above the base.", Each, Given)
+            .Means("Coolest medium temperature at which it comes up fastest; above the base.", Each, Given)
+            .Key(
+                "emerge_plateau",
+                s_asTheOptimum,
+                crop => crop.WrittenEmergePlateauC,
+                (crop, celsius) => crop with { WrittenEmergePlateauC = celsius }
+            )
+            .Means(
+                "Warmest medium temperature at which it comes up as fast; at or above the optimum, none for the optimum itself.",
+                Each,
+                Given
+            )
             .Key(
                 "emerge_ceiling",
                 Kinds.Temperature,
                 crop => crop.EmergeCeilingC,
                 (crop, celsius) => crop with { EmergeCeilingC = celsius }
             )
-            .Means("Medium temperature at and above which nothing comes up; above the optimum.", Each, Given)
+            .Means("Medium temperature at and above which nothing comes up; above the plateau.", Each, Given)
             .Key(
                 "emerge_heat",
                 new NumberKind(0.1, 10_000, "degree-days C above the base", "degree-days C", "degree-days C"),
@@ -108,9 +127,9 @@ public static class CropFields
                 (crop, heat) => crop with { EmergeHeat = heat }
             )
             .Means("Heat to emergence of half the seedlings. A base and its heat are a pair: never mix sources.", Each, Given)
-            .Key("emerge_sigma", Spread, crop => crop.EmergeSigma, (crop, sigma) => crop with { EmergeSigma = sigma })
+            .Key("emerge_sigma", s_spread, crop => crop.EmergeSigma, (crop, sigma) => crop with { EmergeSigma = sigma })
             .Means("Spread within a batch: standard deviation of the natural logarithm of the heat.", Each, Given)
-            .Key("emerge_cv", Spread, crop => crop.EmergeCv, (crop, cv) => crop with { EmergeCv = cv })
+            .Key("emerge_cv", s_spread, crop => crop.EmergeCv, (crop, cv) => crop with { EmergeCv = cv })
             .Means("Spread from batch to batch: coefficient of variation.", Each, Given)
             .Key(
                 "germination_curve",
@@ -123,7 +142,7 @@ public static class CropFields
             .Means("Medium temperature behind days_to_ready, between base and ceiling.", Each, Given)
             .Key("bottom_heat", Kinds.YesNo, crop => crop.BottomHeat, (crop, yes) => crop with { BottomHeat = yes })
             .Means("Whether it is started on a heat mat.", Each, Given)
-            .Key("max_mat", AnyTemperature, crop => crop.MaxMatC, (crop, celsius) => crop with { MaxMatC = celsius })
+            .Key("max_mat", s_anyTemperature, crop => crop.MaxMatC, (crop, celsius) => crop with { MaxMatC = celsius })
             .Means("Hottest mat it may stand on; none for any.", Each, Given)
             .Key(
                 "leave_mat_at",
@@ -132,7 +151,7 @@ public static class CropFields
                 (crop, share) => crop with { LeaveMatAt = share }
             )
             .Means("Share of the coming seedlings that must be up before a tray leaves the mat.", Each, Given)
-            .Key("emerge_give_up_days", Discarded, crop => crop.EmergeGiveUpDays, (crop, days) => crop with { EmergeGiveUpDays = days })
+            .Key("emerge_give_up_days", s_discarded, crop => crop.EmergeGiveUpDays, (crop, days) => crop with { EmergeGiveUpDays = days })
             .Means("Days from sowing after which a tray that never came up is thrown out.", Each, Given)
             .Key(
                 "germination",
@@ -156,7 +175,19 @@ public static class CropFields
             )
             .Means("Seedlings kept a cell after thinning.", Each, Given)
             .Key("stand_loss", new ShareKind(belowAll: true), crop => crop.StandLoss, (crop, share) => crop with { StandLoss = share })
-            .Means("Share of plants lost between emergence and the field.", Each, Given)
+            .Means("Share of plants lost between emergence and the field, on average.", Each, Given)
+            .Key(
+                StandLossCorrelation,
+                new NumberKind(0, Crop.MostStandLossCorrelation),
+                crop => crop.StandLossCorrelation,
+                (crop, correlation) => crop with { StandLossCorrelation = correlation }
+            )
+            .Means(
+                "How far those losses come in lumps: the correlation of the loss of two plants of a batch. At 0 each plant is lost by "
+                    + "itself; at 0.1 one batch in twenty loses nearly five times the average.",
+                Each,
+                FormattableString.Invariant($"{Given}; {Crop.UsualStandLossCorrelation} for a new crop")
+            )
             .Key("growth_base", Kinds.Temperature, crop => crop.GrowthBaseC, (crop, celsius) => crop with { GrowthBaseC = celsius })
             .Means("Air temperature at and below which it does not grow.", Each, Given)
             .Key("growth_cap", Kinds.Temperature, crop => crop.GrowthCapC, (crop, celsius) => crop with { GrowthCapC = celsius })
@@ -173,10 +204,10 @@ public static class CropFields
             .Means("Days to field size at the reference temperature.", Each, Given)
             .Key(
                 "counted_from",
-                FromSowing,
+                s_fromSowing,
                 crop => Ready(crop).FromSowing,
                 (crop, sowing) => crop with { DaysToReady = Ready(crop) with { FromSowing = sowing } },
-                (crop, _) => crop.DaysToReady is { } written ? FromSowing[written.FromSowing] : ""
+                (crop, _) => crop.DaysToReady is { } written ? s_fromSowing[written.FromSowing] : ""
             )
             .Means("Where days_to_ready begins.", Each, Given)
             .Key(
@@ -187,7 +218,15 @@ public static class CropFields
                 (crop, _) => crop.DaysToReady is { } written ? Kinds.YesNo[written.WithHardening] : ""
             )
             .Means("Whether days_to_ready counts the nights of hardening.", Each, Given)
-            .Key("growth_cv", Spread, crop => crop.GrowthCv, (crop, cv) => crop with { GrowthCv = cv })
+            .Key("weeks_min", s_weeks, crop => crop.WeeksMin, (crop, weeks) => crop with { WeeksMin = weeks })
+            .Means(
+                "Fewest weeks to field size that growers publish, counted as days_to_ready is; check warns when planned weeks are fewer.",
+                Each,
+                Given
+            )
+            .Key("weeks_max", s_weeks, crop => crop.WeeksMax, (crop, weeks) => crop with { WeeksMax = weeks })
+            .Means("Most weeks likewise; with weeks_min, and not fewer.", Each, Given)
+            .Key("growth_cv", s_spread, crop => crop.GrowthCv, (crop, cv) => crop with { GrowthCv = cv })
             .Means("Spread of growth from batch to batch: coefficient of variation.", Each, Given)
             .Key(
                 "pot_up_days",
@@ -205,7 +244,7 @@ public static class CropFields
             .Means("Days of growth lost to a pot-up at the reference temperature.", Each, Given)
             .Key("pot_up_loss", new ShareKind(belowAll: true), crop => crop.PotUpLoss, (crop, share) => crop with { PotUpLoss = share })
             .Means("Share of seedlings lost in potting up.", Each, Given)
-            .Key("min_night", AnyTemperature, crop => crop.MinNightC, (crop, celsius) => crop with { MinNightC = celsius })
+            .Key("min_night", s_anyTemperature, crop => crop.MinNightC, (crop, celsius) => crop with { MinNightC = celsius })
             .Means(
                 "Coldest night set-point it may stand in; none for any bench, heated or not. House and crop are compared to 0.05 C, "
                     + "so that "
@@ -213,34 +252,56 @@ public static class CropFields
                 Each,
                 Given
             )
-            .Key("benches", Spaces, crop => crop.Benches, (crop, ids) => crop with { Benches = ids })
+            .Key("benches", s_spaces, crop => crop.Benches, (crop, ids) => crop with { Benches = ids })
             .Means("Benches it may use, first choice first; none to go by min_night.", Each, Given)
-            .Key("mats", Spaces, crop => crop.Mats, (crop, ids) => crop with { Mats = ids })
+            .Key("mats", s_spaces, crop => crop.Mats, (crop, ids) => crop with { Mats = ids })
             .Means("Mats it may use, first choice first; none to go by max_mat.", Each, Given)
+            .Key("finish", s_spaces, crop => crop.Finish, (crop, ids) => crop with { Finish = ids })
+            .Means(
+                "Benches, mostly of a cooler house, on which its trays finish: they move there from finish_at or finish_after_days on, "
+                    + "where there is room.",
+                Each,
+                "none"
+            )
+            .Key("finish_at", FinishFields.Share, crop => crop.FinishAt, (crop, share) => crop with { FinishAt = share })
+            .Means("Share of growth from which trays may go to finish.", Each, FinishFields.UsualWords)
+            .Key("finish_after_days", FinishFields.Days, crop => crop.FinishAfterDays, (crop, days) => crop with { FinishAfterDays = days })
+            .Means("Days after potting up, or after coming up where sown directly; instead of finish_at.", Each, "none")
             .Key(
                 "hardening_nights",
                 new WholeKind(0, 100, "night", isBare: true),
                 crop => crop.HardeningNights,
                 (crop, nights) => crop with { HardeningNights = nights }
             )
-            .Means("Nights on the table that must count.", Each, Given)
-            .Key("harden_above", Kinds.Temperature, crop => crop.HardenAboveC, (crop, celsius) => crop with { HardenAboveC = celsius })
-            .Means("A night at or above it counts for hardening.", Each, Given)
+            .Means("Nights on the table that must count: all but those for which the trays are carried in.", Each, Given)
+            .Key("table_above", Kinds.Temperature, crop => crop.TableAboveC, (crop, celsius) => crop with { TableAboveC = celsius })
+            .Means("Trays go to the table when every forecast night, under the row cover if there is one, is at or above it.", Each, Given)
+            .NoLonger(
+                "harden_above",
+                "write table_above, the forecast nights that let trays go out, and damage_below, the night below which they are carried in"
+            )
             .Key("damage_below", Kinds.Temperature, crop => crop.DamageBelowC, (crop, celsius) => crop with { DamageBelowC = celsius })
-            .Means("Below it trays on the table are carried in; not above harden_above.", Each, Given)
+            .Means(
+                "Below it trays on the table are carried in, and the night does not count; not above table_above or field_above.",
+                Each,
+                Given
+            )
             .Key("field_above", Kinds.Temperature, crop => crop.FieldAboveC, (crop, celsius) => crop with { FieldAboveC = celsius })
-            .Means("Trays go to the field when every forecast night is at or above it.", Each, Given)
-            .Key("hold_days", Held, crop => crop.HoldDays, (crop, days) => crop with { HoldDays = days })
+            .Means("Trays go to the field when every forecast night, under field_cover of the plan, is at or above it.", Each, Given)
+            .Key("hold_days", s_held, crop => crop.HoldDays, (crop, days) => crop with { HoldDays = days })
             .Means("Days past due at which a tray is over-held.", Each, Given)
-            .Key("discard_after_days", Discarded, crop => crop.DiscardAfterDays, (crop, days) => crop with { DiscardAfterDays = days })
+            .Fixed(RuleFields.Judged)
+            .Key("discard_after_days", s_discarded, crop => crop.DiscardAfterDays, (crop, days) => crop with { DiscardAfterDays = days })
             .Means("Days past due at which a tray is thrown out; above hold_days.", Each, Given)
-            .Key("flat_hold_days", Held, crop => crop.FlatHoldDays, (crop, days) => crop with { FlatHoldDays = days })
-            .Means("Days past the pot-up stage at which a flat is over-held.", Each, Given)
-            .Key("flat_discard_days", Discarded, crop => crop.FlatDiscardDays, (crop, days) => crop with { FlatDiscardDays = days })
-            .Means("Days past the pot-up stage at which a flat is thrown out; above flat_hold_days.", Each, Given)
+            .Key("flat_discard_days", s_discarded, crop => crop.FlatDiscardDays, (crop, days) => crop with { FlatDiscardDays = days })
+            .Means("Days past the pot-up stage at which a flat is thrown out.", Each, Given)
+            .NoLonger(
+                "flat_hold_days",
+                "take it out: a flat is thrown out flat_discard_days past its pot-up stage, and nothing happens before"
+            )
             .Key(
                 "harvest_after_days",
-                Held.OrNone("", takesNone: true),
+                s_held.OrNone("", takesNone: true),
                 crop => crop.HarvestAfterDays,
                 (crop, days) => crop with { HarvestAfterDays = days }
             )
@@ -250,7 +311,7 @@ public static class CropFields
             )
             .Key(
                 "harvest_days",
-                Discarded.OrNone("", takesNone: true),
+                s_discarded.OrNone("", takesNone: true),
                 crop => crop.HarvestDays,
                 (crop, days) => crop with { HarvestDays = days }
             )
@@ -275,7 +336,7 @@ public static class CropFields
         }
 
         var (days, fromSowing, withHardening) = crop.DaysToReady;
-        var written = FormattableString.Invariant($"{days:#,##0.###} days from {FromSowing[fromSowing]}");
+        var written = FormattableString.Invariant($"{days:#,##0.###} days from {s_fromSowing[fromSowing]}");
         var grown = FormattableString.Invariant($"{Math.Round(crop.GrowthDays, 1):#,##0.###} days of growth");
         return $"{written}{(withHardening ? " with hardening" : "")} ({grown})";
     }

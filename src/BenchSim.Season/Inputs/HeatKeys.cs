@@ -46,36 +46,55 @@ public sealed record HeatKeys
     /// <summary>Outdoor temperature of the coldest night the heater must stand up to, degrees Celsius.</summary>
     public double? DesignLowC { get; init; }
 
+    /// <summary>Heat that all heaters of the house give together, watts.</summary>
+    public double? HeaterOutputW { get; init; }
+
+    /// <summary>Share of the sun that comes through covering and frame.</summary>
+    public double? Transmission { get; init; }
+
+    /// <summary>Share of that which warms air and ground.</summary>
+    public double? SunShare { get; init; }
+
     /// <summary>The keys of a house with what holds where one is not written.</summary>
-    /// <param name="heat">Shell and heater of the house; null where it has none.</param>
-    public static HeatKeys InUse(HouseHeat? heat) =>
-        heat is null
-            ? new HeatKeys()
-            : heat.Written with
-            {
-                Covering = Coverings.All.FirstOrDefault(each => string.Equals(each.Name, heat.Covering, StringComparison.Ordinal)),
-                UValue = heat.UValue,
-                AirChanges = heat.AirChanges,
-                Fuel = heat.Fuel,
-                Efficiency = heat.Efficiency,
-                Price = heat.Price,
-                DesignLowC = heat.DesignOutdoorC,
-            };
+    /// <param name="house">The house.</param>
+    public static HeatKeys InUse(House house)
+    {
+        if (house.Body is not { } body)
+        {
+            return new HeatKeys();
+        }
+
+        var heat = house.Heat;
+        return body.Written with
+        {
+            Covering = Coverings.All.FirstOrDefault(each => string.Equals(each.Name, body.Covering, StringComparison.Ordinal)),
+            UValue = body.UValue,
+            AirChanges = body.AirChanges,
+            Transmission = body.Transmission,
+            SunShare = body.SunShare,
+            Fuel = heat?.Fuel,
+            Efficiency = heat?.Efficiency,
+            Price = heat?.Price,
+            DesignLowC = heat?.DesignOutdoorC,
+            HeaterOutputW = heat?.OutputW,
+        };
+    }
 }
 
 /// <summary>The keys of [[house]] that say what it loses and what heats it.</summary>
 public static class HeatFields
 {
     private const string NoFuel = "no fuel is worked out";
+    private const string NoSun = "the sun is day_lift, and no fuel is worked out";
     private const string Tables = "docs/heat.md";
     private const string NotGiven = "not given";
 
-    private static readonly ChoiceKind<bool> Shape = new([("hoop", false), ("gable", true)]);
-    private static readonly OptionalKind<double> Side = Kinds.Length(0.1, 1000).OrNone(NotGiven);
-    private static readonly OptionalKind<double> Height = Kinds.Length(0, 30).OrNone(NotGiven);
+    private static readonly ChoiceKind<bool> s_shape = new([("hoop", false), ("gable", true)]);
+    private static readonly OptionalKind<double> s_side = Kinds.Length(0.1, 1000).OrNone(NotGiven);
+    private static readonly OptionalKind<double> s_height = Kinds.Length(0, 30).OrNone(NotGiven);
 
     // From foam of a hand's width to a single film in the wind.
-    private static readonly MeasuredKind HeatLoss = new(
+    private static readonly MeasuredKind s_heatLoss = new(
         Quantity.HeatLoss,
         0.1,
         15,
@@ -83,38 +102,47 @@ public static class HeatFields
         "W/m2K or Btu/h ft2 F; a bare number is in the units of [site]"
     );
 
-    private static readonly ChoiceKind<Covering> CoveringId = new(
+    // From a fan heater at half its power to the boilers of a range.
+    private static readonly MeasuredKind s_output = new(
+        Quantity.Power,
+        100,
+        10_000_000,
+        "output",
+        "kW, W or Btu/h; a bare number is in kW or Btu/h"
+    );
+
+    private static readonly ChoiceKind<Covering> s_coveringId = new(
         [.. Coverings.All.Select(covering => (covering.Id, covering))],
         "id of a covering",
         shown: covering => covering.Name
     );
 
-    private static readonly ChoiceKind<Fuel> FuelId = new([.. Fuels.All.Select(fuel => (fuel.Id, fuel))], shown: fuel => fuel.Name);
+    private static readonly ChoiceKind<Fuel> s_fuelId = new([.. Fuels.All.Select(fuel => (fuel.Id, fuel))], shown: fuel => fuel.Name);
 
     /// <summary>The keys, in the order of the reference.</summary>
     public static FieldTable<HeatKeys> Table { get; } =
         FieldTable
             .Of("house", "[[house]]", new HeatKeys())
-            .Key("shape", Shape.OrNone(NotGiven), heat => heat.IsGable, (heat, gable) => heat with { IsGable = gable })
+            .Key("shape", s_shape.OrNone(NotGiven), heat => heat.IsGable, (heat, gable) => heat with { IsGable = gable })
             .Means(
-                "Form of the house: half a circle on side walls, or two roof slopes. With shape, length, width, covering and fuel its fuel "
-                    + "is worked out; all or none of them.",
-                leftOut: NoFuel
+                "Form of the house: half a circle on side walls, or two roof slopes. With shape, length, width and covering the sun in it "
+                    + "is worked out, with fuel what it burns; of the first four give all or none.",
+                leftOut: NoSun
             )
-            .Key("length", Side, heat => heat.LengthM, (heat, length) => heat with { LengthM = length })
-            .Means("Outside length of the house.", leftOut: NoFuel)
-            .Key("width", Side, heat => heat.WidthM, (heat, width) => heat with { WidthM = width })
-            .Means("Outside width of the house.", leftOut: NoFuel)
-            .Key("side_wall", Height, heat => heat.SideWallM, (heat, height) => heat with { SideWallM = height })
+            .Key("length", s_side, heat => heat.LengthM, (heat, length) => heat with { LengthM = length })
+            .Means("Outside length of the house.", leftOut: NoSun)
+            .Key("width", s_side, heat => heat.WidthM, (heat, width) => heat with { WidthM = width })
+            .Means("Outside width of the house.", leftOut: NoSun)
+            .Key("side_wall", s_height, heat => heat.SideWallM, (heat, height) => heat with { SideWallM = height })
             .Means("Height of the upright part of the sides; only for a hoop house.", leftOut: "none")
-            .Key("eave", Height, heat => heat.EaveM, (heat, height) => heat with { EaveM = height })
+            .Key("eave", s_height, heat => heat.EaveM, (heat, height) => heat with { EaveM = height })
             .Means("Height of the side walls; only for a gable house.", leftOut: "required for gable")
-            .Key("ridge", Height, heat => heat.RidgeM, (heat, height) => heat with { RidgeM = height })
+            .Key("ridge", s_height, heat => heat.RidgeM, (heat, height) => heat with { RidgeM = height })
             .Means("Height of the ridge, above the eave; only for a gable house.", leftOut: "required for gable")
-            .Key("covering", CoveringId.OrNothing(NotGiven), heat => heat.Covering, (heat, covering) => heat with { Covering = covering })
-            .Means($"What it is covered with: {string.Join(", ", CoveringId.Words)}.", leftOut: "from u_value")
+            .Key("covering", s_coveringId.OrNothing(NotGiven), heat => heat.Covering, (heat, covering) => heat with { Covering = covering })
+            .Means($"What it is covered with: {string.Join(", ", s_coveringId.Choices)}.", leftOut: "from u_value")
             .InsteadOf("u_value")
-            .Key("u_value", HeatLoss.OrNone(NotGiven), heat => heat.UValue, (heat, value) => heat with { UValue = value })
+            .Key("u_value", s_heatLoss.OrNone(NotGiven), heat => heat.UValue, (heat, value) => heat with { UValue = value })
             .Means("Heat let through by the covering, instead of covering.", Tables, "that of the covering")
             .InsteadOf("covering")
             .Key(
@@ -124,7 +152,20 @@ public static class HeatFields
                 (heat, changes) => heat with { AirChanges = changes }
             )
             .Means("How often an hour leaks change the air of the closed house.", Tables, "0.75 for double film, 1.125 for others")
-            .Key("fuel", FuelId.OrNothing(NotGiven), heat => heat.Fuel, (heat, fuel) => heat with { Fuel = fuel })
+            .Key(
+                "transmission",
+                new ShareKind(aboveNone: true).OrNone(NotGiven),
+                heat => heat.Transmission,
+                (heat, share) => heat with { Transmission = share }
+            )
+            .Means(
+                "Share of the sun that comes through covering and frame, dust and low sun counted.",
+                Tables,
+                "75 % of what the sheet lets through"
+            )
+            .Key("sun_share", new ShareKind().OrNone(NotGiven), heat => heat.SunShare, (heat, share) => heat with { SunShare = share })
+            .Means("Share of that sun which warms the house, the rest dries wet leaves and mix.", Tables, "taken as 70 %")
+            .Key("fuel", s_fuelId.OrNothing(NotGiven), heat => heat.Fuel, (heat, fuel) => heat with { Fuel = fuel })
             .Means("What heats it.", leftOut: NoFuel)
             .Key(
                 "efficiency",
@@ -156,11 +197,21 @@ public static class HeatFields
                 "Outdoor temperature of the coldest night the heater must stand up to, below the night set-point.",
                 leftOut: "no load is worked out"
             )
+            .Key(
+                "heater_output",
+                s_output.OrNone(NotGiven),
+                heat => heat.HeaterOutputW,
+                (heat, watts) => heat with { HeaterOutputW = watts }
+            )
+            .Means(
+                "Heat that all heaters of the house give together, as rated: the output on the plate, not the fuel input.",
+                leftOut: "the size it takes is told"
+            )
             .Table();
 
     /// <summary>Whether a key is a dimension of the shell.</summary>
     public static bool IsDimension(string key) =>
-        Table.Find(key) is { } field && (ReferenceEquals(field.Kind, Side) || ReferenceEquals(field.Kind, Height));
+        Table.Find(key) is { } field && (ReferenceEquals(field.Kind, s_side) || ReferenceEquals(field.Kind, s_height));
 
     /// <summary>A whole shell in words, in the units of the site.</summary>
     public static string Words(HouseShell shell, UnitSystem units)

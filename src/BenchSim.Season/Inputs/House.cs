@@ -5,7 +5,7 @@ namespace BenchSim.Season.Inputs;
 /// <summary>When a house is open.</summary>
 public enum HouseOpening
 {
-    /// <summary>From the first day to the last.</summary>
+    /// <summary>From the first day to the last, heated from two days before its first planned tray.</summary>
     AllSeason,
 
     /// <summary>From <see cref="House.OpensOn"/> on.</summary>
@@ -18,6 +18,9 @@ public enum HouseOpening
 /// <summary>A structure with a climate of its own.</summary>
 public sealed record House
 {
+    /// <summary>Lift of the sun where neither it nor the size of the house is known, kelvin: an assumption.</summary>
+    public const double UsualLiftK = 8;
+
     /// <summary>Id, unique among houses and spaces.</summary>
     public required string Id { get; init; }
 
@@ -35,8 +38,14 @@ public sealed record House
     /// <summary>Vent set-point, degrees Celsius: the air is not let rise above it unless it is hotter outdoors.</summary>
     public double VentC { get; init; } = 24;
 
-    /// <summary>Greatest lift of the sun, kelvin, at noon.</summary>
-    public double DayLiftK { get; init; } = 8;
+    /// <summary>
+    /// Greatest lift of the sun, kelvin, at noon, where it has been measured; null to have it worked out from the size of the house, and
+    /// <see cref="UsualLiftK"/> where that cannot be.
+    /// </summary>
+    public double? DayLiftK { get; init; }
+
+    /// <summary>Rise over outdoors that open vents leave in full sun, kelvin.</summary>
+    public double VentedRiseK { get; init; } = 4;
 
     /// <summary>When it is open.</summary>
     public HouseOpening Opening { get; init; }
@@ -44,21 +53,30 @@ public sealed record House
     /// <summary>First open day, where <see cref="Opening"/> is <see cref="HouseOpening.FromDate"/>.</summary>
     public DateOnly? OpensOn { get; init; }
 
-    /// <summary>Its shell and heater; null where they are not given, and then no fuel is worked out.</summary>
+    /// <summary>Its size and covering; null where they are not given.</summary>
+    public HouseBody? Body { get; init; }
+
+    /// <summary>Its heater; null where none is given, or no size, and then no fuel is worked out.</summary>
     public HouseHeat? Heat { get; init; }
 
     /// <summary>True when it has a heating set-point.</summary>
     public bool IsHeated => NightC.HasValue;
 
+    /// <summary>Whether the sun in it is worked out from its size at a latitude.</summary>
+    /// <param name="latitude">Latitude of the site, degrees; null where it is not given.</param>
+    public bool HasSunAt(double? latitude) => DayLiftK is null && Body is not null && latitude is not null;
+
     /// <summary>What makes its air out of the air outdoors.</summary>
-    public HouseAir Air => new(NightC, DayC, VentC, DayLiftK);
+    /// <param name="latitude">Latitude of the site, degrees; null where it is not given.</param>
+    public HouseAir AirAt(double? latitude) =>
+        HasSunAt(latitude) ? new(NightC, DayC, VentC, 0, Body!.SunWith(VentedRiseK)) : new(NightC, DayC, VentC, DayLiftK ?? UsualLiftK);
 
     /// <summary>
     /// Heat it loses on the coldest night it is given: from the warmer of its set-points, because the coldest hour can fall after the
     /// day's has come into force; null where it is unheated or its shell or that night is not given.
     /// </summary>
     public DesignLoad? Load =>
-        NightC is { } night && Heat is { DesignOutdoorC: { } outdoors } heat
-            ? DesignLoad.Of(heat.Loss, Math.Max(night, DayC ?? night), outdoors)
+        NightC is { } night && Body is { } body && Heat is { DesignOutdoorC: { } outdoors }
+            ? DesignLoad.Of(body.Loss, Math.Max(night, DayC ?? night), outdoors)
             : null;
 }

@@ -7,7 +7,10 @@ namespace BenchSim.Season.Inputs;
 /// <summary>The keys of [[house]] that are not of its heat.</summary>
 public static class HouseFields
 {
-    private static readonly OptionalKind<double> SetPoint = Kinds.Temperature.OrNone("unheated");
+    /// <summary>Most houses of a site: each has a climate of its own, hour by hour.</summary>
+    public const int Most = 500;
+
+    private static readonly OptionalKind<double> s_setPoint = Kinds.Temperature.OrNone("unheated");
 
     /// <summary>A house of which nothing is said.</summary>
     public static House Nothing { get; } = new() { Id = "", Name = "" };
@@ -22,14 +25,24 @@ public static class HouseFields
             .Fixed("it chooses the house")
             .Key("name", Kinds.Title, house => house.Name, (house, name) => house with { Name = name })
             .Means("Name shown to people.", leftOut: "the id")
-            .Key("night", SetPoint, house => house.NightC, (house, night) => house with { NightC = night })
+            .Key("night", s_setPoint, house => house.NightC, (house, night) => house with { NightC = night })
             .Means("Heating set-point from 18:00 to 06:00; leave it out for an unheated house.")
-            .Key("day", SetPoint, house => house.DayC, (house, day) => house with { DayC = day })
+            .Key("day", s_setPoint, house => house.DayC, (house, day) => house with { DayC = day })
             .Means("Heating set-point from 06:00 to 18:00.", Why.Ours, "as night")
             .Key("vent", Kinds.Temperature, house => house.VentC, (house, vent) => house with { VentC = vent })
             .Means("Vent set-point: the air is not let rise above it unless it is hotter outdoors.", Why.Assumed)
-            .Key("day_lift", Kinds.Difference(0, 30), house => house.DayLiftK, (house, lift) => house with { DayLiftK = lift })
-            .Means("Greatest warming by the sun, at noon.", Why.Assumed)
+            .Key("vented_rise", Kinds.Difference(0, 15), house => house.VentedRiseK, (house, rise) => house with { VentedRiseK = rise })
+            .Means(
+                "How much warmer than outdoors the house is in full sun with its vents open, where the sun is worked out from its size.",
+                "an extension fact sheet: 7 to 10 F with fans that change the air once a minute"
+            )
+            .Key(
+                "day_lift",
+                Kinds.Difference(0, 30).OrNone("worked out from the size of the house and the latitude"),
+                house => house.DayLiftK,
+                (house, lift) => house with { DayLiftK = lift }
+            )
+            .Means("Greatest warming by the sun, at noon, where you have measured it.", leftOut: "8 C (14.4 F) without size or latitude")
             .Key(
                 "open",
                 new OpeningKind(),
@@ -37,9 +50,9 @@ public static class HouseFields
                 (house, open) => house with { Opening = open.Opening, OpensOn = open.OpensOn }
             )
             .Means(
-                "When the house is open: all season; from a date on; or \"when needed\": last in every crop's preference, heated "
-                    + "only while "
-                    + "it holds trays.",
+                "When the house is open: all season, and heated from two days before its first planned tray; from a date on, and heated "
+                    + "from that day; or \"when needed\": last in every crop's preference, heated only while it holds trays and the day "
+                    + "before.",
                 Why.Ours
             )
             .Table();
@@ -47,7 +60,7 @@ public static class HouseFields
     /// <summary>When a house is open, and from which date on.</summary>
     private sealed class OpeningKind() : Kind<(HouseOpening Opening, DateOnly? OpensOn)>("all season, when needed or a date")
     {
-        private static readonly ImmutableArray<(string Word, HouseOpening Value)> Words =
+        private static readonly ImmutableArray<(string Word, HouseOpening Value)> s_words =
         [
             ("all season", HouseOpening.AllSeason),
             ("when needed", HouseOpening.WhenNeeded),
@@ -61,7 +74,7 @@ public static class HouseFields
                 return value.OpensOn is not null;
             }
 
-            var isRead = written.TryChoose(Words, "\"all season\", \"when needed\" or a date", out var opening);
+            var isRead = written.TryChoose(s_words, "\"all season\", \"when needed\" or a date", out var opening);
             value = (opening, null);
             return isRead;
         }
@@ -69,6 +82,6 @@ public static class HouseFields
         public override string Show((HouseOpening Opening, DateOnly? OpensOn) value, UnitSystem units) =>
             value.OpensOn is { } date
                 ? FormattableString.Invariant($"{date:yyyy-MM-dd}")
-                : Words.First(each => each.Value == value.Opening).Word;
+                : s_words.First(each => each.Value == value.Opening).Word;
     }
 }

@@ -10,7 +10,7 @@ public static class InvestFields
 {
     private const string Quarter = "a quarter less and more";
 
-    private static readonly WholeKind Years = new(1, 60, "year");
+    private static readonly WholeKind s_years = new(1, 60, "year");
 
     /// <summary>Terms of which nothing is said.</summary>
     public static InvestTerms Nothing { get; } =
@@ -28,7 +28,7 @@ public static class InvestFields
             .Key("capital", Money("money"), terms => terms.Capital, (terms, money) => terms with { Capital = money })
             .Means("What it costs to build or buy, paid at the start.")
             .Required("12000")
-            .Key("life_years", Years, terms => terms.LifeYears, (terms, years) => terms with { LifeYears = years })
+            .Key("life_years", s_years, terms => terms.LifeYears, (terms, years) => terms with { LifeYears = years })
             .Means("Years it serves; each is one season.")
             .Required("15")
             .Key(
@@ -96,16 +96,16 @@ public static class InvestFields
         );
 
     /// <summary>Whole years as a number.</summary>
-    private sealed class YearsKind() : Kind<double>(Years.What, Years.Unit, Years.Range)
+    private sealed class YearsKind() : Kind<double>(s_years.What, s_years.Unit, s_years.Range)
     {
         public override bool TryRead(IWritten written, out double value)
         {
-            var isRead = Years.TryRead(written, out var years);
+            var isRead = s_years.TryRead(written, out var years);
             value = years;
             return isRead;
         }
 
-        public override string Show(double value, UnitSystem units) => Years.Show((int)value, units);
+        public override string Show(double value, UnitSystem units) => s_years.Show((int)value, units);
     }
 }
 

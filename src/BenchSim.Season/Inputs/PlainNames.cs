@@ -9,7 +9,7 @@ namespace BenchSim.Season.Inputs;
 /// </summary>
 public static class PlainNames
 {
-    private static readonly SearchValues<char> Forbidden = SearchValues.Create("\\:*?\"<>|");
+    private static readonly SearchValues<char> s_forbidden = SearchValues.Create("\\:*?\"<>|");
 
     /// <summary>
     /// Whether a name is relative, stays inside the folder, and can be stored anywhere: parts with "/" between them, none of them empty,
@@ -19,7 +19,7 @@ public static class PlainNames
     public static bool IsPlain(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        return name.AsSpan().IndexOfAny(Forbidden) < 0
+        return name.AsSpan().IndexOfAny(s_forbidden) < 0
             && !HasHiddenCharacter(name)
             && Array.TrueForAll(name.Split('/'), part => part.Length > 0 && part.Trim().Length == part.Length && !part.EndsWith('.'));
     }

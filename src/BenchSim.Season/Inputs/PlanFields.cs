@@ -32,6 +32,15 @@ public static class PlanFields
     public static ChoiceKind<Method> MethodWord { get; } =
         new([("direct", Method.Direct), ("pot up", Method.PotUp), ("pot-up", Method.PotUp), ("potup", Method.PotUp)], named: 2);
 
+    /// <summary>The covers of the field, as they are written.</summary>
+    public static ChoiceKind<FieldCover> FieldCoverWord { get; } =
+        new([
+            ("open", FieldCover.Open),
+            ("row cover", FieldCover.RowCover),
+            ("low tunnel", FieldCover.LowTunnel),
+            ("tunnel", FieldCover.Tunnel),
+        ]);
+
     /// <summary>A line of which nothing is said.</summary>
     public static PlanLine Nothing { get; } =
         new(
@@ -54,7 +63,7 @@ public static class PlanFields
             .Key("id", Kinds.Name, line => line.Order.Id, (line, id) => Of(line, line.Order with { Id = id }))
             .Means("Name of the batch, unique in the plan.")
             .Required("give the batch a name of its own")
-            .Fixed("the name of a batch is its luck")
+            .Fixed("what is drawn for a batch depends on its name")
             .Key("crop", new TextKind("crop id"), line => line.Order.CropId, (line, id) => Of(line, line.Order with { CropId = id }))
             .Means("Crop of the built-in library or of crops.csv.")
             .Required("name the crop")
@@ -149,13 +158,15 @@ public static class PlanFields
                 (line, date) => Of(line, line.Order with { TestedOn = date })
             )
             .Means("Date of the germination test; not after sowing.")
+            .Key("variety", Kinds.Title, line => line.Order.Variety, (line, variety) => Of(line, line.Order with { Variety = variety }))
+            .Means("Variety, for labels, lists and the order; it plans nothing.", leftOut: "none")
             .Key(
                 "packet",
                 Kinds.Name,
                 line => line.Order.PacketId ?? "its own",
                 (line, packet) => Of(line, line.Order with { PacketId = packet })
             )
-            .Means("Packet the seed comes from: batches of one packet share its luck.")
+            .Means("Packet the seed comes from: batches of one packet come up alike.")
             .Key(
                 "thousand_seeds",
                 Kinds.Money.OrNone("the site's"),
@@ -177,6 +188,36 @@ public static class PlanFields
                 (line, days) => Of(line, line.Order with { LaterDays = days })
             )
             .Means("Days by which \"level\" may sow it later than planned; used by nothing else.", Why.Ours)
+            .Key("finish", CropFields.Spaces, line => line.Order.Finish, (line, ids) => Of(line, line.Order with { Finish = ids }))
+            .Means("Benches on which its trays finish, first choice first.", "crops.csv, finish", OfTheCrop)
+            .Key(
+                "finish_at",
+                FinishFields.Share,
+                line => line.Order.FinishAt,
+                (line, share) => Of(line, line.Order with { FinishAt = share })
+            )
+            .Means("Share of growth from which trays may go to finish.", "crops.csv, finish_at", OfTheCrop)
+            .Key(
+                "finish_after_days",
+                FinishFields.Days,
+                line => line.Order.FinishAfterDays,
+                (line, days) => Of(line, line.Order with { FinishAfterDays = days })
+            )
+            .Means(
+                "Days after potting up, or after coming up where sown directly; instead of finish_at.",
+                "crops.csv, finish_after_days",
+                OfTheCrop
+            )
+            .Key(
+                "field_cover",
+                FieldCoverWord,
+                line => line.Order.FieldCover,
+                (line, cover) => Of(line, line.Order with { FieldCover = cover })
+            )
+            .Means(
+                "What it stands under in the field; [rules] says how much warmer its nights are there. Under a tunnel no rain holds it.",
+                Why.Ours
+            )
             .Key("note", Kinds.Text, line => line.Order.Note, (line, note) => Of(line, line.Order with { Note = note }))
             .Means("Anything.", leftOut: "empty")
             .Table();

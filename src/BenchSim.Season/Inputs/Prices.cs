@@ -9,7 +9,7 @@ public sealed record Prices
     /// <summary>An hour of work.</summary>
     public double? LabourHour { get; init; }
 
-    /// <summary>A litre of potting mix.</summary>
+    /// <summary>A litre of potting mix, loose.</summary>
     public double? MixLitre { get; init; }
 
     /// <summary>A thousand seeds, where the plan gives no price of its own.</summary>
@@ -46,7 +46,7 @@ public static class PriceFields
                 (prices, price) => prices with { MixLitre = price },
                 (prices, _) => Shown(prices.MixLitre, prices)
             )
-            .Means("A litre of potting mix.", leftOut: NotWorkedOut)
+            .Means("A litre of potting mix, loose.", leftOut: NotWorkedOut)
             .Key(
                 "thousand_seeds",
                 Price("money"),

@@ -12,8 +12,8 @@ public static class RecordFields
     private const string Unit = "C or F; a bare number as temperature_unit says";
     private const string EveryDay = "fill in every day of the record";
 
-    private static readonly MeasuredKind Temperature = Recorded(Quantity.Temperature, "temperature", Unit);
-    private static readonly MeasuredKind Depth = Recorded(Quantity.Rain, "depth", "mm or in; a bare number as rain_unit says");
+    private static readonly MeasuredKind s_temperature = Recorded(Quantity.Temperature, "temperature", Unit);
+    private static readonly MeasuredKind s_depth = Recorded(Quantity.Rain, "depth", "mm or in; a bare number as rain_unit says");
 
     /// <summary>
     /// The columns, in the order of the reference. A record has a hundred thousand days, so they are read row by row elsewhere.
@@ -28,13 +28,13 @@ public static class RecordFields
                     + "a row may be missing: they are filled, and said."
             )
             .Required(EveryDay)
-            .Key("tmin", Temperature, day => day.TminC)
+            .Key("tmin", s_temperature, day => day.TminC)
             .Means("Lowest temperature of the day.")
             .Required(EveryDay)
-            .Key("tmax", Temperature, day => day.TmaxC)
+            .Key("tmax", s_temperature, day => day.TmaxC)
             .Means("Highest temperature of the day, at least the lowest.")
             .Required(EveryDay)
-            .Key("rain", Depth, day => day.RainMm)
+            .Key("rain", s_depth, day => day.RainMm)
             .Means("Rain of the day.")
             .Required(EveryDay)
             .Table();

@@ -25,7 +25,7 @@ public abstract class ScenarioPart
         Each(
             "house",
             "houses",
-            scenario => scenario.Houses.Select(house => (house.Id, house.Name, HeatKeys.InUse(house.Heat))),
+            scenario => scenario.Houses.Select(house => (house.Id, house.Name, HeatKeys.InUse(house))),
             HeatFields.Table
         ),
         Each("space", "spaces", scenario => scenario.Spaces, SpaceFields.Table, space => space.Id, space => space.Name),
@@ -36,10 +36,13 @@ public abstract class ScenarioPart
             PowerFields.Table
         ),
         Each("batch", "batches", scenario => scenario.Batches.Select(order => (order.Id, order.Id, new PlanLine(order))), PlanFields.Table),
+        Each("mishap", "mishaps", scenario => scenario.Mishaps, MishapFields.Table, mishap => mishap.Id, mishap => mishap.Name),
         Site(scenario => scenario.Rules, RuleFields.Table),
         Site(scenario => scenario.Rules, ReliefFields.Table),
         Site(scenario => scenario.Rules.Minutes, WorkMinuteFields.Table),
+        Site(scenario => scenario.Rules.Seconds, WorkSecondFields.Table),
         Site(scenario => scenario.Rules.SeedStorage ?? SeedFields.NotSaid, SeedFields.Table),
+        Site(scenario => scenario.Rules.Mix, MixFields.Table),
         Site(scenario => scenario.Rules.Prices, PriceFields.Table),
         Each("crop", "crops", scenario => scenario.Crops, CropFields.Table, crop => crop.Id, crop => crop.Name),
         Each("tray type", "tray types", scenario => scenario.TrayTypes, TrayFields.Table, tray => tray.Id, tray => tray.Name),

@@ -6,6 +6,8 @@ namespace BenchSim.Season.Inputs;
 /// <summary>A scenario with the dates and numbers of its batches worked out and frozen.</summary>
 public sealed record SeasonPlan
 {
+    private readonly int? _sownInTimeDays;
+
     /// <summary>The scenario it was made from.</summary>
     public required Scenario Scenario { get; init; }
 
@@ -14,6 +16,19 @@ public sealed record SeasonPlan
 
     /// <summary>Days played: from day 0 to the last day, both counted.</summary>
     public required int Days { get; init; }
+
+    /// <summary>
+    /// Calendar days a sowing may wait and still count as sown in time: <see cref="SiteRules.SowWaitDays"/>, in a variant those of the
+    /// base, so that both are judged alike.
+    /// </summary>
+    public int SownInTimeDays
+    {
+        get => _sownInTimeDays ?? Scenario.Rules.SowWaitDays;
+        init => _sownInTimeDays = value;
+    }
+
+    /// <summary>The days that are over, where the season is under way; null where it is played from its first day.</summary>
+    public SeasonPast? Past { get; init; }
 
     /// <summary>Things the user should know that are no faults, in the order found.</summary>
     public ImmutableArray<Fault> Warnings { get; init; } = [];

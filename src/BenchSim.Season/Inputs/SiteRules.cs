@@ -81,6 +81,21 @@ public sealed record SiteRules
     /// <summary>Warmth a row cover adds on the table, kelvin; 0 for no cover.</summary>
     public double CoverGainK { get; init; }
 
+    /// <summary>Warmth a row cover adds to a night in the field, kelvin.</summary>
+    public double RowCoverGainK { get; init; } = 1;
+
+    /// <summary>Warmth a low tunnel adds to a night in the field, kelvin.</summary>
+    public double LowTunnelGainK { get; init; } = 1.3;
+
+    /// <summary>Warmth an unheated tunnel adds to a night in the field, kelvin.</summary>
+    public double TunnelGainK { get; init; } = 1.3;
+
+    /// <summary>
+    /// Days of the fortnight from a batch's date for the table or the field of which more must be expected to hold it before check warns of
+    /// it.
+    /// </summary>
+    public int HoldWarningDays { get; init; } = 7;
+
     /// <summary>Seeds in the germination test behind a packet value.</summary>
     public int GerminationSample { get; init; } = 400;
 
@@ -89,6 +104,9 @@ public sealed record SiteRules
 
     /// <summary>Money, for the costs of the three ways to a stand and of the season.</summary>
     public Prices Prices { get; init; } = new();
+
+    /// <summary>How potting mix settles, and what it is bought in.</summary>
+    public PottingMix Mix { get; init; } = new();
 
     /// <summary>Light factor on growth by month, January first, 0 to 1.</summary>
     public ImmutableArray<double> Light { get; init; } = [1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1];
@@ -104,6 +122,23 @@ public sealed record SiteRules
 
     /// <summary>Work minutes of each job.</summary>
     public WorkMinutes Minutes { get; init; } = new();
+
+    /// <summary>Work seconds of what is counted by the seed, cell or plant.</summary>
+    public WorkSeconds Seconds { get; init; } = new();
+
+    /// <summary>Warmth a cover adds to a night in the field, kelvin.</summary>
+    /// <param name="cover">What stands over it.</param>
+    public double FieldGainK(FieldCover cover) =>
+        cover switch
+        {
+            FieldCover.RowCover => RowCoverGainK,
+            FieldCover.LowTunnel => LowTunnelGainK,
+            FieldCover.Tunnel => TunnelGainK,
+            _ => 0,
+        };
+
+    /// <summary>Whether some work of a day has a limit.</summary>
+    public bool LimitsHands => (SowTraysADay ?? PotUpTraysADay ?? SetOutTraysADay) is not null;
 
     /// <summary>Whether a date is worked.</summary>
     /// <param name="date">Any date.</param>
@@ -125,7 +160,10 @@ public sealed record SiteRules
 /// <summary>The keys of [rules].</summary>
 public static class RuleFields
 {
-    private static readonly ChoiceKind<DayOfWeek> Day = new(
+    /// <summary>Why a variant cannot change what a season is judged by.</summary>
+    internal const string Judged = "base and variants are judged alike";
+
+    private static readonly ChoiceKind<DayOfWeek> s_day = new(
         [
             ("Mon", DayOfWeek.Monday),
             ("Tue", DayOfWeek.Tuesday),
@@ -140,20 +178,22 @@ public static class RuleFields
     );
 
     // Monday first, whatever the order in the file, so that the same days make the same scenario.
-    private static readonly ListKind<DayOfWeek> WorkDays = new(
-        Day,
+    private static readonly ListKind<DayOfWeek> s_workDays = new(
+        s_day,
         "list of days",
         days => days.Distinct().OrderBy(day => ((int)day + 6) % 7),
         ("has no day", "list the days that are worked, such as [\"Mon\", \"Wed\", \"Fri\"]")
     );
 
-    private static readonly ListKind<DateOnly> Dates = new(Kinds.Date, "list of dates", dates => dates.Distinct().Order());
+    private static readonly ListKind<DateOnly> s_dates = new(Kinds.Date, "list of dates", dates => dates.Distinct().Order());
 
-    private static readonly ChoiceKind<RoundKind> Rounds = new([("work round", RoundKind.WorkRound), ("any time", RoundKind.AnyTime)]);
+    private static readonly ChoiceKind<RoundKind> s_rounds = new([("work round", RoundKind.WorkRound), ("any time", RoundKind.AnyTime)]);
 
-    private static readonly OptionalKind<int> TraysADay = new WholeKind(1, WholeKind.Many, "tray").OrNone("no limit");
+    private static readonly OptionalKind<int> s_traysADay = new WholeKind(1, WholeKind.Many, "tray").OrNone("no limit");
 
-    private static readonly MonthsKind Light = new(
+    private static readonly MeasuredKind s_gain = Kinds.Difference(0, 20);
+
+    private static readonly MonthsKind s_light = new(
         new ShareKind(aboveNone: true, isFactor: true),
         "list of 12 shares",
         "% or 0 to 1, January first"
@@ -163,13 +203,13 @@ public static class RuleFields
     public static FieldTable<SiteRules> Table { get; } =
         FieldTable
             .Of("rules", "[rules]", new SiteRules())
-            .Key("work_days", WorkDays, rules => rules.WorkDays, (rules, days) => rules with { WorkDays = days })
+            .Key("work_days", s_workDays, rules => rules.WorkDays, (rules, days) => rules with { WorkDays = days })
             .Means("Days of the week that are worked, any of Mon, Tue, Wed, Thu, Fri, Sat, Sun.", Why.Practice)
-            .Key("days_off", Dates, rules => rules.DaysOff, (rules, dates) => rules with { DaysOff = dates })
+            .Key("days_off", s_dates, rules => rules.DaysOff, (rules, dates) => rules with { DaysOff = dates })
             .Means("Single dates that are not worked.")
             .Key("round_at", Kinds.Time, rules => rules.RoundAt, (rules, time) => rules with { RoundAt = time })
             .Means("Time of the work round.", Why.Practice)
-            .Key("rounds", Rounds, rules => rules.Rounds, (rules, kind) => rules with { Rounds = kind })
+            .Key("rounds", s_rounds, rules => rules.Rounds, (rules, kind) => rules with { Rounds = kind })
             .Means("Trays move at the work round, or \"any time\" room appears (to check the model against theory).", Why.Ours)
             .Key("move_back", Kinds.YesNo, rules => rules.MoveBack, (rules, yes) => rules with { MoveBack = yes })
             .Means("Whether trays move back to an earlier preference as room appears.", Why.Ours)
@@ -187,16 +227,18 @@ public static class RuleFields
             )
             .Key("set_out_early_days", Kinds.Days, rules => rules.SetOutEarlyDays, (rules, days) => rules with { SetOutEarlyDays = days })
             .Means("Days before the planned date from which trays may be set out.", Why.Ours)
-            .Key("sow_trays_a_day", TraysADay, rules => rules.SowTraysADay, (rules, most) => rules with { SowTraysADay = most })
+            .Key("sow_trays_a_day", s_traysADay, rules => rules.SowTraysADay, (rules, most) => rules with { SowTraysADay = most })
             .Means("Trays and flats that can be sown a day.", Why.Ours)
-            .Key("pot_up_trays_a_day", TraysADay, rules => rules.PotUpTraysADay, (rules, most) => rules with { PotUpTraysADay = most })
+            .Key("pot_up_trays_a_day", s_traysADay, rules => rules.PotUpTraysADay, (rules, most) => rules with { PotUpTraysADay = most })
             .Means("Trays that can be potted up a day.", Why.Ours)
-            .Key("set_out_trays_a_day", TraysADay, rules => rules.SetOutTraysADay, (rules, most) => rules with { SetOutTraysADay = most })
+            .Key("set_out_trays_a_day", s_traysADay, rules => rules.SetOutTraysADay, (rules, most) => rules with { SetOutTraysADay = most })
             .Means("Trays that can be set out a day.", Why.Ours)
             .Key("service_goal", Kinds.Share, rules => rules.ServiceGoal, (rules, goal) => rules with { ServiceGoal = goal })
             .Means("Share of the wanted plants that must be out in time for a season to fit.", Why.Ours)
+            .Fixed(Judged)
             .Key("late_days", Kinds.Days, rules => rules.LateDays, (rules, days) => rules with { LateDays = days })
             .Means("Days late that still count as in time.", Why.Assumed)
+            .Fixed(Judged)
             .Key(
                 "stand_assurance",
                 new ShareKind(belowAll: true),
@@ -219,11 +261,37 @@ public static class RuleFields
             )
             .Means("Nights of forecast that are looked at.", Why.Practice)
             .Key("wet_limit", Kinds.Rain, rules => rules.WetLimitMm, (rules, rain) => rules with { WetLimitMm = rain })
-            .Means("Rain of the two days before that still lets the field be worked.", Why.Assumed)
-            .Key("cover_gain", Kinds.Difference(0, 20), rules => rules.CoverGainK, (rules, gain) => rules with { CoverGainK = gain })
+            .Means(
+                "Rain of the two days before that still lets the field be worked. It holds nothing that goes under a tunnel.",
+                Why.Assumed
+            )
+            .Key("cover_gain", s_gain, rules => rules.CoverGainK, (rules, gain) => rules with { CoverGainK = gain })
             .Means(
                 "Warmth a row cover adds on the table; 0 for no cover (a trade magazine of December 2020 gives 6 F for a medium cover).",
                 Why.Ours
+            )
+            .Key("field_row_cover_gain", s_gain, rules => rules.RowCoverGainK, (rules, gain) => rules with { RowCoverGainK = gain })
+            .Means(
+                "Warmth a row cover adds to a night in the field (plan.csv, field_cover).",
+                "Oregon State Univ., row cover effects, 1988: means of 0.3 to 3.3 F above mulch alone, none on some clear nights"
+            )
+            .Key("field_low_tunnel_gain", s_gain, rules => rules.LowTunnelGainK, (rules, gain) => rules with { LowTunnelGainK = gain })
+            .Means("Warmth a low tunnel adds to a night in the field (plan.csv, field_cover).", "assumption: as a tunnel")
+            .Key("field_tunnel_gain", s_gain, rules => rules.TunnelGainK, (rules, gain) => rules with { TunnelGainK = gain })
+            .Means(
+                "Warmth an unheated tunnel adds to a night in the field (plan.csv, field_cover).",
+                "Savage 1980, Agrochemophysica 12: 1.3 C above the mean lowest outdoors, less in frost"
+            )
+            .Key(
+                "hold_warning_days",
+                new WholeKind(0, 14, "day"),
+                rules => rules.HoldWarningDays,
+                (rules, days) => rules with { HoldWarningDays = days }
+            )
+            .Means(
+                "Days of the 14 from a batch's date for the table or the field on which the weather may be expected to hold it before "
+                    + "check warns. At 14 it never warns.",
+                "assumption: half of them"
             )
             .Key(
                 "germination_sample",
@@ -232,7 +300,7 @@ public static class RuleFields
                 (rules, seeds) => rules with { GerminationSample = seeds }
             )
             .Means("Seeds in the test behind a packet's germination.", "from memory: the usual number of seeds in a test")
-            .Key("light", Light, rules => rules.Light, (rules, light) => rules with { Light = light })
+            .Key("light", s_light, rules => rules.Light, (rules, light) => rules with { Light = light })
             .Means("Light factor on growth by month.", Why.Ours)
             .Table();
 }

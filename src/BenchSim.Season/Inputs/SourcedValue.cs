@@ -36,7 +36,7 @@ public sealed record SourcedValue(string Owner, string File, string Column, stri
             .. scenario.TrayTypes.SelectMany(tray =>
                 tray.Sources.Select(pair => Of(tray.Name, TrayFields.Table, tray, pair, scenario.Units))
             ),
-            .. scenario.Houses.Where(house => house.Heat is not null).SelectMany(house => Of(house.Name, house.Heat!, scenario.Units)),
+            .. scenario.Houses.Where(house => house.Body is not null).SelectMany(house => Of(house, house.Body!, scenario.Units)),
         ];
 
     private static SourcedValue Of<TRecord>(
@@ -48,21 +48,24 @@ public sealed record SourcedValue(string Owner, string File, string Column, stri
     ) => new(owner, table.Section, source.Key, table.Find(source.Key)?.Show(record, units) ?? "", source.Value);
 
     // The shape stands for the whole shell, and the lengths behind it are told with it.
-    private static IEnumerable<SourcedValue> Of(string owner, HouseHeat heat, UnitSystem units)
+    private static IEnumerable<SourcedValue> Of(House house, HouseBody body, UnitSystem units)
     {
         const string site = "site.toml";
-        var keys = HeatKeys.InUse(heat);
-        foreach (var (key, source) in heat.Sources)
+        var keys = HeatKeys.InUse(house);
+        foreach (var (key, source) in body.Sources)
         {
             var field = HeatFields.Table.Find(key);
             var value =
-                key is "shape" ? HeatFields.Words(heat.Shell, units)
+                key is "shape" ? HeatFields.Words(body.Shell, units)
                 : HeatFields.IsDimension(key) ? ""
                 : field?.Show(keys, units) ?? "";
-            yield return new SourcedValue(owner, site, key, value, source);
+            yield return new SourcedValue(house.Name, site, key, value, source);
         }
 
-        var content = FormattableString.Invariant($"{heat.Fuel.MegajoulesPerUnit:#,##0.###} MJ per {heat.Fuel.Unit} of {heat.Fuel.Name}");
-        yield return new SourcedValue(owner, site, "heat_content", content, heat.Fuel.ContentSource);
+        if (house.Heat?.Fuel is { } fuel)
+        {
+            var content = FormattableString.Invariant($"{fuel.MegajoulesPerUnit:#,##0.###} MJ per {fuel.Unit} of {fuel.Name}");
+            yield return new SourcedValue(house.Name, site, "heat_content", content, fuel.ContentSource);
+        }
     }
 }

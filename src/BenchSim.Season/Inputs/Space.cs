@@ -27,6 +27,12 @@ public sealed record Space
     /// <summary>Heat mat, bench or hardening table.</summary>
     public required SpaceKind Kind { get; init; }
 
+    /// <summary>
+    /// Whether it is a germination chamber: closed and dark, at a temperature of its own, in no house. It takes the part of a heat mat, but
+    /// nothing grows in it once it is up.
+    /// </summary>
+    public bool IsChamber { get; init; }
+
     /// <summary>The house it stands in; null outdoors.</summary>
     public string? HouseId { get; init; }
 

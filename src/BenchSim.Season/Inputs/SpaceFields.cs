@@ -7,15 +7,25 @@ namespace BenchSim.Season.Inputs;
 /// <summary>The keys of [[space]] that are not of its electricity, and those of its changes.</summary>
 public static class SpaceFields
 {
+    /// <summary>Most spaces of a site: every batch is counted in each of them, and each has a chart.</summary>
+    public const int Most = 500;
+
     /// <summary>Most places of one space: a bench of a hectare holds about 60,000 trays.</summary>
     public const int MostPlaces = 100_000;
 
-    private static readonly WholeKind Places = new(0, MostPlaces, "place");
-    private static readonly OptionalKind<double> Side = Kinds.Length(0, 1000).OrNone("not given");
+    private static readonly WholeKind s_places = new(0, MostPlaces, "place");
+    private static readonly OptionalKind<double> s_side = Kinds.Length(0, 1000).OrNone("not given");
 
     /// <summary>The kinds of space as they are written.</summary>
     public static ChoiceKind<SpaceKind> Word { get; } =
         new([("mat", SpaceKind.Mat), ("bench", SpaceKind.Bench), ("table", SpaceKind.Table)]);
+
+    private static readonly ChoiceKind<(SpaceKind Kind, bool IsChamber)> s_kind = new([
+        ("mat", (SpaceKind.Mat, false)),
+        ("bench", (SpaceKind.Bench, false)),
+        ("table", (SpaceKind.Table, false)),
+        ("chamber", (SpaceKind.Mat, true)),
+    ]);
 
     /// <summary>A space of which nothing is said: its kind is none there is, its places are less than none.</summary>
     public static Space Nothing { get; } =
@@ -37,8 +47,16 @@ public static class SpaceFields
             .Fixed("it chooses the space")
             .Key("name", Kinds.Title, space => space.Name, (space, name) => space with { Name = name })
             .Means("Name shown to people.", leftOut: "the id")
-            .Key("kind", Word, space => space.Kind, (space, kind) => space with { Kind = kind })
-            .Means("Heat mat, bench, or hardening table.")
+            .Key(
+                "kind",
+                s_kind,
+                space => (space.Kind, space.IsChamber),
+                (space, kind) => space with { Kind = kind.Kind, IsChamber = kind.IsChamber }
+            )
+            .Means(
+                "Heat mat, bench, hardening table, or germination chamber: closed and dark, at a temperature of its own. It does what a "
+                    + "mat does, stands in no house, and nothing grows in it, so trays must leave it as they come up."
+            )
             .Required("\"bench\"")
             .Key(
                 "house",
@@ -55,13 +73,20 @@ public static class SpaceFields
             )
             .Means("Whole tray places.", leftOut: "from length and width")
             .InsteadOf("length", "width", "usable")
-            .Key("length", Side, space => space.Size.LengthM, (space, length) => space with { Size = space.Size with { LengthM = length } })
+            .Key(
+                "length",
+                s_side,
+                space => space.Size.LengthM,
+                (space, length) => space with { Size = space.Size with { LengthM = length } }
+            )
             .Means(
-                "Length, instead of places. The outline of a tray is 279 x 539 mm; trays lie all one way, whichever way holds more.",
+                "Length, instead of places. The outline of a tray is 279 x 539 mm; trays lie all one way, whichever way holds more. "
+                    + "On a mat "
+                    + "they may hang over by 32 mm each way.",
                 leftOut: ""
             )
             .InsteadOf("places")
-            .Key("width", Side, space => space.Size.WidthM, (space, width) => space with { Size = space.Size with { WidthM = width } })
+            .Key("width", s_side, space => space.Size.WidthM, (space, width) => space with { Size = space.Size with { WidthM = width } })
             .Means("Width, together with length.", leftOut: "")
             .InsteadOf("places")
             .Key(
@@ -70,11 +95,11 @@ public static class SpaceFields
                 space => space.Size.Usable,
                 (space, usable) => space with { Size = space.Size with { Usable = usable } }
             )
-            .Means("Share of the places by length and width that is really used; the rest is room to work.", Why.Assumed)
+            .Means("Share of the places by length and width that is really used; the rest is room to work. Not for a mat.", Why.Assumed)
             .InsteadOf("places")
             .Key("temperature", Kinds.Temperature.OrNone("none"), space => space.MatC, (space, celsius) => space with { MatC = celsius })
             .Means("Set temperature of the medium on a mat; only for a mat.", leftOut: "required for a mat")
-            .Key("aisle_places", Places, space => space.AislePlaces, (space, places) => space with { AislePlaces = places })
+            .Key("aisle_places", s_places, space => space.AislePlaces, (space, places) => space with { AislePlaces = places })
             .Means("Further places in the aisle, used only by the relief \"aisle\".", Why.Ours)
             .Key(
                 "unit_places",
@@ -94,7 +119,7 @@ public static class SpaceFields
             .Key("from", Kinds.Date, change => change.From, (change, date) => change with { From = date })
             .Means("First day on which the number holds.")
             .Required("2027-05-01")
-            .Key("places", Places, change => change.Places, (change, places) => change with { Places = places })
+            .Key("places", s_places, change => change.Places, (change, places) => change with { Places = places })
             .Means("Places from that day on.")
             .Required("40")
             .Table();
@@ -102,6 +127,8 @@ public static class SpaceFields
     /// <summary>Numbers of places with their dates: read as tables of their own.</summary>
     private sealed class ChangesKind() : Kind<ImmutableArray<PlacesFrom>>("list of { from, places }")
     {
+        public override bool IsList => true;
+
         public override bool TryRead(IWritten written, out ImmutableArray<PlacesFrom> value)
         {
             value = [];
@@ -146,8 +173,8 @@ public static class PowerFields
                 (power, watts) => power with { WattsEachPlace = watts }
             )
             .Means(
-                "Watts of the mat under one place, instead of watts; times the most places the space ever has. A rule from memory is 16.7, "
-                    + "from 12 W a square foot.",
+                "Watts of the mat under one place, instead of watts; times the most places the space ever has. A rule from memory is 19.5, "
+                    + "from 12 W a square foot and the 1.62 square feet of a tray.",
                 leftOut: NoPower
             )
             .InsteadOf("watts")

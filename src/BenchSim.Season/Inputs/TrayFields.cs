@@ -44,7 +44,7 @@ public static class TrayFields
                 tray => tray.MediumLitres,
                 (tray, litres) => tray with { MediumLitres = litres }
             )
-            .Means("Potting mix one tray takes.", leftOut: "required for a new type")
+            .Means("Potting mix that fills one tray, settled: the volume of its cells.", leftOut: "required for a new type")
             .Key(
                 "places_each",
                 new WholeKind(1, 100, "place", isBare: true),

@@ -18,7 +18,7 @@ public sealed record TrayType
     /// <summary>Seeds sown in one open flat when the plan does not say; 0 for a cell tray.</summary>
     public int SeedsPerFlat { get; init; }
 
-    /// <summary>Potting mix one tray takes, litres.</summary>
+    /// <summary>Potting mix that fills one tray, settled, litres: the volume of its cells.</summary>
     public double MediumLitres { get; init; }
 
     /// <summary>Places one tray takes, 1 or more.</summary>

@@ -50,6 +50,12 @@ public sealed record WeatherKeys
     /// <summary>File of the record.</summary>
     public string? File { get; init; }
 
+    /// <summary>File of what was observed this season.</summary>
+    public string? Observed { get; init; }
+
+    /// <summary>File of the forecast.</summary>
+    public string? Forecast { get; init; }
+
     /// <summary>Year of the record to play.</summary>
     public int? Year { get; init; }
 
@@ -73,7 +79,7 @@ public static class WeatherFields
     private const string ForNormals = "required for normals";
     private const string TwoCities = "an average of two cities' record: docs/weather.md";
 
-    private static readonly WeatherKind[] All = [WeatherKind.Constant, WeatherKind.Record, WeatherKind.Generated, WeatherKind.Normals];
+    private static readonly WeatherKind[] s_all = [WeatherKind.Constant, WeatherKind.Record, WeatherKind.Generated, WeatherKind.Normals];
 
     /// <summary>The kinds of weather as they are written.</summary>
     public static ChoiceKind<WeatherKind> Kind { get; } =
@@ -144,6 +150,12 @@ public static class WeatherFields
             )
             .Key("year", new YearKind().OrNone("a year drawn each season"), keys => keys.Year, (keys, year) => keys with { Year = year })
             .Means("The year of the record to play every season; kind record only.", Why.Ours)
+            .Key("observed", new TextKind("file name"), keys => keys.Observed ?? "none", (keys, file) => keys with { Observed = file })
+            .Means("CSV file inside the folder with this season's days as observed; used with --today alone.", leftOut: "none")
+            .Fixed("what was observed is the same in every variant")
+            .Key("forecast", new TextKind("file name"), keys => keys.Forecast ?? "none", (keys, file) => keys with { Forecast = file })
+            .Means("CSV file inside the folder with the days that are forecast; used with --today alone.", leftOut: "none")
+            .Fixed("what is forecast is the same in every variant")
             .Key("temperature_unit", TemperatureUnit, keys => keys.TemperatureUnit, (keys, unit) => keys with { TemperatureUnit = unit })
             .Means("Unit of bare temperatures of the record or the normals; not for kind constant.", Why.Ours)
             .Key("rain_unit", RainUnit, keys => keys.RainUnit, (keys, unit) => keys with { RainUnit = unit })
@@ -159,7 +171,7 @@ public static class WeatherFields
             "file" => [WeatherKind.Record, WeatherKind.Generated],
             "year" => [WeatherKind.Record],
             "temperature_unit" or "rain_unit" => [WeatherKind.Record, WeatherKind.Generated, WeatherKind.Normals],
-            _ => All,
+            _ => s_all,
         };
 
     /// <summary>A calendar year.</summary>

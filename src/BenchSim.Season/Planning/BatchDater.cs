@@ -9,9 +9,13 @@ namespace BenchSim.Season.Planning;
 /// <summary>Works out the planned dates of a batch: forward from a sow date, or backward from the date the field wants.</summary>
 internal sealed class BatchDater(Scenario scenario, SiteTables tables, PlanClimates climates)
 {
-    private readonly SeasonClimate normal = climates.Normal();
-    private readonly SeasonResult scratch = new();
-    private readonly DateOnly opens = scenario.Window.Opens;
+    private readonly SeasonClimate _normal = climates.Normal();
+    private readonly SeasonResult _scratch = new();
+    private readonly DateOnly _opens = scenario.Window.Opens;
+    private readonly HashSet<string?> _openLater =
+    [
+        .. scenario.Houses.Where(house => house.Opening == HouseOpening.FromDate).Select(house => house.Id),
+    ];
 
     /// <summary>The batch with its dates, and the mean medium temperature up to emergence; null when a fault was added.</summary>
     public (BatchPlan Plan, double PathMeanC)? Date(
@@ -25,7 +29,7 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, PlanClima
             new SeasonState(scenario, BatchStates.Of(scenario, [draft], seed: 0), tables, climates.Layout, PlayMode.Planning)
         );
         var order = draft.Order;
-        var wanted = order.SetOut is { } date ? WorkDayBefore(date.DayNumber - opens.DayNumber) : (int?)null;
+        var wanted = order.SetOut is { } date ? WorkDayBefore(date.DayNumber - _opens.DayNumber) : (int?)null;
         if (wanted < 0)
         {
             faults.Add(
@@ -39,14 +43,14 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, PlanClima
         }
 
         var sow = order.Sow is { } sowDate
-            ? tables.NextWorkDay[sowDate.DayNumber - opens.DayNumber]
+            ? tables.NextWorkDay[sowDate.DayNumber - _opens.DayNumber]
             : Backward(core, order, wanted!.Value, faults);
         if (sow < 0)
         {
             return null;
         }
 
-        if (core.Walk(sow, normal, scratch) is not { } dates)
+        if (core.Walk(sow, _normal, _scratch) is not { } dates)
         {
             faults.Add(NeverReady(order, sow));
             return null;
@@ -76,7 +80,7 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, PlanClima
     // the tables.
     private int AfterSlack(int ready) => WorkDayFrom(ready + scenario.Rules.SlackDays);
 
-    private int WorkDayFrom(int day) => scenario.Rules.WorkDayFrom(opens.AddDays(day)).DayNumber - opens.DayNumber;
+    private int WorkDayFrom(int day) => scenario.Rules.WorkDayFrom(_opens.AddDays(day)).DayNumber - _opens.DayNumber;
 
     // A tray that is grown stays on its bench until so many days before its set-out date, as in the play.
     private int TableDay(BatchPlan draft, int grown, int setOut) =>
@@ -101,7 +105,7 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, PlanClima
         }
 
         var first = tables.NextWorkDay[0];
-        if (core.Walk(first, normal, scratch) is not { } earliest)
+        if (core.Walk(first, _normal, _scratch) is not { } earliest)
         {
             // What the whole season does not make ready, a longer one would hardly.
             faults.Add(NeverReady(order, first));
@@ -109,7 +113,7 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, PlanClima
         }
 
         var sow = WorkDayBefore(Math.Max(0, wanted - (earliest.OutDay - first)));
-        while (sow >= 0 && !(core.Walk(sow, normal, scratch) is { } ready && ready.OutDay <= wanted))
+        while (sow >= 0 && !(core.Walk(sow, _normal, _scratch) is { } ready && ready.OutDay <= wanted))
         {
             sow = WorkDayBefore(sow - 1);
         }
@@ -122,7 +126,7 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, PlanClima
 
         for (var next = tables.NextWorkDay[sow + 1]; next <= wanted; next = tables.NextWorkDay[next + 1])
         {
-            if (core.Walk(next, normal, scratch) is not { } later || later.OutDay > wanted)
+            if (core.Walk(next, _normal, _scratch) is not { } later || later.OutDay > wanted)
             {
                 break;
             }
@@ -139,7 +143,7 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, PlanClima
         var isEverReady = false;
         for (var sow = WorkDayBefore(wanted); sow >= 0; sow = WorkDayBefore(sow - 1))
         {
-            if (core.Walk(sow, normal, scratch) is not { } ready)
+            if (core.Walk(sow, _normal, _scratch) is not { } ready)
             {
                 continue;
             }
@@ -152,7 +156,7 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, PlanClima
         }
 
         var first = tables.NextWorkDay[0];
-        var soonest = core.Walk(first, normal, scratch);
+        var soonest = core.Walk(first, _normal, _scratch);
         faults.Add(isEverReady || soonest is not null ? TooEarly(order, wanted, soonest) : NeverReady(order, first));
         return -1;
     }
@@ -160,13 +164,9 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, PlanClima
     private bool OpensLater(BatchPlan draft) =>
         draft
             .Mats.Concat(draft.Benches)
+            .Concat(draft.Finish)
             .Concat(draft.Tables)
-            .Any(space =>
-                scenario.Houses.Any(house =>
-                    house.Opening == HouseOpening.FromDate
-                    && string.Equals(house.Id, scenario.Spaces[space].HouseId, StringComparison.Ordinal)
-                )
-            );
+            .Any(space => _openLater.Contains(scenario.Spaces[space].HouseId));
 
     private Fault TooEarly(BatchOrder order, int wanted, WalkDates? soonest)
     {
@@ -175,7 +175,7 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, PlanClima
         var then = soonest is { } dates ? $"; sown on the first work day it is ready on {DateOf(dates.OutDay)}" : "";
         return new Fault(
             order.Place,
-            $"batch \"{order.Id}\" would have to be sown before the season opens on {opens:yyyy-MM-dd} "
+            $"batch \"{order.Id}\" would have to be sown before the season opens on {_opens:yyyy-MM-dd} "
                 + $"to be ready by {DateOf(wanted)}{why}{then}",
             "open the season earlier, or want it later"
         );
@@ -184,13 +184,14 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, PlanClima
     private BatchPlan Dated(BatchPlan draft, int sow, WalkDates dates, int setOut) =>
         draft with
         {
-            SowOn = opens.AddDays(sow),
-            EmergeOn = opens.AddDays(dates.EmergeDay),
-            OffMatOn = dates.OffMatDay < 0 ? null : opens.AddDays(dates.OffMatDay),
-            PotUpOn = dates.PotUpDay < 0 ? null : opens.AddDays(dates.PotUpDay),
-            TableOn = opens.AddDays(TableDay(draft, dates.TableDay, setOut)),
-            ReadyOn = opens.AddDays(dates.OutDay),
-            SetOutOn = opens.AddDays(setOut),
+            SowOn = _opens.AddDays(sow),
+            EmergeOn = _opens.AddDays(dates.EmergeDay),
+            OffMatOn = dates.OffMatDay < 0 ? null : _opens.AddDays(dates.OffMatDay),
+            PotUpOn = dates.PotUpDay < 0 ? null : _opens.AddDays(dates.PotUpDay),
+            FinishOn = dates.FinishDay < 0 ? null : _opens.AddDays(dates.FinishDay),
+            TableOn = _opens.AddDays(TableDay(draft, dates.TableDay, setOut)),
+            ReadyOn = _opens.AddDays(dates.OutDay),
+            SetOutOn = _opens.AddDays(setOut),
         };
 
     private Fault NeverReady(BatchOrder order, int sow) =>
@@ -210,5 +211,5 @@ internal sealed class BatchDater(Scenario scenario, SiteTables tables, PlanClima
         return day;
     }
 
-    private string DateOf(int day) => opens.AddDays(day).ToString("yyyy-MM-dd");
+    private string DateOf(int day) => _opens.AddDays(day).ToString("yyyy-MM-dd");
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Season.Climate;
 using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Play;
 using BenchSim.Season.Weather;
 
 namespace BenchSim.Season.Planning;
@@ -41,8 +42,18 @@ public sealed record ClimateSummary
     /// </summary>
     public required ImmutableArray<HoldDays> Holds { get; init; }
 
+    /// <summary>
+    /// Batches that the weather is expected to hold on more than <see cref="SiteRules.HoldWarningDays"/> days of the fortnight from
+    /// their planned date
+    /// on; empty like <see cref="Frost"/>.
+    /// </summary>
+    public required ImmutableArray<BatchHold> Held { get; init; }
+
     /// <summary>Houses with a heater whose fuel can be worked out, in the order of the file.</summary>
     public required ImmutableArray<HouseNeed> Houses { get; init; }
+
+    /// <summary>The air of each house by month, in the order of the file.</summary>
+    public required ImmutableArray<HouseMonths> Airs { get; init; }
 
     /// <summary>Mats whose electricity is given, in the order of the file.</summary>
     public required ImmutableArray<MatNeed> Mats { get; init; }
@@ -61,20 +72,39 @@ public sealed record ClimateSummary
         ImmutableArray<double> celsius = [.. thresholds.Select(threshold => threshold.TemperatureC)];
         var frost = Count(scenario, LastSpringDay(scenario.Window, climates.Normal().Weather), []);
         var holds = new HoldDaysTally(plan, climates.Layout, last.DayNumber - scenario.Window.Opens.DayNumber + 1);
+        var held = new BatchHoldsTally(plan, climates.Layout);
         ImmutableArray<HouseTally> heat =
         [
             .. scenario
-                .Houses.Where(house => house is { Heat: not null, IsHeated: true })
-                .Select(house => new HouseTally(house, scenario.Window)),
+                .Houses.Index()
+                .Where(house => house.Item is { Heat: not null, IsHeated: true })
+                .Select(house => new HouseTally(house.Item, house.Index, scenario.Window)),
         ];
+        ImmutableArray<HouseMonthsTally> airs =
+        [
+            .. OpenDays
+                .Of(scenario, plan.Batches, climates.Layout)
+                .Select((open, index) => new HouseMonthsTally(scenario.Houses[index], index, scenario.Window, open)),
+        ];
+
+        // Which days a house is open, trays tell: so each of the years is played, and what is told here is what a run tells.
+        var player = new SeasonPlayer(plan, scenario.Play.Seed);
+        var played = new SeasonResult();
         foreach (var season in seasons)
         {
             using var borrowed = climates.Borrow(season);
             var climate = borrowed.Climate;
             holds.Add(climate);
+            held.Add(climate);
+            player.Play(season, PlaceLimits.AsGiven, played);
             foreach (var tally in heat)
             {
-                tally.Add(climate.Weather);
+                tally.Add(played);
+            }
+
+            foreach (var tally in airs)
+            {
+                tally.Add(climate, played, plan.Days);
             }
         }
 
@@ -85,7 +115,9 @@ public sealed record ClimateSummary
             Nights = Count(scenario, last, celsius),
             Thresholds = thresholds,
             Holds = frost is null ? [] : holds.ToHoldDays(),
+            Held = frost is null ? [] : held.MoreThan(scenario.Rules.HoldWarningDays),
             Houses = [.. heat.Select(tally => tally.ToNeed())],
+            Airs = [.. airs.Select(tally => tally.ToMonths())],
             Mats = [.. scenario.Spaces.Select((space, at) => MatOf(plan, space, at)).OfType<MatNeed>()],
         };
     }
@@ -141,7 +173,7 @@ public sealed record ClimateSummary
         var days = new HashSet<DateOnly>();
         foreach (
             var batch in plan.Batches.Where(batch =>
-                !batch.Mats.IsEmpty && SpacePlaces.Open(plan.Scenario, batch.Mats, batch.SowOn)[0] == at
+                !batch.Mats.IsEmpty && SpacePlaces.FirstOpen(plan.Scenario, batch.Mats, batch.SowOn) == at
             )
         )
         {
@@ -159,36 +191,30 @@ public sealed record ClimateSummary
     private sealed class HouseTally
     {
         private readonly House _house;
-        private readonly DateOnly _opens;
-        private readonly int _from;
-        private readonly int _to;
+        private readonly int _index;
+        private readonly SeasonWindow _window;
         private readonly SortedDictionary<DateOnly, double> _months = [];
         private double _least = double.PositiveInfinity;
         private double _most;
         private double _sum;
         private int _years;
 
-        public HouseTally(House house, SeasonWindow window)
-        {
-            _house = house;
-            _opens = window.Opens;
-            var open = house.Opening == HouseOpening.FromDate && house.OpensOn is { } on ? on.DayNumber - window.Opens.DayNumber : 0;
-            _from = Math.Max(0, open);
-            _to = window.Closes.DayNumber - window.Opens.DayNumber;
-        }
+        public HouseTally(House house, int index, SeasonWindow window) => (_house, _index, _window) = (house, index, window);
 
-        public void Add(SeasonWeather weather)
+        public void Add(SeasonResult played)
         {
             var heat = _house.Heat!;
-            var loss = heat.Loss;
+            var wattHours = played.HeatWattHours[_index];
             var year = 0.0;
-            for (var day = _from; day <= _to; day++)
+            for (var day = 0; day < wattHours.Length; day++)
             {
-                var wattHours = loss.WattHours(HourlyClimate.HeatingKelvinHours(_house.Air, weather.TminOf(day), weather.TmaxOf(day)));
-                var units = heat.Fuel.Units(wattHours, heat.Efficiency);
-                var month = MonthOf(day);
-                _months[month] = _months.GetValueOrDefault(month) + units;
-                year += units;
+                if (wattHours[day] > 0)
+                {
+                    var units = heat.Fuel.Units(wattHours[day], heat.Efficiency);
+                    var month = HouseMonthsTally.MonthOf(_window, day);
+                    _months[month] = _months.GetValueOrDefault(month) + units;
+                    year += units;
+                }
             }
 
             _years++;
@@ -207,13 +233,6 @@ public sealed record ClimateSummary
                 Most = _most,
                 Load = _house.Load,
             };
-        }
-
-        private DateOnly MonthOf(int day)
-        {
-            var date = _opens.AddDays(day);
-            var first = new DateOnly(date.Year, date.Month, 1);
-            return first < _opens ? _opens : first;
         }
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Planning;
 
@@ -14,9 +15,12 @@ public sealed record HoldDays
     /// <summary>Temperature that every forecast night must reach, degrees Celsius; null for <see cref="HoldKind.WetField"/>.</summary>
     public required double? AboveC { get; init; }
 
+    /// <summary>Cover of the field under which the nights are looked at; open for the others.</summary>
+    public required FieldCover Cover { get; init; }
+
     /// <summary>
-    /// Houses of the tables that these crops may stand on, in order of id, with an empty text for tables outdoors; empty for the field. A day holds
-    /// where every one of the tables holds.
+    /// Houses of the tables that these crops may stand on, in order of id, with an empty text for tables outdoors; empty for the field. A
+    /// day holds where every one of the tables holds.
     /// </summary>
     public required ImmutableArray<string> Under { get; init; }
 

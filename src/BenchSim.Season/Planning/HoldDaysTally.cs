@@ -20,14 +20,17 @@ internal sealed class HoldDaysTally
         ImmutableArray<BatchPlan> batches = [.. plan.Batches.OrderBy(batch => batch.Crop.Id, StringComparer.Ordinal)];
         var table = batches
             .Where(batch => !batch.Tables.IsEmpty)
-            .GroupBy(batch => (batch.Crop.HardenAboveC, Airs: string.Join(' ', AirsOf(batch, layout))))
-            .OrderBy(group => group.Key.HardenAboveC)
+            .GroupBy(batch => (batch.Crop.TableAboveC, Airs: string.Join(' ', AirsOf(batch, layout))))
+            .OrderBy(group => group.Key.TableAboveC)
             .ThenBy(group => group.Key.Airs, StringComparer.Ordinal)
-            .Select(group => new Line(HoldKind.Table, group.Key.HardenAboveC, AirsOf(group.First(), layout), Names(group), Fortnights));
+            .Select(group => new Line(HoldKind.Table, group.Key.TableAboveC, AirsOf(group.First(), layout), Names(group), Fortnights));
         var field = batches
-            .GroupBy(batch => batch.Crop.FieldAboveC)
+            .GroupBy(batch => (batch.Crop.FieldAboveC, batch.Order.FieldCover))
             .OrderBy(group => group.Key)
-            .Select(group => new Line(HoldKind.Field, group.Key, [], Names(group), Fortnights));
+            .Select(group => new Line(HoldKind.Field, group.Key.FieldAboveC, [], Names(group), Fortnights)
+            {
+                Cover = group.Key.FieldCover,
+            });
         _lines = [.. table, new Line(HoldKind.WetField, null, [], [], Fortnights), .. field];
     }
 
@@ -61,6 +64,7 @@ internal sealed class HoldDaysTally
             {
                 Kind = line.Kind,
                 AboveC = line.AboveC,
+                Cover = line.Cover,
                 Under = [.. line.Airs.Select(air => air == 0 ? "" : _plan.Scenario.Houses[air - 1].Id).Order(StringComparer.Ordinal)],
                 Crops = line.Crops,
                 Fortnights = [.. Enumerable.Range(0, Fortnights).Select(fortnight => ToHolds(line, fortnight))],
@@ -79,7 +83,7 @@ internal sealed class HoldDaysTally
         return line.Kind switch
         {
             HoldKind.WetField => WeatherHold.IsWet(climate.Weather, day, rules),
-            HoldKind.Field => WeatherHold.FromField(climate.Weather, day, rules, line.AboveC!.Value),
+            HoldKind.Field => WeatherHold.FromField(climate.Weather, day, rules, line.AboveC!.Value, line.Cover),
             _ => line.Airs.All(air => WeatherHold.FromTable(climate.NightC(air), day, rules, line.AboveC!.Value)),
         };
     }
@@ -103,6 +107,8 @@ internal sealed class HoldDaysTally
         public HoldKind Kind { get; } = kind;
 
         public double? AboveC { get; } = aboveC;
+
+        public FieldCover Cover { get; init; }
 
         public ImmutableArray<int> Airs { get; } = airs;
 

@@ -9,6 +9,6 @@ public enum HoldKind
     /// <summary>The field: a forecast night is too cold, or the soil is too wet.</summary>
     Field,
 
-    /// <summary>The field, by rain alone, whatever the crop.</summary>
+    /// <summary>The field, by rain alone, whatever the crop; not where it goes under a tunnel.</summary>
     WetField,
 }

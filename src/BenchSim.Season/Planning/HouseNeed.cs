@@ -4,7 +4,9 @@ using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Planning;
 
-/// <summary>What a heated house with a known shell and heater needs from the first day of the season to its closing, open on every day it may be.</summary>
+/// <summary>
+/// What a heated house with a known shell and heater needs on the days on which it is open, the plan played in each of the years.
+/// </summary>
 public sealed record HouseNeed
 {
     /// <summary>The house; its <see cref="House.Heat"/> is given and tells the fuel and its unit.</summary>

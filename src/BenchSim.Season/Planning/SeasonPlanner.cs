@@ -82,7 +82,7 @@ public static class SeasonPlanner
     private static BatchPlan Draft(Scenario scenario, BatchOrder order)
     {
         var crop = scenario.Crops.First(crop => string.Equals(crop.Id, order.CropId, StringComparison.Ordinal));
-        return new BatchPlan
+        var draft = new BatchPlan
         {
             Order = order,
             Crop = crop,
@@ -105,6 +105,7 @@ public static class SeasonPlanner
             Benches = SpaceGroups.Benches(scenario, crop),
             Tables = SpaceGroups.Tables(scenario),
         };
+        return SpaceGroups.WithFinish(scenario, draft);
     }
 
     /// <summary>

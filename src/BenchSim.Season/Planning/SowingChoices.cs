@@ -68,29 +68,29 @@ public static class SowingChoices
     // Plans one batch of a plan again for another sow date, as reading that date from the plan would.
     private sealed class Redater
     {
-        private readonly SeasonPlan plan;
-        private readonly BatchDater dater;
+        private readonly SeasonPlan _plan;
+        private readonly BatchDater _dater;
 
         public Redater(SeasonPlan plan)
         {
-            this.plan = plan;
+            _plan = plan;
             var horizon = SeasonPlanner.HorizonOf(plan.Scenario);
             var tables = new SiteTables(plan.Scenario, horizon);
             var store = new PlanClimates(plan.Scenario, horizon, plan.Scenario.Play.Seed);
-            dater = new BatchDater(plan.Scenario, tables, store);
+            _dater = new BatchDater(plan.Scenario, tables, store);
         }
 
         public BatchPlan? At(int index, DateOnly day)
         {
             var faults = ImmutableArray.CreateBuilder<Fault>();
-            var draft = Draft(plan.Batches[index]);
+            var draft = Draft(_plan.Batches[index]);
             draft = draft with { Order = draft.Order with { Sow = day } };
-            if (dater.Date(draft, faults, ImmutableArray.CreateBuilder<Fault>()) is not { } dated)
+            if (_dater.Date(draft, faults, ImmutableArray.CreateBuilder<Fault>()) is not { } dated)
             {
                 return null;
             }
 
-            var moved = BatchNumbers.Work(plan.Scenario, dated.Plan, dated.PathMeanC, faults);
+            var moved = BatchNumbers.Work(_plan.Scenario, dated.Plan, dated.PathMeanC, faults);
             return faults.Count == 0 ? moved : null;
         }
 

@@ -7,10 +7,7 @@ namespace BenchSim.Season.Planning;
 /// <summary>What has to be on the shelf for the sowings and pottings of a time: seed, trays, flats, carriers and potting mix.</summary>
 public sealed record SupplyNeeds
 {
-    /// <summary>Litres in a cubic foot: 0.3048 metres cubed, exactly.</summary>
-    public const double LitresACubicFoot = 28.316846592;
-
-    /// <summary>Seed by crop and packet, in order of the name of the crop, then of packet.</summary>
+    /// <summary>Seed by crop, variety and packet, in order of the name of the crop, then of variety and packet.</summary>
     public required ImmutableArray<SeedNeed> Seeds { get; init; }
 
     /// <summary>Trays and flats by type, trays first, in order of id.</summary>
@@ -22,11 +19,20 @@ public sealed record SupplyNeeds
     /// <summary>Prices of the site.</summary>
     public required Prices Prices { get; init; }
 
-    /// <summary>Potting mix, litres.</summary>
-    public double MixLitres => Trays.Sum(tray => tray.MixLitres);
+    /// <summary>How mix settles, and what it is bought in.</summary>
+    public required PottingMix Mix { get; init; }
 
-    /// <summary>Potting mix, cubic feet.</summary>
-    public double MixCubicFeet => MixLitres / LitresACubicFoot;
+    /// <summary>Potting mix in the trays and flats, settled, litres.</summary>
+    public double FilledLitres => Trays.Sum(tray => tray.MixLitres);
+
+    /// <summary>Potting mix to have, loose, litres.</summary>
+    public double MixLitres => Mix.Loose(FilledLitres);
+
+    /// <summary>Potting mix to have, loose, cubic feet.</summary>
+    public double MixCubicFeet => MixLitres / Volumes.LitresACubicFoot;
+
+    /// <summary>Bales, bags or totes of the site that hold it, rounded up to whole ones.</summary>
+    public int MixUnits => (int)Math.Ceiling(Math.Round(MixLitres / Mix.YieldLitres, 6));
 
     /// <summary>Cost of the mix, in the user's money; null where no price is given.</summary>
     public double? MixCost => MixLitres * Prices.MixLitre;
@@ -59,6 +65,7 @@ public sealed record SupplyNeeds
                     .ThenBy(need => need.Type.Id, StringComparer.Ordinal),
             ],
             Carriers = MostAtOnce(stays.Where(stay => !stay.Type.IsFlat), from, to),
+            Mix = plan.Scenario.Rules.Mix,
             Prices = plan.Scenario.Rules.Prices,
         };
     }
@@ -70,13 +77,15 @@ public sealed record SupplyNeeds
                 .GroupBy(batch =>
                     (
                         batch.Crop.Id,
+                        batch.Order.Variety,
                         batch.Order.PacketId,
                         Price: batch.Order.ThousandSeeds ?? plan.Scenario.Rules.Prices.ThousandSeeds,
-                        Line: batch.Order.PacketId is null ? batch.Order.Place : default
+                        Line: batch.Order.PacketId is null && batch.Order.Variety.Length == 0 ? batch.Order.Place : default
                     )
                 )
                 .OrderBy(group => group.First().Crop.Name, StringComparer.OrdinalIgnoreCase)
                 .ThenBy(group => group.Key.Id, StringComparer.Ordinal)
+                .ThenBy(group => group.Key.Variety, StringComparer.Ordinal)
                 .ThenBy(group => group.Key.PacketId ?? "", StringComparer.Ordinal)
                 .ThenBy(group => group.Key.Price)
                 .ThenBy(group => group.Key.Line.Line)
@@ -86,7 +95,8 @@ public sealed record SupplyNeeds
                     group.Count(),
                     group.Sum(batch => batch.Seeds),
                     group.Key.Price,
-                    SowingOf(group.Key.Line, [.. group])
+                    SowingOf(group.Key.Line, [.. group]),
+                    group.Key.Variety
                 )),
         ];
 

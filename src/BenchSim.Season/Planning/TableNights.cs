@@ -1,13 +1,12 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Climate;
-using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Planning;
 
 /// <summary>
-/// How often the nights that trays stand on the hardening table, on the plan's dates, are expected to be cold (docs/model.md section 7): counted over
-/// the years of weather that may be played. A chance from the climate, no forecast.
+/// How often the nights that trays stand on the hardening table, on the plan's dates, are expected to be cold (docs/model.md section 7):
+/// counted over the years of weather that may be played. A chance from the climate, no forecast.
 /// </summary>
 public static class TableNights
 {
@@ -22,16 +21,14 @@ public static class TableNights
             return [];
         }
 
-        var days = plan.Days + plan.Scenario.Rules.ForecastNights + 1;
-        var source = WeatherSource.Of(plan.Scenario, days);
-        var weather = new SeasonWeather(days);
-        var years = WeatherYears.Of(source, plan.Scenario.Play.Seed);
+        var climates = new PlanClimates(plan.Scenario, plan.Days, plan.Scenario.Play.Seed);
+        var years = WeatherYears.Of(climates.Source, plan.Scenario.Play.Seed);
         foreach (var year in years)
         {
-            source.Fill(plan.Scenario.Play.Seed, year, weather);
+            using var borrowed = climates.Borrow(year);
             foreach (var week in weeks)
             {
-                week.Count(weather);
+                week.Count(borrowed.Climate.NightC(climates.Layout.AirOf(week.Table)));
             }
         }
 
@@ -47,7 +44,7 @@ public static class TableNights
         var found = new Dictionary<(DateOnly Monday, string Crop, int Table), Week>();
         foreach (var batch in plan.Batches.Where(batch => !batch.Tables.IsEmpty))
         {
-            var table = SpacePlaces.Open(plan.Scenario, batch.Tables, batch.TableOn)[0];
+            var table = SpacePlaces.FirstOpen(plan.Scenario, batch.Tables, batch.TableOn);
             for (var night = batch.TableOn; night < batch.SetOutOn; night = night.AddDays(1))
             {
                 var key = (MondayOf(night), batch.Crop.Id, table);
@@ -73,16 +70,18 @@ public static class TableNights
     /// <summary>Counts the nights of one crop on one table in one week.</summary>
     private sealed class Week(SeasonPlan plan, Crop crop, int table, DateOnly monday)
     {
-        private readonly Space space = plan.Scenario.Spaces[table];
-        private readonly int first = monday.DayNumber - plan.FirstDay.DayNumber;
-        private readonly int[] cold = new int[7];
-        private readonly int[] damaging = new int[7];
-        private int yearsWithCold;
-        private int yearsWithDamaging;
+        private readonly Space _space = plan.Scenario.Spaces[table];
+        private readonly int _first = monday.DayNumber - plan.FirstDay.DayNumber;
+        private readonly int[] _cold = new int[7];
+        private readonly int[] _damaging = new int[7];
+        private int _yearsWithCold;
+        private int _yearsWithDamaging;
+
+        public int Table => table;
 
         public int[] Trays { get; } = new int[7];
 
-        public void Count(SeasonWeather weather)
+        public void Count(double[] nightsC)
         {
             var (anyCold, anyDamaging) = (false, false);
             for (var night = 0; night < 7; night++)
@@ -92,23 +91,23 @@ public static class TableNights
                     continue;
                 }
 
-                var lowest = NightC(weather, first + night);
-                if (lowest >= crop.HardenAboveC)
+                var lowest = nightsC[_first + night];
+                if (lowest >= crop.TableAboveC)
                 {
                     continue;
                 }
 
-                cold[night]++;
+                _cold[night]++;
                 anyCold = true;
                 if (lowest + plan.Scenario.Rules.CoverGainK < crop.DamageBelowC)
                 {
-                    damaging[night]++;
+                    _damaging[night]++;
                     anyDamaging = true;
                 }
             }
 
-            yearsWithCold += anyCold ? 1 : 0;
-            yearsWithDamaging += anyDamaging ? 1 : 0;
+            _yearsWithCold += anyCold ? 1 : 0;
+            _yearsWithDamaging += anyDamaging ? 1 : 0;
         }
 
         public TableWeek ToWeek(int years) =>
@@ -116,33 +115,17 @@ public static class TableNights
             {
                 Monday = monday,
                 Crop = crop,
-                Table = space,
+                Table = _space,
                 Nights =
                 [
                     .. Enumerable
                         .Range(0, 7)
                         .Where(night => Trays[night] > 0)
-                        .Select(night => new TableNight(monday.AddDays(night), Trays[night], cold[night], damaging[night])),
+                        .Select(night => new TableNight(monday.AddDays(night), Trays[night], _cold[night], _damaging[night])),
                 ],
                 Years = years,
-                YearsWithCold = yearsWithCold,
-                YearsWithDamaging = yearsWithDamaging,
+                YearsWithCold = _yearsWithCold,
+                YearsWithDamaging = _yearsWithDamaging,
             };
-
-        // The night after the round of a day: outdoors the next day's lowest, in a house the lowest from 18:00 to 06:00.
-        private double NightC(SeasonWeather weather, int day)
-        {
-            if (space.HouseId is null)
-            {
-                return weather.TminOf(day + 1);
-            }
-
-            var house = plan.Scenario.Houses.First(house => string.Equals(house.Id, space.HouseId, StringComparison.Ordinal));
-            return HourlyClimate.LowestOfNightC(
-                house.Air,
-                (weather.TminOf(day), weather.TmaxOf(day)),
-                (weather.TminOf(day + 1), weather.TmaxOf(day + 1))
-            );
-        }
     }
 }

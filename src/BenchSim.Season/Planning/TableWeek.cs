@@ -6,6 +6,9 @@ namespace BenchSim.Season.Planning;
 /// <summary>The nights of one week that a crop stands on a hardening table, and how many of them are expected to need a cover.</summary>
 public sealed record TableWeek
 {
+    // One year in so many: a night that is cold less often is not worth a note in the calendar.
+    private const int WatchedFrom = 10;
+
     /// <summary>Monday of the week.</summary>
     public required DateOnly Monday { get; init; }
 
@@ -29,6 +32,12 @@ public sealed record TableWeek
 
     /// <summary>Mean number of cold nights.</summary>
     public double ColdNights => Nights.Sum(night => (double)night.ColdYears) / Years;
+
+    /// <summary>
+    /// Nights worth watching, in order: in one year of ten or more they are colder than the crop's trays are left uncovered, so that the
+    /// 1-in-10 low goes under that limit.
+    /// </summary>
+    public ImmutableArray<TableNight> Watched => [.. Nights.Where(night => (long)night.ColdYears * WatchedFrom >= Years)];
 
     /// <summary>Most trays on any of the nights.</summary>
     public int MostTrays => Nights.Max(night => night.Trays);

@@ -5,8 +5,8 @@ using BenchSim.Season.Values;
 namespace BenchSim.Season.Planning;
 
 /// <summary>
-/// Makes the plan of a variant of a scenario. What the variant leaves as it was keeps the dates and numbers of the base; what it changes is planned
-/// anew in the variant (docs/model.md section 5).
+/// Makes the plan of a variant of a scenario. What the variant leaves as it was keeps the dates and numbers of the base; what it changes is
+/// planned anew in the variant (docs/model.md section 5).
 /// </summary>
 public static class VariantPlanner
 {
@@ -24,6 +24,7 @@ public static class VariantPlanner
             throw new ArgumentException("A variant opens its season on the first day of the base.", nameof(variant));
         }
 
+        variant = Judged(basePlan.Scenario, variant);
         var frozen = variant.Batches.Select(order => Frozen(basePlan, variant, order)).ToArray();
         var faults = ImmutableArray.CreateBuilder<Fault>();
         if (IsStandChanged(basePlan.Scenario.Rules, variant.Rules))
@@ -51,7 +52,9 @@ public static class VariantPlanner
             planned = plan.Batches.ToDictionary(batch => batch.Order.Id, StringComparer.Ordinal);
         }
 
-        var batches = variant.Batches.Select((order, index) => frozen[index] ?? planned[order.Id]).ToImmutableArray();
+        var batches = variant
+            .Batches.Select((order, index) => frozen[index] ?? AsPromised(basePlan, variant, planned[order.Id]))
+            .ToImmutableArray();
         var days = Math.Max(basePlan.Days, SeasonPlanner.DaysOf(variant, batches));
         if (SeasonPlanner.NoYear(variant, days) is { } tooShort)
         {
@@ -67,16 +70,33 @@ public static class VariantPlanner
                 Scenario = variant,
                 Batches = batches,
                 Days = days,
+                SownInTimeDays = basePlan.SownInTimeDays,
                 Warnings = [.. ofDates.Union(warnings)],
             },
             []
         );
     }
 
+    // Another relative would lend a crop other days past which its trays are over-held, and they decide whether a season fits.
+    private static Scenario Judged(Scenario below, Scenario variant)
+    {
+        Crop As(Crop crop) =>
+            below.Crops.FirstOrDefault(each => string.Equals(each.Id, crop.Id, StringComparison.Ordinal)) is { } same
+            && same.HoldDays != crop.HoldDays
+                ? crop with
+                {
+                    HoldDays = same.HoldDays,
+                }
+                : crop;
+
+        var crops = variant.Crops.Select(As).ToImmutableArray();
+        return crops.SequenceEqual(variant.Crops) ? variant : variant with { Crops = crops };
+    }
+
     // The batch as the base planned it, in the spaces of the variant; null when the base has none like it.
     private static BatchPlan? Frozen(SeasonPlan basePlan, Scenario variant, BatchOrder order)
     {
-        var below = basePlan.Batches.FirstOrDefault(batch => string.Equals(batch.Order.Id, order.Id, StringComparison.Ordinal));
+        var below = Below(basePlan, order);
         var crop = variant.Crops.First(each => string.Equals(each.Id, order.CropId, StringComparison.Ordinal));
         var tray = variant.TrayTypes.First(each => string.Equals(each.Id, order.TrayId, StringComparison.Ordinal));
         var flat = order.FlatId is null
@@ -88,12 +108,13 @@ public static class VariantPlanner
             || !IsSameCulture(below.Crop, crop)
             || !IsSame(below.Tray, tray)
             || !IsSame(below.Flat, flat)
+            || IsDatedAnew(basePlan.Scenario, variant, order)
         )
         {
             return null;
         }
 
-        return below with
+        var kept = below with
         {
             Order = order,
             Crop = crop,
@@ -103,12 +124,26 @@ public static class VariantPlanner
             Benches = SpaceGroups.Benches(variant, crop),
             Tables = SpaceGroups.Tables(variant),
         };
+        return SpaceGroups.WithFinish(variant, kept);
     }
 
-    // Where it is written, what is noted of it and how far levelling may move it plan nothing.
+    // Where it is written, what is noted of it, its variety, how far levelling may move it, where it finishes and what covers it in the
+    // field plan nothing.
     private static bool IsSameOrder(BatchOrder left, BatchOrder right) => Bare(left) == Bare(right);
 
-    private static BatchOrder Bare(BatchOrder order) => order with { Place = default, Note = "", EarlierDays = 0, LaterDays = 0 };
+    private static BatchOrder Bare(BatchOrder order) =>
+        order with
+        {
+            Place = default,
+            Note = "",
+            Variety = "",
+            EarlierDays = 0,
+            LaterDays = 0,
+            Finish = [],
+            FinishAt = null,
+            FinishAfterDays = null,
+            FieldCover = default,
+        };
 
     // Which spaces suit the crop says where it stands, not how it grows. Lists compare by what they hold, not by the array that holds it.
     private static bool IsSameCulture(Crop left, Crop right) =>
@@ -120,14 +155,38 @@ public static class VariantPlanner
             GerminationCurve = [],
             Benches = [],
             Mats = [],
+            Finish = [],
+            FinishAt = null,
+            FinishAfterDays = null,
             MinNightC = null,
             MaxMatC = null,
             HarvestAfterDays = null,
             HarvestDays = null,
+            WeeksMin = null,
+            WeeksMax = null,
         };
 
     private static bool IsSame(TrayType? left, TrayType? right) =>
         left is null || right is null ? left is null && right is null : left with { Sources = right.Sources } == right;
+
+    // More slack is sooner sown. A date that follows from the sow date stays: it is what late is counted from.
+    private static bool IsDatedAnew(Scenario below, Scenario variant, BatchOrder order) =>
+        (variant.IsPlannedAnew || below.Rules.SlackDays != variant.Rules.SlackDays) && order is { Sow: null, SetOut: not null };
+
+    // Other work days in a variant would set out a sowing on another day for the same wanted date: what was promised stays.
+    private static BatchPlan AsPromised(SeasonPlan basePlan, Scenario variant, BatchPlan planned) =>
+        variant.IsPlannedAnew
+        && Below(basePlan, planned.Order) is { } below
+        && planned.Order.SetOut is { } wanted
+        && wanted == below.Order.SetOut
+            ? planned with
+            {
+                SetOutOn = below.SetOutOn,
+            }
+            : planned;
+
+    private static BatchPlan? Below(SeasonPlan basePlan, BatchOrder order) =>
+        basePlan.Batches.FirstOrDefault(batch => string.Equals(batch.Order.Id, order.Id, StringComparison.Ordinal));
 
     private static bool IsStandChanged(SiteRules left, SiteRules right) =>
         left.StandAssurance != right.StandAssurance

@@ -10,7 +10,9 @@ internal static class WeatherYears
 
     private const int MostSearched = 1_000_000;
 
-    /// <summary>One season for each distinct weather, in order of the weathers: a season is the only handle a source gives on them.</summary>
+    /// <summary>
+    /// One season for each distinct weather, in order of the weathers: a season is the only handle a source gives on them.
+    /// </summary>
     public static int[] Of(WeatherSource source, ulong seed)
     {
         if (source.Distinct is not { } distinct)

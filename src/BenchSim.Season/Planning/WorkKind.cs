@@ -15,6 +15,9 @@ public enum WorkKind
     /// <summary>Pot up the seedlings of flats into trays.</summary>
     PotUp,
 
+    /// <summary>Move trays to the benches on which they finish.</summary>
+    Finish,
+
     /// <summary>Move trays to the hardening table.</summary>
     ToTable,
 

@@ -8,5 +8,5 @@ namespace BenchSim.Season.Planning;
 /// <param name="Batch">Batch.</param>
 /// <param name="Pieces">Trays, or flats where <paramref name="AreFlats"/>: those handled, and for potting up the trays filled.</param>
 /// <param name="AreFlats">True when the pieces are open flats.</param>
-/// <param name="Hours">Work, hours; null for thinning, for which the site gives no minutes.</param>
+/// <param name="Hours">Work, hours; null for thinning where the site gives no time for it.</param>
 public sealed record WorkTask(DateOnly On, WorkKind Kind, BatchPlan Batch, int Pieces, bool AreFlats, double? Hours);

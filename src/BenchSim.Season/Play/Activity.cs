@@ -1,7 +1,8 @@
 namespace BenchSim.Season.Play;
 
 /// <summary>
-/// A conditional activity: a step of the work round, tried for each batch that has anything to ask, in rank (docs/model.md section 3). It changes the
+/// A conditional activity: a step of the work round, tried for each batch that has anything to ask, in rank (docs/model.md section 3). It
+/// changes the
 /// state only through the books it is given.
 /// </summary>
 internal abstract class Activity(SeasonState state)

@@ -18,6 +18,9 @@ public sealed class BatchOutcome
     /// <summary>Day the last flat was potted up.</summary>
     public int PottedUp { get; set; }
 
+    /// <summary>Day the first tray reached a bench to finish on.</summary>
+    public int Finishing { get; set; }
+
     /// <summary>Day the first tray reached a table.</summary>
     public int OnTable { get; set; }
 
@@ -42,8 +45,14 @@ public sealed class BatchOutcome
     /// <summary>Wanted plants that never reached the field: wanted less out, not below 0.</summary>
     public int PlantsShort { get; set; }
 
-    /// <summary>Late plant-days: over the wanted plants, earliest out first, days late less hold days; plants never out are charged to the season's last day.</summary>
+    /// <summary>
+    /// Late plant-days: over the wanted plants, earliest out first, days late less hold days; plants never out are charged to the season's
+    /// last day.
+    /// </summary>
     public long LatePlantDays { get; set; }
+
+    /// <summary>Whole hours from sowing to field size, summed over the trays that went out.</summary>
+    public long GrowingHours { get; set; }
 
     /// <summary>Trays over-held at any time.</summary>
     public int OverHeld { get; set; }
@@ -97,9 +106,9 @@ public sealed class BatchOutcome
 
     internal void Clear(int spaces)
     {
-        SownFirst = SownLast = OffMat = PottedUp = OnTable = OutFirst = OutMedian = OutLast = -1;
+        SownFirst = SownLast = OffMat = PottedUp = Finishing = OnTable = OutFirst = OutMedian = OutLast = -1;
         PlantsOut = PlantsInTime = PlantsInTimeWeatherCounted = PlantsShort = 0;
-        LatePlantDays = HoldTrayDays = 0;
+        LatePlantDays = HoldTrayDays = GrowingHours = 0;
         OverHeld = OverHeldForPlace = GivenUp = 0;
         Array.Clear(Discarded);
         if (BlockedTrayDays.Length != spaces)

@@ -21,6 +21,7 @@ internal sealed class BatchState
         Mats = [.. plan.Mats];
         Benches = [.. plan.Benches];
         Tables = [.. plan.Tables];
+        Finish = [.. plan.Finish];
         Fill = new BinomialCache(plan.Tray.Cells);
         FlatFill = new BinomialCache(plan.Order.SeedsPerFlat);
         var scale = plan.Crop.ReferenceC - plan.Crop.GrowthBaseC;
@@ -50,6 +51,12 @@ internal sealed class BatchState
 
     public int SowDay { get; set; }
 
+    /// <summary>Day from which a sowing that is due waits for a place, where that is later than its own.</summary>
+    public int WaitsFrom { get; set; }
+
+    /// <summary>Days that what is unsown has waited by a day.</summary>
+    public int DaysWaited(int day) => day - Math.Max(SowDay, WaitsFrom);
+
     public int SetOutDay { get; }
 
     public int TableFromDay { get; }
@@ -57,6 +64,9 @@ internal sealed class BatchState
     public int OutFromDay { get; }
 
     public int[] Mats { get; }
+
+    /// <summary>Benches on which its trays finish; none for most.</summary>
+    public int[] Finish { get; }
 
     public int[] Benches { get; }
 
@@ -93,6 +103,9 @@ internal sealed class BatchState
 
     public double PacketGermination { get; set; }
 
+    /// <summary>Share of its plants that is lost between emergence and the field.</summary>
+    public double StandLoss { get; set; }
+
     // Where it stands.
 
     public List<Lot> OnMat { get; } = [];
@@ -102,10 +115,14 @@ internal sealed class BatchState
     public List<Lot> OnTable { get; } = [];
 
     /// <summary>
-    /// Whether a lot on mats or benches may do anything but grow, as far as is known. While none may, the steps pass the batch's mats and benches by until
-    /// the calendar says that the first of them is due.
+    /// Whether a lot may do anything but grow or stand its nights, as far as is known. While none may, the steps pass the batch by until
+    /// the calendar says
+    /// that the first of them is due; only sowings are asked.
     /// </summary>
     public bool IsAwake { get; set; }
+
+    /// <summary>The first night that is not yet counted for its trays on tables, by its day.</summary>
+    public int NightsFrom { get; set; }
 
     /// <summary>Whether it is among the batches that a round asks, or will be from the next one on.</summary>
     public bool IsAsked { get; set; }
@@ -116,7 +133,9 @@ internal sealed class BatchState
     /// <summary>Whether it is among those that are played.</summary>
     public bool IsPlayed { get; set; } = true;
 
-    /// <summary>Whether a limit of places, its own refusal or another's, has kept any of it from what it would have had without one.</summary>
+    /// <summary>
+    /// Whether a limit of places, its own refusal or another's, has kept any of it from what it would have had without one.
+    /// </summary>
     public bool HasMetLimit { get; set; }
 
     /// <summary>What it took and left, in order.</summary>
@@ -155,17 +174,26 @@ internal sealed class BatchState
     /// <summary>Trays out by day, for the median.</summary>
     public List<(int Day, int Trays)> OutByDay { get; } = [];
 
+    /// <summary>Whether a space is one on which its trays finish.</summary>
+    public bool FinishesOn(int space) => Array.IndexOf(Finish, space) >= 0;
+
+    /// <summary>The benches of which a lot stands on one: those to finish on, or the others.</summary>
+    public int[] BenchesAround(Lot lot) => FinishesOn(lot.Space) ? Finish : Benches;
+
     public int PlacesEach(bool flat) => flat ? Plan.Flat!.PlacesEach : Plan.Tray.PlacesEach;
 
     public int Sowings => IsPotUp ? Plan.Flats : Plan.Trays;
 
     public bool IsStanding => OnMat.Count + OnBench.Count + OnTable.Count > 0;
 
-    /// <summary>Whether a round has anything to ask of it: sowings that are due, trays on a table, or a lot that may do anything but grow.</summary>
-    public bool HasToAsk => Unsown > 0 || OnTable.Count > 0 || (IsAwake && OnMat.Count + OnBench.Count > 0);
+    /// <summary>
+    /// Whether a round has anything to ask of it: sowings that are due, or a lot that may do anything but grow or stand its nights.
+    /// </summary>
+    public bool HasToAsk => Unsown > 0 || (IsAwake && IsStanding);
 
     /// <summary>
-    /// The earliest instant at which a lot on mats or benches may do anything but grow, hours: leave the mat, be potted, go to the table, or be given up,
+    /// The earliest instant at which a lot on mats or benches may do anything but grow, hours: leave the mat, be potted, go to the table,
+    /// or be given up,
     /// should it not be up by then. Past for a lot that is due, refused or held.
     /// </summary>
     public double NextDue(double now)
@@ -191,8 +219,9 @@ internal sealed class BatchState
     public void Clear()
     {
         Unsown = Sowings;
-        (IsAwake, IsAsked, WakesAt) = (true, false, double.PositiveInfinity);
+        (IsAwake, IsAsked, WakesAt, NightsFrom) = (true, false, double.PositiveInfinity, 0);
         NextSown = 0;
+        WaitsFrom = 0;
         SowWaiting = 0;
         Carry = 0;
         Filled = 0;
@@ -207,7 +236,7 @@ internal sealed class BatchState
 
     private double DueOf(Lot lot, double now)
     {
-        var ready = Math.Min(lot.PotHour, lot.GrownHour);
+        var ready = Math.Min(Math.Min(lot.PotHour, lot.FinishHour), lot.GrownHour);
         return lot.EmergedHour <= now ? ready : Math.Min(ready, lot.SowHour + (Crop.EmergeGiveUpDays * 24.0));
     }
 
@@ -216,7 +245,7 @@ internal sealed class BatchState
         var next = double.PositiveInfinity;
         foreach (var lot in lots)
         {
-            ReadOnlySpan<double> hours = [lot.EmergedHour, lot.LeaveMatHour, lot.PotHour, lot.GrownHour, lot.HardenedHour];
+            ReadOnlySpan<double> hours = [lot.EmergedHour, lot.LeaveMatHour, lot.PotHour, lot.FinishHour, lot.GrownHour, lot.HardenedHour];
             foreach (var hour in hours)
             {
                 next = hour > now && hour < next ? hour : next;

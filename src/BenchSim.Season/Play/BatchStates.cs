@@ -41,7 +41,7 @@ internal static class BatchStates
             .. plans.Select(plan => new BatchLuck(
                 plan.Order,
                 plan.Crop,
-                PacketGermination.Of(plan.Germination, scenario.Rules.GerminationSample),
+                BetaLaw.Of(plan.Germination, scenario.Rules.GerminationSample),
                 seed
             )),
         ];

@@ -19,14 +19,21 @@ internal sealed class BatchTeller(SeasonPlan plan, int number, int index) : ISea
     {
         _state = season.State.Batches[index];
         var (state, order) = (_state, _batch.Order);
-        _lines.Add($"Season {number + 1}, batch {order.Id}: {order.Plants} plants of {_batch.Crop.Name} for {order.Grower}, {Sowings()}.");
+        _lines.Add(
+            $"Season {number + 1}, batch {order.Id}: {order.Plants} plants of {_batch.CropAndVariety} for {order.Grower}, {Sowings()}."
+        );
         _lines.Add($"Planned: sow {Iso(_batch.SowOn)}, {PotUpWords()}table {Iso(_batch.TableOn)}, set out {Iso(_batch.SetOutOn)}.");
         _lines.Add(
-            "Luck drawn: emergence takes "
+            "Drawn for it: emergence takes "
                 + Factor(state.EmergeNeed, _batch.Crop.EmergeHeat)
                 + " times its usual heat, growth "
                 + Factor(state.GrowthNeed, state.GrowthDegreeDays)
-                + $" times; the packet germinates {Percent(state.PacketGermination)} at its best (stated {Percent(order.Germination)})."
+                + $" times; the packet germinates {Percent(state.PacketGermination)} at its best (stated {Percent(order.Germination)})"
+                + (
+                    _batch.Crop.StandLoss > 0
+                        ? $"; {Percent(state.StandLoss)} of its plants are lost once up (usually {Percent(_batch.Crop.StandLoss)})."
+                        : "."
+                )
         );
     }
 
@@ -87,6 +94,18 @@ internal sealed class BatchTeller(SeasonPlan plan, int number, int index) : ISea
         }
     }
 
+    public void Struck(TraysStruck trays)
+    {
+        if (trays.Batch == index)
+        {
+            var mishap = plan.Scenario.Mishaps[trays.Mishap];
+            var spaces = $"{Day(trays.Hour)}: {mishap.Name}: {Percent(mishap.Loss)} of the plants";
+            _today.Add($"struck {trays.Mishap} {trays.Space}", trays.IsFlat, trays.First, trays.Count, 0, (named, _) =>
+                $"{spaces} lost of {named} on {SpaceName(trays.Space)}."
+            );
+        }
+    }
+
     public void GaveUp(SowingsGivenUp sowings)
     {
         if (sowings.Batch == index)
@@ -137,7 +156,8 @@ internal sealed class BatchTeller(SeasonPlan plan, int number, int index) : ISea
         if (outcome.TraysStanding + outcome.FlatsStanding > 0)
         {
             _lines.Add(
-                $"Still standing on the last day: {outcome.TraysStanding} {TrayRuns.Noun(flat: false, outcome.TraysStanding)}, {outcome.FlatsStanding} {TrayRuns.Noun(flat: true, outcome.FlatsStanding)}."
+                $"Still standing on the last day: {outcome.TraysStanding} {TrayRuns.Noun(flat: false, outcome.TraysStanding)}, "
+                    + $"{outcome.FlatsStanding} {TrayRuns.Noun(flat: true, outcome.FlatsStanding)}."
             );
         }
 
@@ -152,7 +172,8 @@ internal sealed class BatchTeller(SeasonPlan plan, int number, int index) : ISea
             var group = state.Mats.Contains(state.SowWaitingAt) ? state.Mats : state.Benches;
             var room = new RoomWords(season, plan, group);
             parts.Add(
-                $"{state.SowWaiting} {TrayRuns.Noun(state.IsPotUp, state.SowWaiting)} unsown, waiting for {room.Of(state.SowWaitingAt, state.PlacesEach(state.IsPotUp))}"
+                $"{state.SowWaiting} {TrayRuns.Noun(state.IsPotUp, state.SowWaiting)} unsown, "
+                    + $"waiting for {room.Of(state.SowWaitingAt, state.PlacesEach(state.IsPotUp))}"
             );
         }
 
@@ -181,7 +202,8 @@ internal sealed class BatchTeller(SeasonPlan plan, int number, int index) : ISea
         if (holding > 0)
         {
             parts.Add(
-                $"{holding} {TrayRuns.Noun(flat: false, holding)} on {SpaceName(lots.First(lot => lot.Hindrance == Hindrance.Hold).Space)} held by the weather"
+                $"{holding} {TrayRuns.Noun(flat: false, holding)} on "
+                    + $"{SpaceName(lots.First(lot => lot.Hindrance == Hindrance.Hold).Space)} held by the weather"
             );
         }
     }
@@ -201,7 +223,8 @@ internal sealed class BatchTeller(SeasonPlan plan, int number, int index) : ISea
     private string Sowings() =>
         _batch.Flat is null
             ? $"{_batch.Trays} {TrayRuns.Noun(flat: false, _batch.Trays)} sown directly"
-            : $"{_batch.Flats} {TrayRuns.Noun(flat: true, _batch.Flats)} sown dense for {_batch.Trays} {TrayRuns.Noun(flat: false, _batch.Trays)}";
+            : $"{_batch.Flats} {TrayRuns.Noun(flat: true, _batch.Flats)} sown dense "
+                + $"for {_batch.Trays} {TrayRuns.Noun(flat: false, _batch.Trays)}";
 
     private string PotUpWords() => _batch.PotUpOn is { } date ? $"pot up {Iso(date)}, " : "";
 

@@ -1,6 +1,8 @@
 namespace BenchSim.Season.Play;
 
-/// <summary>Step 0. What is past saving on mats and benches is thrown out, each with its reason. On a table stands only what is up.</summary>
+/// <summary>
+/// Step 0. What is past saving on mats and benches is thrown out, each with its reason. On a table stands only what is up.
+/// </summary>
 internal sealed class Discard(SeasonState state) : Activity(state)
 {
     // A millionth of an hour: whole days apart, two rounds differ by the last bit of a number where the round is at ten past the hour.

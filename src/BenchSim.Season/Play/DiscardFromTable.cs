@@ -1,6 +1,8 @@
 namespace BenchSim.Season.Play;
 
-/// <summary>Step 1, after setting out: a tray on the table that is too late was first given the chance to go to the field in this round.</summary>
+/// <summary>
+/// Step 1, after setting out: a tray on the table that is too late was first given the chance to go to the field in this round.
+/// </summary>
 internal sealed class DiscardFromTable(SeasonState state) : Activity(state)
 {
     protected override List<BatchState> Batches => State.WithTables;

@@ -5,6 +5,9 @@ namespace BenchSim.Season.Play;
 /// <summary>Heat of the houses and days of the mats, worked out once the season has been played.</summary>
 internal sealed class HouseDays(SeasonState state)
 {
+    // Planned dates are walked without them.
+    private OpenDays[]? _open;
+
     public void Keep()
     {
         for (var space = 0; space < state.Places.Spaces; space++)
@@ -16,22 +19,21 @@ internal sealed class HouseDays(SeasonState state)
             }
         }
 
-        for (var house = 0; house < state.Scenario.Houses.Length; house++)
+        _open ??= OpenDays.Of(state.Scenario, state.Batches.Select(batch => batch.Plan), state.Layout);
+        for (var house = 0; house < _open.Length; house++)
         {
-            Keep(house);
+            Keep(house, _open[house]);
         }
     }
 
-    private void Keep(int house)
+    private void Keep(int house, OpenDays open)
     {
         var place = state.Scenario.Houses[house];
-        var loss = place.Heat?.Loss.WattsPerKelvin ?? 0;
-        var first = DayOf(place.Opening == HouseOpening.FromDate ? place.OpensOn : null) ?? 0;
-        var last = DayOf(state.Scenario.Window.Closes)!.Value;
+        var loss = place is { Heat: not null, Body: { } body } ? body.Loss.WattsPerKelvin : 0;
         var kelvinHours = loss > 0 ? state.Climate.HeatingKelvinHours(house) : null;
         for (var day = 0; day < state.Tables.Days; day++)
         {
-            if (!IsOpen(house, day, first, last))
+            if (!open.Has(state.Result.Held, day, state.Tables.Days))
             {
                 continue;
             }
@@ -42,26 +44,5 @@ internal sealed class HouseDays(SeasonState state)
                 state.Result.HeatWattHours[house][day] = (long)Math.Round(loss * kelvinHours[day]);
             }
         }
-    }
-
-    // A house is shut once the season has closed and nothing stands in it. "When needed" is any day with trays in it, and the day before.
-    private bool IsOpen(int house, int day, int first, int last) =>
-        state.Scenario.Houses[house].Opening is HouseOpening.AllSeason or HouseOpening.FromDate
-            ? day >= first && (day <= last || HoldsIn(house, day))
-            : HoldsIn(house, day) || (day + 1 < state.Tables.Days && HoldsIn(house, day + 1));
-
-    private int? DayOf(DateOnly? date) => date?.DayNumber - state.Scenario.Window.Opens.DayNumber;
-
-    private bool HoldsIn(int house, int day)
-    {
-        for (var space = 0; space < state.Places.Spaces; space++)
-        {
-            if (state.Layout.AirOf(space) == house + 1 && state.Result.Held[space][day] > 0)
-            {
-                return true;
-            }
-        }
-
-        return false;
     }
 }

@@ -1,6 +1,9 @@
 namespace BenchSim.Season.Play;
 
-/// <summary>Sees what happens in a season as it is played. A witness says only what it wants to see; without one nothing is told, which costs nothing.</summary>
+/// <summary>
+/// Sees what happens in a season as it is played. A witness says only what it wants to see; without one nothing is told, which costs
+/// nothing.
+/// </summary>
 public interface ISeasonWitness
 {
     /// <summary>The season begins; luck has been drawn.</summary>
@@ -22,6 +25,10 @@ public interface ISeasonWitness
     /// <summary>Trays or flats were thrown out.</summary>
     /// <param name="trays">The trays.</param>
     void Discarded(TraysDiscarded trays) { }
+
+    /// <summary>A mishap struck trays or flats.</summary>
+    /// <param name="trays">The trays.</param>
+    void Struck(TraysStruck trays) { }
 
     /// <summary>Sowings were given up.</summary>
     /// <param name="sowings">The sowings.</param>

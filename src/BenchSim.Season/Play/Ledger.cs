@@ -23,7 +23,8 @@ internal sealed class Ledger(SeasonState state)
             state.Batches.Length,
             state.Places.HeldByGrower.Length,
             state.Tables.Days,
-            state.Rules.Reliefs.Length
+            state.Rules.Reliefs.Length,
+            scenario.Mishaps.Length
         );
         Result.Season = state.Season;
     }
@@ -37,10 +38,14 @@ internal sealed class Ledger(SeasonState state)
         if (lot.IsFlat)
         {
             outcome.FlatsSown += lot.Count;
+            Result.SeedsSown[Day] += (long)lot.Count * batch.Plan.Order.SeedsPerFlat;
         }
         else
         {
             outcome.TraysStarted += lot.Count;
+            var cells = (long)lot.Count * batch.Plan.Tray.Cells;
+            Result.CellsSown[Day] += cells;
+            Result.SeedsSown[Day] += cells * batch.Plan.Order.SeedsPerCell;
         }
 
         state.Witness?.Moved(new TrayMove(batch.Index, lot.IsFlat, lot.First, lot.Count, -1, lot.Space, state.Now));
@@ -52,7 +57,12 @@ internal sealed class Ledger(SeasonState state)
         var outcome = Outcome(batch);
         if (state.Scenario.Spaces[from].Kind == SpaceKind.Mat)
         {
-            outcome.OffMat = Day;
+            outcome.OffMat = lot.OffMatDay = Day;
+        }
+
+        if (outcome.Finishing < 0 && batch.FinishesOn(lot.Space))
+        {
+            outcome.Finishing = Day;
         }
 
         if (state.Scenario.Spaces[lot.Space].Kind == SpaceKind.Table && outcome.OnTable < 0)
@@ -68,6 +78,7 @@ internal sealed class Ledger(SeasonState state)
     public void KeepPotted(BatchState batch, int flat, int seedlings, int trays)
     {
         Result.Potted[Day] += trays;
+        Result.PlantsPotted[Day] += Math.Min(batch.Carry + seedlings, (long)trays * batch.Plan.Tray.Cells);
         var outcome = Outcome(batch);
         outcome.FlatsPotted++;
         outcome.TraysStarted += trays;
@@ -84,11 +95,47 @@ internal sealed class Ledger(SeasonState state)
         }
     }
 
-    /// <summary>Trays went to the field.</summary>
-    public void KeepOut(BatchState batch, Lot lot)
+    /// <summary>Trays or flats came that nobody saw sown here: filled from flats, or found.</summary>
+    public void KeepCome(BatchState batch, Lot lot, bool areFilled, int sowDay)
     {
         var outcome = Outcome(batch);
-        var plants = _plants.Of(batch, lot);
+        if (areFilled)
+        {
+            Result.Potted[Day] += lot.Count;
+            Result.PlantsPotted[Day] += (long)lot.Count * batch.Plan.Tray.Cells;
+            outcome.PottedUp = Day;
+        }
+        else
+        {
+            outcome.SownFirst = outcome.SownFirst < 0 ? sowDay : outcome.SownFirst;
+        }
+
+        outcome.FlatsSown += lot.IsFlat ? lot.Count : 0;
+        outcome.TraysStarted += lot.IsFlat ? 0 : lot.Count;
+    }
+
+    /// <summary>Flats went: used up by potting up, or otherwise.</summary>
+    public void KeepFlatsGone(BatchState batch, int flats, bool areUsedUp)
+    {
+        Outcome(batch).FlatsPotted += areUsedUp ? flats : 0;
+        Outcome(batch).FlatsDiscarded += areUsedUp ? 0 : flats;
+    }
+
+    /// <summary>Trays went otherwise than to the field, for a reason that nobody asks.</summary>
+    public void KeepTraysGone(BatchState batch, Lot lot)
+    {
+        Outcome(batch).TraysDiscarded += lot.Count;
+        KeepStay(batch, lot);
+    }
+
+    /// <summary>Trays went to the field.</summary>
+    /// <param name="batch">Their batch.</param>
+    /// <param name="lot">The trays.</param>
+    /// <param name="counted">Plants in them, where somebody counted; null to draw them.</param>
+    public void KeepOut(BatchState batch, Lot lot, int? counted = null)
+    {
+        var outcome = Outcome(batch);
+        var plants = counted ?? _plants.Of(batch, lot);
         state.Witness?.WentOut(
             new TraysOut(batch.Index, lot.First, lot.Count, lot.Space, plants, lot.HoldDays, lot.SowHour, lot.EmergedHour, state.Now)
         );
@@ -101,10 +148,11 @@ internal sealed class Ledger(SeasonState state)
         batch.PlantsInTimeWeatherCounted += raw <= state.Rules.LateDays ? plants : 0;
         batch.OutByDay.Add((Day, lot.Count));
         outcome.TraysOut += lot.Count;
+        outcome.GrowingHours += lot.Count * (long)Math.Floor(lot.GrownHour - lot.SowHour);
         outcome.OutFirst = outcome.OutFirst < 0 ? Day : outcome.OutFirst;
         outcome.OutLast = Day;
         Result.SetOut[Day] += lot.Count;
-        CountOverHeld(batch, lot);
+        KeepStay(batch, lot);
         LastOut = (lot.EmergedHour, state.Heat.PathMeanOf(lot));
     }
 
@@ -126,7 +174,7 @@ internal sealed class Ledger(SeasonState state)
         else
         {
             outcome.TraysDiscarded += lot.Count;
-            CountOverHeld(batch, lot);
+            KeepStay(batch, lot);
         }
 
         state.Moves.Recycle(lot);
@@ -148,8 +196,30 @@ internal sealed class Ledger(SeasonState state)
         && Day - (int)(lot.GrownHour / 24) >= batch.Crop.DiscardAfterDays
         && Day - DueDay(batch, lot) >= batch.Crop.DiscardAfterDays;
 
-    /// <summary>Counts what leaves, or stands on the last day, past its hold.</summary>
-    public void CountOverHeld(BatchState batch, Lot lot)
+    /// <summary>Counts of a tray that leaves, or stands on the last day, what only its whole stay tells.</summary>
+    public void KeepStay(BatchState batch, Lot lot)
+    {
+        CountThinned(batch, lot);
+        CountOverHeld(batch, lot);
+    }
+
+    // On the day of the first round after which it stands on no mat and half is up.
+    private void CountThinned(BatchState batch, Lot lot)
+    {
+        if (!batch.Plan.IsThinned || !(lot.EmergedHour <= state.Now) || state.Scenario.Spaces[lot.Space].Kind == SpaceKind.Mat)
+        {
+            return;
+        }
+
+        var day = Math.Max(lot.OffMatDay, state.Tables.RoundAtOrAfter(lot.EmergedHour));
+        if (day <= Day)
+        {
+            Result.CellsThinned[day] += (long)lot.Count * batch.Plan.Tray.Cells;
+        }
+    }
+
+    // What leaves, or stands on the last day, past its hold.
+    private void CountOverHeld(BatchState batch, Lot lot)
     {
         if (!(lot.GrownHour <= state.Now) || state.IsPlanning)
         {
@@ -170,7 +240,9 @@ internal sealed class Ledger(SeasonState state)
         }
     }
 
-    /// <summary>The end of a day: places held and refused, hold days, and the night on the tables. Without a round, the last one's waiting goes on.</summary>
+    /// <summary>
+    /// The end of a day: places held and refused, hold days, and the night on the tables. Without a round, the last one's waiting goes on.
+    /// </summary>
     public void KeepDay()
     {
         var places = state.Places;
@@ -203,10 +275,10 @@ internal sealed class Ledger(SeasonState state)
         {
             KeepHindrances(batch, batch.OnMat, batch.Benches);
             KeepBench(batch);
+            KeepHindrances(batch, batch.OnTable, batch.Tables);
+            state.Holds.Nights(batch, Day + 1);
         }
 
-        KeepHindrances(batch, batch.OnTable, batch.Tables);
-        state.Holds.Night(batch);
         if (state.Grain == LotGrain.Merged)
         {
             state.Moves.Merge(batch.OnMat);
@@ -265,12 +337,12 @@ internal sealed class Ledger(SeasonState state)
     private void KeepWaiting(BatchState batch, int from, int space, int trays, int placesEach)
     {
         Result.Waiting[space][Day] += trays * placesEach;
-        Result.Refused[SeasonResult.RefusedRow(from, space, state.Places.Spaces)][Day / SeasonResult.DaysAWeek] += trays * placesEach;
+        Result.Refused.Add(from, space, Day / SeasonResult.DaysAWeek, trays * placesEach);
         Outcome(batch).BlockedTrayDays[space] += trays;
     }
 
-    // The first work round at least the hardening nights after it is grown.
-    private int DueDay(BatchState batch, Lot lot) => state.Tables.RoundAtOrAfter(lot.GrownHour + (batch.Crop.HardeningNights * 24.0));
+    /// <summary>The day a lot that is grown is due: the first work round at least the hardening nights after.</summary>
+    public int DueDay(BatchState batch, Lot lot) => state.Tables.RoundAtOrAfter(lot.GrownHour + (batch.Crop.HardeningNights * 24.0));
 
     private BatchOutcome Outcome(BatchState batch) => Result.Batches[batch.Index];
 }

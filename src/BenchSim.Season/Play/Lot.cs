@@ -58,7 +58,13 @@ internal sealed class Lot
 
     public double PotHour { get; set; }
 
+    /// <summary>Instant from which it may go to finish, should it stay; infinite where it finishes already, or nowhere.</summary>
+    public double FinishHour { get; set; }
+
     public double GrownHour { get; set; }
+
+    /// <summary>Instant at which it was filled by potting up; not-a-number where it was sown directly.</summary>
+    public double PottedHour { get; set; }
 
     /// <summary>Instant of leaving the table where stays are given from outside; not used otherwise.</summary>
     public double HardenedHour { get; set; }
@@ -82,16 +88,24 @@ internal sealed class Lot
     /// <summary>Number of the round in which it last moved.</summary>
     public int MovedRound { get; set; }
 
+    /// <summary>Day on which it left a mat; -1 where it never stood on one, or still does.</summary>
+    public int OffMatDay { get; set; } = -1;
+
     /// <summary>A plants-a-tray figure fixed at potting up for one lot of potted trays; 0 means full trays.</summary>
     public int PottedPlants { get; set; }
+
+    /// <summary>Share of its plants that mishaps have left, 0 to 1.</summary>
+    public double Spared { get; set; } = 1;
 
     /// <summary>Makes it a lot without a past.</summary>
     public void Clear()
     {
         (EmergenceHeat, TemperatureSum, GrowthHeat) = (0, 0, 0);
-        EmergedHour = LeaveMatHour = PotHour = GrownHour = HardenedHour = double.PositiveInfinity;
-        PathMeanC = double.NaN;
+        EmergedHour = LeaveMatHour = PotHour = FinishHour = GrownHour = HardenedHour = double.PositiveInfinity;
+        PathMeanC = PottedHour = double.NaN;
         (Nights, NightsCounted, HoldDays, PlaceDays, PlacesRefused, PottedPlants) = (0, 0, 0, 0, 0, 0);
+        OffMatDay = -1;
+        Spared = 1;
     }
 
     public void CopyFrom(Lot other)
@@ -111,7 +125,9 @@ internal sealed class Lot
         GrowthHeat = other.GrowthHeat;
         GrowthNeed = other.GrowthNeed;
         PotHour = other.PotHour;
+        FinishHour = other.FinishHour;
         GrownHour = other.GrownHour;
+        PottedHour = other.PottedHour;
         HardenedHour = other.HardenedHour;
         Nights = other.Nights;
         NightsCounted = other.NightsCounted;
@@ -120,7 +136,9 @@ internal sealed class Lot
         Hindrance = other.Hindrance;
         PlacesRefused = other.PlacesRefused;
         MovedRound = other.MovedRound;
+        OffMatDay = other.OffMatDay;
         PottedPlants = other.PottedPlants;
+        Spared = other.Spared;
     }
 
     /// <summary>Whether two lots differ in nothing but their indices, so that they may be one.</summary>
@@ -134,7 +152,9 @@ internal sealed class Lot
         && EmergedHour.Equals(other.EmergedHour)
         && LeaveMatHour.Equals(other.LeaveMatHour)
         && PotHour.Equals(other.PotHour)
+        && FinishHour.Equals(other.FinishHour)
         && GrownHour.Equals(other.GrownHour)
+        && PottedHour.Equals(other.PottedHour)
         && PathMeanC.Equals(other.PathMeanC)
         && GrowthHeat == other.GrowthHeat
         && GrowthNeed == other.GrowthNeed
@@ -145,5 +165,7 @@ internal sealed class Lot
         && Hindrance == other.Hindrance
         && PlacesRefused == other.PlacesRefused
         && MovedRound == other.MovedRound
-        && PottedPlants == other.PottedPlants;
+        && OffMatDay == other.OffMatDay
+        && PottedPlants == other.PottedPlants
+        && Spared.Equals(other.Spared);
 }

@@ -25,7 +25,9 @@ internal sealed class LotHeat(SeasonState state)
         {
             var heat = EmergenceSum(batch, lot);
             var sofar = heat.At(from) - lot.EmergenceHeat;
-            lot.LeaveMatHour = heat.FirstAtOrAbove(sofar + batch.LeaveNeed, from);
+            // In the dark seedlings stretch: they leave as half of them are up, if no sooner.
+            var leave = IsDark(lot) ? Math.Min(batch.LeaveNeed, batch.EmergeNeed) : batch.LeaveNeed;
+            lot.LeaveMatHour = heat.FirstAtOrAbove(sofar + leave, from);
             if (!emerged)
             {
                 lot.EmergedHour = heat.FirstAtOrAbove(sofar + batch.EmergeNeed, from);
@@ -82,7 +84,7 @@ internal sealed class LotHeat(SeasonState state)
     /// <summary>Heat of growth up to an instant.</summary>
     public long OfGrowth(BatchState batch, Lot lot, double until)
     {
-        if (!(lot.EmergedHour < until))
+        if (!(lot.EmergedHour < until) || IsDark(lot))
         {
             return lot.GrowthHeat;
         }
@@ -94,10 +96,19 @@ internal sealed class LotHeat(SeasonState state)
     private void LookUpGrowth(BatchState batch, Lot lot, double from)
     {
         var start = Math.Max(from, lot.EmergedHour);
-        if (double.IsPositiveInfinity(start))
+        if (double.IsPositiveInfinity(start) || IsDark(lot))
         {
-            lot.PotHour = start;
-            lot.GrownHour = start;
+            start = double.PositiveInfinity;
+            lot.PotHour = lot.FinishHour = lot.GrownHour = start;
+            return;
+        }
+
+        LookUpFinish(batch, lot, start);
+
+        lot.GrownHour = lot.IsFlat ? double.PositiveInfinity : lot.GrownHour;
+        if ((lot.IsFlat ? lot.PotHour : lot.GrownHour) <= from)
+        {
+            // It is there already: where it stands by then, outdoors above all, no heat need be summed.
             return;
         }
 
@@ -105,14 +116,34 @@ internal sealed class LotHeat(SeasonState state)
         var sofar = growth.At(start) - lot.GrowthHeat;
         if (lot.IsFlat)
         {
-            lot.PotHour = lot.PotHour <= from ? lot.PotHour : growth.FirstAtOrAbove(sofar + batch.PotUpNeed, start);
-            lot.GrownHour = double.PositiveInfinity;
+            lot.PotHour = growth.FirstAtOrAbove(sofar + batch.PotUpNeed, start);
         }
-        else if (!(lot.GrownHour <= from))
+        else
         {
             lot.GrownHour = growth.FirstAtOrAbove(sofar + lot.GrowthNeed, start);
         }
     }
+
+    // Grown trays that have not finished anywhere may go there at once.
+    private void LookUpFinish(BatchState batch, Lot lot, double start)
+    {
+        if (batch.Finish.Length == 0 || lot.IsFlat || batch.FinishesOn(lot.Space))
+        {
+            lot.FinishHour = double.PositiveInfinity;
+        }
+        else if (batch.Plan.FinishAfterDays is { } days)
+        {
+            lot.FinishHour = (double.IsNaN(lot.PottedHour) ? lot.EmergedHour : lot.PottedHour) + (days * 24.0);
+        }
+        else if (!(lot.FinishHour <= start))
+        {
+            var growth = GrowthSum(batch, lot);
+            var need = (long)Math.Ceiling(batch.Plan.FinishAt!.Value * lot.GrowthNeed);
+            lot.FinishHour = growth.FirstAtOrAbove(growth.At(start) - lot.GrowthHeat + need, start);
+        }
+    }
+
+    private bool IsDark(Lot lot) => state.Tables.IsDark[lot.Space];
 
     private HeatTable EmergenceSum(BatchState batch, Lot lot) =>
         state.Climate.EmergenceSum(state.Layout.EmergenceOf(batch.CropIndex), state.Layout.MediumOf(lot.Space));

@@ -110,7 +110,9 @@ internal sealed class LotMoves(SeasonState state)
         return lot.Count;
     }
 
-    /// <summary>Moves what fits; what does not is refused, and nobody behind it may take a place it was after. What would go early is never refused.</summary>
+    /// <summary>
+    /// Moves what fits; what does not is refused, and nobody behind it may take a place it was after. What would go early is never refused.
+    /// </summary>
     /// <param name="batch">Batch.</param>
     /// <param name="lot">Trays that are ready.</param>
     /// <param name="group">Spaces it may go to, in order of preference.</param>

@@ -1,6 +1,6 @@
 namespace BenchSim.Season.Play;
 
-/// <summary>Step 4. From a later preference to an earlier one, where there is room; wanting to is not waiting.</summary>
+/// <summary>Step 5. From a later preference to an earlier one, where there is room; wanting to is not waiting.</summary>
 internal sealed class MoveBack(SeasonState state) : Activity(state)
 {
     protected override List<BatchState> Batches => State.WithBenches;
@@ -10,7 +10,7 @@ internal sealed class MoveBack(SeasonState state) : Activity(state)
         foreach (var lot in State.Moves.TakeInHand(batch.OnBench))
         {
             var preference = Array.IndexOf(batch.Benches, lot.Space);
-            if (lot.MovedRound == State.Round || preference <= 0)
+            if (lot.MovedRound == State.Round || preference <= 0 || batch.FinishesOn(lot.Space))
             {
                 continue;
             }

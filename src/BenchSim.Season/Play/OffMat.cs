@@ -2,7 +2,7 @@ using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Play;
 
-/// <summary>Step 5. Mat to bench: enough are up; place.</summary>
+/// <summary>Step 6. Mat to bench: enough are up; place.</summary>
 internal sealed class OffMat(SeasonState state) : Activity(state)
 {
     protected override List<BatchState> Batches => State.WithMats;

@@ -41,6 +41,9 @@ internal sealed class PlaceBook
 
     public ReadOnlySpan<int> HeldByGrower => _heldByGrower;
 
+    /// <summary>Whether no place is held anywhere.</summary>
+    public bool AreEmpty => !_held.AsSpan().ContainsAnyExcept(0);
+
     /// <summary>Places of each space today.</summary>
     public ReadOnlySpan<int> Today => _places;
 
@@ -111,10 +114,11 @@ internal sealed class PlaceBook
         return places - _held[space];
     }
 
-    /// <summary>Whether not one place of the benches of a batch is free.</summary>
-    public bool AreBenchesFull(BatchState batch)
+    /// <summary>Whether not one place is free of the benches of a batch among which a lot stands.</summary>
+    public bool AreBenchesFull(BatchState batch, Lot lot)
     {
-        foreach (var space in batch.Benches)
+        var benches = batch.BenchesAround(lot);
+        foreach (var space in benches)
         {
             if (Room(space) > 0)
             {
@@ -122,7 +126,7 @@ internal sealed class PlaceBook
             }
         }
 
-        NoteLimit(batch, batch.Benches);
+        NoteLimit(batch, benches);
         return true;
     }
 
@@ -177,7 +181,9 @@ internal sealed class PlaceBook
     /// <summary>Trays in the aisle of a space; a space that has no places today has no aisle.</summary>
     public int InAisle(int space) => _places[space] == 0 ? 0 : Math.Clamp(_held[space] - _places[space], 0, _tables.Aisle[space]);
 
-    /// <summary>Notes that a batch asked for more than the room of a space: it has met a limit where the space is open and has one.</summary>
+    /// <summary>
+    /// Notes that a batch asked for more than the room of a space: it has met a limit where the space is open and has one.
+    /// </summary>
     public void NoteLimit(BatchState batch, int space) => batch.HasMetLimit |= _places[space] < _withoutLimit[space];
 
     /// <summary>The same for all spaces of a group.</summary>

@@ -3,18 +3,19 @@ using System.Collections.Immutable;
 namespace BenchSim.Season.Play;
 
 /// <summary>
-/// Which spaces have their places, which have more or fewer, and which have no limit. A limit is lifted, and places are added, on the days the
+/// Which spaces have their places, which have more or fewer, and which have no limit. A limit is lifted, and places are added, on the days
+/// the
 /// space's house is open. Make one and keep it: players work out its places once.
 /// </summary>
 public sealed class PlaceLimits
 {
-    private readonly bool noneAtAll;
-    private readonly ImmutableArray<int> unlimited;
-    private readonly int changed;
-    private readonly int added;
+    private readonly bool _noneAtAll;
+    private readonly ImmutableArray<int> _unlimited;
+    private readonly int _changed;
+    private readonly int _added;
 
     private PlaceLimits(bool noneAtAll, ImmutableArray<int> unlimited, int changed, int added) =>
-        (this.noneAtAll, this.unlimited, this.changed, this.added) = (noneAtAll, unlimited, changed, added);
+        (_noneAtAll, _unlimited, _changed, _added) = (noneAtAll, unlimited, changed, added);
 
     /// <summary>Every space has its places.</summary>
     public static PlaceLimits AsGiven { get; } = new(noneAtAll: false, [], -1, 0);
@@ -33,16 +34,16 @@ public sealed class PlaceLimits
 
     /// <summary>Whether a space has a limit.</summary>
     /// <param name="space">Position in the scenario.</param>
-    public bool IsLimited(int space) => !noneAtAll && !unlimited.Contains(space);
+    public bool IsLimited(int space) => !_noneAtAll && !_unlimited.Contains(space);
 
     /// <summary>Places that a space has more than are given; below 0, fewer.</summary>
     /// <param name="space">Position in the scenario.</param>
-    public int Added(int space) => space == changed ? added : 0;
+    public int Added(int space) => space == _changed ? _added : 0;
 
     /// <inheritdoc/>
     public override string ToString() =>
-        noneAtAll ? "no limits"
-        : changed >= 0 ? $"space {changed} {added:+0;-0;+0}"
-        : unlimited.IsEmpty ? "as given"
-        : $"without {string.Join(',', unlimited)}";
+        _noneAtAll ? "no limits"
+        : _changed >= 0 ? $"space {_changed} {_added:+0;-0;+0}"
+        : _unlimited.IsEmpty ? "as given"
+        : $"without {string.Join(',', _unlimited)}";
 }

@@ -3,19 +3,34 @@ using BenchSim.Season.Stands;
 
 namespace BenchSim.Season.Play;
 
-/// <summary>Plants in the trays of a lot when it leaves. They share a past, and so the chance of a plant in a cell; each tray has its own luck.</summary>
+/// <summary>
+/// Plants in the trays of a lot when it leaves. They share a past and the losses of their batch, and so the chance of a
+/// plant in a cell; each tray has its own luck.
+/// </summary>
 internal sealed class PlantCount(SeasonState state)
 {
     private double[] _draws = [];
 
     public int Of(BatchState batch, Lot lot)
     {
-        if (lot.PottedPlants > 0)
+        var plants = Of(batch, lot, lot.Spared);
+        if (lot.Spared < 1)
         {
-            return OfPartTrays(batch, lot);
+            state.Result.PlantsLostToMishaps += Of(batch, lot, 1) - plants;
         }
 
-        var chance = 1 - batch.Crop.StandLoss;
+        return plants;
+    }
+
+    private int Of(BatchState batch, Lot lot, double spared)
+    {
+        var kept = (1 - batch.StandLoss) * spared;
+        if (lot.PottedPlants > 0)
+        {
+            return OfPartTrays(batch, lot, kept);
+        }
+
+        var chance = kept;
         if (!batch.IsPotUp)
         {
             var seed = batch.PacketGermination * Stand.RelativeGermination(batch.Crop, state.Heat.PathMeanOf(lot));
@@ -36,10 +51,10 @@ internal sealed class PlantCount(SeasonState state)
         return plants;
     }
 
-    private int OfPartTrays(BatchState batch, Lot lot)
+    private int OfPartTrays(BatchState batch, Lot lot, double kept)
     {
         Span<double> cumulative = stackalloc double[lot.PottedPlants + 1];
-        Binomial.Cumulative(lot.PottedPlants, 1 - batch.Crop.StandLoss, cumulative);
+        Binomial.Cumulative(lot.PottedPlants, kept, cumulative);
         var plants = 0;
         foreach (var u in Draws(batch, lot))
         {

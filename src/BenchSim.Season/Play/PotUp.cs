@@ -3,7 +3,9 @@ using BenchSim.Season.Stands;
 
 namespace BenchSim.Season.Play;
 
-/// <summary>Step 3. Potting up: whole flats are emptied into trays (docs/model.md section 2). A flat that is refused ends the step.</summary>
+/// <summary>
+/// Step 3. Potting up: whole flats are emptied into trays (docs/model.md section 2). A flat that is refused ends the step.
+/// </summary>
 internal sealed class PotUp(SeasonState state) : Activity(state)
 {
     private bool _ended;
@@ -69,7 +71,7 @@ internal sealed class PotUp(SeasonState state) : Activity(state)
             Empty(batch, lot, seedlings, trays);
             if (batch.Filled == batch.Plan.Trays)
             {
-                DiscardSurplus(batch);
+                DiscardSurplus(State, batch);
                 return true;
             }
         }
@@ -80,7 +82,7 @@ internal sealed class PotUp(SeasonState state) : Activity(state)
     private int SeedlingsOf(BatchState batch, Lot lot)
     {
         var mean = State.Heat.PathMeanOf(lot);
-        var chance = batch.PacketGermination * Stand.RelativeGermination(batch.Crop, mean) * (1 - batch.Crop.PotUpLoss);
+        var chance = batch.PacketGermination * Stand.RelativeGermination(batch.Crop, mean) * (1 - batch.Crop.PotUpLoss) * lot.Spared;
         var draw = State.IsPlanning ? 0.5 : batch.Luck.Fill(State.Season, LuckPurpose.Flat, lot.First);
         return batch.FlatFill.Quantile(chance, draw);
     }
@@ -175,11 +177,12 @@ internal sealed class PotUp(SeasonState state) : Activity(state)
             lot.First = batch.Filled;
             lot.Count = count;
             lot.PottedPlants = plants;
+            lot.Spared = 1;
             lot.GrowthHeat = heat;
             lot.PathMeanC = mean;
             lot.GrowthNeed = batch.GrowthNeed + batch.CheckUnits;
-            lot.PotHour = double.PositiveInfinity;
-            lot.GrownHour = double.PositiveInfinity;
+            lot.PotHour = lot.FinishHour = lot.GrownHour = double.PositiveInfinity;
+            lot.PottedHour = State.Now;
             lot.PlaceDays = 0;
             lot.HoldDays = 0;
             batch.Filled += count;
@@ -194,21 +197,22 @@ internal sealed class PotUp(SeasonState state) : Activity(state)
         }
     }
 
-    private void DiscardSurplus(BatchState batch)
+    /// <summary>The planned trays of a batch are filled: its other flats are thrown out, and none is sown any more.</summary>
+    public static void DiscardSurplus(SeasonState state, BatchState batch)
     {
         batch.Unsown = 0;
         batch.SowWaiting = 0;
-        DiscardFlats(batch, batch.OnMat);
-        DiscardFlats(batch, batch.OnBench);
+        DiscardFlats(state, batch, batch.OnMat);
+        DiscardFlats(state, batch, batch.OnBench);
     }
 
-    private void DiscardFlats(BatchState batch, List<Lot> lots)
+    private static void DiscardFlats(SeasonState state, BatchState batch, List<Lot> lots)
     {
         for (var index = lots.Count - 1; index >= 0; index--)
         {
             if (lots[index].IsFlat)
             {
-                State.Ledger.ThrowOut(batch, lots, index, DiscardReason.Surplus);
+                state.Ledger.ThrowOut(batch, lots, index, DiscardReason.Surplus);
             }
         }
     }

@@ -2,7 +2,9 @@ using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Play;
 
-/// <summary>What is waited for, in words: which space is full and who stands in it, and why a place that looks free is not to be had.</summary>
+/// <summary>
+/// What is waited for, in words: which space is full and who stands in it, and why a place that looks free is not to be had.
+/// </summary>
 internal sealed class RoomWords(SeasonView season, SeasonPlan plan, int[] group)
 {
     // The holders of a full space are named up to this many; the rest are counted.
@@ -17,7 +19,10 @@ internal sealed class RoomWords(SeasonView season, SeasonPlan plan, int[] group)
         return group.Any(other => Free(other) >= placesEach) ? $"{words}; {Keeper()}" : words;
     }
 
-    /// <summary>Room for all the trays of a flat, which is potted up whole or not at all. Its own place is among them, so that a refused flat needs two or more.</summary>
+    /// <summary>
+    /// Room for all the trays of a flat, which is potted up whole or not at all. Its own place is among them, so that a refused flat needs
+    /// two or more.
+    /// </summary>
     /// <param name="flat">The flat that was refused.</param>
     /// <param name="space">The bench it asked for first.</param>
     public string ForTheTraysOf(Lot flat, int space)
@@ -35,7 +40,8 @@ internal sealed class RoomWords(SeasonView season, SeasonPlan plan, int[] group)
             var flat = state.OnBench.Find(lot => lot.IsFlat && lot.Hindrance == Hindrance.Place);
             if (flat is not null && state.Benches.Intersect(group).Any())
             {
-                return $"what is free is kept for a flat of {state.Plan.Order.Id}, which needs {flat.PlacesRefused} places for its trays at once";
+                return $"what is free is kept for a flat of {state.Plan.Order.Id}, "
+                    + $"which needs {flat.PlacesRefused} places for its trays at once";
             }
         }
 
@@ -58,13 +64,8 @@ internal sealed class RoomWords(SeasonView season, SeasonPlan plan, int[] group)
     // The space that was full, and who stands in it.
     private string Holders(int space)
     {
-        var holders = season
-            .State.Batches.Select(state => (state.Plan.Order.Id, Places: PlacesIn(state, space)))
-            .Where(holder => holder.Places > 0)
-            .OrderByDescending(holder => holder.Places)
-            .ThenBy(holder => holder.Id, IdOrder.Instance)
-            .ToList();
-        var named = string.Join(", ", holders.Take(MostHolders).Select(holder => $"{holder.Id} {holder.Places}"));
+        var holders = PlaceHolder.Of(season, space);
+        var named = string.Join(", ", holders.Take(MostHolders).Select(holder => $"{holder.Batch} {holder.Places}"));
         var rest = holders.Skip(MostHolders).Sum(holder => holder.Places);
         return $"{plan.Scenario.Spaces[space].Name} ({season.HeldIn(space)} of {season.PlacesOf(space)} places held"
             + (named.Length > 0 ? $" by {named}" + (rest > 0 ? $", others {rest}" : "") : "")
@@ -72,11 +73,4 @@ internal sealed class RoomWords(SeasonView season, SeasonPlan plan, int[] group)
     }
 
     private int Free(int space) => Math.Max(0, season.PlacesOf(space) - season.HeldIn(space));
-
-    private static int PlacesIn(BatchState state, int space) =>
-        state
-            .OnMat.Concat(state.OnBench)
-            .Concat(state.OnTable)
-            .Where(lot => lot.Space == space)
-            .Sum(lot => lot.Count * state.PlacesEach(lot.IsFlat));
 }

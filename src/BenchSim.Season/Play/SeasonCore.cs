@@ -5,8 +5,10 @@ using BenchSim.Season.Inputs;
 namespace BenchSim.Season.Play;
 
 /// <summary>
-/// One season as events, by the three-phase method: the clock goes to what is bound to happen next (a sowing falls due, a lot is up, ready to pot, grown or
-/// given up, places change, a day's round), all of it happens, and then the round tries what may happen (docs/mechanisms.md). Nothing is allocated a
+/// One season as events, by the three-phase method: the clock goes to what is bound to happen next (a sowing falls due, a lot is up, ready
+/// to pot, grown or
+/// given up, places change, a day's round), all of it happens, and then the round tries what may happen (docs/mechanisms.md). Nothing is
+/// allocated a
 /// season once the lots have been made.
 /// </summary>
 internal sealed class SeasonCore : IThreePhaseModel
@@ -16,11 +18,13 @@ internal sealed class SeasonCore : IThreePhaseModel
     private const int LotIsDue = 1;
     private const int SowingFallsDue = 2;
     private const int DayComes = 3;
+    private const int MishapStrikes = 4;
 
     private readonly SeasonState _state;
     private readonly SiteTables _tables;
     private readonly WorkRound _round;
     private readonly SeasonEnd _end;
+    private readonly Mishaps _mishaps;
     private readonly Clock _clock = new();
     private readonly BatchState[] _bySowHour;
     private readonly List<BatchState> _woken = [];
@@ -28,10 +32,11 @@ internal sealed class SeasonCore : IThreePhaseModel
     private readonly bool _isAnyTime;
     private readonly bool _maySleep;
     private readonly bool _batchesAreApart;
+    private readonly bool _potUpsShareLabour;
     private readonly UnhinderedPlaces _unhindered = new();
     private PlacesInTime _places = null!;
+    private readonly PastDays? _past;
     private SeasonView? _view;
-    private BatchState? _walked;
     private bool _roundIsDue;
     private bool _dayIsDue;
     private bool _roundWasMade;
@@ -41,6 +46,8 @@ internal sealed class SeasonCore : IThreePhaseModel
         (_state, _tables) = (state, state.Tables);
         _round = new WorkRound(state);
         _end = new SeasonEnd(state, _round);
+        _mishaps = new Mishaps(state);
+        _past = state.Past is { } past ? new PastDays(state, past) : null;
         var rules = state.Rules;
         _isAnyTime = rules.Rounds == RoundKind.AnyTime;
 
@@ -48,7 +55,8 @@ internal sealed class SeasonCore : IThreePhaseModel
 
         // Where a lot may move before it is due, or emergence may be given up between two rounds, all are asked always.
         _maySleep = (!_isAnyTime || state.Stays is not null) && !rules.MoveBack && !mayBeEarly;
-        _batchesAreApart = !_isAnyTime && !mayBeEarly && rules is { SowTraysADay: null, PotUpTraysADay: null, SetOutTraysADay: null };
+        _batchesAreApart = !_isAnyTime && !mayBeEarly && rules is { SowTraysADay: null, SetOutTraysADay: null };
+        _potUpsShareLabour = rules.PotUpTraysADay is not null;
         var ranked = state
             .Batches.OrderBy(batch => batch.SetOutDay)
             .ThenBy(batch => batch.SowDay)
@@ -76,6 +84,7 @@ internal sealed class SeasonCore : IThreePhaseModel
     {
         _places = _tables.Under(limits);
         _state.Begin(season, climate, result, witness);
+        _past?.Begin();
         foreach (var batch in _state.Batches)
         {
             _state.DrawLuck(batch);
@@ -90,18 +99,22 @@ internal sealed class SeasonCore : IThreePhaseModel
 
         PlayFrom(start?.Day ?? 0);
         _state.Day = _tables.Days - 1;
+        _state.Holds.Nights();
         _end.Keep();
     }
 
     /// <summary>
-    /// Plays a season with places as given, and works out the places that would be held on each day were there no limits, and whether it would
-    /// fit. Without limits of labour batches meet only where places lack: those that have met no limit stand as they do, and the others alone
+    /// Plays a season with places as given, and works out the places that would be held on each day were there no limits, and whether it
+    /// would
+    /// fit. Without limits of labour batches meet only where places lack: those that have met no limit stand as they do, and the others
+    /// alone
     /// are played again.
     /// </summary>
     /// <param name="season">Number of the season.</param>
     /// <param name="climate">Its climate.</param>
     /// <param name="asGiven">Filled.</param>
-    /// <param name="withoutLimits">Filled where a limit ever bit; in it the places held and what is told of the season as a whole are to be read.</param>
+    /// <param name="withoutLimits">Filled where a limit ever bit; in it the places held and what is told of the season as a whole are to be
+    /// read.</param>
     public void PlayBoth(int season, SeasonClimate climate, SeasonResult asGiven, SeasonResult withoutLimits)
     {
         Play(season, PlaceLimits.AsGiven, climate, asGiven);
@@ -110,21 +123,23 @@ internal sealed class SeasonCore : IThreePhaseModel
             return;
         }
 
-        if (!_batchesAreApart)
+        if (!_batchesAreApart || _past is not null)
         {
             Play(season, PlaceLimits.None, climate, withoutLimits);
             return;
         }
 
+        var potUpsMet = _potUpsShareLabour && Array.Exists(_state.Batches, batch => batch.IsPotUp && batch.HasMetLimit);
         foreach (var batch in _state.Batches)
         {
+            batch.HasMetLimit |= potUpsMet && batch.IsPotUp;
             batch.IsPlayed = batch.HasMetLimit;
         }
 
         _unhindered.Take(asGiven.Held, _state.Batches);
         _places = _tables.Under(PlaceLimits.None);
         _state.Begin(season, climate, withoutLimits, null);
-        PlayFrom(0);
+        PlayFrom(Math.Clamp(_state.Batches.Where(batch => batch.IsPlayed).Min(batch => batch.SowDay), 0, _tables.Days - 1));
         _unhindered.AddTo(withoutLimits.Held);
         _state.Day = _tables.Days - 1;
         _end.KeepOutcomes(asGiven.Batches);
@@ -146,9 +161,8 @@ internal sealed class SeasonCore : IThreePhaseModel
         var batch = _state.Batches[0];
         batch.SowDay = sowDay;
         _state.DrawLuck(batch);
-        (_walked, _view) = (batch, null);
+        _view = null;
         PlayFrom(sowDay);
-        _walked = null;
         var outcome = scratch.Batches[0];
         var last = _state.Ledger.LastOut;
         return outcome.OutLast < 0 || batch.IsStanding
@@ -157,6 +171,7 @@ internal sealed class SeasonCore : IThreePhaseModel
                 (int)(last.EmergedHour / 24),
                 outcome.OffMat,
                 outcome.PottedUp,
+                outcome.Finishing,
                 outcome.OnTable,
                 outcome.OutLast,
                 last.PathMeanC
@@ -174,6 +189,9 @@ internal sealed class SeasonCore : IThreePhaseModel
             case LotIsDue:
                 Wake(_state.Batches[happening.Subject]);
                 break;
+            case MishapStrikes:
+                _mishaps.Strike(happening.Subject, _clock.Now);
+                break;
             case SowingFallsDue:
                 Ask(_bySowHour[happening.Subject]);
                 ScheduleSowing(happening.Subject + 1);
@@ -189,10 +207,18 @@ internal sealed class SeasonCore : IThreePhaseModel
 
     void IThreePhaseModel.Attempt()
     {
+        if (_past is not null && _dayIsDue && _state.Day <= _past.Today)
+        {
+            LivePast(_past);
+        }
+
         if (_roundIsDue)
         {
             _roundIsDue = false;
-            MakeRounds();
+            if (!(_state.Day < _past?.Today))
+            {
+                MakeRounds();
+            }
         }
 
         if (_dayIsDue)
@@ -205,6 +231,20 @@ internal sealed class SeasonCore : IThreePhaseModel
         {
             _roundWasMade = false;
             Rest();
+        }
+    }
+
+    private void LivePast(PastDays past)
+    {
+        _state.Now = _clock.Now;
+        past.Live(_state.Day);
+        if (_state.Day == past.Today)
+        {
+            past.Settle();
+            foreach (var batch in _state.Batches.Where(batch => batch.IsStanding))
+            {
+                Ask(batch);
+            }
         }
     }
 
@@ -222,6 +262,7 @@ internal sealed class SeasonCore : IThreePhaseModel
         }
 
         ScheduleSowing(0);
+        ScheduleMishaps(firstDay);
         _clock.Run(this);
     }
 
@@ -240,6 +281,17 @@ internal sealed class SeasonCore : IThreePhaseModel
         if (sowing < _bySowHour.Length)
         {
             _clock.Schedule(Math.Max(_clock.Now, SowHour(_bySowHour[sowing])), SowingFallsDue, sowing);
+        }
+    }
+
+    private void ScheduleMishaps(int firstDay)
+    {
+        for (var index = 0; index < _mishaps.Count; index++)
+        {
+            if (_mishaps.DayOf(index) is var day && day >= Math.Max(firstDay, _past?.Today ?? 0))
+            {
+                _clock.Schedule(day * 24.0, MishapStrikes, index);
+            }
         }
     }
 
@@ -329,7 +381,7 @@ internal sealed class SeasonCore : IThreePhaseModel
         _state.Ledger.KeepDay();
         _view?.EndDay();
         var next = _state.Day + 1;
-        if (next < _tables.Days && _walked is not { Unsown: 0, IsStanding: false })
+        if (next < _tables.Days && !IsOver())
         {
             _clock.Schedule(InstantOf(next), DayComes, next);
         }
@@ -339,6 +391,25 @@ internal sealed class SeasonCore : IThreePhaseModel
         }
     }
 
+    // Whether nothing is left to happen: all is sown or given up, and nothing stands anywhere. A witness sees all days.
+    private bool IsOver()
+    {
+        if (_view is not null || !_state.Places.AreEmpty || _state.Day < _past?.Today)
+        {
+            return false;
+        }
+
+        foreach (var batch in _state.Batches)
+        {
+            if (batch.IsPlayed && batch.Unsown > 0)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     // Most trays do nothing but grow on most days, and when that ends is known from the day they came: the batch is not asked until then.
     private void Rest()
     {
@@ -346,7 +417,7 @@ internal sealed class SeasonCore : IThreePhaseModel
         {
             if (_maySleep && batch.IsAwake)
             {
-                var due = batch.NextDue(_state.Now);
+                var due = Math.Min(batch.NextDue(_state.Now), NextDueOnTable(batch));
                 batch.IsAwake = due <= _state.Now;
                 WakeAt(batch, batch.IsAwake ? double.PositiveInfinity : due);
             }
@@ -356,6 +427,27 @@ internal sealed class SeasonCore : IThreePhaseModel
                 WakeAt(batch, batch.NextThreshold(_state.Now));
             }
         }
+    }
+
+    // The earliest round at which trays on a table may do anything but stand there: they have stood their nights and their date has come,
+    // or they are past saving. Now, where that may be the next round.
+    private double NextDueOnTable(BatchState batch)
+    {
+        var next = int.MaxValue;
+        foreach (var lot in SeasonState.Each(batch.OnTable))
+        {
+            var due = batch.NightsFrom + batch.Crop.HardeningNights - lot.Nights;
+            if (!_state.IsPlanning)
+            {
+                due = Math.Min(Math.Max(due, batch.OutFromDay), _state.Ledger.DueDay(batch, lot) + batch.Crop.DiscardAfterDays);
+            }
+
+            next = Math.Min(next, _state.Stays is null ? due : 0);
+        }
+
+        return next == int.MaxValue ? double.PositiveInfinity
+            : next <= _state.Day + 1 ? _state.Now
+            : InstantOf(next);
     }
 
     private void WakeAt(BatchState batch, double hour)

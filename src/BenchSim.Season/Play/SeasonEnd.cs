@@ -2,7 +2,9 @@ using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Play;
 
-/// <summary>What became of the season once its last day is over: batches, plants in time, whether it fits (docs/model.md section 9), and the heat.</summary>
+/// <summary>
+/// What became of the season once its last day is over: batches, plants in time, whether it fits (docs/model.md section 9), and the heat.
+/// </summary>
 internal sealed class SeasonEnd(SeasonState state, WorkRound round)
 {
     private readonly HouseDays _houses = new(state);
@@ -69,7 +71,7 @@ internal sealed class SeasonEnd(SeasonState state, WorkRound round)
 
     // The sowing waits its days, and one work day more.
     private int LastSowDay(BatchState batch) =>
-        state.Tables.NextWorkDay[Math.Min(batch.SowDay + state.Rules.SowWaitDays + 1, state.Tables.Days)];
+        state.Tables.NextWorkDay[Math.Min(batch.SowDay + state.SownInTimeDays + 1, state.Tables.Days)];
 
     private void Keep(BatchState batch, BatchOutcome outcome)
     {
@@ -110,7 +112,7 @@ internal sealed class SeasonEnd(SeasonState state, WorkRound round)
             else
             {
                 outcome.TraysStanding += lot.Count;
-                state.Ledger.CountOverHeld(batch, lot);
+                state.Ledger.KeepStay(batch, lot);
             }
         }
     }

@@ -10,6 +10,16 @@ namespace BenchSim.Season.Play;
 /// <param name="Hour">Instant, hours from the midnight that opens day 0.</param>
 public readonly record struct TrayMove(int Batch, bool IsFlat, int First, int Count, int From, int To, double Hour);
 
+/// <summary>A mishap struck trays or flats of a batch.</summary>
+/// <param name="Batch">Position of the batch in the plan.</param>
+/// <param name="Mishap">Position of the mishap in the site's list.</param>
+/// <param name="IsFlat">Whether they are flats.</param>
+/// <param name="First">Lowest index, from 0.</param>
+/// <param name="Count">How many.</param>
+/// <param name="Space">Position of the space they stand in.</param>
+/// <param name="Hour">Instant, hours from the midnight that opens day 0.</param>
+public readonly record struct TraysStruck(int Batch, int Mishap, bool IsFlat, int First, int Count, int Space, double Hour);
+
 /// <summary>Trays went to the field.</summary>
 /// <param name="Batch">Position of the batch in the plan.</param>
 /// <param name="First">Lowest index, from 0.</param>

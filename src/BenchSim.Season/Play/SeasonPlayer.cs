@@ -22,7 +22,7 @@ public sealed class SeasonPlayer
     /// Makes a player whose sowing instants and stays are given from outside, to check the activities of the round against theory.
     /// </summary>
     /// <param name="plan">The plan to play.</param>
-    /// <param name="seed">Seed of all other luck.</param>
+    /// <param name="seed">Seed of all other draws.</param>
     /// <param name="stays">Sowing instants and stays.</param>
     public SeasonPlayer(SeasonPlan plan, ulong seed, GivenStays stays)
         : this(plan, seed, LotGrain.TrayByTray, stays) => ArgumentNullException.ThrowIfNull(stays);
@@ -94,13 +94,15 @@ public sealed class SeasonPlayer
     }
 
     /// <summary>
-    /// Plays one season with places as given, and works out the places that would be held on each day were there no limits, and whether it would
+    /// Plays one season with places as given, and works out the places that would be held on each day were there no limits, and whether it
+    /// would
     /// fit: what a play with <see cref="PlaceLimits.None"/> tells of them, in less time.
     /// </summary>
     /// <param name="season">Number of the season, from 0.</param>
     /// <param name="asGiven">Filled.</param>
     /// <param name="withoutLimits">
-    /// Filled where a limit bit; of it <see cref="SeasonResult.Held"/>, plants out and in time and whether it fits are to be read, and nothing else.
+    /// Filled where a limit bit; of it <see cref="SeasonResult.Held"/>, plants out and in time and whether it fits are to be read, and
+    /// nothing else.
     /// </param>
     /// <returns>The one of the two that tells of the season without limits: as given, where no limit ever bit.</returns>
     public SeasonResult PlayBoth(int season, SeasonResult asGiven, SeasonResult withoutLimits)
@@ -116,8 +118,11 @@ public sealed class SeasonPlayer
         new(
             new SeasonState(Plan.Scenario, BatchStates.Of(Plan.Scenario, Plan.Batches, _lucks), _tables, _climates.Layout, PlayMode.Season)
             {
+                Seed = Seed,
+                SownInTimeDays = Plan.SownInTimeDays,
                 Grain = grain,
                 Stays = stays,
+                Past = Plan.Past,
             }
         );
 }

@@ -19,10 +19,10 @@ public sealed class SeasonResult
     public int[][] Waiting { get; internal set; } = [];
 
     /// <summary>
-    /// The same by who waits, a week at a time: place-days refused, [<see cref="RefusedRow"/>][week], weeks counting from day 0. Over all rows of a
-    /// space and all days of a week they are the sum of <see cref="Waiting"/>.
+    /// The same by who waits, a week at a time. Over all pairs of a space and all days of a week they are the sum of
+    /// <see cref="Waiting"/>.
     /// </summary>
-    public int[][] Refused { get; internal set; } = [];
+    public RefusedPlaces Refused { get; internal set; } = new();
 
     /// <summary>Places held by a grower's trays: [grower][day].</summary>
     public int[][] HeldByGrower { get; internal set; } = [];
@@ -36,6 +36,18 @@ public sealed class SeasonResult
     /// <summary>Trays and flats sown: [day].</summary>
     public int[] Sown { get; internal set; } = [];
 
+    /// <summary>Seeds sown: [day].</summary>
+    public long[] SeedsSown { get; internal set; } = [];
+
+    /// <summary>Cells sown, of trays sown directly: [day].</summary>
+    public long[] CellsSown { get; internal set; } = [];
+
+    /// <summary>Cells thinned, all those of each tray that is thinned: [day].</summary>
+    public long[] CellsThinned { get; internal set; } = [];
+
+    /// <summary>Seedlings potted up: [day].</summary>
+    public long[] PlantsPotted { get; internal set; } = [];
+
     /// <summary>Trays filled by potting up: [day].</summary>
     public int[] Potted { get; internal set; } = [];
 
@@ -48,7 +60,9 @@ public sealed class SeasonResult
     /// <summary>Trays carried in for the night after the day: [day].</summary>
     public int[] CarriedIn { get; internal set; } = [];
 
-    /// <summary>Heat put into each house by day, whole watt-hours: [house][day]. 0 where the house's shell is not given, it is unheated or shut.</summary>
+    /// <summary>
+    /// Heat put into each house by day, whole watt-hours: [house][day]. 0 where the house's shell is not given, it is unheated or shut.
+    /// </summary>
     public long[][] HeatWattHours { get; internal set; } = [];
 
     /// <summary>Days each house was open and heated, or would have been, were it heated: [house].</summary>
@@ -59,6 +73,12 @@ public sealed class SeasonResult
 
     /// <summary>Uses of each relief in the order of the site's list: trays moved, or tray-days in the aisle.</summary>
     public long[] ReliefUses { get; internal set; } = [];
+
+    /// <summary>Trays and flats that each mishap struck, in the order of the site's list.</summary>
+    public long[] MishapTrays { get; internal set; } = [];
+
+    /// <summary>Plants by which mishaps lessened those of the trays that went to the field; of flats nothing is counted.</summary>
+    public long PlantsLostToMishaps { get; internal set; }
 
     /// <summary>True when every batch's last tray was sown in time (docs/model.md section 9).</summary>
     public bool SownInTime { get; internal set; }
@@ -91,31 +111,32 @@ public sealed class SeasonResult
     public bool Gridlock { get; internal set; }
 
     /// <summary>
-    /// True when a limit of places ever kept anything from what it would have had without one. When false, a play of the same season without limits
+    /// True when a limit of places ever kept anything from what it would have had without one. When false, a play of the same season
+    /// without limits
     /// holds the same places on every day.
     /// </summary>
     public bool LimitEverBit { get; internal set; }
 
-    /// <summary>Row of <see cref="Refused"/>.</summary>
-    /// <param name="from">Space in which the trays stand; the number of spaces for trays that are not sown yet.</param>
-    /// <param name="by">Space of first preference of the group that refuses them.</param>
-    /// <param name="spaces">Number of spaces.</param>
-    public static int RefusedRow(int from, int by, int spaces) => (from * spaces) + by;
-
     /// <summary>Makes or clears the arrays for a play.</summary>
-    internal void Prepare(int spaces, int houses, int batches, int growers, int days, int reliefs)
+    internal void Prepare(int spaces, int houses, int batches, int growers, int days, int reliefs, int mishaps)
     {
         Held = Cleared(Held, spaces, days);
         Waiting = Cleared(Waiting, spaces, days);
-        Refused = Cleared(Refused, (spaces + 1) * spaces, (days + DaysAWeek - 1) / DaysAWeek);
+        Refused.Prepare((days + DaysAWeek - 1) / DaysAWeek);
         HeldByGrower = Cleared(HeldByGrower, growers, days);
         TrayDays = Cleared(TrayDays, growers, spaces);
         Sown = Cleared(Sown, days);
+        SeedsSown = Cleared(SeedsSown, days);
+        CellsSown = Cleared(CellsSown, days);
+        CellsThinned = Cleared(CellsThinned, days);
+        PlantsPotted = Cleared(PlantsPotted, days);
         Potted = Cleared(Potted, days);
         Moved = Cleared(Moved, days);
         SetOut = Cleared(SetOut, days);
         CarriedIn = Cleared(CarriedIn, days);
         ReliefUses = Cleared(ReliefUses, reliefs);
+        MishapTrays = Cleared(MishapTrays, mishaps);
+        PlantsLostToMishaps = 0;
         HeatWattHours = Cleared(HeatWattHours, houses, days);
         DaysOpen = Cleared(DaysOpen, houses);
         MatDays = Cleared(MatDays, spaces);
@@ -139,13 +160,16 @@ public sealed class SeasonResult
     {
         Held = Copied(other.Held);
         Waiting = Copied(other.Waiting);
-        Refused = Copied(other.Refused);
+        Refused = other.Refused.Copy();
         HeldByGrower = Copied(other.HeldByGrower);
         TrayDays = Copied(other.TrayDays);
         HeatWattHours = Copied(other.HeatWattHours);
         (Sown, Potted, Moved) = ([.. other.Sown], [.. other.Potted], [.. other.Moved]);
+        (SeedsSown, CellsSown) = ([.. other.SeedsSown], [.. other.CellsSown]);
+        (CellsThinned, PlantsPotted) = ([.. other.CellsThinned], [.. other.PlantsPotted]);
         (SetOut, CarriedIn) = ([.. other.SetOut], [.. other.CarriedIn]);
         (DaysOpen, MatDays, ReliefUses) = ([.. other.DaysOpen], [.. other.MatDays], [.. other.ReliefUses]);
+        (MishapTrays, PlantsLostToMishaps) = ([.. other.MishapTrays], other.PlantsLostToMishaps);
         Batches = [.. other.Batches.Select(batch => batch.Copy())];
     }
 

@@ -3,8 +3,10 @@ using System.Collections.Immutable;
 namespace BenchSim.Season.Play;
 
 /// <summary>
-/// A season as it stands before the work of a day: what is sown, what stands where and with which past, and what has been counted so far. The rest of
-/// the season can be played from it. One is taken of a season that is played (<see cref="SeasonView.Capture"/>), or made of what is seen on the benches.
+/// A season as it stands before the work of a day: what is sown, what stands where and with which past, and what has been counted so far.
+/// The rest of
+/// the season can be played from it. One is taken of a season that is played (<see cref="SeasonView.Capture"/>), or made of what is seen on
+/// the benches.
 /// </summary>
 public sealed record SeasonStart
 {
@@ -62,7 +64,8 @@ public sealed record BatchStart
 }
 
 /// <summary>
-/// Trays or flats of one batch that stand in one space and share their past. Heats in millionths of a degree-day up to the midnight that opens the day;
+/// Trays or flats of one batch that stand in one space and share their past. Heats in millionths of a degree-day up to the midnight that
+/// opens the day;
 /// instants in hours from the midnight that opens day 0, null where they are still to come.
 /// </summary>
 public sealed record LotStart
@@ -106,6 +109,12 @@ public sealed record LotStart
     /// <summary>Instant at which flats were ready to pot.</summary>
     public double? PotHour { get; init; }
 
+    /// <summary>Instant at which trays were filled by potting up; null where they were sown directly.</summary>
+    public double? PottedHour { get; init; }
+
+    /// <summary>Instant from which they may go to finish on other benches.</summary>
+    public double? FinishHour { get; init; }
+
     /// <summary>Instant at which trays were grown.</summary>
     public double? GrownHour { get; init; }
 
@@ -126,6 +135,9 @@ public sealed record LotStart
 
     /// <summary>Places each was refused, where it lacked them.</summary>
     public int PlacesRefused { get; init; }
+
+    /// <summary>Share of its plants that mishaps have left.</summary>
+    public double Spared { get; init; } = 1;
 
     /// <summary>Plants of a tray that was not filled; 0 for full trays.</summary>
     public int PottedPlants { get; init; }

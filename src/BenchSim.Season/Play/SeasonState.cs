@@ -5,7 +5,8 @@ using BenchSim.Season.Inputs;
 namespace BenchSim.Season.Play;
 
 /// <summary>
-/// The state of a season as it is played: the day, the batches with their lots, who holds which places, and the books beside it. The activities of the
+/// The state of a season as it is played: the day, the batches with their lots, who holds which places, and the books beside it. The
+/// activities of the
 /// round read and change it; nothing of a season is kept anywhere else.
 /// </summary>
 internal sealed class SeasonState
@@ -41,6 +42,15 @@ internal sealed class SeasonState
     /// <summary>Stays and sowing instants given from outside; null in every season.</summary>
     public GivenStays? Stays { get; init; }
 
+    /// <summary>The days that are over; null where the season is played from its first day.</summary>
+    public SeasonPast? Past { get; init; }
+
+    /// <summary>Calendar days a sowing may wait and still count as sown in time.</summary>
+    public int SownInTimeDays { get; init; }
+
+    /// <summary>Seed of all luck; the batches have theirs already.</summary>
+    public ulong Seed { get; init; }
+
     /// <summary>How lots are kept; changes no result.</summary>
     public LotGrain Grain { get; init; }
 
@@ -57,8 +67,9 @@ internal sealed class SeasonState
     public LotMoves Moves { get; }
 
     /// <summary>
-    /// Batches that a round has anything to ask, in rank: with trays to be sown or on a table, or with a lot on mats or benches that is due, refused or held.
-    /// A batch that only grows is not among them.
+    /// Batches that a round has anything to ask, in rank: with trays to be sown, or with a lot that is due, refused or held. A batch that
+    /// only grows, or
+    /// stands its nights on a table, is not among them.
     /// </summary>
     public List<BatchState> Asked { get; } = [];
 
@@ -71,7 +82,7 @@ internal sealed class SeasonState
     /// <summary>Those with a lot on benches that may do anything but grow.</summary>
     public List<BatchState> WithBenches { get; } = [];
 
-    /// <summary>Those with trays on a table.</summary>
+    /// <summary>Those with trays on a table that may do anything but stand their nights.</summary>
     public List<BatchState> WithTables { get; } = [];
 
     public SeasonClimate Climate { get; private set; } = null!;
@@ -91,7 +102,9 @@ internal sealed class SeasonState
     /// <summary>Number of the latest round, from 1.</summary>
     public int Round { get; set; }
 
-    /// <summary>Lots taken off their spaces or put on them in this round: with rounds at any time, the round is made again until there are none.</summary>
+    /// <summary>
+    /// Lots taken off their spaces or put on them in this round: with rounds at any time, the round is made again until there are none.
+    /// </summary>
     public int Changes { get; set; }
 
     /// <summary>Whether trays may leave the mat early in this pass.</summary>
@@ -120,7 +133,10 @@ internal sealed class SeasonState
         (MayLeaveMatEarly, MayTableEarly) = (false, false);
     }
 
-    /// <summary>Sorts the batches asked by where they have something to ask. What moves in a round has nothing more to ask in it, so once a round is enough.</summary>
+    /// <summary>
+    /// Sorts the batches asked by where they have something to ask. What moves in a round has nothing more to ask in it, so once a round is
+    /// enough.
+    /// </summary>
     public void SortAsked()
     {
         WithSowings.Clear();
@@ -134,12 +150,18 @@ internal sealed class SeasonState
                 WithSowings.Add(batch);
             }
 
-            if (batch.IsAwake && batch.OnMat.Count > 0)
+            if (!batch.IsAwake)
+            {
+                continue;
+            }
+
+            Holds.Nights(batch, Day);
+            if (batch.OnMat.Count > 0)
             {
                 WithMats.Add(batch);
             }
 
-            if (batch.IsAwake && batch.OnBench.Count > 0)
+            if (batch.OnBench.Count > 0)
             {
                 WithBenches.Add(batch);
             }
@@ -168,6 +190,7 @@ internal sealed class SeasonState
         batch.GrowthNeed = HeatTable.Units(growth * batch.GrowthDegreeDays);
         batch.PotUpNeed = HeatTable.Units(growth * batch.PotUpDegreeDays);
         batch.PacketGermination = IsPlanning ? batch.Plan.Germination : batch.Luck.Packet(Season);
+        batch.StandLoss = IsPlanning ? batch.Crop.StandLoss : batch.Luck.StandLoss(Season);
     }
 
     /// <summary>To go through a list that nothing changes meanwhile, without the checks of its own enumerator.</summary>

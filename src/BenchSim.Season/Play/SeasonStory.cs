@@ -3,7 +3,10 @@ using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Play;
 
-/// <summary>What happened to one batch in one season, told in plain words: each move, each wait and for what, who held the places, and the luck drawn.</summary>
+/// <summary>
+/// What happened to one batch in one season, told in plain words: each move, each wait and for what, who held the places, and the luck
+/// drawn.
+/// </summary>
 public sealed class SeasonStory
 {
     private SeasonStory(ImmutableArray<string> lines) => Lines = lines;

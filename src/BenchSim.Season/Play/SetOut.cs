@@ -56,7 +56,7 @@ internal sealed class SetOut(SeasonState state) : Activity(state)
 
         if (lot.Nights >= batch.Crop.HardeningNights)
         {
-            // It has stood its nights; only cold ones that did not count keep it.
+            // It has stood its nights; only those for which it was carried in keep it.
             lot.Hindrance = Hindrance.Hold;
         }
 

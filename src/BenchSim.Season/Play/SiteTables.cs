@@ -26,6 +26,7 @@ internal sealed class SiteTables
         Places = [.. scenario.Spaces.Select(space => PlacesByDay(scenario, space, days, limited: true))];
         Open = [.. scenario.Spaces.Select(space => PlacesByDay(scenario, space, days, limited: false))];
         Aisle = [.. scenario.Spaces.Select(space => space.AislePlaces)];
+        IsDark = [.. scenario.Spaces.Select(space => space.IsChamber)];
     }
 
     public int Days { get; }
@@ -45,6 +46,9 @@ internal sealed class SiteTables
     public int[][] Open { get; }
 
     public int[] Aisle { get; }
+
+    /// <summary>Whether nothing grows in a space, as in a chamber without light.</summary>
+    public bool[] IsDark { get; }
 
     /// <summary>Places under some limits; worked out once for each.</summary>
     public PlacesInTime Under(PlaceLimits limits) =>

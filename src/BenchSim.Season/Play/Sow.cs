@@ -1,6 +1,6 @@
 namespace BenchSim.Season.Play;
 
-/// <summary>Step 6. Sowing: what is due, on a mat where the crop wants one, else on a bench.</summary>
+/// <summary>Step 7. Sowing: what is due, on a mat where the crop wants one, else on a bench.</summary>
 internal sealed class Sow(SeasonState state) : Activity(state)
 {
     protected override List<BatchState> Batches => State.WithSowings;
@@ -19,7 +19,7 @@ internal sealed class Sow(SeasonState state) : Activity(state)
             Into(batch, batch.Mats, batch.OnMat);
         }
 
-        var mayBench = !wantsMat || State.Day - batch.SowDay >= State.Rules.SowWaitDays;
+        var mayBench = !wantsMat || batch.DaysWaited(State.Day) >= State.Rules.SowWaitDays;
         if (batch.Unsown > 0 && mayBench)
         {
             Into(batch, batch.Benches, batch.OnBench);

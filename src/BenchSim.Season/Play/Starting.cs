@@ -8,6 +8,7 @@ internal static class Starting
     /// <summary>The state at the end of a day as a start for the next. Heats are banked at the midnight between.</summary>
     public static SeasonStart Capture(SeasonState state)
     {
+        state.Holds.Nights();
         var day = state.Day + 1;
         var counted = state.Result.Copy();
         for (var grower = 0; grower < counted.TrayDays.Length; grower++)
@@ -82,6 +83,8 @@ internal static class Starting
             PathMeanC = double.IsNaN(banked.PathMeanC) ? null : banked.PathMeanC,
             GrowthHeat = banked.GrowthHeat,
             PotHour = Past(lot.PotHour),
+            PottedHour = double.IsNaN(lot.PottedHour) ? null : lot.PottedHour,
+            FinishHour = Past(lot.FinishHour),
             GrownHour = Past(lot.GrownHour),
             Nights = lot.Nights,
             NightsCounted = lot.NightsCounted,
@@ -90,6 +93,7 @@ internal static class Starting
             Hindrance = lot.Hindrance,
             PlacesRefused = lot.PlacesRefused,
             PottedPlants = lot.PottedPlants,
+            Spared = lot.Spared,
         };
 
         double? Past(double hour) => hour <= dawn ? hour : null;
@@ -112,6 +116,7 @@ internal static class Starting
             LotMoves.Insert(ListOf(batch, state.Scenario.Spaces[lot.Space].Kind), lot);
         }
 
+        batch.NightsFrom = (int)(dawn / 24);
         batch.IsAsked = batch.IsStanding || batch.SowWaiting > 0;
     }
 
@@ -132,6 +137,8 @@ internal static class Starting
         lot.GrowthHeat = start.GrowthHeat;
         lot.GrowthNeed = batch.GrowthNeed + (batch.IsPotUp && !start.IsFlat ? batch.CheckUnits : 0);
         lot.PotHour = start.PotHour ?? double.PositiveInfinity;
+        lot.PottedHour = start.PottedHour ?? double.NaN;
+        lot.FinishHour = start.FinishHour ?? double.PositiveInfinity;
         lot.GrownHour = start.GrownHour ?? double.PositiveInfinity;
         lot.Nights = start.Nights;
         lot.NightsCounted = start.NightsCounted;
@@ -140,6 +147,7 @@ internal static class Starting
         lot.Hindrance = start.Hindrance;
         lot.PlacesRefused = start.PlacesRefused;
         lot.PottedPlants = start.PottedPlants;
+        lot.Spared = start.Spared;
         lot.MovedRound = 0;
     }
 

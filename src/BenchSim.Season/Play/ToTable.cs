@@ -31,7 +31,7 @@ internal sealed class ToTable(SeasonState state) : Activity(state)
     private void Move(BatchState batch, Lot lot, ref int[]? open)
     {
         var onDate = State.IsPlanning || State.Day >= batch.TableFromDay;
-        if (!onDate && !State.Places.AreBenchesFull(batch))
+        if (!onDate && !State.Places.AreBenchesFull(batch, lot))
         {
             return;
         }
@@ -39,7 +39,11 @@ internal sealed class ToTable(SeasonState state) : Activity(state)
         open ??= State.Holds.TablesWithout(batch);
         if (open.Length == 0)
         {
-            lot.Hindrance = State.Places.AnyFits(batch, batch.Tables, batch.PlacesEach(flat: false)) ? Hindrance.Hold : Hindrance.None;
+            // What would only go early, by a relief, is not kept by the weather: it is not grown.
+            lot.Hindrance =
+                lot.GrownHour <= State.Now && State.Places.AnyFits(batch, batch.Tables, batch.PlacesEach(flat: false))
+                    ? Hindrance.Hold
+                    : Hindrance.None;
             return;
         }
 
@@ -57,7 +61,7 @@ internal sealed class ToTable(SeasonState state) : Activity(state)
     // Before its date a tray goes only while the benches are full, so each is asked by itself.
     private void MoveWhileFull(BatchState batch, Lot lot, int[] open, Relief? relief)
     {
-        while (lot.Count > 1 && State.Places.AreBenchesFull(batch))
+        while (lot.Count > 1 && State.Places.AreBenchesFull(batch, lot))
         {
             var before = lot.Count;
             var one = State.Moves.Split(lot, 1);
@@ -75,7 +79,7 @@ internal sealed class ToTable(SeasonState state) : Activity(state)
             }
         }
 
-        if (State.Places.AreBenchesFull(batch))
+        if (State.Places.AreBenchesFull(batch, lot))
         {
             State.Moves.IntoOrRefuse(batch, lot, open, batch.OnBench, batch.OnTable, relief);
         }

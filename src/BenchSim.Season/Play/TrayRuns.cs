@@ -3,16 +3,16 @@ namespace BenchSim.Season.Play;
 /// <summary>Trays or flats of a batch by index, in words: "tray 3", "trays 1 to 4", "flats 1, 3 and 5 to 7".</summary>
 internal sealed class TrayRuns(bool flat)
 {
-    private readonly SortedList<int, int> countByFirst = [];
+    private readonly SortedList<int, int> _countByFirst = [];
 
-    public int Count => countByFirst.Values.Sum();
+    public int Count => _countByFirst.Values.Sum();
 
-    public void Add(int first, int count) => countByFirst[first] = count;
+    public void Add(int first, int count) => _countByFirst[first] = count;
 
     public override string ToString()
     {
         var runs = new List<(int First, int Last)>();
-        foreach (var (first, count) in countByFirst)
+        foreach (var (first, count) in _countByFirst)
         {
             if (runs.Count > 0 && runs[^1].Last + 1 == first)
             {

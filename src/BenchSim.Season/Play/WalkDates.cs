@@ -4,7 +4,16 @@ namespace BenchSim.Season.Play;
 /// <param name="EmergeDay">Day on which half the coming seedlings are up.</param>
 /// <param name="OffMatDay">Day of leaving the mat; -1 where none is used.</param>
 /// <param name="PotUpDay">Day of potting up; -1 for direct.</param>
+/// <param name="FinishDay">Day of going to the benches on which it finishes; -1 where it does not.</param>
 /// <param name="TableDay">Day of going to the table.</param>
 /// <param name="OutDay">Day on which it may be set out.</param>
 /// <param name="PathMeanC">Mean temperature of the medium from sowing to emergence, degrees Celsius.</param>
-internal readonly record struct WalkDates(int EmergeDay, int OffMatDay, int PotUpDay, int TableDay, int OutDay, double PathMeanC);
+internal readonly record struct WalkDates(
+    int EmergeDay,
+    int OffMatDay,
+    int PotUpDay,
+    int FinishDay,
+    int TableDay,
+    int OutDay,
+    double PathMeanC
+);

@@ -2,7 +2,9 @@ using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Play;
 
-/// <summary>Plays seasons without limits of place and tells which batch stands where on each day. Not safe for use by several threads.</summary>
+/// <summary>
+/// Plays seasons without limits of place and tells which batch stands where on each day. Not safe for use by several threads.
+/// </summary>
 public sealed class WantedPlaces
 {
     private readonly SeasonPlayer _player;

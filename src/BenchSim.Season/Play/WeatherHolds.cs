@@ -6,7 +6,8 @@ namespace BenchSim.Season.Play;
 internal sealed class WeatherHolds(SeasonState state)
 {
     public bool FromField(BatchState batch) =>
-        !state.IsPlanning && WeatherHold.FromField(state.Climate.Weather, state.Day, state.Rules, batch.Crop.FieldAboveC);
+        !state.IsPlanning
+        && WeatherHold.FromField(state.Climate.Weather, state.Day, state.Rules, batch.Crop.FieldAboveC, batch.Plan.Order.FieldCover);
 
     /// <summary>The tables whose every forecast night, under cover where it is cold, is warm enough.</summary>
     public int[] TablesWithout(BatchState batch)
@@ -27,27 +28,57 @@ internal sealed class WeatherHolds(SeasonState state)
             : SomeTablesWithout(batch);
     }
 
-    /// <summary>The night after the round: counted when warm enough under cover, carried in when it would do damage.</summary>
-    public void Night(BatchState batch)
+    /// <summary>Counts the nights of all trays that stand on a table, the night after this day's round included.</summary>
+    public void Nights()
     {
+        foreach (var batch in state.Batches)
+        {
+            Nights(batch, state.Day + 1);
+        }
+    }
+
+    /// <summary>
+    /// Counts the nights on a table up to a day: each counts but those that would do damage under cover, for which the trays are carried
+    /// in. As long as trays only stand there they need not be looked at night by night.
+    /// </summary>
+    /// <param name="batch">Batch.</param>
+    /// <param name="until">First day whose night is not counted.</param>
+    public void Nights(BatchState batch, int until)
+    {
+        if (batch.NightsFrom >= until)
+        {
+            return;
+        }
+
         foreach (var lot in SeasonState.Each(batch.OnTable))
         {
-            lot.Nights++;
-            if (state.IsPlanning)
-            {
-                lot.NightsCounted++;
-                continue;
-            }
+            Count(batch, lot, batch.NightsFrom, until);
+        }
 
-            var night = state.Climate.NightC(state.Layout.AirOf(lot.Space))[state.Day];
-            var under = WeatherHold.UnderCover(night, state.Rules, batch.Crop.HardenAboveC);
-            if (under >= batch.Crop.HardenAboveC)
+        batch.NightsFrom = until;
+    }
+
+    /// <summary>Counts the nights of a lot on a table from a day to another, the last left out.</summary>
+    public void Count(BatchState batch, Lot lot, int from, int until)
+    {
+        lot.Nights += until - from;
+        if (state.IsPlanning)
+        {
+            lot.NightsCounted += until - from;
+            return;
+        }
+
+        var nightsC = state.Climate.NightC(state.Layout.AirOf(lot.Space));
+        for (var day = from; day < until; day++)
+        {
+            var under = WeatherHold.UnderCover(nightsC[day], state.Rules, batch.Crop.TableAboveC);
+            if (under >= batch.Crop.DamageBelowC)
             {
                 lot.NightsCounted++;
             }
-            else if (under < batch.Crop.DamageBelowC)
+            else
             {
-                state.Result.CarriedIn[state.Day] += lot.Count;
+                state.Result.CarriedIn[day] += lot.Count;
             }
         }
     }
@@ -56,5 +87,5 @@ internal sealed class WeatherHolds(SeasonState state)
     private int[] SomeTablesWithout(BatchState batch) => [.. batch.Tables.Where(table => !FromTable(batch, table))];
 
     private bool FromTable(BatchState batch, int table) =>
-        WeatherHold.FromTable(state.Climate.NightC(state.Layout.AirOf(table)), state.Day, state.Rules, batch.Crop.HardenAboveC);
+        WeatherHold.FromTable(state.Climate.NightC(state.Layout.AirOf(table)), state.Day, state.Rules, batch.Crop.TableAboveC);
 }

@@ -3,7 +3,8 @@ using BenchSim.Season.Inputs;
 namespace BenchSim.Season.Play;
 
 /// <summary>
-/// The work round: the activities in their order, downstream first; then, as long as something waits, each relief in the site's order and the activities
+/// The work round: the activities in their order, downstream first; then, as long as something waits, each relief in the site's order and
+/// the activities
 /// again; then what is unsown for too long is given up (docs/model.md sections 2 and 3).
 /// </summary>
 internal sealed class WorkRound
@@ -21,6 +22,7 @@ internal sealed class WorkRound
             state.IsPlanning ? null : new DiscardFromTable(state),
             new ToTable(state),
             new PotUp(state),
+            new Finish(state),
             state.Rules.MoveBack ? new MoveBack(state) : null,
             new OffMat(state),
             new Sow(state),
@@ -156,7 +158,7 @@ internal sealed class WorkRound
     {
         foreach (var batch in SeasonState.Each(_state.WithSowings))
         {
-            if (batch.Unsown > 0 && _state.Day - batch.SowDay >= _state.Rules.SowGiveUpDays)
+            if (batch.Unsown > 0 && batch.DaysWaited(_state.Day) >= _state.Rules.SowGiveUpDays)
             {
                 _state.Ledger.GiveUp(batch);
             }

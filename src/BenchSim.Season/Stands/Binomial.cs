@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using MathNet.Numerics;
 
 namespace BenchSim.Season.Stands;
@@ -18,7 +19,8 @@ public static class Binomial
         : SpecialFunctions.BetaRegularized(k, n - k + 1, p);
 
     /// <summary>
-    /// Writes the cumulative chances of 0, 1, ..., n successes. Numbers less likely than 1e-20 of the likeliest are taken as impossible: what they add
+    /// Writes the cumulative chances of 0, 1, ..., n successes. Numbers less likely than 1e-20 of the likeliest are taken as impossible:
+    /// what they add
     /// is lost in rounding, and no uniform of 53 bits tells the difference.
     /// </summary>
     /// <param name="n">Tries, 0 or more.</param>
@@ -34,21 +36,23 @@ public static class Binomial
             return;
         }
 
-        // Outward from the likeliest number, by the ratio of neighbours, relative to it; then scaled to a sum of one. The ratios do not wait for
-        // one another, only their product does.
+        // Outward from the likeliest number, by the ratio of neighbours, relative to it; then scaled to a sum of one. The ratios do not
+        // wait for one another, only their product does.
         var mode = Math.Min((int)((n + 1) * p), n);
         var (odds, against) = (p / (1 - p), (1 - p) / p);
         into[mode] = 1;
-        var low = mode;
-        for (; low > 0 && into[low] > Negligible; low--)
+        var (low, likely) = (mode, 1.0);
+        while (low > 0 && likely > Negligible)
         {
-            into[low - 1] = into[low] * (low * against / (n - low + 1));
+            likely *= low * against / (n - low + 1);
+            into[--low] = likely;
         }
 
-        var high = mode;
-        for (; high < n && into[high] > Negligible; high++)
+        (var high, likely) = (mode, 1.0);
+        while (high < n && likely > Negligible)
         {
-            into[high + 1] = into[high] * ((n - high) * odds / (high + 1));
+            likely *= (n - high) * odds / (high + 1);
+            into[++high] = likely;
         }
 
         var sum = 0.0;
@@ -73,15 +77,19 @@ public static class Binomial
     /// <param name="u">Chance strictly between 0 and 1.</param>
     public static int Quantile(ReadOnlySpan<double> cumulative, double u)
     {
-        // Halves what is left without a branch that luck decides.
-        var (low, left) = (0, cumulative.Length - 1);
-        while (left > 0)
+        // How many are below u, several a step: quicker than halving, where every second branch goes as luck has it.
+        var (at, below) = (0, Vector512<long>.Zero);
+        for (; at <= cumulative.Length - Vector512<long>.Count; at += Vector512<long>.Count)
         {
-            var half = (left + 1) >>> 1;
-            low += cumulative[low + half - 1] < u ? half : 0;
-            left -= half;
+            below -= Vector512.LessThan(Vector512.Create(cumulative[at..]), Vector512.Create(u)).AsInt64();
         }
 
-        return low;
+        var number = (int)Vector512.Sum(below);
+        for (; at < cumulative.Length; at++)
+        {
+            number += cumulative[at] < u ? 1 : 0;
+        }
+
+        return number;
     }
 }

@@ -7,7 +7,9 @@ public static class Stand
 {
     private const int Points = 200;
 
-    /// <summary>Percent normal seedlings at a temperature relative to its best, 0 to 1: linear between points, level beyond them; 1 without a curve.</summary>
+    /// <summary>
+    /// Percent normal seedlings at a temperature relative to its best, 0 to 1: linear between points, level beyond them; 1 without a curve.
+    /// </summary>
     /// <param name="crop">Crop.</param>
     /// <param name="mediumC">Time-weighted mean temperature of the medium up to emergence, degrees Celsius.</param>
     public static double RelativeGermination(Crop crop, double mediumC)
@@ -34,26 +36,37 @@ public static class Stand
     public static double CellChance(double seed, int seeds) => seeds == 1 ? seed : 1 - Math.Pow(1 - seed, seeds);
 
     /// <summary>
-    /// Chance that n cells or seeds bring at least the wanted plants, averaged over the packet's law at 200 mid-quantiles.
+    /// Chance that n cells or seeds bring at least the wanted plants: averaged over the packet's law at 200 mid-quantiles, and over the
+    /// losses of the batch in closed form.
     /// </summary>
     /// <param name="packet">Law of the packet's germination.</param>
     /// <param name="tries">Cells or seeds.</param>
-    /// <param name="chanceOf">Chance of a plant from one of them, given the packet's germination.</param>
+    /// <param name="chanceOf">Chance of a plant from one of them before the losses of the batch, given the packet's germination.</param>
+    /// <param name="loss">Law of the losses.</param>
     /// <param name="wanted">Plants wanted.</param>
-    public static double Chance(PacketGermination packet, int tries, Func<double, double> chanceOf, int wanted)
+    public static double Chance(BetaLaw packet, int tries, Func<double, double> chanceOf, StandLoss loss, int wanted)
     {
         ArgumentNullException.ThrowIfNull(packet);
         ArgumentNullException.ThrowIfNull(chanceOf);
-        if (wanted > tries)
+        ArgumentNullException.ThrowIfNull(loss);
+        return Chance(packet, tries, chanceOf, new PlantGains(loss, wanted));
+    }
+
+    private static double Chance(BetaLaw packet, int tries, Func<double, double> chanceOf, PlantGains gains)
+    {
+        if (gains.Wanted > tries)
         {
             return 0;
         }
 
-        return Averaged(packet, germination => Binomial.AtLeast(tries, chanceOf(germination), wanted));
+        var (loss, wanted) = (gains.Loss, gains.Wanted);
+        return loss.HasSpread
+            ? Averaged(packet, germination => gains.Reached(tries, chanceOf(germination), tries))
+            : Averaged(packet, germination => Binomial.AtLeast(tries, chanceOf(germination) * (1 - loss.Mean), wanted));
     }
 
     // The mean of something over the packet's law, at mid-quantiles.
-    internal static double Averaged(PacketGermination packet, Func<double, double> of)
+    internal static double Averaged(BetaLaw packet, Func<double, double> of)
     {
         var sum = 0.0;
         for (var point = 0; point < Points; point++)
@@ -67,30 +80,34 @@ public static class Stand
     /// <summary>The smallest whole number of trays whose chance of the wanted plants is at least the assurance.</summary>
     /// <param name="packet">Law of the packet's germination.</param>
     /// <param name="each">Cells or seeds a tray, 1 or more.</param>
-    /// <param name="chanceOf">Chance of a plant from one of them, given the packet's germination.</param>
+    /// <param name="chanceOf">Chance of a plant from one of them before the losses of the batch, given the packet's germination.</param>
+    /// <param name="loss">Law of the losses.</param>
     /// <param name="wanted">Plants wanted, 1 or more.</param>
     /// <param name="assurance">Chance asked for, between 0 and 1.</param>
     /// <returns>The number of trays and its chance; -1 trays when 100 times the obvious number is not enough.</returns>
     public static (int Trays, double Chance) TraysFor(
-        PacketGermination packet,
+        BetaLaw packet,
         int each,
         Func<double, double> chanceOf,
+        StandLoss loss,
         int wanted,
         double assurance
     )
     {
         ArgumentNullException.ThrowIfNull(packet);
         ArgumentNullException.ThrowIfNull(chanceOf);
+        ArgumentNullException.ThrowIfNull(loss);
+        var gains = new PlantGains(loss, wanted);
         var most = (int)Math.Min(100L * ((wanted / each) + 1), int.MaxValue / each);
-        var middle = chanceOf(packet.Quantile(0.5));
+        var middle = chanceOf(packet.Quantile(0.5)) * (1 - loss.Mean);
         var low = Math.Min(Math.Max(0, (wanted - 1) / each), most);
         var high = (int)Math.Min(Math.Max(low + 1, Math.Ceiling(wanted / (each * Math.Max(middle, 1e-6)))), most);
-        var chance = Chance(packet, high * each, chanceOf, wanted);
+        var chance = Chance(packet, high * each, chanceOf, gains);
         while (chance < assurance && high < most)
         {
             low = high;
             high = (int)Math.Min(most, high + Math.Max(1L, high / 8));
-            chance = Chance(packet, high * each, chanceOf, wanted);
+            chance = Chance(packet, high * each, chanceOf, gains);
         }
 
         if (chance < assurance)
@@ -102,7 +119,7 @@ public static class Stand
         {
             // Near the answer the next smaller number is the likeliest; halving comes after one such step.
             var trial = high - low > 8 ? (low + high) / 2 : high - 1;
-            var found = Chance(packet, trial * each, chanceOf, wanted);
+            var found = Chance(packet, trial * each, chanceOf, gains);
             (low, high, chance) = found >= assurance ? (low, trial, found) : (trial, high, chance);
         }
 

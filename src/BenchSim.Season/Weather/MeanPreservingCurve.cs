@@ -14,7 +14,7 @@ public static class MeanPreservingCurve
     /// <summary>Place of 29 February in a table, from 0.</summary>
     public const int LeapDay = 59;
 
-    private static readonly int[] MonthDays = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+    private static readonly int[] s_monthDays = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
     /// <summary>
     /// Daily values of a year. Place 0 is 1 January, place 365 is 31 December; 29 February (place 59) is the mean of its two neighbours
@@ -31,14 +31,14 @@ public static class MeanPreservingCurve
         var level = 0.0;
         for (var month = 0; month < 12; month++)
         {
-            level += monthly[month] * MonthDays[month] / 365.0;
+            level += monthly[month] * s_monthDays[month] / 365.0;
         }
 
         // The running sum of what a month lies above the year's mean comes back to 0 at the year's end: periodic.
         var sums = new double[13];
         for (var month = 0; month < 12; month++)
         {
-            sums[month + 1] = sums[month] + ((monthly[month] - level) * MonthDays[month]);
+            sums[month + 1] = sums[month] + ((monthly[month] - level) * s_monthDays[month]);
         }
 
         sums[12] = 0;
@@ -49,9 +49,9 @@ public static class MeanPreservingCurve
         for (var month = 0; month < 12; month++)
         {
             var before = sums[month];
-            for (var day = 1; day <= MonthDays[month]; day++)
+            for (var day = 1; day <= s_monthDays[month]; day++)
             {
-                var after = day == MonthDays[month] ? sums[month + 1] : Spline(sums, curvature, month, day);
+                var after = day == s_monthDays[month] ? sums[month + 1] : Spline(sums, curvature, month, day);
                 daily[place++] = level + after - before;
                 before = after;
                 if (place == LeapDay)
@@ -75,7 +75,7 @@ public static class MeanPreservingCurve
 
     private static double Spline(double[] sums, double[] curvature, int month, double day)
     {
-        double length = MonthDays[month];
+        double length = s_monthDays[month];
         var left = length - day;
         return (((curvature[month] * left * left * left) + (curvature[month + 1] * day * day * day)) / (6 * length))
             + (((sums[month] / length) - (curvature[month] * length / 6)) * left)
@@ -90,8 +90,8 @@ public static class MeanPreservingCurve
         for (var month = 0; month < 12; month++)
         {
             var previous = (month + 11) % 12;
-            double before = MonthDays[previous];
-            double after = MonthDays[month];
+            double before = s_monthDays[previous];
+            double after = s_monthDays[month];
             system[month, previous] += before / 6;
             system[month, month] += (before + after) / 3;
             system[month, (month + 1) % 12] += after / 6;

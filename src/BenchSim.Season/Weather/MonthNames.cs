@@ -3,7 +3,7 @@ namespace BenchSim.Season.Weather;
 /// <summary>English month names: reports do not depend on the culture of the machine.</summary>
 public static class MonthNames
 {
-    private static readonly string[] Names =
+    private static readonly string[] s_names =
     [
         "January",
         "February",
@@ -21,5 +21,5 @@ public static class MonthNames
 
     /// <summary>The name of a month.</summary>
     /// <param name="month">Month, from 0 for January.</param>
-    public static string Of(int month) => Names[month];
+    public static string Of(int month) => s_names[month];
 }

@@ -34,6 +34,20 @@ public sealed record MonthWeather
     /// <summary>Standard deviation of the highest temperature about the seasonal curve, kelvin, above 0.</summary>
     public required double TmaxSdC { get; init; }
 
+    /// <summary>Law of the residual of the lowest temperature; the normal law where nothing else is known.</summary>
+    public ResidualShape TminShape { get; init; } = ResidualShape.Normal;
+
+    /// <summary>Law of the residual of the highest temperature; the normal law where nothing else is known.</summary>
+    public ResidualShape TmaxShape { get; init; } = ResidualShape.Normal;
+
+    /// <summary>Share of the variance of the lowest temperature's scores that the days of a calendar year have in common, 0 to below
+    /// 1.</summary>
+    public double TminYearShare { get; init; }
+
+    /// <summary>Share of the variance of the highest temperature's scores that the days of a calendar year have in common, 0 to below
+    /// 1.</summary>
+    public double TmaxYearShare { get; init; }
+
     /// <summary>Share of wet days in the long run of this month's chances: p01 / (1 + p01 - p11).</summary>
     public double WetShare
     {

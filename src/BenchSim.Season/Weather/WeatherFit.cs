@@ -18,7 +18,7 @@ public static class WeatherFit
 
     private const int MostKept = 8;
 
-    private static readonly Kept<FitKey, FittedWeather> Fits = new(MostKept, key => new FittedWeather(
+    private static readonly Kept<FitKey, FittedWeather> s_fits = new(MostKept, key => new FittedWeather(
         FitModel(key.Days, key.Source),
         key.Days
     ));
@@ -68,7 +68,8 @@ public static class WeatherFit
     /// <param name="days">The record in order of date, each date once; gaps are allowed.</param>
     /// <param name="source">Where the record comes from, in words.</param>
     /// <exception cref="ArgumentException">The record cannot be fitted: see <see cref="WhyNot"/>.</exception>
-    public static FittedWeather Fit(ImmutableArray<DailyWeather> days, string source = "daily record") => Fits.Of(new FitKey(days, source));
+    public static FittedWeather Fit(ImmutableArray<DailyWeather> days, string source = "daily record") =>
+        s_fits.Of(new FitKey(days, source));
 
     /// <summary>Fits the model alone.</summary>
     /// <param name="days">The record in order of date, each date once; gaps are allowed.</param>
@@ -86,10 +87,12 @@ public static class WeatherFit
         var chances = RainChances(statistics, assumptions);
         var amounts = RainAmounts(days, assumptions);
         var temperatures = TemperatureFit.Of(days, LeastDaysOfKind, assumptions);
-        if (temperatures.Residuals == ResidualModel.UnitedStatesAverage)
+        var residuals = temperatures.Residuals;
+        if (residuals.CarryOver == ResidualModel.UnitedStatesAverage)
         {
             assumptions.Add(
-                "How temperatures carry over from day to day is not to be had from this record: it is taken as in the average of United States stations "
+                "How temperatures carry over from day to day is not to be had from this record: it is taken as in the average of "
+                    + "United States stations "
                     + "(Richardson and Wright 1984)."
             );
         }
@@ -110,6 +113,10 @@ public static class WeatherFit
                     TmaxDryC = temperatures.Tmax.Dry[month],
                     TminSdC = temperatures.Tmin.Spread[month],
                     TmaxSdC = temperatures.Tmax.Spread[month],
+                    TminShape = residuals.TminShapes[month],
+                    TmaxShape = residuals.TmaxShapes[month],
+                    TminYearShare = residuals.Years.Tmin[month],
+                    TmaxYearShare = residuals.Years.Tmax[month],
                 }
             );
         }
@@ -117,8 +124,9 @@ public static class WeatherFit
         return new WeatherModel
         {
             Months = months.MoveToImmutable(),
-            Residuals = temperatures.Residuals,
-            LeastRangeC = days.Min(day => day.TmaxC - day.TminC),
+            Residuals = residuals.CarryOver,
+            YearCorrelation = residuals.Years.Correlation,
+            LeastRangeC = LeastRange(days.AsSpan()),
             Source = source,
             Assumptions = assumptions.ToImmutable(),
         };
@@ -202,12 +210,12 @@ public static class WeatherFit
 
     private static (double Shape, double Scale)[] RainAmounts(ImmutableArray<DailyWeather> days, ImmutableArray<string>.Builder assumptions)
     {
-        var all = days.Where(day => day.RainMm > 0).Select(day => day.RainMm).ToArray();
+        var all = WetAmounts(days.AsSpan(), null);
         var year = all.Length > 0 ? Gamma(all) : (Shape: WeatherNormals.DefaultRainShape, Scale: 1.0);
         var amounts = new (double, double)[12];
         for (var month = 0; month < 12; month++)
         {
-            var here = days.Where(day => day.Date.Month == month + 1 && day.RainMm > 0).Select(day => day.RainMm).ToArray();
+            var here = WetAmounts(days.AsSpan(), month + 1);
             amounts[month] = here.Length >= LeastDaysOfKind ? Gamma(here) : year;
             if (here.Length < LeastDaysOfKind)
             {
@@ -216,6 +224,32 @@ public static class WeatherFit
         }
 
         return amounts;
+    }
+
+    private static ReadOnlySpan<double> WetAmounts(ReadOnlySpan<DailyWeather> days, int? month)
+    {
+        var amounts = new double[days.Length];
+        var count = 0;
+        foreach (ref readonly var day in days)
+        {
+            if (day.RainMm > 0 && (month is null || day.Date.Month == month))
+            {
+                amounts[count++] = day.RainMm;
+            }
+        }
+
+        return amounts.AsSpan(0, count);
+    }
+
+    private static double LeastRange(ReadOnlySpan<DailyWeather> days)
+    {
+        var least = double.PositiveInfinity;
+        foreach (ref readonly var day in days)
+        {
+            least = Math.Min(least, day.TmaxC - day.TminC);
+        }
+
+        return least;
     }
 
     /// <summary>What a fit is made from; equal by what the days are.</summary>

@@ -13,7 +13,7 @@ public sealed record WeatherFitReport
     private const int YearsToGenerate = 400;
     private const ulong ReportSeed = 1;
 
-    private static readonly int[] MonthDays = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+    private static readonly int[] s_monthDays = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
     /// <summary>January to December.</summary>
     public required ImmutableArray<MonthFit> Months { get; init; }
@@ -39,9 +39,9 @@ public sealed record WeatherFitReport
     /// <summary>Day-to-day correlation of the highest temperature in the record and in the generated years.</summary>
     public required (double Record, double Generated) TmaxLag1 { get; init; }
 
-    /// <summary>Mean day of the year of the last spring night at or below 0 C in the record and in the generated years; null where the
-    /// record has no whole spring, or a spring without one.</summary>
-    public required (double Record, double Generated)? LastFrostDay { get; init; }
+    /// <summary>The springs of the record beside the generated ones, a figure for each <see cref="SpringKind"/>; empty where the record has
+    /// no spring that is whole from January to June.</summary>
+    public required ImmutableArray<SpringFigure> Springs { get; init; }
 
     /// <summary>What the model had to assume, a sentence each: see <see cref="WeatherModel.Assumptions"/>.</summary>
     public required ImmutableArray<string> Assumptions { get; init; }
@@ -68,7 +68,7 @@ public sealed record WeatherFitReport
                     month + 1,
                     record.Months[month],
                     drawn.Months[month],
-                    record.Months[month].Days / (double)MonthDays[month],
+                    record.Months[month].Days / (double)s_monthDays[month],
                     YearsToGenerate
                 ))
         );
@@ -82,7 +82,7 @@ public sealed record WeatherFitReport
             GeneratedYears = YearsToGenerate,
             TminLag1 = (record.TminLag1, drawn.TminLag1),
             TmaxLag1 = (record.TmaxLag1, drawn.TmaxLag1),
-            LastFrostDay = LastFrost(days, generated),
+            Springs = SpringComparison.Of(days.AsSpan(), generated),
             Assumptions = model.Assumptions,
         };
     }
@@ -104,17 +104,5 @@ public sealed record WeatherFitReport
         }
 
         return days;
-    }
-
-    private static (double Record, double Generated)? LastFrost(ImmutableArray<DailyWeather> days, DailyWeather[] generated)
-    {
-        var record = WeatherStatistics.LastSpringNight(days.AsSpan(), WeatherStatistics.FrostC);
-        if (record.IsEmpty || record.Contains(0))
-        {
-            return null;
-        }
-
-        var drawn = WeatherStatistics.LastSpringNight(generated, WeatherStatistics.FrostC).Where(day => day > 0).ToList();
-        return drawn.Count == 0 ? null : (record.Average(), drawn.Average());
     }
 }

@@ -35,7 +35,8 @@ public static class WeatherFitWords
             {
                 warnings.Add(
                     $"{NameOf(month)}: generated mean temperatures miss the record by "
-                        + $"{UnitWords.Change(month.TminMissC, temperature)} (lowest) and {UnitWords.Change(month.TmaxMissC, temperature)} (highest)."
+                        + $"{UnitWords.Change(month.TminMissC, temperature)} (lowest) and "
+                        + $"{UnitWords.Change(month.TmaxMissC, temperature)} (highest)."
                 );
             }
 
@@ -48,6 +49,7 @@ public static class WeatherFitWords
             }
         }
 
+        warnings.AddRange(SpringWords.Warnings(report, temperature));
         warnings.AddRange(report.Assumptions);
         return warnings.ToImmutable();
     }
@@ -68,46 +70,28 @@ public static class WeatherFitWords
         var tmax = report.Months.MaxBy(month => Math.Abs(month.TmaxMissC))!;
         var wet = report.Months.MaxBy(month => Math.Abs(month.WetShareMiss))!;
         words.Add(
-            $"Mean lowest temperature: the worst month, {NameOf(tmin)}, misses by {UnitWords.Difference(Math.Abs(tmin.TminMissC), temperature)}."
+            $"Mean lowest temperature: the worst month, {NameOf(tmin)}, misses by "
+                + $"{UnitWords.Difference(Math.Abs(tmin.TminMissC), temperature)}."
         );
         words.Add(
-            $"Mean highest temperature: the worst month, {NameOf(tmax)}, misses by {UnitWords.Difference(Math.Abs(tmax.TmaxMissC), temperature)}."
+            $"Mean highest temperature: the worst month, {NameOf(tmax)}, misses by "
+                + $"{UnitWords.Difference(Math.Abs(tmax.TmaxMissC), temperature)}."
         );
         words.Add(
             $"Share of wet days: the worst month, {NameOf(wet)}, misses by {100 * Math.Abs(wet.WetShareMiss):0.0} percentage points."
         );
         words.Add(
-            $"Day-to-day persistence (correlation, record and generated): lowest {report.TminLag1.Record:0.00} and {report.TminLag1.Generated:0.00}, "
+            $"How far one day is like the next (correlation, record and generated): lowest {report.TminLag1.Record:0.00} and "
+                + $"{report.TminLag1.Generated:0.00}, "
                 + $"highest {report.TmaxLag1.Record:0.00} and {report.TmaxLag1.Generated:0.00}."
         );
         words.Add(
             $"Rain of a year: {UnitWords.YearsRain(report.Months.Sum(month => month.RecordRainMm), rain)} in the record, "
                 + $"{UnitWords.YearsRain(report.Months.Sum(month => month.GeneratedRainMm), rain)} generated."
         );
-        foreach (var month in report.Months.Where(month => month.Month is 4 or 5))
-        {
-            words.Add(
-                $"Nights below {UnitWords.Temperature(WeatherStatistics.HardeningNightC, temperature)} in {NameOf(month)}, a year: "
-                    + $"{month.RecordColdNights:0.0} in the record, {month.GeneratedColdNights:0.0} generated."
-            );
-        }
-
-        if (report.LastFrostDay is { } frost)
-        {
-            words.Add(
-                $"Last night at or below {UnitWords.Temperature(WeatherStatistics.FrostC, temperature)}, on average: "
-                    + $"{DayName(frost.Record)} in the record, {DayName(frost.Generated)} generated."
-            );
-        }
-
+        words.AddRange(SpringWords.Sentences(report, temperature));
         return words.ToImmutable();
     }
 
     private static string NameOf(MonthFit month) => MonthNames.Of(month.Month - 1);
-
-    private static string DayName(double dayOfYear)
-    {
-        var date = new DateOnly(2001, 1, 1).AddDays((int)Math.Round(dayOfYear) - 1);
-        return $"{date.Day} {MonthNames.Of(date.Month - 1)}";
-    }
 }

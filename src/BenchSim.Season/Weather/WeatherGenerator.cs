@@ -5,10 +5,11 @@ namespace BenchSim.Season.Weather;
 
 /// <summary>
 /// Draws days of weather from a <see cref="WeatherModel"/>. Safe for use by several threads. Each day uses two blocks of luck named by
-/// its date and season alone, whatever else is drawn: moving the first day of a season changes no luck, and 30 hidden days before the
-/// first day let the start be forgotten, so that it changes the weather itself only in the first days, and there hardly.
+/// its date and season alone, and each calendar year one, whatever else is drawn: moving the first day of a season changes no luck, and 30
+/// hidden days before the first day let the start be forgotten, so that it changes the weather itself only in the first days, and there
+/// hardly.
 /// </summary>
-public sealed class WeatherGenerator
+public sealed partial class WeatherGenerator
 {
     /// <summary>Hidden days before the first day asked for.</summary>
     public const int HiddenDays = 30;
@@ -18,16 +19,20 @@ public sealed class WeatherGenerator
 
     private const uint RainPurpose = 1;
     private const uint TemperaturePurpose = 2;
+    private const uint YearPurpose = 8;
 
     private const int MostKept = 8;
 
-    private static readonly Kept<WeatherModel, WeatherGenerator> Generators = new(MostKept, model => new WeatherGenerator(model));
-    private static readonly ulong LuckName = PhiloxKey.Hash("weather");
+    private static readonly Kept<WeatherModel, WeatherGenerator> s_generators = new(MostKept, model => new WeatherGenerator(model));
+    private static readonly ulong s_luckName = PhiloxKey.Hash("weather");
 
     private readonly DayParameters[] _days = new DayParameters[MeanPreservingCurve.TableDays];
     private readonly GammaQuantileTable[] _rain = new GammaQuantileTable[12];
     private readonly double[] _rainScaleMm = new double[12];
+    private readonly ResidualShape[] _tminShapes = new ResidualShape[12];
+    private readonly ResidualShape[] _tmaxShapes = new ResidualShape[12];
     private readonly ResidualModel _residuals;
+    private readonly bool _yearsDiffer;
     private readonly double _start11;
     private readonly double _start21;
     private readonly double _start22;
@@ -49,6 +54,8 @@ public sealed class WeatherGenerator
         {
             _rain[month] = new GammaQuantileTable(model.Months[month].RainShape);
             _rainScaleMm[month] = model.Months[month].RainScaleMm;
+            (_tminShapes[month], _tmaxShapes[month]) = (model.Months[month].TminShape, model.Months[month].TmaxShape);
+            _yearsDiffer |= model.Months[month].TminYearShare > 0 || model.Months[month].TmaxYearShare > 0;
         }
 
         FillDays(model);
@@ -60,7 +67,7 @@ public sealed class WeatherGenerator
     public static WeatherGenerator Of(WeatherModel model)
     {
         ArgumentNullException.ThrowIfNull(model);
-        return Generators.Of(model);
+        return s_generators.Of(model);
     }
 
     /// <summary>The model the days are drawn from.</summary>
@@ -68,7 +75,7 @@ public sealed class WeatherGenerator
 
     /// <summary>The key of the weather's luck under a seed.</summary>
     /// <param name="seed">Seed of all luck.</param>
-    public static PhiloxKey KeyOf(ulong seed) => PhiloxKey.Of(seed, LuckName);
+    public static PhiloxKey KeyOf(ulong seed) => PhiloxKey.Of(seed, s_luckName);
 
     /// <summary>Draws the days of a season.</summary>
     /// <param name="seed">Seed of all luck.</param>
@@ -89,17 +96,29 @@ public sealed class WeatherGenerator
     /// <param name="rain">Filled with rain, millimetres; 0 on dry days.</param>
     public void Draw(PhiloxKey key, int season, DateOnly first, Span<double> tmin, Span<double> tmax, Span<double> rain)
     {
+        var start = first.AddDays(-HiddenDays);
+        var state = new State
+        {
+            Walk = new CalendarWalk(start),
+            Key = key,
+            Season = season,
+        };
+        (state.ZMax, state.ZMin) = StartResiduals(key, season, start.DayNumber);
+        state.IsWet = StartWet(key, season, start.DayNumber, state.Walk.Place);
+        Draw(state, first, HiddenDays, tmin, tmax, rain);
+    }
+
+    // From the state so many days before the first: the days between are walked through, and not told.
+    private void Draw(State state, DateOnly first, int daysBefore, Span<double> tmin, Span<double> tmax, Span<double> rain)
+    {
         if (tmax.Length != tmin.Length || rain.Length != tmin.Length)
         {
             throw new ArgumentException("The three spans must be of one length.", nameof(tmax));
         }
 
-        var start = first.AddDays(-HiddenDays);
-        var state = new State { Walk = new CalendarWalk(start) };
-        (state.ZMax, state.ZMin) = StartResiduals(key, season, start.DayNumber);
-        state.IsWet = StartWet(key, season, start.DayNumber, state.Walk.Place);
+        var (key, season) = (state.Key, state.Season);
         Span<double> luck = stackalloc double[4 * DaysAStep];
-        for (var day = 1 - HiddenDays; day < tmin.Length; day += DaysAStep)
+        for (var day = 1 - daysBefore; day < tmin.Length; day += DaysAStep)
         {
             var days = Math.Min(DaysAStep, tmin.Length - day);
             var number = (uint)(first.DayNumber + day);
@@ -149,6 +168,11 @@ public sealed class WeatherGenerator
         for (var day = 0; day < e1.Length; day++)
         {
             state.Walk.Next();
+            if (state.Walk.Year != state.YearDrawn && _yearsDiffer)
+            {
+                DrawYear(ref state);
+            }
+
             ref readonly var today = ref _days[state.Walk.Place];
             state.IsWet = wetLuck[day] < (state.IsWet ? today.WetAfterWet : today.WetAfterDry);
             (state.ZMax, state.ZMin) = (
@@ -160,11 +184,23 @@ public sealed class WeatherGenerator
                 continue;
             }
 
-            var high = (state.IsWet ? today.TmaxWetC : today.TmaxDryC) + (today.TmaxSdC * state.ZMax);
-            var low = (state.IsWet ? today.TminWetC : today.TminDryC) + (today.TminSdC * state.ZMin);
+            var max = _tmaxShapes[today.Month].At((today.TmaxYear * state.YearMax) + (today.TmaxRest * state.ZMax));
+            var min = _tminShapes[today.Month].At((today.TminYear * state.YearMin) + (today.TminRest * state.ZMin));
+            var high = (state.IsWet ? today.TmaxWetC : today.TmaxDryC) + (today.TmaxSdC * max);
+            var low = (state.IsWet ? today.TminWetC : today.TminDryC) + (today.TminSdC * min);
             (told.Tmin[day], told.Tmax[day]) = KeepRange(low, high, Model.LeastRangeC);
             told.Rain[day] = state.IsWet ? told.RainLuck[day] : 0;
         }
+    }
+
+    // What the days of a calendar year have in common: named by the year in the place of a day.
+    private void DrawYear(ref State state)
+    {
+        var luck = Philox.Block(new PhiloxBlock((uint)state.Walk.Year, (uint)state.Season, YearPurpose, 0), state.Key);
+        var both = Model.YearCorrelation;
+        state.YearDrawn = state.Walk.Year;
+        state.YearMax = Normal.Quantile(luck.Uniform0);
+        state.YearMin = (both * state.YearMax) + (Math.Sqrt(1 - (both * both)) * Normal.Quantile(luck.Uniform1));
     }
 
     // Makes the rain of wet days out of its luck.
@@ -232,7 +268,11 @@ public sealed class WeatherGenerator
                 tmaxWet[place],
                 tmaxDry[place],
                 tminSd[place],
-                tmaxSd[place]
+                tmaxSd[place],
+                Math.Sqrt(months[month].TminYearShare),
+                Math.Sqrt(1 - months[month].TminYearShare),
+                Math.Sqrt(months[month].TmaxYearShare),
+                Math.Sqrt(1 - months[month].TmaxYearShare)
             );
         }
     }
@@ -265,6 +305,16 @@ public sealed class WeatherGenerator
                     nameof(model)
                 );
             }
+
+            if (!(month is { TminYearShare: >= 0 and < 1, TmaxYearShare: >= 0 and < 1 }))
+            {
+                throw new ArgumentException("What the days of a year have in common must lie between 0 and below 1.", nameof(model));
+            }
+        }
+
+        if (!(model.YearCorrelation is >= -1 and <= 1))
+        {
+            throw new ArgumentException("The correlation of a year's temperatures must lie between -1 and 1.", nameof(model));
         }
     }
 
@@ -277,13 +327,27 @@ public sealed class WeatherGenerator
         double TmaxWetC,
         double TmaxDryC,
         double TminSdC,
-        double TmaxSdC
+        double TmaxSdC,
+        double TminYear,
+        double TminRest,
+        double TmaxYear,
+        double TmaxRest
     );
 
     /// <summary>Where the walk through the days stands.</summary>
     private struct State
     {
         public CalendarWalk Walk;
+
+        public PhiloxKey Key { get; init; }
+
+        public int Season { get; init; }
+
+        public int YearDrawn { get; set; }
+
+        public double YearMax { get; set; }
+
+        public double YearMin { get; set; }
 
         public double ZMax { get; set; }
 
@@ -304,15 +368,16 @@ public sealed class WeatherGenerator
     // Walks the table day by day and steps over 29 February in common years.
     private struct CalendarWalk
     {
-        private int _year;
         private bool _isLeap;
 
         public CalendarWalk(DateOnly date)
         {
-            _year = date.Year;
-            _isLeap = DateTime.IsLeapYear(_year);
+            Year = date.Year;
+            _isLeap = DateTime.IsLeapYear(Year);
             Place = MeanPreservingCurve.PlaceOf(date);
         }
+
+        public int Year { get; private set; }
 
         public int Place { get; private set; }
 
@@ -330,8 +395,8 @@ public sealed class WeatherGenerator
             }
 
             Place = 0;
-            _year++;
-            _isLeap = DateTime.IsLeapYear(_year);
+            Year++;
+            _isLeap = DateTime.IsLeapYear(Year);
         }
     }
 }

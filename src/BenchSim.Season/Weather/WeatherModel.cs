@@ -8,8 +8,11 @@ public sealed record WeatherModel
     /// <summary>January to December, twelve months.</summary>
     public required ImmutableArray<MonthWeather> Months { get; init; }
 
-    /// <summary>How residuals of the temperatures carry over from day to day.</summary>
+    /// <summary>How the normal scores of the temperatures carry over from day to day, without what a year has in common.</summary>
     public required ResidualModel Residuals { get; init; }
+
+    /// <summary>Correlation of what the days of a year have in common: highest with lowest temperature, -1 to 1.</summary>
+    public double YearCorrelation { get; init; }
 
     /// <summary>
     /// Smallest gap between highest and lowest temperature of a day, kelvin, 0 or more. A drawn day with a smaller gap keeps its midpoint
@@ -28,18 +31,10 @@ public sealed record WeatherModel
     public bool Equals(WeatherModel? other) =>
         other is not null
         && LeastRangeC.Equals(other.LeastRangeC)
+        && YearCorrelation.Equals(other.YearCorrelation)
         && Residuals.Equals(other.Residuals)
         && Months.AsSpan().SequenceEqual(other.Months.AsSpan());
 
     /// <summary>Equal for models that draw the same days.</summary>
     public override int GetHashCode() => HashCode.Combine(LeastRangeC, Residuals, Months.Length > 0 ? Months[0] : null);
-
-    /// <summary>The model of monthly normals: see <see cref="WeatherNormals.ToModel"/>.</summary>
-    /// <param name="normals">Monthly normals.</param>
-    /// <exception cref="InvalidOperationException">The normals contradict themselves; the message lists every fault.</exception>
-    public static WeatherModel FromNormals(WeatherNormals normals)
-    {
-        ArgumentNullException.ThrowIfNull(normals);
-        return normals.ToModel();
-    }
 }

@@ -31,7 +31,7 @@ public sealed record WeatherNormals
     /// </summary>
     public const double DefaultRainPersistence = 0.25;
 
-    private static readonly int[] MonthDays = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+    private static readonly int[] s_monthDays = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
     /// <summary>January to December, twelve months.</summary>
     public required ImmutableArray<MonthNormals> Months { get; init; }
@@ -135,9 +135,9 @@ public sealed record WeatherNormals
             problems.Add($"{name}: the mean highest temperature is below the mean lowest");
         }
 
-        if (!(normals.RainDays >= 0 && normals.RainDays <= MonthDays[month]))
+        if (!(normals.RainDays >= 0 && normals.RainDays <= s_monthDays[month]))
         {
-            problems.Add($"{name}: rain days must lie between 0 and {MonthDays[month]}");
+            problems.Add($"{name}: rain days must lie between 0 and {s_monthDays[month]}");
         }
 
         if (!(normals.RainMm is >= 0 and < 10_000))
@@ -163,7 +163,7 @@ public sealed record WeatherNormals
     private MonthWeather ToMonth(int month, double tminDrift, double tmaxDrift)
     {
         var normals = Months[month];
-        var wet = normals.RainDays / MonthDays[month];
+        var wet = normals.RainDays / s_monthDays[month];
         var afterDry = wet * (1 - RainPersistence);
         var meanMm = normals.RainDays > 0 ? normals.RainMm / normals.RainDays : 1;
         var mixed = wet * (1 - wet);
@@ -192,7 +192,7 @@ public sealed record WeatherNormals
         for (var day = new DateOnly(2001, 1, 1); day.Year == 2001; day = day.AddDays(1))
         {
             var away = curve[MeanPreservingCurve.PlaceOf(day)] - value(Months[day.Month - 1]);
-            variance[day.Month - 1] += away * away / MonthDays[day.Month - 1];
+            variance[day.Month - 1] += away * away / s_monthDays[day.Month - 1];
         }
 
         return variance;

@@ -11,6 +11,9 @@ public sealed record WeatherStatistics
     /// <summary>A night at or below this freezes, degrees Celsius.</summary>
     public const double FrostC = 0;
 
+    /// <summary>A night at or below this is a hard frost, degrees Celsius (28 F).</summary>
+    public const double HardFrostC = -2.2;
+
     /// <summary>January to December.</summary>
     public required ImmutableArray<MonthStatistics> Months { get; init; }
 
@@ -29,24 +32,37 @@ public sealed record WeatherStatistics
     public static WeatherStatistics Of(ReadOnlySpan<DailyWeather> days)
     {
         var sums = new Tally[12];
+        var month = new int[days.Length];
         for (var i = 0; i < days.Length; i++)
         {
-            sums[days[i].Date.Month - 1].Add(days[i], i > 0 && FollowsOn(days[i - 1], days[i]) ? days[i - 1].RainMm > 0 : null);
+            month[i] = days[i].Date.Month - 1;
+            sums[month[i]].Add(days[i], i > 0 && FollowsOn(days[i - 1], days[i]) ? days[i - 1].RainMm > 0 : null);
         }
 
-        var means = Array.ConvertAll(sums, sum => (Min: sum.Tmin / sum.Days, Max: sum.Tmax / sum.Days));
-        foreach (ref readonly var day in days)
+        var (tmin, tmax) = (new double[days.Length], new double[days.Length]);
+        for (var i = 0; i < days.Length; i++)
         {
-            var month = day.Date.Month - 1;
-            sums[month].AddDeviation(day.TminC - means[month].Min, day.TmaxC - means[month].Max);
+            ref var sum = ref sums[month[i]];
+            (tmin[i], tmax[i]) = (days[i].TminC - (sum.Tmin / sum.Days), days[i].TmaxC - (sum.Tmax / sum.Days));
+            sum.AddDeviation(tmin[i], tmax[i]);
         }
 
-        var months = ImmutableArray.Create(Array.ConvertAll(sums, sum => sum.ToStatistics()));
+        var months = new MonthStatistics[12];
+        for (var at = 0; at < 12; at++)
+        {
+            months[at] = sums[at].ToStatistics();
+        }
+
+        for (var i = 0; i < days.Length; i++)
+        {
+            (tmin[i], tmax[i]) = (tmin[i] / months[month[i]].TminSdC, tmax[i] / months[month[i]].TmaxSdC);
+        }
+
         return new WeatherStatistics
         {
-            Months = months,
-            TminLag1 = Lag1(days, day => (day.TminC - months[day.Date.Month - 1].TminMeanC) / months[day.Date.Month - 1].TminSdC),
-            TmaxLag1 = Lag1(days, day => (day.TmaxC - months[day.Date.Month - 1].TmaxMeanC) / months[day.Date.Month - 1].TmaxSdC),
+            Months = [.. months],
+            TminLag1 = Lag1(days, tmin),
+            TmaxLag1 = Lag1(days, tmax),
             Days = days.Length,
         };
     }
@@ -91,7 +107,7 @@ public sealed record WeatherStatistics
     private static bool FollowsOn(in DailyWeather yesterday, in DailyWeather today) => yesterday.Date.DayNumber + 1 == today.Date.DayNumber;
 
     // Pearson's correlation over the pairs of consecutive days.
-    private static double Lag1(ReadOnlySpan<DailyWeather> days, Func<DailyWeather, double> residual)
+    private static double Lag1(ReadOnlySpan<DailyWeather> days, double[] residuals)
     {
         var (n, sx, sy, sxx, syy, sxy) = (0, 0.0, 0.0, 0.0, 0.0, 0.0);
         for (var i = 1; i < days.Length; i++)
@@ -101,7 +117,7 @@ public sealed record WeatherStatistics
                 continue;
             }
 
-            var (x, y) = (residual(days[i - 1]), residual(days[i]));
+            var (x, y) = (residuals[i - 1], residuals[i]);
             n++;
             sx += x;
             sy += y;

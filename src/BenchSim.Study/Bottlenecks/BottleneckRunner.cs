@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Counting;
@@ -11,13 +12,13 @@ namespace BenchSim.Study.Bottlenecks;
 /// <summary>Plays a plan with more room in one space after another, and in every two, on the same luck.</summary>
 public static class BottleneckRunner
 {
-    private const double Confidence = 0.95;
-    private const int IntervalsATrial = 2;
+    private const int IntervalsATrial = 3;
     private const int IntervalsAPair = 5;
 
     /// <summary>
-    /// Plays every season as it is, with each space that the plan may use without limit, with each one unit larger, and with every two of
-    /// them without limit. The planned dates stay. The same input gives the same result to the last bit, whatever the number of threads.
+    /// Plays every season as it is, with each space that the plan may use without limit, with each one unit larger, with every two of them
+    /// without limit, and with each colder house as warm as the warmest. The planned dates stay. The same input gives the
+    /// same result to the last bit, whatever the number of threads.
     /// </summary>
     /// <param name="plan">The plan.</param>
     /// <param name="options">Seasons, seed and threads.</param>
@@ -33,13 +34,16 @@ public static class BottleneckRunner
         ArgumentOutOfRangeException.ThrowIfNegative(options.Threads, nameof(options));
         ArgumentOutOfRangeException.ThrowIfLessThan(plan.Days, 1, nameof(plan));
         BottleneckTrials trials = new(plan);
-        SeasonPlayer first = new(plan, options.Seed);
+        var climates = ClimateStore.OfOnePlay();
+        SeasonPlayer first = new(plan, options.Seed, climates);
+        SeasonPlayer[] warmer = [.. trials.Warmer.Select(trial => new SeasonPlayer(trial.Plan, options.Seed, climates))];
         var tally = new ParallelSeasons<BottleneckTally>(options, progress, cancel).Run(
             () => new BottleneckTally(trials),
             () =>
             {
                 (var player, var asGiven, var other) = (first.Another(), new SeasonResult(), new SeasonResult());
-                return (season, count) => count.Play(player, season, asGiven, other);
+                SeasonPlayer[] others = [.. warmer.Select(each => each.Another())];
+                return (season, count) => count.Play(player, others, season, asGiven, other);
             },
             (sum, other) => sum.Merge(other)
         );
@@ -48,15 +52,15 @@ public static class BottleneckRunner
 
     private static BottleneckResult ToResult(SeasonPlan plan, StudyOptions options, BottleneckTrials trials, BottleneckTally tally)
     {
-        var comparisons = (IntervalsATrial * 2 * trials.Spaces.Length) + (IntervalsAPair * trials.Pairs.Length);
-        var each = 1 - ((1 - Confidence) / comparisons);
+        var comparisons = (IntervalsATrial * ((2 * trials.Spaces.Length) + trials.Warmer.Length)) + (IntervalsAPair * trials.Pairs.Length);
+        var each = Confidence.OfEach(comparisons);
         BottleneckTrial[] unlimited = [.. trials.Spaces.Select((space, at) => Trial(space, at, null))];
         return new BottleneckResult
         {
             Plan = plan,
             Seasons = options.Seasons,
             Seed = options.Seed,
-            Confidence = Confidence,
+            Confidence = Confidence.Usual,
             Comparisons = comparisons,
             EachConfidence = each,
             Fits = unlimited[0].Fits.Base,
@@ -67,6 +71,13 @@ public static class BottleneckRunner
             [
                 .. trials.Pairs.Select(Pair).OrderBy(pair => pair.LatePlantDays.Difference).ThenByDescending(pair => pair.Fits.Difference),
             ],
+            Warmer =
+            [
+                .. trials
+                    .Warmer.Select(Warmer)
+                    .OrderByDescending(trial => Brought(trial.PlantsInTime))
+                    .ThenBy(trial => trial.LatePlantDays.Difference),
+            ],
             Waits = tally.Waits.ToResults(new Telling(plan.FirstDay, options.Seasons)),
         };
 
@@ -76,7 +87,20 @@ public static class BottleneckRunner
                 Space = plan.Scenario.Spaces[space],
                 PlacesAdded = added,
                 Fits = tally.Trials[at].Fits(each),
-                LatePlantDays = tally.Trials[at].Changes([Measures.LatePlantDays], each)[0],
+                PlantsInTime = tally.Trials[at].Changes(BottleneckTally.Measures, each)[1],
+                LatePlantDays = tally.Trials[at].Changes(BottleneckTally.Measures, each)[0],
+                Waited = [.. Enum.GetValues<SpaceKind>().Select(kind => tally.Waited(at, kind).ToChange(Measures.Waited, each))],
+                Growing = tally.Growing(at).ToChange(Measures.Growing, each),
+            };
+
+        WarmerTrial Warmer((House House, House Warmer, SeasonPlan Plan) trial, int at) =>
+            new()
+            {
+                House = trial.House,
+                Warmer = trial.Warmer,
+                Fits = tally.Warmer[at].Fits(each),
+                PlantsInTime = tally.Warmer[at].Changes(BottleneckTally.Measures, each)[1],
+                LatePlantDays = tally.Warmer[at].Changes(BottleneckTally.Measures, each)[0],
             };
 
         BottleneckPair Pair((int First, int Second) pair, int at) =>
@@ -85,14 +109,22 @@ public static class BottleneckRunner
                 First = plan.Scenario.Spaces[trials.Spaces[pair.First]],
                 Second = plan.Scenario.Spaces[trials.Spaces[pair.Second]],
                 Fits = tally.Trials[trials.FirstPair + at].Fits(each),
-                LatePlantDays = tally.Trials[trials.FirstPair + at].Changes([Measures.LatePlantDays], each)[0],
+                LatePlantDays = tally.Trials[trials.FirstPair + at].Changes(BottleneckTally.Measures, each)[0],
                 AgainstFirst = tally.AgainstFirst(at).ToChange(Measures.LatePlantDays, each),
                 AgainstSecond = tally.AgainstSecond(at).ToChange(Measures.LatePlantDays, each),
                 BeyondSum = tally.BeyondSum(at).ToChange(Measures.LatePlantDays, each),
             };
     }
 
-    // The most saved first; what saves alike, in the order of the chance of fit and then of the scenario.
+    // The most plants in time first, where that is sure; what brings alike, in the order of late plant-days, of the chance of fit and then
+    // of the scenario.
     private static ImmutableArray<BottleneckTrial> Ranked(IEnumerable<BottleneckTrial> trials) =>
-        [.. trials.OrderBy(trial => trial.LatePlantDays.Difference).ThenByDescending(trial => trial.Fits.Difference)];
+        [
+            .. trials
+                .OrderByDescending(trial => Brought(trial.PlantsInTime))
+                .ThenBy(trial => trial.LatePlantDays.Difference)
+                .ThenByDescending(trial => trial.Fits.Difference),
+        ];
+
+    private static double Brought(MeasureChange plants) => plants.IsReal ? plants.Difference : 0;
 }

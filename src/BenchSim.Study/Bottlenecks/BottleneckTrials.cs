@@ -10,7 +10,13 @@ internal sealed class BottleneckTrials
     public BottleneckTrials(SeasonPlan plan)
     {
         Shape = new PlanShape(plan);
-        Spaces = [.. plan.Batches.SelectMany(batch => batch.Mats.Concat(batch.Benches).Concat(batch.Tables)).Distinct().Order()];
+        Spaces =
+        [
+            .. plan
+                .Batches.SelectMany(batch => batch.Mats.Concat(batch.Benches).Concat(batch.Finish).Concat(batch.Tables))
+                .Distinct()
+                .Order(),
+        ];
         Units = [.. Spaces.Select(space => UnitOf(plan.Scenario.Spaces[space]))];
         Pairs =
         [
@@ -18,6 +24,7 @@ internal sealed class BottleneckTrials
                 .Range(0, Spaces.Length)
                 .SelectMany(one => Enumerable.Range(one + 1, Spaces.Length - one - 1).Select(two => (one, two))),
         ];
+        Warmer = [.. WarmerHouses.Of(plan, Spaces)];
         Limits =
         [
             .. Spaces.Select(space => PlaceLimits.Without(space)),
@@ -37,6 +44,9 @@ internal sealed class BottleneckTrials
 
     /// <summary>Pairs of positions in <see cref="Spaces"/>.</summary>
     public (int First, int Second)[] Pairs { get; }
+
+    /// <summary>Each colder house as warm as the warmest, with the plan that has it.</summary>
+    public (House House, House Warmer, SeasonPlan Plan)[] Warmer { get; }
 
     /// <summary>The limits of every trial.</summary>
     public PlaceLimits[] Limits { get; }

@@ -3,14 +3,13 @@ using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Figures;
+using BenchSim.Study.Statistics;
 
 namespace BenchSim.Study.Compare;
 
 /// <summary>Plays a base and its variants on the same luck and counts the differences, season by season.</summary>
 public static class CompareRunner
 {
-    private const double Confidence = 0.95;
-
     /// <summary>
     /// Plays every season of the base and of each variant with the same seed. All are played to the same last day, the latest that any of
     /// them needs. The same input gives the same result to the last bit, whatever the number of threads.
@@ -48,13 +47,13 @@ public static class CompareRunner
         var tallies = Count(plans, measures, options, progress, cancel);
 
         var comparisons = variants.Count * (measures.Length + 1);
-        var each = 1 - ((1 - Confidence) / comparisons);
+        var each = Confidence.OfEach(comparisons);
         return new CompareResult
         {
             Base = plans[0],
             Seasons = options.Seasons,
             Seed = options.Seed,
-            Confidence = Confidence,
+            Confidence = Confidence.Usual,
             Comparisons = comparisons,
             EachConfidence = each,
             Measures = measures,

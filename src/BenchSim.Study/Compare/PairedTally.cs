@@ -19,15 +19,20 @@ internal sealed class PairedTally(int measures)
     /// <summary>Counts one season.</summary>
     public void Add(SeasonResult baseSeason, long[] baseValues, SeasonResult variantSeason, long[] variantValues)
     {
-        (var inBase, var inVariant) = (baseSeason.Fits, variantSeason.Fits);
-        _both += inBase && inVariant ? 1 : 0;
-        _onlyBase += inBase && !inVariant ? 1 : 0;
-        _onlyVariant += !inBase && inVariant ? 1 : 0;
-        _fits.Add(inBase ? 1 : 0, inVariant ? 1 : 0);
+        Add(baseSeason.Fits, variantSeason.Fits);
         for (var at = 0; at < _sums.Length; at++)
         {
             _sums[at].Add(baseValues[at], variantValues[at]);
         }
+    }
+
+    /// <summary>Counts whether one season fits.</summary>
+    public void Add(bool inBase, bool inVariant)
+    {
+        _both += inBase && inVariant ? 1 : 0;
+        _onlyBase += inBase && !inVariant ? 1 : 0;
+        _onlyVariant += !inBase && inVariant ? 1 : 0;
+        _fits.Add(inBase ? 1 : 0, inVariant ? 1 : 0);
     }
 
     /// <summary>Adds another thread's count.</summary>

@@ -4,14 +4,13 @@ using BenchSim.Season.Inputs;
 using BenchSim.Season.Play;
 using BenchSim.Study.Compare;
 using BenchSim.Study.Figures;
+using BenchSim.Study.Statistics;
 
 namespace BenchSim.Study.Dense;
 
 /// <summary>Plays each crop that stands on a heat mat both ways, sown directly and sown dense and potted up, on the same luck.</summary>
 public static class DenseRunner
 {
-    private const double Confidence = 0.95;
-
     private static readonly ImmutableArray<Measure> s_measures =
     [
         Measures.MatTrayDays,
@@ -135,7 +134,7 @@ public static class DenseRunner
     )
     {
         var comparisons = pairs.Length * (s_measures.Length + 1);
-        var each = 1 - ((1 - Confidence) / Math.Max(1, comparisons));
+        var each = Confidence.OfEach(comparisons);
         return new DenseResult
         {
             Base = basePlan,

@@ -47,57 +47,90 @@ public static class BatchFigures
     public static FigureList<BatchSeason> All { get; } = new();
 
     /// <summary>Day the first tray (or flat) is sown.</summary>
-    public static DateFigure<BatchSeason> SownFirst { get; } = All.Date("sown_first", "first sown", batch => batch.Outcome.SownFirst);
+    public static DateFigure<BatchSeason> SownFirst { get; } =
+        All.Date("sown_first", "first sown", batch => batch.Outcome.SownFirst, "first tray or flat sown");
 
     /// <summary>Day the last tray (or flat) is sown.</summary>
-    public static DateFigure<BatchSeason> SownLast { get; } = All.Date("sown_last", "last sown", batch => batch.Outcome.SownLast);
+    public static DateFigure<BatchSeason> SownLast { get; } =
+        All.Date("sown_last", "last sown", batch => batch.Outcome.SownLast, "last tray or flat sown");
 
     /// <summary>Day the last tray (or flat) leaves the mats.</summary>
-    public static DateFigure<BatchSeason> OffMat { get; } = All.Date("off_mat", "off the mats", batch => batch.Outcome.OffMat);
+    public static DateFigure<BatchSeason> OffMat { get; } =
+        All.Date("off_mat", "off the mats", batch => batch.Outcome.OffMat, "last tray or flat off the mats");
 
     /// <summary>Day the last flat is potted up.</summary>
-    public static DateFigure<BatchSeason> PottedUp { get; } = All.Date("potted_up", "potted up", batch => batch.Outcome.PottedUp);
+    public static DateFigure<BatchSeason> PottedUp { get; } =
+        All.Date("potted_up", "potted up", batch => batch.Outcome.PottedUp, "last flat potted up");
 
     /// <summary>Day the first tray reaches a table.</summary>
-    public static DateFigure<BatchSeason> OnTable { get; } = All.Date("on_table", "first on a table", batch => batch.Outcome.OnTable);
+    public static DateFigure<BatchSeason> OnTable { get; } =
+        All.Date("on_table", "first on a table", batch => batch.Outcome.OnTable, "first tray on a table");
 
     /// <summary>Day the first tray goes out.</summary>
-    public static DateFigure<BatchSeason> OutFirst { get; } = All.Date("out_first", "first out", batch => batch.Outcome.OutFirst);
+    public static DateFigure<BatchSeason> OutFirst { get; } =
+        All.Date("out_first", "first out", batch => batch.Outcome.OutFirst, "first tray out");
 
     /// <summary>Day the median tray goes out.</summary>
-    public static DateFigure<BatchSeason> OutMedian { get; } = All.Date("out_median", "median out", batch => batch.Outcome.OutMedian);
+    public static DateFigure<BatchSeason> OutMedian { get; } =
+        All.Date("out_median", "median out", batch => batch.Outcome.OutMedian, "median tray out");
 
     /// <summary>Day the last tray goes out.</summary>
-    public static DateFigure<BatchSeason> OutLast { get; } = All.Date("out_last", "last out", batch => batch.Outcome.OutLast);
+    public static DateFigure<BatchSeason> OutLast { get; } =
+        All.Date("out_last", "last out", batch => batch.Outcome.OutLast, "last tray out");
 
     /// <summary>Chance that the batch brings its wanted plants in time.</summary>
-    public static ChanceFigure<BatchSeason> Complete { get; } = All.Chance("complete", "complete in time", batch => batch.IsComplete);
+    public static ChanceFigure<BatchSeason> Complete { get; } =
+        All.Chance("complete", "complete in time", batch => batch.IsComplete, "chance that the wanted plants are out in time");
 
     /// <summary>Plants that reach the field.</summary>
     public static AmountFigure<BatchSeason> PlantsOut { get; } =
-        All.Amount("plants_out", "plants out", "plants", batch => batch.Outcome.PlantsOut);
+        All.Amount("plants_out", "plants out", "plants", batch => batch.Outcome.PlantsOut, "plants that reach the field");
 
     /// <summary>Wanted plants that reach the field in time (days a weather hold was the only hindrance not counted as late).</summary>
     public static AmountFigure<BatchSeason> PlantsInTime { get; } =
-        All.Amount("plants_in_time", "plants in time", "plants", batch => batch.Outcome.PlantsInTime);
+        All.Amount(
+            "plants_in_time",
+            "plants in time",
+            "plants",
+            batch => batch.Outcome.PlantsInTime,
+            "wanted plants out in time, days held by weather alone not counted as late"
+        );
 
     /// <summary>Wanted plants that never reach the field.</summary>
     public static AmountFigure<BatchSeason> PlantsShort { get; } =
-        All.Amount("plants_short", "plants never out", "plants", batch => batch.Outcome.PlantsShort);
+        All.Amount(
+            "plants_short",
+            "plants never out",
+            "plants",
+            batch => batch.Outcome.PlantsShort,
+            "wanted plants that never reach the field"
+        );
 
     /// <summary>Late plant-days: for each wanted plant its days late, plants that never go out charged to the season's end.</summary>
     public static AmountFigure<BatchSeason> LatePlantDays { get; } =
-        All.Wide("late_plant_days", "late plant-days", "plant-days", batch => batch.Outcome.LatePlantDays);
+        All.Wide(
+            "late_plant_days",
+            "late plant-days",
+            "plant-days",
+            batch => batch.Outcome.LatePlantDays,
+            "for each wanted plant its days late"
+        );
 
     /// <summary>
     /// Days the last tray goes out after the planned date, weather holds included, in seasons in which one goes out; never below 0.
     /// </summary>
     public static AmountFigure<BatchSeason> DaysLate { get; } =
-        All.Joined(new AmountFigure<BatchSeason>("days_late", "days late", "days", batch => batch.DaysLate) { IsOfSome = true });
+        All.Joined(
+            new AmountFigure<BatchSeason>("days_late", "days late", "days", batch => batch.DaysLate)
+            {
+                IsOfSome = true,
+                Meaning = "days the last tray goes out after the planned date, weather included, over the seasons in which one goes out",
+            }
+        );
 
     /// <summary>Trays over-held.</summary>
     public static AmountFigure<BatchSeason> OverHeld { get; } =
-        All.Amount("over_held", "trays over-held", "trays", batch => batch.Outcome.OverHeld);
+        All.Amount("over_held", "trays over-held", "trays", batch => batch.Outcome.OverHeld, "trays that stood too long past due");
 
     /// <summary>Trays or flats given up unsown.</summary>
     public static AmountFigure<BatchSeason> GivenUp { get; } =
@@ -105,7 +138,13 @@ public static class BatchFigures
 
     /// <summary>Tray-days on which a weather hold was the only hindrance.</summary>
     public static AmountFigure<BatchSeason> HoldTrayDays { get; } =
-        All.Wide("hold_tray_days", "tray-days held by the weather alone", "tray-days", batch => batch.Outcome.HoldTrayDays);
+        All.Wide(
+            "hold_tray_days",
+            "tray-days held by the weather alone",
+            "tray-days",
+            batch => batch.Outcome.HoldTrayDays,
+            "tray-days held back by the weather alone"
+        );
 
     /// <summary>Trays and flats thrown out, by <see cref="DiscardReason"/> in order of name.</summary>
     public static RowFigure<BatchSeason> Discarded { get; } =
@@ -133,6 +172,7 @@ public static class BatchFigures
             )
             {
                 IsWide = true,
+                Meaning = "tray-days waited for a place, mean of the seasons, by space of first preference",
             }
         );
 }

@@ -11,7 +11,7 @@ public enum Cause
 
     /// <summary>
     /// Even with room, fewer plants than the service goal ever reached the field, and at least half of the plants that are short belong to
-    /// batches of which trays or flats were thrown out after standing too long for the weather, the date or want of hands.
+    /// batches of which trays or flats were thrown out after standing too long for the weather, the date or lack of hands.
     /// </summary>
     ThrownOut,
 

@@ -1,3 +1,5 @@
+using System.Diagnostics.CodeAnalysis;
+
 namespace BenchSim.Study.Figures;
 
 /// <summary>
@@ -15,6 +17,14 @@ public abstract class Figure<TOwner>
 
     /// <summary>What a grower calls it, in lower case, fit for the head of a column.</summary>
     public string Name { get; }
+
+    /// <summary>What it is, in more words where the name needs them.</summary>
+    [AllowNull]
+    public string Meaning
+    {
+        get => field ?? Name;
+        internal init;
+    }
 
     /// <summary>Unit in the plural, as "trays"; empty for chances and dates.</summary>
     public string Unit { get; }

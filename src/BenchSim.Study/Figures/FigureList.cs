@@ -21,19 +21,26 @@ public sealed class FigureList<TOwner> : IReadOnlyList<Figure<TOwner>>
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
-    internal ChanceFigure<TOwner> Chance(string id, string name, Func<TOwner, bool> happens) =>
-        Joined(new ChanceFigure<TOwner>(id, name, happens));
+    internal ChanceFigure<TOwner> Chance(string id, string name, Func<TOwner, bool> happens, string? meaning = null) =>
+        Joined(new ChanceFigure<TOwner>(id, name, happens) { Meaning = meaning });
 
-    internal DateFigure<TOwner> Date(string id, string name, Func<TOwner, int> day) => Joined(new DateFigure<TOwner>(id, name, day));
+    internal DateFigure<TOwner> Date(string id, string name, Func<TOwner, int> day, string? meaning = null) =>
+        Joined(new DateFigure<TOwner>(id, name, day) { Meaning = meaning });
 
-    internal AmountFigure<TOwner> Amount(string id, string name, string unit, Func<TOwner, long> amount) =>
-        Joined(new AmountFigure<TOwner>(id, name, unit, amount));
+    internal AmountFigure<TOwner> Amount(string id, string name, string unit, Func<TOwner, long> amount, string? meaning = null) =>
+        Joined(new AmountFigure<TOwner>(id, name, unit, amount) { Meaning = meaning });
 
-    internal AmountFigure<TOwner> Wide(string id, string name, string unit, Func<TOwner, long> amount) =>
-        Joined(new AmountFigure<TOwner>(id, name, unit, amount) { IsWide = true });
+    internal AmountFigure<TOwner> Wide(string id, string name, string unit, Func<TOwner, long> amount, string? meaning = null) =>
+        Joined(new AmountFigure<TOwner>(id, name, unit, amount) { IsWide = true, Meaning = meaning! });
 
-    internal DailyFigure<TOwner> Daily(string id, string name, string unit, Func<TOwner, int> count, Func<TOwner, int[]> days) =>
-        Joined(new DailyFigure<TOwner>(id, name, unit, count, days));
+    internal DailyFigure<TOwner> Daily(
+        string id,
+        string name,
+        string unit,
+        Func<TOwner, int> count,
+        Func<TOwner, int[]> days,
+        string? meaning = null
+    ) => Joined(new DailyFigure<TOwner>(id, name, unit, count, days) { Meaning = meaning });
 
     internal TFigure Joined<TFigure>(TFigure figure)
         where TFigure : Figure<TOwner>

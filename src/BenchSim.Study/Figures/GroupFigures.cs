@@ -30,12 +30,15 @@ public sealed class GroupSeason : OwnerSeason
 
     internal int WorstWaiting { get; private set; }
 
+    internal int WorstWaitingOn { get; private set; }
+
     internal override void Read(SeasonResult season, RoomySeason roomy)
     {
         Waiting = Sum(season.Waiting, _ownWaiting);
         Wanted = Sum(roomy.Held, _ownWanted);
         RunsOutOn = Waiting.AsSpan().IndexOfAnyExcept(0);
         WorstWaiting = RunsOutOn < 0 ? 0 : Rows.Most(Waiting);
+        WorstWaitingOn = RunsOutOn < 0 ? -1 : Array.IndexOf(Waiting, WorstWaiting);
         Rows.Excess(Wanted, _group.Places, _excess);
         Shortage = Rows.Most(_excess);
         ShortageOn = Shortage > 0 ? Array.IndexOf(_excess, Shortage) : -1;
@@ -88,4 +91,8 @@ public static class GroupFigures
     /// <summary>Most places refused on any one day of a season.</summary>
     public static AmountFigure<GroupSeason> WorstWaiting { get; } =
         All.Amount("worst_waiting", "most waiting on a day", "places", group => group.WorstWaiting);
+
+    /// <summary>First day with the most places refused, in the seasons in which one is.</summary>
+    public static DateFigure<GroupSeason> WorstWaitingOn { get; } =
+        All.Date("worst_waiting_on", "most waiting on", group => group.WorstWaitingOn);
 }

@@ -32,10 +32,12 @@ public static class GrowerFigures
     public static FigureList<GrowerSeason> All { get; } = new();
 
     /// <summary>Tray-days held, all spaces.</summary>
-    public static AmountFigure<GrowerSeason> TrayDays { get; } = All.Wide("tray_days", "tray-days", "tray-days", grower => grower.TrayDays);
+    public static AmountFigure<GrowerSeason> TrayDays { get; } =
+        All.Wide("tray_days", "tray-days", "tray-days", grower => grower.TrayDays, "tray-days held in all spaces");
 
     /// <summary>Most places held on any day.</summary>
-    public static AmountFigure<GrowerSeason> Peak { get; } = All.Amount("peak", "most places on a day", "places", grower => grower.Peak);
+    public static AmountFigure<GrowerSeason> Peak { get; } =
+        All.Amount("peak", "most places on a day", "places", grower => grower.Peak, "most places held on any day");
 
     /// <summary>Tray-days held by position of the space in the scenario.</summary>
     public static RowFigure<GrowerSeason> TrayDaysBySpace { get; } =
@@ -50,6 +52,7 @@ public static class GrowerFigures
             )
             {
                 IsWide = true,
+                Meaning = "tray-days held, mean of the seasons, by space",
             }
         );
 }

@@ -38,7 +38,7 @@ internal sealed class MeasuredSeason
 
     public long LatePlantDays => LatePlantDaysOf(Season.Batches);
 
-    public long WorkParts => WorkSeason.PartsOf(Season, Scenario.Rules.Minutes);
+    public long WorkParts => WorkSeason.PartsOf(Season, Scenario.Rules);
 
     public long PlaceDays => Season.Held.Sum(days => Rows.Sum(days));
 
@@ -52,6 +52,22 @@ internal sealed class MeasuredSeason
         }
 
         return sum;
+    }
+
+    /// <summary>
+    /// Thousandths of a day from sowing to field size, mean of the trays that went out; null where none did. A day has 24 hours.
+    /// </summary>
+    public static long? GrowingDaysOf(BatchOutcome[] batches)
+    {
+        long hours = 0;
+        long trays = 0;
+        foreach (var batch in batches)
+        {
+            hours += batch.GrowingHours;
+            trays += batch.TraysOut;
+        }
+
+        return trays == 0 ? null : SeasonEnergy.Rounded(hours / (24.0 * trays));
     }
 
     /// <summary>Fills one number a measure; each is 0 or more.</summary>

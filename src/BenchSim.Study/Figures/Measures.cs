@@ -27,6 +27,12 @@ public static class Measures
             Read = season => season.LatePlantDays,
         };
 
+    /// <summary>Tray-days waited for a place on the spaces of a kind.</summary>
+    internal static Measure Waited { get; } = new("waited_days", "tray-days waited", "tray-days", 1);
+
+    /// <summary>Days from sowing to field size, mean of the trays that go out.</summary>
+    internal static Measure Growing { get; } = new("growing_days", "days from sowing to field size", "days", Thousandths);
+
     /// <summary>Most places held on any day on all heat mats together.</summary>
     public static Measure MatPeak { get; } =
         new("mat_peak", "peak on the heat mats", "places", 1)
@@ -50,6 +56,13 @@ public static class Measures
             Change = "{amount} {more} place{s} {be} held on the hardening tables at their peak {range}",
             Read = season => season.Peak(SpaceKind.Table),
         };
+
+    private static readonly Measure s_oneTablePeak = TablePeak with
+    {
+        Name = "peak on the hardening table",
+        Subject = "the peak on the hardening table",
+        Change = "{amount} {more} place{s} {be} held on the hardening table at its peak {range}",
+    };
 
     /// <summary>Tray-days on heat mats: the sum over days of places held.</summary>
     public static Measure MatTrayDays { get; } =
@@ -101,12 +114,12 @@ public static class Measures
     public static Measure Trays { get; } =
         new("trays", "trays sown or potted", "trays", 1) { Read = season => season.Goods((_, outcome) => outcome.TraysStarted) };
 
-    /// <summary>Potting mix, litres.</summary>
+    /// <summary>Potting mix, loose, litres.</summary>
     public static Measure MixLitres { get; } =
         new("mix_litres", "potting mix", "litres", Thousandths)
         {
             IsAmount = true,
-            Read = season => season.Goods((plan, outcome) => SeasonEnergy.Rounded(SeasonGoods.MixLitres(plan, outcome))),
+            Read = season => season.Goods((plan, outcome) => SeasonEnergy.Rounded(SeasonGoods.MixLitres(season.Scenario, plan, outcome))),
         };
 
     /// <summary>Seeds sown.</summary>
@@ -137,7 +150,7 @@ public static class Measures
             LatePlantDays,
             .. hasMats ? [MatPeak] : Array.Empty<Measure>(),
             BenchPeak,
-            TablePeak,
+            plans.Any(plan => plan.Scenario.Spaces.Count(space => space.Kind == SpaceKind.Table) > 1) ? TablePeak : s_oneTablePeak,
             .. hasMats ? [MatTrayDays] : Array.Empty<Measure>(),
             BenchTrayDays,
             MeanHeldOver(days),

@@ -12,9 +12,9 @@ internal static class SeasonGoods
             ? (long)outcome.TraysStarted * plan.Tray.Cells * plan.Order.SeedsPerCell
             : (long)outcome.FlatsSown * plan.Order.SeedsPerFlat;
 
-    /// <summary>Litres of potting mix: of flats when they are sown, of trays when they are sown or potted.</summary>
-    public static double MixLitres(BatchPlan plan, BatchOutcome outcome) =>
-        (outcome.TraysStarted * plan.Tray.MediumLitres) + (outcome.FlatsSown * (plan.Flat?.MediumLitres ?? 0));
+    /// <summary>Litres of loose potting mix: of flats when they are sown, of trays when they are sown or potted.</summary>
+    public static double MixLitres(Scenario scenario, BatchPlan plan, BatchOutcome outcome) =>
+        scenario.Rules.Mix.Loose((outcome.TraysStarted * plan.Tray.MediumLitres) + (outcome.FlatsSown * (plan.Flat?.MediumLitres ?? 0)));
 
     /// <summary>Price of a thousand seeds of a batch; null when none is given.</summary>
     public static double? ThousandSeeds(Scenario scenario, BatchPlan plan) =>

@@ -65,24 +65,42 @@ public static class SpaceFigures
     public static FigureList<SpaceSeason> All { get; } = new();
 
     /// <summary>Places held just after the round, by day.</summary>
-    public static DailyFigure<SpaceSeason> Held { get; } = All.Daily("held", "held", "places", space => space.Days, space => space.Held);
+    public static DailyFigure<SpaceSeason> Held { get; } =
+        All.Daily("held", "held", "places", space => space.Days, space => space.Held, "places held just after the work round");
 
     /// <summary>Places wanted by day: what it would hold had every space no limit and every crop its first open preference.</summary>
     public static DailyFigure<SpaceSeason> Wanted { get; } =
-        All.Daily("wanted", "wanted", "places", space => space.Days, space => space.Wanted);
+        All.Daily(
+            "wanted",
+            "wanted",
+            "places",
+            space => space.Days,
+            space => space.Wanted,
+            "places the season would hold if no space had a limit"
+        );
 
     /// <summary>Places refused by day to trays whose first preference this is.</summary>
     public static DailyFigure<SpaceSeason> Waiting { get; } =
-        All.Daily("waiting", "waiting", "places", space => space.Days, space => space.Waiting);
+        All.Daily(
+            "waiting",
+            "waiting",
+            "places",
+            space => space.Days,
+            space => space.Waiting,
+            "places refused to trays that would take this space first"
+        );
 
     /// <summary>Most places held on any day of a season.</summary>
-    public static AmountFigure<SpaceSeason> Peak { get; } = All.Amount("peak", "most held on a day", "places", space => space.Peak);
+    public static AmountFigure<SpaceSeason> Peak { get; } =
+        All.Amount("peak", "most held on a day", "places", space => space.Peak, "most places held on any day of a season");
 
     /// <summary>Earliest day with the most places held.</summary>
-    public static DateFigure<SpaceSeason> PeakOn { get; } = All.Date("peak_on", "fullest day", space => space.PeakOn);
+    public static DateFigure<SpaceSeason> PeakOn { get; } =
+        All.Date("peak_on", "fullest day", space => space.PeakOn, "the earliest day with the most held");
 
     /// <summary>Days on which held equals places (places above 0).</summary>
-    public static AmountFigure<SpaceSeason> DaysFull { get; } = All.Amount("days_full", "days full", "days", space => space.DaysFull);
+    public static AmountFigure<SpaceSeason> DaysFull { get; } =
+        All.Amount("days_full", "days full", "days", space => space.DaysFull, "days on which held equals places");
 
     /// <summary>Tray-days held: the sum over days of places held.</summary>
     public static AmountFigure<SpaceSeason> TrayDays { get; } =
@@ -90,5 +108,5 @@ public static class SpaceFigures
 
     /// <summary>Tray-days waited: the sum over days of places refused.</summary>
     public static AmountFigure<SpaceSeason> WaitedDays { get; } =
-        All.Wide("waited_tray_days", "tray-days waited", "tray-days", space => space.WaitedDays);
+        All.Wide("waited_tray_days", "tray-days waited", "tray-days", space => space.WaitedDays, "tray-days waited for a place here");
 }

@@ -19,7 +19,7 @@ public sealed class WaitSeason : OwnerSeason
 
     internal override void Read(SeasonResult season, RoomySeason roomy)
     {
-        ByWeek = season.Refused[Pair.Row];
+        ByWeek = season.Refused[Pair.From, Pair.By];
         TrayDays = Rows.Sum(ByWeek);
     }
 }

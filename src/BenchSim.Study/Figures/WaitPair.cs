@@ -1,13 +1,11 @@
 using BenchSim.Season.Inputs;
-using BenchSim.Season.Play;
 
 namespace BenchSim.Study.Figures;
 
 /// <summary>Trays that stand in one space and may be refused by another.</summary>
 /// <param name="From">Position of the space they stand in; the number of spaces for those that are not sown yet.</param>
 /// <param name="By">Position of the space of first preference of those that may refuse them.</param>
-/// <param name="Row">Row of <see cref="SeasonResult.Refused"/>.</param>
-internal sealed record WaitPair(int From, int By, int Row)
+internal sealed record WaitPair(int From, int By)
 {
     /// <summary>All that a plan can bring: the way of its batches, those not sown yet first, then in the order of the scenario.</summary>
     public static WaitPair[] Of(SeasonPlan plan)
@@ -36,7 +34,7 @@ internal sealed record WaitPair(int From, int By, int Row)
                 .OrderBy(pair => pair.From < spaces)
                 .ThenBy(pair => pair.From)
                 .ThenBy(pair => pair.By)
-                .Select(pair => new WaitPair(pair.From, pair.By, SeasonResult.RefusedRow(pair.From, pair.By, spaces))),
+                .Select(pair => new WaitPair(pair.From, pair.By)),
         ];
 
         static int? First(IReadOnlyList<int> group) => group.Count > 0 ? group[0] : null;

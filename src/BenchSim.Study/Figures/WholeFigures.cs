@@ -6,6 +6,7 @@ namespace BenchSim.Study.Figures;
 public sealed class WholeSeason : OwnerSeason
 {
     private readonly long _wanted;
+    private readonly long[] _struck;
 
     // A share like 0.95 is not a binary fraction: in decimal, 0.95 x 60 is 57 and nothing more.
     private readonly decimal _goal;
@@ -13,11 +14,17 @@ public sealed class WholeSeason : OwnerSeason
     internal WholeSeason(PlanShape shape)
     {
         Reliefs = shape.Plan.Scenario.Rules.Reliefs.Length;
+        _struck = new long[shape.Plan.Scenario.Mishaps.Length];
         _wanted = shape.PlantsWanted;
         _goal = (decimal)shape.Plan.Scenario.Rules.ServiceGoal * shape.PlantsWanted;
     }
 
     internal int Reliefs { get; }
+
+    internal int Mishaps => _struck.Length;
+
+    // 1 for each mishap that struck a tray or flat, else 0.
+    internal long[] Struck => _struck;
 
     internal SeasonResult Season { get; private set; } = new();
 
@@ -40,6 +47,11 @@ public sealed class WholeSeason : OwnerSeason
         Season = season;
         Cause = season.FitsWeatherCounted ? null : CauseOf(season, roomy);
         (LatePlantDays, OverHeld, Discarded, Standing) = (0, 0, 0, 0);
+        for (var mishap = 0; mishap < _struck.Length; mishap++)
+        {
+            _struck[mishap] = season.MishapTrays[mishap] > 0 ? 1 : 0;
+        }
+
         foreach (var batch in season.Batches)
         {
             LatePlantDays += batch.LatePlantDays;
@@ -136,5 +148,42 @@ public static class WholeFigures
             {
                 IsWide = true,
             }
+        );
+
+    /// <summary>
+    /// Whether each mishap struck a tray or flat, 1 or 0, in the order of the site's list: the mean is its share of seasons.
+    /// </summary>
+    public static RowFigure<WholeSeason> MishapStrikes { get; } =
+        All.Joined(
+            new RowFigure<WholeSeason>(
+                "mishap_strikes",
+                "mishap",
+                "seasons struck by each mishap",
+                "seasons",
+                whole => whole.Mishaps,
+                whole => whole.Struck
+            )
+        );
+
+    /// <summary>Trays and flats that each mishap struck, in the order of the site's list.</summary>
+    public static RowFigure<WholeSeason> MishapTrays { get; } =
+        All.Joined(
+            new RowFigure<WholeSeason>(
+                "mishap_trays",
+                "mishap",
+                "trays and flats struck by each mishap",
+                "trays or flats",
+                whole => whole.Mishaps,
+                whole => whole.Season.MishapTrays
+            )
+            {
+                IsWide = true,
+            }
+        );
+
+    /// <summary>Plants by which mishaps lessened those of the trays that went to the field.</summary>
+    public static AmountFigure<WholeSeason> PlantsLostToMishaps { get; } =
+        All.Amount("plants_lost_to_mishaps", "plants lost to mishaps in trays that went out", "plants", whole =>
+            whole.Season.PlantsLostToMishaps
         );
 }

@@ -11,6 +11,11 @@ internal enum Job
     Move,
     SetOut,
     CarryIn,
+    SowSeed,
+    SowCell,
+    PotUpPlant,
+    ThinCell,
+    Water,
 }
 
 /// <summary>
@@ -22,14 +27,15 @@ public sealed class WorkSeason : OwnerSeason
     internal const double PartsAnHour = 60.0 * PartsAMinute;
 
     private const int PartsAMinute = 1000;
+    private const double PartsASecond = PartsAMinute / 60.0;
     private static readonly Job[] s_jobs = Enum.GetValues<Job>();
 
-    private readonly long[] _parts;
+    private readonly SiteRules _rules;
     private readonly long[] _times = new long[s_jobs.Length];
 
     internal WorkSeason(PlanShape shape)
     {
-        _parts = [.. s_jobs.Select(job => PartsOf(job, shape.Plan.Scenario.Rules.Minutes))];
+        _rules = shape.Plan.Scenario.Rules;
         PartsByWeek = new long[shape.Weeks];
     }
 
@@ -40,12 +46,19 @@ public sealed class WorkSeason : OwnerSeason
     internal long Times(Job job) => _times[(int)job];
 
     /// <summary>Work of one season, in thousandths of a minute.</summary>
-    internal static long PartsOf(SeasonResult season, WorkMinutes minutes)
+    internal static long PartsOf(SeasonResult season, SiteRules rules)
     {
+        var weeks = (season.Sown.Length + SeasonResult.DaysAWeek - 1) / SeasonResult.DaysAWeek;
         long parts = 0;
         foreach (var job in s_jobs)
         {
-            parts += Rows.Sum(ByDay(season, job)) * PartsOf(job, minutes);
+            if (PartsEach(job, rules) is > 0 and var each)
+            {
+                for (var week = 0; week < weeks; week++)
+                {
+                    parts += PartsOf(TimesOf(season, job, week), each);
+                }
+            }
         }
 
         return parts;
@@ -58,45 +71,76 @@ public sealed class WorkSeason : OwnerSeason
         Parts = 0;
         foreach (var job in s_jobs)
         {
-            var byDay = ByDay(season, job);
-            for (var week = 0; week < PartsByWeek.Length; week++)
+            var each = PartsEach(job, _rules);
+            if (each == 0 && job > Job.CarryIn)
             {
-                var end = Math.Min(byDay.Length, (week + 1) * SeasonResult.DaysAWeek);
-                var times = 0;
-                for (var day = week * SeasonResult.DaysAWeek; day < end; day++)
-                {
-                    times += byDay[day];
-                }
-
-                PartsByWeek[week] += times * _parts[(int)job];
-                _times[(int)job] += times;
+                // No figure shows how often it is done.
+                continue;
             }
 
-            Parts += _times[(int)job] * _parts[(int)job];
+            for (var week = 0; week < PartsByWeek.Length; week++)
+            {
+                var times = TimesOf(season, job, week);
+                var parts = PartsOf(times, each);
+                PartsByWeek[week] += parts;
+                Parts += parts;
+                _times[(int)job] += times;
+            }
         }
     }
 
-    private static int[] ByDay(SeasonResult season, Job job) =>
-        job switch
+    // A week at a time: of what is not whole thousandths each, the sum of a week is rounded.
+    private static long PartsOf(long times, double each) => (long)Math.Round(times * each, MidpointRounding.AwayFromZero);
+
+    private static long TimesOf(SeasonResult season, Job job, int week)
+    {
+        var from = week * SeasonResult.DaysAWeek;
+        var days = new Range(from, Math.Max(from, Math.Min(season.Sown.Length, from + SeasonResult.DaysAWeek)));
+        return job switch
         {
-            Job.Sow => season.Sown,
-            Job.PotUp => season.Potted,
-            Job.Move => season.Moved,
-            Job.SetOut => season.SetOut,
-            _ => season.CarriedIn,
+            Job.Sow => Rows.Sum(season.Sown.AsSpan(days)),
+            Job.PotUp => Rows.Sum(season.Potted.AsSpan(days)),
+            Job.Move => Rows.Sum(season.Moved.AsSpan(days)),
+            Job.SetOut => Rows.Sum(season.SetOut.AsSpan(days)),
+            Job.CarryIn => Rows.Sum(season.CarriedIn.AsSpan(days)),
+            Job.SowSeed => Rows.Sum(season.SeedsSown.AsSpan(days)),
+            Job.SowCell => Rows.Sum(season.CellsSown.AsSpan(days)),
+            Job.PotUpPlant => Rows.Sum(season.PlantsPotted.AsSpan(days)),
+            Job.ThinCell => Rows.Sum(season.CellsThinned.AsSpan(days)),
+            _ => PlaceDays(season.Held, days),
+        };
+    }
+
+    private static long PlaceDays(int[][] held, Range days)
+    {
+        long sum = 0;
+        foreach (var space in held)
+        {
+            sum += Rows.Sum(space.AsSpan(days));
+        }
+
+        return sum;
+    }
+
+    // What is given by the tray is taken to a whole thousandth of a minute.
+    private static double PartsEach(Job job, SiteRules rules)
+    {
+        var (minutes, seconds) = (rules.Minutes, rules.Seconds);
+        return job switch
+        {
+            Job.Sow => Whole(minutes.Sow),
+            Job.PotUp => Whole(minutes.PotUp),
+            Job.Move => Whole(minutes.Move),
+            Job.SetOut => Whole(minutes.SetOut),
+            Job.CarryIn => Whole(minutes.CarryIn),
+            Job.SowSeed => seconds.SowSeed * PartsASecond,
+            Job.SowCell => seconds.SowCell * PartsASecond,
+            Job.PotUpPlant => seconds.PotUpPlant * PartsASecond,
+            Job.ThinCell => seconds.ThinCell * PartsASecond,
+            _ => minutes.WaterAPlace * PartsAMinute,
         };
 
-    private static long PartsOf(Job job, WorkMinutes minutes)
-    {
-        var each = job switch
-        {
-            Job.Sow => minutes.Sow,
-            Job.PotUp => minutes.PotUp,
-            Job.Move => minutes.Move,
-            Job.SetOut => minutes.SetOut,
-            _ => minutes.CarryIn,
-        };
-        return (long)Math.Round(each * PartsAMinute, MidpointRounding.AwayFromZero);
+        static double Whole(double minutes) => Math.Round(minutes * PartsAMinute, MidpointRounding.AwayFromZero);
     }
 }
 

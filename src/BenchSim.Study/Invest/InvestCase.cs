@@ -13,8 +13,6 @@ internal sealed class InvestCase
     /// <summary>Lives drawn.</summary>
     public const int LivesDrawn = 10_000;
 
-    private const double Confidence = 0.95;
-
     private readonly SeasonPlan _base;
     private readonly SeasonPlan _variant;
     private readonly string _name;
@@ -53,7 +51,7 @@ internal sealed class InvestCase
             Seasons = _seasons.Count,
             Seed = _seed,
             Lives = LivesDrawn,
-            Confidence = Confidence,
+            Confidence = Confidence.Usual,
             BaseFits = Chances.Of(_seasons.BaseFits, _seasons.Count),
             VariantFits = Chances.Of(_seasons.VariantFits, _seasons.Count),
             Parts = parts,
@@ -139,7 +137,7 @@ internal sealed class InvestCase
     private static Chance Pays(LifeFigures lives, Resamples resamples)
     {
         var hits = lives.NetValues.Count(value => value > 0);
-        (var low, var high) = Wilson.Interval(hits, LivesDrawn, Confidence);
+        (var low, var high) = Wilson.Interval(hits, LivesDrawn, Confidence.Usual);
         (var fewest, var most) = resamples.Pays;
         return new Chance(hits, LivesDrawn, Math.Min(low, fewest), Math.Max(high, most));
     }

@@ -5,8 +5,8 @@ public static class InvestCautions
 {
     /// <summary>Beside any money case.</summary>
     public const string Advice =
-        "This is reckoning for planning and no financial advice. It is only as good as the figures put in. Show it to your lender and your "
-        + "accountant before you spend.";
+        "This is a calculation for planning, not financial advice. It is only as good as the figures put in. Show it to your lender and "
+        + "your accountant before you spend.";
 
     /// <summary>Beside anything that is built, wired or piped.</summary>
     public const string Building =

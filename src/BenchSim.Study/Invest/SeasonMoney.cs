@@ -28,10 +28,10 @@ internal sealed class SeasonMoney(SeasonPlan plan, ImmutableArray<SeasonPart> pa
         part.Kind switch
         {
             MoneyKind.Plants => season.PlantsInTime,
-            MoneyKind.Labour => WorkSeason.PartsOf(season, _scenario.Rules.Minutes),
+            MoneyKind.Labour => WorkSeason.PartsOf(season, _scenario.Rules),
             MoneyKind.Fuel => SeasonEnergy.Fuel(_scenario, season, IsOf(part), _ => 1),
             MoneyKind.MatPower => SeasonEnergy.MatPower(_scenario, season, _ => 1),
-            MoneyKind.Mix => Sum(season, (batch, outcome) => SeasonEnergy.Rounded(SeasonGoods.MixLitres(batch, outcome))),
+            MoneyKind.Mix => Sum(season, (batch, outcome) => SeasonEnergy.Rounded(SeasonGoods.MixLitres(_scenario, batch, outcome))),
             MoneyKind.Seed => Sum(season, SeasonGoods.Seeds),
             _ => throw new InvalidOperationException("An unknown part."),
         };

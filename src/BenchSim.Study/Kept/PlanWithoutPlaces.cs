@@ -20,6 +20,7 @@ internal static class PlanWithoutPlaces
         {
             Scenario = Of(plan.Scenario, same),
             Batches = same.Of([.. plan.Batches.Select(batch => Of(batch, same))]),
+            SownInTimeDays = plan.SownInTimeDays,
             Warnings = [],
         };
 
@@ -28,6 +29,7 @@ internal static class PlanWithoutPlaces
         {
             Name = "",
             Question = "",
+            IsPlannedAnew = false,
             Units = default,
             Invest = null,
             Play = new PlaySettings(),
@@ -36,6 +38,7 @@ internal static class PlanWithoutPlaces
             TrayTypes = [],
             Crops = [],
             Batches = [],
+            Mishaps = same.Of([.. scenario.Mishaps.Select(mishap => mishap with { Name = "" })]),
             Rules = scenario.Rules with
             {
                 WorkDays = same.Of(scenario.Rules.WorkDays),
@@ -64,19 +67,21 @@ internal static class PlanWithoutPlaces
     private static BatchPlan Of(BatchPlan batch, SameArrays same) =>
         batch with
         {
-            Order = batch.Order with { ThousandSeeds = null, Note = "", Place = default },
+            Order = batch.Order with { ThousandSeeds = null, Note = "", Place = default, Finish = same.Of(batch.Order.Finish) },
             Crop = batch.Crop with
             {
                 Name = "",
                 GerminationCurve = same.Of(batch.Crop.GerminationCurve),
                 Benches = same.Of(batch.Crop.Benches),
                 Mats = same.Of(batch.Crop.Mats),
+                Finish = same.Of(batch.Crop.Finish),
                 Sources = s_noSources,
             },
             Tray = Of(batch.Tray),
             Flat = batch.Flat is null ? null : Of(batch.Flat),
             Mats = same.Of(batch.Mats),
             Benches = same.Of(batch.Benches),
+            Finish = same.Of(batch.Finish),
             Tables = same.Of(batch.Tables),
         };
 

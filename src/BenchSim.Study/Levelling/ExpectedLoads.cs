@@ -80,7 +80,16 @@ internal sealed class ExpectedLoads
                     group.Places.Select(places => (long)Math.Floor((places * _options.ExpectedSeasons * _options.Fill) + 1e-6)).ToArray()
                 ),
             ]
-        );
+        )
+        {
+            Growers = GrowersOf(movable),
+        };
+    }
+
+    private int[] GrowersOf(int[] movable)
+    {
+        string[] names = [.. _plan.Batches.Select(batch => batch.Order.Grower).Distinct(StringComparer.Ordinal)];
+        return [.. movable.Select(batch => Array.IndexOf(names, _plan.Batches[batch].Order.Grower))];
     }
 
     private int Shift(int batch, BatchPlan choice) => choice.SowOn.DayNumber - _plan.Batches[batch].SowOn.DayNumber;

@@ -3,13 +3,28 @@ namespace BenchSim.Study.Levelling;
 /// <summary>
 /// Which choice of each batch keeps the sum of their loads most within the room: first as little as can be beyond it, summed over groups
 /// and days;
-/// then, of the ways to that, the one with the fewest days of shift.
+/// then, of the ways to that, one with the fewest days of shift; and of those, one that spreads the sowings moved over the growers.
 /// </summary>
 /// <param name="Choices">Choices by batch, one or more each.</param>
 /// <param name="Fixed">Load of all that does not move, by group and day.</param>
 /// <param name="Room">Load there is room for, by group and day.</param>
 public sealed record LevelProblem(SowingChoice[][] Choices, long[][] Fixed, long[][] Room)
 {
+    /// <summary>Number of the grower of each batch, from 0; empty where all are one grower's.</summary>
+    public IReadOnlyList<int> Growers { get; init; } = [];
+
+    /// <summary>
+    /// How unevenly the moves lie on the growers: the sum over growers of the square of the sowings moved. Of choices with as many moves,
+    /// the one that is most even has the least.
+    /// </summary>
+    /// <param name="chosen">Position of the choice of each batch.</param>
+    public int Unevenness(IReadOnlyList<int> chosen) =>
+        Enumerable
+            .Range(0, Choices.Length)
+            .Where(batch => Choices[batch][chosen[batch]].Shift != 0)
+            .GroupBy(batch => Growers.Count == 0 ? 0 : Growers[batch])
+            .Sum(moved => moved.Count() * moved.Count());
+
     /// <summary>What is beyond the room in all.</summary>
     /// <param name="chosen">Position of the choice of each batch.</param>
     public long Over(IReadOnlyList<int> chosen)

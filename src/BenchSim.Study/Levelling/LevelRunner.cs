@@ -57,6 +57,27 @@ public static class LevelRunner
         return Tried(result, levelled, loads, share, cancel);
     }
 
+    /// <summary>The sowings that levelling would move, without a trial.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="options">How to level; <see cref="LevelOptions.Seasons"/> are left free for a trial.</param>
+    /// <param name="leveller">Finds the best choices.</param>
+    /// <param name="cancel">Stops the work.</param>
+    public static ImmutableArray<MovedSowing> Moves(SeasonPlan plan, LevelOptions options, ILeveller leveller, CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(options);
+        ArgumentNullException.ThrowIfNull(leveller);
+        Check(options);
+        var loads = new ExpectedLoads(plan, options);
+        if (!loads.Movable.Any())
+        {
+            return [];
+        }
+
+        var problem = loads.Problem(null, cancel);
+        return Untried(plan, options, loads, problem, leveller.Solve(problem, options.Effort, cancel)).Moves;
+    }
+
     private static void Check(LevelOptions options)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(options.Seasons, 1, nameof(options));
@@ -120,13 +141,11 @@ public static class LevelRunner
             Moves =
             [
                 .. loads
-                    .Movable.Select((batch, at) => Move(plan.Batches[batch], loads.ChoicesOf(batch)[solution.Chosen[at]]))
+                    .Movable.Select((batch, at) => MovedSowing.Of(plan.Batches[batch], loads.ChoicesOf(batch)[solution.Chosen[at]]))
                     .Where(move => move.Days != 0),
             ],
         };
     }
-
-    private static MovedSowing Move(BatchPlan from, BatchPlan to) => new(from.Order.Id, from.SowOn, to.SowOn, from.SetOutOn, to.SetOutOn);
 
     private static ExpectedPeak Peak(SeasonPlan plan, LevelProblem problem, int[] chosen, int group, double seasons)
     {

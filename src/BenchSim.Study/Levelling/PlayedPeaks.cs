@@ -9,8 +9,6 @@ namespace BenchSim.Study.Levelling;
 /// <summary>Plays two plans without limits of place on the same luck and counts the peaks of each group.</summary>
 internal static class PlayedPeaks
 {
-    private const double Confidence = 0.95;
-
     /// <summary>The peaks by group.</summary>
     /// <param name="planned">The plan.</param>
     /// <param name="levelled">The levelled plan, played to the same last day.</param>
@@ -34,7 +32,7 @@ internal static class PlayedPeaks
             () => Worker(new WantedPlaces(before.Another()), new WantedPlaces(after.Another()), groups),
             Merge
         );
-        var each = 1 - ((1 - Confidence) / sums.Length);
+        var each = Confidence.OfEach(sums.Length);
         var factor = options.Seasons < 2 ? double.NaN : StudentT.Quantile((1 + each) / 2, options.Seasons - 1);
         return
         [

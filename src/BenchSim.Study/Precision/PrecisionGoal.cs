@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Study.Results;
-using MathNet.Numerics.Distributions;
+using BenchSim.Study.Statistics;
 
 namespace BenchSim.Study.Precision;
 
@@ -76,7 +76,7 @@ public sealed record PrecisionGoal
     /// <param name="halfWidth">Half the width, above 0 and below 0.5.</param>
     internal static double EnoughForAnyShare(double halfWidth)
     {
-        var z = Normal.InvCDF(0, 1, 0.975);
+        var z = Confidence.NormalReach(Confidence.Usual);
         return Math.Max(1, Math.Ceiling((z * z * ((1 / (4 * halfWidth * halfWidth)) - 1)) - Slack));
     }
 

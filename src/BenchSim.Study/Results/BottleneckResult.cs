@@ -19,7 +19,7 @@ public sealed record BottleneckResult
     /// <summary>Confidence that every interval holds at once: 0.95.</summary>
     public required double Confidence { get; init; }
 
-    /// <summary>Intervals in all: two a trial, five a pair.</summary>
+    /// <summary>Intervals in all: three a trial and a house, five a pair.</summary>
     public required int Comparisons { get; init; }
 
     /// <summary>Confidence of each interval: 1 - (1 - <see cref="Confidence"/>) / <see cref="Comparisons"/> (Bonferroni).</summary>
@@ -31,14 +31,17 @@ public sealed record BottleneckResult
     /// <summary>Late plant-days of a season, mean.</summary>
     public required double LatePlantDays { get; init; }
 
-    /// <summary>Each space the plan may use without limit, what saves most late plant-days first.</summary>
+    /// <summary>Each space the plan may use without limit, what brings most plants out in time first.</summary>
     public required ImmutableArray<BottleneckTrial> Unlimited { get; init; }
 
-    /// <summary>Each space the plan may use one unit larger, what saves most late plant-days first.</summary>
+    /// <summary>Each space the plan may use one unit larger, what brings most plants out in time first.</summary>
     public required ImmutableArray<BottleneckTrial> Larger { get; init; }
 
     /// <summary>Every two of those spaces without limit at once, what saves most late plant-days first.</summary>
     public required ImmutableArray<BottleneckPair> Pairs { get; init; }
+
+    /// <summary>Each colder house that the plan may use, as warm as the warmest, what brings most plants out in time first.</summary>
+    public ImmutableArray<WarmerTrial> Warmer { get; init; } = [];
 
     /// <summary>Who waits for whom, as it is.</summary>
     public required ImmutableArray<WaitResult> Waits { get; init; }

@@ -61,4 +61,11 @@ public sealed record GroupResult : Told<GroupSeason>
         get => this[GroupFigures.WorstWaiting];
         init => this[GroupFigures.WorstWaiting] = value;
     }
+
+    /// <inheritdoc cref="GroupFigures.WorstWaitingOn"/>
+    public DateSpread WorstWaitingOn
+    {
+        get => this[GroupFigures.WorstWaitingOn];
+        init => this[GroupFigures.WorstWaitingOn] = value;
+    }
 }

@@ -12,6 +12,9 @@ public sealed record StudyResult : Told<WholeSeason>
     /// <summary>The plan that was played, with its scenario.</summary>
     public required SeasonPlan Plan { get; init; }
 
+    /// <summary>Name of the variant that the plan was made with; null for the scenario as it is.</summary>
+    public string? Variant { get; init; }
+
     /// <summary>Seasons played.</summary>
     public required int Seasons { get; init; }
 
@@ -117,6 +120,27 @@ public sealed record StudyResult : Told<WholeSeason>
     {
         get => this[WholeFigures.ReliefUses];
         init => this[WholeFigures.ReliefUses] = value;
+    }
+
+    /// <inheritdoc cref="WholeFigures.MishapStrikes"/>
+    public ImmutableArray<Estimate> MishapStrikes
+    {
+        get => this[WholeFigures.MishapStrikes];
+        init => this[WholeFigures.MishapStrikes] = value;
+    }
+
+    /// <inheritdoc cref="WholeFigures.MishapTrays"/>
+    public ImmutableArray<Estimate> MishapTrays
+    {
+        get => this[WholeFigures.MishapTrays];
+        init => this[WholeFigures.MishapTrays] = value;
+    }
+
+    /// <inheritdoc cref="WholeFigures.PlantsLostToMishaps"/>
+    public Estimate PlantsLostToMishaps
+    {
+        get => this[WholeFigures.PlantsLostToMishaps];
+        init => this[WholeFigures.PlantsLostToMishaps] = value;
     }
 
     /// <summary>Spaces in the order of the scenario.</summary>

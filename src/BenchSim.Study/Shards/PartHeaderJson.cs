@@ -13,19 +13,25 @@ internal static class PartHeaderJson
     /// <param name="Header">Of the run.</param>
     /// <param name="Inputs">Names of the files that follow, and their lengths in bytes.</param>
     /// <param name="Counts">Length of the counts after them, bytes.</param>
-    internal sealed record Described(PartHeader Header, ImmutableArray<(string Name, long Length)> Inputs, long Counts);
+    /// <param name="Seasons">First and last season, from 1: those of the share, or the part lies.</param>
+    internal sealed record Described(
+        PartHeader Header,
+        ImmutableArray<(string Name, long Length)> Inputs,
+        long Counts,
+        (int First, int Last) Seasons
+    );
 
     public static byte[] Write(PartHeader header, ImmutableArray<PartInput> inputs, int counts)
     {
         using var buffer = new MemoryStream();
         using (var json = new Utf8JsonWriter(buffer))
         {
-            (var first, var count) = header.Share.SeasonsOf(header.Seasons);
+            (var first, var last) = Numbered(header);
             json.WriteStartObject();
             json.WriteNumber("part", header.Share.Number);
             json.WriteNumber("parts", header.Share.Of);
-            json.WriteNumber("first_season", first + 1);
-            json.WriteNumber("last_season", first + count);
+            json.WriteNumber("first_season", first);
+            json.WriteNumber("last_season", last);
             json.WriteNumber("seasons", header.Seasons);
 
             // As text: many readers of JSON round whole numbers of this size.
@@ -88,8 +94,15 @@ internal static class PartHeaderJson
                     .EnumerateArray()
                     .Select(input => (Text(input, "name"), (long)input.GetProperty("bytes").GetInt32())),
             ],
-            root.GetProperty("counts_bytes").GetInt32()
+            root.GetProperty("counts_bytes").GetInt32(),
+            (root.GetProperty("first_season").GetInt32(), root.GetProperty("last_season").GetInt32())
         );
+
+    private static (int First, int Last) Numbered(PartHeader header)
+    {
+        (var first, var count) = header.Share.SeasonsOf(header.Seasons);
+        return (first + 1, first + count);
+    }
 
     private static string Text(JsonElement from, string name) => from.GetProperty(name).GetString() ?? "";
 
@@ -99,6 +112,7 @@ internal static class PartHeaderJson
         return header.Share.IsPossible
             && header.Share.Of <= header.Seasons
             && header.Seasons <= MostSeasons
+            && described.Seasons == Numbered(header)
             && IsPlainName(header.Folder)
             && described.Counts >= 0
             && described.Inputs.All(input => input.Length >= 0 && IsRelative(input.Name))

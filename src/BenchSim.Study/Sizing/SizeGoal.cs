@@ -7,7 +7,7 @@ public sealed record SizeGoal
     public required double Share { get; init; }
 
     /// <summary>Confidence of the interval whose lower end must reach it: above 0 and below 1.</summary>
-    public double Confidence { get; init; } = 0.95;
+    public double Confidence { get; init; } = Statistics.Confidence.Usual;
 
     /// <summary>Plays every number of places, not only those that the search needs.</summary>
     public bool Every { get; init; }

@@ -5,7 +5,6 @@ using BenchSim.Season.Play;
 using BenchSim.Study.Counting;
 using BenchSim.Study.Figures;
 using BenchSim.Study.Statistics;
-using MathNet.Numerics.Distributions;
 
 namespace BenchSim.Study.Sizing;
 
@@ -176,7 +175,7 @@ public static class SizeRunner
     // All of n fit: the lower end of Wilson's interval is n / (n + z^2).
     private static int FewestSeasons(SizeGoal goal)
     {
-        var z = Normal.InvCDF(0, 1, (1 + goal.Confidence) / 2);
+        var z = Confidence.NormalReach(goal.Confidence);
         return (int)Math.Min(int.MaxValue, Math.Ceiling(z * z * goal.Share / (1 - goal.Share)));
     }
 }

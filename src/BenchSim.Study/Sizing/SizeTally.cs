@@ -10,6 +10,7 @@ internal sealed class SizeTally
 {
     private int _seasons;
     private int _fits;
+    private long _inTime;
     private Int128 _late;
     private Int128 _lateSquares;
 
@@ -18,6 +19,7 @@ internal sealed class SizeTally
     {
         _seasons++;
         _fits += season.Fits ? 1 : 0;
+        _inTime += season.PlantsInTime;
         var late = MeasuredSeason.LatePlantDaysOf(season.Batches);
         _late += late;
         _lateSquares += (Int128)late * late;
@@ -28,6 +30,7 @@ internal sealed class SizeTally
     {
         _seasons += other._seasons;
         _fits += other._fits;
+        _inTime += other._inTime;
         _late += other._late;
         _lateSquares += other._lateSquares;
     }
@@ -43,6 +46,7 @@ internal sealed class SizeTally
             new Chance(_fits, _seasons, low, high),
             (double)_late / _seasons,
             HalfWidth(goal.Confidence),
+            (double)_inTime / _seasons,
             low >= goal.Share
         );
     }

@@ -11,7 +11,7 @@ public readonly record struct MeanInterval(double Mean, double Deviation, double
     /// <param name="confidence">Between 0 and 1, both excluded.</param>
     /// <exception cref="ArgumentException">No values.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The confidence is outside its range.</exception>
-    public static MeanInterval Of(ReadOnlySpan<double> values, double confidence = 0.95)
+    public static MeanInterval Of(ReadOnlySpan<double> values, double confidence = Confidence.Usual)
     {
         Confidence.ThrowIfOutside(confidence);
         if (values.IsEmpty)

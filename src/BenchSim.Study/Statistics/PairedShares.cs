@@ -14,7 +14,13 @@ public static class PairedShares
     /// <param name="confidence">Between 0 and 1, both excluded.</param>
     /// <returns>Lower and upper end, -1 to 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A negative count, no trials, or a confidence outside its range.</exception>
-    public static (double Low, double High) Interval(int both, int onlyFirst, int onlySecond, int neither, double confidence = 0.95)
+    public static (double Low, double High) Interval(
+        int both,
+        int onlyFirst,
+        int onlySecond,
+        int neither,
+        double confidence = Confidence.Usual
+    )
     {
         ArgumentOutOfRangeException.ThrowIfNegative(both);
         ArgumentOutOfRangeException.ThrowIfNegative(onlyFirst);

@@ -18,7 +18,7 @@ public readonly record struct QuantileInterval(int Lower, int Upper, double Cove
     /// <param name="share">Which quantile, between 0 and 1, both excluded.</param>
     /// <param name="confidence">Between 0 and 1, both excluded.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static QuantileInterval Of(int sample, double share, double confidence = 0.95)
+    public static QuantileInterval Of(int sample, double share, double confidence = Confidence.Usual)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(sample, 1);
         Confidence.ThrowIfOutside(share);

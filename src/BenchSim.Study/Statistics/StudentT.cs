@@ -1,5 +1,5 @@
+using BenchSim.Engine.Randomness;
 using MathNet.Numerics;
-using MathNet.Numerics.Distributions;
 
 namespace BenchSim.Study.Statistics;
 
@@ -33,7 +33,7 @@ public static class StudentT
     private static double UpperQuantile(double tail, double n)
     {
         double low = 0;
-        var high = Math.Max(1, -Normal.InvCDF(0, 1, tail));
+        var high = Math.Max(1, -Normal.Quantile(tail));
         while (Tail(high, n) > tail)
         {
             low = high;

@@ -1,5 +1,3 @@
-using MathNet.Numerics.Distributions;
-
 namespace BenchSim.Study.Statistics;
 
 /// <summary>
@@ -13,13 +11,13 @@ public static class Wilson
     /// <param name="confidence">Between 0 and 1, both excluded.</param>
     /// <returns>Lower and upper end, 0 to 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument outside its range.</exception>
-    public static (double Low, double High) Interval(int hits, int trials, double confidence = 0.95)
+    public static (double Low, double High) Interval(int hits, int trials, double confidence = Confidence.Usual)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(trials, 1);
         ArgumentOutOfRangeException.ThrowIfNegative(hits);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(hits, trials);
         Confidence.ThrowIfOutside(confidence);
-        var z = Normal.InvCDF(0, 1, (1 + confidence) / 2);
+        var z = Confidence.NormalReach(confidence);
         double n = trials;
         var share = hits / n;
         var middle = share + (z * z / (2 * n));

@@ -12,15 +12,16 @@ public sealed class SchemaTests
     private static readonly Dictionary<string, JsonTypeInfo[]> s_answers = new(StringComparer.Ordinal)
     {
         ["bottlenecks"] = [s_known.BottlenecksDocument],
-        ["check"] = [s_known.CheckDocument],
+        ["check"] = [s_known.CheckDocument, s_known.TodayDocument],
         ["compare"] = [s_known.CompareDocument],
         ["dense"] = [s_known.DenseDocument],
         ["invest"] = [s_known.InvestDocument],
         ["level"] = [s_known.LevelDocument],
+        ["mend"] = [s_known.MendDocument],
         ["merge"] = [s_known.RunDocument],
         ["new"] = [s_known.NewDocument],
         ["print"] = [s_known.PapersDocument],
-        ["run"] = [s_known.RunDocument, s_known.PartDocument, s_known.StoryDocument],
+        ["run"] = [s_known.RunDocument, s_known.PartDocument, s_known.StoryDocument, s_known.UnderwayDocument],
         ["size"] = [s_known.SizeDocument],
         ["succession"] = [s_known.SuccessionDocument],
         ["weather"] = [s_known.WeatherDocument],

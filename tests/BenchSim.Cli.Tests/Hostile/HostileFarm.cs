@@ -17,8 +17,11 @@ internal static class HostileFarm
         ["house.name"] = "House",
         ["space.id"] = "space",
         ["space.name"] = "Space",
+        ["mishap.id"] = "mishap",
+        ["mishap.name"] = "Mishap",
         ["prices.currency"] = "$",
         ["plan.csv.id"] = "batch",
+        ["plan.csv.variety"] = "Variety",
         ["plan.csv.grower"] = "Grower",
         ["plan.csv.packet"] = "packet",
         ["plan.csv.note"] = "note",
@@ -26,6 +29,10 @@ internal static class HostileFarm
         ["crops.csv.name"] = "Crop",
         ["trays.csv.id"] = "tray",
         ["trays.csv.name"] = "Tray",
+        ["supplies.csv.variety"] = "Variety",
+        ["supplies.csv.supplier"] = "Supplier",
+        ["log.csv.by"] = "Somebody",
+        ["log.csv.note"] = "note",
         ["invest.basis"] = "a guess",
     };
 
@@ -51,6 +58,7 @@ internal static class HostileFarm
             name = {Key("site.name")}
             question = {Key("site.question")}
             units = "metric"
+            latitude = 42
             [season]
             opens = 2027-03-01
             closes = 2027-06-15
@@ -84,6 +92,15 @@ internal static class HostileFarm
             name = {Key("space.name", "3")}
             kind = "table"
             places = 2
+            [[mishap]]
+            id = {Key("mishap.id")}
+            name = {Key("mishap.name")}
+            chance = 1
+            from = 2027-04-10
+            to = 2027-04-20
+            house = {Key("house.id")}
+            crop = {Key("crops.csv.id")}
+            loss = 0.5
             [prices]
             currency = {Key("prices.currency")}
             thousand_seeds = 40
@@ -118,12 +135,24 @@ internal static class HostileFarm
                 + $"{Cell("trays.csv.id", "1")},{Cell("trays.csv.name", "1")},50,,3.3\n"
                 + $"{Cell("trays.csv.id", "2")},{Cell("trays.csv.name", "2")},0,120,7.5\n"
         );
+        File.WriteAllText(
+            Path.Combine(farm, "supplies.csv"),
+            "item,variety,pack,price,supplier\n"
+                + $"{Cell("crops.csv.id")},{Cell("supplies.csv.variety")},100,5,{Cell("supplies.csv.supplier")}\n"
+                + $"{Cell("crops.csv.id")},,100,5,{Cell("supplies.csv.supplier")}\n"
+        );
+        File.WriteAllText(
+            Path.Combine(farm, "log.csv"),
+            "date,batch,what,trays,space,by,note\n"
+                + $"2027-04-02,{Cell("plan.csv.id", "1")},counted,2,{Cell("space.id", "2")},{Cell("log.csv.by")},{Cell("log.csv.note")}\n"
+        );
         string Batch(string figure, string plants, string method, string flat) =>
-            $"{Cell("plan.csv.id", figure)},{Cell("crops.csv.id")},{Cell("plan.csv.grower")},{plants},2027-05-18,{method},"
+            $"{Cell("plan.csv.id", figure)},{Cell("crops.csv.id")},{Cell("plan.csv.variety")},"
+            + $"{Cell("plan.csv.grower")},{plants},2027-05-18,{method},"
             + $"{Cell("trays.csv.id", "1")},{flat},{Cell("plan.csv.packet")},{Cell("plan.csv.note")}\n";
         File.WriteAllText(
             Path.Combine(farm, "plan.csv"),
-            "id,crop,grower,plants,set_out,method,tray,flat,packet,note\n"
+            "id,crop,variety,grower,plants,set_out,method,tray,flat,packet,note\n"
                 + Batch("1", "150", "direct", "")
                 + Batch("2", "90", "pot up", Cell("trays.csv.id", "2"))
         );

@@ -81,6 +81,7 @@ public sealed partial class HostileFieldTests
             ["check", farm, "--json"],
             ["check", farm, "--sources"],
             ["check", farm, "--stand"],
+            ["check", farm, "--today=2027-04-03", "--all"],
             ["run", farm, "--season=1", "--batch=" + batch],
             ["run", farm, "--bottlenecks", "--out", folder.In("out/report")],
             ["compare", farm, "--with", "v"],
@@ -90,6 +91,7 @@ public sealed partial class HostileFieldTests
         [
             ["bottlenecks", farm, "--json"],
             ["size", farm, "--space=" + space, "--out", folder.In("out/size")],
+            ["mend", farm, "--all", "--seasons", "5"],
             ["dense", farm, "--crop=" + crop, "--out", folder.In("out/dense")],
             ["invest", farm, "--with", "v", "--out", folder.In("out/invest")],
         ];
@@ -154,7 +156,7 @@ public sealed partial class HostileFieldTests
         bool Refuses(string field) =>
             field switch
             {
-                "site.question" or "plan.csv.note" or "invest.basis" => false,
+                "site.question" or "plan.csv.note" or "log.csv.note" or "invest.basis" => false,
                 "prices.currency" => unseen || text.Length > 10,
                 "space.id" or "house.id" => unseen || text.Contains('|', StringComparison.Ordinal),
                 _ => unseen,

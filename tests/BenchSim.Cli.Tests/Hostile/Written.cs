@@ -83,15 +83,14 @@ internal sealed partial class Written(string folder)
     ];
 
     /// <summary>
-    /// What a reader sees of a text: line breaks as blanks, no marks that turn the direction, a sign in the place of other control
-    /// characters.
+    /// What a reader sees of a text: line breaks as blanks, a sign in the place of other control characters and of marks that turn the
+    /// direction.
     /// </summary>
     public static string Visible(string text) =>
         string.Concat(
             text.Select(letter =>
                 letter is '\r' or '\n' or '\u2028' or '\u0085' ? " "
-                : letter == '\u202E' ? ""
-                : char.IsControl(letter) ? "\uFFFD"
+                : letter == '\u202E' || char.IsControl(letter) ? "\uFFFD"
                 : letter.ToString()
             )
         );

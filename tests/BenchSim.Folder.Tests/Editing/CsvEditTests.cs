@@ -70,6 +70,17 @@ public class CsvEditTests
     }
 
     [Fact]
+    public void A_row_is_copied_character_for_character()
+    {
+        Assert.Equal(
+            "id;note\r\n\r\n a ;\"x;\r\ny\"\r\n a ;\"x;\r\ny\"\r\nb;",
+            CsvEdit.Copy("plan.csv", "id;note\r\n\r\n a ;\"x;\r\ny\"\r\nb;", 0).Text
+        );
+        Assert.Equal("\uFEFFid,note\na,n\na,n", CsvEdit.Copy("plan.csv", "\uFEFFid,note\na,n", 0).Text);
+        Assert.Equal("there is no row 2", CsvEdit.Copy("plan.csv", "id,note\na,n", 1).Fault!.What);
+    }
+
+    [Fact]
     public void What_cannot_be_done_is_a_fault_and_changes_nothing()
     {
         const string open = "id,note\na,\"never closed\n";

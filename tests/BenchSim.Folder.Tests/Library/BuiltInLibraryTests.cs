@@ -8,7 +8,17 @@ namespace BenchSim.Folder.Tests.Library;
 
 public class BuiltInLibraryTests
 {
-    private static readonly string[] MayBeBlank = ["like", "germination_curve", "max_mat", "min_night", "benches", "mats"];
+    private static readonly string[] s_mayBeBlank =
+    [
+        "like",
+        "germination_curve",
+        "weeks_min",
+        "weeks_max",
+        "max_mat",
+        "min_night",
+        "benches",
+        "mats",
+    ];
 
     public static TheoryData<string> CropIds => [.. BuiltInLibrary.Crops.Select(crop => crop.Id)];
 
@@ -36,7 +46,7 @@ public class BuiltInLibraryTests
     [MemberData(nameof(CropIds))]
     public void Every_required_cell_of_a_crop_is_filled(string id) =>
         Assert.All(Crop(id).Cells, cell =>
-            Assert.True(cell.Value.Length > 0 || MayBeBlank.Contains(cell.Key, StringComparer.Ordinal), cell.Key)
+            Assert.True(cell.Value.Length > 0 || s_mayBeBlank.Contains(cell.Key, StringComparer.Ordinal), cell.Key)
         );
 
     [Theory]
@@ -83,13 +93,23 @@ public class BuiltInLibraryTests
         var crop = Crop(id);
         var ceiling = Degrees(crop, "emerge_ceiling");
         Assert.True(Degrees(crop, "emerge_base") < Degrees(crop, "emerge_optimum"));
-        Assert.True(Degrees(crop, "emerge_optimum") < ceiling);
+        Assert.True(Degrees(crop, "emerge_optimum") <= Degrees(crop, "emerge_plateau"));
+        Assert.True(Degrees(crop, "emerge_plateau") < ceiling);
         Assert.True(Degrees(crop, "germinate_at") > Degrees(crop, "emerge_base"));
-        Assert.True(Degrees(crop, "germinate_at") <= Degrees(crop, "emerge_optimum"));
+        Assert.True(Degrees(crop, "germinate_at") <= Degrees(crop, "emerge_plateau"));
         Assert.True(Degrees(crop, "max_mat") < ceiling);
         Assert.True(Degrees(crop, "growth_base") < Degrees(crop, "reference"));
         Assert.True(Degrees(crop, "reference") < Degrees(crop, "growth_cap"));
-        Assert.True(Degrees(crop, "damage_below") <= Degrees(crop, "harden_above"));
+    }
+
+    // No crop goes to the field on a night on which it is carried in from the table, or on which it would not be put out.
+    [Theory]
+    [MemberData(nameof(CropIds))]
+    public void No_crop_goes_to_the_field_on_a_night_too_cold_for_the_table(string id)
+    {
+        var crop = Crop(id);
+        Assert.True(Degrees(crop, "damage_below") <= Degrees(crop, "table_above"));
+        Assert.True(Degrees(crop, "table_above") <= Degrees(crop, "field_above"));
     }
 
     [Theory]
@@ -102,7 +122,6 @@ public class BuiltInLibraryTests
         Assert.All(new[] { "emerge_sigma", "emerge_cv", "growth_cv" }, column => Assert.InRange(Number(crop, column), 0.01, 0.6));
         Assert.InRange(Whole(crop, "keep_per_cell"), 1, Whole(crop, "seeds_per_cell"));
         Assert.True(Whole(crop, "hold_days") < Whole(crop, "discard_after_days"));
-        Assert.True(Whole(crop, "flat_hold_days") < Whole(crop, "flat_discard_days"));
         Assert.InRange(Whole(crop, "hardening_nights"), 1, 14);
         Assert.InRange(Whole(crop, "emerge_give_up_days"), 14, 60);
         Assert.InRange(Number(crop, "pot_up_check_days"), 1, 5);
@@ -134,6 +153,7 @@ public class BuiltInLibraryTests
                     Degrees(crop, "germinate_at"),
                     Degrees(crop, "emerge_base"),
                     Degrees(crop, "emerge_optimum"),
+                    Degrees(crop, "emerge_plateau"),
                     Degrees(crop, "emerge_ceiling")
                 );
         }

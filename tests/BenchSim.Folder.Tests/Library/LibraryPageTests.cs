@@ -31,6 +31,7 @@ public class LibraryPageTests
             row.Cells["bottom_heat"],
             night.Length > 0 ? night : "any",
             $"{row.Cells["days_to_ready"]} from {row.Cells["counted_from"]}",
+            row.Cells["weeks_min"].Length > 0 ? $"{row.Cells["weeks_min"]} to {row.Cells["weeks_max"]}" : "",
             row.Cells["hardening_nights"],
             seeds == kept ? seeds : $"{seeds} (keeps {kept})",
             row.Cells["hardiness"]

@@ -4,7 +4,7 @@ namespace BenchSim.Folder.Tests.Library;
 
 public class LibrarySourceFileTests
 {
-    private static readonly string[] TrustWords = ["seen", "derived", "borrowed", "common practice", "memory", "assumption"];
+    private static readonly string[] s_trustWords = ["seen", "derived", "borrowed", "common practice", "memory", "assumption"];
 
     public static TheoryData<string, string> Files => new() { { "crops.csv", "crop_sources.csv" }, { "trays.csv", "tray_sources.csv" } };
 
@@ -19,7 +19,7 @@ public class LibrarySourceFileTests
         foreach (var row in cited)
         {
             Assert.Contains(row[1], header, StringComparer.Ordinal);
-            Assert.Contains(row[2], TrustWords, StringComparer.Ordinal);
+            Assert.Contains(row[2], s_trustWords, StringComparer.Ordinal);
             if (row[0] == "*")
             {
                 // A general source that every row overrides would never be shown.

@@ -8,7 +8,7 @@ namespace BenchSim.Folder.Tests.Plan;
 /// <summary>A plan written again with other sow dates keeps all else.</summary>
 public class MovedPlanTests
 {
-    private static readonly DateOnly Monday = new(2027, 3, 1);
+    private static readonly DateOnly s_monday = new(2027, 3, 1);
 
     [Fact]
     public void Only_the_date_of_a_moved_line_changes() =>
@@ -16,7 +16,7 @@ public class MovedPlanTests
             "id,crop,plants,sow,note\r\n\r\na,tomato,100, 2027-03-02,\"x, \"\"y\"\"\"\r\n  b , tomato,100,2027-03-03,kept\r\n",
             Written(
                 "id,crop,plants,sow,note\r\n\r\na,tomato,100, 2027-03-01,\"x, \"\"y\"\"\"\r\n  b , tomato,100,2027-03-03,kept\r\n",
-                ("a", Monday.AddDays(1))
+                ("a", s_monday.AddDays(1))
             )
         );
 
@@ -27,8 +27,8 @@ public class MovedPlanTests
                 + "c;tomato;100;2027-05-20;n;2027-03-01",
             Written(
                 "id;crop;plants;set_out;note\na;tomato;100;2027-05-20\nb;tomato;100;2027-05-20\nc;tomato;100;2027-05-20;n",
-                ("a", Monday.AddDays(1)),
-                ("c", Monday)
+                ("a", s_monday.AddDays(1)),
+                ("c", s_monday)
             )
         );
 
@@ -40,7 +40,7 @@ public class MovedPlanTests
                 + "y,tomato,100,2027-03-01,,7,2,",
             Written(
                 "id,crop,plants,sow,set_out,every_days,times,note\n\"x\",tomato,100,,2027-05-01,7,3,n\ny,tomato,100,2027-03-01,,7,2,",
-                ("x-2", Monday)
+                ("x-2", s_monday)
             )
         );
 
@@ -61,10 +61,10 @@ public class MovedPlanTests
             + "2027-05-20,t,tomato,100,7,+3,2,3,p,\n,u,lettuce,50,10,2,,,,2027-03-08\n2027-05-25,v,tomato,70,,,,,,2027-03-15\n";
         var moves = new Dictionary<string, DateOnly>(StringComparer.Ordinal)
         {
-            ["t-1"] = Monday,
-            ["t-3"] = Monday.AddDays(9),
-            ["u-2"] = Monday.AddDays(16),
-            ["v"] = Monday.AddDays(10),
+            ["t-1"] = s_monday,
+            ["t-3"] = s_monday.AddDays(9),
+            ["u-2"] = s_monday.AddDays(16),
+            ["v"] = s_monday.AddDays(10),
         };
         using var before = new TestFolder(plan: Plan);
         using var after = new TestFolder(plan: Encoding.UTF8.GetString(MovedPlan.Write([.. Encoding.UTF8.GetBytes(Plan)], moves).AsSpan()));

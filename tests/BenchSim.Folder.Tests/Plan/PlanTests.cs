@@ -112,15 +112,17 @@ public class PlanTests
     [InlineData("x,,100,2027-03-01,,,", "2:3: crop is empty; name the crop")]
     [InlineData("x,tomato,,2027-03-01,,,", "2:10: plants is empty; write how many plants the field wants")]
     [InlineData(",tomato,100,2027-03-01,,,", "2:1: id is empty; give the batch a name of its own")]
-    [InlineData("x,Brussels sprouts,100,2027-03-01,,,", "2:3: there is no crop \"Brussels sprouts\"; did you mean \"brussels-sprouts\"")]
+    [InlineData("x,Brussel sprouts,100,2027-03-01,,,", "2:3: there is no crop \"Brussel sprouts\"; did you mean \"brussels-sprouts\"")]
     [InlineData(
         "x,zzzzzzz,100,2027-03-01,,,",
         "2:3: there is no crop \"zzzzzzz\"; name one of the built-in library (docs/library.md lists them), or add it to crops.csv "
             + "with a related crop in the column like"
     )]
-    [InlineData("x,tomato,100,2027-3-1,,,", "2:14: sow is \"2027-3-1\", which is not a date in full; write 2027-03-01")]
     [InlineData("x,tomato,100,2027-13-01,,,", "2:14: sow is 2027-13-01, and there is no month 13; write year-month-day such as 2027-03-15")]
-    [InlineData("x,tomato,100,3/1/2027,,,", "2:14: sow is \"3/1/2027\", which is not a date; write year-month-day such as 2027-03-15")]
+    [InlineData(
+        "x,tomato,100,1st week of March,,,",
+        "2:14: sow is \"1st week of March\", which is not a date; write year-month-day such as 2027-03-15"
+    )]
     [InlineData("x,tomato,100,1827-03-01,,,", "2:14: sow is 1827-03-01; write a date from the year 1900 to 2199")]
     [InlineData(
         "x\u0007,tomato,100,2027-03-01,,,",
@@ -180,7 +182,7 @@ public class PlanTests
             second = "GReLUrM4wMqfg9yzV3KQ";
         Assert.Equal(PhiloxKey.Hash(first), PhiloxKey.Hash(second));
         Assert.Equal(
-            $"plan.csv:3:1: the names \"{second}\" and \"{first}\" would share their luck by an accident of arithmetic; change one "
+            $"plan.csv:3:1: the names \"{second}\" and \"{first}\" would get the same draws by an accident of arithmetic; change one "
                 + "of them a little",
             Assert.Single(TestFolder.Faults(plan: Head + $"{first},tomato,10,2027-03-01,,,\n{second},tomato,10,2027-03-01,,,\n"))
         );
@@ -190,7 +192,7 @@ public class PlanTests
     [Theory]
     [InlineData(
         "tomato,tomato,10,2027-03-01,\nlate,tomato,10,2027-03-01,tomato\n",
-        "plan.csv:3:27: the packet \"tomato\" has the name of a batch that names no packet, and would share its seed's luck; give "
+        "plan.csv:3:27: the packet \"tomato\" has the name of a batch that names no packet, and would come up like it; give "
             + "the packet another name, or write it for that batch too"
     )]
     [InlineData("tomato,tomato,10,2027-03-01,tomato\nlate,tomato,10,2027-03-01,tomato\n", null)]

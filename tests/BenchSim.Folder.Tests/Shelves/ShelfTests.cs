@@ -11,13 +11,14 @@ public class ShelfTests
     private const string RoundHead =
         "id,hardiness,emerge_base,emerge_optimum,emerge_ceiling,emerge_heat,emerge_sigma,emerge_cv,germination_curve,"
         + "germinate_at,bottom_heat,leave_mat_at,emerge_give_up_days,germination,seeds_per_cell,keep_per_cell,stand_loss,"
+        + "stand_loss_correlation,"
         + "growth_base,growth_cap,reference,growth_cv,pot_up_days,pot_up_check_days,pot_up_loss,hardening_nights,"
-        + "harden_above,damage_below,field_above,hold_days,discard_after_days,flat_hold_days,flat_discard_days,tray,"
+        + "table_above,damage_below,field_above,hold_days,discard_after_days,flat_discard_days,tray,"
         + "days_to_ready,counted_from,includes_hardening\n";
 
     private const string RoundRow =
-        "round,half-hardy,5,25,35,100,0.2,0.1,10 C 61 % | 20 C 88 %,15,no,50 %,30,90 %,2,1,3 %,4,30,20,0.1,10,2,5 %,"
-        + "7,5,0,2,7,21,5,14,72-cell,";
+        "round,half-hardy,5,25,35,100,0.2,0.1,10 C 61 % | 20 C 88 %,15,no,50 %,30,90 %,2,1,3 %,0.2,4,30,20,0.1,10,2,5 %,"
+        + "7,5,0,2,7,21,14,72-cell,";
 
     [Theory]
     // 100 degree-days at 15 C with base 5 C: 10 days to emergence. Hardening: 7 nights.
@@ -29,6 +30,40 @@ public class ShelfTests
     {
         var crop = ReadCrop(RoundHead + RoundRow + ending + "\n", "round");
         Assert.Equal(growthDays, crop.GrowthDays, 1e-9);
+    }
+
+    private const string NoHardenAbove =
+        "there is no column \"harden_above\" in this file; write table_above, the forecast nights that let trays go out, "
+        + "and damage_below, the night below which they are carried in";
+
+    // A file of before gets just the one fault, whether its crop is of the library, changed in many rows, or a whole new one.
+    [Theory]
+    [InlineData("id,harden_above\ntomato,11 C\npepper,12 C\n", "crops.csv:1:4: ")]
+    [InlineData("id,table_above,harden_above\ntomato,11 C,11 C\n", "crops.csv:1:16: ")]
+    public void A_file_with_harden_above_is_told_both_columns_that_took_its_place(string crops, string place)
+    {
+        Assert.Equal(place + NoHardenAbove, Assert.Single(TestFolder.Faults(others: ("crops.csv", crops))));
+    }
+
+    // It was asked for and read nowhere: nothing happened to a flat before it was thrown out.
+    [Theory]
+    [InlineData("id,flat_hold_days\ntomato,5\n")]
+    [InlineData("id,flat_hold_days,flat_discard_days\ntomato,5,12\n")]
+    public void A_file_with_flat_hold_days_is_told_to_take_it_out(string crops) =>
+        Assert.Equal(
+            "crops.csv:1:4: there is no column \"flat_hold_days\" in this file; take it out: a flat is thrown out flat_discard_days past "
+                + "its pot-up stage, and nothing happens before",
+            Assert.Single(TestFolder.Faults(others: ("crops.csv", crops)))
+        );
+
+    [Fact]
+    public void A_new_crop_with_harden_above_lacks_nothing_else()
+    {
+        var head = RoundHead.Replace("table_above", "harden_above", StringComparison.Ordinal);
+        Assert.Equal(
+            $"crops.csv:1:{head.IndexOf("harden_above", StringComparison.Ordinal) + 1}: {NoHardenAbove}",
+            Assert.Single(TestFolder.Faults(others: ("crops.csv", head + RoundRow + "50,sowing,yes\n")))
+        );
     }
 
     [Fact]
@@ -50,11 +85,14 @@ public class ShelfTests
         );
         Assert.Equal([new GerminationPoint(10, 61), new GerminationPoint(20, 88)], crop.GerminationCurve.ToArray());
         Assert.Equal((15, false, 0.5, 30), (crop.GerminateAtC, crop.BottomHeat, crop.LeaveMatAt, crop.EmergeGiveUpDays));
-        Assert.Equal((0.9, 2, 1, 0.03), (crop.Germination, crop.SeedsPerCell, crop.KeepPerCell, crop.StandLoss));
+        Assert.Equal(
+            (0.9, 2, 1, 0.03, 0.2),
+            (crop.Germination, crop.SeedsPerCell, crop.KeepPerCell, crop.StandLoss, crop.StandLossCorrelation)
+        );
         Assert.Equal((4, 30, 20, 0.1), (crop.GrowthBaseC, crop.GrowthCapC, crop.ReferenceC, crop.GrowthCv));
         Assert.Equal((10, 2, 0.05), (crop.PotUpDays, crop.PotUpCheckDays, crop.PotUpLoss));
-        Assert.Equal((7, 5, 0, 2), (crop.HardeningNights, crop.HardenAboveC, crop.DamageBelowC, crop.FieldAboveC));
-        Assert.Equal((7, 21, 5, 14), (crop.HoldDays, crop.DiscardAfterDays, crop.FlatHoldDays, crop.FlatDiscardDays));
+        Assert.Equal((7, 5, 0, 2), (crop.HardeningNights, crop.TableAboveC, crop.DamageBelowC, crop.FieldAboveC));
+        Assert.Equal((7, 21, 14), (crop.HoldDays, crop.DiscardAfterDays, crop.FlatDiscardDays));
         Assert.Null(crop.MinNightC);
         Assert.Null(crop.MaxMatC);
         Assert.All(crop.Sources.Values, source => Assert.Equal(Provenance.User, source));
@@ -86,6 +124,19 @@ public class ShelfTests
         Assert.Equal(Trust.Borrowed, crop.Sources["emerge_heat"].Trust);
         Assert.StartsWith("from greens: from Cabbage", crop.Sources["emerge_heat"].Source, StringComparison.Ordinal);
         Assert.Equal(new Provenance(Trust.Borrowed, "from greens: as written in this folder"), crop.Sources["hold_days"]);
+    }
+
+    // docs/sources.md: a tenth, from memory, as every crop of the library has it.
+    [Fact]
+    public void A_new_crop_that_does_not_say_how_losses_come_in_lumps_has_a_tenth_from_memory()
+    {
+        var head = RoundHead.Replace("stand_loss_correlation,", "", StringComparison.Ordinal);
+        var row = RoundRow.Replace("3 %,0.2,", "3 %,", StringComparison.Ordinal);
+        var crop = ReadCrop(head + row + "50,sowing,yes\n", "round");
+        Assert.Equal(0.1, crop.StandLossCorrelation);
+        Assert.Equal(Trust.Memory, crop.Sources["stand_loss_correlation"].Trust);
+        Assert.NotEmpty(crop.Sources["stand_loss_correlation"].Source);
+        Assert.All(BuiltInLibrary.Crops, each => Assert.Equal("0.1", each.Cells["stand_loss_correlation"]));
     }
 
     [Fact]
@@ -129,13 +180,25 @@ public class ShelfTests
     [InlineData(
         "emerge_ceiling",
         "25 C",
-        "emerge_ceiling is 25 C, not above emerge_optimum, which is 25 C; write emerge_ceiling above emerge_optimum"
+        "emerge_ceiling is 25 C, not above emerge_plateau, which is 30 C; write emerge_ceiling above emerge_plateau"
+    )]
+    [InlineData(
+        "emerge_plateau",
+        "35 C",
+        "emerge_ceiling is 35 C, not above emerge_plateau, which is 35 C; write emerge_ceiling above emerge_plateau"
+    )]
+    [InlineData("weeks_min", "9", "weeks_max is 8 weeks, below weeks_min, which is 9 weeks; write weeks_max at or above weeks_min")]
+    [InlineData(
+        "emerge_plateau",
+        "24 C",
+        "emerge_plateau is 24 C, below emerge_optimum, which is 25 C; write emerge_plateau at or above emerge_optimum"
     )]
     [InlineData(
         "discard_after_days",
         "10",
         "discard_after_days is 10 days, not above hold_days, which is 10 days; write discard_after_days above hold_days"
     )]
+    [InlineData("field_above", "7 C", "field_above is 7 C, below damage_below, which is 7.2 C; write field_above at or above damage_below")]
     [InlineData("days_to_ready", "8", null)]
     [InlineData(
         "germinate_at",
@@ -186,7 +249,7 @@ public class ShelfTests
         FaultMessageTests.AssertFaults(
             TestFolder.Faults(others: ("crops.csv", "id,like\nnew,\nborrower,tomatto\na,b\nb,a\ntomato,\ntomato,\n,x\n")),
             "crops.csv:2:1: the new crop \"new\" lacks hardiness, emerge_base, emerge_optimum, emerge_ceiling, emerge_heat, "
-                + "emerge_sigma and 28 more; "
+                + "emerge_sigma and 27 more; "
                 + "fill these in, or name a related crop in the column like to borrow them from",
             "crops.csv:3:10: there is no crop \"tomatto\" to borrow from; did you mean \"tomato\"",
             "crops.csv:5:3: like leads from \"b\" back to itself; name a crop that does not borrow from this one",

@@ -91,8 +91,8 @@ public class GoodsTests
     [Fact]
     public void A_bad_price_of_seed() =>
         Assert.Equal(
-            "plan.csv:2:25: thousand_seeds is \"12,50\", which has a comma in the number; write 12.50 with a decimal point",
-            Assert.Single(TestFolder.Faults(plan: "id,crop,plants,sow,thousand_seeds\na,tomato,100,2027-03-01,\"12,50\"\n"))
+            "plan.csv:2:25: thousand_seeds is \"1,250\", which may be 1250 or 1.25; write 1250 or 1.25",
+            Assert.Single(TestFolder.Faults(plan: "id,crop,plants,sow,thousand_seeds\na,tomato,100,2027-03-01,\"1,250\"\n"))
         );
 
     private static string With(string lines) => TestFolder.Site("[weather]", $"{lines}\n[weather]");

@@ -51,7 +51,7 @@ public class MatPowerTests
     [InlineData(
         "duty = 0.5",
         "site.toml:15:1: duty is given but the watts of the mats are not; add a line such as watts = 200, for all mats together, or "
-            + "watts_each_place = 16.7"
+            + "watts_each_place = 19.5"
     )]
     [InlineData(
         "watts = 100\nwatts_each_place = 10",

@@ -11,13 +11,13 @@ public class NormalsTests
     private const string RainDays = "rain_days = [10, 9, 10, 11, 12, 11, 10, 9, 9, 9, 10, 10]";
     private const string Rain = "rain = [70, 60, 80, 85, 95, 100, 105, 95, 90, 80, 75, 70]";
 
-    private static readonly string Good = string.Join('\n', Low, High, RainDays, Rain);
+    private static readonly string s_good = string.Join('\n', Low, High, RainDays, Rain);
 
     // The mean of a month is the share of wet days times their mean and the share of dry days times theirs.
     [Fact]
     public void Weather_is_made_whose_months_have_the_normals()
     {
-        var weather = Read(Good);
+        var weather = Read(s_good);
         Assert.Null(weather.Fitted);
         Assert.Equal("the monthly normals in site.toml", weather.Model.Source);
         var april = weather.Model.Months[3];
@@ -50,10 +50,10 @@ public class NormalsTests
     [Fact]
     public void Spreads_that_are_given_replace_the_assumption()
     {
-        Assert.Contains(Read(Good).Model.Assumptions, words =>
+        Assert.Contains(Read(s_good).Model.Assumptions, words =>
             words.StartsWith("Where the spread of daily temperatures is not given", StringComparison.Ordinal)
         );
-        var given = Read($"{Good}\n{Same("low_sd", "4")}\n{Same("high_sd", "\"9 F\"")}");
+        var given = Read($"{s_good}\n{Same("low_sd", "4")}\n{Same("high_sd", "\"9 F\"")}");
         Assert.DoesNotContain(given.Model.Assumptions, words =>
             words.StartsWith("Where the spread of daily temperatures is not given", StringComparison.Ordinal)
         );
@@ -104,12 +104,12 @@ public class NormalsTests
         "site.toml:30:11: low_sd is \"0\"; write a value from 0.1 C to 20 C"
     )]
     public void Bad_normals_say_where_and_what(string old, string replacement, string message) =>
-        Assert.Equal(message, Assert.Single(TestFolder.Faults(Site(Good.Replace(old, replacement, StringComparison.Ordinal)))));
+        Assert.Equal(message, Assert.Single(TestFolder.Faults(Site(s_good.Replace(old, replacement, StringComparison.Ordinal)))));
 
     [Fact]
     public void Every_bad_month_is_named() =>
         FaultMessageTests.AssertFaults(
-            TestFolder.Faults(Site(Good.Replace("[-5, -4,", "[\"cold\", \"90 C\",", StringComparison.Ordinal))),
+            TestFolder.Faults(Site(s_good.Replace("[-5, -4,", "[\"cold\", \"90 C\",", StringComparison.Ordinal))),
             "site.toml:26:8: low is \"cold\", which is not a number; write a temperature such as 60 F or 15.5 C",
             "site.toml:26:16: low is \"90 C\", which is 90 C; write a temperature from -60 C to 55 C, with its unit, such as 60 F"
         );

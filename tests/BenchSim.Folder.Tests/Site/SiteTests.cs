@@ -20,6 +20,39 @@ public class SiteTests
     public void Whole_trays_lie_all_one_way_whichever_way_holds_more(double length, double width, int places) =>
         Assert.Equal(places, BenchPlaces.Of(length, width));
 
+    // A mat of 48 x 20 in (1219.2 x 508 mm) holds 4 trays side by side: 4 x 11.00 in = 44 in, and 21.22 in hangs over by 1.22; one of
+    // 60 x 21 in holds 5: 55 in, and 0.22 in over; of 48 x 24 in 4. A mat for one tray is 10 x 20 in: 1 in and 1.22 in over. On 20 x 20 in
+    // a second tray would hang 2 in over the side.
+    [Theory]
+    [InlineData(48, 20, 4)]
+    [InlineData(20, 48, 4)]
+    [InlineData(60, 21, 5)]
+    [InlineData(48, 24, 4)]
+    [InlineData(10, 20, 1)]
+    [InlineData(20, 20, 1)]
+    [InlineData(9, 20, 0)]
+    public void A_mat_holds_the_trays_it_is_sold_for(double lengthIn, double widthIn, int places) =>
+        Assert.Equal(places, BenchPlaces.OnMat(lengthIn * 0.0254, widthIn * 0.0254));
+
+    [Fact]
+    public void Nothing_of_a_mat_is_kept_free_to_work()
+    {
+        using var folder = new TestFolder(TestFolder.Site("places = 10", "length = \"60 in\"\nwidth = \"21 in\""));
+        var mat = folder.Read().Scenario!.Spaces[0];
+        Assert.Equal(("5", "60 in by 21 in: 5 whole trays side by side"), ($"{mat.Places}", mat.PlacesNote));
+    }
+
+    [Fact]
+    public void The_usable_share_is_not_for_a_mat()
+    {
+        var site = TestFolder.Site("places = 10", "length = \"60 in\"\nwidth = \"21 in\"\nusable = 0.9");
+        Assert.EndsWith(
+            "usable is not for a mat, on which trays lie side by side; take it out",
+            Assert.Single(TestFolder.Faults(site)),
+            StringComparison.Ordinal
+        );
+    }
+
     [Theory]
     [InlineData("", 159)] // 168 x 0.95 = 159.6
     [InlineData("usable = 1.0", 168)]
@@ -259,4 +292,29 @@ public class SiteTests
                 + "its places",
             "site.toml:1:1: there is no section [weather]; add a line [weather] with its keys below it"
         );
+
+    // One house and three spaces stand in the good site. Each added one is two lines; the first too many is number 501.
+    [Theory]
+    [InlineData("house", 499, 0)]
+    [InlineData("house", 500, 1)]
+    [InlineData("house", 9999, 1)]
+    [InlineData("space", 497, 0)]
+    [InlineData("space", 498, 1)]
+    public void A_site_has_a_stated_number_of_houses_and_spaces(string section, int added, int faults)
+    {
+        var more = section == "house" ? "" : "kind = \"bench\"\nplaces = 1\n";
+        var site = FarmFolder.GoodSite.TrimEnd() + "\n";
+        var found = TestFolder.Faults(
+            site + string.Concat(Enumerable.Range(0, added).Select(number => $"[[{section}]]\nid = \"x{number}\"\n{more}"))
+        );
+        Assert.Equal(faults, found.Length);
+        var (has, lines, alike) = section == "house" ? (1, 2, "houses that are kept alike") : (3, 4, "spaces that are used alike");
+        var line = site.Count(letter => letter == '\n') + ((500 - has) * lines) + 1;
+        Assert.All(found, fault =>
+            Assert.Equal(
+                $"site.toml:{line}:1: the site has {has + added} [[{section}]], and may have up to 500; put {alike} into one",
+                fault
+            )
+        );
+    }
 }

@@ -90,7 +90,8 @@ public class QuantityTests
     public void Lines_in_a_number_are_not_repeated_as_they_are()
     {
         Assert.False(QuantityText.TryRead("1,5\n2,5\n3,5", Quantity.Rain, UnitSystem.Metric, out _, out var problem));
-        Assert.Equal("write one number with a decimal point and without commas", problem!.Instead);
+        Assert.DoesNotContain('\n', problem!.What);
+        Assert.Equal("write mm, in or cm, for example 25 mm or 1 in", problem.Instead);
     }
 
     private static Quantity Of(string name) =>

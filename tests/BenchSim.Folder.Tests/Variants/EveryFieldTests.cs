@@ -11,13 +11,14 @@ public class EveryFieldTests
     private const string Constant = "kind = \"constant\"\nlow = \"12 C\"\nhigh = \"20 C\"";
     private const string Record = "kind = \"record\"\nfile = \"w.csv\"\nyear = 2015\ntemperature_unit = \"C\"\nrain_unit = \"mm\"";
 
-    private static readonly string Normals =
+    private static readonly string s_normals =
         $"kind = \"normals\"\nlow = {Twelve("5")}\nhigh = {Twelve("15")}\nrain = {Twelve("60")}\nrain_days = {Twelve("9")}\n"
         + $"low_sd = {Twelve("3")}\nhigh_sd = {Twelve("4")}";
 
     private const string Site = """
         [site]
         name = "Test farm"
+        latitude = 42
         [season]
         opens = 2027-01-18
         closes = 2027-06-30
@@ -62,6 +63,12 @@ public class EveryFieldTests
         id = "table"
         kind = "table"
         places = 40
+        [[mishap]]
+        id = "mice"
+        chance = 0.2
+        from = 2027-03-10
+        to = 2027-03-20
+        loss = 0.1
         [seed]
         moisture = "8 %"
         storage = "10 C"
@@ -78,7 +85,7 @@ public class EveryFieldTests
     private const string Crops = "id,like,harvest_after_days,harvest_days\nown,tomato,20,30\n";
 
     /// <summary>Another value of each key that the kind alone does not give, with what must be said beside it.</summary>
-    private static readonly Dictionary<string, string> Special = new(StringComparer.Ordinal)
+    private static readonly Dictionary<string, string> s_special = new(StringComparer.Ordinal)
     {
         ["site.question"] = "\"Does it fit?\"",
         ["season.closes"] = "2027-06-20",
@@ -94,6 +101,11 @@ public class EveryFieldTests
         ["house.fuel"] = "\"oil\"",
         ["house.efficiency"] = "\"90 %\"",
         ["house.design_low"] = "\"-10 C\"",
+        ["mishap.from"] = "2027-03-12",
+        ["mishap.to"] = "2027-03-25",
+        ["mishap.house"] = "\"main\"",
+        ["mishap.space"] = "\"bench\"",
+        ["mishap.crop"] = "\"tomato\"",
         ["space.kind"] = "\"table\"",
         ["space.house"] = "\"gable\"",
         ["space.temperature"] = "\"20 C\"",
@@ -101,10 +113,13 @@ public class EveryFieldTests
         ["rules.work_days"] = "[\"Mon\"]",
         ["rules.days_off"] = "[2027-03-01]",
         ["rules.sow_give_up_days"] = "9",
+        ["rules.hold_warning_days"] = "9",
         ["rules.light"] = Twelve("0.5"),
         ["relief.order"] = "[\"aisle\"]",
         ["seed.storage"] = "\"5 C\"",
         ["seed.moisture"] = "\"9 %\"",
+        ["mix.sold_in"] = "\"bag\"",
+        ["mix.loose_yield"] = "\"2 yd3\"",
         ["prices.currency"] = "\"$\"",
         ["weather.kind"] = "\"constant\"\nlow = 1\nhigh = 2",
         ["weather.low"] = "\"11 C\"",
@@ -123,12 +138,14 @@ public class EveryFieldTests
         ["plan.csv.method"] = "\"pot up\"\nflat = \"open-flat\"",
         ["plan.csv.tray"] = "\"72-cell\"",
         ["plan.csv.flat"] = "\"wide\"",
+        ["plan.csv.field_cover"] = "\"low tunnel\"",
         ["plan.csv.tested_on"] = "2027-01-01",
         ["plan.csv.thousand_seeds"] = "5",
         ["crops.csv.like"] = "\"pepper\"",
         ["crops.csv.hardiness"] = "\"hardy\"",
         ["crops.csv.emerge_base"] = "\"9 C\"",
         ["crops.csv.emerge_optimum"] = "\"29 C\"",
+        ["crops.csv.emerge_plateau"] = "\"31 C\"",
         ["crops.csv.emerge_ceiling"] = "\"41 C\"",
         ["crops.csv.emerge_sigma"] = "0.3",
         ["crops.csv.emerge_cv"] = "0.3",
@@ -141,18 +158,27 @@ public class EveryFieldTests
         ["crops.csv.days_to_ready"] = "60",
         ["crops.csv.counted_from"] = "\"emergence\"",
         ["crops.csv.includes_hardening"] = "\"no\"",
+        ["crops.csv.weeks_min"] = "5",
+        ["crops.csv.weeks_max"] = "9",
         ["crops.csv.bottom_heat"] = "\"no\"",
+        ["crops.csv.stand_loss_correlation"] = "0.3",
         ["crops.csv.growth_cv"] = "0.3",
         ["crops.csv.pot_up_days"] = "9",
         ["crops.csv.pot_up_check_days"] = "9",
         ["crops.csv.min_night"] = "\"9 C\"",
         ["crops.csv.benches"] = "[\"other\"]",
         ["crops.csv.mats"] = "[\"mats\"]",
+        ["crops.csv.finish"] = "[\"other\"]",
+        ["crops.csv.finish_at"] = "\"40 %\"\nfinish = [\"other\"]",
+        ["crops.csv.finish_after_days"] = "7\nfinish = [\"other\"]",
+        ["plan.csv.finish"] = "[\"other\"]",
+        ["plan.csv.finish_at"] = "\"40 %\"\nfinish = [\"other\"]",
+        ["plan.csv.finish_after_days"] = "7\nfinish = [\"other\"]",
         ["crops.csv.hardening_nights"] = "12",
         ["crops.csv.leave_mat_at"] = "\"60 %\"",
-        ["crops.csv.harden_above"] = "\"11 C\"",
+        ["crops.csv.table_above"] = "\"11 C\"",
         ["crops.csv.damage_below"] = "\"1 C\"",
-        ["crops.csv.field_above"] = "\"3 C\"",
+        ["crops.csv.field_above"] = "\"12 C\"",
         ["crops.csv.discard_after_days"] = "40",
         ["crops.csv.flat_discard_days"] = "40",
         ["crops.csv.tray"] = "\"72-cell\"",
@@ -202,7 +228,7 @@ public class EveryFieldTests
     {
         InputFile[] files =
         [
-            InputFile.Of("site.toml", Site + Normals),
+            InputFile.Of("site.toml", Site + s_normals),
             InputFile.Of("plan.csv", Plan),
             InputFile.Of("crops.csv", Crops),
             InputFile.Of("variants/v.toml", "[rules]\n"),
@@ -238,6 +264,7 @@ public class EveryFieldTests
         {
             "house" => $"[[house]]\nid = \"{(field.Name is "eave" or "ridge" ? "gable" : "main")}\"\n{line}",
             "space" => $"[[space]]\nid = \"{SpaceFor(field)}\"\n{line}",
+            "mishap" => $"[[mishap]]\nid = \"mice\"\n{line}",
             PlanFields.File => $"[[plan]]\nbatch = \"{(field.Name.Contains("flat", StringComparison.Ordinal) ? "p" : "a")}\"\n{line}",
             CropFields.File => $"[crops.own]\n{line}",
             _ => $"[{field.Section}]\n{line}",
@@ -254,13 +281,13 @@ public class EveryFieldTests
 
     private static string WeatherFor(string section, string key) =>
         section != "weather" ? Constant
-        : key is "rain_days" or "low_sd" or "high_sd" ? Normals
+        : key is "rain_days" or "low_sd" or "high_sd" ? s_normals
         : key is "kind" or "file" or "year" or "temperature_unit" or "rain_unit" ? Record
         : Constant;
 
     // Another value than the base has, by its kind where that is enough.
     private static string Another(Field field) =>
-        Special.TryGetValue($"{field.Section}.{field.Name}", out var value)
+        s_special.TryGetValue($"{field.Section}.{field.Name}", out var value)
             ? value
             : field.Kind.What switch
             {
@@ -271,6 +298,7 @@ public class EveryFieldTests
                 "difference" => "\"3 C\"",
                 "depth" or "depth, or list of 12" => "\"9 mm\"",
                 "length" => "\"4 m\"",
+                "output" => "\"9 kW\"",
                 "time" => "\"09:30\"",
                 "yes or no" => "true",
                 "text" or "name" => "\"Another\"",

@@ -33,6 +33,7 @@ public class VariantFaultTests
                 "[[space]]\nid = \"new\"\nkind = \"bench\"\n",
                 "variants/v.toml:1:1: [[space]] has no places; add a line such as places = 40, or length and width"
             },
+            { "replan = \"perhaps\"\n", "variants/v.toml:1:10: replan is \"perhaps\"; write \"yes\" or \"no\"" },
             { "remove = [\"matz\"]\n", "variants/v.toml:1:11: there is no house or space \"matz\" to remove; did you mean \"mats\"" },
             {
                 "remove = [\"mats\", \"table\"]\n",
@@ -44,14 +45,19 @@ public class VariantFaultTests
                 "variants/v.toml:1:19: the house \"main\" is removed, but the space \"bench\" is in it; remove that space too, or "
                     + "put it into another house"
             },
-            { "[crops.tomatoe]\nhold_days = 3\n", "variants/v.toml:1:1: there is no crop \"tomatoe\"; did you mean \"tomato\"" },
+            { "[crops.tomatoe]\npot_up_days = 3\n", "variants/v.toml:1:1: there is no crop \"tomatoe\"; did you mean \"tomato\"" },
             {
-                "[crops.tomato]\nhold_dais = 3\n",
-                "variants/v.toml:2:1: there is no key \"hold_dais\" in [crops.tomato]; did you mean \"hold_days\""
+                "[crops.tomato]\npot_up_dais = 3\n",
+                "variants/v.toml:2:1: there is no key \"pot_up_dais\" in [crops.tomato]; did you mean \"pot_up_days\""
             },
             {
-                "[crops.tomato]\nhold_days = -3\n",
-                "variants/v.toml:2:13: hold_days is -3, and cannot be negative; write a whole number, from 0 to 365"
+                "[crops.tomato]\nharden_above = \"11 C\"\n",
+                "variants/v.toml:2:1: there is no key \"harden_above\" in [crops.tomato]; write table_above, the forecast nights that let "
+                    + "trays go out, and damage_below, the night below which they are carried in"
+            },
+            {
+                "[crops.tomato]\nflat_discard_days = -3\n",
+                "variants/v.toml:2:21: flat_discard_days is -3, and cannot be negative; write a whole number, from 1 to 365"
             },
             {
                 "[[plan]]\nbatch = \"earli\"\nplants = 3\n",
@@ -77,8 +83,8 @@ public class VariantFaultTests
             },
             {
                 "[[plan]]\nbatch = \"early\"\nid = \"x\"\nplants = 3\n",
-                "variants/v.toml:3:1: there is no key \"id\" in [[plan]] of a variant: the name of a batch is its luck; choose "
-                    + "lines with batch = \"id\""
+                "variants/v.toml:3:1: there is no key \"id\" in [[plan]] of a variant: what is drawn for a batch depends on its name; "
+                    + "choose lines with batch = \"id\""
             },
             {
                 "[[plan]]\nbatch = \"early\"\nshift_days = 1.5\n",
@@ -94,8 +100,23 @@ public class VariantFaultTests
             },
             {
                 "[play]\nseed = 3\n",
-                "variants/v.toml:2:1: seed cannot change in a variant: every variant is played on the same luck; take the line out, "
+                "variants/v.toml:2:1: seed cannot change in a variant: every variant is played in the same seasons; take the line out, "
                     + "or change it in site.toml"
+            },
+            {
+                "[rules]\nlate_days = 10\n",
+                "variants/v.toml:2:1: late_days cannot change in a variant: base and variants are judged alike; take the line out, "
+                    + "or change it in site.toml"
+            },
+            {
+                "[rules]\nservice_goal = \"50 %\"\n",
+                "variants/v.toml:2:1: service_goal cannot change in a variant: base and variants are judged alike; take the line out, "
+                    + "or change it in site.toml"
+            },
+            {
+                "[crops.tomato]\nhold_days = 30\n",
+                "variants/v.toml:2:1: hold_days cannot change in a variant: base and variants are judged alike; take the line out, "
+                    + "or change it in crops.csv"
             },
             {
                 "[season]\nopens = 2027-02-01\n",

@@ -73,12 +73,12 @@ public class VariantTests
         var scenario = Read(
             """
             [rules]
-            late_days = 9
+            sow_wait_days = 9
             [weather]
             low = "10 C"
             """
         );
-        Assert.Equal(9, scenario.Rules.LateDays);
+        Assert.Equal(9, scenario.Rules.SowWaitDays);
         Assert.Equal(new ConstantWeather(10, 20, 0), scenario.Weather with { Written = new() });
         Assert.Equal(
             new ConstantWeather(1, 2, 0),
@@ -99,14 +99,14 @@ public class VariantTests
     [Fact]
     public void Cells_of_a_crop_replace_with_or_without_a_row_in_crops_csv()
     {
-        var scenario = Read("[crops.tomato]\nhold_days = 3\nbenches = [\"bench\"]\n");
+        var scenario = Read("[crops.tomato]\nflat_discard_days = 3\nbenches = [\"bench\"]\n");
         var tomato = scenario.Crops.Single(crop => crop.Id == "tomato");
-        Assert.Equal((3, "bench"), (tomato.HoldDays, tomato.Benches.Single()));
+        Assert.Equal((3, "bench"), (tomato.FlatDiscardDays, tomato.Benches.Single()));
 
-        using var folder = Folder("[crops.tomato]\nhold_days = 3\n");
-        folder.Write("crops.csv", "id,hold_days,discard_after_days\ntomato,5,25\n");
+        using var folder = Folder("[crops.tomato]\ndiscard_after_days = 30\n");
+        folder.Write("crops.csv", "id,discard_after_days,flat_discard_days\ntomato,25,25\n");
         tomato = Read(folder).Crops.Single(crop => crop.Id == "tomato");
-        Assert.Equal((3, 25), (tomato.HoldDays, tomato.DiscardAfterDays));
+        Assert.Equal((30, 25), (tomato.DiscardAfterDays, tomato.FlatDiscardDays));
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using BenchSim.Report.Case;
 using BenchSim.Report.Tests.Pdf;
 using BenchSim.Report.Tests.Synthetic;
 using BenchSim.Report.Words;
+using BenchSim.Season.Inputs;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Tests.Case;
@@ -34,8 +35,8 @@ public sealed class CaseBookTests
         // Wilson's interval of 110 of 200: (p + z²/2n ± z √(p(1-p)/n + z²/4n²)) / (1 + z²/n) = 0.481 to 0.617; of 180: 0.851 to 0.934.
         AssertSays(
             text,
-            "Without it the plan fits in 55 % of 200 seasons (95 % interval 48 to 62 %); with it in 90 % of 200 seasons (95 % "
-                + "interval 85 to 93 %)."
+            "Without it the plan fits in 55 % of 200 seasons (95 % interval 48.1 to 61.7 %); with it in 90 % of 200 seasons (95 % "
+                + "interval 85.1 to 93.4 %)."
         );
         AssertSays(text, "Question: Do the mats carry us through April? What does \"more-mats\" change?");
         AssertSays(text, "Plants out in time: 4,120 plants instead of 4,000, 120 more (100 to 140).");
@@ -47,6 +48,18 @@ public sealed class CaseBookTests
         Assert.DoesNotContain("Latelate", text, StringComparison.Ordinal);
     }
 
+    // A tray wants the first space on its list; a second house only takes what the first has no room for.
+    [Fact]
+    public void A_space_that_is_no_first_choice_is_not_told_as_unwanted()
+    {
+        var spring = CaseSample.Spring();
+        SpaceResult Overflow(SpaceResult space) =>
+            space.Space.Kind == SpaceKind.Bench ? space with { Wanted = [.. space.Wanted.Select(day => day with { P50 = 0 })] } : space;
+        var text = Text(spring with { Changed = spring.Changed! with { Spaces = [.. spring.Changed.Spaces.Select(Overflow)] } });
+        AssertSays(text, "places, no tray's first choice, it takes what finds no place elsewhere,");
+        AssertSays(text, "Both are judged by this one rule.");
+    }
+
     [Fact]
     public void A_plan_by_itself_is_answered_by_the_verdict()
     {
@@ -54,10 +67,44 @@ public sealed class CaseBookTests
         var text = Text(CaseSample.Run(study));
         var verdict = Verdict.Of(study);
 
-        AssertSays(text, "Answer: " + verdict.Headline);
+        AssertSays(text, $"Answer: {verdict.Headline} {verdict.Chance}");
         AssertSays(text, verdict.Sentences[0]);
-        AssertSays(text, "No money is reckoned here: this report looks at one plan by itself.");
+        AssertSays(text, "There is no money case here: this report looks at one plan by itself.");
         Assert.All(verdict.LeavesOut, sentence => AssertSays(text, sentence));
+    }
+
+    [Fact]
+    public void Mishaps_are_told_with_what_they_cost()
+    {
+        var study = SyntheticStudy.Spring();
+        Mishap heater = new()
+        {
+            Id = "heater",
+            Name = "A night without heat",
+            Chance = 0.1,
+            From = new DateOnly(2027, 3, 1),
+            To = new DateOnly(2027, 4, 15),
+            SpaceId = "main",
+            Loss = 0.3,
+        };
+        var text = Text(
+            CaseSample.Run(
+                study with
+                {
+                    Plan = study.Plan with { Scenario = study.Plan.Scenario with { Mishaps = [heater] } },
+                    PlantsLostToMishaps = study.PlantsLate,
+                }
+            )
+        );
+        AssertSays(
+            text,
+            "Mishaps, each at most once a season: \"A night without heat\" in 10 % of seasons, on a day from 1 March 2027 to 15 April 2027 "
+                + "(Main house benches: 30 % of the plants lost)."
+        );
+        AssertSays(text, "plants lost to mishaps" + Numbers.Short(study.PlantsLate.Mean));
+        AssertSays(text, "mishaps by their chance, at most once a season");
+        AssertSays(text, "But for the mishaps counted, pests, disease, breakdowns,");
+        Assert.DoesNotContain("ishap", Text(CaseSample.Run(study)).Replace("No mishap is counted", "", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -68,15 +115,15 @@ public sealed class CaseBookTests
         AssertSays(
             text,
             "With the figures given it pays on average: over 10 years the net present value is $622 (95 % interval $313 to $930, "
-                + "200 seasons). Not counted, for want of a price: labour."
+                + "200 seasons). Not counted, as it has no price: labour."
         );
-        AssertSays(text, "It pays in 97 % of 10,000 lives drawn from the 200 seasons played (95 % interval 93 to 99 %).");
+        AssertSays(text, "It pays in 97 % of 10,000 runs of 10 years drawn from the 200 seasons played (95 % interval 93 to 99 %).");
         AssertSays(text, "net benefit of a year$210$170 to $250");
         AssertSays(text, "It pays if the value of a plant on time is at least $1.33 ($1.10 to $1.70); $2.00 is given.");
-        AssertSays(text, "No life up to 60 years makes it pay, though other seasons might have said otherwise.");
+        AssertSays(text, "No life up to 60 years makes it pay, though other seasons might have shown something else.");
         AssertSays(text, "It pays whatever the discount rate; 5 % is given.");
         AssertSays(text, "a plant more in time is worth $2.00. Their source, in the words of the variant: “made up”.");
-        AssertSays(text, "This is reckoning for planning and no financial advice.");
+        AssertSays(text, "This is a calculation for planning, not financial advice.");
         AssertSays(
             text,
             "Ask about permits first. Whether a structure stands up to snow and wind is for a licensed engineer and the local "
@@ -88,7 +135,7 @@ public sealed class CaseBookTests
     [Trait("Category", "Slow")]
     [InlineData(CasePaper.A4, 210, 297)]
     [InlineData(CasePaper.Letter, 215.9, 279.4)]
-    public void Every_case_has_its_sections_in_two_to_six_pages(CasePaper paper, double width, double height)
+    public void Every_case_has_its_sections_in_two_to_six_pages_behind_the_summary(CasePaper paper, double width, double height)
     {
         var tiny = SyntheticStudy.Tiny();
         CaseInput[] cases =
@@ -113,9 +160,60 @@ public sealed class CaseBookTests
             }
 
             var sizes = PdfReader.Sizes(pdf).ToArray();
-            Assert.InRange(sizes.Length, 2, 6);
+            Assert.InRange(sizes.Length, 2, input.Comparison is null ? 6 : 7);
             Assert.All(sizes, size => Assert.Equal((width, height), (Math.Round(size.Width, 1), Math.Round(size.Height, 1))));
         }
+    }
+
+    // What a lender reads is one page, whatever stands in the files; the report itself begins on the next.
+    [Theory]
+    [InlineData(CasePaper.A4)]
+    [InlineData(CasePaper.Letter)]
+    public void The_summary_of_a_change_is_the_first_page_and_no_more(CasePaper paper)
+    {
+        var spring = CaseSample.Spring(paper);
+        foreach (var input in new[] { spring, CaseSample.WithMoney(spring), CaseSample.Hostile(paper) })
+        {
+            var pages = PdfReader.Texts(CaseBook.Write(input, CaseSample.Inputs));
+            string[] parts =
+            [
+                "Summary for a lender",
+                "What is asked for",
+                "What it brings",
+                "What it costs, and when it is paid back",
+                "What this rests on",
+                "Cautions",
+                "financial advice",
+                "page 1 of",
+            ];
+            var at = 0;
+            foreach (var part in parts)
+            {
+                at = pages[0].IndexOf(part, at, StringComparison.Ordinal);
+                Assert.True(at >= 0, part);
+            }
+
+            Assert.StartsWith("1. Question and answer", pages[1], StringComparison.Ordinal);
+        }
+
+        Assert.DoesNotContain("Summary for a lender", Text(CaseSample.Run(SyntheticStudy.Tiny())), StringComparison.Ordinal);
+    }
+
+    // 4,000 and 4,120 plants in time, 120 more (100 to 140); $2,000 to build is what the sample's terms say, and 10 years of use.
+    [Fact]
+    public void The_summary_says_what_is_asked_for_what_it_brings_and_when_it_is_paid_back()
+    {
+        var input = CaseSample.WithMoney(CaseSample.Spring());
+        var page = PdfReader.Texts(CaseBook.Write(input, CaseSample.Inputs))[0];
+        Assert.Contains(
+            $"{InvestNames.Money(input.Money!.Terms.Capital, "$")} to build or buy what \"more-mats\" changes, for 10 years of use.",
+            page,
+            StringComparison.Ordinal
+        );
+        Assert.Contains("+120 (+100 to +140)", page, StringComparison.Ordinal);
+        Assert.Contains("55 %90 %+35 points (+28 to +42.1)", page, StringComparison.Ordinal);
+        Assert.Contains("years until it is paid back", page, StringComparison.Ordinal);
+        Assert.Contains("It pays if the value of a plant on time is at least $1.33", page, StringComparison.Ordinal);
     }
 
     [Theory]

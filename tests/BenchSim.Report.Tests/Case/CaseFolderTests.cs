@@ -17,7 +17,7 @@ public sealed class CaseFolderTests : IDisposable
         CaseFolder.Write(_folder.In("case"), CaseSample.Spring(), CaseSample.Inputs, CancellationToken.None);
 
         var files = TemporaryFolder.Files(_folder.In("case"));
-        Assert.Equal([".benchsim-report", "case.pdf", "inputs/plan.csv", "inputs/site.toml"], files.Keys.ToArray());
+        Assert.Equal([".benchsim-files", ".benchsim-report", "case.pdf", "inputs/plan.csv", "inputs/site.toml"], files.Keys.ToArray());
         Assert.Equal(CaseSample.Inputs[0].Bytes.ToArray(), files["inputs/plan.csv"]);
         Assert.Equal("%PDF-"u8.ToArray(), files["case.pdf"][..5]);
     }
@@ -31,7 +31,7 @@ public sealed class CaseFolderTests : IDisposable
 
         File.WriteAllText(_folder.In("case/mine.txt"), "mine");
         Assert.Throws<ReportRefusedException>(() => CaseFolder.Check(_folder.In("case")));
-        ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), CaseSample.Inputs, null, CancellationToken.None);
+        ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), CaseSample.Inputs, null, null, CancellationToken.None);
         Assert.Throws<ReportRefusedException>(() =>
             CaseFolder.Write(_folder.In("report"), CaseSample.Spring(), CaseSample.Inputs, CancellationToken.None)
         );
@@ -55,7 +55,7 @@ public sealed class CaseFolderTests : IDisposable
         var study = SyntheticStudy.Tiny();
         ReportFolder.Write(_folder.In("report"), study, CaseSample.Inputs, null, CaseSample.Run(study), CancellationToken.None);
         Assert.True(File.Exists(_folder.In("report/case.pdf")));
-        ReportFolder.Write(_folder.In("report"), study, CaseSample.Inputs, null, CancellationToken.None);
+        ReportFolder.Write(_folder.In("report"), study, CaseSample.Inputs, null, null, CancellationToken.None);
         Assert.False(File.Exists(_folder.In("report/case.pdf")));
     }
 }

@@ -73,12 +73,13 @@ public class BasisTests
     public void Values_of_a_house_come_in_the_units_of_the_site(string key, UnitSystem units, string text)
     {
         // A square metre is 10.764 square feet, a cubic metre 35.315 cubic feet; 5.678 W/m2K are 1 Btu/h ft2 F; -14.5 C are 5.9 F.
-        var heat = SyntheticHeat.House() with { Sources = SyntheticPlan.Sources((key, Trust.User, "")) };
+        var body = SyntheticHeat.Body() with { Sources = SyntheticPlan.Sources((key, Trust.User, "")) };
         var house = new House
         {
             Id = "main",
             Name = "Main house",
-            Heat = heat,
+            Body = body,
+            Heat = SyntheticHeat.House(),
         };
         var scenario = ScenarioFields.Nothing with { Units = units, Houses = [house] };
         Assert.Equal(text, SourcedValue.Of(scenario).Last(value => value.Column == key).Value);

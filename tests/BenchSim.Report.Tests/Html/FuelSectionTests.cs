@@ -109,6 +109,7 @@ public class FuelSectionTests
                     Id = "a",
                     Name = "A",
                     NightC = 10,
+                    Body = SyntheticHeat.Body(),
                     Heat = SyntheticHeat.House(),
                 }
             ),
@@ -170,7 +171,7 @@ public class FuelSectionTests
             Assert.Contains(words, cautions[0], StringComparison.Ordinal);
         }
 
-        foreach (var words in new[] { HeatCautions.Mats, HeatCautions.Circuit })
+        foreach (var words in new[] { HeatCautions.Mats, HeatCautions.CircuitLimits })
         {
             Assert.Contains(words, cautions[1], StringComparison.Ordinal);
         }
@@ -196,8 +197,8 @@ public class FuelSectionTests
     [Fact]
     public void Only_batches_sown_in_their_trays_have_ways_to_a_stand()
     {
-        // b01 is sown in its trays, b02 is potted up. As planned: 288 seeds at 25 a thousand, 4 trays of 3.4 litres at 0.30 and 4 minutes
-        // at 18 an hour: 7.20 + 4 (1.02 + 1.20) = 16.08.
+        // b01 is sown in its trays, b02 is potted up. As planned: 288 seeds at 25 a thousand, 4 trays of 3.4 litres, 4 loose, at 0.30 and
+        // 4 minutes at 18 an hour: 7.20 + 4 (1.20 + 1.20) = 16.80.
         var batches = Page(SyntheticStudy.Tiny()).Descendants("section").Single(section => (string?)section.Attribute("id") == "batches");
         string[] rows =
         [
@@ -208,7 +209,7 @@ public class FuelSectionTests
                 .Select(row => string.Join(" | ", row.Elements().Select(cell => cell.Value))),
         ];
 
-        Assert.Equal("b01 | as planned | 4 | 1 | 288 | 93 % | $16.08", rows[0]);
+        Assert.Equal("b01 | as planned | 4 | 1 | 288 | 93 % | $16.80", rows[0]);
         Assert.Equal(4, rows.Length);
         Assert.All(rows, row => Assert.StartsWith("b01", row, StringComparison.Ordinal));
     }

@@ -66,7 +66,7 @@ public class ReportPageTests
     [Fact]
     public void The_page_goes_from_the_verdict_by_the_spaces_and_batches_to_the_cautions() =>
         Assert.Equal(
-            "verdict, glance, spaces, shortage, waits, batches, growers, fuel, work, basis, cautions, files",
+            "verdict, glance, decides, spaces, shortage, waits, batches, growers, fuel, work, basis, cautions, files",
             string.Join(", ", Page(SyntheticStudy.Spring()).Descendants("section").Select(section => section.Attribute("id")!.Value))
         );
 
@@ -80,7 +80,7 @@ public class ReportPageTests
             .. page.Descendants("svg")
                 .Where(svg => ((string?)svg.Attribute("class") ?? "").Split(' ').Contains("chart", StringComparer.Ordinal)),
         ];
-        Assert.Equal(4 + 4 + 1, charts.Length);
+        Assert.Equal(4 + 4, charts.Length);
         Assert.All(charts, chart =>
         {
             var figure = chart.Ancestors("figure").Single();
@@ -207,9 +207,9 @@ public class ReportPageTests
         house with
         {
             Name = name,
-            Heat = house.Heat is null
+            Body = house.Body is null
                 ? null
-                : house.Heat with
+                : house.Body with
                 {
                     Covering = name,
                     Sources = SyntheticPlan.Sources(("covering", Trust.Memory, name)),

@@ -80,7 +80,7 @@ public class LabelPagesTests
                 .Select(hostile => new TrayLabel(
                     potted with
                     {
-                        Order = potted.Order with { Id = hostile, Grower = hostile },
+                        Order = potted.Order with { Id = hostile, Variety = hostile, Grower = hostile },
                         Crop = potted.Crop with { Name = hostile },
                     },
                     false,

@@ -33,23 +33,49 @@ public class CalendarFileTests
         Assert.Equal(calendar.Events.Count, calendar.Events.Select(each => each["UID"]).Distinct(StringComparer.Ordinal).Count());
     }
 
+    // Of 20 years, a night counts from 2 on. The first crop's are Monday, Wednesday, Thursday, Saturday and Sunday; the second gives reason
+    // to watch Tuesday too, and so joins Monday to Thursday in one event.
+    [Theory]
+    [InlineData(0, "20270503-20270504 20270505-20270507 20270508-20270510")]
+    [InlineData(2, "20270503-20270507 20270508-20270510")]
+    public void Only_nights_worth_watching_have_an_event_those_in_a_row_one(int onTuesday, string expected)
+    {
+        var content = PaperSample.Of(SyntheticPlan.Tiny());
+        var first = content.Nights[0];
+        TableWeek Week(Crop crop, params int[] coldYears) =>
+            first with
+            {
+                Monday = new DateOnly(2027, 5, 3),
+                Crop = crop,
+                Years = 20,
+                Nights = [.. coldYears.Select((years, at) => new TableNight(new DateOnly(2027, 5, 3).AddDays(at), 5, years, 0))],
+            };
+        var other = first.Crop with { Id = "other", Name = "Other" };
+        content = content with { Nights = [Week(first.Crop, 2, 1, 3, 4, 0, 2, 20), Week(other, 0, onTuesday, 0, 0, 1)] };
+        var covers = Covers(content);
+
+        Assert.Equal(expected, string.Join(' ', covers.Select(each => $"{each["DTSTART;VALUE=DATE"]}-{each["DTEND;VALUE=DATE"]}")));
+        Assert.Equal(covers.Length, covers.Select(each => each["UID"]).Distinct(StringComparer.Ordinal).Count());
+        Assert.Equal(onTuesday > 0, covers[0]["DESCRIPTION"].Contains("Other, 4 May: cover it below ", StringComparison.Ordinal));
+        Assert.Contains("a chance of 10 % to 100 % a night.", covers[^1]["DESCRIPTION"], StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Weeks_with_cold_nights_have_an_event_over_their_nights()
     {
         // 4 C every night, and the crops are covered below 7 C: every night on the table is cold.
         var content = PaperSample.Of(SyntheticPlan.Tiny());
-        var covers = SmallCalendar.Read(CalendarFile.Write(content)).Events.Where(each => each["CATEGORIES"] == "Cover").ToArray();
+        var covers = Covers(content);
 
-        Assert.Equal(content.Nights.Length, covers.Length);
+        Assert.Equal(content.Nights.DistinctBy(week => (week.Monday, week.Table.Id)).Count(), covers.Length);
         var first = content.Nights[0];
         Assert.Equal(first.Nights[0].On.ToString("yyyyMMdd", CultureInfo.InvariantCulture), covers[0]["DTSTART;VALUE=DATE"]);
         Assert.Equal(first.Nights[^1].On.AddDays(1).ToString("yyyyMMdd", CultureInfo.InvariantCulture), covers[0]["DTEND;VALUE=DATE"]);
-        Assert.Contains(
-            $"on {first.Nights.Length} of {first.Nights.Length} nights (below 45 °F)",
-            covers[0]["DESCRIPTION"],
-            StringComparison.Ordinal
-        );
+        Assert.Contains("cover it below 45 °F, a chance of 100 % a night.", covers[0]["DESCRIPTION"], StringComparison.Ordinal);
     }
+
+    private static Dictionary<string, string>[] Covers(PaperContent content) =>
+        [.. SmallCalendar.Read(CalendarFile.Write(content)).Events.Where(each => each["CATEGORIES"] == "Cover")];
 
     [Fact]
     public void Hostile_names_stay_text_and_start_no_line_of_their_own()

@@ -9,7 +9,7 @@ namespace BenchSim.Report.Tests.Papers;
 internal static class PaperSample
 {
     /// <summary>The papers of a plan, all dates.</summary>
-    public static PaperContent Of(SeasonPlan plan) => PaperContent.Of(plan, null, null);
+    public static PaperContent Of(SeasonPlan plan) => PaperContent.Of(plan, null, null, null);
 
     /// <summary>Twelve batches, each with hostile text in every field a user writes.</summary>
     public static SeasonPlan Hostile()
@@ -34,6 +34,7 @@ internal static class PaperSample
                             {
                                 Id = names[at % names.Length] + at,
                                 Grower = names[at % names.Length],
+                                Variety = names[at % names.Length],
                                 PacketId = names[at % names.Length],
                                 Note = names[at % names.Length],
                             },

@@ -16,9 +16,13 @@ public sealed class PapersFolderTests : IDisposable
     public void All_papers_are_written_and_told()
     {
         var summary = Write("papers");
-        string[] names = [.. TemporaryFolder.Files(_folder.In("papers")).Keys.Where(name => name != ".benchsim-report")];
+        string[] names =
+        [
+            .. TemporaryFolder.Files(_folder.In("papers")).Keys.Where(name => !name.StartsWith(".benchsim", StringComparison.Ordinal)),
+        ];
         Assert.Equal(
-            "calendar.ics cold-nights.csv labels.csv labels.pdf order.csv order.html work-list.csv work-list.html workbook.xlsx",
+            "calendar.ics cold-nights.csv columns.csv labels.csv labels.pdf order.csv order.html work-list.csv work-list.html "
+                + "workbook.xlsx",
             string.Join(' ', names.Order(StringComparer.Ordinal))
         );
         Assert.Equal(names.Order(StringComparer.Ordinal), summary.Files.Order(StringComparer.Ordinal));
@@ -42,15 +46,15 @@ public sealed class PapersFolderTests : IDisposable
     {
         Write("papers");
         Write("papers", new PaperSettings { Kinds = PaperKinds.Calendar });
-        Assert.Equal(".benchsim-report calendar.ics", string.Join(' ', TemporaryFolder.Files(_folder.In("papers")).Keys));
+        Assert.Equal(".benchsim-files .benchsim-report calendar.ics", string.Join(' ', TemporaryFolder.Files(_folder.In("papers")).Keys));
         Write("papers");
-        Assert.Equal(10, TemporaryFolder.Files(_folder.In("papers")).Count);
+        Assert.Equal(12, TemporaryFolder.Files(_folder.In("papers")).Count);
     }
 
     [Fact]
     public void A_report_of_a_run_and_folders_of_others_are_left_alone()
     {
-        ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), [], null, CancellationToken.None);
+        ReportFolder.Write(_folder.In("report"), SyntheticStudy.Tiny(), [], null, null, CancellationToken.None);
         Directory.CreateDirectory(_folder.In("mine"));
         File.WriteAllText(_folder.In("mine/letter.txt"), "dear");
         Write("papers");

@@ -32,14 +32,14 @@ public class WorkbookTests
         var content = PaperSample.Of(SyntheticPlan.Spring());
         var rows = new SmallWorkbook(Workbook.Write(content)).Rows("Work");
 
-        Assert.Equal("Week from|Date|Job|Batch|Crop|Grower|Pieces|Unit|Hours|What", string.Join('|', rows[0]));
+        Assert.Equal("Week from|Date|Job|Batch|Crop|Variety|Grower|Pieces|Unit|Hours|What", string.Join('|', rows[0]));
         Assert.Equal(content.Tasks.Length, rows.Length - 1);
         foreach ((var task, var row) in content.Tasks.Zip(rows[1..]))
         {
             Assert.Equal(task.On, row[1]);
             Assert.Equal(task.Batch.Order.Id, row[3]);
-            Assert.Equal((double)task.Pieces, row[6]);
-            Assert.Equal(task.Hours is { } hours ? Math.Round(hours, 4) : null, row[8]);
+            Assert.Equal((double)task.Pieces, row[7]);
+            Assert.Equal(task.Hours is { } hours ? Math.Round(hours, 4) : null, row[9]);
         }
     }
 
@@ -53,7 +53,7 @@ public class WorkbookTests
         plan = plan with
         {
             Scenario = plan.Scenario with { Units = units },
-            Batches = [.. plan.Batches.Select(batch => batch with { Crop = batch.Crop with { HardenAboveC = 7.2 } })],
+            Batches = [.. plan.Batches.Select(batch => batch with { Crop = batch.Crop with { TableAboveC = 7.2 } })],
         };
         var rows = new SmallWorkbook(Workbook.Write(PaperSample.Of(plan))).Rows("Nights");
         Assert.Equal((cold, carryIn), (rows[0][5], rows[0][8]));
@@ -72,16 +72,16 @@ public class WorkbookTests
         {
             Assert.Equal(
                 [batch.Order.Id, (double)batch.Order.Plants, batch.SowOn, (double)batch.Trays, (double)batch.Flats, (double)batch.Seeds],
-                new[] { row[0], row[3], row[4], row[12], row[14], row[15] }
+                new[] { row[0], row[4], row[5], row[13], row[15], row[16] }
             );
-            Assert.Equal(batch.PotUpOn, row[7]);
+            Assert.Equal(batch.PotUpOn, row[8]);
         }
 
         Assert.Equal(plan.Batches.Sum(batch => batch.Trays + batch.Flats), book.Rows("Labels").Length - 1);
-        var mix = book.Rows("Order").Single(row => row[0] is "mix" && row[5] is "litres");
+        var mix = book.Rows("Order").Single(row => row[0] is "mix" && row[6] is "litres");
 
-        // The synthetic tray and flat take 3.4 litres each.
-        Assert.Equal(plan.Batches.Sum(batch => batch.Trays + batch.Flats) * 3.4, (double)mix[4]!, 1e-6);
+        // The synthetic tray and flat take 3.4 litres each, 3.4 / 0.85 = 4 loose.
+        Assert.Equal(plan.Batches.Sum(batch => batch.Trays + batch.Flats) * 4.0, (double)mix[5]!, 1e-6);
     }
 
     [Fact]
@@ -95,10 +95,11 @@ public class WorkbookTests
         foreach ((var batch, var row) in plan.Batches.Zip(batches[1..]))
         {
             Assert.Equal(PlainText.OneLine(batch.Order.Id).Trim(), row[0]);
-            Assert.Equal(PlainText.OneLine(batch.Order.Note).Trim(), row[18]);
+            Assert.Equal(PlainText.OneLine(batch.Order.Note).Trim(), row[19]);
         }
 
         Assert.Contains(batches, row => row[1] is HostileNames.Formula);
+        Assert.Contains(batches, row => row[2] is HostileNames.Formula);
     }
 
     [Fact]
@@ -107,7 +108,7 @@ public class WorkbookTests
         var plan = SyntheticPlan.Tiny();
         plan = plan with { Batches = [plan.Batches[0] with { Order = plan.Batches[0].Order with { Note = "row _x0041_ of 3" } }] };
         var bytes = Workbook.Write(PaperSample.Of(plan));
-        Assert.Equal("row _x0041_ of 3", new SmallWorkbook(bytes).Rows("Batches")[1][18]);
+        Assert.Equal("row _x0041_ of 3", new SmallWorkbook(bytes).Rows("Batches")[1][19]);
     }
 
     [Fact]
@@ -125,6 +126,6 @@ public class WorkbookTests
         };
         var book = new SmallWorkbook(Workbook.Write(PaperSample.Of(plan)));
         Assert.Equal(5, book.Sheets.Count);
-        Assert.All(book.Rows("Order")[1..], row => Assert.Null(row[9]));
+        Assert.All(book.Rows("Order")[1..], row => Assert.Null(row[10]));
     }
 }

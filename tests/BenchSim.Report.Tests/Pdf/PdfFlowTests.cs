@@ -1,6 +1,5 @@
 using System.Globalization;
 using BenchSim.Report.Pdf;
-using SkiaSharp;
 
 namespace BenchSim.Report.Tests.Pdf;
 
@@ -61,25 +60,6 @@ public class PdfFlowTests
         flow.Finish();
 
         AssertWithinMargins(book.ToBytes(), PaperSize.Letter);
-    }
-
-    [Fact]
-    public void A_picture_keeps_its_shape_and_its_caption()
-    {
-        using var surface = SKSurface.Create(new SKImageInfo(40, 200));
-        surface.Canvas.Clear(SKColors.Red);
-        var png = surface.Snapshot().Encode(SKEncodedImageFormat.Png, 100).ToArray();
-        var pdf = Write(flow =>
-        {
-            flow.Paragraph("before");
-            flow.Picture(png, 170, "Caption below");
-        });
-
-        // 170 mm wide it would be 850 mm tall; it goes to a page of its own, smaller.
-        var pages = PdfReader.Texts(pdf);
-        Assert.Equal(2, pages.Length);
-        Assert.Contains("Caption below", pages[1], StringComparison.Ordinal);
-        AssertWithinMargins(pdf, PaperSize.A4);
     }
 
     [Fact]

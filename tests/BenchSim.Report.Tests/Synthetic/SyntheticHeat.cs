@@ -13,22 +13,29 @@ internal static class SyntheticHeat
     private static readonly double[] s_gallons = [200, 180, 130, 60, 12, 1, 0, 0, 4, 40, 110, 180];
 
     /// <summary>A shell of 100 square metres at 4 W/m2K without leaks: 400 W a kelvin.</summary>
-    public static HouseHeat House() =>
+    public static HouseBody Body() =>
         new()
         {
-            Shell = new HouseShell(60, 20, 20, 50, 30, 100),
+            Shell = new HouseShell(60, 20, 20, 50, 100, 10),
             Covering = "double polyethylene, inflated",
             UValue = 4,
             AirChanges = 0,
-            Fuel = Fuels.Propane,
-            Efficiency = 0.8,
-            Price = 2.5,
-            DesignOutdoorC = -14.5,
+            Transmission = 0.6,
             Sources = SyntheticPlan.Sources(
                 ("u_value", Trust.Seen, "table of coverings"),
                 ("air_changes", Trust.Memory, "recalled, a tight house"),
                 ("fuel_price", Trust.User, "")
             ),
+        };
+
+    /// <summary>A burner of propane.</summary>
+    public static HouseHeat House() =>
+        new()
+        {
+            Fuel = Fuels.Propane,
+            Efficiency = 0.8,
+            Price = 2.5,
+            DesignOutdoorC = -14.5,
         };
 
     /// <summary>Mats of 15 W a place on a circuit of 120 V and 15 A.</summary>
@@ -95,7 +102,7 @@ internal static class SyntheticHeat
                 GeneratedYears = 400,
                 TminLag1 = (0.69, 0.7),
                 TmaxLag1 = (0.67, 0.68),
-                LastFrostDay = null,
+                Springs = [],
                 Assumptions = [.. assumptions],
             }
         );

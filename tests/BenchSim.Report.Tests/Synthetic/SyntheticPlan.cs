@@ -103,6 +103,7 @@ internal static class SyntheticPlan
                     Name = "Main house",
                     NightC = 15.5,
                     DayC = 18,
+                    Body = SyntheticHeat.Body(),
                     Heat = SyntheticHeat.House(),
                 },
                 new House
@@ -227,12 +228,11 @@ internal static class SyntheticPlan
             PotUpCheckDays = 3,
             PotUpLoss = 0.05,
             HardeningNights = 7,
-            HardenAboveC = 7,
+            TableAboveC = 7,
             DamageBelowC = 2,
             FieldAboveC = 5,
             HoldDays = 7,
             DiscardAfterDays = 21,
-            FlatHoldDays = 4,
             FlatDiscardDays = 10,
             TrayId = "cell-72",
             Sources = Sources(

@@ -54,9 +54,15 @@ internal static class SyntheticRoom
         {
             Space = space,
             PlacesAdded = added,
+            PlantsInTime = Change(0, 0) with { Measure = Measures.PlantsInTime },
             LatePlantDays = Late(late, half),
             Fits = Fits(onlyVariant),
+            Waited = [Change(0, 0), Change(0, 0), Change(0, 0)],
+            Growing = Change(0, 0),
         };
+
+    /// <summary>A difference of a mean of 1,000, of 150 of 200 seasons.</summary>
+    public static MeasureChange Change(double difference, double half) => Late(difference, half);
 
     private static MeasureChange Late(double difference, double half) =>
         new()

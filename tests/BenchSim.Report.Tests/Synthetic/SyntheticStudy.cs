@@ -61,6 +61,7 @@ internal static class SyntheticStudy
             OverHeld = toy.Estimate(season => season.WaitingMost(SpaceKind.Table)),
             Discarded = toy.Estimate(season => season.WaitingMost(SpaceKind.Table) / 4),
             StillStanding = toy.Estimate(_ => 0),
+            PlantsLostToMishaps = toy.Estimate(_ => 0),
             ReliefUses =
             [
                 .. plan.Scenario.Rules.Reliefs.Select(

@@ -115,6 +115,16 @@ internal sealed class ToySummary(SeasonPlan plan, ToySeason[] capped, ToySeason[
             Shortage = Figures.Estimate([.. shortage.Select(x => (double)x)]),
             ShortageOn = Figures.Date(plan.FirstDay, firstWait.Select((day, season) => shortage[season] > 0 ? day + 4 : -1), _seasons),
             WorstWaiting = Estimate(season => Enumerable.Range(0, plan.Days).Max(day => own.Sum(index => season.Waiting[index][day]))),
+            WorstWaitingOn = Figures.Date(
+                plan.FirstDay,
+                capped.Select(season =>
+                    Enumerable.Range(0, plan.Days).MaxBy(day => own.Sum(index => season.Waiting[index][day])) is var worst
+                    && own.Any(index => season.Waiting[index][worst] > 0)
+                        ? worst
+                        : -1
+                ),
+                _seasons
+            ),
         };
     }
 

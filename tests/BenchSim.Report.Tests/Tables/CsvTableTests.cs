@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using BenchSim.Report.Tables;
 
@@ -38,7 +39,7 @@ public class CsvTableTests
     [Fact]
     public void Numbers_stay_numbers()
     {
-        var table = new CsvTable("a", "b", "c", "d", "e");
+        var table = Table("a", "b", "c", "d", "e");
         table.Number(-5).Number(-0.25).Number(double.NaN).Number(1e-9 * -1).Number(1234567.25);
 
         Assert.Equal("a,b,c,d,e\r\n-5,-0.25,,0,1234567.25\r\n", Text(table));
@@ -47,7 +48,7 @@ public class CsvTableTests
     [Fact]
     public void Dates_are_iso_and_none_is_blank()
     {
-        var table = new CsvTable("a", "b");
+        var table = Table("a", "b");
         table.Date(new DateOnly(2027, 4, 5)).Date(null);
 
         Assert.Equal("a,b\r\n2027-04-05,\r\n", Text(table));
@@ -57,9 +58,33 @@ public class CsvTableTests
     public void Half_of_a_surrogate_pair_becomes_the_replacement_character() => Assert.Equal("a\uFFFDb", Written("a\uD83Db"));
 
     [Fact]
-    public void A_table_begins_with_a_byte_order_mark() => Assert.Equal([0xEF, 0xBB, 0xBF, (byte)'a'], new CsvTable("a").ToBytes()[..4]);
+    public void A_table_begins_with_a_byte_order_mark() => Assert.Equal([0xEF, 0xBB, 0xBF, (byte)'a'], Table("a").ToBytes()[..4]);
 
-    private static string Written(string text) => Text(new CsvTable("x").Text(text))[3..^2];
+    [Fact]
+    public void A_table_reads_back_as_it_was_written()
+    {
+        string[] texts = ["", " led by a blank", "a;b", "tab\there", "say \"hi\"", "two\r\nlines", "Jalapeño, früh", "-5"];
+        var table = Table("text", "length", "behind");
+        foreach (var text in texts)
+        {
+            table.Text(text).Number(text.Length).Text(text);
+        }
+
+        string[][] rows =
+        [
+            ["text", "length", "behind"],
+            .. texts.Select(text => new[] { text, text.Length.ToString(CultureInfo.InvariantCulture), text }),
+        ];
+        Assert.Equal(rows, CsvRows.Of(table.ToBytes()));
+    }
+
+    [Fact]
+    public void A_row_that_stops_early_is_no_table() =>
+        Assert.Throws<InvalidOperationException>(() => Table("a", "b").Number(1).Number(2).Number(3).ToBytes());
+
+    private static CsvTable Table(params string[] columns) => new(columns.Select(column => new Column(column, "", "")));
+
+    private static string Written(string text) => Text(Table("x", "y").Text(text).Text("z"))[5..^4];
 
     private static string Text(CsvTable table) => Encoding.UTF8.GetString(table.ToBytes())[1..];
 }

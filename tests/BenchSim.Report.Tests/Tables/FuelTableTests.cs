@@ -1,4 +1,3 @@
-using System.Text;
 using BenchSim.Report.Tables;
 using BenchSim.Report.Tests.Synthetic;
 using BenchSim.Season.Inputs;
@@ -49,6 +48,5 @@ public class FuelTableTests
         return result with { Houses = [house], MatPower = [] };
     }
 
-    private static string[] Rows(StudyResult result) =>
-        Encoding.UTF8.GetString(FuelTable.Write(result)).Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
+    private static string[] Rows(StudyResult result) => [.. CsvRows.Of(FuelTable.Write(result)).Select(row => string.Join(',', row))];
 }

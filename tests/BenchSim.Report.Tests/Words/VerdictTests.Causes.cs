@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Report.Tests.Synthetic;
 using BenchSim.Report.Words;
+using BenchSim.Season.Inputs;
 using BenchSim.Study.Figures;
 using BenchSim.Study.Results;
 
@@ -14,10 +15,17 @@ public partial class VerdictTests
     {
         var causes = Causes(0).SetItem(Cause.ThrownOut, 660);
 
+        const string thrownOut =
+            "In 660 of the 660 seasons that do not fit, the cause is trays thrown out: even with room for all, they stood too long for ";
+        var result = Short() with { Causes = causes };
+        Assert.Equal(thrownOut + "the weather or the date.", Verdict.Of(result).Sentences[2]);
+
+        // Hands are named only where the site limits them.
+        var scenario = result.Plan.Scenario;
+        var hands = scenario with { Rules = scenario.Rules with { SetOutTraysADay = 40 } };
         Assert.Equal(
-            "In 660 of the 660 seasons that do not fit, the cause is trays thrown out: even with room for all, "
-                + "they stood too long for the weather, the date or want of hands.",
-            Verdict.Of(Short() with { Causes = causes }).Sentences[2]
+            thrownOut + "the weather, the date or lack of hands.",
+            Verdict.Of(result with { Plan = result.Plan with { Scenario = hands } }).Sentences[2]
         );
     }
 
@@ -29,7 +37,7 @@ public partial class VerdictTests
         Assert.Equal(
             [
                 "In 600 of the 660 seasons that do not fit, the cause is slow growth: plants are not ready in time even with room for all.",
-                "So more room alone would not mend it. Yet room is short as well: the most that is lacking on one day is typically "
+                "So more room alone would not mend it. Yet room is short as well: the largest shortage is typically "
                     + "12 heat mat places (between 8 and 17 in eight seasons of ten).",
             ],
             Verdict.Of(Short() with { Causes = causes }).Sentences.Skip(2).Take(2).ToArray()
@@ -42,7 +50,7 @@ public partial class VerdictTests
     [InlineData(164, "")]
     public void A_second_cause_of_a_quarter_of_the_seasons_is_named(int slow, string more) =>
         Assert.Equal(
-            $"In {660 - slow} of the 660 seasons that do not fit, the cause is want of room: with places without limit the same "
+            $"In {660 - slow} of the 660 seasons that do not fit, the cause is lack of room: with places without limit the same "
                 + $"season would have fitted.{more}",
             Verdict.Of(Short() with { Causes = Causes(660 - slow).SetItem(Cause.SlowGrowth, slow) }).Sentences[2]
         );
@@ -64,13 +72,13 @@ public partial class VerdictTests
     }
 
     [Theory]
-    [InlineData(660, 0, 0, "Of the 660 seasons that do not fit, all had trays that stood too long for want of a place.")]
+    [InlineData(660, 0, 0, "Of the 660 seasons that do not fit, in all trays stood too long without a place to go to.")]
     [InlineData(
         0,
         600,
         60,
-        "Of the 660 seasons that do not fit, 600 had fewer than 95 % of the plants in time and 60 had a batch that was sown too "
-            + "late or not in full."
+        "Of the 660 seasons that do not fit, in 600 fewer than 95 % of the plants were in time and in 60 a batch was sown too late "
+            + "or not in full."
     )]
     public void Conditions_that_fail_are_told_the_most_frequent_first(int overHeld, int tooFew, int late, string sentence) =>
         Assert.Equal(
@@ -94,7 +102,7 @@ public partial class VerdictTests
         var result = Short() with { Fits = Figures.Chance(999, 1000), FitsWeatherCounted = Figures.Chance(999, 1000), Causes = Causes(1) };
 
         Assert.Equal(
-            "The one season that does not fit had trays that stood too long for want of a place, and fewer than 95 % of the plants "
+            "In the one season that does not fit, trays stood too long without a place to go to, and fewer than 95 % of the plants were "
                 + "in time.",
             Verdict.Of(result with { OverHeldForPlace = one, TooFewInTime = one, SownTooLate = Figures.Chance(0, 1000) }).Sentences[1]
         );
@@ -111,7 +119,7 @@ public partial class VerdictTests
 
         Assert.StartsWith("The hardening table runs out: in 3 % of seasons", verdict.Sentences[3], StringComparison.Ordinal);
         Assert.Equal(
-            "The heat mats are blocked, not short: in 94 % of seasons (95 % interval 92 to 95 %) trays are refused a place, "
+            "The heat mats are blocked, not short: in 94 % of seasons (95 % interval 92.4 to 95.3 %) trays are refused a place, "
                 + "typically on 5 April (between 1 and 11 April in eight seasons of ten), though the plan never takes more places than "
                 + "there are; the trays there find no place on the hardening table.",
             verdict.Sentences[4]
@@ -134,9 +142,51 @@ public partial class VerdictTests
         );
     }
 
+    [Fact]
+    public void A_bench_that_is_full_beside_one_its_trays_may_not_use_is_named()
+    {
+        // Two benches, and all of a batch's benches is the first; it waits for it while both together have places enough.
+        var plan = SyntheticPlan.Make(
+            [
+                SyntheticPlan.Space("mats", "Heat mats", SpaceKind.Mat, 6),
+                SyntheticPlan.Space("warm", "Warm bench", SpaceKind.Bench, 20),
+                SyntheticPlan.Space("cold", "Cold bench", SpaceKind.Bench, 20),
+                SyntheticPlan.Space("table", "Table", SpaceKind.Table, 8),
+            ],
+            batches: 2,
+            days: 90
+        );
+        var result = Roomy(SyntheticStudy.Of(plan, 1000));
+        var group = result.Groups[1] with { RunsOut = Figures.Chance(30, 1000), Shortage = Estimate(0, 0, 0, 0, 0) };
+        var warm = result.Spaces[1];
+        warm = warm with
+        {
+            WaitedDays = Estimate(3, 3, 3, 3, 3) with { Mean = 3 },
+            Wanted = warm.Wanted.SetItem(3, warm.Wanted[3] with { Most = warm.Places[3] + 1 }),
+        };
+        var batch = result.Batches[0];
+        batch = batch with
+        {
+            Plan = batch.Plan with { Benches = [1] },
+            BlockedTrayDays = batch.BlockedTrayDays.SetItem(1, Estimate(3, 3, 3, 3, 3) with { Mean = 3 }),
+        };
+        result = result with
+        {
+            Groups = result.Groups.SetItem(1, group),
+            Spaces = result.Spaces.SetItem(1, warm),
+            Batches = result.Batches.SetItem(0, batch),
+        };
+
+        Assert.Equal(
+            "All benches together have places enough: what waits is meant for \"Warm bench\", and may not stand in every other space (too "
+                + "cold for it, not on its list, or shut for a time).",
+            VerdictSpaces.Elsewhere(result, group)
+        );
+    }
+
     [Theory]
-    [InlineData(5, 5, 5, 1000, "on the worst day of a season 5 trays have no place in at least eight seasons of ten.")]
-    [InlineData(0, 0, 5, 7, "in most seasons nothing is short, in the worst of them 9 trays found no place on one day.")]
+    [InlineData(5, 5, 5, 1000, "on the worst day of a season, typically 20 April, 5 trays have no place in at least eight seasons of ten.")]
+    [InlineData(0, 0, 5, 7, "in most seasons no tray waits, in the worst of them 9 trays found no place on one day.")]
     public void The_worst_day_is_told_without_odd_ranges(int p50, int p10, int p90, int seasons, string end)
     {
         var result = Short();

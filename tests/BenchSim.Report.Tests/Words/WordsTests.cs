@@ -15,7 +15,7 @@ public class WordsTests
     [InlineData("one too many", 11, "one too ma…")]
     [InlineData("🍅🍆🌽🥬", 3, "🍅🍆…")]
     [InlineData(" two\nlines ", 20, "two lines")]
-    [InlineData("a\u202Eb\u2066c", 20, "abc")]
+    [InlineData("a\u202Eb\u2066c", 20, "a\uFFFDb\uFFFDc")]
     public void Long_text_is_shortened_by_what_a_reader_counts(string text, int most, string brief) =>
         Assert.Equal(brief, PlainText.Short(text, most));
 
@@ -24,7 +24,8 @@ public class WordsTests
     [InlineData("../../etc", "etc")]
     [InlineData("מצע", "space")]
     [InlineData("", "space")]
-    public void File_names_hold_letters_digits_and_hyphens(string text, string part) => Assert.Equal(part, PlainText.FilePart(text));
+    public void File_names_hold_letters_digits_and_hyphens(string text, string part) =>
+        Assert.Equal(part, PlainText.FilePart(text, "space"));
 
     [Theory]
     [InlineData(0, "no trays")]
@@ -41,24 +42,6 @@ public class WordsTests
     [InlineData(12, 12, 12, 12, 12, "12")]
     public void Cells_show_both_ends(double p10, double p50, double p90, double least, double most, string text) =>
         Assert.Equal(text, Spreads.Cell(new Estimate(p50, 1, p10, p50, p90, p90, least, most, 100)));
-
-    // A percentage that somebody wrote is given back as it was written, not rounded as a measured one.
-    [Theory]
-    [InlineData(0.29, "29")]
-    [InlineData(0.9, "90")]
-    [InlineData(0.925, "92.5")]
-    [InlineData(0.9999, "99.99")]
-    public void Settings_keep_their_decimals(double share, string text) => Assert.Equal(text, Numbers.Setting(share));
-
-    [Theory]
-    [InlineData(0, "0")]
-    [InlineData(1, "100")]
-    [InlineData(0.0004, "under 0.1")]
-    [InlineData(0.99996, "over 99.9")]
-    [InlineData(0.004, "0.4")]
-    [InlineData(0.996, "99.6")]
-    [InlineData(0.345, "35")]
-    public void Percentages_never_reach_0_or_100_unless_they_are(double share, string text) => Assert.Equal(text, Numbers.Percent(share));
 
     [Theory]
     [InlineData(12, 12, 12, 12, 12, 1000, "12 trays in every season")]
@@ -218,7 +201,7 @@ public class WordsTests
 
     [Theory]
     [InlineData(0, " Where a crop may stand elsewhere, others take the rest: all benches together have places enough that day.")]
-    [InlineData(34, " Where a crop may stand elsewhere, others take a part: all benches together lack 34 places that day.")]
+    [InlineData(34, " Where a crop may stand elsewhere, others take a part: all benches together are 34 places short that day.")]
     [InlineData(64, "")]
     public void A_bench_that_lacks_places_its_neighbours_have_is_told_so(int lackedByAll, string end)
     {
@@ -241,10 +224,28 @@ public class WordsTests
         study = study with { Groups = study.Groups.SetItem(kind, benches) };
 
         Assert.EndsWith(
-            "64 places more than there are." + end,
+            "64 places short on that date." + end,
             OccupancySection.Reading(bench, study, new Dates(study.Plan)),
             StringComparison.Ordinal
         );
+    }
+
+    // Aisle places that no relief opens are not used, and not told.
+    [Theory]
+    [InlineData(true, true)]
+    [InlineData(false, false)]
+    public void A_space_says_how_many_of_its_trays_may_stand_in_the_aisle(bool isOpen, bool isTold)
+    {
+        var study = SyntheticStudy.Spring(seasons: 30);
+        var scenario = study.Plan.Scenario;
+        var rules = scenario.Rules with { Reliefs = isOpen ? [Relief.Aisle] : [] };
+        study = study with { Plan = study.Plan with { Scenario = scenario with { Rules = rules } } };
+        var bench = study.Spaces.First(space => space.Peak.Most > 0);
+        bench = bench with { Space = bench.Space with { AislePlaces = 8 } };
+
+        var told = OccupancySection.Reading(bench, study, new Dates(study.Plan));
+        Assert.Equal(isTold, told.Contains(". Up to 8 of these places are in the aisle.", StringComparison.Ordinal));
+        Assert.Equal(isTold, told.Contains("aisle", StringComparison.Ordinal));
     }
 
     // 63.1 give or take 0.3 is 62.8 to 63.4: in whole numbers both ends would be 63.

@@ -154,7 +154,7 @@ public sealed class TargetFolderFaultTests : IDisposable
             {
                 var files = new PartialFolder(partial, CancellationToken.None);
                 write(files);
-                files.CheckWhole();
+                files.Finish();
             },
             CancellationToken.None
         );

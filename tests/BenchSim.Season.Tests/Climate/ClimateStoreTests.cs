@@ -14,7 +14,7 @@ public class ClimateStoreTests
     // A day takes three numbers of eight bytes; 30 days lead in, and four follow for the forecast of three nights.
     private const int BytesASeason = (30 + Days + 4) * 3 * 8;
 
-    private static readonly Scenario Site = Scenario(
+    private static readonly Scenario s_site = Scenario(
         [Mat(4), Bench(9), Table(9)],
         [Batch("a", 20, Monday)],
         weather: new GeneratedWeather(Model(0), null)
@@ -38,9 +38,12 @@ public class ClimateStoreTests
     public void A_change_of_places_alone_finds_the_weather_and_the_room()
     {
         var store = new ClimateStore();
-        var first = Played(store, Site);
+        var first = Played(store, s_site);
         var bytes = store.Bytes;
-        var roomier = Site with { Spaces = [.. Site.Spaces.Select(space => space with { Places = space.Places + 5 }), Bench(7, "more")] };
+        var roomier = s_site with
+        {
+            Spaces = [.. s_site.Spaces.Select(space => space with { Places = space.Places + 5 }), Bench(7, "more")],
+        };
         var second = Played(store, roomier);
         Assert.Same(first.Weather, second.Weather);
         Assert.Same(first.Heat, second.Heat);
@@ -51,28 +54,28 @@ public class ClimateStoreTests
     public void Set_points_mats_and_laws_share_the_weather_and_have_heats_of_their_own()
     {
         var store = new ClimateStore();
-        var first = Played(store, Site);
+        var first = Played(store, s_site);
         Scenario[] others =
         [
-            Site with
+            s_site with
             {
-                Houses = [Site.Houses[0] with { NightC = 3 }, .. Site.Houses[1..]],
+                Houses = [s_site.Houses[0] with { NightC = 3 }, .. s_site.Houses[1..]],
             },
-            Site with
+            s_site with
             {
-                Houses = [Site.Houses[0] with { DayLiftK = 1 }, .. Site.Houses[1..]],
+                Houses = [s_site.Houses[0] with { DayLiftK = 1 }, .. s_site.Houses[1..]],
             },
-            Site with
+            s_site with
             {
-                Spaces = [Site.Spaces[0] with { MatC = 29 }, .. Site.Spaces[1..]],
+                Spaces = [s_site.Spaces[0] with { MatC = 29 }, .. s_site.Spaces[1..]],
             },
-            Site with
+            s_site with
             {
-                Crops = [Site.Crops[0] with { EmergeBaseC = 3 }],
+                Crops = [s_site.Crops[0] with { EmergeBaseC = 3 }],
             },
-            Site with
+            s_site with
             {
-                Crops = [Site.Crops[0] with { GrowthCapC = 15 }],
+                Crops = [s_site.Crops[0] with { GrowthCapC = 15 }],
             },
         ];
         foreach (var other in others)
@@ -84,7 +87,7 @@ public class ClimateStoreTests
 
         Assert.Equal(
             others.Length + 1,
-            others.Append(Site).Select(site => string.Join(" ", Sums(Played(store, site)))).Distinct(StringComparer.Ordinal).Count()
+            others.Append(s_site).Select(site => string.Join(" ", Sums(Played(store, site)))).Distinct(StringComparer.Ordinal).Count()
         );
     }
 
@@ -92,22 +95,31 @@ public class ClimateStoreTests
     public void Whatever_the_weather_or_its_heat_depends_on_is_told_apart()
     {
         var store = new ClimateStore();
-        var weather = Played(store, Site).Weather;
-        Assert.NotSame(weather, Played(store, Site with { Weather = new GeneratedWeather(Model(1), null) }).Weather);
-        Assert.NotSame(weather, Played(store, Site with { Window = Site.Window with { Opens = Site.Window.Opens.AddDays(1) } }).Weather);
-        Assert.NotSame(weather, Played(store, Site with { Rules = Site.Rules with { ForecastNights = 4 } }).Weather);
-        Assert.NotSame(weather, Played(store, Site with { Rules = Site.Rules with { MediumOffsetK = -3 } }).Weather);
-        Assert.NotSame(weather, Played(store, Site with { Rules = Site.Rules with { Light = Site.Rules.Light.SetItem(3, 0.5) } }).Weather);
-        Assert.NotSame(weather, Played(store, Site, seed: 2).Weather);
-        Assert.NotSame(weather, Played(store, Site, days: Days + 1).Weather);
+        var weather = Played(store, s_site).Weather;
+        Assert.NotSame(weather, Played(store, s_site with { Weather = new GeneratedWeather(Model(1), null) }).Weather);
+        Assert.NotSame(
+            weather,
+            Played(store, s_site with { Window = s_site.Window with { Opens = s_site.Window.Opens.AddDays(1) } }).Weather
+        );
+        Assert.NotSame(weather, Played(store, s_site with { Rules = s_site.Rules with { ForecastNights = 4 } }).Weather);
+        Assert.NotSame(weather, Played(store, s_site with { Rules = s_site.Rules with { MediumOffsetK = -3 } }).Weather);
+        Assert.NotSame(
+            weather,
+            Played(store, s_site with { Rules = s_site.Rules with { Light = s_site.Rules.Light.SetItem(3, 0.5) } }).Weather
+        );
+        Assert.NotSame(weather, Played(store, s_site, seed: 2).Weather);
+        Assert.NotSame(weather, Played(store, s_site, days: Days + 1).Weather);
 
         // Equal by content, read or made anew, is the same.
         Assert.Same(
             weather,
-            Played(store, Site with { Weather = new GeneratedWeather(Model(0) with { Source = "read again" }, null) }).Weather
+            Played(store, s_site with { Weather = new GeneratedWeather(Model(0) with { Source = "read again" }, null) }).Weather
         );
-        Assert.Same(Played(store, Site with { Weather = Record(4) }).Weather, Played(store, Site with { Weather = Record(4) }).Weather);
-        Assert.NotSame(Played(store, Site with { Weather = Record(4) }).Weather, Played(store, Site with { Weather = Record(5) }).Weather);
+        Assert.Same(Played(store, s_site with { Weather = Record(4) }).Weather, Played(store, s_site with { Weather = Record(4) }).Weather);
+        Assert.NotSame(
+            Played(store, s_site with { Weather = Record(4) }).Weather,
+            Played(store, s_site with { Weather = Record(5) }).Weather
+        );
     }
 
     [Fact]
@@ -116,24 +128,24 @@ public class ClimateStoreTests
         // Room for the heat of a season and the weather of ten.
         var room = RoomBytes();
         var store = new ClimateStore(room + (10 * BytesASeason));
-        Play(store, Site, 1, 0..30);
+        Play(store, s_site, 1, 0..30);
         Assert.Equal(store.MostBytes, store.Bytes);
-        Assert.Equal(10, KeptOf(store, Site, 1, 0..30));
+        Assert.Equal(10, KeptOf(store, s_site, 1, 0..30));
 
         // Another seed has other weather: the one before goes altogether.
-        Play(store, Site, 2, 0..4);
+        Play(store, s_site, 2, 0..4);
         Assert.Equal(room + (4 * BytesASeason), store.Bytes);
-        Assert.Equal(4, KeptOf(store, Site, 2, 0..4));
+        Assert.Equal(4, KeptOf(store, s_site, 2, 0..4));
 
         // What is being played is not dropped: the other is not kept.
-        var climates = new PlanClimates(Site, Days, 2, store);
+        var climates = new PlanClimates(s_site, Days, 2, store);
         using (var lent = climates.Borrow(0))
         {
-            Play(store, Site, 3, 0..30);
+            Play(store, s_site, 3, 0..30);
             Assert.True(lent.Climate.Weather.IsKept);
         }
 
-        Assert.Equal(4, KeptOf(store, Site, 2, 0..4));
+        Assert.Equal(4, KeptOf(store, s_site, 2, 0..4));
         Assert.InRange(store.Bytes, 1, store.MostBytes);
     }
 
@@ -141,7 +153,7 @@ public class ClimateStoreTests
     public void A_store_without_room_keeps_nothing_and_all_goes_on()
     {
         var store = new ClimateStore(0);
-        Assert.Equal(Sums(new PlanClimates(Site, Days, 1).Borrow(5).Climate), Sums(Played(store, Site)));
+        Assert.Equal(Sums(new PlanClimates(s_site, Days, 1).Borrow(5).Climate), Sums(Played(store, s_site)));
         Assert.Equal(0, store.Bytes);
         Assert.Throws<ArgumentOutOfRangeException>(() => new ClimateStore(-1));
     }
@@ -150,7 +162,7 @@ public class ClimateStoreTests
     [Fact]
     public void Threads_that_share_a_store_play_what_each_would_alone()
     {
-        SeasonPlan[] plans = [Plan(Site), Plan(Site with { Crops = [Site.Crops[0] with { GrowthBaseC = 2 }] })];
+        SeasonPlan[] plans = [Plan(s_site), Plan(s_site with { Crops = [s_site.Crops[0] with { GrowthBaseC = 2 }] })];
         var store = new ClimateStore((3 * RoomBytes()) + (20 * BytesASeason));
         var alone = plans.Select(plan => Outs(new SeasonPlayer(plan, 1))).ToArray();
         Parallel.For(0, 8, new ParallelOptions { MaxDegreeOfParallelism = 4 }, number =>
@@ -177,7 +189,7 @@ public class ClimateStoreTests
     private static long RoomBytes()
     {
         var store = new ClimateStore();
-        Played(store, Site);
+        Played(store, s_site);
         return store.Bytes - BytesASeason;
     }
 
@@ -228,13 +240,11 @@ public class ClimateStoreTests
     }
 
     private static WeatherModel Model(double warmer) =>
-        WeatherModel.FromNormals(
-            new WeatherNormals
-            {
-                Source = "invented",
-                Months = [.. Enumerable.Range(1, 12).Select(month => new MonthNormals(month + warmer, month + 10, 10, 60))],
-            }
-        );
+        new WeatherNormals
+        {
+            Source = "invented",
+            Months = [.. Enumerable.Range(1, 12).Select(month => new MonthNormals(month + warmer, month + 10, 10, 60))],
+        }.ToModel();
 
     private static RecordedWeather Record(double tmin) =>
         new(

@@ -171,8 +171,8 @@ public class HeatTableTests
         }
     }
 
-    // A sum that is asked for when others stand at some day is filled up to there; one that is not asked for under the present weather is
-    // not filled.
+    // A sum that is asked for when others stand at some day is filled up to there; one that is asked for neither under the present weather
+    // nor was under the one before is not filled.
     [Fact]
     public void Sums_that_come_later_are_filled_as_far()
     {
@@ -185,6 +185,12 @@ public class HeatTableTests
         Assert.Equal(HeatTable.Units(3 * 15), later.At(24 * 15));
         Assert.True(asked[1] < Days);
         Assert.Equal(asked[1], asked[2]);
+
+        heat.Renew();
+        asked.AsSpan().Clear();
+        heat.Ask(first.Block);
+        Assert.Equal(HeatTable.Units(2 * 30), first.At(24 * 40));
+        Assert.Equal([0, Days, Days], asked);
 
         heat.Renew();
         asked.AsSpan().Clear();
@@ -203,7 +209,7 @@ public class HeatTableTests
     }
 
     // Adds the temperature itself: base 0, and never past its optimum.
-    private static HeatLaw AsItIs { get; } = HeatLaw.Emergence(0, 1e6, 2e6);
+    private static HeatLaw AsItIs { get; } = HeatLaw.Emergence(0, 1e6, 1e6, 2e6);
 
     // A table of rates a day, hour by hour; none after the last.
     private static HeatTable Table(params double[] rates)

@@ -8,7 +8,7 @@ namespace BenchSim.Season.Tests.Climate;
 public class RatesTests
 {
     // Below, at and above each of the cardinal temperatures, each through a day of its own.
-    private static readonly double[] Air =
+    private static readonly double[] s_air =
     [
         -5,
         0,
@@ -38,9 +38,27 @@ public class RatesTests
     [Fact]
     public void Emergence_at_many_temperatures()
     {
-        // Base 12, optimum 30, ceiling 40; the medium is 2 K warmer than the air. Below the optimum T - 12, above it 18 (40 - T) / 10.
-        var sums = Days(HeatLaw.Emergence(12, 30, 40), 2, 1);
-        Assert.All(Air.Index(), day => Assert.Equal(Emergence(day.Item + 2), sums[day.Index], 1e-12));
+        // Base 12, optimum 30, level to 34, ceiling 40; the medium is 2 K warmer than the air. Below the optimum T - 12, 18 to the end of
+        // the plateau, above it 18 (40 - T) / 6.
+        var sums = Days(HeatLaw.Emergence(12, 30, 34, 40), 2, 1);
+        Assert.All(s_air.Index(), day => Assert.Equal(Emergence(day.Item + 2), sums[day.Index], 1e-12));
+
+        static double Emergence(double medium) =>
+            medium switch
+            {
+                <= 12 or >= 40 => 0,
+                <= 30 => medium - 12,
+                <= 34 => 18,
+                _ => 18 * (40 - medium) / 6,
+            };
+    }
+
+    [Fact]
+    public void Emergence_without_a_plateau_falls_from_the_optimum()
+    {
+        // Base 12, optimum 30, ceiling 40: above the optimum 18 (40 - T) / 10.
+        var sums = Days(HeatLaw.Emergence(12, 30, 30, 40), 2, 1);
+        Assert.All(s_air.Index(), day => Assert.Equal(Emergence(day.Item + 2), sums[day.Index], 1e-12));
 
         static double Emergence(double medium) =>
             medium switch
@@ -56,14 +74,14 @@ public class RatesTests
     {
         // Base 10, cap 28, three quarters of the light, no offset: at most 0.75 x 18 = 13.5.
         var sums = Days(HeatLaw.Growth(10, 28), 2, 0.75);
-        Assert.All(Air.Index(), day => Assert.Equal(0.75 * Math.Clamp(day.Item - 10, 0, 18), sums[day.Index], 1e-12));
+        Assert.All(s_air.Index(), day => Assert.Equal(0.75 * Math.Clamp(day.Item - 10, 0, 18), sums[day.Index], 1e-12));
     }
 
     [Fact]
     public void Temperature_above_a_hundred_below_nought()
     {
         var sums = Days(HeatLaw.Warmth, 2, 0.75);
-        Assert.All(Air.Index(), day => Assert.Equal(day.Item + 102, sums[day.Index], 1e-12));
+        Assert.All(s_air.Index(), day => Assert.Equal(day.Item + 102, sums[day.Index], 1e-12));
     }
 
     // Twenty laws of all kinds, so that blocks are full, half full and of a law alone, through 60 days of any air: each sum has the bits of
@@ -95,7 +113,7 @@ public class RatesTests
         law.Kind switch
         {
             HeatKind.Growth => light * Math.Max(0, Math.Min(air, law.OptimumC) - law.BaseC),
-            HeatKind.Emergence => EmergenceRate.At(air + offset, law.BaseC, law.OptimumC, law.CeilingC),
+            HeatKind.Emergence => EmergenceRate.At(air + offset, law.BaseC, law.OptimumC, law.PlateauC, law.CeilingC),
             _ => air + offset + 100,
         };
 
@@ -106,17 +124,18 @@ public class RatesTests
         {
             0 => HeatLaw.Growth(bottom, bottom + rise),
             1 => HeatLaw.Warmth,
-            _ => HeatLaw.Emergence(bottom, bottom + rise, bottom + rise + fall),
+            2 => HeatLaw.Emergence(bottom, bottom + rise, bottom + rise, bottom + rise + fall),
+            _ => HeatLaw.Emergence(bottom, bottom + rise, bottom + rise + (fall * random.NextDouble()), bottom + rise + fall),
         };
     }
 
     // What a law adds in each of the days, degree-days.
     private static double[] Days(HeatLaw law, double offset, double light)
     {
-        var heat = new HeatSums(Air.Length, [.. Air.Select(_ => light)], offset, (_, day, into) => into.Fill(Air[day]));
+        var heat = new HeatSums(s_air.Length, [.. s_air.Select(_ => light)], offset, (_, day, into) => into.Fill(s_air[day]));
         var table = heat.Add(law, 0);
-        heat.FillTo(Air.Length * 24);
-        return [.. Air.Select((_, day) => (Sum(day + 1) - Sum(day)) / 24)];
+        heat.FillTo(s_air.Length * 24);
+        return [.. s_air.Select((_, day) => (Sum(day + 1) - Sum(day)) / 24)];
 
         double Sum(int day) => table.Block.Sums[day * 24 * HeatBlock.Most];
     }

@@ -14,7 +14,7 @@ public class SeasonClimateTests
     private const int Days = 5;
     private const int ForecastNights = 2;
 
-    private static readonly Scenario Site = Scenario(
+    private static readonly Scenario s_site = Scenario(
         [Mat(4) with { Id = "hot", MatC = 25 }, Mat(4) with { Id = "warm", MatC = 22 }, Bench(9), Bench(9, "cold-bench", "cold"), Table(9)],
         [],
         new SiteRules
@@ -51,7 +51,7 @@ public class SeasonClimateTests
     private readonly HeatSlots _slots = new();
     private readonly ClimateLayout _layout;
 
-    public SeasonClimateTests() => _layout = new ClimateLayout(Site, _slots);
+    public SeasonClimateTests() => _layout = new ClimateLayout(s_site, _slots);
 
     [Fact]
     public void Every_space_has_its_own_air_and_medium()
@@ -129,7 +129,13 @@ public class SeasonClimateTests
     public void The_night_of_a_house_ends_before_the_day_s_set_point_comes()
     {
         // Kept at 15 C by night and 5 C by day under a sky of 0 C: from 18:00 to 05:00 it is 15 C.
-        var layout = new ClimateLayout(Site with { Houses = [Site.Houses[0] with { NightC = 15, DayC = 5 }, Site.Houses[1]] }, _slots);
+        var layout = new ClimateLayout(
+            s_site with
+            {
+                Houses = [s_site.Houses[0] with { NightC = 15, DayC = 5 }, s_site.Houses[1]],
+            },
+            _slots
+        );
         var climate = new SeasonClimate(layout, Heat(_ => (0, 0)));
         Assert.All(climate.NightC(1), night => Assert.Equal(15, night));
     }
@@ -158,7 +164,7 @@ public class SeasonClimateTests
     [Fact]
     public void Constant_weather_is_the_same_every_day()
     {
-        var climate = new PlanClimates(Site with { Weather = new ConstantWeather(4, 14, 3) }, Days, 1).Normal();
+        var climate = new PlanClimates(s_site with { Weather = new ConstantWeather(4, 14, 3) }, Days, 1).Normal();
         Assert.All(Enumerable.Range(-30, 30 + Days + ForecastNights + 1), day =>
             Assert.Equal((4, 14, 3), (climate.Weather.TminOf(day), climate.Weather.TmaxOf(day), climate.Weather.RainOf(day)))
         );
@@ -167,15 +173,13 @@ public class SeasonClimateTests
     [Fact]
     public void Generated_weather_falls_on_its_dates()
     {
-        var model = WeatherModel.FromNormals(
-            new WeatherNormals
-            {
-                Source = "invented",
-                Months = [.. Enumerable.Range(1, 12).Select(month => new MonthNormals(month, month + 10, 10, 60))],
-            }
-        );
+        var model = new WeatherNormals
+        {
+            Source = "invented",
+            Months = [.. Enumerable.Range(1, 12).Select(month => new MonthNormals(month, month + 10, 10, 60))],
+        }.ToModel();
         var generator = new WeatherGenerator(model);
-        var climates = new PlanClimates(Site with { Weather = new GeneratedWeather(model, null) }, Days, 9);
+        var climates = new PlanClimates(s_site with { Weather = new GeneratedWeather(model, null) }, Days, 9);
         var (normal, count) = (climates.Normal().Weather, 30 + Days + ForecastNights + 1);
         var (tmin, tmax, rain) = (new double[count], new double[count], new double[count]);
         generator.Draw(9, 4, new DateOnly(2027, 3, 1), tmin, tmax, rain);
@@ -194,7 +198,7 @@ public class SeasonClimateTests
     [InlineData(65, false)]
     public void Few_weathers_are_kept_and_many_are_not(int years, bool isKept)
     {
-        var climates = new PlanClimates(Site with { Weather = Record(years, Days + ForecastNights + 1) }, Days, 1);
+        var climates = new PlanClimates(s_site with { Weather = Record(years, Days + ForecastNights + 1) }, Days, 1);
         Assert.Equal(years, climates.Source.Distinct);
         var seen = new Dictionary<int, SeasonWeather>();
         for (var season = 0; season < 200; season++)
@@ -224,7 +228,7 @@ public class SeasonClimateTests
     [InlineData(Days + ForecastNights + 1, 1)]
     [InlineData(Days + ForecastNights, 0)]
     public void A_year_must_cover_the_forecast_past_the_last_day(int recorded, int years) =>
-        Assert.Equal(years, new PlanClimates(Site with { Weather = Record(1, recorded) }, Days, 1).Source.Distinct);
+        Assert.Equal(years, new PlanClimates(s_site with { Weather = Record(1, recorded) }, Days, 1).Source.Distinct);
 
     // Years whose every day has the year's number from 0 as its temperature, and only the days from 31 March on that are asked for.
     private static RecordedWeather Record(int years, int days) =>
@@ -243,7 +247,7 @@ public class SeasonClimateTests
     private SeasonHeat Heat(Func<int, (double, double)> ofDay)
     {
         double[] light = [.. Enumerable.Range(0, Days).Select(day => day == 0 ? 0.5 : 1)];
-        var heat = new SeasonHeat(_slots, light, Site.Rules.MediumOffsetK);
+        var heat = new SeasonHeat(_slots, light, s_site.Rules.MediumOffsetK);
         heat.Renew(Weather(ofDay), null);
         return heat;
     }

@@ -4,12 +4,12 @@ using BenchSim.Season.Inputs;
 namespace BenchSim.Season.Tests.Climate;
 
 /// <summary>
-/// The weather holds of docs/model.md section 7, each at its edge. Three nights of forecast, crops that harden above 5 C and leave above 3
-/// C.
+/// The weather holds of docs/model.md section 7, each at its edge. Three nights of forecast, crops that go to the table above 5 C and
+/// leave above 3 C.
 /// </summary>
 public class WeatherHoldTests
 {
-    private static readonly SiteRules Rules = new()
+    private static readonly SiteRules s_rules = new()
     {
         ForecastNights = 3,
         WetLimitMm = 25,
@@ -27,7 +27,7 @@ public class WeatherHoldTests
     {
         double[] nights = [.. Enumerable.Repeat(10.0, 20)];
         nights[night] = celsius;
-        Assert.Equal(isHeld, WeatherHold.FromTable(nights, 10, Rules, 5));
+        Assert.Equal(isHeld, WeatherHold.FromTable(nights, 10, s_rules, 5));
     }
 
     // Under a cover of 2 K a night of 3 C is one of 5 C.
@@ -35,16 +35,16 @@ public class WeatherHoldTests
     [InlineData(3, false)]
     [InlineData(2.9, true)]
     public void The_cover_counts_for_the_table(double celsius, bool isHeld) =>
-        Assert.Equal(isHeld, WeatherHold.FromTable([celsius, 10, 10], 0, Rules with { CoverGainK = 2 }, 5));
+        Assert.Equal(isHeld, WeatherHold.FromTable([celsius, 10, 10], 0, s_rules with { CoverGainK = 2 }, 5));
 
     [Theory]
     [InlineData(4.9, 6.9)]
     [InlineData(5, 5)]
     [InlineData(6, 6)]
-    public void The_cover_is_on_in_nights_too_cold_to_count(double celsius, double under) =>
-        Assert.Equal(under, WeatherHold.UnderCover(celsius, Rules with { CoverGainK = 2 }, 5), 1e-12);
+    public void The_cover_is_on_in_nights_too_cold_to_go_out(double celsius, double under) =>
+        Assert.Equal(under, WeatherHold.UnderCover(celsius, s_rules with { CoverGainK = 2 }, 5), 1e-12);
 
-    // For the field the lowest of days 11, 12 and 13 counts, and no cover helps.
+    // For the field the lowest of days 11, 12 and 13 counts, and the cover of the table does not help.
     [Theory]
     [InlineData(10, 2.9, false)]
     [InlineData(11, 2.9, true)]
@@ -55,7 +55,23 @@ public class WeatherHoldTests
     {
         var weather = Mild();
         weather.Tmin[SeasonWeather.LeadDays + day] = celsius;
-        Assert.Equal(isHeld, WeatherHold.FromField(weather, 10, Rules with { CoverGainK = 2 }, 3));
+        Assert.Equal(isHeld, WeatherHold.FromField(weather, 10, s_rules with { CoverGainK = 2 }, 3, FieldCover.Open));
+    }
+
+    // Each cover of the field adds its own: 1, 2 and 3 K to the 3 C that the crop wants.
+    [Theory]
+    [InlineData(FieldCover.Open, 3)]
+    [InlineData(FieldCover.RowCover, 2)]
+    [InlineData(FieldCover.LowTunnel, 1)]
+    [InlineData(FieldCover.Tunnel, 0)]
+    public void The_cover_of_the_field_counts_there(FieldCover cover, double enough)
+    {
+        var weather = Mild();
+        var rules = s_rules with { RowCoverGainK = 1, LowTunnelGainK = 2, TunnelGainK = 3 };
+        weather.Tmin[SeasonWeather.LeadDays + 12] = enough;
+        Assert.False(WeatherHold.FromField(weather, 10, rules, 3, cover));
+        weather.Tmin[SeasonWeather.LeadDays + 12] = enough - 0.1;
+        Assert.True(WeatherHold.FromField(weather, 10, rules, 3, cover));
     }
 
     // The rain of days 8 and 9 counts, together.
@@ -70,8 +86,23 @@ public class WeatherHoldTests
         var weather = Mild();
         weather.Rain[SeasonWeather.LeadDays + 9] = rainOfDay9;
         weather.Rain[SeasonWeather.LeadDays + day] = rain;
-        Assert.Equal(isHeld, WeatherHold.IsWet(weather, 10, Rules));
-        Assert.Equal(isHeld, WeatherHold.FromField(weather, 10, Rules, 3));
+        Assert.Equal(isHeld, WeatherHold.IsWet(weather, 10, s_rules));
+        Assert.Equal(isHeld, WeatherHold.FromField(weather, 10, s_rules, 3, FieldCover.Open));
+    }
+
+    // Cold holds under a tunnel as elsewhere, rain does not.
+    [Theory]
+    [InlineData(FieldCover.Open, 10, true)]
+    [InlineData(FieldCover.RowCover, 10, true)]
+    [InlineData(FieldCover.LowTunnel, 10, true)]
+    [InlineData(FieldCover.Tunnel, 10, false)]
+    [InlineData(FieldCover.Tunnel, 1, true)]
+    public void Rain_does_not_keep_trays_from_a_tunnel(FieldCover cover, double night, bool isHeld)
+    {
+        var weather = Mild();
+        weather.Rain[SeasonWeather.LeadDays + 9] = 40;
+        weather.Tmin[SeasonWeather.LeadDays + 12] = night;
+        Assert.Equal(isHeld, WeatherHold.FromField(weather, 10, s_rules, 3, cover));
     }
 
     [Fact]

@@ -9,19 +9,16 @@ public class FuelAndCircuitTests
     {
         // 1,000 kWh of useful heat is 3,600 MJ: with propane of 96.487 MJ a gallon at 80 %, 46.639 gallons or 176.55 litres; with
         // electricity 1,000 kWh.
-        Assert.Equal(46.639, Fuels.Propane.Units(1e6), 0.001);
-        Assert.Equal(176.55, Fuels.Propane.ToMetric(Fuels.Propane.Units(1e6)), 0.01);
-        Assert.Equal(1000, Fuels.Electricity.Units(1e6), 1e-9);
+        Assert.Equal(46.639, Fuels.Propane.Units(1e6, 0.8), 0.001);
+        Assert.Equal(176.55, Fuels.Propane.ToMetric(Fuels.Propane.Units(1e6, 0.8)), 0.01);
+        Assert.Equal(1000, Fuels.Electricity.Units(1e6, 1), 1e-9);
     }
 
     [Fact]
-    public void Fuels_and_tightness_are_found_by_id()
+    public void Tightness_is_found_by_id()
     {
-        Assert.All(Fuels.All, fuel => Assert.Same(fuel, Fuels.Find(fuel.Id)));
         Assert.All(AirTightnesses.All, tightness => Assert.Same(tightness, AirTightnesses.Find(tightness.Id)));
         Assert.Equal(0.75, AirTightnesses.Find("new-film")!.AirChanges);
-        Assert.Null(Fuels.Find("coal"));
-        Assert.Null(Coverings.Find("straw"));
         Assert.Null(AirTightnesses.Find("sieve"));
     }
 
@@ -34,7 +31,7 @@ public class FuelAndCircuitTests
     [InlineData("wood", "stacked m3", 3.624556)]
     public void Fuels_in_metric_units(string id, string unit, double units)
     {
-        var fuel = Fuels.Find(id)!;
+        var fuel = Fuels.All.Single(each => each.Id == id);
         Assert.Equal(unit, fuel.MetricUnit);
         Assert.Equal(units, fuel.ToMetric(1), 1e-4);
         Assert.Equal(2 * units, fuel.ToMetric(2), 2e-4);
@@ -42,8 +39,8 @@ public class FuelAndCircuitTests
 
     [Fact]
     public void Mats_by_watts_hours_and_duty() =>
-        // 48 places of 16.667 W, 10 days of 24 h, on half the time: 800 W x 240 h x 0.5 = 96 kWh.
-        Assert.Equal(96, MatElectricity.KilowattHours(48 * MatElectricity.DefaultWattsPerPlace, 240, 0.5), 1e-9);
+        // 10 days of 24 h, on half the time: 800 W x 240 h x 0.5 = 96 kWh.
+        Assert.Equal(96, MatElectricity.KilowattHours(800, 240, 0.5), 1e-9);
 
     [Fact]
     public void A_circuit_says_by_how_much()
@@ -58,21 +55,24 @@ public class FuelAndCircuitTests
         );
     }
 
+    // 80 % of 120 V x 20 A.
     [Fact]
-    public void A_load_of_exactly_the_limit_fits() => Assert.Equal(96, CircuitCheck.PlacesOn(20, 120, 20));
+    public void A_load_of_exactly_the_limit_fits() => Assert.True(CircuitCheck.Of(1920, 120, 20).IsWithin);
 
     [Fact]
     public void What_can_hurt_someone_carries_a_caution()
     {
         string[] cautions = [HeatCautions.Fuel, DesignLoad.Caution, CircuitCheck.Caution, HeatCautions.Structure];
         Assert.All(cautions, caution => Assert.Contains("local codes", caution, StringComparison.Ordinal));
-        Assert.Contains("ground-fault", MatElectricity.Caution, StringComparison.Ordinal);
+        Assert.Contains("ground-fault", HeatCautions.Mats, StringComparison.Ordinal);
+        Assert.Contains("licensed electrician", HeatCautions.Mats, StringComparison.Ordinal);
+        Assert.Contains("local codes", HeatCautions.Mats, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Nonsense_is_refused()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => Fuels.Propane.Units(-1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Fuels.Propane.Units(-1, 0.8));
         Assert.Throws<ArgumentOutOfRangeException>(() => Fuels.Propane.Units(1, 0));
         Assert.Throws<ArgumentOutOfRangeException>(() => MatElectricity.KilowattHours(1, 1, 1.1));
         Assert.Throws<ArgumentOutOfRangeException>(() => MatElectricity.KilowattHours(1, 1, -0.1));
@@ -81,6 +81,5 @@ public class FuelAndCircuitTests
         Assert.Throws<ArgumentOutOfRangeException>(() => CircuitCheck.Of(1, 0, 15));
         Assert.Throws<ArgumentOutOfRangeException>(() => CircuitCheck.Of(1, 120, 0));
         Assert.Throws<ArgumentOutOfRangeException>(() => CircuitCheck.Of(-1, 120, 15));
-        Assert.Throws<ArgumentOutOfRangeException>(() => CircuitCheck.PlacesOn(0, 120, 15));
     }
 }

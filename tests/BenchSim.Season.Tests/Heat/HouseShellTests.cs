@@ -14,7 +14,6 @@ public class HouseShellTests
         Assert.Equal(336, shell.CoverM2);
         Assert.Equal(560, shell.VolumeM3);
         Assert.Equal(160, shell.FloorM2);
-        Assert.Equal(56, shell.PerimeterM);
     }
 
     [Fact]
@@ -26,7 +25,7 @@ public class HouseShellTests
         Assert.Equal(20, shell.SidesM2, 1e-9);
         Assert.Equal((9 * Math.PI) + 12, shell.EndsM2, 1e-9);
         Assert.Equal((45 * Math.PI) + 60, shell.VolumeM3, 1e-9);
-        Assert.Equal((60.0, 32.0), (shell.FloorM2, shell.PerimeterM));
+        Assert.Equal(60, shell.FloorM2);
     }
 
     [Fact]
@@ -46,15 +45,15 @@ public class HouseShellTests
     {
         // 200 m2 at 4.5, 136 m2 at 1, a perimeter of 56 m at 1.4 W/m K, half an air change of 560 m3: 900 + 136 + 78.4 + 0.33 x 0.5 x 560
         // = 92.4.
-        var loss = HeatLoss.Of([new("roof", 200, 4.5), new("walls", 136, 1), new("perimeter", 56, 1.4)], 0.5, 560);
+        var loss = HeatLoss.Of([new(200, 4.5), new(136, 1), new(56, 1.4)], 0.5, 560);
         Assert.Equal(1114.4, loss.CoverWattsPerKelvin, 1e-9);
         Assert.Equal(92.4, loss.AirWattsPerKelvin, 1e-9);
         Assert.Equal(1206.8, loss.WattsPerKelvin, 1e-9);
         Assert.Equal(0, DesignLoad.Of(loss, 10, 20).Watts);
-        Assert.Throws<ArgumentOutOfRangeException>(() => HeatLoss.Of([new("roof", -1, 4.5)], 0.5, 560));
-        Assert.Throws<ArgumentOutOfRangeException>(() => HeatLoss.Of([new("roof", 1, -4.5)], 0.5, 560));
-        Assert.Throws<ArgumentOutOfRangeException>(() => HeatLoss.Of([new("roof", 1, 4.5)], -0.5, 560));
-        Assert.Throws<ArgumentOutOfRangeException>(() => HeatLoss.Of([new("roof", 1, 4.5)], 0.5, -560));
-        Assert.Equal(0, HeatLoss.Of([new("no sides", 0, 4.5), new("floor", 20, 0)], 0, 0).WattsPerKelvin);
+        Assert.Throws<ArgumentOutOfRangeException>(() => HeatLoss.Of([new(-1, 4.5)], 0.5, 560));
+        Assert.Throws<ArgumentOutOfRangeException>(() => HeatLoss.Of([new(1, -4.5)], 0.5, 560));
+        Assert.Throws<ArgumentOutOfRangeException>(() => HeatLoss.Of([new(1, 4.5)], -0.5, 560));
+        Assert.Throws<ArgumentOutOfRangeException>(() => HeatLoss.Of([new(1, 4.5)], 0.5, -560));
+        Assert.Equal(0, HeatLoss.Of([new(0, 4.5), new(20, 0)], 0, 0).WattsPerKelvin);
     }
 }

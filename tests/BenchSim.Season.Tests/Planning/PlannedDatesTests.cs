@@ -6,8 +6,9 @@ using static Support.SmallSite;
 namespace BenchSim.Season.Tests.Planning;
 
 /// <summary>
-/// Planned dates, and what is said where there are none. At the small site a tray comes up 3 days after sowing, is grown 14 days later, hardens 3 nights and
-/// goes out on the next work day: sown on Monday 1 or Tuesday 2 March 2027 it is ready on Monday 22 March, sown from Wednesday 3 to Friday 5 on Thursday 25.
+/// Planned dates, and what is said where there are none. At the small site a tray comes up 3 days after sowing, is grown 14 days later,
+/// hardens 3 nights and goes out on the next work day: sown on Monday 1 or Tuesday 2 March 2027 it is ready on Monday 22 March, sown from
+/// Wednesday 3 to Friday 5 on Thursday 25.
 /// </summary>
 public class PlannedDatesTests
 {
@@ -66,7 +67,8 @@ public class PlannedDatesTests
         );
     }
 
-    // Three nights and three days' lead before Friday, 2 April: 27 March is a Saturday, so its trays stay on the bench, grown since the 22nd, until Monday.
+    // Three nights and three days' lead before Friday, 2 April: 27 March is a Saturday, so its trays stay on the bench, grown since the
+    // 22nd, until Monday.
     [Fact]
     public void Trays_that_are_grown_early_go_to_the_table_when_its_date_comes()
     {
@@ -74,8 +76,9 @@ public class PlannedDatesTests
         Assert.Equal((March(25), March(29), March(33)), (batch.ReadyOn, batch.TableOn, batch.SetOutOn));
     }
 
-    // The house of the first bench opens on 1 April at 20 C; the other stands at 12 C, where a tray takes 15 days to come up and 70 to grow. Sown in March it goes there and
-    // is late; in April three weeks are enough. A batch wanted on Monday, 10 May, is sown on Tuesday, 20 April.
+    // The house of the first bench opens on 1 April at 20 C; the other stands at 12 C, where a tray takes 15 days to come up and 70 to
+    // grow. Sown in March it goes there and is late; in April three weeks are enough. A batch wanted on Monday, 10 May, is sown on Tuesday,
+    // 20 April.
     [Fact]
     public void A_later_sowing_may_come_into_a_house_that_opens_on_a_date()
     {
@@ -154,7 +157,8 @@ public class PlannedDatesTests
             Scenario([Mat(9), Bench(9), Table(9)], [Batch("a", 50, null) with { SetOut = March(24) }], new SiteRules { SlackDays = 3 })
         );
         Assert.EndsWith(
-            "to be ready by 2027-03-21, 3 days of slack (slack_days) before it is wanted; sown on the first work day it is ready on 2027-03-22",
+            "to be ready by 2027-03-21, 3 days of slack (slack_days) before it is wanted; sown on the first work day it is ready "
+                + "on 2027-03-22",
             Assert.Single(plan.Faults).What,
             StringComparison.Ordinal
         );
@@ -207,7 +211,7 @@ public class PlannedDatesTests
     [InlineData(33, 1, "8 days before the wanted 2027-04-02")]
     public void A_sow_date_too_late_or_too_early_for_the_wanted_date_is_warned_of(int wanted, int warnings, string words)
     {
-        var plan = Make(Batch("a", 50, March(5)) with { SetOut = March(wanted) }, new SiteRules { Light = DarkDecember }).Plan!;
+        var plan = Make(Batch("a", 50, March(5)) with { SetOut = March(wanted) }, new SiteRules { Light = s_darkDecember }).Plan!;
         Assert.Equal(warnings, plan.Warnings.Length);
         Assert.All(plan.Warnings, warning => Assert.Contains(words, warning.What, StringComparison.Ordinal));
         Assert.Equal((March(5), March(25), March(wanted)), (plan.Batches[0].SowOn, plan.Batches[0].ReadyOn, plan.Batches[0].SetOutOn));
@@ -216,7 +220,7 @@ public class PlannedDatesTests
     // No worry of that kind where the plan itself set the sow date by the wanted one.
     [Fact]
     public void A_sow_date_worked_out_is_never_too_early() =>
-        Assert.Empty(Make(Batch("a", 50, null) with { SetOut = March(60) }, new SiteRules { Light = DarkDecember }).Plan!.Warnings);
+        Assert.Empty(Make(Batch("a", 50, null) with { SetOut = March(60) }, new SiteRules { Light = s_darkDecember }).Plan!.Warnings);
 
     [Fact]
     public void The_season_is_played_on_past_the_last_that_could_be_thrown_out()
@@ -235,7 +239,8 @@ public class PlannedDatesTests
         Assert.Equal(28 + 30 + 14 + 1, Plan(two).Days);
     }
 
-    // The window has 121 days from 1 March to 29 June, the play 57 days; three nights of forecast and the day after them come on top of the longer one: up to 3 July.
+    // The window has 121 days from 1 March to 29 June, the play 57 days; three nights of forecast and the day after them come on top of the
+    // longer one: up to 3 July.
     [Theory]
     [InlineData("2021-03-01", "2021-07-03", true)]
     [InlineData("2021-03-01", "2021-07-02", false)]
@@ -255,7 +260,8 @@ public class PlannedDatesTests
         Assert.Equal(
             isCovered
                 ? ""
-                : "record.csv:0:0: no year of this record covers the whole season: 125 days from 03-01 on; give a record with every day of at least one such year",
+                : "record.csv:0:0: no year of this record covers the whole season: 125 days from 03-01 on; give a record with "
+                    + "every day of at least one such year",
             string.Join(' ', made.Faults)
         );
     }
@@ -283,12 +289,14 @@ public class PlannedDatesTests
         Assert.Equal(
             isCovered
                 ? ""
-                : "record.csv:0:0: the season that begins in 2021 is not covered by this record: 125 days from 10-01 on; give a record with every day of at least one such year",
+                : "record.csv:0:0: the season that begins in 2021 is not covered by this record: 125 days from 10-01 on; give a "
+                    + "record with every day of at least one such year",
             string.Join(' ', made.Faults)
         );
     }
 
-    // Sown on Monday 7 June it goes out on the 28th, day 119; thrown out 21 days later at most, 14 more: 155 days are played, and four more of weather: to 6 August.
+    // Sown on Monday 7 June it goes out on the 28th, day 119; thrown out 21 days later at most, 14 more: 155 days are played, and four more
+    // of weather: to 6 August.
     [Theory]
     [InlineData("2021-08-06", true)]
     [InlineData("2021-08-05", false)]
@@ -322,7 +330,8 @@ public class PlannedDatesTests
     [Fact]
     public void Numbers_of_a_direct_batch_by_hand()
     {
-        // 50 cells of two seeds, all of them coming: 120 plants are 3 trays, 300 seeds. With the trays given the chance is that of those trays.
+        // 50 cells of two seeds, all of them coming: 120 plants are 3 trays, 300 seeds. With the trays given the chance is that of those
+        // trays.
         var worked = Planned(Batch("a", 120, Monday) with { SeedsPerCell = 2 });
         Assert.Equal((3, 0, 300, 1.0), (worked.Trays, worked.Flats, worked.Seeds, worked.StandChance));
         var given = Planned(Batch("a", 120, Monday) with { Trays = 2 });
@@ -358,14 +367,14 @@ public class PlannedDatesTests
     [Fact]
     public void Flats_make_good_the_losses_before_and_after_potting_up()
     {
-        // Half is lost after potting up: of 217 coins at least 100 are heads with 0.889, of 218 with 0.901 (StandTests). So 250 cells, 5 trays; of 200 seeds
-        // 100 stay with only 0.53, so two flats.
+        // Half is lost after potting up: of 217 coins at least 100 are heads with 0.889, of 218 with 0.901 (StandTests). So 250 cells, 5
+        // trays; of 200 seeds 100 stay with only 0.53, so two flats.
         var site = Scenario([Mat(9), Bench(9), Table(9)], [PotUpBatch("a", 100, Monday)], crops: [Crop() with { StandLoss = 0.5 }]);
         Assert.Equal((5, 2, 400), (Plan(site).Batches[0].Trays, Plan(site).Batches[0].Flats, Plan(site).Batches[0].Seeds));
     }
 
     // A factor below 1 where it does not matter, so that the dark days are not warned of.
-    private static readonly System.Collections.Immutable.ImmutableArray<double> DarkDecember = new SiteRules().Light.SetItem(11, 0.5);
+    private static readonly System.Collections.Immutable.ImmutableArray<double> s_darkDecember = new SiteRules().Light.SetItem(11, 0.5);
 
     private static RecordedWeather Record(string first, string last)
     {

@@ -4,8 +4,9 @@ using BenchSim.Season.Planning;
 namespace BenchSim.Season.Tests.Planning;
 
 /// <summary>
-/// The three batches of <see cref="PlannedWorkTests"/> against fewer places. Mats: A 4 and B 2 from 1 to 3 March, P's flat from the 8th to the 10th. Benches: 6 from the 4th to the 17th, the
-/// flat from the 11th to the 17th, its three trays from the 18th to the 28th. Table: 6 from the 18th to the 21st, 3 from the 29th to the 31st.
+/// The three batches of <see cref="PlannedWorkTests"/> against fewer places. Mats: A 4 and B 2 from 1 to 3 March, P's flat from the 8th to
+/// the 10th. Benches: 6 from the 4th to the 17th, the flat from the 11th to the 17th, its three trays from the 18th to the 28th. Table: 6
+/// from the 18th to the 21st, 3 from the 29th to the 31st.
 /// </summary>
 public class PlannedRoomTests
 {

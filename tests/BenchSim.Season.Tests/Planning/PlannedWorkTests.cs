@@ -4,12 +4,12 @@ using BenchSim.Season.Planning;
 namespace BenchSim.Season.Tests.Planning;
 
 /// <summary>
-/// The work of three batches on their planned dates, worked out with the pencil in scenarios/by-hand/README.md: A 200 plants = 4 trays of 50, B 100 = 2,
-/// both sown Monday 1 March; P 120 plants = 3 trays from one flat, sown Monday 8 March.
+/// The work of three batches on their planned dates, worked out with the pencil in scenarios/by-hand/README.md: A 200 plants = 4 trays of
+/// 50, B 100 = 2, both sown Monday 1 March; P 120 plants = 3 trays from one flat, sown Monday 8 March.
 /// </summary>
 public class PlannedWorkTests
 {
-    private static readonly WorkMinutes Minutes = new()
+    private static readonly WorkMinutes s_minutes = new()
     {
         Sow = 6,
         PotUp = 12,
@@ -23,7 +23,8 @@ public class PlannedWorkTests
         var tasks = PlannedWork.Of(Plan());
         Assert.Equal(
             "03-01 Sow A 4; 03-01 Sow B 2; 03-04 OffMat A 4; 03-04 OffMat B 2; 03-08 Sow P 1 flats; 03-11 OffMat P 1 flats; "
-                + "03-18 PotUp P 3; 03-18 ToTable A 4; 03-18 ToTable B 2; 03-22 SetOut A 4; 03-22 SetOut B 2; 03-29 ToTable P 3; 04-01 SetOut P 3",
+                + "03-18 PotUp P 3; 03-18 ToTable A 4; 03-18 ToTable B 2; 03-22 SetOut A 4; 03-22 SetOut B 2; 03-29 ToTable P 3; "
+                + "04-01 SetOut P 3",
             string.Join(
                 "; ",
                 tasks.Select(task => $"{task.On:MM-dd} {task.Kind} {task.Batch.Order.Id} {task.Pieces}{(task.AreFlats ? " flats" : "")}")
@@ -41,6 +42,43 @@ public class PlannedWorkTests
         var plan = Plan(SmallSite.Batch("A", 200, new DateOnly(2027, 3, 4)) with { SeedsPerCell = 2 });
         var task = Assert.Single(PlannedWork.Of(plan), task => task.Kind == WorkKind.Thin);
         Assert.Equal((new DateOnly(2027, 3, 8), 4, (double?)null), (task.On, task.Pieces, task.Hours));
+    }
+
+    // A: 4 trays of 50 cells with two seeds each: 6 minutes and 50 x (2 x 1.2 + 0.6) s = 2.5 minutes to sow, 50 x 2.4 s to thin. P: a flat
+    // of 200 seeds, 6 minutes and 200 x 1.2 s; 3 trays potted up at 12 minutes and 50 x 3 s. In the week of 8 March the 4 trays and the
+    // flat stand 7 days: 35 places at 0.6 minutes. In all A stands 21 days, P 10 in its flat and 14 in its trays: 84 + 10 + 42.
+    [Fact]
+    public void Seeds_cells_and_plants_take_seconds_and_places_water()
+    {
+        var rules = new SiteRules
+        {
+            Minutes = s_minutes with { Water = 60 },
+            Seconds = new WorkSeconds
+            {
+                SowSeed = 1.2,
+                SowCell = 0.6,
+                PotUpPlant = 3,
+                ThinCell = 2.4,
+            },
+        };
+        BatchOrder[] orders =
+        [
+            SmallSite.Batch("A", 200, SmallSite.Monday) with
+            {
+                SeedsPerCell = 2,
+            },
+            SmallSite.PotUpBatch("P", 120, SmallSite.Monday.AddDays(7)),
+        ];
+        var plan = SmallSite.Plan(SmallSite.Scenario([SmallSite.Mat(4), SmallSite.Bench(9), SmallSite.Table(9)], orders, rules));
+        var minutes = PlannedWork
+            .Of(plan)
+            .ToLookup(task => $"{task.Kind} {task.Batch.Order.Id}", task => task.Hours * 60, StringComparer.Ordinal);
+        double? Of(string job) => Math.Round(minutes[job].Single()!.Value, 9);
+        Assert.Equal((34, 8, 10, 43.5), (Of("Sow A"), Of("Thin A"), Of("Sow P"), Of("PotUp P")));
+        var monday = SmallSite.Monday.AddDays(7);
+        Assert.Equal(21 / 60.0, PlannedWork.WateringHours(plan, monday, monday.AddDays(6)), 1e-9);
+        Assert.Equal(136 * 0.6 / 60, PlannedWork.WateringHours(plan, plan.FirstDay, plan.LastDay), 1e-9);
+        Assert.Equal(0, PlannedWork.WateringHours(Plan(), plan.FirstDay, plan.LastDay));
     }
 
     [Fact]
@@ -71,7 +109,8 @@ public class PlannedWorkTests
     [Fact]
     public void Jobs_of_a_day_come_in_order_of_set_out_sowing_and_id()
     {
-        // All on the table on 18 March and out on the 22nd: sown on the 2nd after the 1st, and of those of one day "b" after "a"; what is wanted later comes last.
+        // All on the table on 18 March and out on the 22nd: sown on the 2nd after the 1st, and of those of one day "b" after "a"; what is
+        // wanted later comes last.
         var plan = Plan(
             SmallSite.Batch("0", 50, SmallSite.Monday) with
             {
@@ -119,7 +158,7 @@ public class PlannedWorkTests
         }
 
         return SmallSite.Plan(
-            SmallSite.Scenario([SmallSite.Mat(4), SmallSite.Bench(9), SmallSite.Table(9)], orders, new SiteRules { Minutes = Minutes })
+            SmallSite.Scenario([SmallSite.Mat(4), SmallSite.Bench(9), SmallSite.Table(9)], orders, new SiteRules { Minutes = s_minutes })
         );
     }
 }

@@ -5,11 +5,15 @@ using BenchSim.Season.Stands;
 
 namespace BenchSim.Season.Tests.Planning;
 
-/// <summary>The chance of the stand of a batch that is potted up: seedlings, cells for them, and losses after it, all three at once.</summary>
+/// <summary>
+/// The chance of the stand of a batch that is potted up: seedlings, cells for them, and losses after it, all three at once.
+/// </summary>
 public class PotUpStandTests
 {
     // A packet that always germinates in full, so that the luck is that of the seeds and plants alone.
-    private static readonly PacketGermination Sure = new(1, 400);
+    private static readonly BetaLaw s_sure = new(1, 400);
+
+    private static readonly StandLoss s_noLoss = new(0, 0);
 
     // Each seed brings a seedling with chance a half, and each potted plant reaches the field with chance "kept".
     [Theory]
@@ -23,13 +27,17 @@ public class PotUpStandTests
     [InlineData(3, 2, 0.5, 2, 1 / 8.0)] // two cells are filled with a half, and both kept with a quarter
     [InlineData(3, 3, 0.5, 2, 5 / 32.0)] // each seed brings a plant with 1/4: 3 x 1/16 x 3/4 + 1/64
     public void By_hand(int seeds, int cells, double kept, int wanted, double expected) =>
-        Assert.Equal(expected, PotUpStand.Chance(Sure, seeds, germination => germination / 2, cells, kept, wanted), 1e-12);
+        Assert.Equal(
+            expected,
+            PotUpStand.Chance(s_sure, seeds, germination => germination / 2, cells, new StandLoss(1 - kept, 0), wanted),
+            1e-12
+        );
 
     [Theory]
     [InlineData(0, 0)]
     [InlineData(1, 0.5)] // at least two of three coins
     public void Where_no_seedling_comes_or_every_one(double seedling, double expected) =>
-        Assert.Equal(expected, PotUpStand.Chance(Sure, 3, _ => seedling, 3, 0.5, 2), 1e-12);
+        Assert.Equal(expected, PotUpStand.Chance(s_sure, 3, _ => seedling, 3, new StandLoss(0.5, 0), 2), 1e-12);
 
     // With cells for every seedling each seed brings a plant by itself: binomial with the product of the chances.
     [Theory]
@@ -43,7 +51,7 @@ public class PotUpStandTests
     public void With_cells_for_all_it_is_that_of_the_seeds(int seeds, double seedling, double kept, int wanted) =>
         Assert.Equal(
             Binomial.AtLeast(seeds, seedling * kept, wanted),
-            PotUpStand.Chance(Sure, seeds, _ => seedling, long.MaxValue, kept, wanted),
+            PotUpStand.Chance(s_sure, seeds, _ => seedling, long.MaxValue, new StandLoss(1 - kept, 0), wanted),
             1e-9
         );
 
@@ -53,14 +61,18 @@ public class PotUpStandTests
     [InlineData(936, 0.97, 910)]
     [InlineData(100, 0.5, 50)]
     public void With_seedlings_to_spare_it_is_that_of_full_trays(int cells, double kept, int wanted) =>
-        Assert.Equal(Binomial.AtLeast(cells, kept, wanted), PotUpStand.Chance(Sure, 10 * cells, _ => 0.7, cells, kept, wanted), 1e-9);
+        Assert.Equal(
+            Binomial.AtLeast(cells, kept, wanted),
+            PotUpStand.Chance(s_sure, 10 * cells, _ => 0.7, cells, new StandLoss(1 - kept, 0), wanted),
+            1e-9
+        );
 
     [Fact]
     public void It_is_averaged_over_the_packet()
     {
-        // A test of two seeds with one up: every number of seedlings from 0 to 10 of ten seeds is as likely. Eight cells of which none is lost: at least 8 in 3
-        // cases of 11.
-        Assert.Equal(3 / 11.0, PotUpStand.Chance(new PacketGermination(0.5, 2), 10, germination => germination, 8, 1, 8), 1e-5);
+        // A test of two seeds with one up: every number of seedlings from 0 to 10 of ten seeds is as likely. Eight cells of which none is
+        // lost: at least 8 in 3 cases of 11.
+        Assert.Equal(3 / 11.0, PotUpStand.Chance(new BetaLaw(0.5, 2), 10, germination => germination, 8, s_noLoss, 8), 1e-5);
     }
 
     [Fact]

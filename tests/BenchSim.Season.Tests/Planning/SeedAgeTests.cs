@@ -5,7 +5,10 @@ using static Support.SmallSite;
 
 namespace BenchSim.Season.Tests.Planning;
 
-/// <summary>When the value of a packet is aged: the date of its test, the storage and the constants of its crop are known, and the test is not after the sowing.</summary>
+/// <summary>
+/// When the value of a packet is aged: the date of its test, the storage and the constants of its crop are known, and the test is not after
+/// the sowing.
+/// </summary>
 public class SeedAgeTests
 {
     // Lettuce at 10 % and 20 C: sigma 68.99 days (ClimateAndHeatTests). 97.725 % is probit 2: after 68.99 days probit 1, which is 84.13 %.

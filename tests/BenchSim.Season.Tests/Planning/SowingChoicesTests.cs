@@ -5,8 +5,9 @@ using BenchSim.Season.Planning;
 namespace BenchSim.Season.Tests.Planning;
 
 /// <summary>
-/// The days a sowing may be moved to. At the small site a tray comes up 3 days after sowing, is grown 14 days later, hardens 3 nights and goes out on the next
-/// work day: sown on Monday 1 or Tuesday 2 March it is ready on Monday 22 March, sown from Wednesday 3 to Friday 5 March on Thursday 25 March.
+/// The days a sowing may be moved to. At the small site a tray comes up 3 days after sowing, is grown 14 days later, hardens 3 nights and
+/// goes out on the next work day: sown on Monday 1 or Tuesday 2 March it is ready on Monday 22 March, sown from Wednesday 3 to Friday 5
+/// March on Thursday 25 March.
 /// </summary>
 public class SowingChoicesTests
 {
@@ -24,7 +25,8 @@ public class SowingChoicesTests
             Choices(Order(sow: 2, earlier: 4, later: 5)).Select(choice => (choice.SowOn.Day, choice.SetOutOn.Day))
         );
 
-    // Wanted on 22 March it is sown on the 2nd; on the 1st it is ready as well, from the 3rd on too late. Before the 1st the season is not open.
+    // Wanted on 22 March it is sown on the 2nd; on the 1st it is ready as well, from the 3rd on too late. Before the 1st the season is not
+    // open.
     [Fact]
     public void A_wanted_date_stays_and_is_met() =>
         Assert.Equal(
@@ -37,8 +39,8 @@ public class SowingChoicesTests
     public void A_plan_that_is_late_may_get_no_later() =>
         Assert.Equal([2, 3, 4, 5], Choices(Order(sow: 5, setOut: 22, earlier: 3, later: 7)).Select(choice => choice.SowOn.Day));
 
-    // Wanted on 12 April, three weeks after 22 March, it is sown on 23 March. Sown on 15 March it is ready on 5 April, 7 days before: not past its best. Sown on
-    // Friday the 12th it is ready on 1 April, 11 days before, and the crop holds 7.
+    // Wanted on 12 April, three weeks after 22 March, it is sown on 23 March. Sown on 15 March it is ready on 5 April, 7 days before: not
+    // past its best. Sown on Friday the 12th it is ready on 1 April, 11 days before, and the crop holds 7.
     [Fact]
     public void No_sowing_is_moved_so_early_that_it_is_past_its_best() =>
         Assert.Equal(
@@ -53,13 +55,14 @@ public class SowingChoicesTests
             Choices(Order(sow: 4, earlier: 3, later: 1) with { TestedOn = March(3) }).Select(choice => choice.SowOn.Day)
         );
 
-    // Planned to be sown on the 15th though wanted on the 8th: any earlier day is better, but nothing is sown on the day it is wanted in the field, or after it.
+    // Planned to be sown on the 15th though wanted on the 8th: any earlier day is better, but nothing is sown on the day it is wanted in
+    // the field, or after it.
     [Fact]
     public void No_sowing_is_moved_to_its_wanted_date_or_past_it() =>
         Assert.Equal([5, 15], Choices(Order(sow: 15, setOut: 8, earlier: 10, later: 0)).Select(choice => choice.SowOn.Day));
 
     [Fact]
-    public void Numbers_of_a_choice_that_cannot_be_reckoned_leave_it_out()
+    public void Numbers_of_a_choice_that_cannot_be_worked_out_leave_it_out()
     {
         // 199 plants of seed of which one in 200 comes, with the trays given by hand: no number is worked out, so no choice is lost.
         var crop = SmallSite.Crop() with { GerminationCurve = [new(20, 0.5), new(25, 100)] };

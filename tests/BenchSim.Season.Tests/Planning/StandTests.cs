@@ -9,7 +9,9 @@ namespace BenchSim.Season.Tests.Planning;
 public class StandTests
 {
     // A packet that always germinates in full, so that the luck is that of the cells alone.
-    private static readonly PacketGermination Sure = new(1, 400);
+    private static readonly BetaLaw s_sure = new(1, 400);
+
+    private static readonly StandLoss s_noLoss = new(0, 0);
 
     // The best is 80 %: straight lines between the points, level beyond them.
     [Theory]
@@ -45,18 +47,18 @@ public class StandTests
     public void Chance_of_a_stand_from_sure_seed_is_binomial()
     {
         // Ten coins, at least eight heads: 56 of 1024. Ten cells never bring eleven plants, and ten of ten at 0.9 come with 0.9^10.
-        Assert.Equal(56 / 1024.0, Stand.Chance(Sure, 10, germination => germination / 2, 8), 1e-12);
-        Assert.Equal(0.3486784401, Stand.Chance(Sure, 10, germination => germination * 0.9, 10), 1e-10);
-        Assert.Equal(0, Stand.Chance(Sure, 10, _ => 1, 11));
-        Assert.Equal(1, Stand.Chance(Sure, 10, _ => 1, 10));
+        Assert.Equal(56 / 1024.0, Stand.Chance(s_sure, 10, germination => germination / 2, s_noLoss, 8), 1e-12);
+        Assert.Equal(0.3486784401, Stand.Chance(s_sure, 10, germination => germination * 0.9, s_noLoss, 10), 1e-10);
+        Assert.Equal(0, Stand.Chance(s_sure, 10, _ => 1, s_noLoss, 11));
+        Assert.Equal(1, Stand.Chance(s_sure, 10, _ => 1, s_noLoss, 10));
     }
 
     [Fact]
     public void Chance_of_a_stand_is_averaged_over_the_packet()
     {
-        // A test of two seeds with one up: every germination from 0 to 1 is as likely. Then every number of plants from 0 to 10 of ten cells is as likely:
-        // at least 8 in 3 cases of 11.
-        Assert.Equal(3 / 11.0, Stand.Chance(new PacketGermination(0.5, 2), 10, germination => germination, 8), 1e-5);
+        // A test of two seeds with one up: every germination from 0 to 1 is as likely. Then every number of plants from 0 to 10 of ten
+        // cells is as likely: at least 8 in 3 cases of 11.
+        Assert.Equal(3 / 11.0, Stand.Chance(new BetaLaw(0.5, 2), 10, germination => germination, s_noLoss, 8), 1e-5);
     }
 
     // Every cell comes: the wanted plants over the cells of a tray, rounded up.
@@ -68,16 +70,17 @@ public class StandTests
     [InlineData(100, 2)]
     [InlineData(101, 3)]
     [InlineData(5000, 100)]
-    public void Trays_without_losses(int wanted, int trays) => Assert.Equal((trays, 1.0), Stand.TraysFor(Sure, 50, _ => 1, wanted, 0.9));
+    public void Trays_without_losses(int wanted, int trays) =>
+        Assert.Equal((trays, 1.0), Stand.TraysFor(s_sure, 50, _ => 1, s_noLoss, wanted, 0.9));
 
     [Fact]
     public void The_smallest_number_of_trays_that_reaches_the_assurance()
     {
         // Trays of ten cells, 0.9 each, nine wanted: one tray brings them with 0.9^10 + 10 x 0.9^9 x 0.1 = 0.7360989, two with 0.99999994.
-        var (trays, chance) = Stand.TraysFor(Sure, 10, _ => 0.9, 9, 0.736);
+        var (trays, chance) = Stand.TraysFor(s_sure, 10, _ => 0.9, s_noLoss, 9, 0.736);
         Assert.Equal(1, trays);
         Assert.Equal(0.7360989291, chance, 1e-9);
-        (trays, chance) = Stand.TraysFor(Sure, 10, _ => 0.9, 9, 0.737);
+        (trays, chance) = Stand.TraysFor(s_sure, 10, _ => 0.9, s_noLoss, 9, 0.737);
         Assert.Equal(2, trays);
         Assert.Equal(0.9999999418508202, chance, 1e-12);
     }
@@ -99,7 +102,7 @@ public class StandTests
             tries++;
         }
 
-        var (trays, chance) = Stand.TraysFor(Sure, 1, _ => 0.5, wanted, assurance);
+        var (trays, chance) = Stand.TraysFor(s_sure, 1, _ => 0.5, s_noLoss, wanted, assurance);
         Assert.Equal(tries, trays);
         Assert.Equal(Heads(tries, wanted), chance, 1e-9);
     }
@@ -117,7 +120,7 @@ public class StandTests
             trays++;
         }
 
-        var found = Stand.TraysFor(Sure, each, _ => 0.5, wanted, assurance);
+        var found = Stand.TraysFor(s_sure, each, _ => 0.5, s_noLoss, wanted, assurance);
         Assert.Equal(trays, found.Trays);
         Assert.Equal(Heads(trays * each, wanted), found.Chance, 1e-9);
     }
@@ -125,14 +128,15 @@ public class StandTests
     [Fact]
     public void Seed_that_hardly_comes_needs_many_trays_and_at_last_no_number_does()
     {
-        // One plant wanted from trays of one cell. At 2 % each, 1 - 0.98^n reaches 0.9 at n = 114 (0.98^114 = 0.09993); at 1.5 %, 1 - 0.985^n at 153 (0.985^153 =
-        // 0.09903). A hundred times the obvious number is 100 x (1 + 1) = 200 trays; at 1 % that brings 1 - 0.99^200 = 0.866.
-        Assert.Equal(114, Stand.TraysFor(Sure, 1, _ => 0.02, 1, 0.9).Trays);
-        Assert.Equal(153, Stand.TraysFor(Sure, 1, _ => 0.015, 1, 0.9).Trays);
-        var (trays, chance) = Stand.TraysFor(Sure, 1, _ => 0.01, 1, 0.9);
+        // One plant wanted from trays of one cell. At 2 % each, 1 - 0.98^n reaches 0.9 at n = 114 (0.98^114 = 0.09993); at 1.5 %, 1 -
+        // 0.985^n at 153 (0.985^153 = 0.09903). A hundred times the obvious number is 100 x (1 + 1) = 200 trays; at 1 % that brings 1 -
+        // 0.99^200 = 0.866.
+        Assert.Equal(114, Stand.TraysFor(s_sure, 1, _ => 0.02, s_noLoss, 1, 0.9).Trays);
+        Assert.Equal(153, Stand.TraysFor(s_sure, 1, _ => 0.015, s_noLoss, 1, 0.9).Trays);
+        var (trays, chance) = Stand.TraysFor(s_sure, 1, _ => 0.01, s_noLoss, 1, 0.9);
         Assert.Equal(-1, trays);
         Assert.Equal(1 - Math.Pow(0.99, 200), chance, 1e-9);
-        Assert.Equal((-1, 0.0), Stand.TraysFor(Sure, 50, _ => 0, 100, 0.9));
+        Assert.Equal((-1, 0.0), Stand.TraysFor(s_sure, 50, _ => 0, s_noLoss, 100, 0.9));
     }
 
     private static double Heads(int tries, int wanted)

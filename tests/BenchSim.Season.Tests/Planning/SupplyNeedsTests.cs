@@ -8,22 +8,25 @@ namespace BenchSim.Season.Tests.Planning;
 /// <summary>The order for the three batches of <see cref="PlannedWorkTests"/>, counted by hand.</summary>
 public class SupplyNeedsTests
 {
-    private static readonly DateOnly First = new(2027, 3, 1);
-    private static readonly DateOnly Last = new(2027, 4, 30);
+    private static readonly DateOnly s_first = new(2027, 3, 1);
+    private static readonly DateOnly s_last = new(2027, 4, 30);
 
     [Fact]
     public void Trays_flats_mix_and_carriers_are_counted_with_the_most_at_once()
     {
-        var needs = SupplyNeeds.Of(Priced(), First, Last);
+        var needs = SupplyNeeds.Of(Priced(), s_first, s_last);
 
         // A 4 + B 2 until 22 March, P 3 from 18 March to 1 April: 9 filled, all 9 stand from the 18th to the 21st. One flat.
         Assert.Equal([("50", 9, 9), ("flat", 1, 1)], needs.Trays.Select(tray => (tray.Type.Id, tray.Filled, tray.MostAtOnce)));
         Assert.Equal(9, needs.Carriers);
 
-        // 9 trays of 3.5 litres and a flat of 7.5: 39 litres, at 0.20 a litre 7.80. A cubic foot is (0.3048 m)^3 = 28.3168... litres.
-        Assert.Equal(39, needs.MixLitres, 1e-9);
-        Assert.Equal(39 / 28.316846592, needs.MixCubicFeet, 1e-12);
-        Assert.Equal(7.8, needs.MixCost!.Value, 1e-9);
+        // 9 trays of 3.5 litres and a flat of 7.5: 39 litres in the cells. A quarter of the loose volume is lost: 39 / 0.75 = 52 litres
+        // loose, at 0.20 a litre 10.40. A cubic foot is (0.3048 m)^3 = 28.3168... litres. Bags of 20 litres loose: 2.6, so three.
+        Assert.Equal(39, needs.FilledLitres, 1e-9);
+        Assert.Equal(52, needs.MixLitres, 1e-9);
+        Assert.Equal(52 / 28.316846592, needs.MixCubicFeet, 1e-12);
+        Assert.Equal(10.4, needs.MixCost!.Value, 1e-9);
+        Assert.Equal(3, needs.MixUnits);
     }
 
     [Fact]
@@ -34,7 +37,10 @@ public class SupplyNeedsTests
             SmallSite.Batch("A", 200, SmallSite.Monday),
             SmallSite.Batch("C", 150, SmallSite.Monday.AddDays(21))
         );
-        Assert.Equal((7, 4), (SupplyNeeds.Of(plan, First, Last).Trays[0].Filled, SupplyNeeds.Of(plan, First, Last).Trays[0].MostAtOnce));
+        Assert.Equal(
+            (7, 4),
+            (SupplyNeeds.Of(plan, s_first, s_last).Trays[0].Filled, SupplyNeeds.Of(plan, s_first, s_last).Trays[0].MostAtOnce)
+        );
     }
 
     // P is potted up on 18 March and was wanted before or on that day: its three trays stand beside A's four.
@@ -51,13 +57,16 @@ public class SupplyNeedsTests
             }
         );
         Assert.Equal((new DateOnly(2027, 3, 18), new DateOnly(2027, 3, wanted)), (plan.Batches[1].PotUpOn, plan.Batches[1].SetOutOn));
-        Assert.Equal((7, 7), (SupplyNeeds.Of(plan, First, Last).Trays[0].Filled, SupplyNeeds.Of(plan, First, Last).Trays[0].MostAtOnce));
+        Assert.Equal(
+            (7, 7),
+            (SupplyNeeds.Of(plan, s_first, s_last).Trays[0].Filled, SupplyNeeds.Of(plan, s_first, s_last).Trays[0].MostAtOnce)
+        );
     }
 
     [Fact]
     public void Seed_is_counted_by_crop_packet_and_price()
     {
-        var needs = SupplyNeeds.Of(Priced(), First, Last);
+        var needs = SupplyNeeds.Of(Priced(), s_first, s_last);
 
         // A: 4 trays of 50 seeds from packet L1 at 30 a thousand; B 2 x 50 and P 200 in its flat at the site's 10 a thousand.
         Assert.Equal(
@@ -87,7 +96,7 @@ public class SupplyNeedsTests
         );
         Assert.Equal(
             [("mini", null, 3, 150L), ("big", null, 1, 100L), (null, "L1", 2, 100L)],
-            SupplyNeeds.Of(plan, First, Last).Seeds.Select(seed => (seed.Sowing, seed.PacketId, seed.Batches, seed.Seeds))
+            SupplyNeeds.Of(plan, s_first, s_last).Seeds.Select(seed => (seed.Sowing, seed.PacketId, seed.Batches, seed.Seeds))
         );
     }
 
@@ -95,10 +104,26 @@ public class SupplyNeedsTests
     public void Only_what_is_sown_or_potted_in_the_time_counts()
     {
         // From 18 March on only P's three trays are filled; nothing is sown. A's and B's six still stand beside them.
-        var needs = SupplyNeeds.Of(Priced(), new DateOnly(2027, 3, 18), Last);
+        var needs = SupplyNeeds.Of(Priced(), new DateOnly(2027, 3, 18), s_last);
         Assert.Empty(needs.Seeds);
         Assert.Equal([("50", 3, 9)], needs.Trays.Select(tray => (tray.Type.Id, tray.Filled, tray.MostAtOnce)));
-        Assert.Equal(10.5, needs.MixLitres, 1e-9);
+        Assert.Equal(14, needs.MixLitres, 1e-9); // 3 x 3.5 / 0.75
+        Assert.Equal(1, needs.MixUnits);
+    }
+
+    // Whole bags are not rounded up to one more for the last digit of a sum: 39 litres that do not settle are three bags of 13.
+    [Theory]
+    [InlineData(13, 3)]
+    [InlineData(12.999, 4)]
+    [InlineData(39, 1)]
+    public void Bags_are_rounded_up(double yield, int bags)
+    {
+        var plan = Priced();
+        var rules = plan.Scenario.Rules with
+        {
+            Mix = new PottingMix { Settling = 0, YieldLitres = yield },
+        };
+        Assert.Equal(bags, SupplyNeeds.Of(plan with { Scenario = plan.Scenario with { Rules = rules } }, s_first, s_last).MixUnits);
     }
 
     // A and B are sown on 1 March, P on the 8th and potted up on the 18th: the first and the last day of the time asked for both count.
@@ -139,7 +164,7 @@ public class SupplyNeedsTests
             },
             SmallSite.Batch("A", 50, SmallSite.Monday)
         );
-        Assert.Equal("50 big flat", string.Join(' ', SupplyNeeds.Of(plan, First, Last).Trays.Select(tray => tray.Type.Id)));
+        Assert.Equal("50 big flat", string.Join(' ', SupplyNeeds.Of(plan, s_first, s_last).Trays.Select(tray => tray.Type.Id)));
     }
 
     [Fact]
@@ -181,7 +206,7 @@ public class SupplyNeedsTests
         );
         Assert.Equal(
             [("plain", null, null), ("plain", "L1", 4.0), ("plain", "L1", 5.0), ("plain", "L2", null), ("z", null, null)],
-            SupplyNeeds.Of(plan, First, Last).Seeds.Select(seed => (seed.Crop.Id, seed.PacketId, seed.ThousandSeeds))
+            SupplyNeeds.Of(plan, s_first, s_last).Seeds.Select(seed => (seed.Crop.Id, seed.PacketId, seed.ThousandSeeds))
         );
     }
 
@@ -195,7 +220,7 @@ public class SupplyNeedsTests
             },
             SmallSite.Batch("B", 50, SmallSite.Monday)
         );
-        var needs = SupplyNeeds.Of(plan, First, Last);
+        var needs = SupplyNeeds.Of(plan, s_first, s_last);
         Assert.Null(needs.SeedCost);
         Assert.Equal([null, 0.5], needs.Seeds.Select(seed => seed.Cost));
     }
@@ -203,7 +228,7 @@ public class SupplyNeedsTests
     [Fact]
     public void Without_prices_there_is_no_cost()
     {
-        var needs = SupplyNeeds.Of(PlannedWorkTests.Plan(), First, Last);
+        var needs = SupplyNeeds.Of(PlannedWorkTests.Plan(), s_first, s_last);
         Assert.Null(needs.MixCost);
         Assert.Null(needs.SeedCost);
         Assert.All(needs.Seeds, seed => Assert.Null(seed.Cost));
@@ -219,6 +244,7 @@ public class SupplyNeedsTests
                 Rules = plan.Scenario.Rules with
                 {
                     Prices = new Prices { MixLitre = 0.2, ThousandSeeds = 10 },
+                    Mix = new PottingMix { Settling = 0.25, YieldLitres = 20 },
                 },
             },
             Batches =

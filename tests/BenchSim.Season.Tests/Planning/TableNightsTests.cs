@@ -6,15 +6,16 @@ using BenchSim.Season.Weather;
 namespace BenchSim.Season.Tests.Planning;
 
 /// <summary>
-/// Nights on the table, counted by hand. A and B (6 trays) stand there on the evenings of Thursday 18 to Sunday 21 March 2027; nights count above 5 C, damage
-/// begins below 0 C; the night after an evening is the next day's lowest.
+/// Nights on the table, counted by hand. A and B (6 trays) stand there on the evenings of Thursday 18 to Sunday 21 March 2027; nights count
+/// above 5 C, damage begins below 0 C; the night after an evening is the next day's lowest.
 /// </summary>
 public class TableNightsTests
 {
     [Fact]
     public void Cold_and_damaging_nights_are_counted_over_the_years_of_the_record()
     {
-        // 2021: 4 C on the 19th (evening of the 18th) and -1 C on the 20th. 2022: 4 C on the 22nd (evening of the 21st). 2023 and 2024: no cold night.
+        // 2021: 4 C on the 19th (evening of the 18th) and -1 C on the 20th. 2022: 4 C on the 22nd (evening of the 21st). 2023 and 2024: no
+        // cold night.
         var plan = With(Record((2021, 19, 4), (2021, 20, -1), (2022, 22, 4)));
         var week = Assert.Single(TableNights.Of(plan));
         Assert.Equal((new DateOnly(2027, 3, 15), "plain", 4, 6), (week.Monday, week.Crop.Id, week.Years, week.MostTrays));
@@ -26,6 +27,17 @@ public class TableNightsTests
         // Two years of four have a cold night, one a damaging one; three cold nights in four years.
         Assert.Equal((2, 1), (week.YearsWithCold, week.YearsWithDamaging));
         Assert.Equal(0.75, week.ColdNights);
+    }
+
+    // Ten years of which one is cold that night: its 1-in-10 low goes under the limit. One of eleven is too rare.
+    [Theory]
+    [InlineData(10, 1)]
+    [InlineData(11, 0)]
+    public void A_night_is_worth_watching_from_one_year_in_ten_on(int years, int watched)
+    {
+        var week = Assert.Single(TableNights.Of(With(Record((2021, 19, 4))))) with { Years = years };
+        Assert.Equal(watched, week.Watched.Length);
+        Assert.All(week.Watched, night => Assert.Equal(18, night.On.Day));
     }
 
     [Fact]

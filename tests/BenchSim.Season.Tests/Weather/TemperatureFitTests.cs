@@ -15,7 +15,7 @@ public class TemperatureFitTests
     /// Days of rain by month, the rest dry. May 5 single days; June 4; July 6, August 10 and November 25 in a row; October 28 and December
     /// 21 in a row from the 1st.
     /// </summary>
-    private static readonly Dictionary<int, int[]> Wet = new()
+    private static readonly Dictionary<int, int[]> s_wet = new()
     {
         [5] = [3, 9, 15, 21, 27],
         [6] = [10, 11, 12, 20],
@@ -91,7 +91,8 @@ public class TemperatureFitTests
                     $"{month} wet days: their temperatures are those of its dry days and the year's usual difference."
                 ),
                 "October has only 3 dry days: their temperatures are those of its wet days and the year's usual difference.",
-                "How temperatures carry over from day to day is not to be had from this record: it is taken as in the average of United States stations (Richardson and Wright 1984).",
+                "How temperatures carry over from day to day is not to be had from this record: it is taken as in the average of "
+                    + "United States stations (Richardson and Wright 1984).",
             ],
             Fitted().Assumptions
         );
@@ -194,18 +195,22 @@ public class TemperatureFitTests
 
     // Where rain cools by much more than the days differ, no residuals without regard to rain can carry over so much: then they carry over
     // as they do by themselves, not as in the literature. Worked out anew: the correlations of the standardized residuals about the means
-    // of wet and of dry days.
+    // of wet and of dry days, which what a year has in common and what carries over make up together.
     [Fact]
     public void What_no_residuals_can_carry_over_is_left_to_the_residuals_themselves()
     {
         var days = CooledByRain(3);
-        var residuals = WeatherFit.FitModel(days).Residuals;
+        var model = WeatherFit.FitModel(days);
         var (high, low) = (Standardized(days, day => day.TmaxC), Standardized(days, day => day.TminC));
-        var cross = high.Zip(low, (a, b) => a * b).Average();
-        Assert.Equal(Lag(high, high), residuals.A11 + (residuals.A12 * cross), 0.02);
-        Assert.Equal(Lag(high, low), (residuals.A11 * cross) + residuals.A12, 0.02);
-        Assert.Equal(Lag(low, high), residuals.A21 + (residuals.A22 * cross), 0.02);
-        Assert.Equal(Lag(low, low), (residuals.A21 * cross) + residuals.A22, 0.02);
+        var residuals = model.Residuals;
+        var cross = residuals.LongRun().Covariance;
+        var (ofHigh, ofLow) = (model.Months.Average(month => month.TmaxYearShare), model.Months.Average(month => month.TminYearShare));
+        var ofBoth = model.YearCorrelation * Math.Sqrt(ofHigh * ofLow);
+        var rest = Math.Sqrt((1 - ofHigh) * (1 - ofLow));
+        Assert.Equal(Lag(high, high), ofHigh + ((1 - ofHigh) * (residuals.A11 + (residuals.A12 * cross))), 0.02);
+        Assert.Equal(Lag(high, low), ofBoth + (rest * ((residuals.A11 * cross) + residuals.A12)), 0.02);
+        Assert.Equal(Lag(low, high), ofBoth + (rest * (residuals.A21 + (residuals.A22 * cross))), 0.02);
+        Assert.Equal(Lag(low, low), ofLow + ((1 - ofLow) * ((residuals.A21 * cross) + residuals.A22)), 0.02);
 
         static double Lag(double[] today, double[] yesterday) => today.Skip(1).Zip(yesterday, (a, b) => a * b).Average();
     }
@@ -264,7 +269,7 @@ public class TemperatureFitTests
             .. Enumerable
                 .Range(0, 365)
                 .Select(at => new DateOnly(Year, 1, 1).AddDays(at))
-                .Select(date => day(date, Wet.GetValueOrDefault(date.Month, []).Contains(date.Day))),
+                .Select(date => day(date, s_wet.GetValueOrDefault(date.Month, []).Contains(date.Day))),
         ];
 
     private static WeatherModel Carrying(double cross, double lag11, double lag12, double lag21, double lag22) =>

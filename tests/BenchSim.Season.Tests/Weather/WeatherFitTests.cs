@@ -6,7 +6,7 @@ namespace BenchSim.Season.Tests.Weather;
 
 public class WeatherFitTests
 {
-    private static readonly WeatherNormals Truth = new()
+    private static readonly WeatherNormals s_truth = new()
     {
         Source = "invented",
         Months =
@@ -27,7 +27,7 @@ public class WeatherFitTests
     {
         // 100 generated years, seed 11. Standard errors: chance of rain 0.01, means of wet days 0.2 C, spreads 2 %, A 0.005. Tolerances
         // are above four of them: over about 130 numbers the error chance is below 1 %.
-        var model = WeatherModel.FromNormals(Truth);
+        var model = s_truth.ToModel();
         var fitted = WeatherFit.FitModel(Draw(model, 100));
         for (var month = 0; month < 12; month++)
         {
@@ -51,7 +51,7 @@ public class WeatherFitTests
     [Fact]
     public void A_short_record_is_warned_of_and_a_long_one_is_not()
     {
-        var model = WeatherModel.FromNormals(Truth);
+        var model = s_truth.ToModel();
         var brief = WeatherFit.Fit(Draw(model, 4));
         Assert.StartsWith(
             "The record is short: 4.0 years, and 10 or more are wanted.",
@@ -66,7 +66,7 @@ public class WeatherFitTests
     [Fact]
     public void The_report_says_in_words_how_well_the_record_is_reproduced()
     {
-        var words = Sentences(WeatherFit.Fit(Draw(WeatherModel.FromNormals(Truth), 12)).Report);
+        var words = Sentences(WeatherFit.Fit(Draw(s_truth.ToModel(), 12)).Report);
         Assert.StartsWith(
             "Fitted to 12.0 years of days, 2001-01-01 to 2012-12-31, and compared with 400 generated years.",
             words[0],
@@ -74,22 +74,20 @@ public class WeatherFitTests
         );
         Assert.StartsWith("Mean lowest temperature: the worst month, ", words[1], StringComparison.Ordinal);
         Assert.Contains(words, line => line.StartsWith("Nights below 4.4 C in April, a year: ", StringComparison.Ordinal));
-        Assert.Contains(words, line => line.StartsWith("Day-to-day persistence", StringComparison.Ordinal));
+        Assert.Contains(words, line => line.StartsWith("How far one day is like the next", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Same_record_same_report()
     {
-        var record = Draw(WeatherModel.FromNormals(Truth), 3);
+        var record = Draw(s_truth.ToModel(), 3);
         Lines.Equal(Sentences(WeatherFit.Fit(record).Report), Sentences(WeatherFit.Fit(record).Report));
     }
 
     [Fact]
     public void Months_without_rain_borrow_and_say_so()
     {
-        var record = Draw(WeatherModel.FromNormals(Truth), 3)
-            .Select(day => day.Date.Month == 7 ? day with { RainMm = 0 } : day)
-            .ToImmutableArray();
+        var record = Draw(s_truth.ToModel(), 3).Select(day => day.Date.Month == 7 ? day with { RainMm = 0 } : day).ToImmutableArray();
         var fitted = WeatherFit.FitModel(record);
         Assert.Equal(0, fitted.Months[6].WetAfterDry, 0.02);
         Lines.Contain("July has only 0 wet days: its rain amounts are those of the whole year.", fitted.Assumptions);
@@ -100,7 +98,7 @@ public class WeatherFitTests
     [Fact]
     public void A_record_without_any_rain_can_be_fitted()
     {
-        var record = Draw(WeatherModel.FromNormals(Truth), 2).Select(day => day with { RainMm = 0 }).ToImmutableArray();
+        var record = Draw(s_truth.ToModel(), 2).Select(day => day with { RainMm = 0 }).ToImmutableArray();
         var fitted = WeatherFit.FitModel(record);
         Assert.All(fitted.Months, month => Assert.Equal(0, month.WetShare));
         _ = new WeatherGenerator(fitted);
@@ -121,7 +119,7 @@ public class WeatherFitTests
     [Fact]
     public void What_cannot_be_fitted_says_why()
     {
-        var record = Draw(WeatherModel.FromNormals(Truth), 1);
+        var record = Draw(s_truth.ToModel(), 1);
         Assert.Null(WeatherFit.WhyNot(record));
         Assert.Equal("the record is empty", WeatherFit.WhyNot([]));
         Assert.Equal("each month needs 20 days or more, but January has 0, February has 19", WeatherFit.WhyNot([.. record.Skip(40)]));
@@ -132,7 +130,7 @@ public class WeatherFitTests
     [Fact]
     public void A_day_that_is_none_says_which()
     {
-        var record = Draw(WeatherModel.FromNormals(Truth), 1);
+        var record = Draw(s_truth.ToModel(), 1);
         DailyWeather[] wrong =
         [
             record[9] with
@@ -162,7 +160,7 @@ public class WeatherFitTests
         Assert.Null(WeatherFit.WhyNot(record.SetItem(9, record[9] with { TminC = record[9].TmaxC })));
         Assert.Equal("2001-01-10 stands after 2001-01-10", WeatherFit.WhyNot(record.Insert(9, record[9])));
         Assert.Null(WeatherFit.WhyNot([.. record.Where(day => day.Date.Month != 2 || day.Date.Day <= 20)]));
-        Assert.Throws<ArgumentException>(() => WeatherFitReport.Of(WeatherModel.FromNormals(Truth), []));
+        Assert.Throws<ArgumentException>(() => WeatherFitReport.Of(s_truth.ToModel(), []));
     }
 
     // Twelve years of 4 and 16 C, 10 mm on the first of January and of July, -1 C on 10 March, and three days of October missing. The model
@@ -215,7 +213,7 @@ public class WeatherFitTests
             "September: generated mean temperatures miss the record by +0.0 C (lowest) and -2.0 C (highest).",
             "Something was assumed.",
         ];
-        Lines.Equal(warnings, Warnings(report));
+        Lines.Equal(warnings, Warnings(report).Where(warning => !warning.Contains("in 12 springs. ", StringComparison.Ordinal)));
         Lines.Equal(
             [
                 "Fitted to 12.0 years of days, 2001-01-01 to 2012-12-31, and compared with 400 generated years.",
@@ -233,9 +231,12 @@ public class WeatherFitTests
         // The generated frosts end where the curve through the months comes up through 0 C.
         var curve = MeanPreservingCurve.Daily([.. months.Select(month => month.TminDryC)]);
         var last = Enumerable.Range(0, 181).Select(first.AddDays).Last(date => curve[MeanPreservingCurve.PlaceOf(date)] <= 0);
-        Lines.Contain(
-            $"Last night at or below 0 C, on average: 10 March in the record, {last.Day} {(last.Month == 2 ? "February" : "March")} generated.",
-            Sentences(report)
+        Assert.Contains(Sentences(report), line =>
+            line.StartsWith(
+                $"Last night at or below 0 C, on average: 10 March in the record, {last.Day} "
+                    + $"{(last.Month == 2 ? "February" : "March")} generated; years differ from it by 0 days and ",
+                StringComparison.Ordinal
+            )
         );
 
         // The same in Fahrenheit and inches: 9 K are 16.2 F and 2 K are 3.6 F; 20 mm are 0.8 inches, 310 mm 12.2; 4.4 C is 40 F in tenths
@@ -249,20 +250,6 @@ public class WeatherFitTests
         Lines.Contain("Rain of a year: 0.8 inches in the record, 12.2 inches generated.", imperial);
         Assert.Contains(imperial, line => line.StartsWith("Nights below 40 F in April, a year: ", StringComparison.Ordinal));
         Assert.Contains(imperial, line => line.StartsWith("Last night at or below 32 F, on average: ", StringComparison.Ordinal));
-    }
-
-    [Fact]
-    public void Without_a_frost_in_each_spring_of_the_record_none_is_told()
-    {
-        var model = WeatherModel.FromNormals(Truth);
-        var drawn = Draw(model, 3);
-        Assert.NotNull(WeatherFitReport.Of(model, drawn).LastFrostDay);
-        Assert.Null(
-            WeatherFitReport
-                .Of(model, [.. drawn.Select(day => day.Date.Year == 2002 ? day with { TminC = 5, TmaxC = 15 } : day)])
-                .LastFrostDay
-        );
-        Assert.Null(WeatherFitReport.Of(model, [.. drawn.Skip(5).Take(365)]).LastFrostDay);
     }
 
     private static ImmutableArray<DailyWeather> Draw(WeatherModel model, int years)

@@ -5,7 +5,7 @@ namespace BenchSim.Season.Tests.Weather;
 
 public class WeatherGeneratorTests
 {
-    private static readonly DateOnly First = new(2026, 2, 1);
+    private static readonly DateOnly s_first = new(2026, 2, 1);
 
     private static MonthWeather Mild { get; } =
         new()
@@ -26,9 +26,9 @@ public class WeatherGeneratorTests
     public void Same_seed_and_season_give_the_same_days_whatever_was_drawn_before()
     {
         var generator = new WeatherGenerator(Every(Mild));
-        var once = Draw(generator, 7, 3, First, 100);
-        Draw(generator, 8, 2, First, 40);
-        var again = Draw(new WeatherGenerator(Every(Mild)), 7, 3, First, 100);
+        var once = Draw(generator, 7, 3, s_first, 100);
+        Draw(generator, 8, 2, s_first, 40);
+        var again = Draw(new WeatherGenerator(Every(Mild)), 7, 3, s_first, 100);
         Assert.Equal(once.Tmin, again.Tmin);
         Assert.Equal(once.Tmax, again.Tmax);
         Assert.Equal(once.Rain, again.Rain);
@@ -38,7 +38,7 @@ public class WeatherGeneratorTests
     public void More_days_do_not_change_the_first_ones()
     {
         var generator = new WeatherGenerator(Every(Mild));
-        Assert.Equal(Draw(generator, 7, 3, First, 50).Tmin, Draw(generator, 7, 3, First, 270).Tmin[..50]);
+        Assert.Equal(Draw(generator, 7, 3, s_first, 50).Tmin, Draw(generator, 7, 3, s_first, 270).Tmin[..50]);
     }
 
     // Days are drawn several at a step, the last of a stretch by themselves: where a day falls in its step changes no bit.
@@ -46,10 +46,10 @@ public class WeatherGeneratorTests
     public void Any_number_of_days_begins_alike()
     {
         var generator = new WeatherGenerator(Every(Mild));
-        var all = Draw(generator, 7, 3, First, 150);
+        var all = Draw(generator, 7, 3, s_first, 150);
         for (var days = 0; days < 150; days++)
         {
-            var some = Draw(generator, 7, 3, First, days);
+            var some = Draw(generator, 7, 3, s_first, days);
             Assert.Equal(all.Tmin[..days], some.Tmin);
             Assert.Equal(all.Tmax[..days], some.Tmax);
             Assert.Equal(all.Rain[..days], some.Rain);
@@ -64,8 +64,8 @@ public class WeatherGeneratorTests
         var generator = new WeatherGenerator(Every(Mild));
         for (var season = 0; season < 50; season++)
         {
-            var late = Draw(generator, 1, season, First, 30);
-            var early = Draw(generator, 1, season, First.AddDays(-45), 75);
+            var late = Draw(generator, 1, season, s_first, 30);
+            var early = Draw(generator, 1, season, s_first.AddDays(-45), 75);
             for (var day = 0; day < 30; day++)
             {
                 Assert.Equal(early.Rain[day + 45], late.Rain[day]);
@@ -79,9 +79,9 @@ public class WeatherGeneratorTests
     public void Seasons_and_seeds_differ()
     {
         var generator = new WeatherGenerator(Every(Mild));
-        var one = Draw(generator, 7, 3, First, 20).Tmin;
-        Assert.NotEqual(one, Draw(generator, 7, 4, First, 20).Tmin);
-        Assert.NotEqual(one, Draw(generator, 8, 3, First, 20).Tmin);
+        var one = Draw(generator, 7, 3, s_first, 20).Tmin;
+        Assert.NotEqual(one, Draw(generator, 7, 4, s_first, 20).Tmin);
+        Assert.NotEqual(one, Draw(generator, 8, 3, s_first, 20).Tmin);
     }
 
     [Fact]
@@ -89,8 +89,8 @@ public class WeatherGeneratorTests
     {
         // Means only 1 C apart and wide spreads: the rule must act on many days.
         var narrow = Every(Mild with { TmaxWetC = 7, TmaxDryC = 5 });
-        var days = Draw(new WeatherGenerator(narrow with { LeastRangeC = 1.5 }), 1, 0, First, 2000);
-        var free = Draw(new WeatherGenerator(narrow with { LeastRangeC = 0 }), 1, 0, First, 2000);
+        var days = Draw(new WeatherGenerator(narrow with { LeastRangeC = 1.5 }), 1, 0, s_first, 2000);
+        var free = Draw(new WeatherGenerator(narrow with { LeastRangeC = 0 }), 1, 0, s_first, 2000);
         for (var day = 0; day < 2000; day++)
         {
             Assert.True(days.Tmax[day] - days.Tmin[day] >= 1.5 - 1e-12);
@@ -109,7 +109,7 @@ public class WeatherGeneratorTests
         var (wet, sum, squares) = (0, 0.0, 0.0);
         for (var season = 0; season < Seasons; season++)
         {
-            var day = Draw(generator, 5, season, First, 1);
+            var day = Draw(generator, 5, season, s_first, 1);
             wet += day.Rain[0] > 0 ? 1 : 0;
             sum += day.Tmin[0];
             squares += day.Tmin[0] * day.Tmin[0];
@@ -124,10 +124,10 @@ public class WeatherGeneratorTests
     [Fact]
     public void Chances_of_0_and_1_give_a_desert_and_a_rainforest()
     {
-        Assert.All(Draw(new WeatherGenerator(Every(Mild with { WetAfterDry = 0, WetAfterWet = 0 })), 1, 0, First, 400).Rain, rain =>
+        Assert.All(Draw(new WeatherGenerator(Every(Mild with { WetAfterDry = 0, WetAfterWet = 0 })), 1, 0, s_first, 400).Rain, rain =>
             Assert.Equal(0, rain)
         );
-        Assert.All(Draw(new WeatherGenerator(Every(Mild with { WetAfterDry = 1, WetAfterWet = 1 })), 1, 0, First, 400).Rain, rain =>
+        Assert.All(Draw(new WeatherGenerator(Every(Mild with { WetAfterDry = 1, WetAfterWet = 1 })), 1, 0, s_first, 400).Rain, rain =>
             Assert.True(rain > 0)
         );
     }
@@ -235,7 +235,7 @@ public class WeatherGeneratorTests
     [Fact]
     public void Mean_temperatures_of_a_date_are_those_of_wet_and_dry_days_in_their_shares()
     {
-        var mean = new WeatherGenerator(Every(Mild)).MeanOf(First);
+        var mean = new WeatherGenerator(Every(Mild)).MeanOf(s_first);
         Assert.Equal(4 + (2 / 3.0), mean.TminC, 1e-12);
         Assert.Equal(14, mean.TmaxC, 1e-12);
     }
@@ -307,7 +307,7 @@ public class WeatherGeneratorTests
     [Fact]
     public void Spans_of_different_length_are_refused() =>
         Assert.Throws<ArgumentException>(() =>
-            new WeatherGenerator(Every(Mild)).Draw(1, 0, First, new double[3], new double[3], new double[2])
+            new WeatherGenerator(Every(Mild)).Draw(1, 0, s_first, new double[3], new double[3], new double[2])
         );
 
     private static WeatherModel Every(MonthWeather month) =>

@@ -47,13 +47,13 @@ public class WeatherNormalsTests
     [Fact]
     public void What_is_assumed_is_said()
     {
-        var model = WeatherModel.FromNormals(Valley);
+        var model = Valley.ToModel();
         Assert.Equal(5, model.Assumptions.Length);
         Lines.Contain(
             "Rain follows rain as in Geng and others 1986: the chance after a dry day is 0.75 times the share of wet days.",
             model.Assumptions
         );
-        Assert.DoesNotContain(WeatherModel.FromNormals(Valley with { RainPersistence = 0.4 }).Assumptions, said =>
+        Assert.DoesNotContain((Valley with { RainPersistence = 0.4 }).ToModel().Assumptions, said =>
             said.StartsWith("Rain follows", StringComparison.Ordinal)
         );
 
@@ -61,8 +61,8 @@ public class WeatherNormalsTests
         const string wet =
             "Wet days are 1.43 C (2.6 F) milder by night and 1.02 C (1.8 F) cooler by day, the average of two cities' record.";
         Lines.Contain(wet, model.Assumptions);
-        Assert.DoesNotContain(wet, WeatherModel.FromNormals(Valley with { WetLessDryTminC = 1 }).Assumptions, StringComparer.Ordinal);
-        Assert.DoesNotContain(wet, WeatherModel.FromNormals(Valley with { WetLessDryTmaxC = -1 }).Assumptions, StringComparer.Ordinal);
+        Assert.DoesNotContain(wet, (Valley with { WetLessDryTminC = 1 }).ToModel().Assumptions, StringComparer.Ordinal);
+        Assert.DoesNotContain(wet, (Valley with { WetLessDryTmaxC = -1 }).ToModel().Assumptions, StringComparer.Ordinal);
     }
 
     // Each month has both spreads, or one of one month is missing.
@@ -76,8 +76,8 @@ public class WeatherNormalsTests
         var normals = Valley with { Months = given.SetItem(6, given[6] with { TminSdC = low, TmaxSdC = high }) };
         Assert.Equal(
             isSaid,
-            WeatherModel
-                .FromNormals(normals)
+            normals
+                .ToModel()
                 .Assumptions.Any(said =>
                     said.StartsWith(
                         "Where the spread of daily temperatures is not given: 3.15 C (5.7 F) for the lowest",
@@ -91,7 +91,7 @@ public class WeatherNormalsTests
     public void Persistence_of_a_quarter_is_three_quarters_of_the_wet_share_after_a_dry_day()
     {
         // January: 10 wet days of 31.
-        var january = WeatherModel.FromNormals(Valley).Months[0];
+        var january = Valley.ToModel().Months[0];
         Assert.Equal(0.75 * 10 / 31, january.WetAfterDry, 1e-12);
         Assert.Equal(0.25 + (0.75 * 10 / 31), january.WetAfterWet, 1e-12);
         Assert.Equal(10 / 31.0, january.WetShare, 1e-12);
@@ -112,7 +112,7 @@ public class WeatherNormalsTests
             ],
             bad.Problems()
         );
-        Assert.Throws<InvalidOperationException>(() => WeatherModel.FromNormals(bad));
+        Assert.Throws<InvalidOperationException>(() => bad.ToModel());
     }
 
     [Fact]
@@ -121,13 +121,13 @@ public class WeatherNormalsTests
         // Every month alike, so the seasonal curve takes nothing. April: 10 wet days of 30. Wet less dry 2 and -4 K: a third of the days
         // lies two thirds of it from the mean, two thirds a third. Their difference makes up 2/9 of its square of the variance: 9 - 8/9 and
         // 49 - 32/9 are left.
-        var model = WeatherModel.FromNormals(
+        var model = (
             Alike(new MonthNormals(5, 15, 10, 60) { TminSdC = 3, TmaxSdC = 7 }) with
             {
                 WetLessDryTminC = 2,
                 WetLessDryTmaxC = -4,
             }
-        );
+        ).ToModel();
         var april = model.Months[3];
         Assert.Equal(5 + (4 / 3.0), april.TminWetC, 1e-9);
         Assert.Equal(5 - (2 / 3.0), april.TminDryC, 1e-9);
@@ -139,10 +139,7 @@ public class WeatherNormalsTests
         // Not below half of it, however much the wet days explain.
         Assert.Equal(
             1.5,
-            WeatherModel
-                .FromNormals(Alike(new MonthNormals(5, 15, 10, 60) { TminSdC = 3 }) with { WetLessDryTminC = 20 })
-                .Months[3]
-                .TminSdC,
+            (Alike(new MonthNormals(5, 15, 10, 60) { TminSdC = 3 }) with { WetLessDryTminC = 20 }).ToModel().Months[3].TminSdC,
             1e-9
         );
     }
@@ -243,9 +240,7 @@ public class WeatherNormalsTests
     {
         var desert = Valley with { Months = [.. Valley.Months.Select(month => month with { RainDays = 0, RainMm = 0 })] };
         Assert.Empty(desert.Problems());
-        Assert.All(WeatherModel.FromNormals(desert).Months, month =>
-            Assert.Equal((0, true), (month.WetShare, double.IsFinite(month.RainScaleMm)))
-        );
+        Assert.All(desert.ToModel().Months, month => Assert.Equal((0, true), (month.WetShare, double.IsFinite(month.RainScaleMm))));
     }
 
     private static DailyWeather[] Years(int years)
@@ -253,7 +248,7 @@ public class WeatherNormalsTests
         var first = new DateOnly(2001, 1, 1);
         var count = first.AddYears(years).DayNumber - first.DayNumber;
         var (tmin, tmax, rain) = (new double[count], new double[count], new double[count]);
-        new WeatherGenerator(WeatherModel.FromNormals(Valley)).Draw(3, 0, first, tmin, tmax, rain);
+        new WeatherGenerator(Valley.ToModel()).Draw(3, 0, first, tmin, tmax, rain);
         return [.. Enumerable.Range(0, count).Select(day => new DailyWeather(first.AddDays(day), tmin[day], tmax[day], rain[day]))];
     }
 }

@@ -22,7 +22,8 @@ public class WeatherRecordCheckTests
         var findings = WeatherRecordCheck.Check(rows, "weather.csv");
         Lines.Equal(
             [
-                "weather.csv:6:12: the lowest temperature 12 C is above the highest 3 C; the lowest first; exchange the two if they are swapped",
+                "weather.csv:6:12: the lowest temperature 12 C is above the highest 3 C; the lowest first; exchange the two if "
+                    + "they are swapped",
             ],
             findings.Faults.Select(fault => fault.ToString())
         );
@@ -35,7 +36,8 @@ public class WeatherRecordCheckTests
         var rows = Rows("2024-03-01", 10).Select(row => row with { TminC = row.TmaxC, TmaxC = row.TminC }).ToList();
         Lines.Equal(
             [
-                "weather.csv:2:0: the lowest temperature is above the highest in 10 of 10 rows; the two columns are exchanged: name the lower one tmin and the higher one tmax",
+                "weather.csv:2:0: the lowest temperature is above the highest in 10 of 10 rows; the two columns are exchanged: "
+                    + "name the lower one tmin and the higher one tmax",
             ],
             WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.ToString())
         );
@@ -49,7 +51,8 @@ public class WeatherRecordCheckTests
         var rows = Rows("2024-04-01", 30).Select(row => row with { TminC = tmin, TmaxC = tmax }).ToList();
         Lines.Equal(
             [
-                "weather.csv:2:0: the temperatures are too high for degrees Celsius and look like Fahrenheit; degrees Celsius, or the unit F stated in the column's name",
+                "weather.csv:2:0: the temperatures are too high for degrees Celsius and look like Fahrenheit; degrees Celsius, "
+                    + "or the unit F stated in the column's name",
             ],
             WeatherRecordCheck.Check(rows, "weather.csv").Faults.Select(fault => fault.ToString())
         );
@@ -119,7 +122,8 @@ public class WeatherRecordCheckTests
             .ToArray();
         Lines.Equal(
             [
-                "weather.csv:3:0: the lowest temperature 51.98 F is above the highest 41 F; the lowest first; exchange the two if they are swapped",
+                "weather.csv:3:0: the lowest temperature 51.98 F is above the highest 41 F; the lowest first; exchange the two "
+                    + "if they are swapped",
                 "weather.csv:3:0: a day's rain of 72.05 in is not possible; 0 or more, at most 71.85 in",
                 "weather.csv:4:0: a highest temperature of 134.78 F has never been measured on earth; between -130 F and 134.6 F",
             ],

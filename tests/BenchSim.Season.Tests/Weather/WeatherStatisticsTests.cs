@@ -8,7 +8,7 @@ namespace BenchSim.Season.Tests.Weather;
 /// </summary>
 public class WeatherStatisticsTests
 {
-    private static readonly DailyWeather[] Days =
+    private static readonly DailyWeather[] s_days =
     [
         new(new(2021, 1, 1), 0, 8, 0),
         new(new(2021, 1, 2), 4.4, 9, 3),
@@ -19,7 +19,7 @@ public class WeatherStatisticsTests
         new(new(2021, 2, 12), 0, 11, 5),
     ];
 
-    private readonly WeatherStatistics _found = WeatherStatistics.Of(Days);
+    private readonly WeatherStatistics _found = WeatherStatistics.Of(s_days);
 
     [Fact]
     public void Means_and_spreads_are_those_of_the_month()

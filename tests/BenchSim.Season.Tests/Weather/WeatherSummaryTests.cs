@@ -104,7 +104,7 @@ public class WeatherSummaryTests
     [Fact]
     public void Nonsense_is_refused()
     {
-        var (first, generator) = (new DateOnly(2026, 3, 1), new WeatherGenerator(WeatherModel.FromNormals(Even)));
+        var (first, generator) = (new DateOnly(2026, 3, 1), new WeatherGenerator(Even.ToModel()));
         ImmutableArray<DailyWeather> days = [.. Year(2021, [])];
         Assert.Throws<ArgumentOutOfRangeException>(() => WeatherSummary.Of(generator, 1, 0, first, first, 0, []));
         Assert.Throws<ArgumentOutOfRangeException>(() => WeatherSummary.Of(generator, 1, 1, first, first.AddDays(-1), 0, []));

@@ -38,6 +38,22 @@ public class BottleneckRunnerTests
         Assert.Equal((null, "mat", 3.0, 3), (waits.From, waits.By.Id, waits.TrayDays.Mean, waits.ByWeek[0].P50));
     }
 
+    // As above, but a day late is late: the second tray misses its date by three days, and its 50 plants with it. A second mat place brings
+    // them out in time.
+    [Fact]
+    public void Plants_in_time_are_counted_as_a_grower_feels_them()
+    {
+        Space[] spaces = [Mat(1), Bench(10), Table(10)];
+        var site = Scenario(spaces, [Batch("a", 50, Monday), Batch("b", 50, Monday)]);
+        var plan = Plan(site with { Rules = site.Rules with { LateDays = 0 } });
+        var result = BottleneckRunner.Play(plan, new StudyOptions { Seasons = 3, Seed = 1 }, null, CancellationToken.None);
+
+        Assert.Equal("mat bench table", string.Join(" ", result.Unlimited.Select(trial => trial.Space.Id)));
+        Assert.Equal([50, 0, 0], result.Unlimited.Select(trial => trial.PlantsInTime.Difference));
+        Assert.Equal([true, false, false], result.Unlimited.Select(trial => trial.Helps));
+        Assert.Equal([50, 0, 0], result.Larger.Select(trial => trial.PlantsInTime.Difference));
+    }
+
     // One mat place and one table place. As it is the second tray is sown 3 days late, as above, and finds the table free on day 21: 150
     // late plant-days. Without limit on the mat, both are grown on day 17; one takes the table until day 21, the other follows and goes out
     // on day 24: 150. Without limit on the table, the second is still sown late: 150. With both, none is late.
@@ -67,15 +83,15 @@ public class BottleneckRunnerTests
         Assert.All(result.Waits, wait => Assert.Equal((0.0, 0), (wait.TrayDays.Most, wait.Happens.Hits)));
     }
 
-    // Two intervals for each of 3 spaces without limit and 3 larger, five for each of 3 pairs: 27; each then has the confidence 1 - 0.05 /
-    // 27.
+    // Three intervals for each of 3 spaces without limit and 3 larger, five for each of 3 pairs: 33; each then has the confidence
+    // 1 - 0.05 / 33.
     [Fact]
     public void The_intervals_allow_for_all_comparisons()
     {
         var result = Play(Mat(1), Bench(10), Table(10));
 
-        Assert.Equal((27, 0.95), (result.Comparisons, result.Confidence));
-        Assert.Equal(1 - (0.05 / 27), result.EachConfidence, 1e-15);
+        Assert.Equal((33, 0.95), (result.Comparisons, result.Confidence));
+        Assert.Equal(1 - (0.05 / 33), result.EachConfidence, 1e-15);
     }
 
     [Theory]
@@ -134,6 +150,50 @@ public class BottleneckRunnerTests
 
         Assert.Equal(texts[0], texts[1]);
         Assert.Contains("\"Differing\":", texts[0], StringComparison.Ordinal);
+    }
+
+    // One place on the warm bench, a cold house at 15 C without a place. Both trays are up on day 3. "a" takes the warm bench; "b" waits on
+    // its mat in the warm house, grows there just as fast, and is out on its day, 21. With one place in the cold house it moves there on
+    // day 3 and grows half as fast, by (15 - 10) / (20 - 10): grown on day 31, a Thursday, hardened on
+    // Sunday, out on Monday, day 35: 50 plants
+    // x 14 days = 700. Nobody waits for that: the 14 tray-days of waiting are gone. From sowing to field size 17 and 31 days,
+    // mean 24, 7 more.
+    [Fact]
+    public void A_place_in_a_colder_house_does_harm_by_slower_growth_and_not_by_crowding()
+    {
+        var result = PlayTwoHouses(0);
+        Assert.Equal(0, result.LatePlantDays);
+        var harm = Assert.Single(result.Larger, trial => trial.Space.Id == "cool");
+        Assert.Equal((700, true), (harm.LatePlantDays.Difference, harm.LatePlantDays.IsReal));
+        Assert.Equal((7, true), (harm.Growing.Difference, harm.Growing.IsReal));
+        Assert.Equal([0, -14, 0], harm.Waited.Select(change => change.Difference));
+    }
+
+    // With ten places in the cold house "b" stands there as above, 14 days late. As warm as the other house, it is out on its day.
+    [Fact]
+    public void A_colder_house_is_tried_as_warm_as_the_warmest()
+    {
+        var result = PlayTwoHouses(10);
+        Assert.Equal(700, result.LatePlantDays);
+        var warmer = Assert.Single(result.Warmer);
+        Assert.Equal(("cold", 15.0, 20.0), (warmer.House.Id, warmer.House.NightC, warmer.Warmer.NightC));
+        Assert.Equal((-700, true), (warmer.LatePlantDays.Difference, warmer.LatePlantDays.IsReal));
+
+        // Three for each of 4 spaces without limit and 4 larger and for the house, five for each of 6 pairs.
+        Assert.Equal((3 * 9) + (5 * 6), result.Comparisons);
+        Assert.Empty(Play(Mat(1), Bench(10), Table(10)).Warmer);
+    }
+
+    private static BottleneckResult PlayTwoHouses(int places)
+    {
+        var site = Scenario([Mat(2), Bench(1), Bench(places, "cool", "cold"), Table(10)], [Batch("a", 50, Monday), Batch("b", 50, Monday)]);
+        var cold = site.Houses[0] with { Id = "cold", Name = "Cold", NightC = 15, DayC = 15, VentC = 15 };
+        return BottleneckRunner.Play(
+            Plan(site with { Houses = site.Houses.Add(cold) }),
+            new StudyOptions { Seasons = 3, Seed = 1 },
+            null,
+            CancellationToken.None
+        );
     }
 
     private static BottleneckResult Play(params Space[] spaces) => Play([Crop()], spaces);

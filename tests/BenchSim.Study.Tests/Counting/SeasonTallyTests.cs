@@ -8,12 +8,12 @@ namespace BenchSim.Study.Tests.Counting;
 
 public class SeasonTallyTests
 {
-    private static readonly SeasonPlan Plan = Plans.Small();
+    private static readonly SeasonPlan s_plan = Plans.Small();
 
     [Fact]
     public void Places_by_day_follow_the_opening_of_the_house_and_the_changes()
     {
-        var result = Count(Seasons.Quiet(Plan));
+        var result = Count(Seasons.Quiet(s_plan));
 
         // The annex opens on day 2 with 6 places and has 2 from day 4.
         Assert.Equal<IEnumerable<int>>([0, 0, 6, 6, 2, 2, 2, 2], result.Spaces[2].Places);
@@ -26,10 +26,10 @@ public class SeasonTallyTests
     {
         // The mat has 4 places. Season 1 holds 0 4 4 1 0 0 0 0: peak 4 first on day 1, 2 days full, 9 tray-days. Season 2 holds 2 on day 5
         // alone.
-        var one = Seasons.Quiet(Plan);
+        var one = Seasons.Quiet(s_plan);
         one.Held[0] = [0, 4, 4, 1, 0, 0, 0, 0];
         one.Waiting[0] = [0, 0, 3, 2, 0, 0, 0, 0];
-        var two = Seasons.Quiet(Plan);
+        var two = Seasons.Quiet(s_plan);
         two.Held[0] = [0, 0, 0, 0, 0, 2, 0, 0];
 
         var mat = Count(one, two).Spaces[0];
@@ -46,7 +46,7 @@ public class SeasonTallyTests
     [Fact]
     public void A_space_that_is_never_used_has_no_peak_day_and_one_without_places_is_never_full()
     {
-        var annex = Count(Seasons.Quiet(Plan)).Spaces[2];
+        var annex = Count(Seasons.Quiet(s_plan)).Spaces[2];
 
         Assert.Equal(new DateSpread(null, null, null, 0, 1), annex.PeakOn);
         Assert.Equal(0, annex.DaysFull.Most);
@@ -56,17 +56,17 @@ public class SeasonTallyTests
     public void Wanted_places_come_from_the_play_without_limits_and_make_the_shortage()
     {
         // Both benches wanted 8 + 9 = 17 on day 3 (16 places: 1 short) and 9 + 8 = 17 on day 5 (12 places: 5 short).
-        var unlimited = Seasons.Quiet(Plan);
+        var unlimited = Seasons.Quiet(s_plan);
         unlimited.Held[1][3] = 8;
         unlimited.Held[2][3] = 9;
         unlimited.Held[1][5] = 9;
         unlimited.Held[2][5] = 8;
-        var asGiven = Seasons.Quiet(Plan);
+        var asGiven = Seasons.Quiet(s_plan);
         asGiven.Waiting[1][4] = 2;
         asGiven.Waiting[2][4] = 1;
         asGiven.Waiting[1][6] = 1;
 
-        var result = Count((asGiven, unlimited), (Seasons.Quiet(Plan), Seasons.Quiet(Plan)));
+        var result = Count((asGiven, unlimited), (Seasons.Quiet(s_plan), Seasons.Quiet(s_plan)));
 
         var benches = result.Groups[1];
         Assert.Equal(17, benches.Wanted[3].Most);
@@ -75,8 +75,24 @@ public class SeasonTallyTests
         Assert.Equal(new DateSpread(new(2027, 3, 6), new(2027, 3, 6), new(2027, 3, 6), 1, 2), benches.ShortageOn);
         Assert.Equal((1, 2), (benches.RunsOut.Hits, benches.RunsOut.Seasons));
         Assert.Equal(new DateOnly(2027, 3, 5), benches.RunsOutOn.P50);
+
+        // First refused on day 4, and most of all, 3, there too.
         Assert.Equal(3, benches.WorstWaiting.Most);
+        Assert.Equal(new DateOnly(2027, 3, 5), benches.WorstWaitingOn.P50);
         Assert.Equal(0, result.Groups[0].RunsOut.Hits);
+    }
+
+    // Two trays are refused on day 1, three and four of both benches together on day 3, seven on day 5: each with a date of its own.
+    [Fact]
+    public void The_first_day_without_a_place_and_the_worst_have_their_own_dates()
+    {
+        var season = Seasons.Quiet(s_plan);
+        (season.Waiting[1][1], season.Waiting[1][3], season.Waiting[2][3], season.Waiting[1][5]) = (2, 3, 4, 7);
+        var benches = Count((season, Seasons.Quiet(s_plan))).Groups[1];
+        Assert.Equal(
+            (s_plan.FirstDay.AddDays(1), s_plan.FirstDay.AddDays(3), 7),
+            (benches.RunsOutOn.P50, benches.WorstWaitingOn.P50, benches.WorstWaiting.Most)
+        );
     }
 
     [Theory]
@@ -88,10 +104,10 @@ public class SeasonTallyTests
     public void Cause_of_a_season_that_does_not_fit(bool fits, bool weatherCounted, bool fitsUnlimited, int outUnlimited, Cause cause)
     {
         // 300 plants wanted and a goal of 0.95: 285 are enough.
-        var asGiven = Seasons.Quiet(Plan);
+        var asGiven = Seasons.Quiet(s_plan);
         asGiven.Fits = fits;
         asGiven.FitsWeatherCounted = weatherCounted;
-        var unlimited = Seasons.Quiet(Plan);
+        var unlimited = Seasons.Quiet(s_plan);
         unlimited.Fits = fitsUnlimited;
         unlimited.PlantsOut = outUnlimited;
 
@@ -109,9 +125,9 @@ public class SeasonTallyTests
     public void Trays_thrown_out_even_with_room_are_a_cause_of_their_own(int outUnlimited, bool isShortForThrownOut, Cause cause)
     {
         // 300 plants wanted and a goal of 0.95: 285 are enough, and then the season is only late.
-        var asGiven = Seasons.Quiet(Plan);
+        var asGiven = Seasons.Quiet(s_plan);
         asGiven.Fits = asGiven.FitsWeatherCounted = false;
-        var unlimited = Seasons.Quiet(Plan);
+        var unlimited = Seasons.Quiet(s_plan);
         unlimited.Fits = false;
         unlimited.PlantsOut = outUnlimited;
         unlimited.IsShortForThrownOut = isShortForThrownOut;
@@ -135,11 +151,11 @@ public class SeasonTallyTests
     )
     {
         // 300 plants wanted and a goal of 0.95: 285 are enough. The second season meets all three.
-        var season = Seasons.Quiet(Plan);
+        var season = Seasons.Quiet(s_plan);
         season.SownInTime = sownInTime;
         season.NoneOverHeldForPlace = noneOverHeld;
         season.PlantsInTime = season.PlantsOut = inTime;
-        var good = Seasons.Quiet(Plan);
+        var good = Seasons.Quiet(s_plan);
         good.PlantsInTime = good.PlantsOut = 300;
 
         var result = Count(season, good);
@@ -149,13 +165,13 @@ public class SeasonTallyTests
     }
 
     [Fact]
-    public void A_season_that_fits_has_no_cause() => Assert.All(Count(Seasons.Quiet(Plan)).Causes, each => Assert.Equal(0, each.Value));
+    public void A_season_that_fits_has_no_cause() => Assert.All(Count(Seasons.Quiet(s_plan)).Causes, each => Assert.Equal(0, each.Value));
 
     [Fact]
     public void Plants_are_in_time_late_or_short()
     {
         // 300 wanted, 290 out, 250 of them in time: 40 late, 10 short.
-        var season = Seasons.Quiet(Plan);
+        var season = Seasons.Quiet(s_plan);
         season.PlantsOut = 290;
         season.PlantsInTime = 250;
         season.Batches[0].LatePlantDays = 70;
@@ -179,7 +195,7 @@ public class SeasonTallyTests
     public void Batch_dates_and_lateness()
     {
         // Planned out on day 5. Season 1: last tray on day 7, 2 days late. Season 2: day 4, early, so 0. Season 3: none goes out.
-        SeasonResult[] seasons = [Seasons.Quiet(Plan), Seasons.Quiet(Plan), Seasons.Quiet(Plan)];
+        SeasonResult[] seasons = [Seasons.Quiet(s_plan), Seasons.Quiet(s_plan), Seasons.Quiet(s_plan)];
         seasons[0].Batches[0].OutLast = 7;
         seasons[1].Batches[0].OutLast = 4;
         seasons[1].Batches[0].PlantsInTime = 100;
@@ -202,7 +218,7 @@ public class SeasonTallyTests
     {
         // The plan names Zinta first, so hers is row 0 of a season; in the result Ada comes first. 30 and 10 tray-days: shares 0.75 and
         // 0.25.
-        var season = Seasons.Quiet(Plan);
+        var season = Seasons.Quiet(s_plan);
         season.TrayDays[0] = [10, 20, 0, 0];
         season.TrayDays[1] = [0, 0, 4, 6];
         season.HeldByGrower[0][3] = 9;
@@ -223,14 +239,14 @@ public class SeasonTallyTests
     {
         // Default minutes: sow 4, pot up 12, move 0.5, set out 0.5, carry in 1. Days 0-6 are week 1, day 7 is week 2.
         // Week 1: 10 x 4 + 5 x 12 + 4 x 0.5 = 102 minutes = 1.7 hours. Week 2: 6 x 0.5 + 3 x 1 = 6 minutes = 0.1 hours.
-        var season = Seasons.Quiet(Plan);
+        var season = Seasons.Quiet(s_plan);
         season.Sown[0] = 10;
         season.Potted[6] = 5;
         season.Moved[3] = 4;
         season.SetOut[7] = 6;
         season.CarriedIn[7] = 3;
 
-        var work = Count(season, Seasons.Quiet(Plan)).Work;
+        var work = Count(season, Seasons.Quiet(s_plan)).Work;
 
         Assert.Equal((5.0, 2.5, 2.0, 3.0, 1.5), (work.Sown.Mean, work.Potted.Mean, work.Moved.Mean, work.SetOut.Mean, work.CarriedIn.Mean));
         Assert.Equal([0.85, 0.05], work.HoursByWeek.Select(week => week.Mean));
@@ -249,7 +265,7 @@ public class SeasonTallyTests
         Assert.Equal(inOneGo, ResultText.Of(Drawn([.. order.Reverse()]).ToResult(1)));
         foreach (var parts in new[] { 2, 3, 7 })
         {
-            SeasonTally all = new(new PlanShape(Plan));
+            SeasonTally all = new(new PlanShape(s_plan));
             for (var part = parts - 1; part >= 0; part--)
             {
                 all.Merge(Drawn([.. order.Where(season => season % parts == part)]));
@@ -262,11 +278,11 @@ public class SeasonTallyTests
     [Fact]
     public void Once_warm_a_season_is_counted_without_allocation()
     {
-        SeasonTally tally = new(new PlanShape(Plan));
+        SeasonTally tally = new(new PlanShape(s_plan));
         SeasonResult asGiven = new();
         SeasonResult unlimited = new();
-        Seasons.Draw(Plan, 0, PlaceLimits.AsGiven, asGiven);
-        Seasons.Draw(Plan, 0, PlaceLimits.None, unlimited);
+        Seasons.Draw(s_plan, 0, PlaceLimits.AsGiven, asGiven);
+        Seasons.Draw(s_plan, 0, PlaceLimits.None, unlimited);
         tally.Add(asGiven, unlimited);
 
         var before = GC.GetAllocatedBytesForCurrentThread();
@@ -280,24 +296,25 @@ public class SeasonTallyTests
 
     private static SeasonTally Drawn(int[] seasons)
     {
-        SeasonTally tally = new(new PlanShape(Plan));
+        SeasonTally tally = new(new PlanShape(s_plan));
         SeasonResult asGiven = new();
         SeasonResult unlimited = new();
         foreach (var season in seasons)
         {
-            Seasons.Draw(Plan, season, PlaceLimits.AsGiven, asGiven);
-            Seasons.Draw(Plan, season, PlaceLimits.None, unlimited);
+            Seasons.Draw(s_plan, season, PlaceLimits.AsGiven, asGiven);
+            Seasons.Draw(s_plan, season, PlaceLimits.None, unlimited);
             tally.Add(asGiven, unlimited);
         }
 
         return tally;
     }
 
-    private static StudyResult Count(params SeasonResult[] seasons) => Count([.. seasons.Select(season => (season, Seasons.Quiet(Plan)))]);
+    private static StudyResult Count(params SeasonResult[] seasons) =>
+        Count([.. seasons.Select(season => (season, Seasons.Quiet(s_plan)))]);
 
     private static StudyResult Count(params (SeasonResult AsGiven, SeasonResult Unlimited)[] seasons)
     {
-        SeasonTally tally = new(new PlanShape(Plan));
+        SeasonTally tally = new(new PlanShape(s_plan));
         foreach ((var asGiven, var unlimited) in seasons)
         {
             tally.Add(asGiven, unlimited);

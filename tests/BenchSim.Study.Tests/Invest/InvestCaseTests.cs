@@ -8,7 +8,7 @@ namespace BenchSim.Study.Tests.Invest;
 /// <summary>Money cases made by hand: what a year brings is known, so everything that follows from it is known too.</summary>
 public class InvestCaseTests
 {
-    private static readonly InvestTerms Terms = new()
+    private static readonly InvestTerms s_terms = new()
     {
         Capital = 5000,
         LifeYears = 10,
@@ -29,7 +29,7 @@ public class InvestCaseTests
     [Fact]
     public void Every_year_alike_is_the_closed_form()
     {
-        var result = Case(Terms, Same(20, 1500, 10));
+        var result = Case(s_terms, Same(20, 1500, 10));
         Assert.Equal(Benefit, result.YearlyBenefit.Mean, 1e-9);
         Assert.Equal(0, result.YearlyBenefit.HalfWidth, 1e-9);
         var annuity = (1 - Math.Pow(1.08, -10)) / 0.08;
@@ -72,7 +72,7 @@ public class InvestCaseTests
     [Fact]
     public void What_one_must_believe_is_the_closed_form()
     {
-        var result = Case(Terms, Same(20, 1500, 10));
+        var result = Case(s_terms, Same(20, 1500, 10));
         var annuity = (1 - Math.Pow(1.08, -10)) / 0.08;
         var end = 200 / Math.Pow(1.08, 10);
         Assert.Equal((Benefit * annuity) + end, Of(InvestInput.Capital).At, 1e-6);
@@ -92,7 +92,7 @@ public class InvestCaseTests
     [Fact]
     public void The_tornado_is_the_closed_form_and_names_what_decides()
     {
-        var terms = Terms with
+        var terms = s_terms with
         {
             Ranges = ImmutableSortedDictionary<string, InvestRange>.Empty.Add("plant_on_time", new InvestRange(0.2, 2)),
         };
@@ -123,7 +123,7 @@ public class InvestCaseTests
     [Fact]
     public void Where_nothing_changes_the_capital_is_lost()
     {
-        var result = Case(Terms with { Upkeep = 0, Residual = 0 }, Same(20, 0, 0));
+        var result = Case(s_terms with { Upkeep = 0, Residual = 0 }, Same(20, 0, 0));
         Assert.Equal((-5000.0, 0.0), (result.NetPresentValue.P50, result.Pays.Share));
         Assert.Equal(double.NegativeInfinity, result.InternalRate.OfAverageYear);
         Assert.Equal((result.Lives, 0), (result.InternalRate.LivesWithout, result.InternalRate.LivesWithSeveral));
@@ -143,7 +143,7 @@ public class InvestCaseTests
     public void A_worth_at_the_end_above_the_capital_pays_the_sooner_the_better(double upkeep, double most)
     {
         var result = Case(
-            Terms with
+            s_terms with
             {
                 Capital = 100,
                 LifeYears = 5,
@@ -165,7 +165,7 @@ public class InvestCaseTests
     public void Where_other_seasons_turn_what_a_longer_life_does_the_interval_is_open()
     {
         var result = Case(
-            Terms with
+            s_terms with
             {
                 Capital = 1000,
                 LifeYears = 10,
@@ -185,7 +185,7 @@ public class InvestCaseTests
     {
         // Half the seasons bring 1,000 plants, half none; at 0.80 and 5 years without interest 3 good years of 5 are worth 2,400 and 2 are
         // worth 1,600.
-        var terms = Terms with { Capital = 2000, LifeYears = 5, DiscountRate = 0, Upkeep = 0, Residual = 0 };
+        var terms = s_terms with { Capital = 2000, LifeYears = 5, DiscountRate = 0, Upkeep = 0, Residual = 0 };
         var result = Case(terms, (season, kind) => kind == MoneyKind.Plants && season % 2 == 0 ? (1000, 0) : (0, 0), 200);
 
         // P(3 or more of 5) = 1/2. A share of 10,000 strays by 4 of its standard deviations of 0.005 once in 16,000; the seed is fixed.
@@ -207,7 +207,7 @@ public class InvestCaseTests
     {
         // 2,000 out, then in half the years 790 and in half a loss of 10: the sign changes often. Three good years of five pay at no
         // interest, two do not.
-        var terms = Terms with { Capital = 2000, LifeYears = 5, DiscountRate = 0, Upkeep = 10, Residual = 0 };
+        var terms = s_terms with { Capital = 2000, LifeYears = 5, DiscountRate = 0, Upkeep = 10, Residual = 0 };
         var result = Case(terms, (season, kind) => kind == MoneyKind.Plants && season % 2 == 0 ? (1000, 0) : (0, 0), 200);
         Assert.True(result.InternalRate.LivesWithSeveral > 0);
 
@@ -222,17 +222,17 @@ public class InvestCaseTests
     [Fact]
     public void What_has_no_price_is_left_out_and_named()
     {
-        var result = Case(Terms, (_, part) => part == MoneyKind.Mix ? (12, 0) : (0, 0), 5);
+        var result = Case(s_terms, (_, part) => part == MoneyKind.Mix ? (12, 0) : (0, 0), 5);
         var mix = result.Parts.Single(part => part.Kind == MoneyKind.Mix);
         Assert.Equal((12.0, 0.0, false), (mix.Quantity, mix.Benefit, mix.IsPriced));
         Assert.Equal(["potting mix"], result.LeftOut.ToArray());
-        Assert.Equal(-Terms.Upkeep, result.YearlyBenefit.Mean);
+        Assert.Equal(-s_terms.Upkeep, result.YearlyBenefit.Mean);
     }
 
     [Fact]
     public void One_season_has_no_interval()
     {
-        var result = Case(Terms, Same(1, 1500, 10));
+        var result = Case(s_terms, Same(1, 1500, 10));
         Assert.True(double.IsNaN(result.NetPresentValue.HalfWidth) && double.IsNaN(result.InternalRate.Low));
         Assert.True(double.IsFinite(result.NetPresentValue.P50));
     }

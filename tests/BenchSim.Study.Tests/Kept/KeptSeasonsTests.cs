@@ -9,18 +9,18 @@ namespace BenchSim.Study.Tests.Kept;
 /// <summary>Seasons without limits are played once for all numbers of places, and that never shows in an answer.</summary>
 public class KeptSeasonsTests
 {
-    private static readonly SeasonPlan Plan = Plans.Small();
+    private static readonly SeasonPlan s_plan = Plans.Small();
 
     [Fact]
     public void A_play_with_other_places_plays_no_season_without_limits_again()
     {
         KeptSeasons kept = new();
         List<PlaceLimits> played = [];
-        Play(Plan, kept, played);
+        Play(s_plan, kept, played);
         Assert.Equal(20, played.Count(limits => limits == PlaceLimits.None));
 
         played.Clear();
-        var other = Places(Plan, 5);
+        var other = Places(s_plan, 5);
         var answer = Play(other, kept, played);
 
         Assert.All(played, limits => Assert.Equal(PlaceLimits.AsGiven, limits));
@@ -34,13 +34,13 @@ public class KeptSeasonsTests
         // The seasons drawn are told to have no limit that bit: the wanted places are those held.
         KeptSeasons kept = new();
         List<PlaceLimits> played = [];
-        var answer = Play(Plan, kept, played, everBit: false);
+        var answer = Play(s_plan, kept, played, everBit: false);
 
         Assert.All(played, limits => Assert.Equal(PlaceLimits.AsGiven, limits));
         Assert.All(answer.Spaces, space => Assert.Equal<IEnumerable<DaySpread>>(space.Held, space.Wanted));
 
         played.Clear();
-        Play(Places(Plan, 5), kept, played);
+        Play(Places(s_plan, 5), kept, played);
         Assert.All(played, limits => Assert.Equal(PlaceLimits.AsGiven, limits));
     }
 
@@ -48,13 +48,13 @@ public class KeptSeasonsTests
     public void Another_seed_or_another_plan_finds_nothing()
     {
         KeptSeasons kept = new();
-        Play(Plan, kept, []);
+        Play(s_plan, kept, []);
         foreach (
             var (plan, seed) in new[]
             {
-                (Plan, 8UL),
-                (Plan with { Days = Plan.Days + 1 }, 7UL),
-                (Plan with { Batches = Plan.Batches.RemoveAt(2) }, 7UL),
+                (s_plan, 8UL),
+                (s_plan with { Days = s_plan.Days + 1 }, 7UL),
+                (s_plan with { Batches = s_plan.Batches.RemoveAt(2) }, 7UL),
             }
         )
         {
@@ -86,9 +86,9 @@ public class KeptSeasonsTests
     public void A_plan_that_fills_it_alone_is_played_all_the_same()
     {
         KeptSeasons kept = new(mostBytes: 2_000);
-        Assert.Equal(ResultText.Of(Play(Plan, null, [])), ResultText.Of(Play(Plan, kept, [])));
+        Assert.Equal(ResultText.Of(Play(s_plan, null, [])), ResultText.Of(Play(s_plan, kept, [])));
         Assert.InRange(kept.Bytes, 1, 2_000);
-        Assert.Equal(ResultText.Of(Play(Plan, null, [])), ResultText.Of(Play(Plan, kept, [])));
+        Assert.Equal(ResultText.Of(Play(s_plan, null, [])), ResultText.Of(Play(s_plan, kept, [])));
     }
 
     // The whole chain with the real player: a site whose mats and benches are short in some seasons and not in others.

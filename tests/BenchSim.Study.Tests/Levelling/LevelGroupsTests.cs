@@ -8,10 +8,10 @@ namespace BenchSim.Study.Tests.Levelling;
 /// <summary>Spaces are counted together where trays can be shared out over them, and apart where some can stand nowhere else.</summary>
 public class LevelGroupsTests
 {
-    private static readonly SeasonPlan Plan = SeasonPlanner
+    private static readonly SeasonPlan s_plan = SeasonPlanner
         .Make(ScenarioFolder.Read(Repository.File("scenarios/two-house-spring")).Scenario!)
         .Plan!;
-    private static readonly LevelGroups Groups = new(Plan);
+    private static readonly LevelGroups s_groups = new(s_plan);
 
     // The overflow house is kept at 54 F: too cold for tomatoes, warm enough for cabbage, which may stand in both.
     [Fact]
@@ -21,12 +21,12 @@ public class LevelGroupsTests
             "Mat: mats; Bench: main-bench overflow-bench; Bench: main-bench; Table: table",
             string.Join(
                 "; ",
-                Groups.All.Select(group =>
-                    $"{group.Kind}: {string.Join(' ', group.Spaces.Select(space => Plan.Scenario.Spaces[space].Id))}"
+                s_groups.All.Select(group =>
+                    $"{group.Kind}: {string.Join(' ', group.Spaces.Select(space => s_plan.Scenario.Spaces[space].Id))}"
                 )
             )
         );
-        Assert.Equal([true, true, false, true], Groups.All.Select(group => group.IsWholeKind));
+        Assert.Equal([true, true, false, true], s_groups.All.Select(group => group.IsWholeKind));
     }
 
     [Fact]
@@ -45,22 +45,23 @@ public class LevelGroupsTests
     {
         Assert.Equal((346, 442, 296), (Places(2, 28), Places(3, 1), Places(5, 24)));
 
-        static int Places(int month, int day) => Groups.All[1].Places[new DateOnly(2027, month, day).DayNumber - Plan.FirstDay.DayNumber];
+        static int Places(int month, int day) =>
+            s_groups.All[1].Places[new DateOnly(2027, month, day).DayNumber - s_plan.FirstDay.DayNumber];
     }
 
     [Fact]
     public void What_a_batch_holds_is_added_to_its_groups_alone()
     {
-        long[][] sums = [.. Groups.All.Select(_ => new long[Plan.Days])];
-        int[][] held = [.. Enumerable.Range(0, 3).Select(kind => Enumerable.Repeat(kind + 1, Plan.Days).ToArray())];
-        Groups.Add(Batch("cabbage-early"), held, sums);
-        Groups.Add(Batch("tomato-main"), held, sums);
+        long[][] sums = [.. s_groups.All.Select(_ => new long[s_plan.Days])];
+        int[][] held = [.. Enumerable.Range(0, 3).Select(kind => Enumerable.Repeat(kind + 1, s_plan.Days).ToArray())];
+        s_groups.Add(Batch("cabbage-early"), held, sums);
+        s_groups.Add(Batch("tomato-main"), held, sums);
 
         // Mats 1 of the tomato; benches 2 of each; the main bench 2 of the tomato; the table 3 of each.
         Assert.Equal([1L, 4, 2, 6], sums.Select(days => days[40]));
     }
 
-    private static int[] Of(string batch, SpaceKind kind) => Groups.Of[Batch(batch)][(int)kind];
+    private static int[] Of(string batch, SpaceKind kind) => s_groups.Of[Batch(batch)][(int)kind];
 
-    private static int Batch(string id) => Enumerable.Range(0, Plan.Batches.Length).Single(at => Plan.Batches[at].Order.Id == id);
+    private static int Batch(string id) => Enumerable.Range(0, s_plan.Batches.Length).Single(at => s_plan.Batches[at].Order.Id == id);
 }

@@ -7,15 +7,15 @@ namespace BenchSim.Study.Tests.Precision;
 /// <summary>The play stops at the first look that is narrow enough, and its answer is that of a play of as many seasons.</summary>
 public class PrecisionRunnerTests
 {
-    private static readonly SeasonPlan Plan = Plans.Small(days: 90, plantsEach: 700);
+    private static readonly SeasonPlan s_plan = Plans.Small(days: 90, plantsEach: 700);
 
     [Theory]
     [InlineData(1)]
     [InlineData(3)]
     public void The_answer_is_that_of_as_many_seasons_whatever_the_threads(int threads)
     {
-        var found = PrecisionRunner.Play(Plan, new PrecisionGoal { Chance = 0.05, Least = 40 }, 3, threads, null, CancellationToken.None);
-        var given = StudyRunner.Play(Plan, new StudyOptions { Seasons = found.Study.Seasons, Seed = 3 }, null, CancellationToken.None);
+        var found = PrecisionRunner.Play(s_plan, new PrecisionGoal { Chance = 0.05, Least = 40 }, 3, threads, null, CancellationToken.None);
+        var given = StudyRunner.Play(s_plan, new StudyOptions { Seasons = found.Study.Seasons, Seed = 3 }, null, CancellationToken.None);
         Assert.True(found.IsReached);
         Assert.Equal(ResultText.Of(given), ResultText.Of(found.Study));
     }

@@ -9,7 +9,7 @@ namespace BenchSim.Study.Tests.Shards;
 /// <summary>Parts add up to the run they were taken from, to the last bit, and what no play wrote is refused.</summary>
 public class PartRunnerTests
 {
-    private static readonly SeasonPlan Plan = Plans.Small();
+    private static readonly SeasonPlan s_plan = Plans.Small();
 
     // 3,000 seasons give late plant-days and work more than the 1,024 values that are counted one by one; 4 seasons in 4 parts give single
     // ones.
@@ -21,9 +21,9 @@ public class PartRunnerTests
     [InlineData(3000, 7)]
     public void Parts_add_up_to_the_run_in_one_piece(int seasons, int of)
     {
-        var whole = StudyRunner.Play(Plan, Options(seasons, 2), Drawing(), null, CancellationToken.None);
+        var whole = StudyRunner.Play(s_plan, Options(seasons, 2), Drawing(), null, CancellationToken.None);
         var sum = PartRunner.Add(
-            Plan,
+            s_plan,
             seasons,
             42,
             [.. Enumerable.Range(1, of).Select(number => (ReadOnlyMemory<byte>)Part(number, of, seasons, 1 + (number % 3)))]
@@ -62,7 +62,7 @@ public class PartRunnerTests
     public void A_count_left_out_of_the_exchange_would_show()
     {
         // Everything a season can fill is filled by Draw, so a tally read back and written again has all of it or other bytes.
-        PlanShape shape = new(Plan);
+        PlanShape shape = new(s_plan);
         SeasonTally tally = new(shape);
         var bytes = Part(1, 1, 50, 1);
         TallyReader reader = new(bytes, 50);
@@ -80,16 +80,16 @@ public class PartRunnerTests
         var part = Part(1, 1, 20, 1);
         for (var length = 0; length < part.Length; length += 1 + (length % 41))
         {
-            Assert.Throws<PartRefusedException>(() => PartRunner.Add(Plan, 20, 42, [part.AsMemory(0, length)]));
+            Assert.Throws<PartRefusedException>(() => PartRunner.Add(s_plan, 20, 42, [part.AsMemory(0, length)]));
         }
 
-        Assert.Throws<PartRefusedException>(() => PartRunner.Add(Plan, 20, 42, [(byte[])[.. part, 0]]));
+        Assert.Throws<PartRefusedException>(() => PartRunner.Add(s_plan, 20, 42, [(byte[])[.. part, 0]]));
     }
 
     [Fact]
     public void Counts_of_other_seasons_are_refused()
     {
-        var refused = Assert.Throws<PartRefusedException>(() => PartRunner.Add(Plan, 41, 42, [Part(1, 2, 40, 1), Part(2, 2, 40, 1)]));
+        var refused = Assert.Throws<PartRefusedException>(() => PartRunner.Add(s_plan, 41, 42, [Part(1, 2, 40, 1), Part(2, 2, 40, 1)]));
         Assert.Equal(2, refused.Number);
     }
 
@@ -110,7 +110,7 @@ public class PartRunnerTests
 
             try
             {
-                PartRunner.Add(Plan, 1500, 42, [changed]);
+                PartRunner.Add(s_plan, 1500, 42, [changed]);
             }
             catch (PartRefusedException)
             {
@@ -129,18 +129,18 @@ public class PartRunnerTests
         {
             var bytes = new byte[random.Next(300)];
             random.NextBytes(bytes);
-            Assert.Throws<PartRefusedException>(() => PartRunner.Add(Plan, 1 + (trial % 5), 42, [bytes]));
+            Assert.Throws<PartRefusedException>(() => PartRunner.Add(s_plan, 1 + (trial % 5), 42, [bytes]));
         }
     }
 
     [Fact]
     public void A_share_without_seasons_is_refused() =>
         Assert.Throws<ArgumentOutOfRangeException>(() =>
-            PartRunner.Play(Plan, Options(3, 1), new Share(1, 4), null, CancellationToken.None)
+            PartRunner.Play(s_plan, Options(3, 1), new Share(1, 4), null, CancellationToken.None)
         );
 
     private static byte[] Part(int number, int of, int seasons, int threads) =>
-        PartRunner.Play(Plan, Options(seasons, threads), new Share(number, of), Drawing(), null, CancellationToken.None);
+        PartRunner.Play(s_plan, Options(seasons, threads), new Share(number, of), Drawing(), null, CancellationToken.None);
 
     private static StudyOptions Options(int seasons, int threads) =>
         new()
@@ -151,5 +151,5 @@ public class PartRunnerTests
         };
 
     private static Func<PlaySeason> Drawing() =>
-        () => DrawnPlayer.Of((season, limits, result) => Seasons.Draw(Plan, season, limits, result));
+        () => DrawnPlayer.Of((season, limits, result) => Seasons.Draw(s_plan, season, limits, result));
 }

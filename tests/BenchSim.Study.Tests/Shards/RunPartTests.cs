@@ -94,6 +94,9 @@ public class RunPartTests
     [InlineData("\"bytes\":4", "\"bytes\":-4")]
     [InlineData("\"bytes\":4", "\"bytes\":2147483647")]
     [InlineData("\"counts_bytes\":3", "\"counts_bytes\":4")]
+    [InlineData("\"first_season\":251", "\"first_season\":250")] // Part 2 of 4 of 1,000 seasons: 251 to 500.
+    [InlineData("\"last_season\":500", "\"last_season\":501")]
+    [InlineData("\"first_season\":251,", "")]
     public void A_header_of_what_cannot_be_is_damage(string written, string instead)
     {
         // Latin-1 takes every byte through text and back.

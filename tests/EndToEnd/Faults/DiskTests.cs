@@ -58,6 +58,7 @@ public sealed class DiskTests
             [("PLAN", plan)],
             "level",
             farm.Scenario,
+            "--write",
             "--seasons",
             "3"
         );
@@ -88,6 +89,60 @@ public sealed class DiskTests
         Assert.Equal(2, (await Command.ShellAsync("exec \"$@\" 2> /dev/full", [], "check", "no-such-folder-anywhere")).Code);
     }
 
+    // The seasons were played: the report stands, and the error says where.
+    [LinuxFact]
+    public async Task A_run_whose_answer_cannot_be_printed_keeps_its_report()
+    {
+        using var farm = await SmallFarm.MakeAsync();
+
+        var run = await Command.ShellAsync("exec \"$@\" > /dev/full", [], farm.Run());
+
+        Assert.Equal(2, run.Code);
+        Assert.Equal($"Report: {farm.Report}/report.html\nThe answer could not be printed: No space left on device\n", run.Error);
+        Assert.Equal(["report"], farm.Entries);
+        farm.AssertWhole();
+    }
+
+    [LinuxFact]
+    public async Task A_run_whose_reader_has_gone_keeps_its_report_too()
+    {
+        using var farm = await SmallFarm.MakeAsync();
+
+        var run = await Command.ShellAsync("{ \"$@\"; echo \"ended with $?\" >&2; } | true", [], farm.Run());
+
+        Assert.Equal("ended with 0\n", run.Error);
+        farm.AssertWhole();
+    }
+
+    // Without the trap the signal of the limit kills the command in the middle of its file.
+    [LinuxFact]
+    public async Task A_part_that_was_killed_leaves_what_the_next_run_of_it_takes_away()
+    {
+        using var farm = await SmallFarm.MakeAsync();
+        string[] call = ["run", farm.Scenario, "--seasons", "10", "--shard", "1/2", "--out", Path.Combine(farm.Report, "..", "a.part")];
+
+        var killed = await Command.ShellAsync("ulimit -c 0; ulimit -f 1; \"$@\"", s_smallRuntime, call);
+
+        Assert.NotEqual(0, killed.Code);
+        Assert.Contains(farm.Entries, name => name.StartsWith(".benchsim-partial-", StringComparison.Ordinal));
+        Assert.Equal(0, (await Command.RunAsync(call)).Code);
+        Assert.Equal(["a.part"], farm.Entries);
+    }
+
+    [LinuxFact]
+    public async Task A_folder_one_may_not_look_into_does_not_lack_its_files()
+    {
+        using var farm = await SmallFarm.MakeAsync();
+        if (!OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(farm.Scenario, UnixFileMode.UserRead);
+            var check = await Command.KeptOutAsync("check", farm.Scenario);
+            File.SetUnixFileMode(farm.Scenario, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+            Assert.Equal(2, check.Code);
+            Assert.StartsWith($"{farm.Scenario}:0:0: you may not look into this folder", check.Error, StringComparison.Ordinal);
+        }
+    }
+
     [LinuxFact]
     public async Task A_place_that_cannot_be_written_is_refused_before_the_play()
     {
@@ -99,7 +154,7 @@ public sealed class DiskTests
         Assert.Contains("No report was written: '/proc/report' cannot be made", run.Error, StringComparison.Ordinal);
     }
 
-    [LinuxFact(NotForRoot = true)]
+    [LinuxFact]
     public async Task A_read_only_folder_is_refused_before_the_play_and_stays_as_it_is()
     {
         using var farm = await SmallFarm.MakeAsync();
@@ -113,7 +168,7 @@ public sealed class DiskTests
 
         try
         {
-            run = await Command.RunAsync(farm.Run("--seasons", "100000"));
+            run = await Command.KeptOutAsync("run", farm.Scenario, "--out", farm.Report, "--seasons", "100000");
         }
         finally
         {

@@ -47,7 +47,15 @@ internal sealed class SmallFarm : IDisposable
         ];
         Assert.Superset(
             new HashSet<string>(
-                [".benchsim-report", "report.html", "result.json", "tables/daily.csv", "tables/fuel.csv", "charts/batches.png"],
+                [
+                    ".benchsim-files",
+                    ".benchsim-report",
+                    "report.html",
+                    "result.json",
+                    "tables/daily.csv",
+                    "tables/fuel.csv",
+                    "charts/batches.png",
+                ],
                 StringComparer.Ordinal
             ),
             new HashSet<string>(files, StringComparer.Ordinal)

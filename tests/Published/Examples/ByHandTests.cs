@@ -9,15 +9,15 @@ namespace BenchSim.Published.Examples;
 /// <summary>The season of scenarios/by-hand against the tables that its README worked out on paper: every tray, every day.</summary>
 public class ByHandTests
 {
-    private static readonly string Folder = Path.Combine(Repository.Root, "scenarios", "by-hand");
-    private static readonly SeasonPlan Plan = Make();
+    private static readonly string s_folder = Path.Combine(Repository.Root, "scenarios", "by-hand");
+    private static readonly SeasonPlan s_plan = Make();
 
     [Fact]
     public void Planned_dates_are_those_worked_out_by_hand()
     {
         var rows = Table("| batch | sow |");
-        Assert.Equal(Plan.Batches.Length, rows.Count);
-        foreach (var (row, batch) in rows.Zip(Plan.Batches))
+        Assert.Equal(s_plan.Batches.Length, rows.Count);
+        foreach (var (row, batch) in rows.Zip(s_plan.Batches))
         {
             Assert.Equal(
                 [batch.Order.Id, Iso(batch.SowOn), Iso(batch.OffMatOn), Iso(batch.PotUpOn), Iso(batch.TableOn), Iso(batch.SetOutOn)],
@@ -29,16 +29,16 @@ public class ByHandTests
     [Fact]
     public void Every_tray_stands_where_the_pencil_put_it_on_every_day()
     {
-        var watch = new Whereabouts(Plan);
+        var watch = new Whereabouts(s_plan);
         var result = new SeasonResult();
-        new SeasonPlayer(Plan, 1).Play(0, PlaceLimits.AsGiven, result, watch);
+        new SeasonPlayer(s_plan, 1).Play(0, PlaceLimits.AsGiven, result, watch);
         var rows = Table("| from | to |");
         var days = 0;
         foreach (var row in rows)
         {
             for (var date = Date(row[0]); date <= Date(row[1]); date = date.AddDays(1), days++)
             {
-                var day = date.DayNumber - Plan.FirstDay.DayNumber;
+                var day = date.DayNumber - s_plan.FirstDay.DayNumber;
                 Assert.Equal(
                     $"{date:yyyy-MM-dd} {string.Join(" / ", row.Skip(2).Take(3))}",
                     $"{date:yyyy-MM-dd} {string.Join(" / ", watch.Days[day])}"
@@ -47,7 +47,7 @@ public class ByHandTests
             }
         }
 
-        Assert.Equal(Plan.Days, days);
+        Assert.Equal(s_plan.Days, days);
         Assert.True(result.Fits);
         Assert.Equal(300, result.Batches[1].LatePlantDays);
         Assert.Equal(420, result.PlantsInTime);
@@ -68,7 +68,7 @@ public class ByHandTests
 
     private static List<string[]> Table(string head)
     {
-        var lines = File.ReadAllLines(Path.Combine(Folder, "README.md"))
+        var lines = File.ReadAllLines(Path.Combine(s_folder, "README.md"))
             .SkipWhile(line => !line.StartsWith(head, StringComparison.Ordinal))
             .Skip(2);
         return
@@ -81,7 +81,7 @@ public class ByHandTests
 
     private static SeasonPlan Make()
     {
-        var reading = ScenarioFolder.Read(Folder);
+        var reading = ScenarioFolder.Read(s_folder);
         Assert.Empty(reading.Faults);
         return SeasonPlanner.Make(reading.Scenario!).Plan!;
     }

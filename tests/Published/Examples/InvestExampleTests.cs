@@ -15,14 +15,22 @@ public class InvestExampleTests
     private const int Seasons = 40;
     private const ulong Seed = 2027;
 
-    private static readonly string Folder = Path.Combine(Repository.Root, "scenarios", "two-house-spring");
-    private static readonly SeasonPlan Base = SeasonPlanner.Make(ScenarioFolder.Read(Folder).Scenario!).Plan!;
-    private static readonly StudyOptions Options = new() { Seasons = Seasons, Seed = Seed };
+    private static readonly string s_folder = Path.Combine(Repository.Root, "scenarios", "two-house-spring");
+    private static readonly SeasonPlan s_base = SeasonPlanner.Make(ScenarioFolder.Read(s_folder).Scenario!).Plan!;
+    private static readonly StudyOptions s_options = new() { Seasons = Seasons, Seed = Seed };
 
     [Fact]
     public void A_house_that_is_never_used_costs_its_capital_upkeep_and_fuel_and_brings_nothing()
     {
-        var spare = Base.Scenario.Houses[0] with { Id = "spare", Name = "Never used" };
+        var spare = s_base.Scenario.Houses[0] with
+        {
+            Id = "spare",
+            Name = "Never used",
+
+            // Open all season, it would be heated from its first tray, and there is none.
+            Opening = HouseOpening.FromDate,
+            OpensOn = s_base.Scenario.Window.Opens,
+        };
         var terms = new InvestTerms
         {
             Capital = 9000,
@@ -31,8 +39,8 @@ public class InvestExampleTests
             PlantOnTime = 2,
             Upkeep = 100,
         };
-        var plan = VariantPlanner.Make(Base, Base.Scenario with { Houses = [.. Base.Scenario.Houses, spare], Invest = terms }).Plan!;
-        var result = InvestRunner.Play(Base, ("spare", plan), Options, null, CancellationToken.None);
+        var plan = VariantPlanner.Make(s_base, s_base.Scenario with { Houses = [.. s_base.Scenario.Houses, spare], Invest = terms }).Plan!;
+        var result = InvestRunner.Play(s_base, ("spare", plan), s_options, null, CancellationToken.None);
         foreach (var part in result.Parts)
         {
             if (part.Kind == MoneyKind.Fuel)
@@ -55,9 +63,9 @@ public class InvestExampleTests
     [Fact]
     public void Plants_hours_and_costs_are_those_of_a_comparison()
     {
-        var plan = VariantPlanner.Make(Base, ScenarioFolder.ReadVariant(Folder, "more-mats").Scenario!).Plan!;
-        var invest = InvestRunner.Play(Base, ("more-mats", plan), Options, null, CancellationToken.None);
-        var compare = CompareRunner.Play(Base, [("more-mats", plan)], Options, null, CancellationToken.None).Variants[0];
+        var plan = VariantPlanner.Make(s_base, ScenarioFolder.ReadVariant(s_folder, "more-mats").Scenario!).Plan!;
+        var invest = InvestRunner.Play(s_base, ("more-mats", plan), s_options, null, CancellationToken.None);
+        var compare = CompareRunner.Play(s_base, [("more-mats", plan)], s_options, null, CancellationToken.None).Variants[0];
         Assert.Equal(compare.Of(Measures.PlantsInTime)!.Difference, Part(MoneyKind.Plants).Quantity, 1e-9);
         Assert.Equal(compare.Of(Measures.LabourHours)!.Difference, Part(MoneyKind.Labour).Quantity, 1e-9);
         Assert.Equal(

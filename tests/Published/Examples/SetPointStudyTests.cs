@@ -17,12 +17,12 @@ public class SetPointStudyTests
 {
     private const int Seasons = 400;
     private const int PlannedFahrenheit = 60;
-    private static readonly string Folder = Path.Combine(Repository.Root, "scenarios", "two-house-spring");
+    private static readonly string s_folder = Path.Combine(Repository.Root, "scenarios", "two-house-spring");
 
     [Fact]
     public void Colder_nights_are_cheaper_and_slower_all_the_way()
     {
-        var plan = SeasonPlanner.Make(ScenarioFolder.Read(Folder).Scenario!).Plan!;
+        var plan = SeasonPlanner.Make(ScenarioFolder.Read(s_folder).Scenario!).Plan!;
         var rows = new[] { 45, 50, 55, 60, 65 }.Select(fahrenheit => Play(plan, fahrenheit)).ToList();
         foreach (var (colder, warmer) in rows.Zip(rows.Skip(1)))
         {
@@ -77,7 +77,7 @@ public class SetPointStudyTests
 
     private static void Compare(List<string> table)
     {
-        var path = Path.Combine(Folder, "README.md");
+        var path = Path.Combine(s_folder, "README.md");
         var lines = File.ReadAllLines(path).ToList();
         var head = lines.FindIndex(line => line.StartsWith("| night set-point", StringComparison.Ordinal)) + 2;
         var end = lines.FindIndex(head, line => !line.StartsWith('|'));

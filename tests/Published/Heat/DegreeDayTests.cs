@@ -1,64 +1,28 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using BenchSim.Season.Climate;
 using BenchSim.Season.Heat;
 using BenchSim.Season.Weather;
 using Published.Weather;
 
 namespace Published.Heat;
 
-/// <summary>The degree-day rows of heat_examples.csv: single sine, triangle and mean (Baskerville and Emin 1969; D1 is printed by the
-/// TrenchR package).</summary>
+/// <summary>The heating degree-days of heat_examples.csv, by the single sine (Baskerville and Emin 1969), against the hours that are
+/// played.</summary>
 public partial class DegreeDayTests
 {
     [Fact]
-    public void Days_in_closed_form()
-    {
-        var rows = DataFolder.Rows("heat_examples.csv").Where(row => row["category"] == "degree_days").ToList();
-        Assert.Equal(13, rows.Count);
-        foreach (var row in rows)
-        {
-            var inputs = row["inputs"];
-            var (tmin, tmax, lower) = (After(inputs, "Tmin"), After(inputs, "Tmax"), After(inputs, "lower"));
-            var found = row["formula"] switch
-            {
-                "single sine" => DegreeDays.SingleSine(tmin, tmax, lower),
-                "single triangle" => DegreeDays.SingleTriangle(tmin, tmax, lower),
-                "average, floor 0" => DegreeDays.Mean(tmin, tmax, lower),
-                _ => DegreeDays.SingleSine(tmin, tmax, lower, After(inputs, "upper")),
-            };
-
-            // D1 is printed with two decimals; the others are computed.
-            Assert.Equal(DataFolder.Number(row["value"]), found, row["id"] == "D1" ? 0.005 : 1e-7);
-        }
-    }
-
-    [Fact]
-    public void Months_and_years_of_heating_degree_days()
-    {
-        var rows = DataFolder.Rows("heat_examples.csv").Where(row => row["category"] == "heating_degree_days").ToList();
-        Assert.Equal(2 * 2 * 4 * 5, rows.Count);
-        foreach (var row in rows)
-        {
-            var sum = Days(row["inputs"])
-                .Sum(day =>
-                    row["quantity"] == "HDD mean"
-                        ? DegreeDays.HeatingMean(F(day.TminC), F(day.TmaxC), 55)
-                        : DegreeDays.HeatingSine(F(day.TminC), F(day.TmaxC), 55)
-                );
-            Assert.Equal(DataFolder.Number(row["value"]), sum, 0.005);
-        }
-    }
-
-    [Fact]
     public void Propane_by_degree_days()
     {
-        // The house of case C1, without sun: UA = 1411.2034 Btu/h F including leaking air.
+        // The house of case C1, without sun: UA = 1411.2034 Btu/h F including leaking air; each row beside its degree-days.
         const double Loss = 1411.2034 * 1.8 / HeatUnits.BtuPerWattHour;
-        var rows = DataFolder.Rows("heat_examples.csv").Where(row => row["category"] == "fuel_by_degree_days").ToList();
+        var all = DataFolder.Rows("heat_examples.csv");
+        var rows = all.Where(row => row["category"] == "fuel_by_degree_days").ToList();
         Assert.Equal(2 * 4 * 5, rows.Count);
         foreach (var row in rows)
         {
-            var kelvinDays = Days(row["inputs"]).Sum(day => DegreeDays.HeatingSine(F(day.TminC), F(day.TmaxC), 55)) / 1.8;
+            var month = all.Single(other => other["quantity"] == "HDD single sine" && other["inputs"] == row["inputs"].Split(';')[0]);
+            var kelvinDays = DataFolder.Number(month["value"]) / 1.8;
             Assert.Equal(1, Fuels.Propane.Units(Loss * 24 * kelvinDays, 0.80) / DataFolder.Number(row["value"]), 1e-5);
         }
     }
@@ -69,8 +33,7 @@ public partial class DegreeDayTests
         // The same months and years, our 24 samples a day against the area of the sine.
         foreach (var row in DataFolder.Rows("heat_examples.csv").Where(row => row["quantity"] == "HDD single sine"))
         {
-            var hourly = Days(row["inputs"])
-                .Sum(day => 1.8 / 24 * HourlyClimate.HeatingKelvinHours(day.TminC, day.TmaxC, 0, 23 / 1.8, 23 / 1.8));
+            var hourly = KelvinHours([.. Days(row["inputs"])], 23 / 1.8).Sum(hours => 1.8 / 24 * hours);
             Assert.Equal(1, hourly / DataFolder.Number(row["value"]), 0.02);
         }
     }
@@ -86,16 +49,33 @@ public partial class DegreeDayTests
     {
         var set = (setPointF - 32) / 1.8;
         var worst = 0.0;
-        foreach (var day in DataFolder.Days(place))
+        DailyWeather[] days = [.. DataFolder.Days(place)];
+        foreach (var (day, kelvinHours) in days.Zip(KelvinHours(days, set)))
         {
-            var sine = DegreeDays.HeatingSine(day.TminC, day.TmaxC, set);
+            var sine = HeatingSine(day.TminC, day.TmaxC, set);
             if (sine > 0.5)
             {
-                worst = Math.Max(worst, Math.Abs((HourlyClimate.HeatingKelvinHours(day.TminC, day.TmaxC, 0, set, set) / 24 / sine) - 1));
+                worst = Math.Max(worst, Math.Abs((kelvinHours / 24 / sine) - 1));
             }
         }
 
         Assert.InRange(worst, 0, 0.02);
+    }
+
+    // What the heater of a house without sun makes up on each of the days, as a season plays it.
+    private static double[] KelvinHours(DailyWeather[] days, double setC)
+    {
+        var weather = new SeasonWeather(days.Length + 1);
+        foreach (var (at, day) in days.Index())
+        {
+            (weather.Tmin[SeasonWeather.LeadDays + at], weather.Tmax[SeasonWeather.LeadDays + at]) = (day.TminC, day.TmaxC);
+        }
+
+        var outdoors = new Outdoors(null);
+        outdoors.Take(weather);
+        var kelvinHours = new double[days.Length];
+        new AirHours(new HouseAir(setC, null, 50, 0)).FillHeating(outdoors, kelvinHours);
+        return kelvinHours;
     }
 
     private static IEnumerable<DailyWeather> Days(string inputs)
@@ -108,10 +88,13 @@ public partial class DegreeDayTests
             .Where(day => day.Date.Year == year && (month == "year" || day.Date.ToString("MMM", CultureInfo.InvariantCulture) == month));
     }
 
-    private static double F(double celsius) => (celsius * 9 / 5) + 32;
-
-    private static double After(string inputs, string name) =>
-        DataFolder.Number(Regex.Match(inputs, name + @" (-?[\d.]+)", RegexOptions.None, TimeSpan.FromSeconds(1)).Groups[1].Value);
+    // Area of the sine through lowest and highest below a base: the base less the day's middle, and the area above the base.
+    private static double HeatingSine(double tmin, double tmax, double threshold)
+    {
+        var (middle, half) = ((tmin + tmax) / 2, (tmax - tmin) / 2);
+        var angle = Math.Asin(Math.Clamp((threshold - middle) / half, -1, 1));
+        return threshold - middle + ((((middle - threshold) * ((Math.PI / 2) - angle)) + (half * Math.Cos(angle))) / Math.PI);
+    }
 
     [GeneratedRegex(@"^(?<place>[A-Za-z ]+) (?<year>\d{4}) (?<month>\w+) ", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex PlaceYearMonth();

@@ -21,8 +21,8 @@ public class FuelTests
         Assert.Equal("seen", row["flag"]);
 
         // The printed Btu are whole numbers: electricity is 3,412.14.
-        Assert.Equal(1, DataFolder.Number(row["MJ_per_unit_or_blank"]) / Fuels.Find(id)!.MegajoulesPerUnit, 1e-4);
-        Assert.Equal(1, DataFolder.Number(btu) * 1055.05585262e-6 / Fuels.Find(id)!.MegajoulesPerUnit, 1e-4);
+        Assert.Equal(1, DataFolder.Number(row["MJ_per_unit_or_blank"]) / Of(id).MegajoulesPerUnit, 1e-4);
+        Assert.Equal(1, DataFolder.Number(btu) * 1055.05585262e-6 / Of(id).MegajoulesPerUnit, 1e-4);
     }
 
     [Theory]
@@ -34,7 +34,7 @@ public class FuelTests
     public void Units_for_a_million_Btu_of_useful_heat(string id, string name, double efficiency)
     {
         var row = DataFolder.Rows("fuels.csv").Single(row => row["kind"] == "units_per_million_Btu_useful" && row["name"] == name);
-        Assert.Equal(1, Fuels.Find(id)!.Units(WattHoursPerMillionBtu, efficiency) / DataFolder.Number(row["value"]), 1e-4);
+        Assert.Equal(1, Of(id).Units(WattHoursPerMillionBtu, efficiency) / DataFolder.Number(row["value"]), 1e-4);
     }
 
     [Theory]
@@ -45,13 +45,13 @@ public class FuelTests
         var row = DataFolder.Rows("fuels.csv").Single(row => row["kind"] == "efficiency" && row["name"] == name);
         Assert.Equal("seen", row["flag"]);
         Assert.Equal($"{100 * efficiency:0} %", row["value"]);
-        Assert.Equal(efficiency, Fuels.Find(id)!.Efficiency);
-        Assert.Equal(Trust.Seen, Fuels.Find(id)!.EfficiencySource.Trust);
+        Assert.Equal(efficiency, Of(id).Efficiency);
+        Assert.Equal(Trust.Seen, Of(id).EfficiencySource.Trust);
     }
 
     [Fact]
     public void Efficiencies_from_memory_say_so() =>
-        Assert.All(["propane", "gas", "oil"], id => Assert.Equal(Trust.Memory, Fuels.Find(id)!.EfficiencySource.Trust));
+        Assert.All(["propane", "gas", "oil"], id => Assert.Equal(Trust.Memory, Of(id).EfficiencySource.Trust));
 
     [Fact]
     public void Equal_savings_of_oil_propane_and_gas()
@@ -81,7 +81,7 @@ public class FuelTests
     {
         // UMass Extension: million Btu of useful heat a ton of dry wood (8.8) and of shelled corn (13.1); exact 8.88 and 13.12. Printed
         // cut to a digit: 1 %.
-        Assert.Equal(1, 1 / Made(btu, efficiency).Units(WattHoursPerMillionBtu) / Value(id), 0.01);
+        Assert.Equal(1, 1 / Made(btu, efficiency).Units(WattHoursPerMillionBtu, efficiency) / Value(id), 0.01);
     }
 
     [Theory]
@@ -90,7 +90,7 @@ public class FuelTests
     public void Units_a_million_Btu(string id, double btu, double efficiency)
     {
         // UMass Extension: 11.9 gallons of vegetable oil, 293 kWh.
-        Assert.Equal(1, Made(btu, efficiency).Units(WattHoursPerMillionBtu) / Value(id), 0.001);
+        Assert.Equal(1, Made(btu, efficiency).Units(WattHoursPerMillionBtu, efficiency) / Value(id), 0.001);
     }
 
     [Theory]
@@ -116,10 +116,14 @@ public class FuelTests
     [Fact]
     public void Trays_on_a_circuit()
     {
-        // E_mats: 10 x 20 in at 12 W/ft2 is 16.667 W; a 20 A circuit at 120 V carries 115 of them.
-        Assert.Equal(16.667, MatElectricity.DefaultWattsPerPlace, 0.001);
-        Assert.Equal((int)Value("E_mats"), CircuitCheck.PlacesOn(MatElectricity.DefaultWattsPerPlace, 120, 20));
+        // E_mats: places of 10 x 20 in at 12 W/ft2 are 16.667 W each; a 20 A circuit at 120 V carries 115 of them and not one more.
+        const double WattsPerTray = 12 * (10 * 20 / 144.0);
+        Assert.Equal(16.667, WattsPerTray, 0.001);
+        Assert.True(CircuitCheck.Of(Value("E_mats") * WattsPerTray, 120, 20).IsWithin);
+        Assert.False(CircuitCheck.Of((Value("E_mats") + 1) * WattsPerTray, 120, 20).IsWithin);
     }
+
+    private static Fuel Of(string id) => Fuels.All.Single(fuel => fuel.Id == id);
 
     private static Fuel Made(double btu, double efficiency) =>
         new("made", "made", "unit", btu * 1055.05585262e-6, Provenance.User, efficiency, Provenance.User, "unit", 1);

@@ -124,12 +124,11 @@ internal static class RoundsSite
             PotUpCheckDays = 0,
             PotUpLoss = 0,
             HardeningNights = Whole(row[7]),
-            HardenAboveC = 5,
+            TableAboveC = 5,
             DamageBelowC = 0,
             FieldAboveC = 5,
             HoldDays = 60,
             DiscardAfterDays = 61,
-            FlatHoldDays = 60,
             FlatDiscardDays = 500,
             Benches = [.. row[8].Split(' ')],
         };

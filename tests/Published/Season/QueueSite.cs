@@ -197,12 +197,11 @@ internal sealed class QueueSite
             PotUpCheckDays = 0,
             PotUpLoss = 0,
             HardeningNights = 0,
-            HardenAboveC = -50,
+            TableAboveC = -50,
             DamageBelowC = -60,
             FieldAboveC = -50,
             HoldDays = 1_000_000,
             DiscardAfterDays = 1_000_001,
-            FlatHoldDays = 1_000_000,
             FlatDiscardDays = 1_000_001,
             TrayId = "tray",
         };

@@ -11,9 +11,9 @@ namespace BenchSim.Published.Sensibility;
 /// </summary>
 public sealed class SensibilityTests : IDisposable
 {
-    private readonly string folder = Directory.CreateTempSubdirectory("benchsim-sense-").FullName;
+    private readonly string _folder = Directory.CreateTempSubdirectory("benchsim-sense-").FullName;
 
-    public void Dispose() => Directory.Delete(folder, recursive: true);
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     [Fact]
     public void Lettuce_in_a_30_C_house_comes_up_badly()
@@ -36,8 +36,7 @@ public sealed class SensibilityTests : IDisposable
     {
         // 25 days and 70 percent normal at 15 C, best 98 percent; the day a whole number, so at least 1.5 days of tolerance.
         var pepper = PlanAt(15, "pepper", mats: false);
-        var days =
-            pepper.Crop.EmergeHeat / EmergenceRate.At(15, pepper.Crop.EmergeBaseC, pepper.Crop.EmergeOptimumC, pepper.Crop.EmergeCeilingC);
+        var days = pepper.Crop.EmergeHeat / EmergenceRate.Of(pepper.Crop, 15);
         Assert.InRange(days, 25 - 1.5, 25 + 1.5);
         Assert.Equal(70.0 / 98, pepper.RelativeGermination, 0.01);
         Assert.InRange(pepper.EmergeOn.DayNumber - pepper.SowOn.DayNumber, 23, 27);
@@ -50,7 +49,7 @@ public sealed class SensibilityTests : IDisposable
     private BatchPlan PlanAt(int houseC, string crop, bool mats = false)
     {
         File.WriteAllText(
-            Path.Combine(folder, "site.toml"),
+            Path.Combine(_folder, "site.toml"),
             $"""
             [site]
             name = "Sense"
@@ -89,9 +88,9 @@ public sealed class SensibilityTests : IDisposable
             rain = "0 mm"
             """
         );
-        File.WriteAllText(Path.Combine(folder, "plan.csv"), $"id,crop,plants,sow\na,{crop},400,2027-03-01\n");
-        File.WriteAllText(Path.Combine(folder, "crops.csv"), $"id,min_night,max_mat\n{crop},none,none\n");
-        var reading = ScenarioFolder.Read(folder);
+        File.WriteAllText(Path.Combine(_folder, "plan.csv"), $"id,crop,plants,sow\na,{crop},400,2027-03-01\n");
+        File.WriteAllText(Path.Combine(_folder, "crops.csv"), $"id,min_night,max_mat\n{crop},none,none\n");
+        var reading = ScenarioFolder.Read(_folder);
         Assert.Empty(reading.Faults);
         var made = SeasonPlanner.Make(reading.Scenario!);
         Assert.Empty(made.Faults);

@@ -8,7 +8,7 @@ namespace Published.Weather;
 /// <summary>Reads the published values committed under tests/Published/data.</summary>
 internal static class DataFolder
 {
-    private static readonly Lazy<ILookup<string, DailyWeather>> Record = new(() =>
+    private static readonly Lazy<ILookup<string, DailyWeather>> s_record = new(() =>
         Rows("daily_weather_two_cities.csv")
             .ToLookup(
                 row => row["place"],
@@ -65,7 +65,7 @@ internal static class DataFolder
         return document.RootElement.Clone();
     }
 
-    public static DailyWeather[] Days(string place) => [.. Record.Value[place]];
+    public static DailyWeather[] Days(string place) => [.. s_record.Value[place]];
 
     private static List<string> Fields(string line)
     {

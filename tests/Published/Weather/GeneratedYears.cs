@@ -5,21 +5,21 @@ namespace Published.Weather;
 /// <summary>A long run of generated days from 1 January 2001, seed 20, one run for all tests of a city.</summary>
 internal static class GeneratedYears
 {
-    private static readonly Dictionary<string, Lazy<DailyWeather[]>> Runs = new(StringComparer.Ordinal)
+    private static readonly Dictionary<string, Lazy<DailyWeather[]>> s_runs = new(StringComparer.Ordinal)
     {
         ["Seattle"] = new(() => Draw("Seattle", 1000)),
         ["New York"] = new(() => Draw("New York", 1000)),
     };
 
-    private static readonly Dictionary<string, Lazy<WeatherStatistics>> Figures = new(StringComparer.Ordinal)
+    private static readonly Dictionary<string, Lazy<WeatherStatistics>> s_figures = new(StringComparer.Ordinal)
     {
         ["Seattle"] = new(() => WeatherStatistics.Of(Of("Seattle"))),
         ["New York"] = new(() => WeatherStatistics.Of(Of("New York"))),
     };
 
-    public static DailyWeather[] Of(string place) => Runs[place].Value;
+    public static DailyWeather[] Of(string place) => s_runs[place].Value;
 
-    public static WeatherStatistics StatisticsOf(string place) => Figures[place].Value;
+    public static WeatherStatistics StatisticsOf(string place) => s_figures[place].Value;
 
     private static DailyWeather[] Draw(string place, int years)
     {

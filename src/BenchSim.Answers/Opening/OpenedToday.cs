@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using BenchSim.Answers.Asking;
+using BenchSim.Folder.Files;
+using BenchSim.Report.Words;
+using BenchSim.Season.Climate;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Logbook;
+using BenchSim.Season.Values;
+
+namespace BenchSim.Answers.Opening;
+
+/// <summary>A scenario as it stands on a day by its log.</summary>
+public sealed record OpenedToday
+{
+    /// <summary>The scenario, read and planned.</summary>
+    public required OpenedScenario Opened { get; init; }
+
+    /// <summary>The day.</summary>
+    public required DateOnly Today { get; init; }
+
+    /// <summary>What stands where.</summary>
+    public required BenchLedger Ledger { get; init; }
+
+    /// <summary>What is due and has no row.</summary>
+    public required ImmutableArray<DueJob> Due { get; init; }
+
+    /// <summary>Whether the folder has a log.</summary>
+    public bool HasLog => Opened.Inputs.Any(file => FileNames.IsLog(file.Name));
+
+    /// <summary>Reads and plans a scenario, and keeps its ledger up to a day.</summary>
+    /// <param name="source">The scenario.</param>
+    /// <param name="today">The day: rows of that day have been done before its round.</param>
+    /// <exception cref="FaultsFoundException">The scenario or its log has faults, or a row is of a later day.</exception>
+    /// <exception cref="RefusedException">The day is not of the season.</exception>
+    public static OpenedToday Of(ScenarioSource source, DateOnly today)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        var opened = source.Open();
+        var plan = opened.Plan;
+        if (today < plan.FirstDay || today > plan.LastDay)
+        {
+            throw new RefusedException(
+                $"--today {Dates.Iso(today)} is not of this season, which goes from {Dates.Iso(plan.FirstDay)} to "
+                    + $"{Dates.Iso(plan.LastDay)}; write a day of it, such as --today {Dates.Iso(plan.FirstDay)}."
+            );
+        }
+
+        Fault[] later =
+        [
+            .. plan
+                .Scenario.Log.Where(entry => entry.Date > today)
+                .Select(entry => new Fault(
+                    entry.Place,
+                    $"date is {Dates.Iso(entry.Date)}, after the day asked for, {Dates.Iso(today)}",
+                    "mend the date, or ask for a later day"
+                )),
+        ];
+        if (later.Length > 0)
+        {
+            throw new FaultsFoundException(later);
+        }
+
+        var ledger = BenchLedger.Of(plan.Scenario, plan.Scenario.Log, today);
+        return new OpenedToday
+        {
+            Opened = opened,
+            Today = today,
+            Ledger = ledger,
+            Due = DueWork.Of(plan, ledger, today),
+        };
+    }
+
+    /// <summary>
+    /// The plan, to be played from the day on; as it is where nothing is over and nothing is known: on the opening day, without a row and
+    /// a forecast.
+    /// </summary>
+    public SeasonPlan Underway()
+    {
+        var plan = Opened.Plan;
+        var known = SeenDays.Of(plan.Scenario, Today);
+        return plan.Scenario.Log.IsEmpty && known.Days.IsEmpty
+            ? plan
+            : plan with
+            {
+                Scenario = plan.Scenario with { Known = known },
+                Past = LedgerPast.Of(plan, Ledger, Today),
+            };
+    }
+}

@@ -1,0 +1,133 @@
+using System.Collections.Frozen;
+using System.Text.Json.Serialization.Metadata;
+using BenchSim.Workbench.Drafts;
+using BenchSim.Workbench.Laying;
+using BenchSim.Workbench.Showing;
+using Microsoft.AspNetCore.Http;
+
+namespace BenchSim.Workbench.Serving;
+
+/// <summary>What the page may ask the server: an address each.</summary>
+internal sealed class Doors
+{
+    private readonly FrozenDictionary<string, Func<HttpContext, Task>> _gets;
+    private readonly FrozenDictionary<string, Func<HttpContext, Task>> _posts;
+    private readonly OpenDesk _open;
+
+    /// <summary>Makes the doors of a desk.</summary>
+    /// <param name="open">The desk.</param>
+    /// <param name="stopping">Tells that the server stops.</param>
+    public Doors(OpenDesk open, CancellationToken stopping)
+    {
+        _open = open;
+        var papers = new PaperDoors(open);
+        _gets = new Dictionary<string, Func<HttpContext, Task>>(StringComparer.Ordinal)
+        {
+            ["/api/desk"] = context => JsonBody.SayAsync(context, open.Document(), PageContext.Default.DeskDocument),
+            ["/api/fields"] = context => JsonBody.SayAsync(context, FieldsDocument.All, PageContext.Default.Fields),
+            ["/api/mend"] = context => MendDoors.AnswerAsync(context, open),
+            ["/api/why"] = context => WhyDoor.AnswerAsync(context, open),
+            ["/api/papers"] = papers.ListAsync,
+            ["/api/events"] = context => open.Listeners.ListenAsync(context, stopping),
+        }
+            .Concat(
+                PaperDoors.Addresses.Select(address => KeyValuePair.Create<string, Func<HttpContext, Task>>(address, papers.AnswerAsync))
+            )
+            .ToFrozenDictionary(StringComparer.Ordinal);
+        _posts = new Dictionary<string, Func<HttpContext, Task>>(StringComparer.Ordinal)
+        {
+            ["/api/edit"] = context =>
+                DoAsync(context, PageContext.Default.EditRequest, (desk, asked) => desk.Edit(asked.What, asked.Changes)),
+            ["/api/live"] = context => DoAsync(context, PageContext.Default.EditRequest, (_, asked) => open.Live(asked.Changes)),
+            ["/api/undo"] = context => DoAsync(context, PageContext.Default.NothingRequest, (desk, _) => desk.Undo(again: false)),
+            ["/api/redo"] = context => DoAsync(context, PageContext.Default.NothingRequest, (desk, _) => desk.Undo(again: true)),
+            ["/api/begin"] = context => DoAsync(context, PageContext.Default.NothingRequest, (desk, _) => desk.BeginTry()),
+            ["/api/look"] = context => DoAsync(context, PageContext.Default.TryRequest, (desk, asked) => desk.Look(asked.Id)),
+            ["/api/name"] = context => DoAsync(context, PageContext.Default.TryRequest, (desk, asked) => desk.Name(asked.Id, asked.Name)),
+            ["/api/drop"] = context => DoAsync(context, PageContext.Default.TryRequest, (desk, asked) => desk.Drop(asked.Id)),
+            ["/api/settle"] = context =>
+                DoAsync(context, PageContext.Default.TryRequest, (desk, asked) => desk.Settle(asked.Id, asked.Name, asked.Mine)),
+            ["/api/put"] = context => DoAsync(context, PageContext.Default.TryRequest, (desk, asked) => desk.PutIntoFiles(asked.Id)),
+            ["/api/mend/start"] = context =>
+                DoAsync(context, PageContext.Default.MendRequest, (desk, asked) => MendDoors.Start(open, desk, asked)),
+            ["/api/mend/stop"] = context => DoAsync(context, PageContext.Default.NothingRequest, (_, _) => MendDoors.Stop(open)),
+            ["/api/mend/take"] = context =>
+                DoAsync(context, PageContext.Default.TakeRequest, (desk, asked) => MendDoors.Take(open, desk, asked)),
+            ["/api/mend/mark"] = context =>
+                DoAsync(context, PageContext.Default.MarkRequest, (desk, asked) => NotHereMarks.Set(desk.Folder, asked.Mark, asked.IsHere)),
+            ["/api/keep"] = KeepAsync,
+            ["/api/new"] = context =>
+                LayDownAsync(context, PageContext.Default.FarmAnswers, asked =>
+                    FarmTexts.Refusal(asked) ?? open.LayDown(asked.Folder, FarmTexts.Of(asked))
+                ),
+            ["/api/example"] = context => LayDownAsync(context, PageContext.Default.TryRequest, asked => open.LayDown(asked.Name, null)),
+        }.ToFrozenDictionary(StringComparer.Ordinal);
+    }
+
+    /// <summary>Answers a request.</summary>
+    /// <returns>False where it is none of these.</returns>
+    public async Task<bool> AnswerAsync(HttpContext context)
+    {
+        var doors = HttpMethods.IsPost(context.Request.Method) ? _posts : _gets;
+        if (!doors.TryGetValue(context.Request.Path.Value ?? "", out var door))
+        {
+            return false;
+        }
+
+        await door(context);
+        return true;
+    }
+
+    private async Task DoAsync<T>(HttpContext context, JsonTypeInfo<T> type, Func<Desk, T, NotMade?> act)
+        where T : class, IAsked
+    {
+        if (await JsonBody.ReadAsync(context, type) is not { } asked)
+        {
+            return;
+        }
+
+        if (_open.Desk is not { } desk)
+        {
+            await Gate.RefuseAsync(context, StatusCodes.Status409Conflict, "No folder is open.");
+            return;
+        }
+
+        await SayAsync(context, act(desk, asked));
+    }
+
+    private async Task KeepAsync(HttpContext context)
+    {
+        if (await JsonBody.ReadAsync(context, PageContext.Default.TryRequest) is not { } asked)
+        {
+            return;
+        }
+
+        var (fault, said) = (new NotMade("No folder is open.", false), "");
+        fault = _open.Desk is { } desk ? desk.KeepAsVariant(asked.Id, asked.Name, out said) : fault;
+        await (
+            fault is null
+                ? JsonBody.SayAsync(context, _open.Document() with { Said = said }, PageContext.Default.DeskDocument)
+                : SayAsync(context, fault)
+        );
+    }
+
+    private async Task LayDownAsync<T>(HttpContext context, JsonTypeInfo<T> type, Func<T, NotMade?> lay)
+        where T : class, IAsked
+    {
+        if (await JsonBody.ReadAsync(context, type) is { } asked)
+        {
+            await SayAsync(context, lay(asked));
+        }
+    }
+
+    private Task SayAsync(HttpContext context, NotMade? fault)
+    {
+        if (fault is null)
+        {
+            return JsonBody.SayAsync(context, _open.Document(), PageContext.Default.DeskDocument);
+        }
+
+        context.Response.StatusCode = StatusCodes.Status409Conflict;
+        return JsonBody.SayAsync(context, new RefusalDocument(fault.Why, fault.IsConflict), PageContext.Default.RefusalDocument);
+    }
+}

@@ -1,0 +1,171 @@
+using System.Text;
+using System.Text.Json;
+using BenchSim.Answers.Asking;
+using BenchSim.Answers.New;
+using BenchSim.Folder.Editing;
+using BenchSim.Folder.Files;
+using BenchSim.Season.Inputs;
+using BenchSim.Study.Levelling;
+using BenchSim.Workbench.Drafts;
+using BenchSim.Workbench.Plays;
+using BenchSim.Workbench.Showing;
+
+namespace BenchSim.Workbench.Serving;
+
+/// <summary>The desk that is open, its player, and the pages that look at it; no desk before a folder is laid down.</summary>
+/// <param name="leveller">Finds sowings to move; null to move single ones alone.</param>
+internal sealed class OpenDesk(ILeveller? leveller) : IDisposable
+{
+    private static readonly TimeSpan s_lookOutside = TimeSpan.FromSeconds(1);
+
+    private readonly Lock _gate = new();
+    private Player? _player;
+    private Timer? _timer;
+
+    /// <summary>The desk; null where no folder is open.</summary>
+    public Desk? Desk { get; private set; }
+
+    /// <summary>Looks for what would mend the plan; null where no folder is open.</summary>
+    public Mender? Mender { get; private set; }
+
+    /// <summary>The pages that listen.</summary>
+    public Listeners Listeners { get; } = new();
+
+    /// <summary>What is looked at, as far as it has been played; null for nothing yet.</summary>
+    public LookedAt? Looked
+    {
+        get
+        {
+            lock (_gate)
+            {
+                return Desk is { } desk && _player is { } player && player.Find(desk.State.Now, desk.State.Beside) is { } played
+                    ? new LookedAt(desk, player, played)
+                    : null;
+            }
+        }
+    }
+
+    /// <summary>Opens a folder.</summary>
+    /// <param name="directory">The folder.</param>
+    /// <exception cref="RefusedException">It cannot be opened.</exception>
+    public void Open(string directory)
+    {
+        var desk = new Desk(directory);
+        lock (_gate)
+        {
+            Close();
+            _player = Player.Of(desk.Folder, Tell);
+            Mender = new Mender(desk.Folder, leveller, state => Listeners.Tell(MendDoors.Told(state)));
+            Desk = desk;
+            desk.Changed += (_, _) => Ask();
+            _timer = new Timer(_ => desk.LookOutside(), null, s_lookOutside, s_lookOutside);
+            Ask();
+        }
+    }
+
+    /// <summary>Lays a folder down where the workbench was started, and opens it.</summary>
+    /// <param name="name">Name of the folder.</param>
+    /// <param name="files">Its files; null for the example.</param>
+    /// <returns>Why it was not done; null when it was.</returns>
+    public NotMade? LayDown(string name, IReadOnlyList<InputFile>? files)
+    {
+        if (!PlainNames.IsPlain(name) || name.Contains('/', StringComparison.Ordinal) || name.StartsWith('.'))
+        {
+            return new NotMade("Write a plain name for the folder: letters, digits, blanks and hyphens.", false);
+        }
+
+        try
+        {
+            lock (_gate)
+            {
+                if (Desk is not null)
+                {
+                    return new NotMade("A folder is open already.", false);
+                }
+
+                var directory = Path.Combine(Directory.GetCurrentDirectory(), name);
+                var asked = new NewQuestion(directory);
+                (files is null ? asked : asked with { Files = files }).Ask(new PlayWatch(CancellationToken.None));
+                Open(directory);
+                return null;
+            }
+        }
+        catch (RefusedException refused)
+        {
+            return new NotMade(refused.Message, false);
+        }
+    }
+
+    /// <summary>The desk as the page shows it.</summary>
+    public DeskDocument Document()
+    {
+        lock (_gate)
+        {
+            return Desk is null || _player is null ? DeskDocument.Nothing : DeskDocument.Of(Desk, _player);
+        }
+    }
+
+    /// <summary>Plays changes that are not made yet; none of them for what is looked at as it is.</summary>
+    public NotMade? Live(IReadOnlyList<Change> changes)
+    {
+        var state = Desk!.State;
+        var now = Desk.Preview(changes, out var fault);
+        if (fault is null)
+        {
+            _player!.Ask(new Question(state.Revision, state.Current, changes.Count > 0, now, state.Files, state.Beside));
+        }
+
+        return fault;
+    }
+
+    /// <inheritdoc />
+    public void Dispose()
+    {
+        lock (_gate)
+        {
+            Close();
+        }
+    }
+
+    // A look outside that is under way ends first: it may still ask the player.
+    private void Close()
+    {
+        using (var ended = new ManualResetEvent(false))
+        {
+            if (_timer?.Dispose(ended) == true)
+            {
+                ended.WaitOne();
+            }
+        }
+
+        Mender?.Dispose();
+        _player?.Dispose();
+        Desk?.Dispose();
+        Listeners.Forget();
+    }
+
+    private void Ask()
+    {
+        if (Desk?.State is { } state)
+        {
+            Listeners.Tell(
+                new PageEvent("desk", Encoding.ASCII.GetBytes(FormattableString.Invariant($"{{\"revision\":{state.Revision}}}")))
+            );
+            _player?.Ask(new Question(state.Revision, state.Current, false, state.Now, state.Files, state.Beside));
+        }
+    }
+
+    // The table that faults and batches of a file belong to, where it stands in a workbook.
+    private CsvOutline? Table(string file) => Desk is { } desk ? desk.Folder.WorkbookOf(file) : null;
+
+    private void Tell(Told told) =>
+        Listeners.Tell(
+            new PageEvent("answer", JsonSerializer.SerializeToUtf8Bytes(AnswerDocument.Of(told, Table), PageContext.Default.AnswerDocument))
+        );
+}
+
+/// <summary>The plan that is looked at.</summary>
+/// <param name="Desk">The desk.</param>
+/// <param name="Player">Who played it.</param>
+/// <param name="Played">What was made of it so far.</param>
+internal sealed record LookedAt(Desk Desk, Player Player, Played Played);

@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using System.Text.Json.Serialization;
+using BenchSim.Workbench.Drafts;
+using BenchSim.Workbench.Laying;
+
+namespace BenchSim.Workbench.Showing;
+
+/// <summary>Changes that the page asks for.</summary>
+/// <param name="What">What is changed, in a few words.</param>
+/// <param name="Changes">The changes.</param>
+internal sealed record EditRequest(string What, ImmutableArray<Change> Changes) : IAsked
+{
+    bool IAsked.IsWhole => Changes.All(Change.IsWhole);
+}
+
+/// <summary>What the page asks for a try.</summary>
+/// <param name="Id">Number of the try.</param>
+/// <param name="Name">Its name, or that of the file in question.</param>
+/// <param name="Mine">Whether the text of the try stands, where it and the file differ.</param>
+internal sealed record TryRequest(int Id, string Name = "", bool Mine = false) : IAsked;
+
+/// <summary>What is to be mended.</summary>
+/// <param name="Goal">Share of seasons in which the plan must fit, percent.</param>
+internal sealed record MendRequest(double Goal) : IAsked;
+
+/// <summary>A list of what was found.</summary>
+internal enum TakenFrom
+{
+    /// <summary>The changes chosen.</summary>
+    Steps,
+
+    /// <summary>Changes that help alone.</summary>
+    Singles,
+
+    /// <summary>Changes of the order.</summary>
+    OfTheOrder,
+}
+
+/// <summary>What of all that was found is to be taken as a try.</summary>
+/// <param name="Of">The list.</param>
+/// <param name="At">Position in it, from 0; of the changes chosen those before it too.</param>
+internal sealed record TakeRequest(TakenFrom Of, int At) : IAsked;
+
+/// <summary>What is not to be had.</summary>
+/// <param name="Mark">Its mark.</param>
+/// <param name="IsHere">True to take the mark away.</param>
+internal sealed record MarkRequest(string Mark, bool IsHere = false) : IAsked;
+
+/// <summary>What the page sends where nothing is to be said.</summary>
+internal sealed record NothingRequest : IAsked;
+
+/// <summary>Why something was not done.</summary>
+/// <param name="Why">In a sentence.</param>
+/// <param name="IsConflict">Whether something else stands there than was seen.</param>
+internal sealed record RefusalDocument(string Why, bool IsConflict);
+
+/// <summary>The JSON of the page, made when the program is compiled.</summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    UseStringEnumConverter = true,
+    RespectNullableAnnotations = true,
+    RespectRequiredConstructorParameters = true
+)]
+[JsonSerializable(typeof(EditRequest))]
+[JsonSerializable(typeof(TryRequest))]
+[JsonSerializable(typeof(NothingRequest))]
+[JsonSerializable(typeof(FarmAnswers))]
+[JsonSerializable(typeof(RefusalDocument))]
+[JsonSerializable(typeof(DeskDocument))]
+[JsonSerializable(typeof(AnswerDocument))]
+[JsonSerializable(typeof(WhyDocument))]
+[JsonSerializable(typeof(PapersDocument))]
+[JsonSerializable(typeof(MendDocument))]
+[JsonSerializable(typeof(MendProgressDocument))]
+[JsonSerializable(typeof(MendRequest))]
+[JsonSerializable(typeof(TakeRequest))]
+[JsonSerializable(typeof(MarkRequest))]
+[JsonSerializable(typeof(ImmutableArray<FieldsDocument>), TypeInfoPropertyName = "Fields")]
+internal sealed partial class PageContext : JsonSerializerContext;
