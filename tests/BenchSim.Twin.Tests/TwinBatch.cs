@@ -58,7 +58,10 @@ internal sealed class TwinBatch
     public double TrayGrowth { get; }
 
     /// <summary>What is sown: trays of a direct batch, flats of a pot-up batch.</summary>
-    public IReadOnlyList<TwinTray> Unsown { get; }
+    public IReadOnlyList<TwinTray> Unsown { get; set; }
+
+    /// <summary>Day from which a sowing that is past its own waits.</summary>
+    public int WaitsFrom { get; set; }
 
     public BatchOutcome Outcome { get; } = new();
 
@@ -71,6 +74,8 @@ internal sealed class TwinBatch
     public List<TwinTray> GoneOut { get; } = [];
 
     public int LastSownDay { get; set; } = -1;
+
+    public int DaysWaited(int day) => day - Math.Max(SowDay, WaitsFrom);
 
     public double HeatAtFraction(double fraction)
     {
