@@ -40,7 +40,8 @@ internal sealed partial class TwinSeason
         (_plan, _scenario, _rules, _limits) = (plan, plan.Scenario, plan.Scenario.Rules, limits);
         (_seed, _season) = (seed, season);
         _climate = new TwinClimate(plan, seed, season);
-        _batches = [.. plan.Batches.Select((batch, index) => new TwinBatch(plan, batch, index, _climate, seed, season))];
+        var lucks = TwinLuck.Of(plan, _climate, seed, season);
+        _batches = [.. plan.Batches.Select((batch, index) => new TwinBatch(plan, batch, index, _climate, lucks[index], seed, season))];
         Result = new TwinResult(plan);
         if (plan.Past is { } past)
         {

@@ -23,6 +23,10 @@ public class TwinTests
     [Fact]
     public void Seasons_go_on_alike_from_a_log_that_tells_of_no_luck() => CompareLogs(TwinSites.Wide, 100, 44, tells: false);
 
+    [Fact]
+    [Trait("Category", "Slow")]
+    public void Seasons_go_on_alike_from_a_log() => CompareLogs(TwinSites.Wide, 200, 45, tells: true);
+
     private static void CompareLogs(Gen<Scenario> sites, int cases, ulong seed, bool tells)
     {
         var plans = 0;

@@ -11,7 +11,7 @@ namespace BenchSim.Season.Tests.Evidence;
 
 /// <summary>
 /// A season that is taken for the true one: what was done in it is in its log, and on one day every batch that stands is looked at, with
-/// the luck that it truly has: seedlings that are up, or of batches that are up now and then cells with a plant, and whether trays are ready.
+/// the luck that it truly has: seedlings that are up, or, of every other batch that is, cells with a plant; and whether trays are ready.
 /// </summary>
 internal sealed class TrueSeason : ISeasonWitness
 {
