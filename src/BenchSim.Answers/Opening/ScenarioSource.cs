@@ -33,13 +33,18 @@ public abstract class ScenarioSource
         return new InMemory([.. files], [.. others], records);
     }
 
+    /// <summary>The same scenario, under way: its seasons are played from a day on, the days before as its log has them.</summary>
+    /// <param name="today">The day; null for whole seasons.</param>
+    public ScenarioSource On(DateOnly? today) => today is { } day ? new Underway(this, day) : this;
+
     /// <summary>Name of the folder, without those above it; "scenario" for texts in memory.</summary>
     internal string FolderName() =>
         Directory is null ? "scenario" : Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(Directory)));
 
     /// <summary>Reads and plans the scenario.</summary>
     /// <exception cref="FaultsFoundException">It has faults.</exception>
-    public OpenedScenario Open()
+    /// <exception cref="RefusedException">It is under way, and its day is not of the season.</exception>
+    public virtual OpenedScenario Open()
     {
         var reading = Read(null);
         var scenario = reading.Scenario ?? throw new FaultsFoundException(reading.Faults);
@@ -144,6 +149,15 @@ public abstract class ScenarioSource
             variant is null ? ScenarioFolder.Read(directory) : ScenarioFolder.ReadVariant(directory, variant);
     }
 
+    private sealed class Underway(ScenarioSource whole, DateOnly today) : ScenarioSource
+    {
+        public override string? Directory => whole.Directory;
+
+        public override OpenedScenario Open() => OpenedToday.Of(whole, today).Underway();
+
+        private protected override FolderReading Read(string? variant) => whole.Read(variant);
+    }
+
     private sealed class InMemory(ImmutableArray<InputFile> files, ImmutableArray<string> others, KeptRecords? records) : ScenarioSource
     {
         private protected override FolderReading Read(string? variant) => ScenarioFolder.ReadKept(files, others, variant, records: records);
@@ -154,7 +168,11 @@ public abstract class ScenarioSource
 /// <param name="Plan">The plan, with the warnings of both reading and planning.</param>
 /// <param name="Inputs">The files that were read.</param>
 /// <param name="OpenFlats">Open flats that a batch could be sown dense in, in order of id.</param>
-public sealed record OpenedScenario(SeasonPlan Plan, ImmutableArray<InputFile> Inputs, ImmutableArray<TrayType> OpenFlats);
+public sealed record OpenedScenario(SeasonPlan Plan, ImmutableArray<InputFile> Inputs, ImmutableArray<TrayType> OpenFlats)
+{
+    /// <summary>From what its seasons are played; null for whole ones.</summary>
+    public PlayedFrom? From { get; init; }
+}
 
 /// <summary>Variants of a scenario, read and planned against the base.</summary>
 /// <param name="Plans">Names and plans in the order asked for.</param>

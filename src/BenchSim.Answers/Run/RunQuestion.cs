@@ -19,9 +19,6 @@ public sealed record RunQuestion
     /// <summary>Variant to play; null for the scenario as it is.</summary>
     public string? Variant { get; init; }
 
-    /// <summary>The day from which it is played, by the log; null for the whole season. Then no report is written.</summary>
-    public DateOnly? Today { get; init; }
-
     /// <summary>How it is played.</summary>
     public PlayWish Play { get; init; } = new();
 
@@ -53,12 +50,11 @@ public sealed record RunQuestion
     public RunAnswer Ask(PlayWatch watch)
     {
         ArgumentNullException.ThrowIfNull(watch);
-        var today = Today is { } day ? OpenedToday.Of(Scenario, day) : null;
-        var opened = today?.Opened ?? Scenario.OpenWith(Variant);
-        var plan = today?.Underway() ?? opened.Plan;
+        var opened = Scenario.OpenWith(Variant);
+        var plan = opened.Plan;
         var options = Play.Of(plan);
         BesideScenario.RefuseAround(Out, Scenario.Directory);
-        var place = ReportPlace(Scenario.Directory, Out, NoReport || today is not null, Variant);
+        var place = ReportPlace(Scenario.Directory, Out, NoReport || opened.From is not null, Variant);
         var precision = Precision is { } goal
             ? watch.Over(goal.Looks()[^1], progress =>
                 PrecisionRunner.Play(plan, goal, options.Seed, options.Threads, progress, watch.Cancel)
@@ -80,7 +76,7 @@ public sealed record RunQuestion
         return new RunAnswer(result, opened.Inputs)
         {
             ScenarioFolder = Scenario.Directory,
-            Today = plan.Past is null ? null : today,
+            From = opened.From,
             Required = Require,
             Precision = precision,
             Case = Case ? CaseStudy.OfRun(result, Paper, note) : null,

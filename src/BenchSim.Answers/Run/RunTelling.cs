@@ -16,11 +16,6 @@ internal static class RunTelling
             words.Point(sentence);
         }
 
-        foreach (var sentence in UnderwayWords.Of(answer))
-        {
-            words.Point(sentence);
-        }
-
         if (result.Bottlenecks is { } bottlenecks)
         {
             words.Heading("What holds the plan back:");

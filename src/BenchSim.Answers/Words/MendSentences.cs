@@ -13,7 +13,8 @@ internal static class MendSentences
     /// <summary>The answer, in at most five lines.</summary>
     public static string Headline(MendResult result)
     {
-        var name = PlainText.Short(result.Plan.Scenario.Name, 40);
+        DateOnly? from = result.Plan.Past is { } past ? result.Plan.FirstDay.AddDays(past.Today) : null;
+        var name = FirstScreen.Subject(result.Plan.Scenario.Name, null, from);
         var goal = ChanceWords.Setting(result.Options.Goal);
         var now = $"{Fits(result.Before)} of {Numbers.Count(result.Options.Seasons, "season", "seasons")}";
         if (result.IsMetBefore)

@@ -32,9 +32,7 @@ internal static class RunCommand
                 + "\"-VARIANT-report\" or \".K-of-N.part\", beside it."
         );
         var play = new PlayOptions("Seasons to play.");
-        var today = DayOptions.Today(
-            "Play from that day on, the days before as log.csv has them; without a date, from today. Writes no report folder."
-        );
+        var today = DayOptions.Underway();
         var with = CommonOptions.Text("--with", "VARIANT", "The variant to play, variants/VARIANT.toml, in place of the plan as it is.");
         var require = CommonOptions.Share("--require", "P", "Share of seasons that must fit, such as 0.9; exit code 1 when fewer do.");
         var season = CommonOptions.Whole(
@@ -77,7 +75,7 @@ internal static class RunCommand
         command.Validators.Add(result =>
             RefuseContradictions(result, season, batch, noReport, [place, play.Threads, require, bottlenecks, .. cases.All])
         );
-        command.Validators.Add(result => RefuseToday(result, today, [with, place, season, batch, shard, .. cases.All]));
+        command.Validators.Add(result => DayOptions.RefuseBeside(result, today, [season, batch, shard, .. cases.All]));
         command.Validators.Add(result => cases.RefuseWithout(result));
         command.Validators.Add(result => RefuseVariant(result, with, cases, shard));
         command.Validators.Add(result =>
@@ -86,7 +84,7 @@ internal static class RunCommand
         command.Validators.Add(result => precision.RefuseContradictions(result, [play.Seasons, season, batch]));
         command.SetAction(parsed =>
         {
-            var scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder));
+            var scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)).On(parsed.GetValue(today));
             var form = output.Of(parsed);
             if (parsed.GetValue(season) is { } number && parsed.GetValue(batch) is { } id)
             {
@@ -117,7 +115,6 @@ internal static class RunCommand
             {
                 Scenario = scenario,
                 Variant = parsed.GetValue(with),
-                Today = parsed.GetValue(today),
                 Play = play.Of(parsed),
                 Precision = precision.GoalOf(parsed),
                 Require = parsed.GetValue(require),
@@ -130,14 +127,6 @@ internal static class RunCommand
             return Give(desk, run.Ask(desk.Watch), form);
         });
         return command;
-    }
-
-    private static void RefuseToday(CommandResult result, Option today, IEnumerable<Option> others)
-    {
-        foreach (var option in others.Where(option => result.IsGiven(today) && result.IsGiven(option)))
-        {
-            result.AddError($"{option.Name} does not go with --today yet; leave one of the two out.");
-        }
     }
 
     private static void RefuseVariant(CommandResult result, Option with, CaseOptions cases, Option shard)

@@ -23,6 +23,11 @@ public static class LedgerPast
 
     private static BatchPast Of(SeasonPlan plan, BatchPlan batch, BatchLedger book)
     {
+        if (book.Sowings.IsEmpty && book.BegunOn is null)
+        {
+            return BatchPast.NotBegun;
+        }
+
         ImmutableArray<TrayPast> trays =
         [
             .. book.Piles.Select(pile => Of(plan, batch, pile)),
@@ -40,11 +45,7 @@ public static class LedgerPast
         {
             Unsown = DueWork.Unsown(batch, book),
             NextSown = Next(trays, inFlats),
-            LastSown = book.Sowings.IsEmpty
-                ? book.BegunOn is null
-                    ? -1
-                    : DayOf(plan, batch.SowOn)
-                : book.Sowings.Max(sowing => DayOf(plan, sowing.On)),
+            LastSown = book.Sowings.IsEmpty ? DayOf(plan, batch.SowOn) : book.Sowings.Max(sowing => DayOf(plan, sowing.On)),
             Filled = inFlats ? Math.Min(batch.Trays, Next(trays, areFlats: false)) : 0,
             Trays = trays,
         };
