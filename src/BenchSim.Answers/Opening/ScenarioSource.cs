@@ -72,7 +72,22 @@ public abstract class ScenarioSource
         }
 
         var variants = OpenVariants(opened.Plan, [variant]);
-        return opened with { Plan = variants.Plans[0].Plan, Inputs = variants.Inputs };
+        return opened with
+        {
+            Plan = variants.Plans[0].Plan,
+
+            // A variant is played by the log and the weather of its base, which are no files of its own.
+            Inputs = opened.From is null
+                ? variants.Inputs
+                :
+                [
+                    .. variants
+                        .Inputs.UnionBy(opened.Inputs, input => input.Name, StringComparer.Ordinal)
+                        .OrderBy(Name, StringComparer.Ordinal),
+                ],
+        };
+
+        static string Name(InputFile input) => input.Name;
     }
 
     /// <summary>Reads variants and plans them against the base.</summary>

@@ -21,6 +21,9 @@ namespace BenchSim.Answers.Run;
 /// <param name="Inputs">The files that were played.</param>
 public sealed record RunAnswer(StudyResult Result, ImmutableArray<InputFile> Inputs) : Answer
 {
+    /// <summary>What has changed since an earlier report; null where none was named.</summary>
+    internal SinceReport? Since { get; init; }
+
     /// <summary>Share of seasons that had to fit, 0 to 1; null for no gate.</summary>
     public double? Required { get; init; }
 
@@ -53,20 +56,24 @@ public sealed record RunAnswer(StudyResult Result, ImmutableArray<InputFile> Inp
 
     private IEnumerable<ReportInput> ReportInputs => Inputs.Select(file => new ReportInput(file.Name, file.Bytes.AsMemory()));
 
+    private string? Note =>
+        From is null && Precision is null
+            ? null
+            : string.Join(
+                ' ',
+                [
+                    .. From is { } from ? UnderwayWords.Of(from) : [],
+                    .. Precision is { } precision ? [PrecisionWords.WhyItStopped(precision)] : Array.Empty<string>(),
+                ]
+            );
+
     /// <summary>Writes the report folder, where one is asked for.</summary>
     /// <param name="cancel">Stops it; nothing is left behind.</param>
     public void WriteReport(CancellationToken cancel)
     {
         if (Report is not null)
         {
-            ReportFolder.Write(
-                Report,
-                Result,
-                [.. ReportInputs],
-                Precision is { } precision ? PrecisionWords.WhyItStopped(precision) : null,
-                Case,
-                cancel
-            );
+            ReportFolder.Write(Report, Result, [.. ReportInputs], Note, Case, cancel);
         }
     }
 
@@ -87,7 +94,8 @@ public sealed record RunAnswer(StudyResult Result, ImmutableArray<InputFile> Inp
                 Bottlenecks: Result.Bottlenecks is { } bottlenecks ? BottleneckSentences.Of(bottlenecks) : null,
                 Warnings: JsonFault.Of(Result.Plan.Warnings),
                 Report: Report,
-                Case: CaseFile
+                Case: CaseFile,
+                Since: Since?.Document
             )
         );
 

@@ -15,7 +15,12 @@ internal static class RunScreen
         var subject = FirstScreen.Subject(result.Plan.Scenario.Name, result.Variant, answer.From?.Today);
         return new FirstScreen($"{subject}: {verdict.Headline} {verdict.Chance}")
         {
-            Facts = [.. answer.Required is { } required ? [RunTelling.Asked(answer, required)] : Array.Empty<string>(), .. verdict.Decides],
+            Facts =
+            [
+                .. answer.Required is { } required ? [RunTelling.Asked(answer, required)] : Array.Empty<string>(),
+                .. answer.Since is { } since ? [SinceWords.Short(since)] : Array.Empty<string>(),
+                .. verdict.Decides,
+            ],
             Warnings = [.. Warnings(answer)],
             Next =
                 answer.ScenarioFolder is not { } directory ? null

@@ -16,6 +16,15 @@ internal static class RunTelling
             words.Point(sentence);
         }
 
+        if (answer.Since is { } since)
+        {
+            words.Heading("What has changed:");
+            foreach (var sentence in SinceWords.Of(since))
+            {
+                words.Point(sentence);
+            }
+        }
+
         if (result.Bottlenecks is { } bottlenecks)
         {
             words.Heading("What holds the plan back:");

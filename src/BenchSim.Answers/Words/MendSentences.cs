@@ -13,8 +13,7 @@ internal static class MendSentences
     /// <summary>The answer, in at most five lines.</summary>
     public static string Headline(MendResult result)
     {
-        DateOnly? from = result.Plan.Past is { } past ? result.Plan.FirstDay.AddDays(past.Today) : null;
-        var name = FirstScreen.Subject(result.Plan.Scenario.Name, null, from);
+        var name = FirstScreen.Subject(result.Plan.Scenario.Name, null, result.Plan.Today);
         var goal = ChanceWords.Setting(result.Options.Goal);
         var now = $"{Fits(result.Before)} of {Numbers.Count(result.Options.Seasons, "season", "seasons")}";
         if (result.IsMetBefore)

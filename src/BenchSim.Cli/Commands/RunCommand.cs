@@ -19,6 +19,7 @@ internal static class RunCommand
         "benchsim run spring --with longer-table",
         "benchsim run spring --case",
         "benchsim run spring --today 2027-04-20",
+        "benchsim run spring --today 2027-04-27 --since spring-2027-04-20-report",
         "benchsim run spring --season 17 --batch broccoli-2",
     ];
 
@@ -29,11 +30,12 @@ internal static class RunCommand
             "--out",
             "DIR",
             "Report folder, or with --shard the file of the part. Default: the scenario folder's name with \"-report\", "
-                + "\"-VARIANT-report\" or \".K-of-N.part\", beside it."
+                + "\"-VARIANT-report\", \"-DATE-report\" or \".K-of-N.part\", beside it."
         );
         var play = new PlayOptions("Seasons to play.");
         var today = DayOptions.Underway();
         var with = CommonOptions.Text("--with", "VARIANT", "The variant to play, variants/VARIANT.toml, in place of the plan as it is.");
+        var since = CommonOptions.Text("--since", "REPORT", "The folder of an earlier report: also say what has changed since.");
         var require = CommonOptions.Share("--require", "P", "Share of seasons that must fit, such as 0.9; exit code 1 when fewer do.");
         var season = CommonOptions.Whole(
             "--season",
@@ -58,6 +60,7 @@ internal static class RunCommand
             folder,
             with,
             today,
+            since,
             place,
             play.Seasons,
             play.Seed,
@@ -73,13 +76,17 @@ internal static class RunCommand
         precision.AddTo(command);
         cases.AddTo(command);
         command.Validators.Add(result =>
-            RefuseContradictions(result, season, batch, noReport, [place, play.Threads, require, bottlenecks, .. cases.All])
+            RefuseContradictions(result, season, batch, noReport, [place, since, play.Threads, require, bottlenecks, .. cases.All])
         );
         command.Validators.Add(result => DayOptions.RefuseBeside(result, today, [season, batch, shard, .. cases.All]));
         command.Validators.Add(result => cases.RefuseWithout(result));
         command.Validators.Add(result => RefuseVariant(result, with, cases, shard));
         command.Validators.Add(result =>
-            PartOptions.RefuseContradictions(result, shard, [season, batch, require, noReport, bottlenecks, .. precision.All, .. cases.All])
+            PartOptions.RefuseContradictions(
+                result,
+                shard,
+                [season, batch, since, require, noReport, bottlenecks, .. precision.All, .. cases.All]
+            )
         );
         command.Validators.Add(result => precision.RefuseContradictions(result, [play.Seasons, season, batch]));
         command.SetAction(parsed =>
@@ -117,6 +124,7 @@ internal static class RunCommand
                 Variant = parsed.GetValue(with),
                 Play = play.Of(parsed),
                 Precision = precision.GoalOf(parsed),
+                Since = parsed.GetValue(since),
                 Require = parsed.GetValue(require),
                 Bottlenecks = parsed.GetValue(bottlenecks),
                 Out = parsed.GetValue(place),

@@ -56,7 +56,7 @@ public static class SowingChoices
     }
 
     private static bool MaySow(SeasonPlan plan, BatchOrder order, DateOnly day) =>
-        day >= plan.FirstDay.AddDays(plan.Past?.Today ?? 0)
+        day >= (plan.Today ?? plan.FirstDay)
         && day <= plan.Scenario.Window.Closes
         && plan.Scenario.Rules.IsWorkDay(day)
         && !(order.TestedOn > day)

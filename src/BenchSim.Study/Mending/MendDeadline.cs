@@ -13,8 +13,7 @@ internal static class MendDeadline
     public static DateOnly Of(SeasonPlan basePlan, SeasonPlan plan, MendChange change, int[] firstWait)
     {
         var last = LastOf(basePlan, plan, change, firstWait);
-        var today = basePlan.FirstDay.AddDays(basePlan.Past?.Today ?? 0);
-        return last < today ? today : last;
+        return basePlan.Today is { } today && last < today ? today : last;
     }
 
     private static DateOnly LastOf(SeasonPlan basePlan, SeasonPlan plan, MendChange change, int[] firstWait) =>
