@@ -35,8 +35,8 @@ internal static class SinceWords
         var batches = since.Batches;
         if (!batches.IsEmpty)
         {
-            var more =
-                batches.Length > MostBatches ? $"; and {Numbers.Count(batches.Length - MostBatches, "more batch", "more batches")}" : "";
+            var others = batches.Length - MostBatches;
+            var more = others > 0 ? $"; and {Numbers.Count(others, "more batch", "more batches")}" : "";
             yield return $"Plants that miss their date, batch by batch: {string.Join("; ", batches.Take(MostBatches).Select(Batch))}{more}.";
         }
     }

@@ -41,7 +41,8 @@ internal static class OccupancyChart
         return new Chart
         {
             Title =
-                $"{PlainText.Short(space.Space.Name, 60)}: places by day, {Numbers.Count(result.Seasons, "season", "seasons")}{TodayMark.Title(result.Plan)}",
+                $"{PlainText.Short(space.Space.Name, 60)}: places by day, {Numbers.Count(result.Seasons, "season", "seasons")}"
+                + TodayMark.Title(result.Plan),
             Label = $"Places by day: {PlainText.Short(space.Space.Name, 60)}",
             Table = Table,
             Across = ChartAxis.OfDates(dates),
