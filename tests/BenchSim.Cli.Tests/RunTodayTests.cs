@@ -121,6 +121,8 @@ public sealed class RunTodayTests
     [InlineData("{\"version\": 1}")]
     [InlineData("{\"version\": 2, \"scenario\": []}")]
     [InlineData("[[[")]
+    [InlineData("{\"version\": 2, \"scenario\": {\"variant\": null}, \"seasons\": 1, \"seed\": null}")]
+    [InlineData("{\"version\": 2, \"scenario\": {\"variant\": null}, \"seasons\": 1, \"seed\": \"1\", \"fits\": {\"share\": 1e999}}")]
     public void What_is_no_report_is_refused(string? result)
     {
         using var farm = Farm(Head);

@@ -78,30 +78,28 @@ internal sealed record EarlierReport
         return new EarlierReport
         {
             Folder = folder,
-            Today = scenario.GetProperty("today").GetString() is { } day
-                ? DateOnly.ParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture)
-                : null,
+            Today =
+                scenario.TryGetProperty("today", out var today) && today.GetString() is { } day
+                    ? DateOnly.ParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture)
+                    : null,
             Variant = scenario.GetProperty("variant").GetString(),
             Seasons = root.GetProperty("seasons").GetInt32(),
-            Seed = root.GetProperty("seed").GetString()!,
-            Fits = root.GetProperty("fits").GetProperty("share").GetDouble(),
+            Seed = TextOf(root.GetProperty("seed")),
+            Fits = NumberOf(root.GetProperty("fits").GetProperty("share")),
             Late = LateOf(root),
-            Batches =
-            [
-                .. root.GetProperty("batches").EnumerateArray().Select(batch => (batch.GetProperty("id").GetString()!, LateOf(batch))),
-            ],
+            Batches = [.. root.GetProperty("batches").EnumerateArray().Select(batch => (TextOf(batch.GetProperty("id")), LateOf(batch)))],
             Files = root.GetProperty("inputs")
                 .EnumerateArray()
-                .GroupBy(input => input.GetProperty("name").GetString()!, StringComparer.Ordinal)
-                .ToImmutableDictionary(
-                    input => input.Key,
-                    input => input.First().GetProperty("sha256").GetString()!,
-                    StringComparer.Ordinal
-                ),
+                .GroupBy(input => TextOf(input.GetProperty("name")), StringComparer.Ordinal)
+                .ToImmutableDictionary(input => input.Key, input => TextOf(input.First().GetProperty("sha256")), StringComparer.Ordinal),
         };
     }
 
     private static double LateOf(JsonElement of) =>
-        of.GetProperty("plants_wanted").GetInt32()
-        - (of.GetProperty("plants_in_time").GetProperty("mean") is { ValueKind: JsonValueKind.Number } mean ? mean.GetDouble() : 0);
+        of.GetProperty("plants_wanted").GetInt32() - NumberOf(of.GetProperty("plants_in_time").GetProperty("mean"));
+
+    private static string TextOf(JsonElement text) => text.GetString() ?? throw new FormatException();
+
+    private static double NumberOf(JsonElement number) =>
+        number.GetDouble() is var value && double.IsFinite(value) ? value : throw new FormatException();
 }
