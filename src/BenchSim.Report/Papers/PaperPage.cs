@@ -9,12 +9,15 @@ namespace BenchSim.Report.Papers;
 internal static class PaperPage
 {
     /// <summary>Begins a page.</summary>
-    public static void Open(HtmlText html, string title)
+    /// <param name="html">The page.</param>
+    /// <param name="title">Its title.</param>
+    /// <param name="ownStyle">Style of its own, after that of all papers.</param>
+    public static void Open(HtmlText html, string title, string ownStyle = "")
     {
         html.Add($"<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/>");
         html.Add($"<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>");
         html.Add($"<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\"/>");
-        html.Add($"<title>{PlainText.Short(title, 120)}</title>\n<style>\n{new Markup(Style())}</style></head>\n<body><main>\n");
+        html.Add($"<title>{PlainText.Short(title, 120)}</title>\n<style>\n{new Markup(Style() + ownStyle)}</style></head>\n<body><main>\n");
     }
 
     /// <summary>Ends it.</summary>
