@@ -88,9 +88,9 @@ public sealed record ColdCard
         };
     }
 
-    // Steps of 2 F, or of 1 C; down to the step, so that the advice is for no warmer a night than the forecast's.
+    // Steps of 2 F, or of 1 C; from the whole degrees of the page down to the step.
     private static int StepOf(double celsius, UnitSystem units) =>
-        (int)Math.Floor(UnitWords.Degrees(celsius, units) / (units == UnitSystem.Imperial ? 2 : 1));
+        (int)Math.Floor(Math.Round(UnitWords.Degrees(celsius, units)) / (units == UnitSystem.Imperial ? 2 : 1));
 
     private static double LowOf(int step, UnitSystem units) => units == UnitSystem.Imperial ? ((2 * step) - 32) / 1.8 : step;
 }

@@ -54,7 +54,7 @@ internal static class ColdPart
         var own = sheet.Cold.Own;
         var units = sheet.Plan.Scenario.Units;
         html.Add($"<p class=\"small\">Your own thermometer, over {Numbers.Count(own.Nights, "night", "nights")}: ");
-        html.Add($"{UnitWords.Difference(Math.Abs(own.MeanK), units)} {(own.MeanK < 0 ? "colder" : "warmer")} than the weather observed. ");
+        html.Add($"{Difference(Math.Abs(own.MeanK), units)} {(own.MeanK < 0 ? "colder" : "warmer")} than the weather observed. ");
         html.Add(
             $"{(own.CorrectionK < 0 ? "The advice takes that off the forecast." : own.MeanK < 0 ? $"The advice takes it off the forecast from {OwnThermometer.EnoughNights} nights on." : "The advice leaves that out.")}</p>\n"
         );
@@ -86,13 +86,13 @@ internal static class ColdPart
             return;
         }
 
-        var inHand = sheet.Plan.Scenario.Units == UnitSystem.Imperial ? "3 °F" : $"{Numbers.Tenths(ColdNight.InHandK)} °C (3 °F)";
+        var inHand = Difference(ColdNight.InHandK, sheet.Plan.Scenario.Units);
         html.Add(
             $"<p class=\"small\">For the trays on the table by the log; what goes out today comes on top. The advice keeps {inHand} in "
         );
         html.Add($"hand. Each line adds to the one above it; take the next colder line where you are not sure. ");
         html.Add(
-            $"{(rules.CoverGainK > 0 ? $"The cover is taken to add {UnitWords.Difference(rules.CoverGainK, sheet.Plan.Scenario.Units)}." : "The rules of the site name no warmth of a cover (cover_gain).")} "
+            $"{(rules.CoverGainK > 0 ? $"The cover is taken to add {Difference(rules.CoverGainK, sheet.Plan.Scenario.Units)}." : "The rules of the site name no warmth of a cover (cover_gain).")} "
         );
         html.Add($"Free on the benches indoors by the log: {Numbers.Count(cold.RoomIndoors, "place", "places")}.</p>\n");
         html.Add($"<table class=\"cold\"><thead><tr><th scope=\"col\" class=\"low\">Low, {Unit(sheet)}</th><th scope=\"col\">Cover</th>");
@@ -165,8 +165,9 @@ internal static class ColdPart
 
     private static string Unit(TodaySheet sheet) => sheet.Plan.Scenario.Units == UnitSystem.Imperial ? "°F" : "°C";
 
-    private static string Degrees(TodaySheet sheet, double celsius) =>
-        Numbers.Plain(
-            Math.Round(UnitWords.Degrees(celsius, sheet.Plan.Scenario.Units), sheet.Plan.Scenario.Units == UnitSystem.Imperial ? 0 : 1)
-        );
+    private static string Degrees(TodaySheet sheet, double celsius) => Numbers.Whole(UnitWords.Degrees(celsius, sheet.Plan.Scenario.Units));
+
+    // "3 °F", "1.7 °C".
+    private static string Difference(double kelvin, UnitSystem units) =>
+        units == UnitSystem.Imperial ? $"{Numbers.Short(kelvin * 1.8)} °F" : $"{Numbers.Short(kelvin)} °C";
 }

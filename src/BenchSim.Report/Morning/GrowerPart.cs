@@ -23,6 +23,8 @@ internal static class GrowerPart
             html.Add($"<section class=\"sheet\" aria-labelledby=\"grower{at + 1}\"><h2 id=\"grower{at + 1}\">");
             html.Add($"{HtmlText.Name(grower, SheetWords.LongestName)}, {SheetWords.Day(sheet.Today)}</h2>\n");
             JobsPart.Lists(html, sheet, IsOf, "h3");
+            html.Add($"<h3>Due and not confirmed</h3>\n");
+            JobsPart.Due(html, sheet, IsOf);
             html.Add($"<h3>Your trays</h3>\n");
             StandsPart.List(html, sheet, IsOf, "h4");
             Bill(html, placeDays, grower);

@@ -30,35 +30,41 @@ internal static class JobsPart
     public static void Due(HtmlText html, TodaySheet sheet)
     {
         html.Add($"<section aria-labelledby=\"due\"><h2 id=\"due\">Due by the plan, and not confirmed</h2>\n");
-        if (sheet.Jobs.All(job => job.Due.IsEmpty))
+        Due(html, sheet, _ => true);
+        html.Add($"</section>\n");
+    }
+
+    /// <summary>The same of some batches.</summary>
+    public static void Due(HtmlText html, TodaySheet sheet, Func<int, bool> isOf)
+    {
+        NumberedJob[] jobs = [.. sheet.Jobs.Where(job => !job.Due.IsEmpty && isOf(job.Batch))];
+        if (jobs.Length == 0)
         {
-            html.Add($"<p>Nothing is due without a line in the log.</p></section>\n");
+            html.Add($"<p>Nothing is due without a line in the log.</p>\n");
             return;
         }
 
-        html.Add($"<p class=\"small\">No line says that it was done. If it was, answer with its number: it may be due and already done, ");
-        html.Add($"or due and not grown yet.</p>\n");
+        html.Add(
+            $"<p class=\"small\">No line says that it was done, so it counts as not done. Done already? Answer with its number.</p>\n"
+        );
         html.Add($"<table class=\"jobs\"><thead><tr>{Head("no", "No.")}{Head("", "Job")}{Head("many", "How many")}{Head("when", "Due")}");
         html.Add($"</tr></thead><tbody>\n");
-        foreach (var job in sheet.Jobs)
+        foreach (var (number, due) in jobs.SelectMany(job => job.Due, (job, due) => (job.Number, due)))
         {
-            foreach (var due in job.Due)
+            html.Add($"<tr><td class=\"no\">{number}</td><th scope=\"row\">{TaskWords.Job(due.Kind)}: ");
+            html.Add($"{SheetWords.Batch(sheet.Plan.Batches[due.Batch])}");
+            if (due.Space is { } space)
             {
-                html.Add($"<tr><td class=\"no\">{job.Number}</td><th scope=\"row\">{TaskWords.Job(due.Kind)}: ");
-                html.Add($"{SheetWords.Batch(sheet.Plan.Batches[due.Batch])}");
-                if (due.Space is { } space)
-                {
-                    html.Add($" <span class=\"way\">in {SheetWords.Space(sheet.Plan, space)} by the log</span>");
-                }
-
-                var days = sheet.Today.DayNumber - due.On.DayNumber;
-                html.Add($"</th><td class=\"many\">{SheetWords.Pieces(due.Count, due.AreFlats)}</td>");
-                html.Add($"<td class=\"when\">{SheetWords.Day(due.On)}{(days == 0 ? "" : $", {Numbers.Count(days, "day", "days")} ago")}");
-                html.Add($"</td></tr>\n");
+                html.Add($" <span class=\"way\">in {SheetWords.Space(sheet.Plan, space)} by the log</span>");
             }
+
+            var days = sheet.Today.DayNumber - due.On.DayNumber;
+            html.Add($"</th><td class=\"many\">{SheetWords.Pieces(due.Count, due.AreFlats)}</td>");
+            html.Add($"<td class=\"when\">{SheetWords.Day(due.On)}{(days == 0 ? "" : $", {Numbers.Count(days, "day", "days")} ago")}");
+            html.Add($"</td></tr>\n");
         }
 
-        html.Add($"</tbody></table></section>\n");
+        html.Add($"</tbody></table>\n");
     }
 
     private static void List(HtmlText html, TodaySheet sheet, string heading, string title, Func<ComingJob, bool> isIn)

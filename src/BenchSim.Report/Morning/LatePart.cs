@@ -1,7 +1,9 @@
 using BenchSim.Report.Html;
+using BenchSim.Report.Papers;
 using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Logbook;
+using BenchSim.Season.Planning;
 using BenchSim.Study.Coming;
 
 namespace BenchSim.Report.Morning;
@@ -49,6 +51,7 @@ internal static class LatePart
         string[] why =
         [
             .. Past(sheet, batch, book),
+            .. Overdue(sheet, late.Batch),
             .. late.NoRoomIn is { } space
                 ? [$"no place in time: {PlainText.Short(sheet.Plan.Scenario.Spaces[space].Name, SheetWords.LongestName)}"]
                 : Array.Empty<string>(),
@@ -59,6 +62,13 @@ internal static class LatePart
             : batch.DaysInHand < 0 ? ["wanted before it can be ready"]
             : ["slower than the plan's normal weather"];
     }
+
+    // A job that counts as not done, as no line says that it was.
+    private static IEnumerable<string> Overdue(TodaySheet sheet, int batch) =>
+        from job in sheet.Jobs
+        where job.Batch == batch && job.Kind != WorkKind.Sow && job.Due.Any(due => due.On < sheet.Today)
+        let since = job.Due.Min(due => due.On)
+        select $"{TaskWords.Job(job.Kind).ToLowerInvariant()}: due {Dates.Brief(since)}, no line yet (number {Numbers.Whole(job.Number)})";
 
     private static IEnumerable<string> Past(TodaySheet sheet, BatchPlan batch, BatchLedger book)
     {

@@ -44,8 +44,8 @@ public sealed record ComingJob
     public required bool AreFlats { get; init; }
 
     /// <summary>
-    /// Trays or flats, for potting up the trays filled: the middle number of those seasons in which it happens, over all the days that are
-    /// looked at.
+    /// Trays or flats, for potting up the trays filled: the middle number of those seasons in which it happens, on the day itself where it
+    /// is for that, else over all the days that are looked at.
     /// </summary>
     public required int Pieces { get; init; }
 

@@ -37,7 +37,9 @@ internal static class ComingJobs
             Kind = key.Kind,
             Batch = key.Batch,
             AreFlats = key.AreFlats,
-            Pieces = seen.Select(job => job.Pieces).Order().ElementAt((seen.Length - 1) / 2),
+            Pieces = isToday
+                ? Middle([.. seen.Where(job => job.Day == 0).Select(job => job.PiecesToday)])
+                : Middle([.. seen.Select(job => job.Pieces)]),
             From = from < 0 ? null : from,
             To = to < 0 ? null : to,
             IsToday = isToday,
@@ -45,6 +47,12 @@ internal static class ComingJobs
             First = today.AddDays(isToday ? 0 : Quantile(seen, Likelihoods.MaybeOfTen)),
             Last = today.AddDays(isToday ? 0 : Quantile(seen, Likelihoods.SureOfTen)),
         };
+    }
+
+    private static int Middle(int[] pieces)
+    {
+        Array.Sort(pieces);
+        return pieces[(pieces.Length - 1) / 2];
     }
 
     // The first day by which so many of ten have begun.

@@ -67,7 +67,7 @@ internal sealed class ComingWitness(SeasonPlan plan, int today) : ISeasonWitness
             _seen.Add(key, job = new SeenJob(day));
         }
 
-        job.Add(pieces, from, to);
+        job.Add(day, pieces, from, to);
     }
 }
 
@@ -86,12 +86,16 @@ internal sealed class SeenJob(int day)
     /// <summary>Trays or flats on all days that are looked at.</summary>
     public int Pieces { get; private set; }
 
+    /// <summary>Those of the first day that is looked at.</summary>
+    public int PiecesToday { get; private set; }
+
     /// <summary>How many went from where to where; -1 for nowhere.</summary>
     public IEnumerable<KeyValuePair<(int From, int To), int>> Ways => _ways;
 
-    public void Add(int pieces, int from, int to)
+    public void Add(int on, int pieces, int from, int to)
     {
         Pieces += pieces;
+        PiecesToday += on == 0 ? pieces : 0;
         _ways[(from, to)] = _ways.GetValueOrDefault((from, to)) + pieces;
     }
 }
