@@ -42,7 +42,7 @@ public sealed record ColdCard
     public required int RoomIndoors { get; init; }
 
     /// <summary>Whether tomorrow is hot and dry by the forecast; null where it is not known.</summary>
-    public bool? IsHotTomorrow => Tomorrow is { } day ? day.TmaxC >= HotC && day.RainMm < DryMm : null;
+    public required bool? IsHotTomorrow { get; init; }
 
     /// <summary>Makes the card of a day.</summary>
     /// <param name="plan">Plan.</param>
@@ -68,6 +68,7 @@ public sealed record ColdCard
             lows[0] is { } tonight ? StepOf(tonight, units) + StepsAbove
             : tops.Length == 0 ? 0
             : StepOf(tops.Max(), units);
+        var tomorrow = byDate.TryGetValue(today.AddDays(1), out var next) ? next : (DailyWeather?)null;
         return new ColdCard
         {
             Nights =
@@ -81,7 +82,8 @@ public sealed record ColdCard
                     ],
             Tonight = lows[0] is null || tops.Length == 0 ? null : StepsAbove,
             Lows = lows,
-            Tomorrow = byDate.TryGetValue(today.AddDays(1), out var next) ? next : null,
+            Tomorrow = tomorrow,
+            IsHotTomorrow = tomorrow is { } day ? WholeOf(day.TmaxC, units) >= WholeOf(HotC, units) && day.RainMm < DryMm : null,
             Forecast = [.. plan.Scenario.Seen.Forecast.Where(day => day.Date >= today)],
             Own = own,
             RoomIndoors = ColdNight.RoomIndoors(plan, ledger, today),
@@ -90,7 +92,10 @@ public sealed record ColdCard
 
     // Steps of 2 F, or of 1 C; from the whole degrees of the page down to the step.
     private static int StepOf(double celsius, UnitSystem units) =>
-        (int)Math.Floor(Math.Round(UnitWords.Degrees(celsius, units)) / (units == UnitSystem.Imperial ? 2 : 1));
+        (int)Math.Floor(WholeOf(celsius, units) / (units == UnitSystem.Imperial ? 2 : 1));
+
+    private static double WholeOf(double celsius, UnitSystem units) =>
+        Math.Round(UnitWords.Degrees(celsius, units), MidpointRounding.AwayFromZero);
 
     private static double LowOf(int step, UnitSystem units) => units == UnitSystem.Imperial ? ((2 * step) - 32) / 1.8 : step;
 }
