@@ -56,7 +56,7 @@ public sealed class UnderWayExampleTests
                 .EnumerateArray()
                 .Single(each => each.GetProperty("batch").GetString() == batch && each.GetProperty("job").GetString() == job);
 
-        // 58 in 100 seasons: likely. Of 400 seasons at the least 200 have it but for a chance under 1 in 1,000 (z = 3.2); the seed is fixed.
+        // 58 in 100 seasons: likely. Fewer than 200 of 400 have it with a chance under 1 in 1,000 (z = 3.2); the seed is fixed.
         var off = Job("tomato-cherry", "Move off the mats");
         Assert.Equal(
             (5, 17, "likely", "2027-04-20"),

@@ -55,10 +55,13 @@ internal static class ColdPart
         var units = sheet.Plan.Scenario.Units;
         html.Add($"<p class=\"small\">Your own thermometer, over {Numbers.Count(own.Nights, "night", "nights")}: ");
         html.Add($"{Difference(Math.Abs(own.MeanK), units)} {(own.MeanK < 0 ? "colder" : "warmer")} than the weather observed. ");
-        html.Add(
-            $"{(own.CorrectionK < 0 ? "The advice takes that off the forecast." : own.MeanK < 0 ? $"The advice takes it off the forecast from {OwnThermometer.EnoughNights} nights on." : "The advice leaves that out.")}</p>\n"
-        );
+        html.Add($"{Corrects(own)}</p>\n");
     }
+
+    private static string Corrects(OwnThermometer own) =>
+        own.CorrectionK < 0 ? "The advice takes that off the forecast."
+        : own.MeanK < 0 ? $"The advice takes it off the forecast from {OwnThermometer.EnoughNights} nights on."
+        : "The advice leaves that out.";
 
     private static void Boxes(HtmlText html, TodaySheet sheet)
     {
@@ -91,9 +94,7 @@ internal static class ColdPart
             $"<p class=\"small\">For the trays on the table by the log; what goes out today comes on top. The advice keeps {inHand} in "
         );
         html.Add($"hand. Each line adds to the one above it; take the next colder line where you are not sure. ");
-        html.Add(
-            $"{(rules.CoverGainK > 0 ? $"The cover is taken to add {Difference(rules.CoverGainK, sheet.Plan.Scenario.Units)}." : "The rules of the site name no warmth of a cover (cover_gain).")} "
-        );
+        html.Add($"{Cover(rules.CoverGainK, sheet.Plan.Scenario.Units)} ");
         html.Add($"Free on the benches indoors by the log: {Numbers.Count(cold.RoomIndoors, "place", "places")}.</p>\n");
         html.Add($"<table class=\"cold\"><thead><tr><th scope=\"col\" class=\"low\">Low, {Unit(sheet)}</th><th scope=\"col\">Cover</th>");
         html.Add($"<th scope=\"col\">Carry in</th><th scope=\"col\" class=\"number sum\">Minutes</th></tr></thead><tbody>\n");
@@ -104,6 +105,11 @@ internal static class ColdPart
 
         html.Add($"</tbody></table>\n");
     }
+
+    private static string Cover(double gainK, UnitSystem units) =>
+        gainK > 0
+            ? $"The cover is taken to add {Difference(gainK, units)}."
+            : "The rules of the site name no warmth of a cover (cover_gain).";
 
     private static void Night(HtmlText html, TodaySheet sheet, int index)
     {
@@ -155,9 +161,8 @@ internal static class ColdPart
         else
         {
             html.Add($"Up to {Temperatures.Words(day.TmaxC, sheet.Plan.Scenario.Units)}");
-            html.Add(
-                $"{(sheet.Cold.IsHotTomorrow == true ? $" and dry by the forecast: {todo}." : $" by the forecast. From {hot} on, and dry: {todo}.")}"
-            );
+            html.Add($"{(sheet.Cold.IsHotTomorrow == true ? " and dry by the forecast:" : $" by the forecast. From {hot} on, and dry:")} ");
+            html.Add($"{todo}.");
         }
 
         html.Add($"</p>\n");

@@ -89,6 +89,8 @@ public sealed record ComingDelay
     /// <summary>Whether in most of those seasons the weather holds trays that are ready.</summary>
     public required bool IsHeld { get; init; }
 
-    /// <summary>Position of the space that most often has no place for it; null where that is so in less than half of those seasons.</summary>
+    /// <summary>
+    /// Position of the space that most often has no place for it; null where that is so in less than half of those seasons.
+    /// </summary>
     public required int? NoRoomIn { get; init; }
 }

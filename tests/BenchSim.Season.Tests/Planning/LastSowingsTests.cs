@@ -9,9 +9,9 @@ namespace BenchSim.Season.Tests.Planning;
 /// </summary>
 public class LastSowingsTests
 {
-    // Sown on Friday 12 March it is grown on Monday the 29th and out, after the nights of the 29th, 30th and 31st, on Thursday 1 April. Sown
-    // on Monday 15 or Tuesday 16 March it is grown on Thursday or Friday and out on Monday 5 April; sown on the 17th, grown on a Saturday, it
-    // is on the table only that Monday.
+    // Sown on Friday 12 March it is grown on Monday the 29th and out, after the nights of the 29th, 30th and 31st, on Thursday 1 April.
+    // Sown on Monday 15 or Tuesday 16 March it is grown on Thursday or Friday and out on Monday 5 April; sown on the 17th, grown on a
+    // Saturday, it is on the table only that Monday.
     [Theory]
     [InlineData(0, "2027-03-12")]
     [InlineData(3, "2027-03-12")]

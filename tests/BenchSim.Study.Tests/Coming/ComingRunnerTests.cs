@@ -10,8 +10,8 @@ public class ComingRunnerTests
 {
     private static readonly StudyOptions s_options = new() { Seasons = 20, Seed = 7 };
 
-    // a, 4 trays, is sown on Monday 1 March, up on Thursday the 4th, grown on Thursday the 18th, and out on Monday the 22nd; b, one flat for
-    // 3 trays, sown on the 8th, is up on the 11th and potted up on Thursday the 18th (README of scenarios/by-hand).
+    // a, 4 trays, is sown on Monday 1 March, up on Thursday the 4th, grown on Thursday the 18th, and out on Monday the 22nd; b, one flat
+    // for 3 trays, sown on the 8th, is up on the 11th and potted up on Thursday the 18th (README of scenarios/by-hand).
     [Theory]
     [InlineData(0, "Sow b0 4 today -mat, OffMat b0 4 4 mat-bench")]
     [InlineData(3, "OffMat b0 4 today mat-bench, Sow b1 1 8 -mat")]
@@ -118,7 +118,8 @@ public class ComingRunnerTests
         Assert.Equal(Told(1), Told(3));
     }
 
-    // The table has 2 places for 4 trays that want 3 nights on it: the last 2 are out on Thursday 25 March, 3 days late; one day is allowed.
+    // The table has 2 places for 4 trays that want 3 nights on it: the last 2 are out on Thursday 25 March, 3 days
+    // late; one day is allowed.
     [Fact]
     public void A_batch_without_a_place_in_time_is_late_for_that()
     {
