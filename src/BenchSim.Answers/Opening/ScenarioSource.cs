@@ -14,6 +14,8 @@ public abstract class ScenarioSource
     /// <summary>The folder, as the user wrote it; null for texts in memory.</summary>
     public virtual string? Directory => null;
 
+    private protected virtual KeptOpenings? Kept => null;
+
     /// <summary>A scenario folder.</summary>
     /// <param name="directory">Its path.</param>
     public static ScenarioSource Folder(string directory)
@@ -25,12 +27,12 @@ public abstract class ScenarioSource
     /// <summary>The files of a scenario folder, kept elsewhere.</summary>
     /// <param name="files">The files, names relative to the folder; each name once.</param>
     /// <param name="others">Names of files that stand in the folder too, and that a reader would warn of.</param>
-    /// <param name="records">Keeps weather records from one opening to the next; null for nothing kept.</param>
-    public static ScenarioSource Files(IEnumerable<InputFile> files, IEnumerable<string> others, KeptRecords? records = null)
+    /// <param name="kept">Keeps what does not change from one opening to the next; null for nothing kept.</param>
+    public static ScenarioSource Files(IEnumerable<InputFile> files, IEnumerable<string> others, KeptOpenings? kept = null)
     {
         ArgumentNullException.ThrowIfNull(files);
         ArgumentNullException.ThrowIfNull(others);
-        return new InMemory([.. files], [.. others], records);
+        return new InMemory([.. files], [.. others], kept);
     }
 
     /// <summary>Name of the folder, without those above it; "scenario" for texts in memory.</summary>
@@ -43,7 +45,7 @@ public abstract class ScenarioSource
     {
         var reading = Read(null);
         var scenario = reading.Scenario ?? throw new FaultsFoundException(reading.Faults);
-        var planned = SeasonPlanner.Make(scenario);
+        var planned = SeasonPlanner.Make(scenario, Kept?.Dates);
         var plan = planned.Plan ?? throw new FaultsFoundException(planned.Faults);
         return new OpenedScenario(
             plan with
@@ -144,9 +146,12 @@ public abstract class ScenarioSource
             variant is null ? ScenarioFolder.Read(directory) : ScenarioFolder.ReadVariant(directory, variant);
     }
 
-    private sealed class InMemory(ImmutableArray<InputFile> files, ImmutableArray<string> others, KeptRecords? records) : ScenarioSource
+    private sealed class InMemory(ImmutableArray<InputFile> files, ImmutableArray<string> others, KeptOpenings? kept) : ScenarioSource
     {
-        private protected override FolderReading Read(string? variant) => ScenarioFolder.ReadKept(files, others, variant, records: records);
+        private protected override KeptOpenings? Kept => kept;
+
+        private protected override FolderReading Read(string? variant) =>
+            ScenarioFolder.ReadKept(files, others, variant, records: kept?.Records);
     }
 }
 

@@ -122,9 +122,9 @@ internal sealed class OpenFolder
 
     /// <summary>The scenario that texts make.</summary>
     /// <param name="texts">The texts.</param>
-    /// <param name="records">Keeps weather records; null to keep none.</param>
-    public ScenarioSource Source(ImmutableSortedDictionary<string, string> texts, KeptRecords? records = null) =>
-        ScenarioSource.Files(Files(texts), Names(), records);
+    /// <param name="kept">Keeps what does not change from one opening to the next; null to keep nothing.</param>
+    public ScenarioSource Source(ImmutableSortedDictionary<string, string> texts, KeptOpenings? kept = null) =>
+        ScenarioSource.Files(Files(texts), Names(), kept);
 
     /// <summary>Names of all that stands in the folder, read or not: a name that is nearly right is told.</summary>
     public ImmutableArray<string> Names()
