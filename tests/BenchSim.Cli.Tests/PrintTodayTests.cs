@@ -62,6 +62,18 @@ public sealed class PrintTodayTests
         );
     }
 
+    // What a line of the day itself says has been done before its round: it is no job any more.
+    [Fact]
+    public void What_was_done_this_morning_is_not_listed()
+    {
+        using var farm = Farm();
+        farm.Write("log.csv", Log + "2027-03-16,b,sown,5,mats\n");
+        using var json = JsonDocument.Parse(Call.Run("print", farm.Path, "--today=2027-03-16", "--out", farm.In("out"), "--json").Output);
+        Assert.DoesNotContain(json.RootElement.GetProperty("jobs").EnumerateArray(), job =>
+            job.GetProperty("job").GetString() == "Sow" || job.GetProperty("due_since").ValueKind != JsonValueKind.Null
+        );
+    }
+
     [Theory]
     [InlineData("--from=2027-03-01")]
     [InlineData("--to=2027-03-01")]

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Report.Html;
+using BenchSim.Report.Papers;
 using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Logbook;
@@ -135,7 +136,7 @@ internal static class ColdPart
             return new("none");
         }
 
-        var sum = $"<b>{HtmlText.Escape(SheetWords.Pieces(all.Sum(trays => trays.Count), areFlats: false))}</b>";
+        var sum = $"<b>{HtmlText.Escape(TaskWords.Pieces(all.Sum(trays => trays.Count), areFlats: false))}</b>";
         ColdTrays[] more = [.. all.Where(trays => above?.Contains(trays) != true)];
         if (more.Length == 0)
         {

@@ -59,7 +59,7 @@ internal static class JobsPart
             }
 
             var days = sheet.Today.DayNumber - due.On.DayNumber;
-            html.Add($"</th><td class=\"many\">{SheetWords.Pieces(due.Count, due.AreFlats)}</td>");
+            html.Add($"</th><td class=\"many\">{TaskWords.Pieces(due.Count, due.AreFlats)}</td>");
             html.Add($"<td class=\"when\">{SheetWords.Day(due.On)}{(days == 0 ? "" : $", {Numbers.Count(days, "day", "days")} ago")}");
             html.Add($"</td></tr>\n");
         }
@@ -86,7 +86,7 @@ internal static class JobsPart
             html.Add(
                 $"{SheetWords.Batch(sheet.Plan.Batches[job.Batch])} <span class=\"way\">{SheetWords.Way(sheet.Plan, coming)}</span></th>"
             );
-            html.Add($"<td class=\"many\">{SheetWords.Pieces(coming.Pieces, coming.AreFlats)}</td><td class=\"when\">");
+            html.Add($"<td class=\"many\">{TaskWords.Pieces(coming.Pieces, coming.AreFlats)}</td><td class=\"when\">");
             html.Add($"<b>{SheetWords.Of(coming.Likelihood)}</b> ");
             html.Add($"{(coming.IsToday ? "today" : SheetWords.Days(coming.First, coming.Last))}</td>");
             html.Add($"<td class=\"tick\"><span></span></td></tr>\n");

@@ -75,7 +75,7 @@ internal static class LatePart
         var inFlats = batch.Flat is not null;
         if (DueWork.Unsown(batch, book) is > 0 and var unsown && batch.SowOn < sheet.Today)
         {
-            yield return $"{SheetWords.Pieces(unsown, inFlats)} not sown since {Dates.Brief(batch.SowOn)}";
+            yield return $"{TaskWords.Pieces(unsown, inFlats)} not sown since {Dates.Brief(batch.SowOn)}";
         }
 
         if (!book.Sowings.IsEmpty && book.Sowings[^1].On > batch.SowOn)
@@ -86,7 +86,7 @@ internal static class LatePart
         var gone = book.Gone.Where(each => each.End == TrayEnd.Gone).ToLookup(each => each.Pile.AreFlats, each => each.Pile.Count);
         foreach (var areFlats in gone.Select(each => each.Key).Order())
         {
-            yield return $"{SheetWords.Pieces(gone[areFlats].Sum(), areFlats)} thrown out or missing";
+            yield return $"{TaskWords.Pieces(gone[areFlats].Sum(), areFlats)} thrown out or missing";
         }
     }
 }

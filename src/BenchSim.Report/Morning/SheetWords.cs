@@ -39,10 +39,6 @@ public static class SheetWords
         : first.Month == last.Month ? $"{first.DayOfWeek.ToString()[..3]} {first.Day} to {Day(last)}"
         : $"{Day(first)} to {Day(last)}";
 
-    /// <summary>6 trays, 1 flat.</summary>
-    internal static string Pieces(int count, bool areFlats) =>
-        areFlats ? Numbers.Count(count, "flat", "flats") : Numbers.Count(count, "tray", "trays");
-
     /// <summary>Id of a batch, with what it is.</summary>
     internal static Markup Batch(BatchPlan batch) =>
         new(

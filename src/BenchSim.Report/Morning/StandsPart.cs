@@ -1,4 +1,5 @@
 using BenchSim.Report.Html;
+using BenchSim.Report.Papers;
 using BenchSim.Report.Words;
 using BenchSim.Season.Logbook;
 
@@ -43,7 +44,7 @@ internal static class StandsPart
             {
                 var batch = sheet.Plan.Batches[each.Key.Batch];
                 html.Add($"<tr><th scope=\"row\">{SheetWords.Batch(batch)}</th>");
-                html.Add($"<td class=\"many\">{SheetWords.Pieces(each.Sum(one => one.Pile.Count), each.Key.AreFlats)}</td>");
+                html.Add($"<td class=\"many\">{TaskWords.Pieces(each.Sum(one => one.Pile.Count), each.Key.AreFlats)}</td>");
                 html.Add(
                     $"<td class=\"when\">{Dates.Brief(each.Key.Since)}</td><td class=\"when\">{Dates.Brief(batch.SetOutOn)}</td></tr>\n"
                 );

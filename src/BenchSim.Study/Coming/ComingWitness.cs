@@ -20,6 +20,10 @@ internal sealed class ComingWitness(SeasonPlan plan, int today) : ISeasonWitness
     }
 
     /// <inheritdoc/>
+    // What rows of the day itself say has been done.
+    public void PastEnds() => _seen.Clear();
+
+    /// <inheritdoc/>
     public void Moved(TrayMove move)
     {
         if (KindOf(move) is { } kind)
