@@ -12,6 +12,9 @@ public static class TodayFolder
     /// <summary>Name of the page.</summary>
     public const string PageName = "today.html";
 
+    /// <summary>The style that the page carries, as a Content-Security-Policy names it.</summary>
+    public static string StyleSource => TodayPage.StyleSource;
+
     /// <summary>Refuses a place where something stands that is no such folder; to be asked before the work.</summary>
     /// <param name="directory">Where the folder is to go.</param>
     /// <exception cref="ArgumentException"><paramref name="directory"/> is empty.</exception>

@@ -10,6 +10,9 @@ internal static class TodayPage
 {
     private const int LongestTitle = 120;
 
+    /// <summary>The style of the page, as a Content-Security-Policy names it.</summary>
+    public static string StyleSource { get; } = PaperPage.StyleSourceWith(Style());
+
     /// <summary>Writes the page.</summary>
     public static string Write(TodaySheet sheet)
     {

@@ -24,8 +24,12 @@ internal static class PaperPage
     public static void Close(HtmlText html) => html.Add($"</main></body></html>\n");
 
     /// <summary>The style of a page, as a Content-Security-Policy names it.</summary>
-    public static string StyleSource { get; } =
-        $"'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes("\n" + Style())))}'";
+    public static string StyleSource { get; } = StyleSourceWith("");
+
+    /// <summary>The style of a page that has one of its own after that of all papers, likewise.</summary>
+    /// <param name="ownStyle">Its own.</param>
+    public static string StyleSourceWith(string ownStyle) =>
+        $"'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes("\n" + Style() + ownStyle)))}'";
 
     private static string Style()
     {

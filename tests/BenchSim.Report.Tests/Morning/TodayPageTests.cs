@@ -262,6 +262,17 @@ public partial class TodayPageTests
         Assert.Contains("&lt;script&gt;", html, StringComparison.Ordinal);
     }
 
+    // The style between its marks, hashed here.
+    [Fact]
+    public void A_server_can_name_its_style()
+    {
+        var html = Html(Of());
+        const string Open = "<style>";
+        var style = html[(html.IndexOf(Open, StringComparison.Ordinal) + Open.Length)..html.IndexOf("</style>", StringComparison.Ordinal)];
+        var hash = Convert.ToBase64String(System.Security.Cryptography.SHA256.HashData(Encoding.UTF8.GetBytes(style)));
+        Assert.Equal($"'sha256-{hash}'", TodayFolder.StyleSource);
+    }
+
     private static string Html(TodaySheet sheet) => Encoding.UTF8.GetString(TodayFolder.Page(sheet));
 
     private static string Text(TodaySheet sheet)
