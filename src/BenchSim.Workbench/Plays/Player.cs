@@ -58,14 +58,12 @@ internal sealed class Player : IDisposable
     /// <summary>Starts a player of the files of a folder.</summary>
     /// <param name="folder">The folder.</param>
     /// <param name="tell">Told every answer, on the player's thread.</param>
-    public static Player Of(OpenFolder folder, Action<Told> tell) => Of(folder, tell, UsualFirst, s_usualFurther);
+    /// <param name="kept">Keeps what does not change from one opening of the folder to the next.</param>
+    public static Player Of(OpenFolder folder, Action<Told> tell, KeptOpenings kept) => Of(folder, tell, kept, UsualFirst, s_usualFurther);
 
     /// <summary>The same with other numbers of seasons.</summary>
-    public static Player Of(OpenFolder folder, Action<Told> tell, int first, ImmutableArray<int> further)
-    {
-        var kept = new KeptOpenings();
-        return new Player(texts => folder.Source(texts, kept), tell, first, further);
-    }
+    public static Player Of(OpenFolder folder, Action<Told> tell, KeptOpenings kept, int first, ImmutableArray<int> further) =>
+        new(texts => folder.Source(texts, kept), tell, first, further);
 
     /// <summary>What is kept of the seasons played, for others who play the same plans.</summary>
     public KeptSeasons Kept => _seasons;

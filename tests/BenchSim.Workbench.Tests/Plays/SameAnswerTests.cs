@@ -174,7 +174,7 @@ public sealed class SameAnswerTests
             : this(folder, Seasons, []) { }
 
         public Listener(OpenFolder folder, int first, ImmutableArray<int> further) =>
-            _player = Player.Of(folder, told => _told.Add(told), first, further);
+            _player = Player.Of(folder, told => _told.Add(told), new KeptOpenings(), first, further);
 
         public long KeptBytes => _player.Kept.Bytes;
 
