@@ -165,8 +165,7 @@ public static class Starters
         {
             Id = "container",
             Name = "Container of lights and racks",
-            About =
-                "A closed, insulated container: a germination chamber, four racks of sixteen trays under lights, and a hardening table outside",
+            About = "A closed container with a germination chamber and four racks of sixteen trays under lights; the table is outside",
             Question = "Do four racks under lights raise the spring?",
             Try = "Half as many plants again of every crop on the same four racks: would a fifth rack do?",
             Answers = isImperial =>
