@@ -72,7 +72,8 @@ internal static class NewCommand
             }
 
             var isList = result.GetResult(farm)?.Tokens.Count == 0;
-            if (!isList && string.IsNullOrWhiteSpace(result.GetResult(folder)?.Tokens.FirstOrDefault()?.Value))
+            var isNamed = result.GetResult(folder) is { Tokens: [{ Value: var name }] } && !string.IsNullOrWhiteSpace(name);
+            if (!isList && !isNamed)
             {
                 result.AddError("DIR is missing; name the folder to make.");
             }
