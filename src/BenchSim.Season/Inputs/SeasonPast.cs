@@ -39,8 +39,21 @@ public sealed record SeasonPast
 /// <summary>The past of a batch.</summary>
 public sealed record BatchPast
 {
-    /// <summary>Trays or flats still to be sown.</summary>
-    public required int Unsown { get; init; }
+    /// <summary>A batch of which nothing has been sown: it is sown as the plan has it.</summary>
+    public static BatchPast NotBegun { get; } =
+        new()
+        {
+            Unsown = null,
+            LastSown = -1,
+            NextSown = 0,
+            Trays = [],
+        };
+
+    /// <summary>Whether anything of it has been sown: then what the plan says of its sowing is over.</summary>
+    public bool IsBegun => LastSown >= 0;
+
+    /// <summary>Trays or flats still to be sown; null for all that the plan has.</summary>
+    public required int? Unsown { get; init; }
 
     /// <summary>Day of the latest sowing; -1 before the first.</summary>
     public required int LastSown { get; init; }

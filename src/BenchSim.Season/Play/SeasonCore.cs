@@ -241,6 +241,7 @@ internal sealed class SeasonCore : IThreePhaseModel
         if (_state.Day == past.Today)
         {
             past.Settle();
+            _state.Witness?.PastEnds();
             foreach (var batch in _state.Batches.Where(batch => batch.IsStanding))
             {
                 Ask(batch);
