@@ -216,8 +216,8 @@ internal sealed class BatchReading
 
     private double Ready(StageMark mark, double days, double factor) => Ready(PathOf(mark.Trays), mark.Day, days, factor);
 
-    // The greatest factor of growth with which trays have reached a stage by a day: their heat over that of the usual. A stage of no days is
-    // reached by all that are up.
+    // The greatest factor of growth with which trays have reached a stage by a day: their heat over that of the usual. A stage of no days
+    // is reached by all that are up.
     private double Ready(PathHeats path, int day, double days, double factor)
     {
         var until = _site.SeenAt(day);
