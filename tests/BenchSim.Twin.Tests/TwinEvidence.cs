@@ -284,7 +284,9 @@ internal sealed class TwinEvidence
         var scale = crop.ReferenceC - crop.GrowthBaseC;
         var isGrowth = days == crop.GrowthDays && path.Trays.PottedDay is not null;
         var heat = double.IsInfinity(up) ? 0 : path.Growth(up, until) - (isGrowth ? RunningSum.Millionths(crop.PotUpCheckDays * scale) : 0);
-        return Math.Max(0, heat) / 1e6 / (days * scale);
+        return heat > 0 || days > 0 ? Math.Max(0, heat) / 1e6 / (days * scale)
+            : double.IsInfinity(up) ? 0
+            : double.PositiveInfinity;
     }
 
     private (double Low, double High) Judged(double factor)

@@ -66,7 +66,7 @@ internal sealed partial class TwinSeason
         [
             .. standing.Where(tray => tray.IsFlat || batch.Plan.Flat is null),
             .. Enumerable
-                .Range(past.NextSown, past.Unsown ?? (batch.Plan.Flat is null ? batch.Plan.Trays : batch.Plan.Flats))
+                .Range(past.NextSown, past.Unsown ?? batch.Unsown.Count)
                 .Select(index => new TwinTray(batch, batch.Plan.Flat is not null, index)),
         ];
         _all.AddRange(batch.Unsown.Where(tray => tray.Fate == TrayFate.Unsown));

@@ -216,7 +216,8 @@ internal sealed class BatchReading
 
     private double Ready(StageMark mark, double days, double factor) => Ready(PathOf(mark.Trays), mark.Day, days, factor);
 
-    // The greatest factor of growth with which trays have reached a stage by a day: their heat over that of the usual.
+    // The greatest factor of growth with which trays have reached a stage by a day: their heat over that of the usual. A stage of no days
+    // is reached by all that are up.
     private double Ready(PathHeats path, int day, double days, double factor)
     {
         var until = _site.SeenAt(day);
@@ -225,7 +226,9 @@ internal sealed class BatchReading
         var scale = Crop.ReferenceC - Crop.GrowthBaseC;
         var check = isChecked ? HeatTable.Units(Crop.PotUpCheckDays * scale) : 0;
         var heat = double.IsPositiveInfinity(upAt) ? -1 : path.Growth(upAt, until) - check;
-        return heat < 0 ? 0 : heat / HeatTable.UnitsADegreeDay / (days * scale);
+        return heat < 0 ? 0
+            : days > 0 ? heat / HeatTable.UnitsADegreeDay / (days * scale)
+            : double.PositiveInfinity;
     }
 
     private (PathHeats Path, int Count)[] Standing(Sighting row, Func<TrayPast, bool> which)

@@ -187,6 +187,17 @@ public class BeliefTests
         Assert.Equal(80 / 70.0, growth.Quantile(upToHigh / whole), 1e-6);
     }
 
+    // Seedlings that are potted up as soon as they are up tell nothing of growth.
+    [Fact]
+    public void A_stage_of_no_days_says_nothing()
+    {
+        var crop = Crop() with { GrowthCv = Cv, PotUpDays = 0 };
+        var flats = Trays((MatSpace, 0), (BenchSpace, 4)) with { AreFlats = true, End = TrayEnd.UsedUp, EndDay = 8 };
+        var plan = Plan(Scenario([Mat(20), Bench(60), Table(60)], [PotUpBatch("b0", 200, Monday)], crops: [crop]));
+        var growth = Of(plan, 20, Looked() with { Trays = [flats] }).OfBatch(0)!.GrowthAt(0)!;
+        Assert.Equal(Lognormal.MeanOne(0.3, Cv), growth.Quantile(0.3), 1e-9);
+    }
+
     // Of two batches one is looked at.
     [Fact]
     public void The_luck_of_a_batch_that_nobody_looked_at_is_as_it_was()

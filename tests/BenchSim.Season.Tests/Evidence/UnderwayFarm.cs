@@ -5,8 +5,8 @@ using static Support.SmallSite;
 namespace BenchSim.Season.Tests.Evidence;
 
 /// <summary>
-/// A farm with room, whose luck is wide and whose weather is drawn: batches are sown from March into May, three of them in flats, three of
-/// one packet.
+/// A farm with room, whose luck is wide and whose weather is drawn: every fortnight from March into May a batch is sown, two of them of one
+/// packet.
 /// </summary>
 internal static class UnderwayFarm
 {
@@ -46,7 +46,13 @@ internal static class UnderwayFarm
         TmaxYearShare = 0.1,
     };
 
-    public static Scenario Scenario { get; } =
+    /// <summary>Of its seven batches two are sown in flats.</summary>
+    public static Scenario Mixed { get; } = Make(batch => batch % 4 == 2);
+
+    /// <summary>All are sown in flats.</summary>
+    public static Scenario InFlats { get; } = Make(_ => true);
+
+    private static Scenario Make(Func<int, bool> isInFlats) =>
         Support.SmallSite.Scenario(
             [Mat(100) with { MatC = 22 }, Bench(200), Table(200)],
             [
@@ -54,7 +60,7 @@ internal static class UnderwayFarm
                     .Range(0, 7)
                     .Select(batch =>
                         (
-                            batch % 4 == 2
+                            isInFlats(batch)
                                 ? PotUpBatch($"b{batch}", 300, Monday.AddDays(14 * batch))
                                 : Batch($"b{batch}", 200, Monday.AddDays(14 * batch))
                         ) with

@@ -65,6 +65,17 @@ public class VariantPastTests
         Assert.Equal(before.Batches[0].OutLast, after.Batches[0].OutLast);
     }
 
+    [Fact]
+    public void What_was_seen_was_seen_where_it_was()
+    {
+        var (seen, other) = (new Sighting(LogKind.Up, 5, Space: 1, Count: 3, Of: 10), new Sighting(LogKind.NotReady, 8));
+        var past = s_base.Past!;
+        var looked = s_base with { Past = past with { Batches = [past.Batches[0] with { Sightings = [seen, other] }, past.Batches[1]] } };
+        var bench = SmallSite.Bench(30) with { Id = "new-bench" };
+        var plan = VariantPlanner.Make(looked, s_base.Scenario with { Spaces = [bench, .. s_base.Scenario.Spaces] }).Plan!;
+        Assert.Equal([seen with { Space = 2 }, other], plan.Past!.Batches[0].Sightings.AsEnumerable());
+    }
+
     // What a variant says of how plants grow goes for those that stand too; the dates that were promised stay.
     [Fact]
     public void A_sowing_that_was_made_keeps_its_dates_and_numbers()
