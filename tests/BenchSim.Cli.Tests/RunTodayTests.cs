@@ -137,6 +137,23 @@ public sealed class RunTodayTests
         Assert.False(Directory.Exists(farm.Path + "-report"));
     }
 
+    // The same jobs were done. Where a, due on 29 March, is not ready on the 25th, it will be late in some seasons.
+    [Fact]
+    public void What_was_seen_changes_what_may_come()
+    {
+        const string Done = "date,batch,what,trays,space\n2027-03-01,a,sown,5,bench\n2027-03-15,b,sown,5,bench\n";
+        using var farm = Farm(Done);
+        using var seen = Farm(Done + "2027-03-25,a,not ready,,\n");
+        Assert.Equal(40, Fits(farm));
+        Assert.InRange(Fits(seen), 1, 39);
+
+        static int Fits(FarmFolder farm)
+        {
+            using var document = JsonDocument.Parse(Call.Run("run", farm.Path, "--today=2027-03-25", "--seasons=40", "--json").Output);
+            return document.RootElement.GetProperty("run").GetProperty("fits").GetProperty("hits").GetInt32();
+        }
+    }
+
     // All 5 trays of a are gone: at most the 200 plants of b can be out, and 200 of 400 never get out.
     [Fact]
     public void What_is_lost_is_lost()

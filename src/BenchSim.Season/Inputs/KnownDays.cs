@@ -10,6 +10,9 @@ public sealed record SeenWeather(ImmutableArray<DailyWeather> Observed, Immutabl
 {
     /// <summary>None of either.</summary>
     public static SeenWeather None { get; } = new([], []);
+
+    /// <summary>Name of the file of the forecast; null where none is named.</summary>
+    public string? ForecastFile { get; init; }
 }
 
 /// <summary>Days of a season whose weather is the same whatever season is played.</summary>

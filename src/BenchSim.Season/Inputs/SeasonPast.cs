@@ -28,6 +28,12 @@ public sealed record SeasonPast
 
     /// <summary>The batches, in the order of the plan.</summary>
     public required ImmutableArray<BatchPast> Batches { get; init; }
+
+    /// <summary>
+    /// Whether what was done and seen changes the luck that is left; else the season goes on with the luck that it was given. The weather
+    /// of the days before is then the same in every season.
+    /// </summary>
+    public bool TellsOfLuck { get; init; }
 }
 
 /// <summary>The past of a batch.</summary>
@@ -60,6 +66,9 @@ public sealed record BatchPast
 
     /// <summary>Its trays and flats.</summary>
     public required ImmutableArray<TrayPast> Trays { get; init; }
+
+    /// <summary>What was seen of it, in order.</summary>
+    public ImmutableArray<Sighting> Sightings { get; init; } = [];
 }
 
 /// <summary>The past of trays or flats that share it.</summary>

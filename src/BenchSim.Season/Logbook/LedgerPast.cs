@@ -17,6 +17,7 @@ public static class LedgerPast
         return new SeasonPast
         {
             Today = DayOf(plan, today),
+            TellsOfLuck = true,
             Batches = [.. plan.Batches.Select((batch, index) => Of(plan, batch, ledger.Batches[index]))],
         };
     }
@@ -48,6 +49,7 @@ public static class LedgerPast
             LastSown = book.Sowings.IsEmpty ? DayOf(plan, batch.SowOn) : book.Sowings.Max(sowing => DayOf(plan, sowing.On)),
             Filled = inFlats ? Math.Min(batch.Trays, Next(trays, areFlats: false)) : 0,
             Trays = trays,
+            Sightings = [.. book.Seen.Select(seen => new Sighting(seen.What, DayOf(plan, seen.On), seen.Space, seen.Count, seen.Of))],
         };
     }
 

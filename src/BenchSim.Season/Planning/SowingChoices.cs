@@ -1,8 +1,5 @@
 using System.Collections.Immutable;
-using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
-using BenchSim.Season.Play;
-using BenchSim.Season.Values;
 
 namespace BenchSim.Season.Planning;
 
@@ -69,43 +66,4 @@ public static class SowingChoices
 
     // Days from the wanted date to the first on which it is ready; below 0 when it is ready before.
     private static int Late(BatchPlan batch) => batch.ReadyOn.DayNumber - batch.SetOutOn.DayNumber;
-
-    // Plans one batch of a plan again for another sow date, as reading that date from the plan would.
-    private sealed class Redater
-    {
-        private readonly SeasonPlan _plan;
-        private readonly BatchDater _dater;
-
-        public Redater(SeasonPlan plan)
-        {
-            _plan = plan;
-            var horizon = SeasonPlanner.HorizonOf(plan.Scenario);
-            var tables = new SiteTables(plan.Scenario, horizon);
-            var store = new PlanClimates(plan.Scenario, horizon, plan.Scenario.Play.Seed);
-            _dater = new BatchDater(plan.Scenario, tables, store);
-        }
-
-        public BatchPlan? At(int index, DateOnly day)
-        {
-            var faults = ImmutableArray.CreateBuilder<Fault>();
-            var draft = Draft(_plan.Batches[index]);
-            draft = draft with { Order = draft.Order with { Sow = day } };
-            if (_dater.Date(draft, faults, ImmutableArray.CreateBuilder<Fault>()) is not { } dated)
-            {
-                return null;
-            }
-
-            var moved = BatchNumbers.Work(_plan.Scenario, dated.Plan, dated.PathMeanC, faults);
-            return faults.Count == 0 ? moved : null;
-        }
-
-        // One tray is walked, whatever the plan's number: the dates do not depend on it.
-        private static BatchPlan Draft(BatchPlan batch) =>
-            batch with
-            {
-                Trays = 1,
-                Flats = batch.Flat is null ? 0 : 1,
-                Germination = batch.Order.Germination,
-            };
-    }
 }

@@ -20,7 +20,7 @@ public sealed class SchemaTests
         ["mend"] = [s_known.MendDocument, s_known.UnderwayDocument],
         ["merge"] = [s_known.RunDocument],
         ["new"] = [s_known.NewDocument],
-        ["print"] = [s_known.PapersDocument],
+        ["print"] = [s_known.PapersDocument, s_known.TodayPaperDocument],
         ["run"] = [s_known.RunDocument, s_known.PartDocument, s_known.StoryDocument, s_known.UnderwayDocument],
         ["size"] = [s_known.SizeDocument, s_known.UnderwayDocument],
         ["succession"] = [s_known.SuccessionDocument],

@@ -27,6 +27,7 @@ public class PlanWithoutPlacesTests
         "Scenario.Batches",
         "Scenario.Supplies",
         "SeasonPlan.Warnings",
+        "SeenWeather.ForecastFile",
         "SiteRules.Prices",
         "House.Name",
         "House.Heat",
