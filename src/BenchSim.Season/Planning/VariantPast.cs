@@ -88,11 +88,18 @@ internal sealed class VariantPast(SeasonPlan below, SeasonPast past)
                         ? past.Batches[at] with
                         {
                             Trays = [.. past.Batches[at].Trays.Select(Moved)],
+                            Sightings = [.. past.Batches[at].Sightings.Select(Seen)],
                         }
                         : BatchPast.NotBegun
                 ),
             ],
         };
+
+        Sighting Seen(Sighting sighting) =>
+            sighting with
+            {
+                Space = sighting.Space is { } space && spaces[space] >= 0 ? spaces[space] : null,
+            };
 
         TrayPast Moved(TrayPast trays) => trays with { Path = [.. trays.Path.Select(stay => (spaces[stay.Space], stay.Day))] };
     }
