@@ -65,7 +65,9 @@ internal sealed partial class TwinSeason
         batch.Unsown =
         [
             .. standing.Where(tray => tray.IsFlat || batch.Plan.Flat is null),
-            .. Enumerable.Range(past.NextSown, past.Unsown).Select(index => new TwinTray(batch, batch.Plan.Flat is not null, index)),
+            .. Enumerable
+                .Range(past.NextSown, past.Unsown ?? (batch.Plan.Flat is null ? batch.Plan.Trays : batch.Plan.Flats))
+                .Select(index => new TwinTray(batch, batch.Plan.Flat is not null, index)),
         ];
         _all.AddRange(batch.Unsown.Where(tray => tray.Fate == TrayFate.Unsown));
         if (batch.Plan.Flat is not null && batch.TraysFilled >= batch.Plan.Trays)

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BenchSim.Answers.Asking;
 using BenchSim.Answers.Level;
 using BenchSim.Answers.Opening;
 using BenchSim.Cli.Terminal;
@@ -16,6 +17,10 @@ internal static class LevelCommand
         "benchsim level spring --fill 90% --out spring/plan-level-90.csv",
         "benchsim level spring --today 2027-04-20",
     ];
+
+    private const string NoSolver =
+        "The solver that this command needs was left out of this program. The downloaded archive has it in its folder \"solver\": "
+        + "keep that beside the program.";
 
     public static Command Make(Desk desk)
     {
@@ -66,7 +71,7 @@ internal static class LevelCommand
                     Fill = parsed.GetValue(fill) ?? 1,
                     Write = parsed.GetValue(write),
                     Out = parsed.GetValue(to),
-                }.Ask(new Leveller(), desk.Watch),
+                }.Ask(Leveller.IfHere ?? throw new RefusedException(NoSolver), desk.Watch),
                 output.Of(parsed)
             )
         );

@@ -62,7 +62,7 @@ internal static class MendCommand
                     CountsWeather = parsed.GetValue(weather),
                     Write = parsed.GetValue(write),
                     Play = play.Of(parsed),
-                }.Ask(new Leveller(), desk.Watch),
+                }.Ask(Leveller.IfHere, desk.Watch),
                 output.Of(parsed)
             )
         );

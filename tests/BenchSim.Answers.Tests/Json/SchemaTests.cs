@@ -19,7 +19,7 @@ public sealed class SchemaTests
         ["level"] = [s_known.LevelDocument, s_known.UnderwayDocument],
         ["mend"] = [s_known.MendDocument, s_known.UnderwayDocument],
         ["merge"] = [s_known.RunDocument],
-        ["new"] = [s_known.NewDocument],
+        ["new"] = [s_known.NewDocument, s_known.StartersDocument],
         ["print"] = [s_known.PapersDocument, s_known.TodayPaperDocument],
         ["run"] = [s_known.RunDocument, s_known.PartDocument, s_known.StoryDocument, s_known.UnderwayDocument],
         ["size"] = [s_known.SizeDocument, s_known.UnderwayDocument],
