@@ -91,6 +91,23 @@ public sealed class LevelTests
         Assert.EndsWith("plan-levelled.csv", root.GetProperty("file").GetString(), StringComparison.Ordinal);
     }
 
+    // A was sown on the Monday, B was not: on Tuesday it is due. Sown that day 2 trays are over on the 2nd and the 3rd, 4 place-days; on
+    // Monday, which is over, nothing can be moved. Sown on Thursday, none.
+    [Fact]
+    public void In_mid_season_moves_what_is_still_to_come()
+    {
+        using var folder = new TemporaryFolder();
+        var farm = Farm(folder, Plan);
+        File.WriteAllText(Path.Combine(farm, "log.csv"), "date,batch,what,trays,space\n2027-03-01,A,sown,4,mats\n");
+        var level = Call.Run("level", farm, "--today", "2027-03-02", "--seasons", "20", "--all");
+        Assert.Equal(("", 0), (level.Error, level.Code));
+        level.Says(
+            "2 sowings, of which 1 may move.",
+            "4.0 in all as planned, 0.0 levelled.",
+            "B Ben 2027-03-01 2027-03-04 3 later 2027-03-22 becomes 2027-03-25"
+        );
+    }
+
     // Wanted on the 25th B is in time either way: nothing gained.
     [Fact]
     public void Keeps_the_plan_where_the_play_shows_no_gain()

@@ -55,6 +55,45 @@ public class PastTests
             Assert.Equivalent(whole, rest, strict: true);
         });
 
+    // A variant that changes nothing has the past of its base, whatever it was, also where it lists a space more, before all others.
+    [Fact]
+    public void A_variant_that_changes_nothing_is_the_same_season()
+    {
+        var pasts = 0;
+        RandomSites.GenScenario.Each(100, 21, scenario =>
+        {
+            if (scenario.Rules.Rounds == RoundKind.AnyTime || SeasonPlanner.Make(scenario with { Mishaps = [] }).Plan is not { } plan)
+            {
+                return;
+            }
+
+            var diary = new Diary(plan);
+            new SeasonPlayer(plan, 3).Play(1, PlaceLimits.AsGiven, new SeasonResult(), diary);
+            var attic = SmallSite.Bench(0, "attic", house: scenario.Houses[0].Id);
+            for (var today = 9; today < plan.Days; today += 40)
+            {
+                if (diary.At(today) is not { } past)
+                {
+                    continue;
+                }
+
+                pasts++;
+                var below = plan with { Past = past };
+                Assert.Equivalent(Play(below), Play(VariantPlanner.Make(below, plan.Scenario).Plan!), strict: true);
+                var wider = VariantPlanner.Make(below, plan.Scenario with { Spaces = [attic, .. plan.Scenario.Spaces] }).Plan!;
+                Assert.Equal(Play(below).Held, Play(wider).Held[1..]);
+            }
+        });
+        Assert.True(pasts > FixedSample.CasesOf(50), $"{pasts} pasts");
+    }
+
+    private static SeasonResult Play(SeasonPlan plan)
+    {
+        var result = new SeasonResult();
+        new SeasonPlayer(plan, 3).Play(1, PlaceLimits.AsGiven, result);
+        return result;
+    }
+
     // What is not in the diary: what waited and was held before that day, and why trays were thrown out.
     private static void AssertSame(SeasonResult whole, SeasonResult rest)
     {

@@ -37,7 +37,8 @@ internal static class SinceWords
         {
             var others = batches.Length - MostBatches;
             var more = others > 0 ? $"; and {Numbers.Count(others, "more batch", "more batches")}" : "";
-            yield return $"Plants that miss their date, batch by batch: {string.Join("; ", batches.Take(MostBatches).Select(Batch))}{more}.";
+            var named = string.Join("; ", batches.Take(MostBatches).Select(Batch));
+            yield return $"Plants that miss their date, batch by batch: {named}{more}.";
         }
     }
 

@@ -95,7 +95,11 @@ internal sealed class VariantPast(SeasonPlan below, SeasonPast past)
             ],
         };
 
-        Sighting Seen(Sighting seen) => seen with { Space = seen.Space is { } space ? spaces[space] : null };
+        Sighting Seen(Sighting sighting) =>
+            sighting with
+            {
+                Space = sighting.Space is { } space && spaces[space] >= 0 ? spaces[space] : null,
+            };
 
         TrayPast Moved(TrayPast trays) => trays with { Path = [.. trays.Path.Select(stay => (spaces[stay.Space], stay.Day))] };
     }

@@ -60,6 +60,7 @@ public class VariantPastTests
 
         // The spaces of the past are found again one further on.
         Assert.Equal([1, 2], plan.Past!.Batches[0].Trays[0].Path.Select(stay => stay.Space));
+        Assert.Equal(2, plan.Past.Batches[0].Sightings[0].Space);
         var (before, after) = (Play(s_base), Play(plan));
         Assert.Equal(before.Held[1][..Today], after.Held[2][..Today]);
         Assert.Equal(before.Batches[0].OutLast, after.Batches[0].OutLast);
@@ -134,6 +135,7 @@ public class VariantPastTests
                         Unsown = 0,
                         LastSown = 0,
                         NextSown = plan.Batches[0].Trays,
+                        Sightings = [new Sighting(LogKind.Ready, Today, 1)],
                         Trays =
                         [
                             new TrayPast
