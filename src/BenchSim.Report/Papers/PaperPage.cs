@@ -1,7 +1,7 @@
-using System.Security.Cryptography;
 using System.Text;
 using BenchSim.Report.Html;
 using BenchSim.Report.Words;
+using BenchSim.Study.Marks;
 
 namespace BenchSim.Report.Papers;
 
@@ -22,7 +22,7 @@ internal static class PaperPage
 
     /// <summary>The style of a page, as a Content-Security-Policy names it.</summary>
     public static string StyleSource { get; } =
-        $"'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes("\n" + Style())))}'";
+        $"'sha256-{Convert.ToBase64String(Sha256.HashData(Encoding.UTF8.GetBytes("\n" + Style())))}'";
 
     private static string Style()
     {
