@@ -244,6 +244,9 @@ internal sealed class FolderReader
     private SeenWeather ReadSeen(SiteDraft site) =>
         _variantName is null && site.Weather is { } weather
             ? new SeenWeather(ReadSeen(site, weather, weather.Observed), ReadSeen(site, weather, weather.Forecast))
+            {
+                ForecastFile = weather.Forecast?.Text,
+            }
             : SeenWeather.None;
 
     private ImmutableArray<DailyWeather> ReadSeen(SiteDraft site, WeatherDraft weather, Cell? name) =>

@@ -44,6 +44,17 @@ public sealed class AccessibilityTests
         }
     }
 
+    [Fact]
+    public async Task Axe_finds_nothing_on_the_page_of_a_day()
+    {
+        using var folder = new TemporaryFolder();
+        var scenario = Path.Combine(Repository.Root, "scenarios", "spring-under-way");
+        Assert.Equal(0, (await Command.RunAsync("print", scenario, "--today", "2027-04-20", "--out", folder.In("today"))).Code);
+
+        await using var browser = await OpenBrowser.StartAsync();
+        Assert.Empty(await FindAsync(browser, folder.In("today/today.html")));
+    }
+
     // A page without a name for its picture, and with letters of 1.1 to 1: the checker must see it, or its silence says nothing.
     [Fact]
     public async Task Axe_finds_what_is_wrong_on_a_bad_page()

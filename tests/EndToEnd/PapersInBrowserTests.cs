@@ -23,8 +23,31 @@ public sealed class PapersInBrowserTests
         await File.WriteAllTextAsync(plan, (await File.ReadAllTextAsync(plan)).Replace("Salad crew", hostile, StringComparison.Ordinal));
         Assert.Equal(0, (await Command.RunAsync("print", spring, "--out", folder.In("papers"))).Code);
 
+        await FitsAsync(folder.In("papers/" + name));
+    }
+
+    [Fact]
+    public async Task The_page_of_a_day_fits_too()
+    {
+        using var folder = new TemporaryFolder();
+        var spring = folder.In("spring");
+        Directory.CreateDirectory(spring);
+        foreach (var file in Directory.EnumerateFiles(Path.Combine(Repository.Root, "scenarios", "spring-under-way")))
+        {
+            File.Copy(file, Path.Combine(spring, Path.GetFileName(file)));
+        }
+
+        var plan = Path.Combine(spring, "plan.csv");
+        var hostile = "\"<img src=x onerror=alert(1)> " + string.Concat(Enumerable.Repeat("Wide", 70)) + "\"";
+        await File.WriteAllTextAsync(plan, (await File.ReadAllTextAsync(plan)).Replace("Oskar", hostile, StringComparison.Ordinal));
+        Assert.Equal(0, (await Command.RunAsync("print", spring, "--today", "2027-04-20", "--out", folder.In("today"))).Code);
+        await FitsAsync(folder.In("today/today.html"));
+    }
+
+    private static async Task FitsAsync(string file)
+    {
         await using var browser = await OpenBrowser.StartAsync();
-        var page = await browser.PageAsync(folder.In("papers/" + name), PaperWidth);
+        var page = await browser.PageAsync(file, PaperWidth);
         await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
 
         Assert.Equal(PaperWidth, await OpenBrowser.WidthAsync(page));
@@ -36,7 +59,7 @@ public sealed class PapersInBrowserTests
             Assert.NotEmpty(await page.PdfAsync(new PagePdfOptions { Format = paper, PreferCSSPageSize = false }));
         }
 
-        var telephone = await browser.PageAsync(folder.In("papers/" + name), 390);
+        var telephone = await browser.PageAsync(file, 390);
         Assert.Equal(390, await OpenBrowser.WidthAsync(telephone));
     }
 }

@@ -24,6 +24,7 @@ namespace BenchSim.Answers.Json;
 [JsonSerializable(typeof(StoryDocument))]
 [JsonSerializable(typeof(SuccessionDocument))]
 [JsonSerializable(typeof(TodayDocument))]
+[JsonSerializable(typeof(TodayPaperDocument))]
 [JsonSerializable(typeof(UnderwayDocument))]
 [JsonSerializable(typeof(WeatherDocument))]
 internal sealed partial class AnswerContext : JsonSerializerContext

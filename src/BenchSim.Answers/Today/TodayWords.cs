@@ -1,3 +1,4 @@
+using BenchSim.Report.Papers;
 using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Logbook;
@@ -22,8 +23,7 @@ internal sealed class TodayWords(SeasonPlan plan)
     public string Date(DateOnly date) => _dates.Plain(date);
 
     /// <summary>3 trays, 1 flat.</summary>
-    public static string Pieces(int count, bool areFlats) =>
-        areFlats ? Numbers.Count(count, "flat", "flats") : Numbers.Count(count, "tray", "trays");
+    public static string Pieces(int count, bool areFlats) => TaskWords.Pieces(count, areFlats);
 
     /// <summary>A job on a batch: "sow 4 trays of kale (1 March)".</summary>
     public string Job(DueJob job)

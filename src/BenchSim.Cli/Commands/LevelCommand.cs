@@ -15,6 +15,7 @@ internal static class LevelCommand
         "benchsim level spring",
         "benchsim level spring --write",
         "benchsim level spring --fill 90% --out spring/plan-level-90.csv",
+        "benchsim level spring --today 2027-04-20",
     ];
 
     private const string NoSolver =
@@ -29,6 +30,7 @@ internal static class LevelCommand
             Description = "Write the levelled plan to plan-levelled.csv in the scenario folder. Without it nothing is written.",
         };
         var to = CommonOptions.Text("--out", "FILE", "Write the levelled plan to this file.");
+        var today = DayOptions.Underway();
         var play = new PlayOptions("Seasons in which both plans are played.");
         var fill = CommonOptions.Share(
             "--fill",
@@ -53,6 +55,7 @@ internal static class LevelCommand
             folder,
             write,
             to,
+            today,
             play.Seasons,
             play.Seed,
             play.Threads,
@@ -63,7 +66,7 @@ internal static class LevelCommand
             desk.Give(
                 new LevelQuestion
                 {
-                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)),
+                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)).On(parsed.GetValue(today)),
                     Play = play.Of(parsed),
                     Fill = parsed.GetValue(fill) ?? 1,
                     Write = parsed.GetValue(write),

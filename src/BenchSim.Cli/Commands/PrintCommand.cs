@@ -20,6 +20,7 @@ internal static class PrintCommand
         "benchsim print spring",
         "benchsim print spring --week 2027-03-15 --what list,labels --labels a4-21",
         "benchsim print spring --grower Mara",
+        "benchsim print spring --today 2027-04-20",
         "benchsim print spring --labels letter:66.7x25.4/3x10/3.2x0 --out papers",
     ];
 
@@ -29,7 +30,7 @@ internal static class PrintCommand
         var place = CommonOptions.Text(
             "--out",
             "DIR",
-            "Folder for the papers. Default: the scenario folder's name with \"-papers\", or \"-papers-GROWER\", beside it."
+            "Folder for the papers. Default: the scenario folder's name with \"-papers\", \"-papers-GROWER\" or \"-today\", beside it."
         );
         var from = DayOptions.Date("--from", "First date. Default: the season's first.");
         var to = DayOptions.Date("--to", "Last date. Default: the plan's last.");
@@ -43,6 +44,10 @@ internal static class PrintCommand
                 + "\"letter:\" in front for that paper. Default: a4-21, or letter-30 where the units are imperial."
         );
         var used = CommonOptions.Whole("--used", "N", 0, MostUsed, "Labels already used of the first sheet. Default: 0.");
+        var today = DayOptions.Today(
+            "Instead of the papers of the season, the page of that day by log.csv: what to do, what stands where, what is late, the "
+                + "card for cold nights; without a date, of today."
+        );
         var output = new OutputOptions("what was written");
         var command = new Command(
             "print",
@@ -59,25 +64,43 @@ internal static class PrintCommand
             what,
             labels,
             used,
+            today,
         };
         output.AddTo(command);
         command.Validators.Add(result => RefuseContradictions(result, from, to, week));
+        command.Validators.Add(result =>
+        {
+            foreach (var option in new Option[] { from, to, week, grower, what, labels, used })
+            {
+                if (result.IsGiven(today) && result.IsGiven(option))
+                {
+                    result.AddError($"{option.Name} does not go with --today: the page is of one day and of all growers; leave it out.");
+                }
+            }
+        });
         command.SetAction(parsed =>
             desk.Give(
-                new PrintQuestion
-                {
-                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)),
-                    Papers = new PaperSettings
+                parsed.GetValue(today) is { } day
+                    ? new TodayPaperQuestion
                     {
-                        From = parsed.GetValue(week) is { } first ? TableNights.MondayOf(first) : parsed.GetValue(from),
-                        To = parsed.GetValue(week) is { } last ? TableNights.MondayOf(last).AddDays(6) : parsed.GetValue(to),
-                        Grower = parsed.GetValue(grower),
-                        Kinds = parsed.GetValue(what),
-                        Sheet = parsed.GetValue(labels),
-                        LabelsUsed = parsed.GetValue(used) ?? 0,
-                    },
-                    Out = parsed.GetValue(place),
-                }.Ask(desk.Watch),
+                        Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)),
+                        Today = day,
+                        Out = parsed.GetValue(place),
+                    }.Ask(desk.Watch)
+                    : new PrintQuestion
+                    {
+                        Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)),
+                        Papers = new PaperSettings
+                        {
+                            From = parsed.GetValue(week) is { } first ? TableNights.MondayOf(first) : parsed.GetValue(from),
+                            To = parsed.GetValue(week) is { } last ? TableNights.MondayOf(last).AddDays(6) : parsed.GetValue(to),
+                            Grower = parsed.GetValue(grower),
+                            Kinds = parsed.GetValue(what),
+                            Sheet = parsed.GetValue(labels),
+                            LabelsUsed = parsed.GetValue(used) ?? 0,
+                        },
+                        Out = parsed.GetValue(place),
+                    }.Ask(desk.Watch),
                 output.Of(parsed)
             )
         );

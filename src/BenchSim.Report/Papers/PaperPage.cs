@@ -9,20 +9,27 @@ namespace BenchSim.Report.Papers;
 internal static class PaperPage
 {
     /// <summary>Begins a page.</summary>
-    public static void Open(HtmlText html, string title)
+    /// <param name="html">The page.</param>
+    /// <param name="title">Its title.</param>
+    /// <param name="ownStyle">Style of its own, after that of all papers.</param>
+    public static void Open(HtmlText html, string title, string ownStyle = "")
     {
         html.Add($"<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/>");
         html.Add($"<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>");
         html.Add($"<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\"/>");
-        html.Add($"<title>{PlainText.Short(title, 120)}</title>\n<style>\n{new Markup(Style())}</style></head>\n<body><main>\n");
+        html.Add($"<title>{PlainText.Short(title, 120)}</title>\n<style>\n{new Markup(Style() + ownStyle)}</style></head>\n<body><main>\n");
     }
 
     /// <summary>Ends it.</summary>
     public static void Close(HtmlText html) => html.Add($"</main></body></html>\n");
 
     /// <summary>The style of a page, as a Content-Security-Policy names it.</summary>
-    public static string StyleSource { get; } =
-        $"'sha256-{Convert.ToBase64String(Sha256.HashData(Encoding.UTF8.GetBytes("\n" + Style())))}'";
+    public static string StyleSource { get; } = StyleSourceWith("");
+
+    /// <summary>The style of a page that has one of its own after that of all papers, likewise.</summary>
+    /// <param name="ownStyle">Its own.</param>
+    public static string StyleSourceWith(string ownStyle) =>
+        $"'sha256-{Convert.ToBase64String(Sha256.HashData(Encoding.UTF8.GetBytes("\n" + Style() + ownStyle)))}'";
 
     private static string Style()
     {

@@ -25,8 +25,13 @@ public static class TaskWords
         };
 
     /// <summary>"4 trays", "1 flat".</summary>
-    internal static string Pieces(WorkTask task) =>
-        task.AreFlats ? Numbers.Count(task.Pieces, "flat", "flats") : Numbers.Count(task.Pieces, "tray", "trays");
+    /// <param name="count">How many.</param>
+    /// <param name="areFlats">Whether they are flats.</param>
+    public static string Pieces(int count, bool areFlats) =>
+        areFlats ? Numbers.Count(count, "flat", "flats") : Numbers.Count(count, "tray", "trays");
+
+    /// <summary>The pieces of a job.</summary>
+    internal static string Pieces(WorkTask task) => Pieces(task.Pieces, task.AreFlats);
 
     /// <summary>What a person needs to know besides.</summary>
     internal static string Detail(SeasonPlan plan, WorkTask task)

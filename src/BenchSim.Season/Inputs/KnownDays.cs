@@ -10,6 +10,9 @@ public sealed record SeenWeather(ImmutableArray<DailyWeather> Observed, Immutabl
 {
     /// <summary>None of either.</summary>
     public static SeenWeather None { get; } = new([], []);
+
+    /// <summary>Name of the file of the forecast; null where none is named.</summary>
+    public string? ForecastFile { get; init; }
 }
 
 /// <summary>Days of a season whose weather is the same whatever season is played.</summary>
@@ -17,6 +20,9 @@ public sealed record SeenWeather(ImmutableArray<DailyWeather> Observed, Immutabl
 /// <param name="Observed">Leading days that were observed or are taken as normal; the others are forecast.</param>
 public sealed record KnownDays(ImmutableArray<DailyWeather> Days, int Observed)
 {
+    /// <summary>No day is known.</summary>
+    public static KnownDays None { get; } = new([], 0);
+
     /// <summary>Days among those of the past of which nothing is known, and that are taken as normal.</summary>
     public ImmutableArray<DateOnly> Lacking { get; init; } = [];
 

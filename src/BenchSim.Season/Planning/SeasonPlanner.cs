@@ -20,7 +20,8 @@ public static class SeasonPlanner
 
     /// <summary>Makes the plan of a scenario.</summary>
     /// <param name="scenario">A scenario that was read without faults.</param>
-    public static PlanResult Make(Scenario scenario)
+    /// <param name="kept">Keeps batches from one plan to the next; null to keep none.</param>
+    public static PlanResult Make(Scenario scenario, KeptDates? kept = null)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         var horizon = HorizonOf(scenario);
@@ -36,11 +37,24 @@ public static class SeasonPlanner
         var faults = ImmutableArray.CreateBuilder<Fault>();
         var warnings = ImmutableArray.CreateBuilder<Fault>();
         var plans = ImmutableArray.CreateBuilder<BatchPlan>(drafts.Length);
+        var site = kept?.Of(scenario);
         foreach (var draft in drafts)
         {
+            if (site?.TryFind(draft, out var found) == true)
+            {
+                plans.Add(found);
+                continue;
+            }
+
+            var said = faults.Count + warnings.Count;
             if (dater.Date(draft, faults, warnings) is { } dated)
             {
-                plans.Add(BatchNumbers.Work(scenario, dated.Plan, dated.PathMeanC, faults));
+                var planned = BatchNumbers.Work(scenario, dated.Plan, dated.PathMeanC, faults);
+                plans.Add(planned);
+                if (faults.Count + warnings.Count == said)
+                {
+                    site?.Keep(draft, planned);
+                }
             }
         }
 

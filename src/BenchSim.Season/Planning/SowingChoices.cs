@@ -1,8 +1,5 @@
 using System.Collections.Immutable;
-using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
-using BenchSim.Season.Play;
-using BenchSim.Season.Values;
 
 namespace BenchSim.Season.Planning;
 
@@ -25,7 +22,12 @@ public static class SowingChoices
         var dater = plan.Batches.Any(HasTolerance) ? new Redater(plan) : null;
         return
         [
-            .. plan.Batches.Select((batch, index) => HasTolerance(batch) ? Choices(plan, batch, day => dater!.At(index, day)) : [batch]),
+            .. plan.Batches.Select(
+                (batch, index) =>
+                    HasTolerance(batch) && plan.Past?.Batches[index].IsBegun != true
+                        ? Choices(plan, batch, day => dater!.At(index, day))
+                        : [batch]
+            ),
         ];
     }
 
@@ -41,7 +43,7 @@ public static class SowingChoices
             {
                 choices.Add(batch);
             }
-            else if (MaySow(plan.Scenario, batch.Order, day) && at(day) is { } moved && MeetsTheField(batch, moved))
+            else if (MaySow(plan, batch.Order, day) && at(day) is { } moved && MeetsTheField(batch, moved))
             {
                 choices.Add(moved);
             }
@@ -50,10 +52,10 @@ public static class SowingChoices
         return choices.ToImmutable();
     }
 
-    private static bool MaySow(Scenario scenario, BatchOrder order, DateOnly day) =>
-        day >= scenario.Window.Opens
-        && day <= scenario.Window.Closes
-        && scenario.Rules.IsWorkDay(day)
+    private static bool MaySow(SeasonPlan plan, BatchOrder order, DateOnly day) =>
+        day >= (plan.Today ?? plan.FirstDay)
+        && day <= plan.Scenario.Window.Closes
+        && plan.Scenario.Rules.IsWorkDay(day)
         && !(order.TestedOn > day)
         && !(order.SetOut <= day);
 
@@ -64,43 +66,4 @@ public static class SowingChoices
 
     // Days from the wanted date to the first on which it is ready; below 0 when it is ready before.
     private static int Late(BatchPlan batch) => batch.ReadyOn.DayNumber - batch.SetOutOn.DayNumber;
-
-    // Plans one batch of a plan again for another sow date, as reading that date from the plan would.
-    private sealed class Redater
-    {
-        private readonly SeasonPlan _plan;
-        private readonly BatchDater _dater;
-
-        public Redater(SeasonPlan plan)
-        {
-            _plan = plan;
-            var horizon = SeasonPlanner.HorizonOf(plan.Scenario);
-            var tables = new SiteTables(plan.Scenario, horizon);
-            var store = new PlanClimates(plan.Scenario, horizon, plan.Scenario.Play.Seed);
-            _dater = new BatchDater(plan.Scenario, tables, store);
-        }
-
-        public BatchPlan? At(int index, DateOnly day)
-        {
-            var faults = ImmutableArray.CreateBuilder<Fault>();
-            var draft = Draft(_plan.Batches[index]);
-            draft = draft with { Order = draft.Order with { Sow = day } };
-            if (_dater.Date(draft, faults, ImmutableArray.CreateBuilder<Fault>()) is not { } dated)
-            {
-                return null;
-            }
-
-            var moved = BatchNumbers.Work(_plan.Scenario, dated.Plan, dated.PathMeanC, faults);
-            return faults.Count == 0 ? moved : null;
-        }
-
-        // One tray is walked, whatever the plan's number: the dates do not depend on it.
-        private static BatchPlan Draft(BatchPlan batch) =>
-            batch with
-            {
-                Trays = 1,
-                Flats = batch.Flat is null ? 0 : 1,
-                Germination = batch.Order.Germination,
-            };
-    }
 }

@@ -10,6 +10,12 @@ public interface ISeasonWitness
     /// <param name="season">The season, to be looked at until it ends.</param>
     void Begins(SeasonView season) { }
 
+    /// <summary>
+    /// The days that are over have been told as the log has them; what is told from here on is played. Not called where no season is under
+    /// way.
+    /// </summary>
+    void PastEnds() { }
+
     /// <summary>Trays or flats were sown or moved.</summary>
     /// <param name="move">What moved.</param>
     void Moved(TrayMove move) { }

@@ -1,6 +1,8 @@
 using System.Collections.Concurrent;
 using BenchSim.Season.Climate;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Planning;
+using BenchSim.Season.Values;
 using BenchSim.Study.Figures;
 
 namespace BenchSim.Study.Kept;

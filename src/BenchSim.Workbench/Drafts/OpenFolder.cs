@@ -17,6 +17,9 @@ internal sealed class OpenFolder
     private const long LargestText = 10_000_000;
     private const long LargestRecord = 50_000_000;
 
+    // Keys of [weather] that name a file.
+    private static readonly string[] s_weatherFiles = ["file", "observed", "forecast"];
+
     private static readonly UTF8Encoding s_strict = new(false, true);
 
     private readonly BesideFiles _beside;
@@ -97,16 +100,20 @@ internal sealed class OpenFolder
     {
         var files = ImmutableArray.CreateBuilder<InputFile>();
         files.AddRange(texts.Select(text => InputFile.Of(text.Key, text.Value)));
-        foreach (var name in Texts.Names.Where(name => !texts.ContainsKey(name)).Concat(FileNames.Tables.Select(FileNames.WorkbookOf)))
+        string[] others = [.. Texts.Names.Where(name => !texts.ContainsKey(name)), FileNames.Log];
+        foreach (var name in others.Concat(FileNames.Tables.Select(FileNames.WorkbookOf)))
         {
             Add(name, LargestText);
         }
 
-        if (texts.Of(FileNames.Site) is { } site && TomlEdit.Value(site, "weather", 0, "file") is { } written)
+        foreach (var key in texts.Of(FileNames.Site) is null ? [] : s_weatherFiles)
         {
-            var record = TomlEdit.Plain(written);
-            Add(record, LargestRecord);
-            Add(FileNames.WorkbookOf(record), LargestRecord);
+            if (TomlEdit.Value(texts[FileNames.Site], "weather", 0, key) is { } written)
+            {
+                var record = TomlEdit.Plain(written);
+                Add(record, LargestRecord);
+                Add(FileNames.WorkbookOf(record), LargestRecord);
+            }
         }
 
         return files.ToImmutable();
@@ -122,9 +129,9 @@ internal sealed class OpenFolder
 
     /// <summary>The scenario that texts make.</summary>
     /// <param name="texts">The texts.</param>
-    /// <param name="records">Keeps weather records; null to keep none.</param>
-    public ScenarioSource Source(ImmutableSortedDictionary<string, string> texts, KeptRecords? records = null) =>
-        ScenarioSource.Files(Files(texts), Names(), records);
+    /// <param name="kept">Keeps what does not change from one opening to the next; null to keep nothing.</param>
+    public ScenarioSource Source(ImmutableSortedDictionary<string, string> texts, KeptOpenings? kept = null) =>
+        ScenarioSource.Files(Files(texts), Names(), kept);
 
     /// <summary>Names of all that stands in the folder, read or not: a name that is nearly right is told.</summary>
     public ImmutableArray<string> Names()

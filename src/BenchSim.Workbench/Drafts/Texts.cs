@@ -10,8 +10,10 @@ internal static class Texts
     public static ImmutableSortedDictionary<string, string> None { get; } =
         ImmutableSortedDictionary.Create<string, string>(StringComparer.Ordinal);
 
-    /// <summary>The files whose texts may be changed, where they are there.</summary>
-    public static ImmutableArray<string> Names { get; } = [FileNames.Site, .. FileNames.Tables];
+    /// <summary>
+    /// The files whose texts may be changed, where they are there. Not the log: it is of what happened, whatever is tried (LogBook.cs).
+    /// </summary>
+    public static ImmutableArray<string> Names { get; } = [FileNames.Site, .. FileNames.Tables.Where(table => !FileNames.IsLog(table))];
 
     /// <summary>The text of a file; null where there is none.</summary>
     public static string? Of(this ImmutableSortedDictionary<string, string> texts, string file) => texts.GetValueOrDefault(file);

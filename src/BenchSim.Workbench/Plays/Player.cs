@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Answers.Asking;
 using BenchSim.Answers.Opening;
-using BenchSim.Folder;
 using BenchSim.Season.Inputs;
 using BenchSim.Study;
 using BenchSim.Study.Compare;
@@ -21,6 +20,9 @@ internal sealed class Player : IDisposable
     public const int UsualFirst = 200;
 
     private static readonly ImmutableArray<int> s_usualFurther = [1000, 4000];
+
+    // The first answer is drawn before the cores are taken again, and a hand that goes on asks sooner than that.
+    private static readonly TimeSpan s_breath = TimeSpan.FromMilliseconds(150);
 
     private readonly Func<ImmutableSortedDictionary<string, string>, ScenarioSource> _open;
     private readonly Action<Told> _tell;
@@ -56,14 +58,12 @@ internal sealed class Player : IDisposable
     /// <summary>Starts a player of the files of a folder.</summary>
     /// <param name="folder">The folder.</param>
     /// <param name="tell">Told every answer, on the player's thread.</param>
-    public static Player Of(OpenFolder folder, Action<Told> tell) => Of(folder, tell, UsualFirst, s_usualFurther);
+    /// <param name="kept">Keeps what does not change from one opening of the folder to the next.</param>
+    public static Player Of(OpenFolder folder, Action<Told> tell, KeptOpenings kept) => Of(folder, tell, kept, UsualFirst, s_usualFurther);
 
     /// <summary>The same with other numbers of seasons.</summary>
-    public static Player Of(OpenFolder folder, Action<Told> tell, int first, ImmutableArray<int> further)
-    {
-        var records = new KeptRecords();
-        return new Player(texts => folder.Source(texts, records), tell, first, further);
-    }
+    public static Player Of(OpenFolder folder, Action<Told> tell, KeptOpenings kept, int first, ImmutableArray<int> further) =>
+        new(texts => folder.Source(texts, kept), tell, first, further);
 
     /// <summary>What is kept of the seasons played, for others who play the same plans.</summary>
     public KeptSeasons Kept => _seasons;
@@ -159,6 +159,11 @@ internal sealed class Player : IDisposable
         var files = isBase ? null : PlayTo(_first, question.Files, question.Beside, _end.Token);
         var isLast = played.Result is not { } first || _further.IsEmpty || (isBase && first.Seasons >= _further[^1]);
         _tell(new Told(question, played, files, null, isLast));
+        if (!isLast && newer.WaitHandle.WaitOne(s_breath))
+        {
+            return;
+        }
+
         foreach (var seasons in isLast ? [] : _further)
         {
             played = PlayTo(seasons, question.Now, question.Beside, newer);
@@ -197,7 +202,8 @@ internal sealed class Player : IDisposable
     {
         try
         {
-            return new Played(texts, beside) { Plan = _open(texts).Open().Plan };
+            var opened = SeasonDay.Open(_open(texts));
+            return new Played(texts, beside) { Plan = opened.Plan, Today = opened.From?.Today };
         }
         catch (FaultsFoundException found)
         {

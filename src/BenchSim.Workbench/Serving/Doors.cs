@@ -31,6 +31,7 @@ internal sealed class Doors
             ["/api/mend"] = context => MendDoors.AnswerAsync(context, open),
             ["/api/why"] = context => WhyDoor.AnswerAsync(context, open),
             ["/api/papers"] = papers.ListAsync,
+            ["/api/today"] = context => TodayDoors.AnswerAsync(context, open),
             ["/api/events"] = context => open.Listeners.ListenAsync(context, stopping),
         }
             .Concat(
@@ -58,6 +59,10 @@ internal sealed class Doors
                 DoAsync(context, PageContext.Default.TakeRequest, (desk, asked) => MendDoors.Take(open, desk, asked)),
             ["/api/mend/mark"] = context =>
                 DoAsync(context, PageContext.Default.MarkRequest, (desk, asked) => NotHereMarks.Set(desk.Folder, asked.Mark, asked.IsHere)),
+            ["/api/log"] = context =>
+                DoAsync(context, PageContext.Default.LogRequest, (desk, asked) => TodayDoors.Write(open, desk, asked)),
+            ["/api/log/back"] = context =>
+                DoAsync(context, PageContext.Default.LogRequest, (desk, asked) => TodayDoors.TakeBack(open, desk, asked)),
             ["/api/keep"] = KeepAsync,
             ["/api/new"] = context =>
                 LayDownAsync(context, PageContext.Default.FarmRequest, asked =>

@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json;
 using BenchSim.Answers.Asking;
 using BenchSim.Answers.New;
+using BenchSim.Answers.Opening;
 using BenchSim.Folder.Editing;
 using BenchSim.Folder.Files;
 using BenchSim.Season.Inputs;
@@ -27,6 +28,12 @@ internal sealed class OpenDesk(ILeveller? leveller) : IDisposable
 
     /// <summary>Looks for what would mend the plan; null where no folder is open.</summary>
     public Mender? Mender { get; private set; }
+
+    /// <summary>Writes into the log; null where no folder is open.</summary>
+    public LogBook? Log { get; private set; }
+
+    /// <summary>Keeps what does not change from one opening of the folder to the next.</summary>
+    public KeptOpenings Kept { get; } = new();
 
     /// <summary>The pages that listen.</summary>
     public Listeners Listeners { get; } = new();
@@ -54,7 +61,8 @@ internal sealed class OpenDesk(ILeveller? leveller) : IDisposable
         lock (_gate)
         {
             Close();
-            _player = Player.Of(desk.Folder, Tell);
+            _player = Player.Of(desk.Folder, Tell, Kept);
+            Log = new LogBook(desk.Folder, Kept);
             Mender = new Mender(desk.Folder, leveller, state => Listeners.Tell(MendDoors.Told(state)));
             Desk = desk;
             desk.Changed += (_, _) => Ask();

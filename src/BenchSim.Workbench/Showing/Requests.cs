@@ -47,6 +47,20 @@ internal sealed record TakeRequest(TakenFrom Of, int At) : IAsked;
 /// <param name="IsHere">True to take the mark away.</param>
 internal sealed record MarkRequest(string Mark, bool IsHere = false) : IAsked;
 
+/// <summary>Lines for the log, or of those that were written what they are called.</summary>
+/// <param name="Id">What they are called by whoever writes them, each time another name.</param>
+internal sealed record LogRequest(string Id) : IAsked
+{
+    /// <summary>What was done, in a few words.</summary>
+    public string Said { get; set; } = "";
+
+    /// <summary>The cells of each line by column.</summary>
+    public ImmutableArray<ImmutableSortedDictionary<string, string>> Rows { get; set; } = [];
+
+    bool IAsked.IsWhole =>
+        Said is not null && !Rows.IsDefault && Rows.All(row => row is not null && row.Values.All(value => value is not null));
+}
+
 /// <summary>What the page sends where nothing is to be said.</summary>
 internal sealed record NothingRequest : IAsked;
 
@@ -92,5 +106,7 @@ internal sealed record RefusalDocument(string Why, bool IsConflict);
 [JsonSerializable(typeof(MendRequest))]
 [JsonSerializable(typeof(TakeRequest))]
 [JsonSerializable(typeof(MarkRequest))]
+[JsonSerializable(typeof(LogRequest))]
+[JsonSerializable(typeof(BenchesDocument))]
 [JsonSerializable(typeof(ImmutableArray<FieldsDocument>), TypeInfoPropertyName = "Fields")]
 internal sealed partial class PageContext : JsonSerializerContext;

@@ -8,6 +8,7 @@ import { Plan } from "./plan.js";
 import { Rules } from "./rules.js";
 import { Mend } from "./mend.js";
 import { Papers } from "./papers.js";
+import { Today } from "./today.js";
 import { Welcome } from "./welcome.js";
 
 const PARTS = [
@@ -15,6 +16,7 @@ const PARTS = [
   ["plan", "Plan", Plan],
   ["rules", "Houses and rules", Rules],
   ["mend", "What would mend it", Mend],
+  ["today", "Today", Today],
   ["papers", "Papers and case", Papers],
 ];
 

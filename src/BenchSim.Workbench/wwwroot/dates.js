@@ -6,10 +6,17 @@ const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "
 /** A date so many days later. */
 export const later = (date, days) => new Date(Date.parse(date + "T00:00:00Z") + days * DAY).toISOString().slice(0, 10);
 
+// Asked for some hundred times a change, and of the same days.
+const named = new Map();
+
 /** "12 Apr" of a day. */
 export function dayWords(firstDay, day) {
-  const date = later(firstDay, day);
-  return `${Number(date.slice(8))} ${MONTHS[Number(date.slice(5, 7)) - 1]}`;
+  const key = `${firstDay} ${day}`;
+  if (!named.has(key)) {
+    const date = later(firstDay, day);
+    named.set(key, `${Number(date.slice(8))} ${MONTHS[Number(date.slice(5, 7)) - 1]}`);
+  }
+  return named.get(key);
 }
 
 /** The Mondays and the firsts of months of a play: `{day, words, isMonth}`. */

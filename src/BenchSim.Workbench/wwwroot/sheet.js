@@ -1,8 +1,8 @@
 // The sheet: the weeks of the season along the top, shared by the spaces above and the batches below.
-import { Fragment, html, useLayoutEffect, useMemo, useRef, useState } from "./view.js";
-import { edit, say, store } from "./store.js";
-import { Strip } from "./strips.js";
-import { Bar, moves } from "./bars.js";
+import { Fragment, html, still, useLayoutEffect, useMemo, useRef, useState } from "./view.js";
+import { aheadOf, store } from "./store.js";
+import { Strip, placesOf } from "./strips.js";
+import { Bar } from "./bars.js";
 import { dayWords, ticks } from "./dates.js";
 import { PAPER_WIDTH, watchPrinting } from "./print.js";
 import { Marks, Why, isWhyOf, markOf } from "./why.js";
@@ -27,14 +27,14 @@ export function Sheet() {
       ${answer && axis
         ? html`
             <div class="pointed" onPointerMove=${(event) => event.pointerType === "mouse" && setDay(axis.dayAt(event, box.current))}>
-              <${Times} axis=${axis} answer=${answer} day=${day} setDay=${setDay} />
+              <${Times} axis=${axis} day=${day} setDay=${setDay} />
               <h2 class="rowhead">Spaces</h2>
               <${Legend} />
               ${answer.spaces.map(
-                (space) => html`<${Fragment} key=${space.id}><${Strip} space=${space} axis=${axis} day=${day} />
+                (space) => html`<${Fragment} key=${space.id}><${Strip} space=${space} axis=${axis} day=${day} ahead=${aheadOf(placesOf(space))} />
                   ${isWhyOf({ space: space.id }) ? html`<${Why} answer=${answer} />` : null}<//>`,
               )}
-              <${Batches} answer=${answer} axis=${axis} group=${group} setGroup=${setGroup} day=${day} />
+              <${Batches} answer=${answer} axis=${axis} group=${group} setGroup=${setGroup} />
               ${day === null ? null : html`<div class="dayline" style=${{ left: `${axis.left + axis.x(day)}px` }} aria-hidden="true"></div>`}
             </div>
             ${day === null || store.why ? null : html`<${Numbers} answer=${answer} day=${day} />`}
@@ -62,18 +62,18 @@ function axisOf(answer, width) {
   };
 }
 
-function Times({ axis, answer, day, setDay }) {
-  const words = day === null ? "No day chosen" : dayWords(answer.firstDay, day);
+const Times = still(({ axis, day, setDay }) => {
+  const words = day === null ? "No day chosen" : dayWords(axis.firstDay, day);
   const keys = (event) => {
     const step = { ArrowLeft: -1, ArrowRight: 1, PageUp: -7, PageDown: 7 }[event.key];
     if (step || event.key === "Home" || event.key === "Escape") {
       event.preventDefault();
-      setDay(event.key === "Escape" ? null : event.key === "Home" ? 0 : Math.min(answer.days - 1, Math.max(0, (day ?? 0) + step)));
+      setDay(event.key === "Escape" ? null : event.key === "Home" ? 0 : Math.min(axis.days - 1, Math.max(0, (day ?? 0) + step)));
     }
   };
   return html`<div class="row times">
     <span class="name">${day === null ? "Week of" : words}</span>
-    <svg width=${axis.plot} height="30" role="slider" tabindex="0" aria-label="Day that is read off" aria-valuemin="0" aria-valuemax=${answer.days - 1}
+    <svg width=${axis.plot} height="30" role="slider" tabindex="0" aria-label="Day that is read off" aria-valuemin="0" aria-valuemax=${axis.days - 1}
       aria-valuenow=${day ?? 0} aria-valuetext=${words} onKeyDown=${keys} onClick=${(event) => setDay(axis.daysOf(event.offsetX))}>
       ${axis.ticks.map((tick) =>
         tick.isMonth
@@ -85,13 +85,13 @@ function Times({ axis, answer, day, setDay }) {
       ${day === null ? null : html`<path class="here" d=${`M${axis.x(day) - 5} 0h10l-5 8z`} />`}
     </svg>
   </div>`;
-}
+});
 
-const Legend = () => html`<p class="key quiet">
+const Legend = still(() => html`<p class="key quiet">
   <span><i class="sw held"></i>places held, median</span> <span><i class="sw band"></i>8 seasons of 10</span>
   <span><i class="sw capacity"></i>places there are: drag it</span> <span><i class="sw wanted"></i>wanted</span>
   <span><i class="sw waits">▲</i>trays wait in 1 season of 10 or more</span> <span><i class="sw ghost"></i>the files</span>
-</p>`;
+</p>`);
 
 function Numbers({ answer, day }) {
   return html`<aside class="numbers" aria-label="Numbers of the day">
@@ -104,16 +104,7 @@ function Numbers({ answer, day }) {
 
 const GROUPS = [["date", "field date"], ["crop", "crop"], ["grower", "grower"]];
 
-function Batches({ answer, axis, group, setGroup, day }) {
-  const move = (took, days, end) => {
-    const { columns, rows } = store.desk.plan;
-    if (rows[took.batch.row]?.[columns.indexOf("id")] !== took.line.id) {
-      say("The lines of the plan have changed since this answer. Move the bar again when the new one is there.", true);
-      return;
-    }
-    const count = Math.abs(days);
-    edit(`${took.batch.id} ${count} ${count === 1 ? "day" : "days"} ${days > 0 ? "later" : "earlier"}`, moves(took, days, end));
-  };
+function Batches({ answer, axis, group, setGroup }) {
   const groups = useMemo(() => grouped(answer.batches, group), [answer, group]);
   // A bar that goes to another place among the others takes the focus with it.
   const focused = useRef(null);
@@ -138,7 +129,8 @@ function Batches({ answer, axis, group, setGroup, day }) {
     ${groups.map(([name, batches]) => html`
       ${name ? html`<h3 class="group">${name}</h3>` : null}
       ${[...batches].sort((one, other) => rank(one) - rank(other)).map(
-        (batch) => html`<${Fragment} key=${batch.id}><${Bar} batch=${batch} axis=${axis} answer=${answer} move=${move} />
+        (batch) => html`<${Fragment} key=${batch.id}><${Bar} batch=${batch} axis=${axis} reliable=${answer.reliable.words}
+            mark=${markOf(batch)} isAsked=${isWhyOf({ batch: batch.id })} />
           ${isWhyOf({ batch: batch.id }) ? html`<${Why} answer=${answer} />` : null}<//>`,
       )}
     `)}

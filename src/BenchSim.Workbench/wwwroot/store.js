@@ -18,6 +18,8 @@ export const store = {
   opens: 0, // how often it has begun to listen: what was told meanwhile has been missed
   mend: null, // how far the search for what would mend the plan is (Showing/MendDocument.cs)
   why: null, // the batch, or the space and day, of which is told why (why.js)
+  written: [], // entries of the log that the benches shown do not tell yet
+  waiting: [], // entries of the log that wait to be sent (log.js)
   marks: null, // the batches that hold places of that space then, and those that wait
 };
 
@@ -178,20 +180,38 @@ export const settle = () => {
   newest = null;
 };
 
+// What is drawn the same as before stays the same object, so that it is not drawn anew.
+let drawn = new Map();
+
+function kept(answer) {
+  const now = new Map();
+  const same = (kind) => (each) => {
+    const [key, text] = [`${kind} ${each.id}`, JSON.stringify(each)];
+    const before = drawn.get(key);
+    now.set(key, before?.text === text ? before : { text, each });
+    return now.get(key).each;
+  };
+  answer.spaces = answer.spaces.map(same("space"));
+  answer.batches = answer.batches.map(same("batch"));
+  drawn = answer.seasons > 0 ? now : drawn;
+  return answer;
+}
+
 let source = null;
 
 function listen() {
   source?.close();
   source = new EventSource("/api/events");
   source.addEventListener("answer", (event) => {
-    const answer = JSON.parse(event.data);
+    const answer = kept(JSON.parse(event.data));
     if (waiting === 0 && answer.revision >= store.desk?.revision) {
       ahead.clear();
     }
     set({ answer, last: answer.seasons > 0 ? answer : store.last });
   });
   source.addEventListener("desk", (event) => {
-    if (!store.desk || JSON.parse(event.data).revision > store.desk.revision) {
+    // A change of this page brings the desk with its own answer.
+    if (waiting === 0 && (!store.desk || JSON.parse(event.data).revision > store.desk.revision)) {
       look();
     }
   });

@@ -1,5 +1,5 @@
 // One space by day: places held, the places there are as a line to drag, what is wanted above it, and when trays wait.
-import { html, useMemo, useState } from "./view.js";
+import { html, still, useMemo, useState } from "./view.js";
 import { aheadOf, edit, store } from "./store.js";
 import { useDrag } from "./drag.js";
 import { dayWords } from "./dates.js";
@@ -9,7 +9,18 @@ const HEIGHT = 84;
 const TOP = 8;
 const BOTTOM = 12;
 
-export function Strip({ space, axis, day }) {
+/** The place of the text that says how many places a space has. */
+export const placesOf = (space) => ({ do: "Key", section: "space", entry: space.entry, key: "places" });
+
+/**
+ * A space.
+ * @param {object} strip
+ * @param {object} strip.space The space (Showing/AnswerDocument.cs).
+ * @param {object} strip.axis The time axis.
+ * @param {number | null} strip.day The day that is read off.
+ * @param {string} [strip.ahead] The places it was given that no answer tells yet.
+ */
+export const Strip = still(({ space, axis, day, ahead }) => {
   const [drag, setDrag] = useState(null);
   const [typed, setTyped] = useState(null); // what is being typed, and what stood there when that began
   const most = useMemo(
@@ -19,10 +30,10 @@ export function Strip({ space, axis, day }) {
   // While the hand is down the scale stays.
   const scale = drag?.scale ?? most;
   const y = (places) => TOP + (HEIGHT - TOP - BOTTOM) * (1 - places / scale);
-  const key = { do: "Key", section: "space", entry: space.entry, key: "places" };
+  const key = placesOf(space);
   // The places there are now, of which the line that is drawn may not tell yet.
   const thereAre = () => Number(aheadOf(key) ?? space.given);
-  const now = thereAre();
+  const now = Number(ahead ?? space.given);
   const { given, line: drawn } = drag ?? { given: space.given, line: space.places };
   const places = drag ? drag.first + drag.steps : now;
   const moved = places - given;
@@ -93,7 +104,7 @@ export function Strip({ space, axis, day }) {
       ${day === null ? null : html`<circle class="dot" cx=${axis.x(day + 0.5)} cy=${y(space.middle[day])} r="3.5" />`}
     </svg>
   </div>`;
-}
+});
 
 // The day of a run under the pointer; a click by the keys of a helper comes without one.
 function dayAt(event, axis, from, to) {

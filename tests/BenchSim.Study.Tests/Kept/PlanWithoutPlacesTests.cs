@@ -2,8 +2,9 @@ using System.Collections;
 using System.Reflection;
 using System.Runtime.CompilerServices;
 using BenchSim.Season.Inputs;
+using BenchSim.Season.Planning;
+using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
-using BenchSim.Study.Kept;
 
 namespace BenchSim.Study.Tests.Kept;
 
@@ -24,7 +25,9 @@ public class PlanWithoutPlacesTests
         "Scenario.TrayTypes",
         "Scenario.Crops",
         "Scenario.Batches",
+        "Scenario.Supplies",
         "SeasonPlan.Warnings",
+        "SeenWeather.ForecastFile",
         "SiteRules.Prices",
         "House.Name",
         "House.Heat",

@@ -129,7 +129,7 @@ public sealed class PlayerTests : IDisposable
     }
 
     private Player Open(int first, ImmutableArray<int> further) =>
-        Player.Of(new OpenFolder(_folder.Path), told => _told.Add(told), first, further);
+        Player.Of(new OpenFolder(_folder.Path), told => _told.Add(told), new KeptOpenings(), first, further);
 
     private static ImmutableSortedDictionary<string, string> TextsOf(string plan) =>
         Texts.None.With("site.toml", FarmFolder.GoodSite).With("plan.csv", plan);

@@ -144,6 +144,25 @@ public sealed class SameAnswerTests
         };
     }
 
+    [Fact]
+    public void Other_places_do_not_play_the_seasons_without_limits_anew()
+    {
+        using var folder = new TemporaryFolder();
+        foreach (var (name, bytes) in TemporaryFolder.Files(Repository.File("scenarios/two-house-spring")))
+        {
+            folder.Write(name, bytes);
+        }
+
+        using var desk = new Desk(folder.Path);
+        using var listener = new Listener(desk.Folder);
+        listener.Ask(desk.State);
+        var before = listener.KeptBytes;
+        Assert.True(before > 0);
+        Assert.Null(desk.Edit("more mats", [Drafts.DeskTests.Key("space", 0, "places", "60")]));
+        listener.Ask(desk.State);
+        Assert.Equal(before, listener.KeptBytes);
+    }
+
     /// <summary>Asks a player and waits for its first answer.</summary>
     private sealed class Listener : IDisposable
     {
@@ -155,7 +174,9 @@ public sealed class SameAnswerTests
             : this(folder, Seasons, []) { }
 
         public Listener(OpenFolder folder, int first, ImmutableArray<int> further) =>
-            _player = Player.Of(folder, told => _told.Add(told), first, further);
+            _player = Player.Of(folder, told => _told.Add(told), new KeptOpenings(), first, further);
+
+        public long KeptBytes => _player.Kept.Bytes;
 
         public Told AskToTheLast(DeskState state)
         {

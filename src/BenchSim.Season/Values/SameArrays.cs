@@ -1,12 +1,12 @@
 using System.Collections.Immutable;
 
-namespace BenchSim.Study.Kept;
+namespace BenchSim.Season.Values;
 
 /// <summary>
 /// Gives one and the same array for arrays of the same content, so that records that hold them are equal when all they hold is. An array
-/// that does not pass through here only makes such records differ.
+/// that does not pass through here only makes such records differ. For one thread at a time.
 /// </summary>
-internal sealed class SameArrays
+public sealed class SameArrays
 {
     private readonly Dictionary<Type, object> _byType = [];
 
@@ -21,6 +21,7 @@ internal sealed class SameArrays
     }
 
     /// <summary>The first array of this content that was seen.</summary>
+    /// <param name="array">An array.</param>
     public ImmutableArray<T> Of<T>(ImmutableArray<T> array)
     {
         if (!_byType.TryGetValue(typeof(T), out var seen))

@@ -2,29 +2,34 @@ using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 
-namespace BenchSim.Study.Kept;
+namespace BenchSim.Season.Planning;
 
 /// <summary>
 /// A plan with what cannot change a season without limits blotted out: places, names, sources, prices. Two plans that are equal then play
 /// the same seasons. What is not named here stays in, so that a new field makes plans differ rather than pass for the same.
 /// </summary>
-internal static class PlanWithoutPlaces
+public static class PlanWithoutPlaces
 {
     private static readonly ImmutableSortedDictionary<string, Provenance> s_noSources = ImmutableSortedDictionary<string, Provenance>.Empty;
 
     /// <summary>The plan, blotted.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="same">Makes arrays of the same content the same.</param>
-    public static SeasonPlan Of(SeasonPlan plan, SameArrays same) =>
-        plan with
+    public static SeasonPlan Of(SeasonPlan plan, SameArrays same)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(same);
+        return plan with
         {
             Scenario = Of(plan.Scenario, same),
             Batches = same.Of([.. plan.Batches.Select(batch => Of(batch, same))]),
             SownInTimeDays = plan.SownInTimeDays,
             Warnings = [],
         };
+    }
 
-    private static Scenario Of(Scenario scenario, SameArrays same) =>
+    /// <summary>The scenario, blotted; of its batches nothing stays.</summary>
+    internal static Scenario Of(Scenario scenario, SameArrays same) =>
         scenario with
         {
             Name = "",
@@ -38,6 +43,9 @@ internal static class PlanWithoutPlaces
             TrayTypes = [],
             Crops = [],
             Batches = [],
+            Supplies = [],
+            Log = same.Of(scenario.Log),
+            Seen = new SeenWeather(same.Of(scenario.Seen.Observed), same.Of(scenario.Seen.Forecast)),
             Mishaps = same.Of([.. scenario.Mishaps.Select(mishap => mishap with { Name = "" })]),
             Rules = scenario.Rules with
             {
@@ -50,7 +58,13 @@ internal static class PlanWithoutPlaces
             Weather = Of(scenario.Weather, same),
         };
 
-    private static House Of(House house) => house with { Name = "", Heat = null };
+    private static House Of(House house) =>
+        house with
+        {
+            Name = "",
+            Heat = null,
+            Body = house.Body is { } body ? body with { Sources = s_noSources } : null,
+        };
 
     private static Space Of(Space space) =>
         space with
@@ -64,7 +78,8 @@ internal static class PlanWithoutPlaces
             Power = null,
         };
 
-    private static BatchPlan Of(BatchPlan batch, SameArrays same) =>
+    /// <summary>A batch, blotted.</summary>
+    internal static BatchPlan Of(BatchPlan batch, SameArrays same) =>
         batch with
         {
             Order = batch.Order with { ThousandSeeds = null, Note = "", Place = default, Finish = same.Of(batch.Order.Finish) },

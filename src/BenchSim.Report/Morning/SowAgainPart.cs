@@ -1,0 +1,50 @@
+using BenchSim.Report.Html;
+using BenchSim.Report.Words;
+using BenchSim.Season.Planning;
+
+namespace BenchSim.Report.Morning;
+
+/// <summary>The last day to sow each batch again.</summary>
+internal static class SowAgainPart
+{
+    public static void Write(HtmlText html, TodaySheet sheet)
+    {
+        html.Add($"<section class=\"sheet\" aria-labelledby=\"again\"><h2 id=\"again\">Last day to sow again</h2>\n");
+        List(html, sheet, _ => true);
+        html.Add($"</section>\n");
+    }
+
+    public static void List(HtmlText html, TodaySheet sheet, Func<int, bool> isOf)
+    {
+        var late = sheet.Plan.Scenario.Rules.LateDays;
+        int[] batches =
+        [
+            .. Enumerable
+                .Range(0, sheet.Plan.Batches.Length)
+                .Where(index => isOf(index) && sheet.IsUnderWay(index))
+                .OrderBy(index => sheet.LastSowings[index] ?? DateOnly.MinValue)
+                .ThenBy(index => sheet.Plan.Batches[index].SetOutOn),
+        ];
+        if (batches.Length == 0)
+        {
+            html.Add($"<p>Nothing stands, and nothing is still to be sown.</p>\n");
+            return;
+        }
+
+        html.Add(
+            $"<p class=\"small\">Sown on that day it is ready for the field {Numbers.Count(late, "day", "days")} after its date at the "
+        );
+        html.Add($"latest, in normal weather and with a place for every tray.</p>\n");
+        html.Add($"<table class=\"again\"><thead><tr><th scope=\"col\">Batch</th><th scope=\"col\" class=\"when\">Sow again by</th>");
+        html.Add($"<th scope=\"col\" class=\"when\">In the field by</th></tr></thead><tbody>\n");
+        foreach (var index in batches)
+        {
+            var batch = sheet.Plan.Batches[index];
+            var last = sheet.LastSowings[index] is { } day && day >= sheet.Today ? SheetWords.Day(day) : "past";
+            html.Add($"<tr><th scope=\"row\">{SheetWords.Batch(batch)}</th><td class=\"when\">{last}</td>");
+            html.Add($"<td class=\"when\">{Dates.Brief(LastSowings.OutBy(sheet.Plan, batch))}</td></tr>\n");
+        }
+
+        html.Add($"</tbody></table>\n");
+    }
+}

@@ -1,0 +1,80 @@
+using System.Globalization;
+using BenchSim.Answers.Asking;
+using BenchSim.Answers.Opening;
+using BenchSim.Report.Words;
+using BenchSim.Workbench.Drafts;
+using BenchSim.Workbench.Plays;
+using BenchSim.Workbench.Showing;
+using Microsoft.AspNetCore.Http;
+
+namespace BenchSim.Workbench.Serving;
+
+/// <summary>What the page asks of the benches as they stand, and writes into the log.</summary>
+internal static class TodayDoors
+{
+    /// <summary>Answers how the benches stand on a day: the one asked for, or the calendar's where the season has it.</summary>
+    public static Task AnswerAsync(HttpContext context, OpenDesk open)
+    {
+        if (open is not { Desk: { } desk, Log: { } log })
+        {
+            return Gate.RefuseAsync(context, StatusCodes.Status409Conflict, "No folder is open.");
+        }
+
+        DateOnly? day = DateOnly.TryParseExact(
+            context.Request.Query["day"].FirstOrDefault(),
+            "yyyy-MM-dd",
+            CultureInfo.InvariantCulture,
+            DateTimeStyles.None,
+            out var asked
+        )
+            ? asked
+            : null;
+        return JsonBody.SayAsync(context, Of(desk, log, open.Kept, day), PageContext.Default.BenchesDocument);
+    }
+
+    /// <summary>Writes lines into the log.</summary>
+    public static NotMade? Write(OpenDesk open, Desk desk, LogRequest asked)
+    {
+        if ((desk.ReadOnly ?? desk.InWorkbook(Folder.Files.FileNames.Log)) is { } why)
+        {
+            return new NotMade(why, false);
+        }
+
+        var fault = open.Log!.Write(asked.Id, PlainText.Short(asked.Said, 120), asked.Rows);
+        desk.LookOutside();
+        return fault;
+    }
+
+    /// <summary>Takes lines out of the log again that were written here.</summary>
+    public static NotMade? TakeBack(OpenDesk open, Desk desk, LogRequest asked)
+    {
+        var fault = open.Log!.TakeBack(asked.Id);
+        desk.LookOutside();
+        return fault;
+    }
+
+    private static BenchesDocument Of(Desk desk, LogBook log, KeptOpenings kept, DateOnly? day)
+    {
+        try
+        {
+            var source = desk.Folder.Source(desk.State.Files, kept);
+            var plan = source.Open().Plan;
+            var asked = day ?? SeasonDay.Of(plan);
+            return asked < plan.FirstDay || asked > plan.LastDay
+                ? BenchesDocument.Nothing($"The season goes from {Dates.Iso(plan.FirstDay)} to {Dates.Iso(plan.LastDay)}.", plan)
+                : BenchesDocument.Of(OpenedToday.Of(source, asked), desk, log);
+        }
+        catch (FaultsFoundException found)
+        {
+            var first = found.Faults[0];
+            var more = found.Faults.Length > 1 ? $" And {Numbers.Count(found.Faults.Length - 1, "fault", "faults")} more." : "";
+            return BenchesDocument.Nothing(
+                $"Mend the files first: {PlainText.Short(first.Place.File, 60)}, line {first.Place.Line}: {first.What}; {first.Instead}.{more}"
+            );
+        }
+        catch (RefusedException refused)
+        {
+            return BenchesDocument.Nothing(refused.Message);
+        }
+    }
+}

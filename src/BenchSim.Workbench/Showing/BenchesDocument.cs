@@ -1,0 +1,139 @@
+using System.Collections.Immutable;
+using BenchSim.Answers.Opening;
+using BenchSim.Folder.Editing;
+using BenchSim.Folder.Files;
+using BenchSim.Report.Papers;
+using BenchSim.Report.Words;
+using BenchSim.Season.Inputs;
+using BenchSim.Season.Logbook;
+using BenchSim.Season.Planning;
+using BenchSim.Workbench.Drafts;
+
+namespace BenchSim.Workbench.Showing;
+
+/// <summary>A job that is due and has no line, with the line that says it was done as planned.</summary>
+internal sealed record DueDocument(
+    string Job,
+    string Batch,
+    string Crop,
+    string Grower,
+    string Pieces,
+    string Where,
+    DateOnly On,
+    int Late,
+    ImmutableSortedDictionary<string, string> Row
+);
+
+/// <summary>What of a batch stands in a space.</summary>
+internal sealed record StandingDocument(string Batch, string Crop, string Grower, int Trays, int Flats);
+
+/// <summary>A space as it stands.</summary>
+internal sealed record BenchDocument(string Id, string Name, int Held, int Places, ImmutableArray<StandingDocument> Stands);
+
+/// <summary>Lines that were written here.</summary>
+internal sealed record WrittenDocument(string Id, string Said, ImmutableArray<string> Lines);
+
+/// <summary>The benches on a day by the log: what stands where, what is due, and what was written last.</summary>
+internal sealed record BenchesDocument(
+    DateOnly? Day,
+    DateOnly? First,
+    DateOnly? Last,
+    string? Note,
+    string? CannotWrite,
+    ImmutableArray<DueDocument> Due,
+    ImmutableArray<BenchDocument> Spaces,
+    ImmutableArray<string> Batches,
+    ImmutableArray<WrittenDocument> Written
+)
+{
+    // A telephone shows about so many without a long way down.
+    private const int MostWritten = 12;
+
+    /// <summary>The benches cannot be told.</summary>
+    /// <param name="note">Why, and what to do.</param>
+    /// <param name="plan">The plan; null where there is none.</param>
+    public static BenchesDocument Nothing(string note, SeasonPlan? plan = null) =>
+        new(null, plan?.FirstDay, plan?.LastDay, note, null, [], [], [], []);
+
+    /// <summary>The benches as they stand.</summary>
+    /// <param name="today">The day.</param>
+    /// <param name="desk">The desk.</param>
+    /// <param name="log">What was written.</param>
+    public static BenchesDocument Of(OpenedToday today, Desk desk, LogBook log)
+    {
+        var plan = today.Opened.Plan;
+        return new BenchesDocument(
+            today.Today,
+            plan.FirstDay,
+            plan.LastDay,
+            null,
+            desk.ReadOnly ?? desk.InWorkbook(FileNames.Log),
+            [.. today.Due.Select(job => Job(plan, today, job))],
+            [.. SpaceToday.Of(plan, today.Ledger, today.Today).Select((space, at) => Bench(plan, today.Ledger, space, at))],
+            [.. plan.Batches.Select(batch => batch.Order.Id)],
+            [.. log.Newest(MostWritten).Select(each => new WrittenDocument(each.Id, each.Said, each.Lines))]
+        );
+    }
+
+    private static DueDocument Job(SeasonPlan plan, OpenedToday today, DueJob job)
+    {
+        var batch = plan.Batches[job.Batch];
+        return new DueDocument(
+            TaskWords.Job(job.Kind),
+            batch.Order.Id,
+            batch.CropAndVariety,
+            batch.Order.Grower,
+            job.AreFlats ? Numbers.Count(job.Count, "flat", "flats") : Numbers.Count(job.Count, "tray", "trays"),
+            job.Space is { } space ? plan.Scenario.Spaces[space].Name : "",
+            job.On,
+            today.Today.DayNumber - job.On.DayNumber,
+            LogCells.Of(PlannedRow.Of(plan, today.Ledger, job, today.Today))
+        );
+    }
+
+    private static BenchDocument Bench(SeasonPlan plan, BenchLedger ledger, SpaceToday space, int at) =>
+        new(
+            space.Space.Id,
+            space.Space.Name,
+            space.Held,
+            space.Places,
+            [
+                .. plan
+                    .Batches.Zip(ledger.Batches, (batch, book) => (Batch: batch, Book: book))
+                    .Select(each => new StandingDocument(
+                        each.Batch.Order.Id,
+                        each.Batch.CropAndVariety,
+                        each.Batch.Order.Grower,
+                        each.Book.Standing(areFlats: false, at),
+                        each.Book.Standing(areFlats: true, at)
+                    ))
+                    .Where(each => each.Trays + each.Flats > 0),
+            ]
+        );
+}
+
+/// <summary>A line of the log as cells.</summary>
+internal static class LogCells
+{
+    /// <summary>The cells of a line by column; those that are empty are left out.</summary>
+    public static ImmutableSortedDictionary<string, string> Of(LogEntry entry) =>
+        LogFields
+            .Table.Names.Select(name => KeyValuePair.Create(name, Cell(entry, name)))
+            .Where(cell => cell.Value.Length > 0)
+            .ToImmutableSortedDictionary(cell => cell.Key, cell => cell.Value, StringComparer.Ordinal);
+
+    private static string Cell(LogEntry entry, string column) =>
+        column switch
+        {
+            "date" => Dates.Iso(entry.Date),
+            "batch" => entry.BatchId ?? "",
+            "what" => LogFields.What.Write(entry.What, default),
+            "trays" => Whole(entry.Trays),
+            "flats" => Whole(entry.Flats),
+            "from" => entry.From ?? "",
+            "space" => entry.Space ?? "",
+            _ => "",
+        };
+
+    private static string Whole(int? number) => number?.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "";
+}
