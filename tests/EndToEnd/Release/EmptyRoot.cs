@@ -4,8 +4,8 @@ using System.IO.Compression;
 namespace EndToEnd.Release;
 
 /// <summary>
-/// A root with nothing in it but the archive for Linux, unpacked, and the C and C++ libraries of the system: no .NET, no fonts, no shell, no
-/// OpenSSL, no settings.
+/// A root with nothing in it but the archive for Linux, unpacked, and the C and C++ libraries of the system: no .NET, no fonts, no shell,
+/// no OpenSSL, no settings.
 /// </summary>
 internal sealed class EmptyRoot : IDisposable
 {
