@@ -4,8 +4,8 @@ using System.Numerics;
 namespace BenchSim.Study.Marks;
 
 /// <summary>
-/// SHA-256 (FIPS 180-4), by which files, parts and builds are known again. Written here because that of .NET asks for OpenSSL on Linux, which
-/// a machine without anything does not have, and the program then ends. It guards no secret.
+/// SHA-256 (FIPS 180-4), by which files, parts and builds are known again. Written here because that of .NET asks for OpenSSL on Linux,
+/// which a machine without anything does not have, and the program then ends. It guards no secret.
 /// </summary>
 public static class Sha256
 {
