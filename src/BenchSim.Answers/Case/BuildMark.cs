@@ -1,8 +1,8 @@
-using System.Security.Cryptography;
 using BenchSim.Engine.Randomness;
 using BenchSim.Folder;
 using BenchSim.Season.Play;
 using BenchSim.Study;
+using BenchSim.Study.Marks;
 
 namespace BenchSim.Answers.Case;
 
@@ -19,6 +19,6 @@ internal static class BuildMark
     private static string Make()
     {
         byte[] all = [.. s_rooms.SelectMany(room => room.Module.ModuleVersionId.ToByteArray())];
-        return Convert.ToHexStringLower(SHA256.HashData(all))[..16];
+        return Convert.ToHexStringLower(Sha256.HashData(all))[..16];
     }
 }

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Security.Cryptography;
 using BenchSim.Answers.Json;
 using BenchSim.Folder.Files;
+using BenchSim.Study.Marks;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Answers.Run;
@@ -78,7 +78,7 @@ internal sealed record SinceReport(EarlierReport Then, StudyResult Now, Immutabl
     private static IEnumerable<string> Names(ImmutableArray<InputFile> files, Func<InputFile, bool> which) =>
         files.Where(which).Select(file => file.Name).Order(StringComparer.Ordinal);
 
-    private static string HashOf(InputFile file) => Convert.ToHexStringLower(SHA256.HashData(file.Bytes.AsSpan()));
+    private static string HashOf(InputFile file) => Convert.ToHexStringLower(Sha256.HashData(file.Bytes.AsSpan()));
 
     private static double LateOf(int wanted, Estimate inTime) => wanted - inTime.Mean;
 }

@@ -18,7 +18,7 @@ internal static partial class DoubleClick
             ? GetConsoleProcessList(new uint[2], 2) == 1
             : OperatingSystem.IsLinux() && LeadsNowhere(0) && LeadsNowhere(1) && !HasTerminal();
 
-    /// <summary>The words that a start by a double click stands for: the workbench, of the folder that was dropped on the program.</summary>
+    /// <summary>The words that a start by a double click stands for: the workbench, of a folder that was dropped on the program.</summary>
     /// <param name="args">The words after the program's name.</param>
     public static string[] Meant(string[] args) =>
         args switch

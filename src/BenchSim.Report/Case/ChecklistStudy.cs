@@ -1,9 +1,9 @@
-using System.Security.Cryptography;
 using BenchSim.Report.Html;
 using BenchSim.Report.Words;
 using BenchSim.Report.Writing;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
+using BenchSim.Study.Marks;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Case;
@@ -26,7 +26,7 @@ internal static class ChecklistStudy
             inputs
                 .Take(MostFiles)
                 .Select(file =>
-                    $"{PlainText.Short(file.Name, 40)} (SHA-256 {Convert.ToHexStringLower(SHA256.HashData(file.Bytes.Span))[..HashLength]})"
+                    $"{PlainText.Short(file.Name, 40)} (SHA-256 {Convert.ToHexStringLower(Sha256.HashData(file.Bytes.Span))[..HashLength]})"
                 )
         );
         var more = inputs.Count > MostFiles ? $" and {Numbers.Whole(inputs.Count - MostFiles)} more" : "";

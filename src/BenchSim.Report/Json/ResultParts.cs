@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Security.Cryptography;
 using BenchSim.Report.Words;
 using BenchSim.Report.Writing;
 using BenchSim.Season.Inputs;
@@ -270,5 +269,5 @@ internal sealed record JsonWork(
 internal sealed record JsonInput(string Name, int Bytes, string Sha256)
 {
     public static JsonInput Of(ReportInput input) =>
-        new(input.Name, input.Bytes.Length, Convert.ToHexStringLower(SHA256.HashData(input.Bytes.Span)));
+        new(input.Name, input.Bytes.Length, Convert.ToHexStringLower(BenchSim.Study.Marks.Sha256.HashData(input.Bytes.Span)));
 }

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
-using System.Security.Cryptography;
 using System.Text;
 using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Study.Marks;
 using Ical.Net;
 using Ical.Net.CalendarComponents;
 using Ical.Net.DataTypes;
@@ -109,7 +109,7 @@ internal static class CalendarFile
         var after = last.AddDays(1);
         return new CalendarEvent
         {
-            Uid = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(key)))[..32] + "@benchsim.invalid",
+            Uid = Convert.ToHexStringLower(Sha256.HashData(Encoding.UTF8.GetBytes(key)))[..32] + "@benchsim.invalid",
             DtStamp = stamp,
             Start = new CalDateTime(first.Year, first.Month, first.Day),
             End = new CalDateTime(after.Year, after.Month, after.Day),

@@ -1,7 +1,7 @@
-using System.Security.Cryptography;
 using System.Text;
 using BenchSim.Report.Html;
 using BenchSim.Report.Words;
+using BenchSim.Study.Marks;
 
 namespace BenchSim.Report.Papers;
 
@@ -29,7 +29,7 @@ internal static class PaperPage
     /// <summary>The style of a page that has one of its own after that of all papers, likewise.</summary>
     /// <param name="ownStyle">Its own.</param>
     public static string StyleSourceWith(string ownStyle) =>
-        $"'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes("\n" + Style() + ownStyle)))}'";
+        $"'sha256-{Convert.ToBase64String(Sha256.HashData(Encoding.UTF8.GetBytes("\n" + Style() + ownStyle)))}'";
 
     private static string Style()
     {

@@ -1,6 +1,6 @@
-using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
+using BenchSim.Study.Marks;
 
 namespace BenchSim.Report.Pdf;
 
@@ -52,7 +52,7 @@ internal static partial class PdfIdentity
     private static string WithFixedIdentifier(string text)
     {
         var blank = Identifier().Replace(text, match => $"/ID[<{new string('0', 32)}><{new string('0', 32)}>]".PadRight(match.Length));
-        var hash = Convert.ToHexString(SHA256.HashData(Encoding.Latin1.GetBytes(blank)))[..32];
+        var hash = Convert.ToHexString(Sha256.HashData(Encoding.Latin1.GetBytes(blank)))[..32];
         return Identifier().Replace(blank, match => $"/ID[<{hash}><{hash}>]".PadRight(match.Length));
     }
 

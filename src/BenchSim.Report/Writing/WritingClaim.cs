@@ -1,5 +1,5 @@
-using System.Security.Cryptography;
 using System.Text;
+using BenchSim.Study.Marks;
 
 namespace BenchSim.Report.Writing;
 
@@ -37,7 +37,7 @@ internal sealed class WritingClaim : IDisposable
     public static WritingClaim Take(string target)
     {
         var parent = Path.GetDirectoryName(target)!;
-        var start = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Path.GetFileName(target))))[..8];
+        var start = Convert.ToHexStringLower(Sha256.HashData(Encoding.UTF8.GetBytes(Path.GetFileName(target))))[..8];
         ClearAway(target, parent, start);
         for (var tries = 1; ; tries++)
         {

@@ -1,5 +1,5 @@
-using System.Security.Cryptography;
 using System.Text;
+using BenchSim.Study.Marks;
 
 namespace BenchSim.Report.Writing;
 
@@ -82,5 +82,5 @@ internal sealed class WrittenFiles
         }
     }
 
-    private static string Hash(ReadOnlySpan<byte> bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
+    private static string Hash(ReadOnlySpan<byte> bytes) => Convert.ToHexStringLower(Sha256.HashData(bytes));
 }

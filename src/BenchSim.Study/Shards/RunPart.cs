@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using System.Security.Cryptography;
 using System.Text;
+using BenchSim.Study.Marks;
 
 namespace BenchSim.Study.Shards;
 
@@ -18,7 +18,7 @@ public sealed record RunPart(PartHeader Header, ImmutableArray<PartInput> Inputs
 
     private const int Version = 2;
     private const int LongestFirstLine = 60;
-    private static readonly int s_lastLine = 1 + (2 * SHA256.HashSizeInBytes) + 1;
+    private static readonly int s_lastLine = 1 + (2 * Sha256.HashSizeInBytes) + 1;
 
     /// <summary>True when bytes begin like a part, of whatever version.</summary>
     public static bool IsPart(ReadOnlySpan<byte> bytes) => bytes.StartsWith(Encoding.ASCII.GetBytes(Mark));
@@ -126,5 +126,5 @@ public sealed record RunPart(PartHeader Header, ImmutableArray<PartInput> Inputs
     }
 
     private static byte[] LastLine(ReadOnlySpan<byte> body) =>
-        Encoding.ASCII.GetBytes($"\n{Convert.ToHexStringLower(SHA256.HashData(body))}\n");
+        Encoding.ASCII.GetBytes($"\n{Convert.ToHexStringLower(Sha256.HashData(body))}\n");
 }

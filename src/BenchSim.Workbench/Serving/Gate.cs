@@ -138,7 +138,21 @@ internal sealed class Gate
         return false;
     }
 
-    private static string Drawn() => Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(KeyBytes));
+    private static string Drawn() => Base64Url.EncodeToString(Secret());
+
+    // On Linux from the kernel: .NET asks OpenSSL there, which a machine without anything does not have.
+    private static byte[] Secret()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return RandomNumberGenerator.GetBytes(KeyBytes);
+        }
+
+        var secret = new byte[KeyBytes];
+        using var kernel = new FileStream("/dev/urandom", FileMode.Open, FileAccess.Read, FileShare.ReadWrite, bufferSize: 0);
+        kernel.ReadExactly(secret);
+        return secret;
+    }
 
     // In the same time whatever is wrong with it.
     private static bool Is(string? given, byte[] wanted) =>

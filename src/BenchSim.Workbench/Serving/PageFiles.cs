@@ -1,5 +1,5 @@
 using System.Collections.Frozen;
-using System.Security.Cryptography;
+using BenchSim.Study.Marks;
 using Microsoft.AspNetCore.Http;
 
 namespace BenchSim.Workbench.Serving;
@@ -48,7 +48,7 @@ internal static class PageFiles
                     using var stream = program.GetManifestResourceStream(name)!;
                     var bytes = new byte[stream.Length];
                     stream.ReadExactly(bytes);
-                    return new PageFile(bytes, TypeOf(name)!, $"\"{Convert.ToHexString(SHA256.HashData(bytes))[..16]}\"");
+                    return new PageFile(bytes, TypeOf(name)!, $"\"{Convert.ToHexString(Sha256.HashData(bytes))[..16]}\"");
                 },
                 StringComparer.Ordinal
             );
