@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
 using BenchSim.Cli.Commands;
+using BenchSim.Cli.Terminal;
 
 // An environment may ask the runtime for the machine's own culture; numbers and dates must not follow it.
 CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = CultureInfo.InvariantCulture;
@@ -18,4 +19,17 @@ void Stop(PosixSignalContext signal)
 
 using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);
 using var terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop);
-return CommandLine.Run(args, Console.Out, Console.Error, terminal: !Console.IsErrorRedirected, stop.Token);
+var isDoubleClick = args.Length <= 1 && DoubleClick.IsOne;
+var code = CommandLine.Run(
+    isDoubleClick ? DoubleClick.Meant(args) : args,
+    Console.Out,
+    Console.Error,
+    terminal: !Console.IsErrorRedirected,
+    stop.Token
+);
+if (isDoubleClick && code != 0)
+{
+    DoubleClick.WaitToBeRead();
+}
+
+return code;

@@ -11,6 +11,11 @@ namespace BenchSim.Level;
 /// </summary>
 public sealed class Leveller : ILeveller
 {
+    static Leveller() => SolverFiles.LookInFolder();
+
+    /// <summary>One that can work here; null where the solver's files were left out.</summary>
+    public static Leveller? IfHere => SolverFiles.AreHere ? new Leveller() : null;
+
     /// <inheritdoc />
     public LevelSolution Solve(LevelProblem problem, double effort, CancellationToken cancel)
     {

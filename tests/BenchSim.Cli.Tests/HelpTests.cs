@@ -4,7 +4,8 @@ namespace BenchSim.Cli.Tests;
 public sealed class HelpTests
 {
     [Theory]
-    [InlineData("new", "DIR", "benchsim new spring")]
+    [InlineData("new", "DIR", "benchsim new spring", false)]
+    [InlineData("new", "DIR", "benchsim new spring --farm hoop-house --climate cold --units metric", false)]
     [InlineData("check", "DIR", "benchsim check spring")]
     [InlineData("check", "DIR", "benchsim check spring --stand")]
     [InlineData("run", "DIR", "benchsim run spring --season 17 --batch broccoli-2")]
@@ -22,11 +23,15 @@ public sealed class HelpTests
     [InlineData("bottlenecks", "DIR", "benchsim bottlenecks spring")]
     [InlineData("size", "DIR", "benchsim size spring --space table")]
     [InlineData("print", "DIR", "benchsim print spring --week 2027-03-15 --what list,labels --labels a4-21")]
-    public void Help_of_a_command_has_an_example(string command, string argument, string example)
+    public void Help_of_a_command_has_an_example(string command, string argument, string example, bool isNeeded = true)
     {
         var help = Call.Run(command, "--help");
         Assert.Equal(0, help.Code);
-        Assert.Contains($"benchsim {command} <{argument}>", help.Output, StringComparison.Ordinal);
+        Assert.Contains(
+            isNeeded ? $"benchsim {command} <{argument}>" : $"benchsim {command} [<{argument}>]",
+            help.Output,
+            StringComparison.Ordinal
+        );
         Assert.Contains("  " + example + "\n", help.Output, StringComparison.Ordinal);
         Assert.Contains("--json", help.Output, StringComparison.Ordinal);
         Assert.Empty(help.Error);

@@ -14,17 +14,18 @@ internal sealed class TwinBatch
     private readonly int _season;
     private readonly double _emergence;
     private readonly double _packet;
+    private readonly double _loss;
     private readonly Dictionary<double, double> _heats = [];
 
-    public TwinBatch(SeasonPlan season, BatchPlan plan, int number, TwinClimate climate, ulong seed, int played)
+    public TwinBatch(SeasonPlan season, BatchPlan plan, int number, TwinClimate climate, TwinLuck luck, ulong seed, int played)
     {
         (Plan, Number, Climate, _season) = (plan, number, climate, played);
         _luck = new BatchLuck(plan.Order, plan.Crop, new BetaLaw(plan.Germination, season.Scenario.Rules.GerminationSample), seed);
-        (_emergence, _packet) = (_luck.Emergence(played), _luck.Packet(played));
+        (_emergence, _packet, _loss) = (luck.Emergence, luck.Packet, luck.Loss);
         SowDay = plan.SowOn.DayNumber - season.FirstDay.DayNumber;
         SetOutDay = plan.SetOutOn.DayNumber - season.FirstDay.DayNumber;
         var reference = plan.Crop.ReferenceC - plan.Crop.GrowthBaseC;
-        var growth = _luck.Growth(played);
+        var growth = luck.Growth;
         FlatGrowth = RunningSum.Millionths(growth * plan.Crop.PotUpDays * reference);
         TrayGrowth = RunningSum.Millionths(
             (growth * plan.Crop.GrowthDays * reference) + (plan.Flat is null ? 0 : plan.Crop.PotUpCheckDays * reference)
@@ -58,7 +59,10 @@ internal sealed class TwinBatch
     public double TrayGrowth { get; }
 
     /// <summary>What is sown: trays of a direct batch, flats of a pot-up batch.</summary>
-    public IReadOnlyList<TwinTray> Unsown { get; }
+    public IReadOnlyList<TwinTray> Unsown { get; set; }
+
+    /// <summary>Day from which a sowing that is past its own waits.</summary>
+    public int WaitsFrom { get; set; }
 
     public BatchOutcome Outcome { get; } = new();
 
@@ -71,6 +75,8 @@ internal sealed class TwinBatch
     public List<TwinTray> GoneOut { get; } = [];
 
     public int LastSownDay { get; set; } = -1;
+
+    public int DaysWaited(int day) => day - Math.Max(SowDay, WaitsFrom);
 
     public double HeatAtFraction(double fraction)
     {
@@ -94,7 +100,7 @@ internal sealed class TwinBatch
     /// <summary>Plants a tray brings to the field.</summary>
     public int PlantsOf(TwinTray tray)
     {
-        var chance = (1 - _luck.StandLoss(_season)) * tray.Left;
+        var chance = (1 - _loss) * tray.Left;
         var tries = tray.Seedlings;
         if (Plan.Flat is null)
         {
@@ -105,11 +111,11 @@ internal sealed class TwinBatch
         return Binomial(tries, chance, _luck.Fill(_season, LuckPurpose.Tray, tray.Index));
     }
 
-    private double SeedChance(TwinTray tray) => _packet * RelativeGermination(tray.MeanMedium);
+    private double SeedChance(TwinTray tray) => _packet * RelativeGermination(Crop, tray.MeanMedium);
 
-    private double RelativeGermination(double degrees)
+    public static double RelativeGermination(Crop crop, double degrees)
     {
-        var curve = Crop.GerminationCurve;
+        var curve = crop.GerminationCurve;
         if (curve.IsDefaultOrEmpty)
         {
             return 1;

@@ -238,7 +238,7 @@ internal sealed partial class TwinSeason
         }
 
         var first = batch.Plan.Mats.IsEmpty ? batch.Plan.Benches : batch.Plan.Mats;
-        var group = !batch.Plan.Mats.IsEmpty && _day - batch.SowDay >= _rules.SowWaitDays ? first.AddRange(batch.Plan.Benches) : first;
+        var group = !batch.Plan.Mats.IsEmpty && batch.DaysWaited(_day) >= _rules.SowWaitDays ? first.AddRange(batch.Plan.Benches) : first;
         var found = FirstWithRoom(group, tray);
         if (found < 0)
         {

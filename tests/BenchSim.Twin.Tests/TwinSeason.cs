@@ -40,10 +40,19 @@ internal sealed partial class TwinSeason
         (_plan, _scenario, _rules, _limits) = (plan, plan.Scenario, plan.Scenario.Rules, limits);
         (_seed, _season) = (seed, season);
         _climate = new TwinClimate(plan, seed, season);
-        _batches = [.. plan.Batches.Select((batch, index) => new TwinBatch(plan, batch, index, _climate, seed, season))];
-        _all.AddRange(_batches.SelectMany(batch => batch.Unsown));
+        var lucks = TwinLuck.Of(plan, _climate, seed, season);
+        _batches = [.. plan.Batches.Select((batch, index) => new TwinBatch(plan, batch, index, _climate, lucks[index], seed, season))];
         Result = new TwinResult(plan);
-        for (var today = 0; today < plan.Days; today++)
+        if (plan.Past is { } past)
+        {
+            LivePast(past);
+        }
+        else
+        {
+            _all.AddRange(_batches.SelectMany(batch => batch.Unsown));
+        }
+
+        for (var today = plan.Past?.Today ?? 0; today < plan.Days; today++)
         {
             PlayDay(today);
         }
@@ -78,28 +87,32 @@ internal sealed partial class TwinSeason
             CountDay(tray);
         }
 
-        for (var space = 0; space < _scenario.Spaces.Length && _rules.Reliefs.Contains(Relief.Aisle); space++)
-        {
-            Result.ReliefUses[Relief.Aisle] +=
-                _limits.IsLimited(space) && Places(space) > 0
-                    ? Math.Max(0, Math.Min(_scenario.Spaces[space].AislePlaces, HeldIn(space) - Places(space)))
-                    : 0;
-        }
-
+        CountAisle();
         foreach (var tray in Standing().Where(tray => Kind(tray) == SpaceKind.Table))
         {
             Night(tray);
         }
     }
 
-    // At the midnight that opens the day.
+    private void CountAisle()
+    {
+        for (var space = 0; space < _scenario.Spaces.Length && _rules.Reliefs.Contains(Relief.Aisle); space++)
+        {
+            Result.ReliefUses[Relief.Aisle] +=
+                _limits.IsLimited(space) && Places(space) > 0
+                    ? Math.Max(0, Math.Min(_scenario.Spaces[space].AislePlaces, Result.Held[space][_day] - Places(space)))
+                    : 0;
+        }
+    }
+
+    // At the midnight that opens the day; what opens the first day that is played is of the past.
     private void Mishaps()
     {
         foreach (var (mishap, number) in _scenario.Mishaps.Select((mishap, number) => (mishap, number)))
         {
             var draw = Philox.Block(new PhiloxBlock(0, (uint)_season, 10, 0), PhiloxKey.Of(_seed, mishap.Id));
             var day = mishap.From.AddDays((int)(draw.Uniform1 * (mishap.To.DayNumber - mishap.From.DayNumber + 1)));
-            if (draw.Uniform0 >= mishap.Chance || day != _plan.FirstDay.AddDays(_day))
+            if (draw.Uniform0 >= mishap.Chance || day != _plan.FirstDay.AddDays(_day) || _day == _plan.Past?.Today)
             {
                 continue;
             }
@@ -153,7 +166,7 @@ internal sealed partial class TwinSeason
             Result.CellsThinned[_day] += isThick ? tray.Batch.Plan.Tray.Cells : 0;
         }
 
-        foreach (var tray in _all.Where(tray => tray.Fate == TrayFate.Unsown && _day - tray.Batch.SowDay >= _rules.SowGiveUpDays))
+        foreach (var tray in _all.Where(tray => tray.Fate == TrayFate.Unsown && tray.Batch.DaysWaited(_day) >= _rules.SowGiveUpDays))
         {
             tray.Fate = TrayFate.GivenUp;
             tray.Batch.Outcome.GivenUp++;

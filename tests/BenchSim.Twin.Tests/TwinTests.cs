@@ -20,6 +20,27 @@ public class TwinTests
     [Fact]
     public void Sites_without_luck_are_played_alike() => CompareAll(TwinSites.Wide.Select(TwinSites.WithoutLuck), 50, 43);
 
+    [Fact]
+    public void Seasons_go_on_alike_from_a_log_that_tells_of_no_luck() => CompareLogs(TwinSites.Wide, 100, 44, tells: false);
+
+    [Fact]
+    [Trait("Category", "Slow")]
+    public void Seasons_go_on_alike_from_a_log() => CompareLogs(TwinSites.Wide, 200, 45, tells: true);
+
+    private static void CompareLogs(Gen<Scenario> sites, int cases, ulong seed, bool tells)
+    {
+        var plans = 0;
+        sites.Each(cases, seed, scenario =>
+        {
+            if (SeasonPlanner.Make(scenario).Plan is { } plan)
+            {
+                var underway = RandomLogs.Underway(plan, plans++);
+                Compare(underway with { Past = underway.Past! with { TellsOfLuck = tells } });
+            }
+        });
+        Assert.True(plans >= FixedSample.CasesOf(cases) * 9 / 10, $"only {plans} plans were compared");
+    }
+
     private static void CompareAll(Gen<Scenario> sites, int cases, ulong seed)
     {
         var plans = 0;

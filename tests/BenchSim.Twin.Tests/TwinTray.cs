@@ -42,6 +42,12 @@ internal sealed class TwinTray(TwinBatch batch, bool isFlat, int index)
 
     public int SownDay { get; private set; }
 
+    /// <summary>Instant of sowing.</summary>
+    public double SownHour { get; set; }
+
+    /// <summary>Day on which it left a mat before the season is played; 0 where it did not.</summary>
+    public int LeftMat { get; set; }
+
     /// <summary>Instant at which half of the coming seedlings are up; endless until then.</summary>
     public double Emerged { get; private set; } = double.PositiveInfinity;
 
@@ -99,8 +105,6 @@ internal sealed class TwinTray(TwinBatch batch, bool isFlat, int index)
 
     private double GrowthBefore { get; set; }
 
-    private double SownHour { get; set; }
-
     private double GrowthNeeded => isFlat ? batch.FlatGrowth : batch.TrayGrowth;
 
     public void Sow(int space, double now, int day)
@@ -112,7 +116,7 @@ internal sealed class TwinTray(TwinBatch batch, bool isFlat, int index)
     public void FillFrom(TwinTray flat, int space, double now)
     {
         (Fate, Space, Entered, SownHour, SownDay, MovedThisRound) = (TrayFate.Standing, space, now, flat.SownHour, flat.SownDay, true);
-        (HeatBefore, MediumBefore, GrowthBefore) = (flat.HeatAt(now), flat.MediumBefore, flat.GrowthAt(now));
+        (HeatBefore, MediumBefore, GrowthBefore) = (flat.HeatAt(now), flat.MediumAt(now), flat.GrowthAt(now));
         (Emerged, MeanMedium, Filled) = (flat.Emerged, flat.MeanMedium, now);
         Look(now);
     }
@@ -120,7 +124,7 @@ internal sealed class TwinTray(TwinBatch batch, bool isFlat, int index)
     public void MoveTo(int space, double now)
     {
         (HeatBefore, MediumBefore, GrowthBefore) = (HeatAt(now), MediumAt(now), GrowthAt(now));
-        (Space, Entered, MovedThisRound, NightsStood) = (space, now, true, 0);
+        (Space, Entered, MovedThisRound) = (space, now, true);
     }
 
     /// <summary>Sees whether it has come up or grown since it was last looked at.</summary>
@@ -137,6 +141,18 @@ internal sealed class TwinTray(TwinBatch batch, bool isFlat, int index)
         {
             Grown = climate.Growth(Space, batch.Crop).Reaches(Math.Max(Entered, Emerged), now, GrowthNeeded - GrowthBefore);
         }
+    }
+
+    /// <summary>It went to the field, so it is up and grown by then.</summary>
+    public void Finish(double now)
+    {
+        if (Emerged > now)
+        {
+            Emerged = now;
+            MeanMedium = now > SownHour ? MediumAt(now) / 1e6 / ((now - SownHour) / 24) : batch.Crop.GerminateAtC;
+        }
+
+        Grown = Math.Min(Grown, now);
     }
 
     /// <summary>True when a fraction of the coming seedlings is up.</summary>

@@ -91,12 +91,13 @@ public sealed class SchemaText
             : shape;
     }
 
-    // What the converters of the dialect write, of which the exporter knows nothing.
+    // What the converters of the dialect write, of which the exporter knows nothing; a document within a document is of the same schema.
     private static JsonObject? Plain(Type type)
     {
         var plain = Nullable.GetUnderlyingType(type) ?? type;
         return plain == typeof(string) ? new JsonObject { ["type"] = "string" }
             : plain == typeof(double) ? new JsonObject { ["type"] = "number" }
+            : plain == typeof(JsonElement) ? new JsonObject { ["$ref"] = "#" }
             : plain == typeof(ImmutableArray<int>) ? ListOf("integer")
             : plain == typeof(ImmutableArray<double>) ? ListOf("number")
             : null;

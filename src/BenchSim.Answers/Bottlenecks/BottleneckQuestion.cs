@@ -22,10 +22,11 @@ public sealed record BottleneckQuestion
     public BottleneckAnswer Ask(PlayWatch watch)
     {
         ArgumentNullException.ThrowIfNull(watch);
-        var plan = Scenario.Open().Plan;
+        var opened = Scenario.Open();
+        var plan = opened.Plan;
         var options = Play.Of(plan);
         var result = watch.Over(options.Seasons, progress => BottleneckRunner.Play(plan, options, progress, watch.Cancel));
-        return new BottleneckAnswer(result) { ScenarioFolder = Scenario.Directory };
+        return new BottleneckAnswer(result) { ScenarioFolder = Scenario.Directory, From = opened.From };
     }
 }
 

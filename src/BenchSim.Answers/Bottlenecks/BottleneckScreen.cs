@@ -15,7 +15,7 @@ internal static class BottleneckScreen
     {
         var result = answer.Result;
         var sentences = BottleneckSentences.Of(result);
-        return new FirstScreen($"{PlainText.Short(result.Plan.Scenario.Name, 40)}: {sentences[0]}")
+        return new FirstScreen($"{FirstScreen.Subject(result.Plan.Scenario.Name, null, answer.From?.Today)}: {sentences[0]}")
         {
             Facts = [.. sentences.Skip(1).Take(MostFacts)],
             Warnings = [Rooms.Caution],

@@ -42,13 +42,19 @@ public sealed record CompareQuestion
             CaseFolder.Check(place);
         }
 
-        var plan = Scenario.Open().Plan;
+        var opened = Scenario.Open();
+        var plan = opened.Plan;
         var variants = Scenario.OpenVariants(plan, Variants, Replan);
         var options = Play.Of(plan);
         var result = watch.Over(options.Seasons, progress => CompareRunner.Play(plan, variants.Plans, options, progress, watch.Cancel));
         if (place is null)
         {
-            return new CompareAnswer(result, null) { ScenarioFolder = Scenario.Directory, Replan = Replan };
+            return new CompareAnswer(result, null)
+            {
+                ScenarioFolder = Scenario.Directory,
+                From = opened.From,
+                Replan = Replan,
+            };
         }
 
         CaseFolder.Write(

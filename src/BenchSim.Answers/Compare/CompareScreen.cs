@@ -24,7 +24,7 @@ internal static class CompareScreen
         var others = best.Length - MostTold;
         var more = others > 0 ? $" {Numbers.Count(others, "other variant", "other variants")}: see the table." : "";
         var told = string.Join(' ', best.Take(MostTold).Select(variant => Sentence(variant, result.Seasons)));
-        return new FirstScreen($"{PlainText.Short(result.Base.Scenario.Name, 40)}: {told}{more}")
+        return new FirstScreen($"{FirstScreen.Subject(result.Base.Scenario.Name, null, answer.From?.Today)}: {told}{more}")
         {
             Facts = [.. Moved(result, best).Concat(best.Length > 1 ? [] : Others(best[0])).Take(MostFacts)],
             Next = answer.ScenarioFolder is { } folder ? Next(best[0], folder, answer.Replan) : null,

@@ -53,7 +53,7 @@ public sealed record DenseQuestion
             DenseFolder.Write(Out, result, watch.Cancel);
         }
 
-        return new DenseAnswer(result, Out) { ScenarioFolder = Scenario.Directory };
+        return new DenseAnswer(result, Out) { ScenarioFolder = Scenario.Directory, From = opened.From };
     }
 
     private string? CropOf(SeasonPlan plan)

@@ -14,7 +14,7 @@ internal static class DenseScreen
     public static FirstScreen Of(DenseAnswer answer)
     {
         var result = answer.Result;
-        return new FirstScreen($"{PlainText.Short(result.Base.Scenario.Name, 40)}: {Headline(result)}")
+        return new FirstScreen($"{FirstScreen.Subject(result.Base.Scenario.Name, null, answer.From?.Today)}: {Headline(result)}")
         {
             Facts = [.. Facts(result)],
             Warnings = result.Crops.IsEmpty

@@ -15,6 +15,7 @@ namespace BenchSim.Answers.Json;
 [JsonSerializable(typeof(LevelDocument))]
 [JsonSerializable(typeof(MendDocument))]
 [JsonSerializable(typeof(NewDocument))]
+[JsonSerializable(typeof(StartersDocument))]
 [JsonSerializable(typeof(PapersDocument))]
 [JsonSerializable(typeof(PartDocument))]
 [JsonSerializable(typeof(RefusalDocument))]

@@ -20,6 +20,7 @@ namespace BenchSim.Answers.Json;
 /// <param name="Warnings">Things to know about the plan that are no faults.</param>
 /// <param name="Report">Report folder; null where none was written.</param>
 /// <param name="Case">Case report; null where none was written.</param>
+/// <param name="Since">What has changed since an earlier report; null where none was named.</param>
 internal sealed record RunDocument(
     int Version,
     string Name,
@@ -34,7 +35,8 @@ internal sealed record RunDocument(
     ImmutableArray<string>? Bottlenecks,
     ImmutableArray<JsonFault> Warnings,
     string? Report,
-    string? Case
+    string? Case,
+    JsonSince? Since
 );
 
 /// <summary>A share of seasons that had to fit.</summary>

@@ -52,11 +52,11 @@ public sealed record LevelQuestion
         var result = watch.Over(Hundredths, progress => LevelRunner.Run(opened.Plan, options, leveller, progress, watch.Cancel));
         if (target is null || result.Levelled is null)
         {
-            return new LevelAnswer(result, null) { ScenarioFolder = Scenario.Directory };
+            return new LevelAnswer(result, null) { ScenarioFolder = Scenario.Directory, From = opened.From };
         }
 
         target.Write(result.Moves, watch.Cancel);
-        return new LevelAnswer(result, target.Shown) { ScenarioFolder = Scenario.Directory };
+        return new LevelAnswer(result, target.Shown) { ScenarioFolder = Scenario.Directory, From = opened.From };
     }
 
     private LevelledPlanFile? TargetOf(OpenedScenario opened)

@@ -12,7 +12,7 @@ internal static class LevelScreen
     public static FirstScreen Of(LevelAnswer answer)
     {
         var result = answer.Result;
-        return new FirstScreen($"{PlainText.Short(result.Plan.Scenario.Name, 40)}: {LevelWords.Verdict(result)}")
+        return new FirstScreen($"{FirstScreen.Subject(result.Plan.Scenario.Name, null, answer.From?.Today)}: {LevelWords.Verdict(result)}")
         {
             Facts = result.Moves.IsEmpty ? [] : [LevelWords.ByGrower(result)],
             Warnings = answer.File is { } file ? [$"The levelled plan is in {file}; your plan.csv is as it was."] : [],

@@ -85,6 +85,7 @@ public sealed record MendQuestion
         return new MendAnswer(result, text, file is not null && text is not null ? file.Shown : null)
         {
             Directory = Scenario.Directory,
+            From = opened.From,
             Variant = Write,
         };
     }

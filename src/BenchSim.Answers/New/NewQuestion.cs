@@ -46,14 +46,15 @@ public sealed record NewQuestion(string Directory)
 
     private void Write()
     {
-        var wasThere = System.IO.Directory.Exists(Directory);
+        var made = new Stack<string>();
         var written = new List<string>();
         try
         {
-            System.IO.Directory.CreateDirectory(Directory);
+            Make(Directory, made);
             foreach (var file in Files)
             {
                 var path = Path.Combine(Directory, file.Name);
+                Make(Path.GetDirectoryName(path)!, made);
                 using var stream = new FileStream(path, FileMode.CreateNew);
                 written.Add(path);
                 stream.Write(file.Bytes.AsSpan());
@@ -66,14 +67,24 @@ public sealed record NewQuestion(string Directory)
                 File.Delete(path);
             }
 
-            if (!wasThere && System.IO.Directory.Exists(Directory))
+            foreach (var folder in made.Where(System.IO.Directory.Exists))
             {
-                System.IO.Directory.Delete(Directory);
+                System.IO.Directory.Delete(folder);
             }
 
             throw new RefusedException(
                 $"The folder {PlainText.Quote(Directory)} could not be made, and nothing was left behind: {failure.Message}"
             );
+        }
+    }
+
+    // The last made is the first to go.
+    private static void Make(string folder, Stack<string> made)
+    {
+        if (!System.IO.Directory.Exists(folder))
+        {
+            System.IO.Directory.CreateDirectory(folder);
+            made.Push(folder);
         }
     }
 }

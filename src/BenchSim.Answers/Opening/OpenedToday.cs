@@ -71,19 +71,19 @@ public sealed record OpenedToday
     }
 
     /// <summary>
-    /// The plan, to be played from the day on; as it is where nothing is over and nothing is known: on the opening day, without a row and
-    /// a forecast.
+    /// The scenario, to be played from the day on; as it is where nothing is over and nothing is known: on the opening day, without a row
+    /// and a forecast.
     /// </summary>
-    public SeasonPlan Underway()
+    public OpenedScenario Underway()
     {
         var plan = Opened.Plan;
         var known = SeenDays.Of(plan.Scenario, Today);
-        return plan.Scenario.Log.IsEmpty && known.Days.IsEmpty
-            ? plan
-            : plan with
-            {
-                Scenario = plan.Scenario with { Known = known },
-                Past = LedgerPast.Of(plan, Ledger, Today),
-            };
+        if (plan.Scenario.Log.IsEmpty && known.Days.IsEmpty)
+        {
+            return Opened;
+        }
+
+        plan = plan with { Scenario = plan.Scenario with { Known = known }, Past = LedgerPast.Of(plan, Ledger, Today) };
+        return Opened with { Plan = plan, From = new PlayedFrom(Today, plan, Due) };
     }
 }

@@ -35,13 +35,18 @@ public abstract class ScenarioSource
         return new InMemory([.. files], [.. others], kept);
     }
 
+    /// <summary>The same scenario, under way: its seasons are played from a day on, the days before as its log has them.</summary>
+    /// <param name="today">The day; null for whole seasons.</param>
+    public ScenarioSource On(DateOnly? today) => today is { } day ? new Underway(this, day) : this;
+
     /// <summary>Name of the folder, without those above it; "scenario" for texts in memory.</summary>
     internal string FolderName() =>
         Directory is null ? "scenario" : Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(Directory)));
 
     /// <summary>Reads and plans the scenario.</summary>
     /// <exception cref="FaultsFoundException">It has faults.</exception>
-    public OpenedScenario Open()
+    /// <exception cref="RefusedException">It is under way, and its day is not of the season.</exception>
+    public virtual OpenedScenario Open()
     {
         var reading = Read(null);
         var scenario = reading.Scenario ?? throw new FaultsFoundException(reading.Faults);
@@ -69,7 +74,22 @@ public abstract class ScenarioSource
         }
 
         var variants = OpenVariants(opened.Plan, [variant]);
-        return opened with { Plan = variants.Plans[0].Plan, Inputs = variants.Inputs };
+        return opened with
+        {
+            Plan = variants.Plans[0].Plan,
+
+            // A variant is played by the log and the weather of its base, which are no files of its own.
+            Inputs = opened.From is null
+                ? variants.Inputs
+                :
+                [
+                    .. variants
+                        .Inputs.UnionBy(opened.Inputs, input => input.Name, StringComparer.Ordinal)
+                        .OrderBy(Name, StringComparer.Ordinal),
+                ],
+        };
+
+        static string Name(InputFile input) => input.Name;
     }
 
     /// <summary>Reads variants and plans them against the base.</summary>
@@ -146,6 +166,17 @@ public abstract class ScenarioSource
             variant is null ? ScenarioFolder.Read(directory) : ScenarioFolder.ReadVariant(directory, variant);
     }
 
+    private sealed class Underway(ScenarioSource whole, DateOnly today) : ScenarioSource
+    {
+        public override string? Directory => whole.Directory;
+
+        private protected override KeptOpenings? Kept => whole.Kept;
+
+        public override OpenedScenario Open() => OpenedToday.Of(whole, today).Underway();
+
+        private protected override FolderReading Read(string? variant) => whole.Read(variant);
+    }
+
     private sealed class InMemory(ImmutableArray<InputFile> files, ImmutableArray<string> others, KeptOpenings? kept) : ScenarioSource
     {
         private protected override KeptOpenings? Kept => kept;
@@ -159,7 +190,11 @@ public abstract class ScenarioSource
 /// <param name="Plan">The plan, with the warnings of both reading and planning.</param>
 /// <param name="Inputs">The files that were read.</param>
 /// <param name="OpenFlats">Open flats that a batch could be sown dense in, in order of id.</param>
-public sealed record OpenedScenario(SeasonPlan Plan, ImmutableArray<InputFile> Inputs, ImmutableArray<TrayType> OpenFlats);
+public sealed record OpenedScenario(SeasonPlan Plan, ImmutableArray<InputFile> Inputs, ImmutableArray<TrayType> OpenFlats)
+{
+    /// <summary>From what its seasons are played; null for whole ones.</summary>
+    public PlayedFrom? From { get; init; }
+}
 
 /// <summary>Variants of a scenario, read and planned against the base.</summary>
 /// <param name="Plans">Names and plans in the order asked for.</param>

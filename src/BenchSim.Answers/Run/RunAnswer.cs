@@ -21,8 +21,8 @@ namespace BenchSim.Answers.Run;
 /// <param name="Inputs">The files that were played.</param>
 public sealed record RunAnswer(StudyResult Result, ImmutableArray<InputFile> Inputs) : Answer
 {
-    /// <summary>How the benches stood on the day from which it was played; null for a play of the whole season.</summary>
-    public OpenedToday? Today { get; init; }
+    /// <summary>What has changed since an earlier report; null where none was named.</summary>
+    internal SinceReport? Since { get; init; }
 
     /// <summary>Share of seasons that had to fit, 0 to 1; null for no gate.</summary>
     public double? Required { get; init; }
@@ -56,45 +56,47 @@ public sealed record RunAnswer(StudyResult Result, ImmutableArray<InputFile> Inp
 
     private IEnumerable<ReportInput> ReportInputs => Inputs.Select(file => new ReportInput(file.Name, file.Bytes.AsMemory()));
 
+    private string? Note =>
+        From is null && Precision is null
+            ? null
+            : string.Join(
+                ' ',
+                [
+                    .. From is { } from ? UnderwayWords.Of(from) : [],
+                    .. Precision is { } precision ? [PrecisionWords.WhyItStopped(precision)] : Array.Empty<string>(),
+                ]
+            );
+
     /// <summary>Writes the report folder, where one is asked for.</summary>
     /// <param name="cancel">Stops it; nothing is left behind.</param>
     public void WriteReport(CancellationToken cancel)
     {
         if (Report is not null)
         {
-            ReportFolder.Write(
-                Report,
-                Result,
-                [.. ReportInputs],
-                Precision is { } precision ? PrecisionWords.WhyItStopped(precision) : null,
-                Case,
-                cancel
-            );
+            ReportFolder.Write(Report, Result, [.. ReportInputs], Note, Case, cancel);
         }
     }
 
     /// <inheritdoc />
     public override byte[] Json() =>
-        Today is { } today
-            ? AnswerContext.Write(UnderwayDocument.Of(Result.Plan, today.Today, today.Due, Document))
-            : AnswerContext.Write(Document);
-
-    private RunDocument Document =>
-        new(
-            Version: JsonDialect.Version,
-            Name: Result.Plan.Scenario.Name,
-            Variant: Result.Variant,
-            Seasons: Result.Seasons,
-            Seed: Result.Seed.ToString(CultureInfo.InvariantCulture),
-            Fits: JsonChance.Of(Result.Fits),
-            FitsWeatherCounted: JsonChance.Of(Result.FitsWeatherCounted),
-            Require: Required is { } required ? new JsonRequirement(required, !IsRequirementMissed) : null,
-            Precision: Precision is { } precision ? JsonPrecision.Of(precision) : null,
-            Verdict: JsonVerdict.Of(Verdict),
-            Bottlenecks: Result.Bottlenecks is { } bottlenecks ? BottleneckSentences.Of(bottlenecks) : null,
-            Warnings: JsonFault.Of(Result.Plan.Warnings),
-            Report: Report,
-            Case: CaseFile
+        AnswerContext.Write(
+            new RunDocument(
+                Version: JsonDialect.Version,
+                Name: Result.Plan.Scenario.Name,
+                Variant: Result.Variant,
+                Seasons: Result.Seasons,
+                Seed: Result.Seed.ToString(CultureInfo.InvariantCulture),
+                Fits: JsonChance.Of(Result.Fits),
+                FitsWeatherCounted: JsonChance.Of(Result.FitsWeatherCounted),
+                Require: Required is { } required ? new JsonRequirement(required, !IsRequirementMissed) : null,
+                Precision: Precision is { } precision ? JsonPrecision.Of(precision) : null,
+                Verdict: JsonVerdict.Of(Verdict),
+                Bottlenecks: Result.Bottlenecks is { } bottlenecks ? BottleneckSentences.Of(bottlenecks) : null,
+                Warnings: JsonFault.Of(Result.Plan.Warnings),
+                Report: Report,
+                Case: CaseFile,
+                Since: Since?.Document
+            )
         );
 
     /// <inheritdoc />

@@ -4,6 +4,7 @@ using BenchSim.Answers.Opening;
 using BenchSim.Answers.Words;
 using BenchSim.Report;
 using BenchSim.Report.Case;
+using BenchSim.Report.Words;
 using BenchSim.Study;
 using BenchSim.Study.Bottlenecks;
 using BenchSim.Study.Precision;
@@ -19,9 +20,6 @@ public sealed record RunQuestion
     /// <summary>Variant to play; null for the scenario as it is.</summary>
     public string? Variant { get; init; }
 
-    /// <summary>The day from which it is played, by the log; null for the whole season. Then no report is written.</summary>
-    public DateOnly? Today { get; init; }
-
     /// <summary>How it is played.</summary>
     public PlayWish Play { get; init; } = new();
 
@@ -34,7 +32,12 @@ public sealed record RunQuestion
     /// <summary>True when each space is also played with more room.</summary>
     public bool Bottlenecks { get; init; }
 
-    /// <summary>Report folder; null for the scenario folder's name with "-report", or "-VARIANT-report", beside it.</summary>
+    /// <summary>Folder of an earlier report, to say what has changed since; null for none.</summary>
+    public string? Since { get; init; }
+
+    /// <summary>
+    /// Report folder; null for the scenario folder's name with "-report", "-VARIANT-report" or "-DATE-report", beside it.
+    /// </summary>
     public string? Out { get; init; }
 
     /// <summary>True when no report is wanted.</summary>
@@ -49,16 +52,17 @@ public sealed record RunQuestion
     /// <summary>Plays the seasons. The report is written by the answer.</summary>
     /// <param name="watch">Watches the plays.</param>
     /// <exception cref="FaultsFoundException">The scenario or the variant has faults.</exception>
-    /// <exception cref="RefusedException">No report can stand where it should.</exception>
+    /// <exception cref="RefusedException">No report can stand where it should, or there is no earlier one.</exception>
     public RunAnswer Ask(PlayWatch watch)
     {
         ArgumentNullException.ThrowIfNull(watch);
-        var today = Today is { } day ? OpenedToday.Of(Scenario, day) : null;
-        var opened = today?.Opened ?? Scenario.OpenWith(Variant);
-        var plan = today?.Underway() ?? opened.Plan;
+        // Before anything is written: the new report may take its place.
+        var earlier = Since is { } folder ? EarlierReport.Read(folder) : null;
+        var opened = Scenario.OpenWith(Variant);
+        var plan = opened.Plan;
         var options = Play.Of(plan);
         BesideScenario.RefuseAround(Out, Scenario.Directory);
-        var place = ReportPlace(Scenario.Directory, Out, NoReport || today is not null, Variant);
+        var place = ReportPlace(Scenario.Directory, Out, NoReport, Variant, plan.Today);
         var precision = Precision is { } goal
             ? watch.Over(goal.Looks()[^1], progress =>
                 PrecisionRunner.Play(plan, goal, options.Seed, options.Threads, progress, watch.Cancel)
@@ -80,7 +84,8 @@ public sealed record RunQuestion
         return new RunAnswer(result, opened.Inputs)
         {
             ScenarioFolder = Scenario.Directory,
-            Today = plan.Past is null ? null : today,
+            From = opened.From,
+            Since = earlier is null ? null : new SinceReport(earlier, result, opened.Inputs),
             Required = Require,
             Precision = precision,
             Case = Case ? CaseStudy.OfRun(result, Paper, note) : null,
@@ -90,14 +95,15 @@ public sealed record RunQuestion
 
     /// <summary>Where the report goes, found to be free for it; null when none is wanted.</summary>
     /// <exception cref="RefusedException">The scenario folder is the root of a disk, so that nothing can stand beside it.</exception>
-    internal static string? ReportPlace(string? directory, string? asked, bool noReport, string? variant = null)
+    internal static string? ReportPlace(string? directory, string? asked, bool noReport, string? variant = null, DateOnly? today = null)
     {
         if (noReport)
         {
             return null;
         }
 
-        var place = asked ?? BesideScenario.Folder(directory, variant is null ? "-report" : $"-{variant}-report");
+        var of = (variant is null ? "" : $"-{variant}") + (today is { } day ? $"-{Dates.Iso(day)}" : "");
+        var place = asked ?? BesideScenario.Folder(directory, of + "-report");
         ReportFolder.Check(place);
         return place;
     }

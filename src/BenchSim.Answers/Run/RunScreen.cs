@@ -12,22 +12,20 @@ internal static class RunScreen
     public static FirstScreen Of(RunAnswer answer)
     {
         var (result, verdict) = (answer.Result, answer.Verdict);
-        var subject = FirstScreen.Subject(result.Plan.Scenario.Name, result.Variant);
-        var from = answer.Today is { } today ? $" from {Dates.Full(today.Today)} on" : "";
-        return new FirstScreen($"{subject}{from}: {verdict.Headline} {verdict.Chance}")
+        var subject = FirstScreen.Subject(result.Plan.Scenario.Name, result.Variant, answer.From?.Today);
+        return new FirstScreen($"{subject}: {verdict.Headline} {verdict.Chance}")
         {
             Facts =
             [
                 .. answer.Required is { } required ? [RunTelling.Asked(answer, required)] : Array.Empty<string>(),
-                .. UnderwayWords.Of(answer).Take(1),
+                .. answer.Since is { } since ? [SinceWords.Short(since)] : Array.Empty<string>(),
                 .. verdict.Decides,
-                .. UnderwayWords.Of(answer).Skip(1),
             ],
             Warnings = [.. Warnings(answer)],
             Next =
                 answer.ScenarioFolder is not { } directory ? null
-                : answer.Today is { } day
-                    ? NextStep.Of("See what stands where, and what is due", "check", directory, "--today", Dates.Iso(day.Today))
+                : answer.From is { } from
+                    ? NextStep.Of("See what stands where, and what is due", "check", directory, "--today", Dates.Iso(from.Today))
                 : Next(result, directory),
             Footnote = answer.Verdict.Spread,
         };

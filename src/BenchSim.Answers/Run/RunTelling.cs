@@ -16,9 +16,13 @@ internal static class RunTelling
             words.Point(sentence);
         }
 
-        foreach (var sentence in UnderwayWords.Of(answer))
+        if (answer.Since is { } since)
         {
-            words.Point(sentence);
+            words.Heading("What has changed:");
+            foreach (var sentence in SinceWords.Of(since))
+            {
+                words.Point(sentence);
+            }
         }
 
         if (result.Bottlenecks is { } bottlenecks)

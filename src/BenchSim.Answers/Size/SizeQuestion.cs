@@ -42,7 +42,8 @@ public sealed record SizeQuestion
             SizeFolder.Check(Out);
         }
 
-        var given = Scenario.Open().Plan;
+        var opened = Scenario.Open();
+        var given = opened.Plan;
         var plan = Variant is null ? given : Scenario.OpenVariants(given, [Variant]).Plans[0].Plan;
         var space = SpaceOf(plan.Scenario);
         var result = watch.Over(SizeRunner.ProgressParts, progress =>
@@ -56,6 +57,7 @@ public sealed record SizeQuestion
         return new SizeAnswer(result)
         {
             ScenarioFolder = Scenario.Directory,
+            From = opened.From,
             Variant = Variant,
             HasNewHouse = plan.Scenario.Houses.Length > given.Scenario.Houses.Length,
             Folder = Out,

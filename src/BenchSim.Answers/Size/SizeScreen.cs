@@ -16,7 +16,7 @@ internal static class SizeScreen
     {
         var result = answer.Result;
         var sentences = SizeSentences.Of(result);
-        return new FirstScreen($"{FirstScreen.Subject(result.Plan.Scenario.Name, answer.Variant)}: {sentences[0]}")
+        return new FirstScreen($"{FirstScreen.Subject(result.Plan.Scenario.Name, answer.Variant, answer.From?.Today)}: {sentences[0]}")
         {
             Facts = [.. sentences.Skip(1).Take(2)],
             Warnings = [Rooms.Caution],

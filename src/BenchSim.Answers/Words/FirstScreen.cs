@@ -28,13 +28,16 @@ public sealed record FirstScreen(string Headline)
     /// <summary>Where something was written, on a line of its own that is never broken; null for nothing.</summary>
     public string? Written { get; init; }
 
-    /// <summary>What a headline speaks of, to stand before a colon: the name of the site and, where one was played, the variant.</summary>
-    internal static string Subject(string name, string? variant)
+    /// <summary>
+    /// What a headline speaks of, to stand before a colon: the name of the site and, where one was played, the variant and the day from
+    /// which on.
+    /// </summary>
+    internal static string Subject(string name, string? variant, DateOnly? from = null)
     {
         const int LongestName = 40;
         const int LongestVariant = 24;
         var with = variant is null ? "" : $" with {PlainText.Quote(PlainText.Short(variant, LongestVariant))}";
-        return $"{PlainText.Short(name, LongestName)}{with}";
+        return $"{PlainText.Short(name, LongestName)}{with}{(from is { } day ? $" from {Dates.Full(day)} on" : "")}";
     }
 }
 

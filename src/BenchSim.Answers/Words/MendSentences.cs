@@ -13,7 +13,7 @@ internal static class MendSentences
     /// <summary>The answer, in at most five lines.</summary>
     public static string Headline(MendResult result)
     {
-        var name = PlainText.Short(result.Plan.Scenario.Name, 40);
+        var name = FirstScreen.Subject(result.Plan.Scenario.Name, null, result.Plan.Today);
         var goal = ChanceWords.Setting(result.Options.Goal);
         var now = $"{Fits(result.Before)} of {Numbers.Count(result.Options.Seasons, "season", "seasons")}";
         if (result.IsMetBefore)

@@ -8,11 +8,17 @@ namespace BenchSim.Cli.Commands;
 /// <summary><c>bottlenecks DIR</c>: gives each space more room in turn, on the same luck, and says what that saves.</summary>
 internal static class BottlenecksCommand
 {
-    public static readonly string[] Examples = ["benchsim bottlenecks spring", "benchsim bottlenecks spring --seasons 2000 --json"];
+    public static readonly string[] Examples =
+    [
+        "benchsim bottlenecks spring",
+        "benchsim bottlenecks spring --seasons 2000 --json",
+        "benchsim bottlenecks spring --today 2027-04-20",
+    ];
 
     public static Command Make(Desk desk)
     {
         var folder = CommonOptions.Folder("Scenario folder: site.toml and plan.csv.");
+        var today = DayOptions.Underway();
         var play = new PlayOptions();
         var output = new OutputOptions("the answer");
         var command = new Command(
@@ -22,14 +28,17 @@ internal static class BottlenecksCommand
         )
         {
             folder,
+            today,
         };
         play.AddTo(command);
         output.AddTo(command);
         command.SetAction(parsed =>
             desk.Give(
-                new BottleneckQuestion { Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)), Play = play.Of(parsed) }.Ask(
-                    desk.Watch
-                ),
+                new BottleneckQuestion
+                {
+                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)).On(parsed.GetValue(today)),
+                    Play = play.Of(parsed),
+                }.Ask(desk.Watch),
                 output.Of(parsed)
             )
         );

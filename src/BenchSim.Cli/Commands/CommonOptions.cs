@@ -63,6 +63,34 @@ internal static class CommonOptions
             },
         };
 
+    /// <summary>An option that takes one of a few words, whatever their case.</summary>
+    public static Option<T> OneOf<T>(string name, IReadOnlyList<T> all, Func<T, string> word, T otherwise, string what) =>
+        new(name)
+        {
+            HelpName = string.Join('|', all.Select(word)),
+            Description = what,
+            DefaultValueFactory = _ => otherwise,
+            CustomParser = result =>
+            {
+                if (result.Tokens.Count == 0)
+                {
+                    return otherwise;
+                }
+
+                var text = result.Tokens[0].Value;
+                foreach (var each in all)
+                {
+                    if (string.Equals(text, word(each), StringComparison.OrdinalIgnoreCase))
+                    {
+                        return each;
+                    }
+                }
+
+                result.AddError($"{name} {PlainText.Quote(text)} cannot be used; write {string.Join(" or ", all.Select(word))}.");
+                return otherwise;
+            },
+        };
+
     public static Option<string?> Text(string name, string helpName, string what)
     {
         var option = new Option<string?>(name) { HelpName = helpName, Description = what };

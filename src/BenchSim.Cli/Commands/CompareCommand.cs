@@ -16,6 +16,7 @@ internal static class CompareCommand
         "benchsim compare spring --with more-mats second-house --seasons 2000",
         "benchsim compare spring --with cooler-house --replan",
         "benchsim compare spring --with second-house --case",
+        "benchsim compare spring --with second-house --today 2027-04-20",
     ];
 
     public static Command Make(Desk desk)
@@ -41,6 +42,7 @@ internal static class CompareCommand
                 "Plan the variants anew: sow dates that are worked out from a set-out date may move with what a variant changes; "
                 + "the set-out dates stay.",
         };
+        var today = DayOptions.Underway();
         var play = new PlayOptions();
         var cases = new CaseOptions(
             "Also write a case report of the variant for a grant or an investment, case.pdf, into a folder with the files played."
@@ -59,6 +61,7 @@ internal static class CompareCommand
             folder,
             with,
             replan,
+            today,
             play.Seasons,
             play.Seed,
             play.Threads,
@@ -67,6 +70,7 @@ internal static class CompareCommand
         output.AddTo(command);
         cases.AddTo(command);
         command.Validators.Add(result => cases.RefuseWithout(result, place));
+        command.Validators.Add(result => DayOptions.RefuseBeside(result, today, cases.All));
         command.Validators.Add(result =>
         {
             if (cases.IsAsked(result) && result.GetResult(with)?.Tokens.Count > 1)
@@ -81,7 +85,7 @@ internal static class CompareCommand
             desk.Give(
                 new CompareQuestion
                 {
-                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)),
+                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)).On(parsed.GetValue(today)),
                     Variants = [.. parsed.GetRequiredValue(with).Distinct(StringComparer.Ordinal)],
                     Replan = parsed.GetValue(replan),
                     Play = play.Of(parsed),

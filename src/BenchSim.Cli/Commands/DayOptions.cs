@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using System.Globalization;
 using BenchSim.Report.Words;
 
@@ -27,7 +28,20 @@ internal static class DayOptions
                 result.Tokens.Count == 0 ? DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime) : Read("--today", result),
         };
 
-    private static DateOnly? Read(string name, System.CommandLine.Parsing.ArgumentResult result)
+    /// <summary>The day from which seasons are played; without a date that of the calendar.</summary>
+    public static Option<DateOnly?> Underway() =>
+        Today("Play from that day on, the days before as log.csv has them; without a date, from today.");
+
+    /// <summary>Refuses options that do not go with a day.</summary>
+    public static void RefuseBeside(CommandResult result, Option today, IEnumerable<Option> others)
+    {
+        foreach (var option in others.Where(option => result.IsGiven(today) && result.IsGiven(option)))
+        {
+            result.AddError($"{option.Name} does not go with --today yet; leave one of the two out.");
+        }
+    }
+
+    private static DateOnly? Read(string name, ArgumentResult result)
     {
         var text = result.Tokens[0].Value;
         if (

@@ -14,6 +14,7 @@ internal static class DenseCommand
     [
         "benchsim dense spring",
         "benchsim dense spring --crop tomato --seeds-per-flat 200 --out tomato-dense",
+        "benchsim dense spring --today 2027-04-20",
     ];
 
     public static Command Make(Desk desk)
@@ -32,6 +33,7 @@ internal static class DenseCommand
             DenseBreakEven.MostSeeds,
             "Seeds a flat. Default: what the plan says of sowings it pots up, and the flat of the others."
         );
+        var today = DayOptions.Underway();
         var play = new PlayOptions("Seasons to play of each way.");
         var place = CommonOptions.Text("--out", "DIR", "Folder for a chart and tables. Default: none is written.");
         var output = new OutputOptions("the differences");
@@ -45,6 +47,7 @@ internal static class DenseCommand
             crop,
             flat,
             density,
+            today,
             play.Seasons,
             play.Seed,
             play.Threads,
@@ -55,7 +58,7 @@ internal static class DenseCommand
             desk.Give(
                 new DenseQuestion
                 {
-                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)),
+                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)).On(parsed.GetValue(today)),
                     Crop = parsed.GetValue(crop),
                     Flat = parsed.GetValue(flat),
                     SeedsPerFlat = parsed.GetValue(density),

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BenchSim.Answers.Asking;
 using BenchSim.Answers.Level;
 using BenchSim.Answers.Opening;
 using BenchSim.Cli.Terminal;
@@ -14,7 +15,12 @@ internal static class LevelCommand
         "benchsim level spring",
         "benchsim level spring --write",
         "benchsim level spring --fill 90% --out spring/plan-level-90.csv",
+        "benchsim level spring --today 2027-04-20",
     ];
+
+    private const string NoSolver =
+        "The solver that this command needs was left out of this program. The downloaded archive has it in its folder \"solver\": "
+        + "keep that beside the program.";
 
     public static Command Make(Desk desk)
     {
@@ -24,6 +30,7 @@ internal static class LevelCommand
             Description = "Write the levelled plan to plan-levelled.csv in the scenario folder. Without it nothing is written.",
         };
         var to = CommonOptions.Text("--out", "FILE", "Write the levelled plan to this file.");
+        var today = DayOptions.Underway();
         var play = new PlayOptions("Seasons in which both plans are played.");
         var fill = CommonOptions.Share(
             "--fill",
@@ -48,6 +55,7 @@ internal static class LevelCommand
             folder,
             write,
             to,
+            today,
             play.Seasons,
             play.Seed,
             play.Threads,
@@ -58,12 +66,12 @@ internal static class LevelCommand
             desk.Give(
                 new LevelQuestion
                 {
-                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)),
+                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)).On(parsed.GetValue(today)),
                     Play = play.Of(parsed),
                     Fill = parsed.GetValue(fill) ?? 1,
                     Write = parsed.GetValue(write),
                     Out = parsed.GetValue(to),
-                }.Ask(new Leveller(), desk.Watch),
+                }.Ask(Leveller.IfHere ?? throw new RefusedException(NoSolver), desk.Watch),
                 output.Of(parsed)
             )
         );

@@ -16,6 +16,7 @@ internal static class MendCommand
         "benchsim mend spring",
         "benchsim mend spring --goal 95% --all",
         "benchsim mend spring --write mended",
+        "benchsim mend spring --today 2027-04-20",
     ];
 
     public static Command Make(Desk desk)
@@ -36,6 +37,7 @@ internal static class MendCommand
         {
             Description = "Count days on which only the weather kept trays as late too, which the rules of the site leave out.",
         };
+        var today = DayOptions.Underway();
         var play = new PlayOptions("Seasons in which what was found is played.");
         var output = new OutputOptions("the changes and what they gain");
         var command = new Command(
@@ -47,6 +49,7 @@ internal static class MendCommand
             goal,
             weather,
             write,
+            today,
         };
         play.AddTo(command);
         output.AddTo(command);
@@ -54,12 +57,12 @@ internal static class MendCommand
             desk.Give(
                 new MendQuestion
                 {
-                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)),
+                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)).On(parsed.GetValue(today)),
                     Goal = parsed.GetValue(goal) ?? UsualGoal,
                     CountsWeather = parsed.GetValue(weather),
                     Write = parsed.GetValue(write),
                     Play = play.Of(parsed),
-                }.Ask(new Leveller(), desk.Watch),
+                }.Ask(Leveller.IfHere, desk.Watch),
                 output.Of(parsed)
             )
         );

@@ -20,6 +20,7 @@ internal static class OpenCommand
             Arity = ArgumentArity.ZeroOrOne,
         };
         var port = CommonOptions.Whole("--port", "N", 1, MostPort, "Port to listen on. Default: one that is free.");
+        var show = new Option<bool>("--show") { Description = "Open the page in your browser at once." };
         var command = new Command(
             "open",
             "Opens the workbench: a page in your browser on which the answer moves with every change. "
@@ -28,24 +29,30 @@ internal static class OpenCommand
         {
             folder,
             port,
+            show,
         };
-        command.SetAction(parsed => Open(desk, parsed.GetValue(folder), parsed.GetValue(port) ?? 0));
+        command.SetAction(parsed => Open(desk, parsed.GetValue(folder), parsed.GetValue(port) ?? 0, parsed.GetValue(show)));
         return command;
     }
 
     // Its own method: the web server's assemblies are loaded when it is entered, and by no other command.
-    private static int Open(Desk desk, string? folder, int port)
+    private static int Open(Desk desk, string? folder, int port, bool show)
     {
-        OpenAsync(desk, folder, port).GetAwaiter().GetResult();
+        OpenAsync(desk, folder, port, show).GetAwaiter().GetResult();
         return ExitCode.Done;
     }
 
-    private static async Task OpenAsync(Desk desk, string? folder, int port)
+    private static async Task OpenAsync(Desk desk, string? folder, int port, bool show)
     {
-        await using var workbench = await OpenWorkbench.StartAsync(folder, port, desk.Cancel, new Leveller());
+        await using var workbench = await OpenWorkbench.StartAsync(folder, port, desk.Cancel, Leveller.IfHere);
         desk.Say("The workbench is open. Its address, good for one use, on this computer alone:");
         desk.Say(workbench.Address);
         desk.Output.Flush();
+        if (show && !DoubleClick.Show(workbench.Address))
+        {
+            desk.Complain("No browser could be called: type the address into one.");
+        }
+
         await Task.Delay(Timeout.Infinite, desk.Cancel).ContinueWith(_ => { }, TaskScheduler.Default);
         desk.Say("Closed. What you changed is kept in the folder.");
     }

@@ -19,6 +19,7 @@ internal static class RunCommand
         "benchsim run spring --with longer-table",
         "benchsim run spring --case",
         "benchsim run spring --today 2027-04-20",
+        "benchsim run spring --today 2027-04-27 --since spring-2027-04-20-report",
         "benchsim run spring --season 17 --batch broccoli-2",
     ];
 
@@ -29,13 +30,12 @@ internal static class RunCommand
             "--out",
             "DIR",
             "Report folder, or with --shard the file of the part. Default: the scenario folder's name with \"-report\", "
-                + "\"-VARIANT-report\" or \".K-of-N.part\", beside it."
+                + "\"-VARIANT-report\", \"-DATE-report\" or \".K-of-N.part\", beside it."
         );
         var play = new PlayOptions("Seasons to play.");
-        var today = DayOptions.Today(
-            "Play from that day on, the days before as log.csv has them; without a date, from today. Writes no report folder."
-        );
+        var today = DayOptions.Underway();
         var with = CommonOptions.Text("--with", "VARIANT", "The variant to play, variants/VARIANT.toml, in place of the plan as it is.");
+        var since = CommonOptions.Text("--since", "REPORT", "The folder of an earlier report: also say what has changed since.");
         var require = CommonOptions.Share("--require", "P", "Share of seasons that must fit, such as 0.9; exit code 1 when fewer do.");
         var season = CommonOptions.Whole(
             "--season",
@@ -60,6 +60,7 @@ internal static class RunCommand
             folder,
             with,
             today,
+            since,
             place,
             play.Seasons,
             play.Seed,
@@ -75,18 +76,22 @@ internal static class RunCommand
         precision.AddTo(command);
         cases.AddTo(command);
         command.Validators.Add(result =>
-            RefuseContradictions(result, season, batch, noReport, [place, play.Threads, require, bottlenecks, .. cases.All])
+            RefuseContradictions(result, season, batch, noReport, [place, since, play.Threads, require, bottlenecks, .. cases.All])
         );
-        command.Validators.Add(result => RefuseToday(result, today, [with, place, season, batch, shard, .. cases.All]));
+        command.Validators.Add(result => DayOptions.RefuseBeside(result, today, [season, batch, shard, .. cases.All]));
         command.Validators.Add(result => cases.RefuseWithout(result));
         command.Validators.Add(result => RefuseVariant(result, with, cases, shard));
         command.Validators.Add(result =>
-            PartOptions.RefuseContradictions(result, shard, [season, batch, require, noReport, bottlenecks, .. precision.All, .. cases.All])
+            PartOptions.RefuseContradictions(
+                result,
+                shard,
+                [season, batch, since, require, noReport, bottlenecks, .. precision.All, .. cases.All]
+            )
         );
         command.Validators.Add(result => precision.RefuseContradictions(result, [play.Seasons, season, batch]));
         command.SetAction(parsed =>
         {
-            var scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder));
+            var scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)).On(parsed.GetValue(today));
             var form = output.Of(parsed);
             if (parsed.GetValue(season) is { } number && parsed.GetValue(batch) is { } id)
             {
@@ -117,9 +122,9 @@ internal static class RunCommand
             {
                 Scenario = scenario,
                 Variant = parsed.GetValue(with),
-                Today = parsed.GetValue(today),
                 Play = play.Of(parsed),
                 Precision = precision.GoalOf(parsed),
+                Since = parsed.GetValue(since),
                 Require = parsed.GetValue(require),
                 Bottlenecks = parsed.GetValue(bottlenecks),
                 Out = parsed.GetValue(place),
@@ -130,14 +135,6 @@ internal static class RunCommand
             return Give(desk, run.Ask(desk.Watch), form);
         });
         return command;
-    }
-
-    private static void RefuseToday(CommandResult result, Option today, IEnumerable<Option> others)
-    {
-        foreach (var option in others.Where(option => result.IsGiven(today) && result.IsGiven(option)))
-        {
-            result.AddError($"{option.Name} does not go with --today yet; leave one of the two out.");
-        }
     }
 
     private static void RefuseVariant(CommandResult result, Option with, CaseOptions cases, Option shard)

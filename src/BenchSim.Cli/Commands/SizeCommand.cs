@@ -17,6 +17,7 @@ internal static class SizeCommand
         "benchsim size spring --space table",
         "benchsim size spring --space second-bench --with second-house --goal 95%",
         "benchsim size spring --space mats --every --out mats-size",
+        "benchsim size spring --space table --today 2027-04-20",
     ];
 
     public static Command Make(Desk desk)
@@ -39,6 +40,7 @@ internal static class SizeCommand
         );
         Option<bool> every = new("--every") { Description = "Play every number of places, not only those that the search needs." };
         var place = CommonOptions.Text("--out", "DIR", "Write the curve there, as a table and a chart.");
+        var today = DayOptions.Underway();
         var play = new PlayOptions();
         var output = new OutputOptions("the answer and the curve");
         var command = new Command(
@@ -54,6 +56,7 @@ internal static class SizeCommand
             confidence,
             every,
             place,
+            today,
         };
         play.AddTo(command);
         output.AddTo(command);
@@ -61,7 +64,7 @@ internal static class SizeCommand
             desk.Give(
                 new SizeQuestion
                 {
-                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)),
+                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)).On(parsed.GetValue(today)),
                     Space = parsed.GetRequiredValue(space)!,
                     Variant = parsed.GetValue(with),
                     Goal = new SizeGoal

@@ -23,9 +23,9 @@ internal sealed record Desk(TextWriter Output, TextWriter Error, bool IsTerminal
     {
         if (form == AnswerForm.Json)
         {
-            Say(answer.Json());
+            Say(answer.Document());
         }
-        else if (answer.Screen is not { } first)
+        else if (answer.Front is not { } first)
         {
             Print(output => Painter.Paint(answer.Words, output));
         }

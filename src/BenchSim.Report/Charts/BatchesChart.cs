@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Report.Words;
+using BenchSim.Season.Inputs;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Charts;
@@ -22,17 +23,21 @@ internal static class BatchesChart
         new(Looks.HeldByWeather, "days held by the weather, mean") { OnPage = "so many days a tray was held by the weather alone, mean" },
     ];
 
+    /// <summary>What the looks mean on the chart of a plan.</summary>
+    public static ImmutableArray<KeyEntry> KeyOf(SeasonPlan plan) => plan.Today is null ? Key : Key.Add(TodayMark.Key(plan));
+
     /// <summary>The chart of some batches.</summary>
     /// <param name="growers">The batches by grower.</param>
     /// <param name="result">The result they belong to.</param>
     public static Chart Of(IEnumerable<(string Grower, BatchBar[] Bars)> growers, StudyResult result) =>
         new()
         {
-            Title = "Batches: median dates of " + Numbers.Count(result.Seasons, "season", "seasons"),
+            Title = "Batches: median dates of " + Numbers.Count(result.Seasons, "season", "seasons") + TodayMark.Title(result.Plan),
             Label = "Batches by grower: median dates on mats, benches and hardening table, and the wanted set-out date",
             Table = Table,
             Across = ChartAxis.OfDates(new Dates(result.Plan)),
-            Key = Key,
+            Key = KeyOf(result.Plan),
+            Marks = [.. TodayMark.Of(result.Plan)],
             Groups = [.. growers.Select(grower => new RowGroup(PlainText.Short(grower.Grower, 60), [.. grower.Bars.Select(Row)]))],
         };
 

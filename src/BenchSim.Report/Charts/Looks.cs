@@ -11,6 +11,9 @@ internal static class Looks
     public static readonly Look Wanted = new("wanted", Palette.Wanted) { IsDashed = true, Layer = 2 };
     public static readonly Look Held = new("held", Palette.Held) { Layer = 3 };
 
+    // Where what was ends and what may come begins.
+    public static readonly Look FromToday = new("equal", Palette.Ink) { IsDashed = true, Layer = 4 };
+
     // The way of a batch.
     public static readonly Look Mat = new("mat", Palette.Mat) { IsFilled = true };
     public static readonly Look Bench = new("bench", Palette.Bench) { IsFilled = true };

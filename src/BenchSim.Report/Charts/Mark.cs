@@ -11,8 +11,11 @@ internal abstract record Mark;
 internal sealed record LineMark(Look Look, ImmutableArray<(double X, double Y)> Points) : Mark
 {
     /// <summary>Steps: a number holds for the whole of its day.</summary>
-    public static LineMark OfDays(Look look, int days, Func<int, int> value) =>
-        new(look, [.. Enumerable.Range(0, days).SelectMany(day => new (double, double)[] { (day, value(day)), (day + 1, value(day)) })]);
+    public static LineMark OfDays(Look look, Range days, Func<int, int> value) =>
+        new(look, [.. Each(days).SelectMany(day => new (double, double)[] { (day, value(day)), (day + 1, value(day)) })]);
+
+    /// <summary>Days, both ends counted from the first of the play.</summary>
+    internal static IEnumerable<int> Each(Range days) => Enumerable.Range(days.Start.Value, days.End.Value - days.Start.Value);
 }
 
 /// <summary>All between two lines.</summary>
@@ -21,12 +24,12 @@ internal sealed record LineMark(Look Look, ImmutableArray<(double X, double Y)> 
 internal sealed record BandMark(Look Look, ImmutableArray<(double X, double Low, double High)> Points) : Mark
 {
     /// <summary>Steps, as of <see cref="LineMark.OfDays"/>.</summary>
-    public static BandMark OfDays(Look look, int days, Func<int, int> low, Func<int, int> high) =>
+    public static BandMark OfDays(Look look, Range days, Func<int, int> low, Func<int, int> high) =>
         new(
             look,
             [
-                .. Enumerable
-                    .Range(0, days)
+                .. LineMark
+                    .Each(days)
                     .SelectMany(day => new (double, double, double)[] { (day, low(day), high(day)), (day + 1, low(day), high(day)) }),
             ]
         );

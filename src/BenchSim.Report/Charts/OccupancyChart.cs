@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Report.Words;
+using BenchSim.Season.Inputs;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Charts;
@@ -27,29 +28,35 @@ internal static class OccupancyChart
         },
     ];
 
-    /// <summary>The chart of a space.</summary>
+    /// <summary>What the looks mean on the charts of a plan.</summary>
+    public static ImmutableArray<KeyEntry> KeyOf(SeasonPlan plan) => plan.Today is null ? Key : Key.Add(TodayMark.Key(plan));
+
+    /// <summary>The chart of a space. Of a season under way, what was is a line, and what may come a band.</summary>
     /// <param name="space">The space.</param>
     /// <param name="result">The result it belongs to.</param>
     public static Chart Of(SpaceResult space, StudyResult result)
     {
         var dates = new Dates(result.Plan);
-        var days = dates.Days;
+        var (all, come) = (..dates.Days, (result.Plan.Past?.Today ?? 0)..dates.Days);
         return new Chart
         {
-            Title = $"{PlainText.Short(space.Space.Name, 60)}: places by day, {Numbers.Count(result.Seasons, "season", "seasons")}",
+            Title =
+                $"{PlainText.Short(space.Space.Name, 60)}: places by day, {Numbers.Count(result.Seasons, "season", "seasons")}"
+                + TodayMark.Title(result.Plan),
             Label = $"Places by day: {PlainText.Short(space.Space.Name, 60)}",
             Table = Table,
             Across = ChartAxis.OfDates(dates),
             Up = Up(dates, space),
-            Key = Key,
+            Key = KeyOf(result.Plan),
 
             // What is held lies over the places there are, so that it is seen where the space is full.
             Marks =
             [
-                BandMark.OfDays(Looks.HeldBand, days, day => space.Held[day].P10, day => space.Held[day].P90),
-                LineMark.OfDays(Looks.Places, days, day => space.Places[day]),
-                LineMark.OfDays(Looks.Wanted, days, day => space.Wanted[day].P50),
-                LineMark.OfDays(Looks.Held, days, day => space.Held[day].P50),
+                BandMark.OfDays(Looks.HeldBand, come, day => space.Held[day].P10, day => space.Held[day].P90),
+                LineMark.OfDays(Looks.Places, all, day => space.Places[day]),
+                LineMark.OfDays(Looks.Wanted, come, day => space.Wanted[day].P50),
+                LineMark.OfDays(Looks.Held, all, day => space.Held[day].P50),
+                .. TodayMark.Of(result.Plan),
             ],
         };
     }

@@ -18,7 +18,7 @@ internal static class BatchesSection
         }
 
         html.Add($"</figcaption>\n");
-        SvgPainter.Key(html, BatchesChart.Key);
+        SvgPainter.Key(html, BatchesChart.KeyOf(result.Plan));
         Charts(html, result);
         Table(html, result, dates);
         html.Add($"</figure>\n");

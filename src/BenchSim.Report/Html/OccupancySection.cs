@@ -13,7 +13,7 @@ internal static class OccupancySection
     public static void Write(HtmlText html, StudyResult result, Dates dates)
     {
         html.Add($"<section id=\"spaces\" aria-labelledby=\"spaces-title\"><h2 id=\"spaces-title\">Each space, day by day</h2>\n");
-        SvgPainter.Key(html, OccupancyChart.Key);
+        SvgPainter.Key(html, OccupancyChart.KeyOf(result.Plan));
         foreach (var space in result.Spaces)
         {
             Space(html, space, result, dates);

@@ -22,6 +22,12 @@ internal static class VerdictSection
             html.Add($"<p class=\"question\">Played with the variant {HtmlText.Name(variant, 120)}, not as the plan stands.</p>");
         }
 
+        if (result.Plan.Today is { } today)
+        {
+            html.Add($"<p class=\"question\">Made for {Dates.Full(today)}: the days before are as they were, by the log; from that ");
+            html.Add($"day on {Numbers.Count(result.Seasons, "season", "seasons")} may come.</p>");
+        }
+
         html.Add($"<p class=\"span\">");
         html.Add($"{Dates.Full(result.Plan.FirstDay)} to {Dates.Full(result.Plan.LastDay)} · ");
         html.Add($"{Numbers.Count(result.Batches.Length, "batch", "batches")} · {Numbers.Count(result.PlantsWanted, "plant", "plants")} ");

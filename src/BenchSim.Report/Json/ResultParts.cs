@@ -13,6 +13,9 @@ namespace BenchSim.Report.Json;
 /// <param name="Variant">Variant that was played, whose file is among the inputs; null for the folder as it is.</param>
 /// <param name="Question">The user's question; may be empty.</param>
 /// <param name="FirstDay">First day of the play.</param>
+/// <param name="Today">
+/// The day for which it was made: the first that is played, those before it are as the log has them; null for a play of the whole season.
+/// </param>
 /// <param name="Closes">Last day for which a batch may be wanted.</param>
 /// <param name="LastDay">Last day of the play.</param>
 /// <param name="Days">Days of the play.</param>
@@ -24,6 +27,7 @@ internal sealed record JsonScenario(
     string? Variant,
     string Question,
     DateOnly FirstDay,
+    DateOnly? Today,
     DateOnly Closes,
     DateOnly LastDay,
     int Days,
@@ -41,6 +45,7 @@ internal sealed record JsonScenario(
             variant,
             scenario.Question,
             plan.FirstDay,
+            plan.Today,
             scenario.Window.Closes,
             plan.LastDay,
             plan.Days,

@@ -21,6 +21,10 @@ public sealed class AirHours
 
     private readonly HouseAir? _house;
 
+    // The house as it was on the days before another.
+    private readonly AirHours? _was;
+    private readonly int _wasUntil;
+
     // The same house unheated, its vents never open.
     private readonly AirHours? _shut;
     private readonly HouseSun _sun;
@@ -39,10 +43,15 @@ public sealed class AirHours
             return;
         }
 
+        if (under.Was is { } was)
+        {
+            (_was, _wasUntil) = (new AirHours(was.Air), was.Until);
+        }
+
         _ventC = under.VentC;
         _shut = double.IsPositiveInfinity(_ventC)
             ? null
-            : new AirHours(under with { NightC = null, DayC = null, VentC = double.PositiveInfinity });
+            : new AirHours(under with { NightC = null, DayC = null, VentC = double.PositiveInfinity, Was = null });
         (_isSunny, _sun) = (under.Sun is not null, under.Sun ?? default);
         for (var hour = 0; hour < HourlyClimate.Hours; hour++)
         {
@@ -59,6 +68,12 @@ public sealed class AirHours
     /// <param name="airC">Filled; 24 long.</param>
     public void FillDay(Outdoors outdoors, int day, Span<double> airC)
     {
+        if (day < _wasUntil)
+        {
+            _was!.FillDay(outdoors, day, airC);
+            return;
+        }
+
         var (tmin, tmax) = (outdoors.TminC[day + 1], outdoors.TmaxC[day + 1]);
         var (middle, half) = (Vector512.Create((tmax + tmin) / 2), Vector512.Create((tmax - tmin) / 2));
         var back = _isSunny ? (Before: BackK(outdoors, day - 1), After: BackK(outdoors, day)) : default;
@@ -89,6 +104,11 @@ public sealed class AirHours
     /// <param name="day">Day, 0 or later.</param>
     internal DayInHouse Look(Outdoors outdoors, int day)
     {
+        if (day < _wasUntil)
+        {
+            return _was!.Look(outdoors, day);
+        }
+
         Span<double> shut = stackalloc double[HourlyClimate.Hours];
         Span<double> air = stackalloc double[HourlyClimate.Hours];
         _shut!.FillDay(outdoors, day, shut);
@@ -129,12 +149,20 @@ public sealed class AirHours
 
             Put(lowest, nightsC[day..]);
         }
+
+        _was?.FillNights(outdoors, nightsC[..Math.Min(_wasUntil, nightsC.Length)]);
     }
 
     /// <summary>Kelvin-hours the heater must make up, by day; 0 in an unheated house and outdoors.</summary>
     /// <param name="outdoors">The days outdoors.</param>
     /// <param name="kelvinHours">Filled, day 0 first.</param>
     public void FillHeating(Outdoors outdoors, Span<double> kelvinHours)
+    {
+        FillOwnHeating(outdoors, kelvinHours);
+        _was?.FillHeating(outdoors, kelvinHours[..Math.Min(_wasUntil, kelvinHours.Length)]);
+    }
+
+    private void FillOwnHeating(Outdoors outdoors, Span<double> kelvinHours)
     {
         if (_house is not { NightC: not null })
         {

@@ -27,14 +27,16 @@ internal sealed class ClimateLayout
             .Houses.Select((house, index) => (house.Id, Air: index + 1))
             .ToDictionary(pair => pair.Id, pair => pair.Air, StringComparer.Ordinal);
         var airs = scenario.Houses.Length + 1;
-        ImmutableArray<double> mats =
+        ImmutableArray<MatSetting> mats =
         [
-            .. scenario.Spaces.Where(space => space.MatC.HasValue).Select(space => space.MatC!.Value).Distinct().Order(),
+            .. scenario.Spaces.Where(space => space.MatC.HasValue).Select(MatSetting.Of).Distinct().OrderBy(mat => mat.SetC),
         ];
         _airOfSpace = [.. scenario.Spaces.Select(space => space.HouseId is { } id ? houses[id] : 0)];
         _mediumOfSpace =
         [
-            .. scenario.Spaces.Select((space, index) => space.MatC is { } set ? airs + mats.IndexOf(set) : _airOfSpace[index]),
+            .. scenario.Spaces.Select(
+                (space, index) => space.MatC is not null ? airs + mats.IndexOf(MatSetting.Of(space)) : _airOfSpace[index]
+            ),
         ];
         ImmutableArray<HeatLaw> emergences = [.. scenario.Crops.Select(EmergenceOf).Distinct()];
         ImmutableArray<HeatLaw> growths = [.. scenario.Crops.Select(GrowthOf).Distinct()];
@@ -45,7 +47,7 @@ internal sealed class ClimateLayout
         (bool IsMat, int Number)[] media =
         [
             .. _numberOfAir.Select(number => (false, number)),
-            .. mats.Select(matC => (true, slots.MatOf(matC))),
+            .. mats.Select(mat => (true, slots.MatOf(mat))),
         ];
         _warmthSlots = [.. media.Select(medium => slots.Of(new HeatSlot(HeatLaw.Warmth, medium.IsMat, medium.Number)))];
         _emergenceSlots = new int[emergences.Length, media.Length];

@@ -10,7 +10,7 @@ internal sealed class HeatSlots
 {
     private readonly Lock _gate = new();
     private readonly List<HouseAir?> _airs = [null];
-    private readonly List<double> _mats = [];
+    private readonly List<MatSetting> _mats = [];
     private readonly List<HeatSlot> _slots = [];
     private readonly Dictionary<HeatSlot, int> _numbers = [];
 
@@ -25,12 +25,12 @@ internal sealed class HeatSlots
     }
 
     /// <summary>Number of a mat temperature.</summary>
-    /// <param name="matC">Set temperature, degrees Celsius.</param>
-    public int MatOf(double matC)
+    /// <param name="mat">How the mat is set.</param>
+    public int MatOf(MatSetting mat)
     {
         lock (_gate)
         {
-            return NumberIn(_mats, matC);
+            return NumberIn(_mats, mat);
         }
     }
 
@@ -69,8 +69,8 @@ internal sealed class HeatSlots
         }
     }
 
-    /// <summary>The mat temperature of a number, degrees Celsius.</summary>
-    public double MatC(int number)
+    /// <summary>The mat temperature of a number.</summary>
+    public MatSetting Mat(int number)
     {
         lock (_gate)
         {

@@ -28,7 +28,7 @@ internal sealed class SeasonHeat
         (_slots, _days) = (slots, light.Length);
         Weather = new SeasonWeather(0);
         _inAirs = new HeatSums(_days, light, offsetK, FillAir);
-        _onMats = new HeatSums(_days, light, 0, (mat, _, airC) => airC.Fill(slots.MatC(mat)));
+        _onMats = new HeatSums(_days, light, 0, (mat, day, airC) => airC.Fill(slots.Mat(mat).On(day)));
     }
 
     /// <summary>Weather of the season.</summary>

@@ -15,6 +15,11 @@ public enum HouseOpening
     WhenNeeded,
 }
 
+/// <summary>What a house was on the first days of a season.</summary>
+/// <param name="House">The house as it was.</param>
+/// <param name="Until">First day of the season, 0 its first, on which it is so no more.</param>
+public sealed record HouseWas(House House, int Until);
+
 /// <summary>A structure with a climate of its own.</summary>
 public sealed record House
 {
@@ -59,6 +64,9 @@ public sealed record House
     /// <summary>Its heater; null where none is given, or no size, and then no fuel is worked out.</summary>
     public HouseHeat? Heat { get; init; }
 
+    /// <summary>What it was on the days of a season that are over, where it has been changed since; null for as it is.</summary>
+    public HouseWas? Was { get; init; }
+
     /// <summary>True when it has a heating set-point.</summary>
     public bool IsHeated => NightC.HasValue;
 
@@ -68,8 +76,20 @@ public sealed record House
 
     /// <summary>What makes its air out of the air outdoors.</summary>
     /// <param name="latitude">Latitude of the site, degrees; null where it is not given.</param>
-    public HouseAir AirAt(double? latitude) =>
-        HasSunAt(latitude) ? new(NightC, DayC, VentC, 0, Body!.SunWith(VentedRiseK)) : new(NightC, DayC, VentC, DayLiftK ?? UsualLiftK);
+    public HouseAir AirAt(double? latitude)
+    {
+        var air = HasSunAt(latitude)
+            ? new HouseAir(NightC, DayC, VentC, 0, Body!.SunWith(VentedRiseK))
+            : new HouseAir(NightC, DayC, VentC, DayLiftK ?? UsualLiftK);
+        return Was is { } was ? air with { Was = new AirWas(was.House.AirAt(latitude), was.Until) } : air;
+    }
+
+    /// <summary>Watts it loses for each kelvin on a day; 0 where its heater or its shell is not given.</summary>
+    /// <param name="day">Day of the season, 0 the first.</param>
+    public double WattsPerKelvinOn(int day) =>
+        day < Was?.Until ? Was.House.WattsPerKelvinOn(day)
+        : Heat is not null && Body is { } body ? body.Loss.WattsPerKelvin
+        : 0;
 
     /// <summary>
     /// Heat it loses on the coldest night it is given: from the warmer of its set-points, because the coldest hour can fall after the

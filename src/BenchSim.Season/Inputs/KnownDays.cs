@@ -20,6 +20,9 @@ public sealed record SeenWeather(ImmutableArray<DailyWeather> Observed, Immutabl
 /// <param name="Observed">Leading days that were observed or are taken as normal; the others are forecast.</param>
 public sealed record KnownDays(ImmutableArray<DailyWeather> Days, int Observed)
 {
+    /// <summary>No day is known.</summary>
+    public static KnownDays None { get; } = new([], 0);
+
     /// <summary>Days among those of the past of which nothing is known, and that are taken as normal.</summary>
     public ImmutableArray<DateOnly> Lacking { get; init; } = [];
 

@@ -28,13 +28,32 @@ public sealed record SeasonPast
 
     /// <summary>The batches, in the order of the plan.</summary>
     public required ImmutableArray<BatchPast> Batches { get; init; }
+
+    /// <summary>
+    /// Whether what was done and seen changes the luck that is left; else the season goes on with the luck that it was given. The weather
+    /// of the days before is then the same in every season.
+    /// </summary>
+    public bool TellsOfLuck { get; init; }
 }
 
 /// <summary>The past of a batch.</summary>
 public sealed record BatchPast
 {
-    /// <summary>Trays or flats still to be sown.</summary>
-    public required int Unsown { get; init; }
+    /// <summary>A batch of which nothing has been sown: it is sown as the plan has it.</summary>
+    public static BatchPast NotBegun { get; } =
+        new()
+        {
+            Unsown = null,
+            LastSown = -1,
+            NextSown = 0,
+            Trays = [],
+        };
+
+    /// <summary>Whether anything of it has been sown: then what the plan says of its sowing is over.</summary>
+    public bool IsBegun => LastSown >= 0;
+
+    /// <summary>Trays or flats still to be sown; null for all that the plan has.</summary>
+    public required int? Unsown { get; init; }
 
     /// <summary>Day of the latest sowing; -1 before the first.</summary>
     public required int LastSown { get; init; }
@@ -47,6 +66,9 @@ public sealed record BatchPast
 
     /// <summary>Its trays and flats.</summary>
     public required ImmutableArray<TrayPast> Trays { get; init; }
+
+    /// <summary>What was seen of it, in order.</summary>
+    public ImmutableArray<Sighting> Sightings { get; init; } = [];
 }
 
 /// <summary>The past of trays or flats that share it.</summary>

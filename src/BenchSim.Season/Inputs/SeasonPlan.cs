@@ -30,6 +30,9 @@ public sealed record SeasonPlan
     /// <summary>The days that are over, where the season is under way; null where it is played from its first day.</summary>
     public SeasonPast? Past { get; init; }
 
+    /// <summary>The first day that is played, where the season is under way; null where it is played from its first day.</summary>
+    public DateOnly? Today => Past is { } past ? FirstDay.AddDays(past.Today) : null;
+
     /// <summary>Things the user should know that are no faults, in the order found.</summary>
     public ImmutableArray<Fault> Warnings { get; init; } = [];
 

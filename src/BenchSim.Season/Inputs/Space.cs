@@ -45,6 +45,10 @@ public sealed record Space
     /// <summary>Set temperature of the medium on a mat, degrees Celsius; null elsewhere.</summary>
     public double? MatC { get; init; }
 
+    /// <summary>What <see cref="MatC"/> was on the days of a season that are over, where it has been changed since; null for the same.
+    /// </summary>
+    public MatWas? MatWas { get; init; }
+
     /// <summary>Electricity of the mats; null elsewhere, or where it is not given.</summary>
     public MatPower? Power { get; init; }
 
@@ -60,6 +64,11 @@ public sealed record Space
     /// <summary>How the places were worked out, in words ("given", or bench length by width); shown by check.</summary>
     public string PlacesNote { get; init; } = "given";
 }
+
+/// <summary>The set temperature of a mat on the first days of a season.</summary>
+/// <param name="MatC">Set temperature, degrees Celsius.</param>
+/// <param name="Until">First day of the season, 0 its first, on which it is set so no more.</param>
+public sealed record MatWas(double MatC, int Until);
 
 /// <summary>A number of places from a date on.</summary>
 /// <param name="From">First day on which the number holds.</param>

@@ -19,6 +19,7 @@ internal sealed class BatchBook(int index, BatchOrder order)
     private readonly List<(DateOnly On, int Count)> _sowings = [];
     private readonly List<(DateOnly On, int Trays, int? Plants)> _out = [];
     private readonly List<(DateOnly On, int Trays)> _handedOver = [];
+    private readonly List<SeenOfBatch> _seen = [];
     private DateOnly? _begunOn;
     private Pile? _usedLast;
     private int _begunFlats;
@@ -55,6 +56,7 @@ internal sealed class BatchBook(int index, BatchOrder order)
             FlatsUsed = _flatsUsed,
             Out = [.. _out],
             HandedOver = [.. _handedOver],
+            Seen = [.. _seen],
             Gone = [.. _gone, .. _differences.SelectMany(each => each.Missing, (each, pile) => new GonePile(pile, TrayEnd.Gone, each.On))],
             TraysThrownOut = _traysThrownOut,
             FlatsThrownOut = _flatsThrownOut,
@@ -126,6 +128,8 @@ internal sealed class BatchBook(int index, BatchOrder order)
         _flatsThrownOut += areFlats ? count : 0;
         _traysThrownOut += areFlats ? 0 : count;
     }
+
+    public void See(SeenOfBatch seen) => _seen.Add(seen);
 
     /// <summary>So many stand in a space.</summary>
     public void Count(bool areFlats, int space, int count, DateOnly on, bool isWalked = false)

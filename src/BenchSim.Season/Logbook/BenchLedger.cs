@@ -74,6 +74,9 @@ public sealed record BatchLedger
     /// <summary>Flats thrown out.</summary>
     public int FlatsThrownOut { get; init; }
 
+    /// <summary>What was seen of it, in order: seedlings and plants counted, and trays judged.</summary>
+    public ImmutableArray<SeenOfBatch> Seen { get; init; } = [];
+
     /// <summary>What stood once and went, in order.</summary>
     public ImmutableArray<GonePile> Gone { get; init; } = [];
 
@@ -89,6 +92,16 @@ public sealed record BatchLedger
     public int Standing(bool areFlats, int? space = null) =>
         Piles.Where(pile => pile.AreFlats == areFlats && (space ?? pile.Space) == pile.Space).Sum(pile => pile.Count);
 }
+
+/// <summary>What was seen of a batch.</summary>
+/// <param name="On">Day.</param>
+/// <param name="What">
+/// <see cref="LogKind.Up"/>, <see cref="LogKind.Good"/>, <see cref="LogKind.Ready"/> or <see cref="LogKind.NotReady"/>.
+/// </param>
+/// <param name="Space">Position of the space in which it was looked at; null where the row names none.</param>
+/// <param name="Count">Seedlings up, or cells with a plant; 0 where trays were judged.</param>
+/// <param name="Of">Seeds or cells looked at; 0 where trays were judged.</param>
+public sealed record SeenOfBatch(DateOnly On, LogKind What, int? Space, int Count, int Of);
 
 /// <summary>Trays or flats of a batch that share their past, as the log has it.</summary>
 public sealed record Pile

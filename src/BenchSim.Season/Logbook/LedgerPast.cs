@@ -17,12 +17,18 @@ public static class LedgerPast
         return new SeasonPast
         {
             Today = DayOf(plan, today),
+            TellsOfLuck = true,
             Batches = [.. plan.Batches.Select((batch, index) => Of(plan, batch, ledger.Batches[index]))],
         };
     }
 
     private static BatchPast Of(SeasonPlan plan, BatchPlan batch, BatchLedger book)
     {
+        if (book.Sowings.IsEmpty && book.BegunOn is null)
+        {
+            return BatchPast.NotBegun;
+        }
+
         ImmutableArray<TrayPast> trays =
         [
             .. book.Piles.Select(pile => Of(plan, batch, pile)),
@@ -40,13 +46,10 @@ public static class LedgerPast
         {
             Unsown = DueWork.Unsown(batch, book),
             NextSown = Next(trays, inFlats),
-            LastSown = book.Sowings.IsEmpty
-                ? book.BegunOn is null
-                    ? -1
-                    : DayOf(plan, batch.SowOn)
-                : book.Sowings.Max(sowing => DayOf(plan, sowing.On)),
+            LastSown = book.Sowings.IsEmpty ? DayOf(plan, batch.SowOn) : book.Sowings.Max(sowing => DayOf(plan, sowing.On)),
             Filled = inFlats ? Math.Min(batch.Trays, Next(trays, areFlats: false)) : 0,
             Trays = trays,
+            Sightings = [.. book.Seen.Select(seen => new Sighting(seen.What, DayOf(plan, seen.On), seen.Space, seen.Count, seen.Of))],
         };
     }
 

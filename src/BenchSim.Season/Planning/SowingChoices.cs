@@ -22,7 +22,12 @@ public static class SowingChoices
         var dater = plan.Batches.Any(HasTolerance) ? new Redater(plan) : null;
         return
         [
-            .. plan.Batches.Select((batch, index) => HasTolerance(batch) ? Choices(plan, batch, day => dater!.At(index, day)) : [batch]),
+            .. plan.Batches.Select(
+                (batch, index) =>
+                    HasTolerance(batch) && plan.Past?.Batches[index].IsBegun != true
+                        ? Choices(plan, batch, day => dater!.At(index, day))
+                        : [batch]
+            ),
         ];
     }
 
@@ -38,7 +43,7 @@ public static class SowingChoices
             {
                 choices.Add(batch);
             }
-            else if (MaySow(plan.Scenario, batch.Order, day) && at(day) is { } moved && MeetsTheField(batch, moved))
+            else if (MaySow(plan, batch.Order, day) && at(day) is { } moved && MeetsTheField(batch, moved))
             {
                 choices.Add(moved);
             }
@@ -47,10 +52,10 @@ public static class SowingChoices
         return choices.ToImmutable();
     }
 
-    private static bool MaySow(Scenario scenario, BatchOrder order, DateOnly day) =>
-        day >= scenario.Window.Opens
-        && day <= scenario.Window.Closes
-        && scenario.Rules.IsWorkDay(day)
+    private static bool MaySow(SeasonPlan plan, BatchOrder order, DateOnly day) =>
+        day >= (plan.Today ?? plan.FirstDay)
+        && day <= plan.Scenario.Window.Closes
+        && plan.Scenario.Rules.IsWorkDay(day)
         && !(order.TestedOn > day)
         && !(order.SetOut <= day);
 

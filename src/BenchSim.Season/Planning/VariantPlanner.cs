@@ -24,12 +24,19 @@ public static class VariantPlanner
             throw new ArgumentException("A variant opens its season on the first day of the base.", nameof(variant));
         }
 
-        variant = Judged(basePlan.Scenario, variant);
-        var frozen = variant.Batches.Select(order => Frozen(basePlan, variant, order)).ToArray();
+        var past = VariantPast.Of(basePlan);
         var faults = ImmutableArray.CreateBuilder<Fault>();
+        faults.AddRange(past?.Faults(variant) ?? []);
+        if (faults.Count > 0)
+        {
+            return new PlanResult(null, faults.ToImmutable());
+        }
+
+        variant = Judged(basePlan.Scenario, past?.Under(variant) ?? variant);
+        var frozen = variant.Batches.Select(order => past?.Kept(variant, order) ?? Frozen(basePlan, variant, order)).ToArray();
         if (IsStandChanged(basePlan.Scenario.Rules, variant.Rules))
         {
-            frozen = [.. frozen.Select(kept => kept is null ? null : BatchNumbers.Again(variant, kept, faults))];
+            frozen = [.. frozen.Select(kept => kept is null || IsBegun(kept) ? kept : BatchNumbers.Again(variant, kept, faults))];
         }
 
         if (faults.Count > 0)
@@ -55,6 +62,11 @@ public static class VariantPlanner
         var batches = variant
             .Batches.Select((order, index) => frozen[index] ?? AsPromised(basePlan, variant, planned[order.Id]))
             .ToImmutableArray();
+        if (past?.TooLate(batches).ToImmutableArray() is { IsEmpty: false } late)
+        {
+            return new PlanResult(null, late);
+        }
+
         var days = Math.Max(basePlan.Days, SeasonPlanner.DaysOf(variant, batches));
         if (SeasonPlanner.NoYear(variant, days) is { } tooShort)
         {
@@ -71,10 +83,13 @@ public static class VariantPlanner
                 Batches = batches,
                 Days = days,
                 SownInTimeDays = basePlan.SownInTimeDays,
+                Past = past?.In(variant),
                 Warnings = [.. ofDates.Union(warnings)],
             },
             []
         );
+
+        bool IsBegun(BatchPlan batch) => past?.IsBegun(batch.Order.Id) == true;
     }
 
     // Another relative would lend a crop other days past which its trays are over-held, and they decide whether a season fits.
@@ -131,7 +146,7 @@ public static class VariantPlanner
     // field plan nothing.
     private static bool IsSameOrder(BatchOrder left, BatchOrder right) => Bare(left) == Bare(right);
 
-    private static BatchOrder Bare(BatchOrder order) =>
+    internal static BatchOrder Bare(BatchOrder order) =>
         order with
         {
             Place = default,

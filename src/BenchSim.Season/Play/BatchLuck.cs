@@ -1,5 +1,6 @@
 using BenchSim.Engine.Randomness;
 using BenchSim.Season.Climate;
+using BenchSim.Season.Evidence;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Stands;
 
@@ -23,6 +24,31 @@ internal sealed class BatchLuck
         _packetKey = order.PacketId is { } id ? PhiloxKey.Of(seed, id) : _batchKey;
         _packet = packet;
         _loss = Stands.StandLoss.Of(crop);
+    }
+
+    /// <summary>What was seen of the batch; null for nothing.</summary>
+    public BatchBelief? Seen { get; init; }
+
+    /// <summary>What was seen of its packet; null for nothing.</summary>
+    public PacketBelief? PacketSeen { get; init; }
+
+    /// <summary>The luck of a season, by what was seen: first of the packet, then of the batch, each by the season's own uniform.</summary>
+    public SeasonLuck Of(int season)
+    {
+        var packet = PacketSeen?.Germination(Draw(_packetKey, season, LuckPurpose.Packet).Uniform0) ?? -1;
+        var germination = packet < 0 ? Packet(season) : _packet.Quantile(LuckGrid.Chance(packet));
+        if (Seen is not { } seen)
+        {
+            return new(Emergence(season), Growth(season), germination, StandLoss(season));
+        }
+
+        var point = seen.Emergence(packet, Draw(_batchKey, season, LuckPurpose.Emergence).Uniform0);
+        return new(
+            seen.EmergenceAt(point),
+            seen.GrowthAt(point)?.Quantile(Draw(_batchKey, season, LuckPurpose.Growth).Uniform0) ?? Growth(season),
+            germination,
+            seen.Cells?.Loss(packet, point, Draw(_batchKey, season, LuckPurpose.StandLoss).Uniform0) ?? StandLoss(season)
+        );
     }
 
     /// <summary>Factor on the heat sum of emergence, mean 1.</summary>
@@ -73,3 +99,10 @@ internal sealed class BatchLuck
     private static PhiloxBlock Draw(PhiloxKey key, int season, LuckPurpose purpose) =>
         Philox.Block(new PhiloxBlock(0, (uint)season, (uint)purpose, 0), key);
 }
+
+/// <summary>The luck of a batch in a season.</summary>
+/// <param name="Emergence">Factor on the heat sum of emergence.</param>
+/// <param name="Growth">Factor on growth.</param>
+/// <param name="Germination">Germination of its packet, 0 to 1.</param>
+/// <param name="StandLoss">Share of its plants that is lost between emergence and the field.</param>
+internal readonly record struct SeasonLuck(double Emergence, double Growth, double Germination, double StandLoss);

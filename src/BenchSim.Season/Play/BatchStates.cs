@@ -1,3 +1,4 @@
+using BenchSim.Season.Evidence;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Stands;
 
@@ -36,14 +37,16 @@ internal static class BatchStates
         return states;
     }
 
-    public static BatchLuck[] Lucks(Scenario scenario, IReadOnlyList<BatchPlan> plans, ulong seed) =>
+    public static BatchLuck[] Lucks(Scenario scenario, IReadOnlyList<BatchPlan> plans, ulong seed, Beliefs? beliefs = null) =>
         [
-            .. plans.Select(plan => new BatchLuck(
-                plan.Order,
-                plan.Crop,
-                BetaLaw.Of(plan.Germination, scenario.Rules.GerminationSample),
-                seed
-            )),
+            .. plans.Select(
+                (plan, index) =>
+                    new BatchLuck(plan.Order, plan.Crop, BetaLaw.Of(plan.Germination, scenario.Rules.GerminationSample), seed)
+                    {
+                        Seen = beliefs?.OfBatch(index),
+                        PacketSeen = beliefs?.OfPacket(index),
+                    }
+            ),
         ];
 
     private static int CropIndex(Scenario scenario, Crop crop)

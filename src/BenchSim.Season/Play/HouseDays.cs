@@ -29,8 +29,8 @@ internal sealed class HouseDays(SeasonState state)
     private void Keep(int house, OpenDays open)
     {
         var place = state.Scenario.Houses[house];
-        var loss = place is { Heat: not null, Body: { } body } ? body.Loss.WattsPerKelvin : 0;
-        var kelvinHours = loss > 0 ? state.Climate.HeatingKelvinHours(house) : null;
+        var isHeated = place.WattsPerKelvinOn(0) > 0 || place.WattsPerKelvinOn(state.Tables.Days) > 0;
+        var kelvinHours = isHeated ? state.Climate.HeatingKelvinHours(house) : null;
         for (var day = 0; day < state.Tables.Days; day++)
         {
             if (!open.Has(state.Result.Held, day, state.Tables.Days))
@@ -41,7 +41,7 @@ internal sealed class HouseDays(SeasonState state)
             state.Result.DaysOpen[house]++;
             if (kelvinHours is not null)
             {
-                state.Result.HeatWattHours[house][day] = (long)Math.Round(loss * kelvinHours[day]);
+                state.Result.HeatWattHours[house][day] = (long)Math.Round(place.WattsPerKelvinOn(day) * kelvinHours[day]);
             }
         }
     }

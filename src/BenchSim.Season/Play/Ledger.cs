@@ -211,7 +211,7 @@ internal sealed class Ledger(SeasonState state)
             return;
         }
 
-        var day = Math.Max(lot.OffMatDay, state.Tables.RoundAtOrAfter(lot.EmergedHour));
+        var day = state.Tables.NextWorkDay[Math.Max(0, Math.Max(lot.OffMatDay, state.Tables.RoundAtOrAfter(lot.EmergedHour)))];
         if (day <= Day)
         {
             Result.CellsThinned[day] += (long)lot.Count * batch.Plan.Tray.Cells;

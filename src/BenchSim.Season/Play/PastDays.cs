@@ -59,7 +59,7 @@ internal sealed class PastDays
         foreach (var batch in _state.Batches)
         {
             var past = _past.Batches[batch.Index];
-            (batch.Unsown, batch.NextSown, batch.LastSown) = (past.Unsown, past.NextSown, past.LastSown);
+            (batch.Unsown, batch.NextSown, batch.LastSown) = (past.Unsown ?? batch.Unsown, past.NextSown, past.LastSown);
             (batch.Filled, batch.WaitsFrom, batch.NightsFrom) = (past.Filled, Today, Today);
             foreach (var trays in past.Trays.Where(trays => trays.End == TrayEnd.Stands))
             {

@@ -289,7 +289,8 @@ internal sealed class SeasonCore : IThreePhaseModel
     {
         for (var index = 0; index < _mishaps.Count; index++)
         {
-            if (_mishaps.DayOf(index) is var day && day >= Math.Max(firstDay, _past?.Today ?? 0))
+            // What opens the first day that is played is of the past: its rows are done.
+            if (_mishaps.DayOf(index) is var day && day >= firstDay && !(day <= _past?.Today))
             {
                 _clock.Schedule(day * 24.0, MishapStrikes, index);
             }

@@ -1,4 +1,5 @@
 using BenchSim.Season.Climate;
+using BenchSim.Season.Evidence;
 using BenchSim.Season.Inputs;
 
 namespace BenchSim.Season.Play;
@@ -33,7 +34,7 @@ public sealed class SeasonPlayer
         (Plan, Seed) = (plan, seed);
         _climates = new PlanClimates(plan.Scenario, plan.Days, seed, store);
         _tables = new SiteTables(plan.Scenario, plan.Days);
-        _lucks = BatchStates.Lucks(plan.Scenario, plan.Batches, seed);
+        _lucks = BatchStates.Lucks(plan.Scenario, plan.Batches, seed, Seen());
         _core = Core(grain, stays);
     }
 
@@ -112,6 +113,18 @@ public sealed class SeasonPlayer
         using var borrowed = _climates.Borrow(season);
         _core.PlayBoth(season, borrowed.Climate, asGiven, withoutLimits);
         return asGiven.LimitEverBit ? withoutLimits : asGiven;
+    }
+
+    // Of any season, since what they share is asked alone: the weather of the days that are over.
+    private Beliefs? Seen()
+    {
+        if (Plan.Past is not { TellsOfLuck: true } past)
+        {
+            return null;
+        }
+
+        using var borrowed = _climates.Borrow(0);
+        return Beliefs.Of(Plan, past, borrowed.Climate);
     }
 
     private SeasonCore Core(LotGrain grain, GivenStays? stays) =>

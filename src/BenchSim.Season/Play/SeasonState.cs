@@ -182,15 +182,15 @@ internal sealed class SeasonState
         }
 
         batch.SeasonDrawn = IsPlanning ? -1 : Season;
-        var emergence = batch.Crop.EmergeHeat * (IsPlanning ? 1 : batch.Luck.Emergence(Season));
-        var growth = IsPlanning ? 1 : batch.Luck.Growth(Season);
+        var luck = IsPlanning ? new SeasonLuck(1, 1, batch.Plan.Germination, batch.Crop.StandLoss) : batch.Luck.Of(Season);
+        var (emergence, growth) = (batch.Crop.EmergeHeat * luck.Emergence, luck.Growth);
         batch.EmergeNeed = HeatTable.Units(emergence);
         batch.LeaveNeed = HeatTable.Units(emergence * batch.LeaveSpread);
         batch.EarlyNeed = HeatTable.Units(emergence * batch.EarlySpread);
         batch.GrowthNeed = HeatTable.Units(growth * batch.GrowthDegreeDays);
         batch.PotUpNeed = HeatTable.Units(growth * batch.PotUpDegreeDays);
-        batch.PacketGermination = IsPlanning ? batch.Plan.Germination : batch.Luck.Packet(Season);
-        batch.StandLoss = IsPlanning ? batch.Crop.StandLoss : batch.Luck.StandLoss(Season);
+        batch.PacketGermination = luck.Germination;
+        batch.StandLoss = luck.StandLoss;
     }
 
     /// <summary>To go through a list that nothing changes meanwhile, without the checks of its own enumerator.</summary>

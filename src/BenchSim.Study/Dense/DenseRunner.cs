@@ -170,8 +170,7 @@ public static class DenseRunner
             Curve = curve.Points(),
         };
 
-        ImmutableArray<BatchPlan> Batches(SeasonPlan plan) =>
-            [.. plan.Batches.Where(batch => string.Equals(batch.Order.CropId, pair.Crop, StringComparison.Ordinal))];
+        ImmutableArray<BatchPlan> Batches(SeasonPlan plan) => [.. DenseWays.StillToSow(plan, pair.Crop)];
     }
 
     private sealed record Pair(string Crop, SeasonPlan Direct, SeasonPlan Dense);

@@ -26,10 +26,17 @@ internal sealed class DenseWays(SeasonPlan basePlan, DenseSettings settings)
     {
         skip = null;
         var scenario = basePlan.Scenario;
+        BatchPlan[] still = [.. StillToSow(basePlan, crop)];
+        if (still.Length == 0)
+        {
+            skip = new DenseSkip(crop, isDirect ? "directly" : "dense", "all of it has been sown");
+            return null;
+        }
+
         ImmutableArray<BatchOrder> orders =
         [
             .. basePlan.Batches.Select(batch =>
-                IsOf(batch, crop)
+                still.Contains(batch)
                     ? isDirect
                         ? Direct(batch)
                         : Dense(batch)
@@ -42,10 +49,7 @@ internal sealed class DenseWays(SeasonPlan basePlan, DenseSettings settings)
         }
 
         var way = isDirect ? "directly" : "dense";
-        if (
-            !isDirect
-            && basePlan.Batches.Where(batch => IsOf(batch, crop)).Select(TooMany).FirstOrDefault(why => why is not null) is { } tooMany
-        )
+        if (!isDirect && still.Select(TooMany).FirstOrDefault(why => why is not null) is { } tooMany)
         {
             skip = new DenseSkip(crop, way, tooMany);
             return null;
@@ -73,6 +77,12 @@ internal sealed class DenseWays(SeasonPlan basePlan, DenseSettings settings)
 
         return planned.Plan;
     }
+
+    /// <summary>The batches of a crop of which nothing has been sown: what is sown already stays as it is.</summary>
+    /// <param name="plan">The plan, or a way of it.</param>
+    /// <param name="crop">Crop.</param>
+    public static IEnumerable<BatchPlan> StillToSow(SeasonPlan plan, string crop) =>
+        plan.Batches.Where((batch, at) => IsOf(batch, crop) && plan.Past?.Batches[at].IsBegun != true);
 
     private static bool IsOf(BatchPlan batch, string crop) => string.Equals(batch.Order.CropId, crop, StringComparison.Ordinal);
 

@@ -13,9 +13,12 @@ namespace BenchSim.Study.Levelling;
 /// </summary>
 internal sealed class LevelGroups
 {
+    private readonly int _firstDay;
+
     /// <summary>Works them out.</summary>
     public LevelGroups(SeasonPlan plan)
     {
+        _firstDay = plan.Past?.Today ?? 0;
         var scenario = plan.Scenario;
         var shape = new PlanShape(plan);
         var kinds = Enum.GetValues<SpaceKind>();
@@ -50,7 +53,10 @@ internal sealed class LevelGroups
     /// <summary>Positions of the groups in which a batch counts: [batch][kind of space].</summary>
     public int[][][] Of { get; }
 
-    /// <summary>Adds what a batch holds, by kind of space and day, to the groups it counts in.</summary>
+    /// <summary>
+    /// Adds what a batch holds, by kind of space and day, to the groups it counts in; days that are over are left out, as nothing can be
+    /// moved there.
+    /// </summary>
     public void Add<T>(int batch, T[][] byKind, long[][] groups)
         where T : struct, IBinaryInteger<T>
     {
@@ -59,7 +65,7 @@ internal sealed class LevelGroups
             foreach (var group in Of[batch][kind])
             {
                 var row = groups[group];
-                for (var day = 0; day < row.Length; day++)
+                for (var day = _firstDay; day < row.Length; day++)
                 {
                     row[day] += long.CreateChecked(byKind[kind][day]);
                 }

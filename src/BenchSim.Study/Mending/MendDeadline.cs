@@ -5,12 +5,18 @@ namespace BenchSim.Study.Mending;
 /// <summary>Until when a change can be decided: the last day before the first thing that it changes.</summary>
 internal static class MendDeadline
 {
-    /// <summary>The last day.</summary>
+    /// <summary>The last day; today, where that is over.</summary>
     /// <param name="basePlan">The plan as it is.</param>
     /// <param name="plan">The plan with the change.</param>
     /// <param name="change">The change.</param>
     /// <param name="firstWait">By space, the first day on which a place was ever refused, as it is.</param>
-    public static DateOnly Of(SeasonPlan basePlan, SeasonPlan plan, MendChange change, int[] firstWait) =>
+    public static DateOnly Of(SeasonPlan basePlan, SeasonPlan plan, MendChange change, int[] firstWait)
+    {
+        var last = LastOf(basePlan, plan, change, firstWait);
+        return basePlan.Today is { } today && last < today ? today : last;
+    }
+
+    private static DateOnly LastOf(SeasonPlan basePlan, SeasonPlan plan, MendChange change, int[] firstWait) =>
         change switch
         {
             SowChange sow => sow.Moves.Min(move => move.From < move.To ? move.From : move.To),

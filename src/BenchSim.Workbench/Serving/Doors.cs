@@ -1,7 +1,9 @@
 using System.Collections.Frozen;
+using System.Collections.Immutable;
 using System.Text.Json.Serialization.Metadata;
+using BenchSim.Answers.Laying;
+using BenchSim.Folder.Files;
 using BenchSim.Workbench.Drafts;
-using BenchSim.Workbench.Laying;
 using BenchSim.Workbench.Showing;
 using Microsoft.AspNetCore.Http;
 
@@ -25,6 +27,7 @@ internal sealed class Doors
         {
             ["/api/desk"] = context => JsonBody.SayAsync(context, open.Document(), PageContext.Default.DeskDocument),
             ["/api/fields"] = context => JsonBody.SayAsync(context, FieldsDocument.All, PageContext.Default.Fields),
+            ["/api/starters"] = context => JsonBody.SayAsync(context, StartersDocument.All, PageContext.Default.StartersDocument),
             ["/api/mend"] = context => MendDoors.AnswerAsync(context, open),
             ["/api/why"] = context => WhyDoor.AnswerAsync(context, open),
             ["/api/papers"] = papers.ListAsync,
@@ -62,10 +65,16 @@ internal sealed class Doors
                 DoAsync(context, PageContext.Default.LogRequest, (desk, asked) => TodayDoors.TakeBack(open, desk, asked)),
             ["/api/keep"] = KeepAsync,
             ["/api/new"] = context =>
-                LayDownAsync(context, PageContext.Default.FarmAnswers, asked =>
-                    FarmTexts.Refusal(asked) ?? open.LayDown(asked.Folder, FarmTexts.Of(asked))
+                LayDownAsync(context, PageContext.Default.FarmRequest, asked =>
+                    FarmTexts.Refusal(asked) is { } why ? new NotMade(why, false) : open.LayDown(asked.Folder, FarmTexts.Of(asked))
                 ),
             ["/api/example"] = context => LayDownAsync(context, PageContext.Default.TryRequest, asked => open.LayDown(asked.Name, null)),
+            ["/api/starter"] = context =>
+                LayDownAsync(context, PageContext.Default.StarterRequest, asked =>
+                    FilesOf(asked) is { } files
+                        ? open.LayDown(asked.Name, files)
+                        : new NotMade("There is no such farm, climate or year.", false)
+                ),
         }.ToFrozenDictionary(StringComparer.Ordinal);
     }
 
@@ -82,6 +91,13 @@ internal sealed class Doors
         await door(context);
         return true;
     }
+
+    private static ImmutableArray<InputFile>? FilesOf(StarterRequest asked) =>
+        Starters.Find(asked.Farm) is { } starter
+        && StarterClimate.Find(asked.Climate) is { } climate
+        && asked.Year is >= Starter.FirstYear and <= Starter.LastYear
+            ? starter.Files(climate, asked.Units, asked.Year)
+            : null;
 
     private async Task DoAsync<T>(HttpContext context, JsonTypeInfo<T> type, Func<Desk, T, NotMade?> act)
         where T : class, IAsked

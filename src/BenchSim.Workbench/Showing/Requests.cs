@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using System.Text.Json.Serialization;
+using BenchSim.Answers.Laying;
+using BenchSim.Season.Values;
 using BenchSim.Workbench.Drafts;
-using BenchSim.Workbench.Laying;
 
 namespace BenchSim.Workbench.Showing;
 
@@ -63,6 +64,20 @@ internal sealed record LogRequest(string Id) : IAsked
 /// <summary>What the page sends where nothing is to be said.</summary>
 internal sealed record NothingRequest : IAsked;
 
+/// <summary>What was answered to the ten questions.</summary>
+internal sealed record FarmRequest : FarmAnswers, IAsked
+{
+    bool IAsked.IsWhole => Houses.IsDefaultOrEmpty || Houses.All(house => house is not null);
+}
+
+/// <summary>A starter that is to be laid down.</summary>
+/// <param name="Name">Name of the folder.</param>
+/// <param name="Farm">Word that asks for the starter.</param>
+/// <param name="Climate">Word that asks for its climate.</param>
+/// <param name="Units">Units that it is written in.</param>
+/// <param name="Year">Year of its set-out dates.</param>
+internal sealed record StarterRequest(string Name, string Farm, string Climate, UnitSystem Units, int Year) : IAsked;
+
 /// <summary>Why something was not done.</summary>
 /// <param name="Why">In a sentence.</param>
 /// <param name="IsConflict">Whether something else stands there than was seen.</param>
@@ -78,7 +93,9 @@ internal sealed record RefusalDocument(string Why, bool IsConflict);
 [JsonSerializable(typeof(EditRequest))]
 [JsonSerializable(typeof(TryRequest))]
 [JsonSerializable(typeof(NothingRequest))]
-[JsonSerializable(typeof(FarmAnswers))]
+[JsonSerializable(typeof(FarmRequest))]
+[JsonSerializable(typeof(StarterRequest))]
+[JsonSerializable(typeof(StartersDocument))]
 [JsonSerializable(typeof(RefusalDocument))]
 [JsonSerializable(typeof(DeskDocument))]
 [JsonSerializable(typeof(AnswerDocument))]

@@ -15,7 +15,7 @@ const read = () => {
 
 const keep = (waiting) => {
   localStorage.setItem(KEPT, JSON.stringify(waiting));
-  set({ waiting: waiting.length });
+  set({ waiting });
 };
 
 const name = () => [...crypto.getRandomValues(new Uint8Array(12))].map((each) => each.toString(16).padStart(2, "0")).join("");
@@ -66,7 +66,7 @@ export async function send() {
       }
       keep(read().filter((each) => each.id !== first.id));
       if (answer.ok) {
-        set({ desk: await answer.json(), isLost: false });
+        set({ desk: await answer.json(), isLost: false, written: [...store.written, first] });
         say(`Written down: ${first.said}`);
       } else {
         const json = answer.headers.get("Content-Type")?.startsWith("application/json");
@@ -80,6 +80,6 @@ export async function send() {
 
 /** What waits to be sent, and tries to send it. */
 export function begin() {
-  set({ waiting: read().length });
+  set({ waiting: read() });
   send();
 }

@@ -18,7 +18,8 @@ export const store = {
   opens: 0, // how often it has begun to listen: what was told meanwhile has been missed
   mend: null, // how far the search for what would mend the plan is (Showing/MendDocument.cs)
   why: null, // the batch, or the space and day, of which is told why (why.js)
-  waiting: 0, // entries of the log that wait to be sent (log.js)
+  written: [], // entries of the log that the benches shown do not tell yet
+  waiting: [], // entries of the log that wait to be sent (log.js)
   marks: null, // the batches that hold places of that space then, and those that wait
 };
 

@@ -1,6 +1,6 @@
 // The season under way: what is due, what stands where by the log, and writing down what was done.
 import { html, useEffect, useState } from "./view.js";
-import { get, store } from "./store.js";
+import { get, set, store } from "./store.js";
 import { begin, takeBack, write } from "./log.js";
 
 const MONTHS = ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
@@ -17,6 +17,7 @@ export function Today() {
     get("/api/today" + (asked ? `?day=${asked}` : ""), wanted.signal).then((found) => {
       if (!wanted.signal.aborted && found) {
         setShown(found);
+        set({ written: [] });
       }
     });
     return () => wanted.abort();
@@ -32,7 +33,7 @@ export function Today() {
         onChange=${(event) => setAsked(event.currentTarget.value)} /></label>
       <label>Find a batch, a crop or a grower <input type="search" value=${sought} onInput=${(event) => setSought(event.currentTarget.value)} /></label>
     </form>
-    ${store.waiting ? html`<p class="flag" role="status">${count(store.waiting, "entry waits", "entries wait")} to be sent. ${store.waiting === 1 ? "It goes" : "They go"} out once the workbench answers.</p>` : null}
+    <div role="status">${store.waiting.length ? html`<p class="flag">${count(store.waiting.length, "entry waits", "entries wait")} to be sent: ${store.waiting.length === 1 ? "it goes" : "they go"} out once the workbench answers. Leave this page open.</p>` : null}</div>
     ${shown.note ? html`<p class="flag">${shown.note}</p>` : null}
     ${shown.cannotWrite ? html`<p class="flag">${shown.cannotWrite}</p>` : null}
     ${shown.day ? html`
@@ -61,6 +62,8 @@ function Job({ job, benches }) {
   const [isOther, setOther] = useState(false);
   const said = `${job.job}: ${job.pieces} of ${job.batch}`;
   const cannot = Boolean(benches.cannotWrite);
+  const isIn = ({ rows }) => rows.some((row) => ["batch", "what", "from"].every((each) => row[each] === job.row[each]));
+  const onItsWay = store.waiting.some(isIn) ? "Waits to be sent." : store.written.some(isIn) ? "Written down." : null;
   const late = job.late > 0 ? `${count(job.late, "day", "days")} ago` : "today";
   const keep = (event) => {
     event.preventDefault();
@@ -70,10 +73,10 @@ function Job({ job, benches }) {
   };
   return html`<li>
     <p><strong>${job.job}: ${job.pieces} of ${job.batch}</strong> <span class="quiet">${job.crop}, ${job.grower}${job.where ? `, in ${job.where}` : ""}; due ${words(job.on)}, ${late}</span></p>
-    <p class="doings">
-      <button type="button" class="main" disabled=${cannot} onClick=${() => write(said, [job.row])}>Done as planned<span class="spoken">: ${said}</span></button>
-      <button type="button" disabled=${cannot} aria-expanded=${isOther ? "true" : "false"} onClick=${() => setOther(!isOther)}>Otherwise<span class="spoken">: ${said}</span></button>
-    </p>
+    ${onItsWay ? html`<p class="quiet">${onItsWay}</p>` : html`<p class="doings">
+      <button type="button" class="main" disabled=${cannot} onClick=${() => write(said, [job.row])}>Done as planned<span class="spoken"> “${said}”</span></button>
+      <button type="button" disabled=${cannot} aria-expanded=${isOther ? "true" : "false"} onClick=${() => setOther(!isOther)}>Otherwise<span class="spoken"> “${said}”</span></button>
+    </p>`}
     ${isOther ? html`<form class="add" onSubmit=${keep}>
       ${["flats", "trays"].filter((column) => job.row[column] !== undefined).map((column) => html`<label key=${column}>${column}
         <input name=${column} type="number" inputmode="numeric" min="0" required defaultValue=${job.row[column]} /></label>`)}
@@ -157,6 +160,6 @@ function Other({ benches }) {
 const Written = ({ written }) =>
   written.length
     ? html`<h3>Written down here last</h3>
-        <ul class="due">${written.map((each) => html`<li key=${each.id}><p>${each.said} <span class="quiet">${each.lines.length === 1 ? each.lines[0] : count(each.lines.length, "line", "lines")}</span>
-          <button type="button" onClick=${() => takeBack(each)}>Take back<span class="spoken">: ${each.said}</span></button></p></li>`)}</ul>`
+        <ul class="due written">${written.map((each) => html`<li key=${each.id}><p>${each.said} <span class="quiet">${each.lines.length === 1 ? each.lines[0] : count(each.lines.length, "line", "lines")}</span>
+          <button type="button" onClick=${() => takeBack(each)}>Take back<span class="spoken"> “${each.said}”</span></button></p></li>`)}</ul>`
     : null;

@@ -1,6 +1,6 @@
 // From nothing: ten questions lay a folder down. "Don't know" keeps a default, which stays marked as one.
-import { html, useState } from "./view.js";
-import { act, set, store } from "./store.js";
+import { html, useEffect, useState } from "./view.js";
+import { act, get, set, store } from "./store.js";
 
 const DAYS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
 
@@ -30,11 +30,7 @@ export function Welcome() {
     <main id="part" class="welcome" tabindex="-1">
       <h1>Does the season fit?</h1>
       <p>Answer what you know and leave the rest: an empty field keeps the value shown in it, and stays marked as a default. All of it can be changed later.</p>
-      <form onSubmit=${(event) => { event.preventDefault(); lay("/api/example", { id: 0, name: event.currentTarget.elements.folder.value }); }} class="add">
-        <h2>Or look at an invented farm first</h2>
-        <label>Folder for it <input name="folder" defaultValue="example" required maxlength="60" /></label>
-        <button>Open the example</button>
-      </form>
+      <${Invented} year=${year} />
       <form onSubmit=${send} class="questions">
         <${Question} number="1" words="Which farm is it?">
           <${Text} name="folder" label="Folder for its files" required value="spring" />
@@ -96,7 +92,43 @@ export function Welcome() {
   `;
 }
 
-const lay = (path, body) => act(path, body, "Laid down. Now paste or type the plan.").then((isDone) => isDone && set({ part: path.endsWith("new") ? "plan" : "sheet" }));
+// An invented farm: one of the starters in a climate, or the small example with a comment beside each line.
+function Invented({ year }) {
+  const [known, setKnown] = useState(null);
+  const [farm, setFarm] = useState("");
+  const [climate, setClimate] = useState("mild");
+  useEffect(() => { get("/api/starters").then(setKnown); }, []);
+  const open = (event) => {
+    event.preventDefault();
+    const value = (name) => event.currentTarget.elements[name].value;
+    const name = value("folder");
+    farm ? lay("/api/starter", { name, farm, climate, units: value("units"), year }) : lay("/api/example", { id: 0, name });
+  };
+  const aboutOf = (list, id) => known?.[list].find((each) => each.id === id)?.about;
+  return html`
+    <form onSubmit=${open} class="add">
+      <h2>Or look at an invented farm first</h2>
+      <label>Farm <select name="farm" onChange=${(event) => setFarm(event.currentTarget.value)}>
+        <option value="">The small example of the files</option>
+        ${known?.farms.map((each) => html`<option key=${each.id} value=${each.id}>${each.name}</option>`)}
+      </select></label>
+      ${farm ? html`
+        <label>Climate <select name="climate" onChange=${(event) => setClimate(event.currentTarget.value)}>
+          ${known.climates.map((each) => html`<option key=${each.id} value=${each.id} selected=${each.id === climate}>${each.name}</option>`)}
+        </select></label>
+        <label>Measured in <select name="units"><option value="Imperial">feet and °F</option><option value="Metric">metres and °C</option></select></label>
+      ` : null}
+      <label>Folder for it <input name="folder" defaultValue="example" required maxlength="60" /></label>
+      <button>Open ${farm ? "this farm" : "the example"}</button>
+      ${farm ? html`<p class="help">${aboutOf("farms", farm)}. It fits at first; its variant “more” is something to try. The climate is invented: ${aboutOf("climates", climate)}.</p>` : null}
+    </form>`;
+}
+
+const lay = (path, body) => {
+  const isEmpty = path.endsWith("new");
+  const said = isEmpty ? "Laid down. Now paste or type the plan." : "Laid down. Change anything, and the answer follows.";
+  return act(path, body, said).then((isDone) => isDone && set({ part: isEmpty ? "plan" : "sheet" }));
+};
 
 const Question = ({ number, words, children }) => html`<section class="question"><h2>${number}. ${words}</h2><div class="fields">${children}</div></section>`;
 

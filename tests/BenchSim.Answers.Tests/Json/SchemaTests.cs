@@ -11,18 +11,18 @@ public sealed class SchemaTests
 
     private static readonly Dictionary<string, JsonTypeInfo[]> s_answers = new(StringComparer.Ordinal)
     {
-        ["bottlenecks"] = [s_known.BottlenecksDocument],
+        ["bottlenecks"] = [s_known.BottlenecksDocument, s_known.UnderwayDocument],
         ["check"] = [s_known.CheckDocument, s_known.TodayDocument],
-        ["compare"] = [s_known.CompareDocument],
-        ["dense"] = [s_known.DenseDocument],
+        ["compare"] = [s_known.CompareDocument, s_known.UnderwayDocument],
+        ["dense"] = [s_known.DenseDocument, s_known.UnderwayDocument],
         ["invest"] = [s_known.InvestDocument],
-        ["level"] = [s_known.LevelDocument],
-        ["mend"] = [s_known.MendDocument],
+        ["level"] = [s_known.LevelDocument, s_known.UnderwayDocument],
+        ["mend"] = [s_known.MendDocument, s_known.UnderwayDocument],
         ["merge"] = [s_known.RunDocument],
-        ["new"] = [s_known.NewDocument],
+        ["new"] = [s_known.NewDocument, s_known.StartersDocument],
         ["print"] = [s_known.PapersDocument, s_known.TodayPaperDocument],
         ["run"] = [s_known.RunDocument, s_known.PartDocument, s_known.StoryDocument, s_known.UnderwayDocument],
-        ["size"] = [s_known.SizeDocument],
+        ["size"] = [s_known.SizeDocument, s_known.UnderwayDocument],
         ["succession"] = [s_known.SuccessionDocument],
         ["weather"] = [s_known.WeatherDocument],
     };

@@ -81,6 +81,30 @@ public class AirHoursTests
         }
     }
 
+    // A house that was another until a day is that other before it, hour for hour, and itself from then on.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(5)]
+    [InlineData(Days)]
+    public void A_house_that_was_another(int until)
+    {
+        foreach (var (was, now) in s_airs[1..^1].Zip(s_airs[2..], (was, now) => (was!.Value, now!.Value)))
+        {
+            var hours = new AirHours(now with { Was = new AirWas(was, until) });
+            var (airC, nightsC, kelvinHours) = (new double[24], new double[Days], new double[Days]);
+            hours.FillNights(_outdoors, nightsC);
+            hours.FillHeating(_outdoors, kelvinHours);
+            for (var day = 0; day < Days; day++)
+            {
+                HouseAir? air = day < until ? was : now;
+                hours.FillDay(_outdoors, day, airC);
+                Assert.All(airC.Index(), hour => Assert.Equal(HourC(air, hour.Index, day), hour.Item, 1e-9));
+                Assert.Equal(NightC(air, day), nightsC[day], 1e-9);
+                Assert.Equal(HeatingOf(air, day), kelvinHours[day], 1e-9);
+            }
+        }
+    }
+
     [Fact]
     public void A_span_of_another_length_is_refused() =>
         Assert.Throws<ArgumentException>(() => new AirHours(s_airs[1]).FillDay(_outdoors, 0, new double[23]));

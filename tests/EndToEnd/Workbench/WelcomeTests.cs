@@ -49,6 +49,22 @@ public sealed class WelcomeTests
         bench.AssertQuiet();
     }
 
+    [Fact]
+    public async Task A_farm_of_a_common_kind_is_a_few_clicks_away_and_fits()
+    {
+        using var folder = new TemporaryFolder();
+        await using var bench = await Bench.OpenAsync(null, start: folder.Path);
+        await bench.Page.Locator("select[name=farm]").SelectOptionAsync("hoop-house");
+        await bench.Page.Locator("select[name=climate]").SelectOptionAsync("cold");
+        await bench.PictureAsync("welcome-farm");
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Open this farm" }).ClickAsync();
+        await bench.AnsweredAsync();
+        await Assertions.Expect(bench.Page.Locator("h1")).ToHaveTextAsync("One hoop house");
+        await Assertions.Expect(bench.Page.Locator(".verdict .share")).ToContainTextAsync("Fits in 9");
+        Assert.True(File.Exists(folder.In("example/variants/more.toml")));
+        bench.AssertQuiet();
+    }
+
     [Theory]
     [InlineData("../outside")]
     [InlineData("a/b")]

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Weather;
 
-namespace BenchSim.Workbench.Laying;
+namespace BenchSim.Answers.Laying;
 
 /// <summary>
 /// A climate made up from what a grower knows by heart: when the last frost is, and how cold the coldest night gets. It stands in until
@@ -14,14 +14,20 @@ namespace BenchSim.Workbench.Laying;
 /// </remarks>
 /// <param name="LowC">Mean lowest temperature of the day by month, degrees Celsius.</param>
 /// <param name="HighC">Mean highest temperature of the day by month, degrees Celsius.</param>
-/// <param name="SpreadK">Standard deviation of the lowest temperatures of a month's days, kelvin.</param>
-internal sealed record FarmClimate(ImmutableArray<double> LowC, ImmutableArray<double> HighC, double SpreadK)
+/// <param name="SpreadK">Standard deviation of the lowest temperatures of each month's days, kelvin.</param>
+/// <param name="RainDays">Days with rain in each month.</param>
+/// <param name="RainMm">Rain of each month, millimetres.</param>
+public sealed record FarmClimate(
+    ImmutableArray<double> LowC,
+    ImmutableArray<double> HighC,
+    ImmutableArray<double> SpreadK,
+    ImmutableArray<int> RainDays,
+    ImmutableArray<int> RainMm
+)
 {
-    /// <summary>Days with rain in a month: an assumption.</summary>
-    public const int RainDays = 10;
-
-    /// <summary>Rain of a month, millimetres: an assumption.</summary>
-    public const int RainMm = 90;
+    // Both assumptions, alike in every month.
+    private const int UsualRainDays = 10;
+    private const int UsualRainMm = 90;
 
     private const double YearDays = 365;
     private const double TroughDay = 20;
@@ -65,8 +71,16 @@ internal sealed record FarmClimate(ImmutableArray<double> LowC, ImmutableArray<d
     {
         var swing = Swing(trough, atFrost, lastFrost);
         ImmutableArray<double> low = [.. s_midMonth.Select(day => Math.Round(trough + (swing * (1 - Cosine(day))), 1))];
-        return new FarmClimate(low, [.. low.Select(celsius => Math.Round(celsius + RangeK, 1))], Math.Round(spread, 1));
+        return new FarmClimate(
+            low,
+            [.. low.Select(celsius => Math.Round(celsius + RangeK, 1))],
+            Twelve(Math.Round(spread, 1)),
+            Twelve(UsualRainDays),
+            Twelve(UsualRainMm)
+        );
     }
+
+    private static ImmutableArray<T> Twelve<T>(T value) => [.. Enumerable.Repeat(value, s_midMonth.Length)];
 
     // Never a year that gets colder towards summer, whatever was answered.
     private static double Swing(double trough, double atFrost, int lastFrost) =>
@@ -99,10 +113,16 @@ internal sealed record FarmClimate(ImmutableArray<double> LowC, ImmutableArray<d
         return (last[Years / 2], last[Years * 9 / 10], lowest[Years / 2]);
     }
 
-    private WeatherNormals Normals =>
+    /// <summary>The normals that the generator is made of.</summary>
+    internal WeatherNormals Normals =>
         new()
         {
-            Months = [.. LowC.Zip(HighC, (low, high) => new MonthNormals(low, high, RainDays, RainMm) { TminSdC = SpreadK })],
+            Months =
+            [
+                .. LowC.Select(
+                    (low, month) => new MonthNormals(low, HighC[month], RainDays[month], RainMm[month]) { TminSdC = SpreadK[month] }
+                ),
+            ],
             Source = "",
         };
 }

@@ -1,12 +1,11 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using BenchSim.Folder.Editing;
 using BenchSim.Season.Fields;
 
-namespace BenchSim.Workbench.Drafts;
+namespace BenchSim.Folder.Editing;
 
 /// <summary>Writes what somebody typed into a field as a value of TOML.</summary>
-internal static partial class TomlWriting
+public static partial class TomlWriting
 {
     /// <summary>The value as it is written: numbers and dates bare, lists between brackets, all else between quotation marks.</summary>
     /// <param name="kind">What the key holds.</param>

@@ -1,12 +1,12 @@
 using System.Text;
+using BenchSim.Answers.Laying;
 using BenchSim.Folder;
 using BenchSim.Folder.Files;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
-using BenchSim.Workbench.Laying;
 
-namespace BenchSim.Workbench.Tests.Laying;
+namespace BenchSim.Answers.Tests.Laying;
 
 /// <summary>A folder from the ten questions.</summary>
 public sealed class FarmTests
@@ -64,7 +64,7 @@ public sealed class FarmTests
     public void What_the_climate_is_made_of_must_be_read(string coldest, string lastFrost, string why)
     {
         var answers = Nothing(UnitSystem.Imperial) with { Coldest = coldest, LastFrost = lastFrost };
-        Assert.StartsWith(why, FarmTexts.Refusal(answers)?.Why, StringComparison.Ordinal);
+        Assert.StartsWith(why, FarmTexts.Refusal(answers), StringComparison.Ordinal);
         Assert.Null(FarmTexts.Refusal(Nothing(UnitSystem.Imperial) with { Coldest = " -4 \u00b0F " }));
     }
 

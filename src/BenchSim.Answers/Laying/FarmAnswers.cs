@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using BenchSim.Season.Values;
-using BenchSim.Workbench.Drafts;
 
-namespace BenchSim.Workbench.Laying;
+namespace BenchSim.Answers.Laying;
 
 /// <summary>What was answered to the ten questions. An empty text is "don't know".</summary>
-internal sealed record FarmAnswers : IAsked
+public record FarmAnswers
 {
     /// <summary>Name of the folder to lay down.</summary>
     public required string Folder { get; set; }
@@ -15,6 +15,9 @@ internal sealed record FarmAnswers : IAsked
 
     /// <summary>Name of the farm.</summary>
     public string Name { get; set; } = "";
+
+    /// <summary>The question that the folder is to answer; none of the ten asks for it, and it is written where it is given.</summary>
+    public string Question { get; set; } = "";
 
     /// <summary>Latitude, degrees.</summary>
     public string Latitude { get; set; } = "";
@@ -31,6 +34,10 @@ internal sealed record FarmAnswers : IAsked
     /// <summary>Coldest night of a usual winter.</summary>
     public string Coldest { get; set; } = "";
 
+    /// <summary>A climate that is known whole, instead of the last frosts and the coldest night; null for none.</summary>
+    [JsonIgnore]
+    public FarmClimate? Climate { get; set; }
+
     /// <summary>First sowing.</summary>
     public string FirstSowing { get; set; } = "";
 
@@ -42,8 +49,6 @@ internal sealed record FarmAnswers : IAsked
 
     /// <summary>The houses, one or more.</summary>
     public ImmutableArray<HouseAnswers> Houses { get; set; } = [];
-
-    bool IAsked.IsWhole => Houses.IsDefaultOrEmpty || Houses.All(house => house is not null);
 
     /// <summary>Trays on the mats at once.</summary>
     public string Mats { get; set; } = "";
@@ -69,13 +74,22 @@ internal sealed record FarmAnswers : IAsked
     /// <summary>Days late that do not hurt yet.</summary>
     public string LateDays { get; set; } = "";
 
+    /// <summary>Days kept in hand; none of the ten asks for them, and they are written where they are given.</summary>
+    public string SlackDays { get; set; } = "";
+
     /// <summary>The questions, as farmers ask them: who else grows here.</summary>
     public string Growers { get; set; } = "";
 }
 
 /// <summary>What was answered of a house.</summary>
-internal sealed record HouseAnswers
+public sealed record HouseAnswers
 {
+    /// <summary>Whether it is a closed room with lights over racks, where no sun comes in: none of the ten asks for it.</summary>
+    public bool IsUnderLights { get; set; }
+
+    /// <summary>Shape; none of the ten asks for it.</summary>
+    public string Shape { get; set; } = "";
+
     /// <summary>Length.</summary>
     public string Length { get; set; } = "";
 
@@ -88,6 +102,9 @@ internal sealed record HouseAnswers
     /// <summary>Night temperature really held.</summary>
     public string Night { get; set; } = "";
 
+    /// <summary>Day temperature held; none of the ten asks for it, and it is written where it is given.</summary>
+    public string Day { get; set; } = "";
+
     /// <summary>Date from which it is heated.</summary>
     public string From { get; set; } = "";
 
@@ -99,4 +116,7 @@ internal sealed record HouseAnswers
 
     /// <summary>Trays on its benches, instead of their size.</summary>
     public string Trays { get; set; } = "";
+
+    /// <summary>Trays on one more bench or rack; none of the ten asks for it, and it is written where it is given.</summary>
+    public string UnitTrays { get; set; } = "";
 }

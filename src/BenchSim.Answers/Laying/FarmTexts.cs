@@ -1,32 +1,49 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using BenchSim.Folder.Editing;
 using BenchSim.Folder.Files;
 using BenchSim.Folder.Reference;
 using BenchSim.Folder.Text;
 using BenchSim.Season.Fields;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
-using BenchSim.Workbench.Drafts;
 
-namespace BenchSim.Workbench.Laying;
+namespace BenchSim.Answers.Laying;
 
 /// <summary>
 /// The files of a folder from the answers to the ten questions. What was not answered is written all the same, and marked as a default, so
 /// that it can be seen and changed.
 /// </summary>
-internal static class FarmTexts
+public static class FarmTexts
 {
     private const string Default = "default";
 
-    /// <summary>The files.</summary>
+    /// <summary>The files, the plan still empty.</summary>
+    /// <param name="answers">What was answered.</param>
     public static ImmutableArray<InputFile> Of(FarmAnswers answers)
     {
+        ArgumentNullException.ThrowIfNull(answers);
+        const string laid =
+            "Laid down from ten questions. A line that ends in \"default\" rests on no answer of yours: put your own value there.";
+        return [InputFile.Of(FileNames.Plan, PlanHead), InputFile.Of(FileNames.Site, Site(answers, laid))];
+    }
+
+    /// <summary>The first line of a plan: the columns that are filled in most often.</summary>
+    public static string PlanHead => string.Join(",", PlanFields.Table.Names.Take(7)) + ",times,method,tray,flat,note\n";
+
+    /// <summary>The text of site.toml.</summary>
+    /// <param name="answers">What was answered.</param>
+    /// <param name="remark">What its first line says, on one line.</param>
+    public static string Site(FarmAnswers answers, string remark)
+    {
+        ArgumentNullException.ThrowIfNull(answers);
         var isImperial = answers.Units == UnitSystem.Imperial;
         var text = new Page(answers.Units);
-        text.Say("Laid down from ten questions. A line that ends in \"default\" rests on no answer of yours: put your own value there.");
+        text.Say(remark);
         text.Section("site");
         text.Line("name", answers.Name, "Our farm");
+        text.WordIfGiven("question", answers.Question);
         text.Word("units", isImperial ? "imperial" : "metric", "");
         text.Line("latitude", answers.Latitude, "44");
         text.Section("season");
@@ -36,6 +53,7 @@ internal static class FarmTexts
         Spaces(text, answers);
         text.Section("rules");
         text.Line("work_days", answers.WorkDays, "Mon, Tue, Wed, Thu, Fri, Sat");
+        text.WordIfGiven("slack_days", answers.SlackDays);
         text.Line("late_days", answers.LateDays, "7");
         text.Line(
             "cover_gain",
@@ -50,17 +68,17 @@ internal static class FarmTexts
         ];
         text.Word("order", string.Join(", ", reliefs), answers.Floor.Length == 0 ? Default : "");
         Weather(text, answers);
-        return [new InputFile(FileNames.Plan, [.. Encoding.UTF8.GetBytes(PlanHead)]), InputFile.Of(FileNames.Site, text.ToString())];
+        return text.ToString();
     }
 
     /// <summary>Why no folder can be laid down from answers: what goes into the climate must be read; null where it can.</summary>
-    public static NotMade? Refusal(FarmAnswers answers)
+    /// <param name="answers">What was answered.</param>
+    public static string? Refusal(FarmAnswers answers)
     {
+        ArgumentNullException.ThrowIfNull(answers);
         var faults = new Known(answers).Faults;
-        return faults.IsEmpty ? null : new NotMade(string.Join(' ', faults.Select(fault => $"{fault.What}; {fault.Instead}.")), false);
+        return faults.IsEmpty ? null : string.Join(' ', faults.Select(fault => $"{fault.What}; {fault.Instead}."));
     }
-
-    private static string PlanHead => string.Join(",", PlanFields.Table.Names.Take(7)) + ",times,method,tray,flat,note\n";
 
     private static void Houses(Page text, FarmAnswers answers)
     {
@@ -69,10 +87,17 @@ internal static class FarmTexts
             var isFirst = at == 0;
             text.Section("house");
             text.Word("id", IdOf(at), "");
-            text.Word("name", isFirst ? "Main house" : $"House {at + 1}", "");
+            text.Word("name", isFirst ? (house.IsUnderLights ? "Container" : "Main house") : $"House {at + 1}", "");
             text.Line("night", house.Night, text.Either(isFirst ? "60 F" : "50 F", isFirst ? "15 C" : "10 C"));
+            text.WordIfGiven("day", house.Day);
             text.Line("open", house.From, isFirst ? "all season" : Date(answers.Year, 3, 15));
-            text.Word("shape", "hoop", Default);
+            if (house.IsUnderLights)
+            {
+                text.Word("day_lift", text.Either("0 F", "0 C"), "no sun comes in");
+                continue;
+            }
+
+            text.Line("shape", house.Shape, "hoop");
             text.Line("length", house.Length, text.Either("48 ft", "15 m"), unit: text.Either("ft", "m"));
             text.Line("width", house.Width, text.Either("20 ft", "6 m"), unit: text.Either("ft", "m"));
             text.Line("covering", house.Layers is "1" ? "single-poly" : "", "double-poly", house.Layers is "2");
@@ -105,8 +130,8 @@ internal static class FarmTexts
         foreach (var (at, house) in AllHouses(answers).Index())
         {
             text.Section("space");
-            text.Word("id", IdOf(at) + "-bench", "");
-            text.Word("name", at == 0 ? "Main benches" : $"Benches of house {at + 1}", "");
+            text.Word("id", house.IsUnderLights ? "racks" : IdOf(at) + "-bench", "");
+            text.Word("name", BenchName(house, at), "");
             text.Word("kind", "bench", "");
             text.Word("house", IdOf(at), "");
             if (house.Trays.Length > 0 || (at > 0 && house.BenchLength.Length == 0))
@@ -119,6 +144,7 @@ internal static class FarmTexts
                 text.Line("width", house.BenchWidth, text.Either("5 ft", "1.5 m"), unit: text.Either("ft", "m"));
             }
 
+            text.WordIfGiven("unit_places", house.UnitTrays);
             if (at == 0 && answers.Floor is not "0")
             {
                 text.Line("aisle_places", answers.Floor, "10");
@@ -135,33 +161,33 @@ internal static class FarmTexts
     private static void Weather(Page text, FarmAnswers answers)
     {
         var read = new Known(answers);
-        var source = read is { LastFrost: not null, ColdestC: not null }
-            ? "your last frosts and your coldest night"
-            : "usual last frosts and a usual coldest night";
+        var source =
+            answers.Climate is not null ? ""
+            : read is { LastFrost: not null, ColdestC: not null } ? ", made of your last frosts and your coldest night"
+            : ", made of usual last frosts and a usual coldest night";
         text.Section("weather");
-        text.Say($"An invented climate, made of {source}.");
+        text.Say($"An invented climate{source}.");
         text.Say("For an answer to rely on put a daily record or the normals of a near station in its place: docs/weather.md.");
         text.Word("kind", "normals", "");
-        var climate = read.Climate();
+        var climate = answers.Climate ?? read.Climate();
         text.Word("low", text.Degrees(climate.LowC), "invented");
         text.Word("high", text.Degrees(climate.HighC), "invented");
-        text.Word("low_sd", Twelve(text.Spread(climate.SpreadK)), "invented");
-        text.Word("rain_days", Twelve(FarmClimate.RainDays.ToString(CultureInfo.InvariantCulture)), "invented");
-        var rain = text.Either(
-            FormattableString.Invariant($"{FarmClimate.RainMm / 25.4:0.0} in"),
-            FormattableString.Invariant($"{FarmClimate.RainMm} mm")
-        );
-        text.Word("rain", Twelve(rain), "invented");
+        text.Word("low_sd", string.Join(", ", climate.SpreadK.Select(text.Spread)), "invented");
+        text.Word("rain_days", string.Join(", ", climate.RainDays), "invented");
+        text.Word("rain", string.Join(", ", climate.RainMm.Select(text.Depth)), "invented");
     }
 
     private static ImmutableArray<HouseAnswers> AllHouses(FarmAnswers answers) =>
         answers.Houses.IsDefaultOrEmpty ? [new HouseAnswers()] : answers.Houses;
 
+    private static string BenchName(HouseAnswers house, int at) =>
+        house.IsUnderLights ? "Racks under lights"
+        : at == 0 ? "Main benches"
+        : $"Benches of house {at + 1}";
+
     private static string IdOf(int house) => house == 0 ? "main" : $"house-{house + 1}";
 
     private static string Date(int year, int month, int day) => FormattableString.Invariant($"{year:0000}-{month:00}-{day:00}");
-
-    private static string Twelve(string value) => string.Join(", ", Enumerable.Repeat(value, MonthsKind.Months));
 
     /// <summary>What was answered of the climate, which is not written as it was typed.</summary>
     private sealed class Known
@@ -208,10 +234,13 @@ internal static class FarmTexts
         public string Either(string imperial, string metric) => units == UnitSystem.Imperial ? imperial : metric;
 
         public string Degrees(ImmutableArray<double> celsius) =>
-            string.Join(", ", celsius.Select(each => FormattableString.Invariant($"{Of(each):0.#}")));
+            string.Join(", ", celsius.Select(each => FormattableString.Invariant($"{Math.Round(Of(each), 1) + 0.0:0.#}")));
 
         public string Spread(double kelvin) =>
             FormattableString.Invariant($"{(units == UnitSystem.Imperial ? kelvin * 9 / 5 : kelvin):0.0} {Either("F", "C")}");
+
+        public string Depth(int millimetres) =>
+            Either(FormattableString.Invariant($"{millimetres / 25.4:0.0} in"), FormattableString.Invariant($"{millimetres} mm"));
 
         public void Say(string remark) => _text.Append("# ").Append(remark).Append('\n');
 
@@ -237,6 +266,15 @@ internal static class FarmTexts
             }
 
             Word(key, value, isDefault && !isAnswered ? Default : "");
+        }
+
+        /// <summary>A key, where something was said of it.</summary>
+        public void WordIfGiven(string key, string said)
+        {
+            if (said.Length > 0)
+            {
+                Word(key, said, "");
+            }
         }
 
         /// <summary>A key, written as its kind wants it.</summary>

@@ -1,0 +1,98 @@
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+
+namespace EndToEnd.Workbench;
+
+/// <summary>
+/// The benches as they stand, and writing down what was done, with one hand on a telephone. Marked Browser as
+/// <see cref="PageInBrowserTests"/>.
+/// </summary>
+[Trait("Category", "Browser")]
+public sealed class TodayTests
+{
+    [Fact]
+    public async Task Ten_jobs_are_written_down_by_touch_five_of_them_without_a_link_and_one_that_somebody_else_wrote()
+    {
+        using var folder = Example.Copy("two-house-spring");
+        await using var bench = await Bench.OpenAsync(folder.Path, width: 390);
+        await bench.AnsweredAsync();
+        await bench.PartAsync("Today");
+        await bench.Page.GetByLabel("Day", new() { Exact = true }).FillAsync("2027-03-29");
+        var done = bench.Page.Locator(".due button.main");
+        await Assertions.Expect(done.Nth(9)).ToBeVisibleAsync();
+        await bench.PictureAsync("today");
+
+        // Five with a link: each is gone from the list once it is in the log.
+        for (var job = 0; job < 5; job++)
+        {
+            var name = await done.First.InnerTextAsync();
+            await done.First.ClickAsync();
+            await Assertions.Expect(bench.Page.GetByRole(AriaRole.Button, new() { Name = name, Exact = true })).ToHaveCountAsync(0);
+            await Assertions.Expect(bench.Page.Locator(".written li")).ToHaveCountAsync(job + 1);
+            await Assertions.Expect(bench.Page.GetByText("Waits to be sent.", new() { Exact = true })).ToHaveCountAsync(0);
+        }
+
+        // Five without one, over a reload of nothing: they wait, in their order, and the second of them was written by somebody else.
+        await bench.Page.Context.SetOfflineAsync(true);
+        for (var job = 0; job < 5; job++)
+        {
+            await done.First.ClickAsync();
+            await Assertions
+                .Expect(bench.Page.Locator(".flag"))
+                .ToHaveTextAsync(new Regex($"^{job + 1} entr(?:y waits|ies wait) ", RegexOptions.None, TimeSpan.FromSeconds(1)));
+        }
+
+        await Assertions.Expect(bench.Page.GetByText("Waits to be sent.", new() { Exact = true })).ToHaveCountAsync(5);
+        await bench.PictureAsync("today-offline");
+        var waiting = await bench.Page.EvaluateAsync<string[]>(
+            "() => JSON.parse(localStorage.getItem('benchsim-waiting')).map(({ rows }) => "
+                + "['date', 'batch', 'what', 'trays', 'flats', 'from', 'space'].map((column) => rows[0][column] ?? '').join(','))"
+        );
+        await File.AppendAllTextAsync(folder.In("log.csv"), waiting[1] + ",,,,\n");
+        await bench.Page.Context.SetOfflineAsync(false);
+        await Assertions.Expect(bench.Page.Locator(".flag")).ToHaveCountAsync(0);
+        Assert.Equal(11, Lines(folder).Length);
+        Assert.Equal(
+            waiting.Order(StringComparer.Ordinal),
+            Lines(folder)[6..].Select(Cells).Order(StringComparer.Ordinal),
+            StringComparer.Ordinal
+        );
+    }
+
+    [Fact]
+    public async Task Another_number_is_written_a_space_is_walked_and_the_last_is_taken_back()
+    {
+        using var folder = Example.Copy("two-house-spring");
+        folder.Write("log.csv", "date,batch,what,trays,space,note\n2027-03-01,kale-1,sown,3,mats,\"ours, early\"\n");
+        await using var bench = await Bench.OpenAsync(folder.Path);
+        await bench.AnsweredAsync();
+        await bench.PartAsync("Today");
+        await bench.Page.GetByLabel("Day", new() { Exact = true }).FillAsync("2027-03-29");
+        await bench.Page.GetByLabel("Find a batch, a crop or a grower").FillAsync("kale-1");
+        await bench.Page.Locator(".due li button:not(.main)").First.ClickAsync();
+        await bench.Page.Locator(".due form").GetByLabel("trays").FillAsync("2");
+        await bench.Page.Locator(".due form").GetByRole(AriaRole.Button, new() { Name = "Write down" }).ClickAsync();
+        await bench.Message.ToHaveTextAsync(new Regex("^Written down: ", RegexOptions.None, TimeSpan.FromSeconds(1)));
+        Assert.Equal(3, Lines(folder).Length);
+
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Walk through Heat mats" }).ClickAsync();
+        await bench.Page.Locator(".benchbox form input").First.FillAsync("0");
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "That is all that stands here" }).ClickAsync();
+        await bench.Message.ToHaveTextAsync("Written down: Walked through Heat mats");
+        var walked = Lines(folder);
+        Assert.Equal(5, walked.Length);
+        Assert.StartsWith("2027-03-29,kale-1,counted,0,mats", walked[3], StringComparison.Ordinal);
+        Assert.StartsWith("2027-03-29,,walked,,mats", walked[4], StringComparison.Ordinal);
+
+        await bench.PictureAsync("today-walked");
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Take back “Walked through Heat mats”" }).ClickAsync();
+        await bench.Message.ToHaveTextAsync("Taken back: Walked through Heat mats");
+        Assert.Equal(3, Lines(folder).Length);
+        bench.AssertQuiet();
+    }
+
+    private static string[] Lines(TemporaryFolder folder) => File.ReadAllText(folder.In("log.csv")).TrimEnd('\n').Split('\n');
+
+    // The cells that a job fills.
+    private static string Cells(string line) => string.Join(',', line.Split(',')[..7]);
+}
