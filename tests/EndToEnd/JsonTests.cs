@@ -27,6 +27,7 @@ public sealed class JsonTests
         "level spring --seasons 10 --out levelled.csv",
         "succession spring --batch lettuce --every 7 --times 3 --gap 12 --seasons 10",
         "print spring --out papers",
+        "print spring --today 2027-03-01 --out today",
     ];
 
     [Fact]

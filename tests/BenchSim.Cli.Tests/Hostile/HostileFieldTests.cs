@@ -86,6 +86,7 @@ public sealed partial class HostileFieldTests
             ["run", farm, "--bottlenecks", "--out", folder.In("out/report")],
             ["compare", farm, "--with", "v"],
             ["print", farm, "--out", folder.In("out/papers")],
+            ["print", farm, "--today=2027-04-03", "--out", folder.In("out/today")],
         ];
         string[][] costly =
         [
@@ -107,6 +108,7 @@ public sealed partial class HostileFieldTests
         if (accepted.ContainsKey("plan.csv.grower"))
         {
             Assert.Contains(seen, written.PageText("papers/work-list.html"), StringComparison.Ordinal);
+            Assert.Contains(seen[..Math.Min(seen.Length, 50)], written.PageText("today/today.html"), StringComparison.Ordinal);
             Assert.Contains(written.Cells("report/tables/growers.csv"), cell => cell == text || cell == "'" + text);
             Assert.Contains(written.Cells("papers/work-list.csv"), cell => cell == text || cell == "'" + text);
             Assert.Contains(seen[..Math.Min(seen.Length, 150)], written.CalendarText("papers/calendar.ics"), StringComparison.Ordinal);

@@ -16,6 +16,7 @@ internal sealed partial class Written(string folder)
         "b",
         "bdi",
         "body",
+        "caption",
         "circle",
         "code",
         "dd",
@@ -30,6 +31,7 @@ internal sealed partial class Written(string folder)
         "h1",
         "h2",
         "h3",
+        "h4",
         "head",
         "header",
         "html",
@@ -143,7 +145,7 @@ internal sealed partial class Written(string folder)
             }
         }
 
-        Assert.Equal(3, pages);
+        Assert.Equal(4, pages);
     }
 
     /// <summary>The words of a page, and those it shows when pointed at.</summary>
