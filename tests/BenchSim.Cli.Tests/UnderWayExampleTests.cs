@@ -20,8 +20,8 @@ public sealed class UnderWayExampleTests
         }
 
         // The site but for its heading and the two files of this year's weather.
-        string[] spring = File.ReadAllLines(Repository.File("scenarios/two-house-spring/site.toml"));
-        string[] site = File.ReadAllLines(Path.Combine(s_folder, "site.toml"));
+        var spring = File.ReadAllLines(Repository.File("scenarios/two-house-spring/site.toml"));
+        var site = File.ReadAllLines(Path.Combine(s_folder, "site.toml"));
         Assert.Equal(
             spring[1..],
             site[1..]

@@ -51,7 +51,7 @@ public sealed record TodayPaperQuestion
 
     private static TodaySheet Sheet(OpenedToday today, PlayWatch watch)
     {
-        var plan = today.Underway();
+        var plan = today.Underway().Plan;
         var play = plan.Scenario.Play;
         var options = new StudyOptions { Seasons = Math.Min(play.Seasons, MostSeasons), Seed = play.Seed };
         var coming = watch.Over(options.Seasons, progress => ComingRunner.Play(plan, today.Today, options, progress, watch.Cancel));

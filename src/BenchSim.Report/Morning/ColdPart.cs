@@ -115,7 +115,7 @@ internal static class ColdPart
     private static void Night(HtmlText html, TodaySheet sheet, int index)
     {
         var (cold, night) = (sheet.Cold, sheet.Cold.Nights[index]);
-        ColdNight? above = index == 0 ? null : cold.Nights[index - 1];
+        var above = index == 0 ? null : cold.Nights[index - 1];
         html.Add($"<tr{new Markup(cold.Tonight == index ? " class=\"tonight\"" : "")}><th scope=\"row\" class=\"low\"><b>");
         html.Add($"{Degrees(sheet, night.LowC)}</b>{(cold.Tonight == index ? " tonight" : "")}</th>");
         html.Add($"<td>{More(sheet, night.Cover, above?.Cover)}</td>");

@@ -45,7 +45,7 @@ internal static class LatePart
             _ => "in part",
         };
 
-    private static IEnumerable<string> Why(TodaySheet sheet, ComingDelay late)
+    private static string[] Why(TodaySheet sheet, ComingDelay late)
     {
         var (batch, book) = (sheet.Plan.Batches[late.Batch], sheet.Ledger.Batches[late.Batch]);
         string[] why =

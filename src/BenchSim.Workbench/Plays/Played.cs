@@ -21,6 +21,9 @@ internal sealed record Played(ImmutableSortedDictionary<string, string> Texts, l
     /// <summary>The plan; null where there are faults.</summary>
     public SeasonPlan? Plan { get; init; }
 
+    /// <summary>The day from which it is played on, as the log has the benches; null where it is played from its first day.</summary>
+    public DateOnly? Today { get; init; }
+
     /// <summary>The seasons played so far; null before the first play.</summary>
     public StudyResult? Result { get; init; }
 

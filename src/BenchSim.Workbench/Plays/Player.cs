@@ -202,7 +202,8 @@ internal sealed class Player : IDisposable
     {
         try
         {
-            return new Played(texts, beside) { Plan = _open(texts).Open().Plan };
+            var opened = SeasonDay.Open(_open(texts));
+            return new Played(texts, beside) { Plan = opened.Plan, Today = opened.From?.Today };
         }
         catch (FaultsFoundException found)
         {

@@ -3,6 +3,7 @@ using BenchSim.Answers.Asking;
 using BenchSim.Answers.Opening;
 using BenchSim.Report.Words;
 using BenchSim.Workbench.Drafts;
+using BenchSim.Workbench.Plays;
 using BenchSim.Workbench.Showing;
 using Microsoft.AspNetCore.Http;
 
@@ -58,20 +59,7 @@ internal static class TodayDoors
         {
             var source = desk.Folder.Source(desk.State.Files, kept);
             var plan = source.Open().Plan;
-            var today = DateOnly.FromDateTime(DateTime.Today);
-            var asked = day
-                ?? (
-                    today < plan.FirstDay ? plan.FirstDay
-                    : today > plan.LastDay ? plan.LastDay
-                    : today
-                );
-            var newest = plan.Scenario.Log.IsEmpty ? asked : plan.Scenario.Log.Max(entry => entry.Date);
-            if (day is null && newest > asked && newest <= plan.LastDay)
-            {
-                // A log that is ahead of the calendar is of a day that somebody chose.
-                asked = newest;
-            }
-
+            var asked = day ?? SeasonDay.Of(plan);
             return asked < plan.FirstDay || asked > plan.LastDay
                 ? BenchesDocument.Nothing($"The season goes from {Dates.Iso(plan.FirstDay)} to {Dates.Iso(plan.LastDay)}.", plan)
                 : BenchesDocument.Of(OpenedToday.Of(source, asked), desk, log);

@@ -96,6 +96,9 @@ internal sealed record AnswerDocument(
     ImmutableArray<BatchDocument> Batches
 )
 {
+    /// <summary>From which day it is played on, in a sentence; null where it is played from its first day.</summary>
+    public string? Underway { get; init; }
+
     /// <summary>The answer of a play.</summary>
     /// <param name="told">The play.</param>
     /// <param name="workbook">The table of a workbook by the name of its file; null where there is none.</param>
@@ -151,7 +154,10 @@ internal sealed record AnswerDocument(
             plan.Days,
             [.. result.Spaces.Select(space => Space(space, places.Site, told.Base?.Result))],
             [.. result.Batches.GroupBy(batch => batch.Plan.Order.Place).SelectMany(line => Line([.. line], plan, places))]
-        );
+        )
+        {
+            Underway = told.Played.Today is { } day ? $"Played on from {new Dates(plan).Plain(day)}, from the benches as log.csv has them." : null,
+        };
     }
 
     private static SpaceDocument Space(SpaceResult space, TomlOutline site, StudyResult? files)

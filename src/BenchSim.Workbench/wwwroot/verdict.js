@@ -27,6 +27,7 @@ export function Verdict() {
               <p class="headline"><span class="mark" aria-hidden="true">${MARKS[state]}</span> ${shown.said.headline}</p>
               <${Gauge} fits=${shown.fits} base=${shown.base} reliable=${shown.reliable} />
               <p class="share">Fits in ${shown.fits.words}${shown.isLast ? "" : html`<span class="quiet">; more are played</span>`}</p>
+              ${shown.underway ? html`<p class="quiet">${shown.underway}</p>` : null}
               ${shown.difference ? html`<p class="difference">${shown.difference}</p>` : null}
               <details class="more">
                 <summary>All that the seasons say</summary>
