@@ -150,7 +150,7 @@ public sealed class RunTodayTests
         static int Fits(FarmFolder farm)
         {
             using var document = JsonDocument.Parse(Call.Run("run", farm.Path, "--today=2027-03-25", "--seasons=40", "--json").Output);
-            return document.RootElement.GetProperty("run").GetProperty("fits").GetProperty("hits").GetInt32();
+            return document.RootElement.GetProperty("answer").GetProperty("fits").GetProperty("hits").GetInt32();
         }
     }
 
