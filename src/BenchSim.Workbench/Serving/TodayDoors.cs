@@ -69,7 +69,8 @@ internal static class TodayDoors
             var first = found.Faults[0];
             var more = found.Faults.Length > 1 ? $" And {Numbers.Count(found.Faults.Length - 1, "fault", "faults")} more." : "";
             return BenchesDocument.Nothing(
-                $"Mend the files first: {PlainText.Short(first.Place.File, 60)}, line {first.Place.Line}: {first.What}; {first.Instead}.{more}"
+                $"Mend the files first: {PlainText.Short(first.Place.File, 60)}, line {first.Place.Line}: {first.What}; "
+                    + $"{first.Instead}.{more}"
             );
         }
         catch (RefusedException refused)

@@ -156,7 +156,9 @@ internal sealed record AnswerDocument(
             [.. result.Batches.GroupBy(batch => batch.Plan.Order.Place).SelectMany(line => Line([.. line], plan, places))]
         )
         {
-            Underway = told.Played.Today is { } day ? $"Played on from {new Dates(plan).Plain(day)}, from the benches as log.csv has them." : null,
+            Underway = told.Played.Today is { } day
+                ? $"Played on from {new Dates(plan).Plain(day)}, from the benches as log.csv has them."
+                : null,
         };
     }
 

@@ -53,11 +53,28 @@ public class KeptDatesTests
 
     // All that is planned of a batch, and whose it is.
     private static string Told(BatchPlan batch) =>
-        FormattableString.Invariant($"{batch.Order} {batch.Trays} {batch.Flats} {batch.Seeds} {batch.StandChance:R} {batch.Germination:R} ")
-        + FormattableString.Invariant(
-            $"{batch.RelativeGermination:R} {batch.SowOn} {batch.EmergeOn} {batch.OffMatOn} {batch.PotUpOn} {batch.FinishOn} {batch.TableOn} "
-        )
-        + FormattableString.Invariant(
-            $"{batch.ReadyOn} {batch.SetOutOn} {string.Join('/', batch.Mats)} {string.Join('/', batch.Benches)} {string.Join('/', batch.Tables)}"
+        string.Join(
+            ' ',
+            new object?[]
+            {
+                batch.Order,
+                batch.Trays,
+                batch.Flats,
+                batch.Seeds,
+                BitConverter.DoubleToInt64Bits(batch.StandChance),
+                BitConverter.DoubleToInt64Bits(batch.Germination),
+                BitConverter.DoubleToInt64Bits(batch.RelativeGermination),
+                batch.SowOn,
+                batch.EmergeOn,
+                batch.OffMatOn,
+                batch.PotUpOn,
+                batch.FinishOn,
+                batch.TableOn,
+                batch.ReadyOn,
+                batch.SetOutOn,
+                string.Join('/', batch.Mats),
+                string.Join('/', batch.Benches),
+                string.Join('/', batch.Tables),
+            }
         );
 }

@@ -52,7 +52,11 @@ public sealed class ReleaseTests
             browser,
             "#!/bin/sh\nprintf %s \"$1\" > \"$HOME/address.part\" && mv \"$HOME/address.part\" \"$HOME/address\"\n"
         );
-        File.SetUnixFileMode(browser, UnixFileMode.UserRead | UnixFileMode.UserExecute);
+        if (!OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(browser, UnixFileMode.UserRead | UnixFileMode.UserExecute);
+        }
+
         const string line = "cd \"$HOME\" && exec setsid \"$0\" < /dev/null > /dev/null 2>&1";
         var path = $"PATH={Path.GetDirectoryName(browser)}:/usr/bin:/bin";
         using var process = EmptyRoot.StartLine(["env", "-i", $"HOME={root.In("home")}", path, "sh", "-c", line, root.Program]);
