@@ -66,12 +66,11 @@ public sealed record ColdNight
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(ledger);
-        return from space in Enumerable.Range(0, plan.Scenario.Spaces.Length)
-            where plan.Scenario.Spaces[space].Kind == SpaceKind.Table
-            from batch in Enumerable.Range(0, plan.Batches.Length)
-            let trays = ledger.Batches[batch].Standing(areFlats: false, space)
-            where trays > 0
-            select new ColdTrays(batch, space, trays);
+        return Enumerable
+            .Range(0, plan.Scenario.Spaces.Length)
+            .Where(space => plan.Scenario.Spaces[space].Kind == SpaceKind.Table)
+            .SelectMany(space => ledger.Batches.Select((book, batch) => new ColdTrays(batch, space, book.Standing(areFlats: false, space))))
+            .Where(each => each.Count > 0);
     }
 
     /// <summary>Free places on the benches of the houses, where trays can be carried in.</summary>
