@@ -181,10 +181,18 @@ public class PlaceLimitsTests
         );
         var (given, free) = (new SeasonResult(), new SeasonResult());
         Play(200);
-        var before = GC.GetAllocatedBytesForCurrentThread();
-        Play(200);
-        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+
+        // A collection that another test brings about meanwhile can leave the rest of a block counted as taken. What seasons take they take
+        // each time.
+        Assert.Contains(0, Enumerable.Range(0, 10).Select(_ => Taken()));
         Assert.True(given.Waiting.Sum(days => days.Sum()) > 0);
+
+        long Taken()
+        {
+            var before = GC.GetAllocatedBytesForCurrentThread();
+            Play(200);
+            return GC.GetAllocatedBytesForCurrentThread() - before;
+        }
 
         void Play(int seasons)
         {
