@@ -86,6 +86,20 @@ public sealed class TodayTests
     }
 
     [Fact]
+    public void A_log_that_goes_on_long_after_the_day_is_one_fault()
+    {
+        using var farm = Farm(Log + string.Concat(Enumerable.Range(13, 5).Select(day => $"2027-03-{day},,walked,,,,mats,,,\n")));
+        var today = Call.Run("check", farm.Path, "--today", "2027-03-11");
+        Assert.Equal((2, ""), (today.Code, today.Output));
+        Assert.StartsWith(
+            "log.csv:5:1: 6 rows from here on are of days after the day asked for, 2027-03-11: up to 2027-03-17; "
+                + "ask for that day or a later one, such as --today 2027-03-17, or mend the dates\n1 fault found.",
+            today.Error,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
     public void A_day_of_another_year_is_refused()
     {
         using var farm = Farm(null);

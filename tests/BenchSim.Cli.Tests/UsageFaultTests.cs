@@ -22,6 +22,7 @@ public sealed class UsageFaultTests
         "--threads",
         "many"
     )]
+    [InlineData("--year \"20\" cannot be used; write a year from 1901 to 2198.", "new", "x", "--farm", "container", "--year", "20")]
     [InlineData(
         "--require \"1.5\" cannot be used; write a share from 0 to 1, such as 0.9, or a percentage, such as 90%.",
         "run",

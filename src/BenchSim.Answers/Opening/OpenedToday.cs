@@ -12,6 +12,8 @@ namespace BenchSim.Answers.Opening;
 /// <summary>A scenario as it stands on a day by its log.</summary>
 public sealed record OpenedToday
 {
+    private const int MostLater = 5;
+
     /// <summary>The scenario, read and planned.</summary>
     public required OpenedScenario Opened { get; init; }
 
@@ -45,16 +47,7 @@ public sealed record OpenedToday
             );
         }
 
-        Fault[] later =
-        [
-            .. plan
-                .Scenario.Log.Where(entry => entry.Date > today)
-                .Select(entry => new Fault(
-                    entry.Place,
-                    $"date is {Dates.Iso(entry.Date)}, after the day asked for, {Dates.Iso(today)}",
-                    "mend the date, or ask for a later day"
-                )),
-        ];
+        var later = Later(plan.Scenario.Log, today);
         if (later.Length > 0)
         {
             throw new FaultsFoundException(later);
@@ -68,6 +61,30 @@ public sealed record OpenedToday
             Ledger = ledger,
             Due = DueWork.Of(plan, ledger, today),
         };
+    }
+
+    // A log that goes on for weeks after the day is not told line by line.
+    private static Fault[] Later(IEnumerable<LogEntry> log, DateOnly today)
+    {
+        LogEntry[] rows = [.. log.Where(entry => entry.Date > today)];
+        return rows.Length > MostLater
+            ?
+            [
+                new Fault(
+                    rows[0].Place,
+                    $"{rows.Length} rows from here on are of days after the day asked for, {Dates.Iso(today)}: "
+                        + $"up to {Dates.Iso(rows.Max(row => row.Date))}",
+                    $"ask for that day or a later one, such as --today {Dates.Iso(rows.Max(row => row.Date))}, or mend the dates"
+                ),
+            ]
+            :
+            [
+                .. rows.Select(entry => new Fault(
+                    entry.Place,
+                    $"date is {Dates.Iso(entry.Date)}, after the day asked for, {Dates.Iso(today)}",
+                    "mend the date, or ask for a later day"
+                )),
+            ];
     }
 
     /// <summary>

@@ -99,6 +99,12 @@ internal static class CommonOptions
     }
 
     public static Option<int?> Whole(string name, string helpName, int least, int most, string what) =>
+        Whole(name, helpName, least, most, what, $"a whole number from {Numbers.Whole(least)} to {Numbers.Whole(most)}, without commas");
+
+    public static Option<int?> Year(string name, int first, int last, string what) =>
+        Whole(name, "N", first, last, what, FormattableString.Invariant($"a year from {first} to {last}"));
+
+    private static Option<int?> Whole(string name, string helpName, int least, int most, string what, string right) =>
         new(name)
         {
             HelpName = helpName,
@@ -115,10 +121,7 @@ internal static class CommonOptions
                     return number;
                 }
 
-                result.AddError(
-                    $"{name} {PlainText.Quote(text)} cannot be used; "
-                        + $"write a whole number from {Numbers.Whole(least)} to {Numbers.Whole(most)}, without commas."
-                );
+                result.AddError($"{name} {PlainText.Quote(text)} cannot be used; write {right}.");
                 return null;
             },
         };

@@ -47,9 +47,8 @@ internal static class NewCommand
             UnitSystem.Imperial,
             "With --farm: feet and Fahrenheit, or metres and Celsius. Default: imperial."
         );
-        var year = CommonOptions.Whole(
+        var year = CommonOptions.Year(
             "--year",
-            "N",
             Starter.FirstYear,
             Starter.LastYear,
             "With --farm: year of the set-out dates. Default: the spring to come; from August on that of the next year."
