@@ -86,7 +86,7 @@ public sealed class FarmStarterTests
     [InlineData("--climate goes with --farm; name a farm, or leave it out.", "new", "spring", "--climate", "cold")]
     [InlineData("--year goes with --farm; name a farm, or leave it out.", "new", "spring", "--year", "2027")]
     [InlineData("--climate \"hot\" cannot be used; write cold or mild or warm.", "new", "a", "--farm", "container", "--climate", "hot")]
-    [InlineData("--year \"1900\" cannot be used; write a whole number from 1,901", "new", "a", "--farm", "container", "--year", "1900")]
+    [InlineData("--year \"1900\" cannot be used; write a year from 1901", "new", "a", "--farm", "container", "--year", "1900")]
     [InlineData("DIR is missing; name the folder to make.", "new")]
     [InlineData("DIR is missing; name the folder to make.", "new", "--farm", "container")]
     public void What_cannot_be_laid_down_is_one_sentence(string why, params string[] words)
