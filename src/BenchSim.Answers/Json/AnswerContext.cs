@@ -6,6 +6,8 @@ namespace BenchSim.Answers.Json;
 
 /// <summary>Writes the documents of the answers without looking types up while the program runs.</summary>
 [JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
+[JsonSerializable(typeof(AgreedDocument))]
+[JsonSerializable(typeof(BillsDocument))]
 [JsonSerializable(typeof(BottlenecksDocument))]
 [JsonSerializable(typeof(CheckDocument))]
 [JsonSerializable(typeof(CompareDocument))]

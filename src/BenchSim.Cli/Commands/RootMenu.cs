@@ -33,6 +33,7 @@ internal static class RootMenu
         Add(BottlenecksCommand.Make(desk), BottlenecksCommand.Examples);
         Add(MergeCommand.Make(desk), MergeCommand.Examples);
         Add(InvestCommand.Make(desk), InvestCommand.Examples);
+        Add(AgreeCommand.Make(desk), AgreeCommand.Examples);
         Add(PrintCommand.Make(desk), PrintCommand.Examples);
         Add(SizeCommand.Make(desk), SizeCommand.Examples);
         Add(DenseCommand.Make(desk), DenseCommand.Examples);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Logbook;
 using BenchSim.Season.Planning;
+using BenchSim.Study.Billing;
 using BenchSim.Study.Coming;
 
 namespace BenchSim.Report.Morning;
@@ -29,6 +30,9 @@ public sealed record TodaySheet
 
     /// <summary>The last day to sow each batch again; null where there is none, or it is not asked for.</summary>
     public required ImmutableArray<DateOnly?> LastSowings { get; init; }
+
+    /// <summary>The bill so far by the rule that was agreed; null where none was.</summary>
+    public BillSoFar? Bill { get; init; }
 
     /// <summary>Works it out.</summary>
     /// <param name="plan">The plan as it was read.</param>

@@ -11,6 +11,7 @@ public sealed class SchemaTests
 
     private static readonly Dictionary<string, JsonTypeInfo[]> s_answers = new(StringComparer.Ordinal)
     {
+        ["agree"] = [s_known.BillsDocument, s_known.AgreedDocument],
         ["bottlenecks"] = [s_known.BottlenecksDocument, s_known.UnderwayDocument],
         ["check"] = [s_known.CheckDocument, s_known.TodayDocument],
         ["compare"] = [s_known.CompareDocument, s_known.UnderwayDocument],

@@ -6,6 +6,7 @@ using BenchSim.Season.Inputs;
 using BenchSim.Season.Logbook;
 using BenchSim.Season.Planning;
 using BenchSim.Season.Values;
+using BenchSim.Study.Billing;
 using BenchSim.Study.Coming;
 using static BenchSim.Report.Tests.Morning.TodaySample;
 
@@ -223,6 +224,19 @@ public partial class TodayPageTests
         Assert.Contains("late plain, Ben 3 flats 15 Mar", text, StringComparison.Ordinal);
         Assert.Contains("9 tray-days by the log, of 111 of all growers", text, StringComparison.Ordinal);
         Assert.Contains("Mat: 3 of 20 places. bench: 0 of 60 places. Table: 6 of 60 places.", text, StringComparison.OrdinalIgnoreCase);
+    }
+
+    // Of a bill of 150.00 Ben's part is 60.00: 40 %. What falls to Ada does not stand on his page.
+    [Theory]
+    [InlineData(BillUnit.Money, "60.00 of 150 for fuel and mats, 40 %, divided by tray-days, as agreed.")]
+    [InlineData(BillUnit.Heat, "60 kWh of 150 kWh for heat and mats, 40 %, divided by tray-days, as agreed.")]
+    [InlineData(BillUnit.Days, "60 of 150 days with trays in a heated house, 40 %, divided by tray-days, as agreed.")]
+    public void A_growers_page_has_the_own_part_of_the_bill_by_the_rule_agreed(BillUnit unit, string bill)
+    {
+        var html = Html(Of() with { Bill = new BillSoFar(BillRule.TrayDays, unit, ["Ada", "Ben"], [90, 60]) });
+        var ben = html[html.IndexOf("id=\"grower2\"", StringComparison.Ordinal)..html.IndexOf("id=\"again\"", StringComparison.Ordinal)];
+        Assert.Contains(bill, Plain(ben), StringComparison.Ordinal);
+        Assert.DoesNotContain("90", Plain(ben), StringComparison.Ordinal);
     }
 
     [Fact]
