@@ -21,6 +21,7 @@ namespace BenchSim.Answers.Json;
 [JsonSerializable(typeof(PapersDocument))]
 [JsonSerializable(typeof(PartDocument))]
 [JsonSerializable(typeof(RefusalDocument))]
+[JsonSerializable(typeof(ReviewDocument))]
 [JsonSerializable(typeof(RunDocument))]
 [JsonSerializable(typeof(SizeDocument))]
 [JsonSerializable(typeof(StoryDocument))]

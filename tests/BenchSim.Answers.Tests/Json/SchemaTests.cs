@@ -22,6 +22,7 @@ public sealed class SchemaTests
         ["merge"] = [s_known.RunDocument],
         ["new"] = [s_known.NewDocument, s_known.StartersDocument],
         ["print"] = [s_known.PapersDocument, s_known.TodayPaperDocument],
+        ["review"] = [s_known.ReviewDocument],
         ["run"] = [s_known.RunDocument, s_known.PartDocument, s_known.StoryDocument, s_known.UnderwayDocument],
         ["size"] = [s_known.SizeDocument, s_known.UnderwayDocument],
         ["succession"] = [s_known.SuccessionDocument],
