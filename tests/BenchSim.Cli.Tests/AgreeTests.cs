@@ -13,7 +13,7 @@ public sealed class AgreeTests
         using var farm = Farm();
         var agree = Call.Run("agree", farm.Path);
         Assert.Equal((0, ""), (agree.Code, agree.Error));
-        Assert.InRange(FirstScreen.Of(agree, farm.Path).Count(), 1, 24);
+        Assert.InRange(FirstScreen.Of(agree, farm.Path).Length, 1, 24);
         agree.Says(
             "2 growers may divide that by three rules.",
             "Keep the plan and a rule (equal, tray-days, full-weeks):",
