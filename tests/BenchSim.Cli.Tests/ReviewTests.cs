@@ -9,6 +9,8 @@ public sealed class ReviewTests
 
     private static readonly string[] s_bases = ["counted", "played", "assumed"];
 
+    private static readonly string[] s_quantiles = ["p10", "p50", "p90"];
+
     private const string Head = "date,batch,what,trays,from,space,count,minutes,note\n";
 
     // The dates agreed are those of "check"; a goes out 2 days after its date, b on it.
@@ -93,6 +95,40 @@ public sealed class ReviewTests
         Assert.StartsWith("There is nothing to review: the folder has no log.csv with lines.", review.Error, StringComparison.Ordinal);
         farm.Write("log.csv", Head + "2027-03-01,z,sown,5,,bench,,,\n");
         Assert.Contains("log.csv:2:12: ", Call.Run("review", farm.Path).Error, StringComparison.Ordinal);
+    }
+
+    // What "run --today" says on the morning of each Monday, with the log as it was then, is what the review says was forecast.
+    [Fact]
+    public void A_forecast_is_that_of_run_on_the_same_morning()
+    {
+        using var farm = Farm();
+        var log = File.ReadAllLines(farm.In("log.csv"));
+        using var json = JsonDocument.Parse(Call.Run("review", farm.Path, "--seasons=20", "--json").Output);
+        var weeks = json.RootElement.GetProperty("weeks").EnumerateArray().ToArray();
+        Assert.True(weeks.Length > 3);
+        foreach (var week in weeks)
+        {
+            var monday = week.GetProperty("monday").GetString()!;
+            farm.Write(
+                "log.csv",
+                string.Concat(log.Where((row, at) => at == 0 || string.CompareOrdinal(row, monday) < 0).Select(row => row + "\n"))
+            );
+            Assert.Equal(0, Call.Run("run", farm.Path, "--today", monday, "--seasons=20", "--out", farm.In("out")).Code);
+            using var result = JsonDocument.Parse(File.ReadAllText(farm.In("out/result.json")));
+            foreach (var forecast in week.GetProperty("batches").EnumerateArray())
+            {
+                var batch = result
+                    .RootElement.GetProperty("batches")
+                    .EnumerateArray()
+                    .Single(each => each.GetProperty("id").GetString() == forecast.GetProperty("batch").GetString());
+                var median = batch.GetProperty("out_median");
+                Assert.Equal(20, median.GetProperty("happened").GetInt32());
+                foreach (var quantile in s_quantiles)
+                {
+                    Assert.Equal(median.GetProperty(quantile).GetString(), forecast.GetProperty(quantile).GetString());
+                }
+            }
+        }
     }
 
     [Fact]
