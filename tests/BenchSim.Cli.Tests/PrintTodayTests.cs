@@ -74,6 +74,27 @@ public sealed class PrintTodayTests
         );
     }
 
+    // Ada's trays stand in the house from 1 to 15 March: 15 days, which by tray-days are hers and equally 7.5 each.
+    [Theory]
+    [InlineData("tray-days", "15 of 15 days", "0 of 15 days")]
+    [InlineData("equal", "7.5 of 15 days", "7.5 of 15 days")]
+    public void A_growers_page_has_the_bill_so_far_by_the_rule_agreed(string rule, string ada, string ben)
+    {
+        using var farm = Farm();
+        string[] Pages()
+        {
+            Assert.Equal(0, Call.Run("print", farm.Path, "--today=2027-03-16", "--out", farm.In("out")).Code);
+            return File.ReadAllText(farm.In("out/today.html")).Split("id=\"grower")[1..];
+        }
+
+        Assert.All(Pages(), page => Assert.DoesNotContain("as agreed", page, StringComparison.Ordinal));
+        Assert.Equal(0, Call.Run("agree", farm.Path, "--bill", rule, "--on=2027-01-15").Code);
+        var pages = Pages();
+        Assert.Equal(2, pages.Length);
+        Assert.Contains(ada, pages[0], StringComparison.Ordinal);
+        Assert.Contains(ben, pages[1], StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("--from=2027-03-01")]
     [InlineData("--to=2027-03-01")]

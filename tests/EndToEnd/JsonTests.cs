@@ -26,6 +26,9 @@ public sealed class JsonTests
         "mend spring --seasons 10",
         "level spring --seasons 10 --out levelled.csv",
         "succession spring --batch lettuce --every 7 --times 3 --gap 12 --seasons 10",
+        "agree spring --seasons 10",
+        "agree spring --bill tray-days --on 2027-01-15",
+        "review spring",
         "print spring --out papers",
         "print spring --today 2027-03-01 --out today",
     ];

@@ -10,6 +10,7 @@ public sealed class SameTwiceTests
     [InlineData("check", "--json")]
     [InlineData("print", "--out", "OUT")]
     [InlineData("print", "--today", "2027-03-15", "--out", "OUT")]
+    [InlineData("agree", "--seasons", "20", "--json")]
     [InlineData("run", "--seasons", "20", "--bottlenecks", "--case", "--out", "OUT")]
     [InlineData("level", "--seasons", "20", "--json")]
     public async Task Words_and_files(string command, params string[] options)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Answers.Agreed;
 using BenchSim.Answers.Asking;
 using BenchSim.Answers.Json;
 using BenchSim.Answers.Opening;
@@ -30,7 +31,12 @@ public sealed record CheckQuestion
         var plan = Scenario.Open().Plan;
 
         // Hundreds of years of weather are drawn and counted while the plan is told.
-        return new CheckAnswer(this, plan, Task.Run(() => ClimateSummary.Of(plan))) { ScenarioFolder = Scenario.Directory };
+        var climate = Task.Run(() => ClimateSummary.Of(plan));
+        return new CheckAnswer(this, plan, climate)
+        {
+            ScenarioFolder = Scenario.Directory,
+            Agreed = AgreedSince.Of(Scenario.Directory, plan),
+        };
     }
 }
 
@@ -45,6 +51,9 @@ public sealed record CheckAnswer : Answer
 
     /// <summary>The plan.</summary>
     public SeasonPlan Plan { get; }
+
+    /// <summary>How far it is still the plan that was agreed; null where none was.</summary>
+    public AgreedSince? Agreed { get; init; }
 
     /// <summary>What the site's weather means for it.</summary>
     public ClimateSummary Climate => _climate.GetAwaiter().GetResult();
@@ -87,6 +96,7 @@ public sealed record CheckAnswer : Answer
                             value.Provenance.Source
                         )),
                 ],
+                Agreed: Agreed is { } since ? JsonAgreed.Of(since.Agreement.On, since.Agreement.Rule, since.Changes) : null,
                 Warnings: JsonFault.Of(Warnings),
                 Faults: []
             )

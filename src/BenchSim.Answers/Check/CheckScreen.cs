@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Answers.Agreed;
 using BenchSim.Answers.Words;
 using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
@@ -23,7 +24,16 @@ internal static class CheckScreen
         var plan = answer.Plan;
         return new FirstScreen(Headline(answer))
         {
-            Facts = [.. new[] { Waits(plan), Held(answer.Climate), Slow(plan) }.OfType<string>()],
+            Facts =
+            [
+                .. new[]
+                {
+                    answer.Agreed is { } agreed ? AgreedWords.Since(agreed) : null,
+                    Waits(plan),
+                    Held(answer.Climate),
+                    Slow(plan),
+                }.OfType<string>(),
+            ],
             Warnings = [.. answer.Warnings.Take(MostWarnings).Select(Short)],
             Next = answer.ScenarioFolder is { } folder ? NextStep.Of("Play it", "run", folder) : null,
             Table = plan.Batches.Length > MostRows ? null : Dated(plan),

@@ -6,6 +6,8 @@ namespace BenchSim.Answers.Json;
 
 /// <summary>Writes the documents of the answers without looking types up while the program runs.</summary>
 [JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Metadata)]
+[JsonSerializable(typeof(AgreedDocument))]
+[JsonSerializable(typeof(BillsDocument))]
 [JsonSerializable(typeof(BottlenecksDocument))]
 [JsonSerializable(typeof(CheckDocument))]
 [JsonSerializable(typeof(CompareDocument))]
@@ -19,6 +21,7 @@ namespace BenchSim.Answers.Json;
 [JsonSerializable(typeof(PapersDocument))]
 [JsonSerializable(typeof(PartDocument))]
 [JsonSerializable(typeof(RefusalDocument))]
+[JsonSerializable(typeof(ReviewDocument))]
 [JsonSerializable(typeof(RunDocument))]
 [JsonSerializable(typeof(SizeDocument))]
 [JsonSerializable(typeof(StoryDocument))]

@@ -20,6 +20,7 @@ namespace BenchSim.Answers.Json;
 /// <param name="Air">Heater, fans and vents that each house takes whose size is given.</param>
 /// <param name="StandWays">Ways to enough plants of each directly sown batch; null where they were not asked for.</param>
 /// <param name="Values">Values in use and where they come from: those from memory or assumption, or all where they were asked for.</param>
+/// <param name="Agreed">How far it is still the plan that was agreed; null where none was.</param>
 /// <param name="Warnings">Things to know about the plan that are no faults.</param>
 /// <param name="Faults">What is wrong with it: nothing.</param>
 internal sealed record CheckDocument(
@@ -36,6 +37,7 @@ internal sealed record CheckDocument(
     ImmutableArray<JsonAir> Air,
     ImmutableArray<JsonStandWay>? StandWays,
     ImmutableArray<JsonValue> Values,
+    JsonAgreed? Agreed,
     ImmutableArray<JsonFault> Warnings,
     ImmutableArray<JsonFault> Faults
 );

@@ -1,9 +1,12 @@
+using BenchSim.Answers.Agreed;
 using BenchSim.Answers.Asking;
 using BenchSim.Answers.Json;
 using BenchSim.Answers.Opening;
 using BenchSim.Answers.Words;
 using BenchSim.Report.Morning;
+using BenchSim.Season.Inputs;
 using BenchSim.Study;
+using BenchSim.Study.Billing;
 using BenchSim.Study.Coming;
 
 namespace BenchSim.Answers.Print;
@@ -25,7 +28,7 @@ public sealed record TodayPaperQuestion
 
     /// <summary>Plays the seasons on from the day, and writes the page.</summary>
     /// <param name="watch">Watches the play.</param>
-    /// <exception cref="FaultsFoundException">The scenario or its log has faults, or a row is of a later day.</exception>
+    /// <exception cref="FaultsFoundException">The scenario, its log or what was agreed has faults, or a row is of a later day.</exception>
     /// <exception cref="RefusedException">The day is not of the season.</exception>
     public TodayPaperAnswer Ask(PlayWatch watch)
     {
@@ -41,7 +44,7 @@ public sealed record TodayPaperQuestion
 
     /// <summary>Works the page out, and writes nothing.</summary>
     /// <param name="watch">Watches the play.</param>
-    /// <exception cref="FaultsFoundException">The scenario or its log has faults, or a row is of a later day.</exception>
+    /// <exception cref="FaultsFoundException">The scenario, its log or what was agreed has faults, or a row is of a later day.</exception>
     /// <exception cref="RefusedException">The day is not of the season.</exception>
     public TodaySheet Make(PlayWatch watch)
     {
@@ -49,14 +52,21 @@ public sealed record TodayPaperQuestion
         return Sheet(OpenedToday.Of(Scenario, Today), watch);
     }
 
-    private static TodaySheet Sheet(OpenedToday today, PlayWatch watch)
+    private TodaySheet Sheet(OpenedToday today, PlayWatch watch)
     {
         var plan = today.Underway().Plan;
         var play = plan.Scenario.Play;
         var options = new StudyOptions { Seasons = Math.Min(play.Seasons, MostSeasons), Seed = play.Seed };
         var coming = watch.Over(options.Seasons, progress => ComingRunner.Play(plan, today.Today, options, progress, watch.Cancel));
-        return TodaySheet.Of(today.Opened.Plan, today.Today, today.Ledger, today.Due, coming);
+        return TodaySheet.Of(today.Opened.Plan, today.Today, today.Ledger, today.Due, coming) with { Bill = Bill(plan) };
     }
+
+    // Of several growers alone: a single one has nobody to share with.
+    private BillSoFar? Bill(SeasonPlan plan) =>
+        plan.Batches.Select(batch => batch.Order.Grower).Distinct(StringComparer.Ordinal).Skip(1).Any()
+        && Agreement.Latest(Scenario.Directory) is { } agreement
+            ? BillRunner.SoFar(plan, Today, agreement.Rule, plan.Scenario.Play.Seed)
+            : null;
 }
 
 /// <summary>The page of a day that was written.</summary>

@@ -5,7 +5,8 @@ namespace BenchSim.Cli.Commands;
 
 /// <summary>The options that say how a study is played, alike in every command that plays one.</summary>
 /// <param name="what">What the number of seasons is, a sentence.</param>
-internal sealed class PlayOptions(string what = "Seasons to play of each.")
+/// <param name="otherwise">How many are played where nothing is said, a sentence.</param>
+internal sealed class PlayOptions(string what = "Seasons to play of each.", string otherwise = "Default: what site.toml says.")
 {
     /// <summary>Most seasons that may be asked for.</summary>
     public const int MostSeasons = 1_000_000;
@@ -13,7 +14,7 @@ internal sealed class PlayOptions(string what = "Seasons to play of each.")
     private const int MostThreads = 1024;
 
     /// <summary>How many seasons.</summary>
-    public Option<int?> Seasons { get; } = CommonOptions.Whole("--seasons", "N", 1, MostSeasons, what + " Default: what site.toml says.");
+    public Option<int?> Seasons { get; } = CommonOptions.Whole("--seasons", "N", 1, MostSeasons, $"{what} {otherwise}");
 
     /// <summary>Seed of all luck.</summary>
     public Option<ulong?> Seed { get; } =

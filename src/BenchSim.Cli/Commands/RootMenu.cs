@@ -34,7 +34,9 @@ internal static class RootMenu
         Add(TrustCommand.Make(desk), TrustCommand.Examples);
         Add(MergeCommand.Make(desk), MergeCommand.Examples);
         Add(InvestCommand.Make(desk), InvestCommand.Examples);
+        Add(AgreeCommand.Make(desk), AgreeCommand.Examples);
         Add(PrintCommand.Make(desk), PrintCommand.Examples);
+        Add(ReviewCommand.Make(desk), ReviewCommand.Examples);
         Add(SizeCommand.Make(desk), SizeCommand.Examples);
         Add(DenseCommand.Make(desk), DenseCommand.Examples);
         Add(LevelCommand.Make(desk), LevelCommand.Examples);

@@ -27,7 +27,7 @@ internal static class GrowerPart
             JobsPart.Due(html, sheet, IsOf);
             html.Add($"<h3>Your trays</h3>\n");
             StandsPart.List(html, sheet, IsOf, "h4");
-            Bill(html, placeDays, grower);
+            Bill(html, sheet, placeDays, grower);
             html.Add($"<h3>Last day to sow again</h3>\n");
             SowAgainPart.List(html, sheet, IsOf);
             html.Add($"<h3>All spaces</h3>\n<p>");
@@ -36,10 +36,19 @@ internal static class GrowerPart
         }
     }
 
-    private static void Bill(HtmlText html, IReadOnlyList<(string Grower, long PlaceDays)> placeDays, string grower)
+    // One's own share and the whole: what falls to the others, or was lost by them, is not on it.
+    private static void Bill(HtmlText html, TodaySheet sheet, IReadOnlyList<(string Grower, long PlaceDays)> placeDays, string grower)
     {
         var own = placeDays.First(each => string.Equals(each.Grower, grower, StringComparison.Ordinal)).PlaceDays;
-        html.Add($"<h3>For the bill, so far</h3>\n<p>{Numbers.Count(own, "tray-day", "tray-days")} by the log, of ");
+        html.Add($"<h3>For the bill, so far</h3>\n<p>");
+        if (sheet.Bill is { } bill)
+        {
+            var words = new BillWords(bill.Unit, sheet.Plan.Scenario.Rules.Prices.Currency);
+            html.Add($"<b>{words.Part(bill.Of(grower), bill.Total)}</b>, {BillWords.Divided(bill.Rule)}, as agreed. ");
+            html.Add($"Worked out from the log and the weather up to yesterday, not read from a meter. ");
+        }
+
+        html.Add($"{Numbers.Count(own, "tray-day", "tray-days")} by the log, of ");
         html.Add($"{Numbers.Whole(placeDays.Sum(each => each.PlaceDays))} of all growers: a place held for a day is one.</p>\n");
     }
 

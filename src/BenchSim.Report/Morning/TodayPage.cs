@@ -27,6 +27,7 @@ internal static class TodayPage
         LatePart.Write(html, sheet);
         StandsPart.Room(html, sheet);
         ColdPart.Write(html, sheet);
+        HeaterOutPart.Write(html, sheet);
         LinesPart.Write(html);
         GrowerPart.Write(html, sheet);
         SowAgainPart.Write(html, sheet);

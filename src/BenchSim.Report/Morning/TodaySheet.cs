@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Logbook;
 using BenchSim.Season.Planning;
+using BenchSim.Study.Billing;
 using BenchSim.Study.Coming;
 
 namespace BenchSim.Report.Morning;
@@ -27,8 +28,14 @@ public sealed record TodaySheet
     /// <summary>What to do on a cold night.</summary>
     public required ColdCard Cold { get; init; }
 
+    /// <summary>What would come of it if a heater stopped tonight; empty where tonight's low is not forecast.</summary>
+    public required ImmutableArray<HeaterOut> HeaterOut { get; init; }
+
     /// <summary>The last day to sow each batch again; null where there is none, or it is not asked for.</summary>
     public required ImmutableArray<DateOnly?> LastSowings { get; init; }
+
+    /// <summary>The bill so far by the rule that was agreed; null where none was.</summary>
+    public BillSoFar? Bill { get; init; }
 
     /// <summary>Works it out.</summary>
     /// <param name="plan">The plan as it was read.</param>
@@ -41,6 +48,7 @@ public sealed record TodaySheet
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(ledger);
         ArgumentNullException.ThrowIfNull(coming);
+        var cold = ColdCard.Of(plan, ledger, today);
         return new TodaySheet
         {
             Plan = plan,
@@ -48,7 +56,10 @@ public sealed record TodaySheet
             Ledger = ledger,
             Coming = coming,
             Jobs = NumberedJob.Of(coming.Jobs, due),
-            Cold = ColdCard.Of(plan, ledger, today),
+            Cold = cold,
+            HeaterOut = cold.Lows[0] is { } low
+                ? Season.Logbook.HeaterOut.Of(plan, ledger, low + cold.Own.CorrectionK - ColdNight.InHandK)
+                : [],
             LastSowings = Season.Planning.LastSowings.Of(plan, index => IsUnderWay(plan, ledger, index)),
         };
     }

@@ -24,4 +24,11 @@ public readonly record struct CoolDown(double TimeConstant)
         outdoorC >= limitC ? null
         : insideC <= limitC ? 0
         : TimeConstant * Math.Log((insideC - outdoorC) / (limitC - outdoorC));
+
+    /// <summary>Temperature of the air after some hours: outdoors + (inside - outdoors) x exp(-hours / time constant).</summary>
+    /// <param name="insideC">Inside when the heater stops, degrees Celsius.</param>
+    /// <param name="outdoorC">Outdoors, degrees Celsius, the same all the while.</param>
+    /// <param name="hours">Hours, 0 or more.</param>
+    public double InsideAfter(double insideC, double outdoorC, double hours) =>
+        insideC <= outdoorC ? insideC : outdoorC + ((insideC - outdoorC) * Math.Exp(-hours / TimeConstant));
 }

@@ -150,6 +150,9 @@ internal sealed class PlaceBook
         batch.Holdings.Add(new Holding(_tables.Days - EveningsLeft, space, places));
     }
 
+    /// <summary>Places that a grower holds in a space.</summary>
+    public int HeldBy(int grower, int space) => _byGrower[grower][space].Value;
+
     /// <summary>Place-days by grower and space.</summary>
     public long TrayDays(int grower, int space) => _byGrower[grower][space].Sum;
 

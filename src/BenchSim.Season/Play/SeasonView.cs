@@ -18,6 +18,11 @@ public sealed class SeasonView
     /// <param name="space">Position in the scenario.</param>
     public int HeldIn(int space) => State.Places.Held[space];
 
+    /// <summary>Places that a grower holds in a space.</summary>
+    /// <param name="grower">Position in order of first appearance in the plan.</param>
+    /// <param name="space">Position in the scenario.</param>
+    public int HeldBy(int grower, int space) => State.Places.HeldBy(grower, space);
+
     /// <summary>Places of a space today, 0 while its house is shut.</summary>
     /// <param name="space">Position in the scenario.</param>
     public int PlacesOf(int space) => State.Places.Today[space];

@@ -11,6 +11,7 @@ public sealed class SchemaTests
 
     private static readonly Dictionary<string, JsonTypeInfo[]> s_answers = new(StringComparer.Ordinal)
     {
+        ["agree"] = [s_known.BillsDocument, s_known.AgreedDocument],
         ["bottlenecks"] = [s_known.BottlenecksDocument, s_known.UnderwayDocument],
         ["check"] = [s_known.CheckDocument, s_known.TodayDocument],
         ["compare"] = [s_known.CompareDocument, s_known.UnderwayDocument],
@@ -21,6 +22,7 @@ public sealed class SchemaTests
         ["merge"] = [s_known.RunDocument],
         ["new"] = [s_known.NewDocument, s_known.StartersDocument],
         ["print"] = [s_known.PapersDocument, s_known.TodayPaperDocument],
+        ["review"] = [s_known.ReviewDocument],
         ["run"] = [s_known.RunDocument, s_known.PartDocument, s_known.StoryDocument, s_known.UnderwayDocument],
         ["size"] = [s_known.SizeDocument, s_known.UnderwayDocument],
         ["succession"] = [s_known.SuccessionDocument],

@@ -1,11 +1,14 @@
+using System.Collections.Immutable;
 using System.Net;
 using System.Text;
 using System.Text.RegularExpressions;
 using BenchSim.Report.Morning;
+using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Logbook;
 using BenchSim.Season.Planning;
 using BenchSim.Season.Values;
+using BenchSim.Study.Billing;
 using BenchSim.Study.Coming;
 using static BenchSim.Report.Tests.Morning.TodaySample;
 
@@ -225,6 +228,19 @@ public partial class TodayPageTests
         Assert.Contains("Mat: 3 of 20 places. bench: 0 of 60 places. Table: 6 of 60 places.", text, StringComparison.OrdinalIgnoreCase);
     }
 
+    // Of a bill of 150.00 Ben's part is 60.00: 40 %. What falls to Ada does not stand on his page.
+    [Theory]
+    [InlineData(BillUnit.Money, "60.00 of 150 for fuel and mats, 40 %, divided by tray-days, as agreed.")]
+    [InlineData(BillUnit.Heat, "60 kWh of 150 kWh for heat and mats, 40 %, divided by tray-days, as agreed.")]
+    [InlineData(BillUnit.Days, "60 of 150 days with trays in a heated house, 40 %, divided by tray-days, as agreed.")]
+    public void A_growers_page_has_the_own_part_of_the_bill_by_the_rule_agreed(BillUnit unit, string bill)
+    {
+        var html = Html(Of() with { Bill = new BillSoFar(BillRule.TrayDays, unit, ["Ada", "Ben"], [90, 60]) });
+        var ben = html[html.IndexOf("id=\"grower2\"", StringComparison.Ordinal)..html.IndexOf("id=\"again\"", StringComparison.Ordinal)];
+        Assert.Contains(bill, Plain(ben), StringComparison.Ordinal);
+        Assert.DoesNotContain("90", Plain(ben), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void One_grower_alone_needs_no_page_of_their_own() =>
         Assert.DoesNotContain(
@@ -240,6 +256,51 @@ public partial class TodayPageTests
         var text = Text(Of());
         Assert.Contains("early plain, Ada past 25 Mar", text, StringComparison.Ordinal);
         Assert.Matches("late plain, Ben (Thu|Fri) (18|19) Mar", text);
+    }
+
+    // Room to sow "late" again, 3 flats on the mat, which has 0 places less each day: none. With 5 on the second day: all.
+    [Theory]
+    [InlineData(0, "for 0 of 3 flats")]
+    [InlineData(2, "for 2 of 3 flats")]
+    [InlineData(5, "yes")]
+    public void Beside_the_last_day_to_sow_again_stands_whether_there_is_room(int free, string room)
+    {
+        var sheet = Of();
+        var mat = Enumerable.Range(0, 10).Select(day => day == 1 ? free : 0).ToImmutableArray();
+        sheet = sheet with
+        {
+            Coming = sheet.Coming with { Free = sheet.Coming.Free.SetItem(0, mat) },
+            LastSowings = [null, Today.AddDays(3)],
+        };
+        Assert.Contains($"late plain, Ben Sun 21 Mar {room} ", Text(sheet), StringComparison.Ordinal);
+    }
+
+    // The house is at 20 C, and the crop bears 0 C. With a low of -10 C the flats on the mat are too cold in hours; with 8 C nothing is.
+    [Fact]
+    public void If_a_heater_stops_tonight_the_page_says_what_is_too_cold_when_it_is_noticed()
+    {
+        Scenario With(double low)
+        {
+            var site = WithForecast((12, 20, 0), (low, 20, 0));
+            var body = new HouseBody
+            {
+                Shell = HouseShell.Hoop(6, 14),
+                Covering = "double polyethylene",
+                UValue = 4.5,
+                AirChanges = 1,
+                Transmission = 0.6,
+            };
+            return site with { Houses = [site.Houses[0] with { Body = body }] };
+        }
+
+        var cold = Text(Of(With(-10)));
+        Assert.Contains("If a heater stops tonight", cold, StringComparison.Ordinal);
+        Assert.Matches("8 hours [-−]1[0-9.]+ °C to [-−][0-9.]+ °C 3 flats ?: late none", cold);
+        Assert.Contains("Main: no frost inside", Text(Of(With(8))), StringComparison.Ordinal);
+        Assert.Contains("Nothing that stands in it would be too cold within 8 hours.", Text(Of(With(8))), StringComparison.Ordinal);
+
+        // Without a forecast it says nothing of tonight.
+        Assert.DoesNotContain("If a heater stops", Text(Of()), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,0 +1,64 @@
+using BenchSim.Answers.Agreed;
+using BenchSim.Answers.Asking;
+using BenchSim.Answers.Json;
+using BenchSim.Answers.Opening;
+using BenchSim.Answers.Words;
+using BenchSim.Season.Inputs;
+using BenchSim.Study.Review;
+
+namespace BenchSim.Answers.Review;
+
+/// <summary>Asks how a season that is over went, by its log, beside the plan that was agreed.</summary>
+public sealed record ReviewQuestion
+{
+    /// <summary>Seasons that are played of the agreed plan and on from each Monday where nothing else is asked for.</summary>
+    public const int UsualSeasons = 200;
+
+    /// <summary>The scenario, with its log.</summary>
+    public required ScenarioSource Scenario { get; init; }
+
+    /// <summary>How it is played.</summary>
+    public PlayWish Play { get; init; } = new();
+
+    /// <summary>Reviews.</summary>
+    /// <param name="watch">Watches the plays.</param>
+    /// <exception cref="FaultsFoundException">The scenario, its log or what was agreed has faults.</exception>
+    /// <exception cref="RefusedException">The log has no lines.</exception>
+    public ReviewAnswer Ask(PlayWatch watch)
+    {
+        ArgumentNullException.ThrowIfNull(watch);
+        var now = Scenario.Open().Plan;
+        if (now.Scenario.Log.IsEmpty)
+        {
+            throw new RefusedException(
+                $"There is nothing to review: the folder has no {LogFields.File} with lines. docs/underway.md says what to write."
+            );
+        }
+
+        var agreement = Agreement.Latest(Scenario.Directory);
+        var agreed = agreement?.Plan() ?? now;
+        if (agreed.LastDay < now.FirstDay || agreed.FirstDay > now.LastDay)
+        {
+            // Of another year: nothing in it was agreed for this season.
+            (agreement, agreed) = (null, now);
+        }
+
+        var options = (Play with { Seasons = Play.Seasons ?? UsualSeasons }).Of(now);
+        var review = watch.Over(ReviewRunner.Parts(now), progress => ReviewRunner.Play(agreed, now, options, progress, watch.Cancel));
+        return new ReviewAnswer(review, agreement) { ScenarioFolder = Scenario.Directory };
+    }
+}
+
+/// <summary>How a season went.</summary>
+/// <param name="Result">The review.</param>
+/// <param name="Agreement">What was agreed; null where nothing was, and the plan as it is stands in its place.</param>
+public sealed record ReviewAnswer(SeasonReview Result, Agreement? Agreement) : Answer
+{
+    /// <inheritdoc />
+    public override FirstScreen? Screen => ReviewScreen.Of(this);
+
+    /// <inheritdoc />
+    public override byte[] Json() => AnswerContext.Write(ReviewDocument.Of(Result, Agreement?.On));
+
+    private protected override void Tell(Passages passages) => ReviewTelling.Tell(passages, this);
+}

@@ -1,0 +1,41 @@
+using System.CommandLine;
+using BenchSim.Answers.Opening;
+using BenchSim.Answers.Review;
+using BenchSim.Cli.Terminal;
+
+namespace BenchSim.Cli.Commands;
+
+/// <summary><c>review DIR</c>: sets a season that is over beside the plan that was agreed.</summary>
+internal static class ReviewCommand
+{
+    public static readonly string[] Examples = ["benchsim review spring", "benchsim review spring --all"];
+
+    public static Command Make(Desk desk)
+    {
+        var folder = CommonOptions.Folder("Scenario folder: site.toml, plan.csv, and log.csv of the season.");
+        var play = new PlayOptions(
+            "Seasons to play of the agreed plan, and on from each Monday.",
+            $"Default: {ReviewQuestion.UsualSeasons}."
+        );
+        var output = new OutputOptions("the review");
+        var command = new Command(
+            "review",
+            "Says how a season that is over went by its log, beside the plan that was agreed: what was late, what was forecast each week "
+                + "and what came, hours and fuel, and which jobs have a line. Each figure says whether it was counted, played or assumed."
+        )
+        {
+            folder,
+        };
+        play.AddTo(command);
+        output.AddTo(command);
+        command.SetAction(parsed =>
+            desk.Give(
+                new ReviewQuestion { Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)), Play = play.Of(parsed) }.Ask(
+                    desk.Watch
+                ),
+                output.Of(parsed)
+            )
+        );
+        return command;
+    }
+}
