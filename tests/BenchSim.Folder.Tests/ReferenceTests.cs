@@ -72,12 +72,20 @@ public partial class ReferenceTests
                 TestFolder.Site("kind = \"constant\"\nlow = \"12 C\"\nhigh = \"20 C\"", "kind = \"record\"\nfile = \"w.csv\""),
                 others: ("w.csv", $"{column}\n?!\n")
             ),
+            RangeFields.File => TestFolder.Faults(others: (file, RangeWith(column))),
             _ => TestFolder.Faults(others: (file, $"id,{column}\nnew,?!\n")),
         };
         Assert.Contains(faults, fault =>
             fault.Split(':')[1] == "2"
             && (fault.Contains("?!", StringComparison.Ordinal) || fault.Contains($"{column} is only", StringComparison.Ordinal))
         );
+    }
+
+    private static string RangeWith(string column)
+    {
+        (string Name, string Cell)[] row = [("what", "days_to_ready"), ("of", ""), ("low", "30"), ("high", "40"), ("shape", "")];
+        return $"{string.Join(',', row.Select(cell => cell.Name))}\n"
+            + $"{string.Join(',', row.Select(cell => string.Equals(cell.Name, column, StringComparison.Ordinal) ? "?!" : cell.Cell))}\n";
     }
 
     [Theory]
