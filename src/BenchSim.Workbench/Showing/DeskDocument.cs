@@ -37,6 +37,12 @@ internal sealed record DeskDocument(
     /// <summary>What was done at last, where more is to be said of it than that; null for nothing.</summary>
     public string? Said { get; init; }
 
+    /// <summary>Whether phones are let in.</summary>
+    public bool HasPhones { get; init; }
+
+    /// <summary>Whether this is what a phone sees: the name of the folder, and how often the desk has changed.</summary>
+    public bool IsPhone { get; init; }
+
     /// <summary>No folder is open.</summary>
     public static DeskDocument Nothing { get; } = new(null, 0, 0, null, null, [], null, null, [], true, null, null);
 
@@ -78,6 +84,16 @@ internal sealed record DeskDocument(
             now.ContainsKey(FileNames.Plan) ? null : desk.InWorkbook(FileNames.Plan)
         );
     }
+
+    /// <summary>What a phone sees of it.</summary>
+    public static DeskDocument OfPhone(Desk desk) =>
+        Nothing with
+        {
+            Folder = desk.Folder.Name,
+            Revision = desk.State.Revision,
+            Trouble = desk.ReadOnly ?? desk.Trouble,
+            IsPhone = true,
+        };
 
     private static TableDocument? Table(CsvOutline? outline) => outline is null ? null : new(outline.Columns, outline.Rows);
 }
