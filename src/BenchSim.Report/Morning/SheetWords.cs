@@ -39,10 +39,11 @@ public static class SheetWords
         : first.Month == last.Month ? $"{first.DayOfWeek.ToString()[..3]} {first.Day} to {Day(last)}"
         : $"{Day(first)} to {Day(last)}";
 
-    /// <summary>Id of a batch, with what it is.</summary>
-    internal static Markup Batch(BatchPlan batch) =>
+    /// <summary>Id of a batch, with its short code and what it is.</summary>
+    internal static Markup Batch(TodaySheet sheet, BatchPlan batch) =>
         new(
-            $"<b>{HtmlText.Name(batch.Order.Id, LongestName).Html}</b> {HtmlText.Name(batch.CropAndVariety, LongestName).Html}, "
+            $"<b>{HtmlText.Name(batch.Order.Id, LongestName).Html}</b> "
+                + $"<span class=\"code\">{HtmlText.Name(sheet.Codes.Full(batch)).Html}</span> {HtmlText.Name(batch.CropAndVariety, LongestName).Html}, "
                 + HtmlText.Name(batch.Order.Grower, LongestName).Html
         );
 

@@ -41,7 +41,7 @@ internal static class SowAgainPart
         {
             var batch = sheet.Plan.Batches[index];
             var last = sheet.LastSowings[index] is { } day && day >= sheet.Today ? SheetWords.Day(day) : "past";
-            html.Add($"<tr><th scope=\"row\">{SheetWords.Batch(batch)}</th><td class=\"when\">{last}</td>");
+            html.Add($"<tr><th scope=\"row\">{SheetWords.Batch(sheet, batch)}</th><td class=\"when\">{last}</td>");
             html.Add($"<td class=\"when\">{Dates.Brief(LastSowings.OutBy(sheet.Plan, batch))}</td></tr>\n");
         }
 

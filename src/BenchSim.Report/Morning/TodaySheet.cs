@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Logbook;
 using BenchSim.Season.Planning;
@@ -27,6 +28,9 @@ public sealed record TodaySheet
     /// <summary>What to do on a cold night.</summary>
     public required ColdCard Cold { get; init; }
 
+    /// <summary>Short codes of the batches, as they stand on the labels.</summary>
+    public required ShortCodes Codes { get; init; }
+
     /// <summary>The last day to sow each batch again; null where there is none, or it is not asked for.</summary>
     public required ImmutableArray<DateOnly?> LastSowings { get; init; }
 
@@ -48,6 +52,7 @@ public sealed record TodaySheet
             Ledger = ledger,
             Coming = coming,
             Jobs = NumberedJob.Of(coming.Jobs, due),
+            Codes = ShortCodes.Of(plan),
             Cold = ColdCard.Of(plan, ledger, today),
             LastSowings = Season.Planning.LastSowings.Of(plan, index => IsUnderWay(plan, ledger, index)),
         };

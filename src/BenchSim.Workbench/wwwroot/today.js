@@ -25,13 +25,13 @@ export function Today() {
   if (!shown) {
     return html`<p class="wait">Looking at the benches …</p>`;
   }
-  const is = (each) => !sought || [each.batch, each.crop, each.grower].some((text) => text.toLowerCase().includes(sought.trim().toLowerCase()));
+  const is = seeker(sought, shown);
   return html`
     <h2>Today</h2>
     <form class="add" onSubmit=${(event) => event.preventDefault()}>
       <label>Day <input type="date" value=${asked || shown.day || ""} min=${shown.first} max=${shown.last}
         onChange=${(event) => setAsked(event.currentTarget.value)} /></label>
-      <label>Find a batch, a crop or a grower <input type="search" value=${sought} onInput=${(event) => setSought(event.currentTarget.value)} /></label>
+      <label>Find a batch by name or code, a crop or a grower <input type="search" value=${sought} onInput=${(event) => setSought(event.currentTarget.value)} /></label>
     </form>
     <div role="status">${store.waiting.length ? html`<p class="flag">${count(store.waiting.length, "entry waits", "entries wait")} to be sent: ${store.waiting.length === 1 ? "it goes" : "they go"} out once the workbench answers. Leave this page open.</p>` : null}</div>
     ${shown.note ? html`<p class="flag">${shown.note}</p>` : null}
@@ -45,6 +45,17 @@ export function Today() {
       <${Written} written=${shown.written} />` : null}
   `;
 }
+
+// The short code of a label finds its batch alone, with the mark of the grower or without; anything else what holds it.
+function seeker(sought, { due, spaces }) {
+  const text = sought.trim().toLowerCase();
+  const isCode = ({ code }) => [code, code.split("/")[0]].some((each) => each.toLowerCase() === text);
+  return [...due, ...spaces.flatMap((space) => space.stands)].some(isCode)
+    ? isCode
+    : (each) => [each.batch, each.crop, each.grower].some((name) => name.toLowerCase().includes(text));
+}
+
+const Code = ({ of }) => html`<span class="shortcode" title="Short code of the label">${of.code}</span>`;
 
 const count = (number, one, more) => `${number} ${number === 1 ? one : more}`;
 
@@ -72,7 +83,7 @@ function Job({ job, benches }) {
     write(`${job.job} ${job.batch}`, [{ ...job.row, ...filled }]);
   };
   return html`<li>
-    <p><strong>${job.job}: ${job.pieces} of ${job.batch}</strong> <span class="quiet">${job.crop}, ${job.grower}${job.where ? `, in ${job.where}` : ""}; due ${words(job.on)}, ${late}</span></p>
+    <p><strong>${job.job}: ${job.pieces} of ${job.batch}</strong> <${Code} of=${job} /> <span class="quiet">${job.crop}, ${job.grower}${job.where ? `, in ${job.where}` : ""}; due ${words(job.on)}, ${late}</span></p>
     ${onItsWay ? html`<p class="quiet">${onItsWay}</p>` : html`<p class="doings">
       <button type="button" class="main" disabled=${cannot} onClick=${() => write(said, [job.row])}>Done as planned<span class="spoken"> “${said}”</span></button>
       <button type="button" disabled=${cannot} aria-expanded=${isOther ? "true" : "false"} onClick=${() => setOther(!isOther)}>Otherwise<span class="spoken"> “${said}”</span></button>
@@ -114,14 +125,14 @@ function Bench({ space, benches, is }) {
     ${isWalked
       ? html`<form onSubmit=${walk}>
           ${space.stands.flatMap((each, at) => ["trays", "flats"].filter((kind) => each[kind] > 0).map((kind) => html`<p key=${`${kind} ${at}`}>
-            <label><input name=${`${kind} ${at}`} type="number" inputmode="numeric" min="0" required defaultValue=${each[kind]} /> ${kind} of ${each.batch}</label>
-            <span class="quiet"> ${each.crop}</span></p>`))}
+            <label><input name=${`${kind} ${at}`} type="number" inputmode="numeric" min="0" required defaultValue=${each[kind]} /> ${kind} of ${each.batch}</label> <${Code} of=${each} />
+            <span class="quiet">${each.crop}</span></p>`))}
           <p class="help">What stands here and is not in this list, write below under “Something else”: counted.</p>
           <p class="doings"><button class="main">That is all that stands here</button>
             <button type="button" onClick=${() => setWalked(false)}>Not now</button></p>
         </form>`
       : html`
-          ${stands.length ? html`<ul>${stands.map((each) => html`<li key=${each.batch}>${each.batch} <span class="quiet">${each.crop}, ${each.grower}</span>: ${[
+          ${stands.length ? html`<ul>${stands.map((each) => html`<li key=${each.batch}>${each.batch} <${Code} of=${each} /> <span class="quiet">${each.crop}, ${each.grower}</span>: ${[
             each.trays ? count(each.trays, "tray", "trays") : "", each.flats ? count(each.flats, "flat", "flats") : ""].filter(Boolean).join(" and ")}</li>`)}</ul>`
             : html`<p class="quiet">${space.stands.length ? "Nothing of what you look for." : "Nothing."}</p>`}
           <p><button type="button" disabled=${Boolean(benches.cannotWrite)} onClick=${() => setWalked(true)}>Walk through<span class="spoken"> ${space.name}</span></button></p>`}

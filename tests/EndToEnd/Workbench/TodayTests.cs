@@ -68,7 +68,7 @@ public sealed class TodayTests
         await bench.AnsweredAsync();
         await bench.PartAsync("Today");
         await bench.Page.GetByLabel("Day", new() { Exact = true }).FillAsync("2027-03-29");
-        await bench.Page.GetByLabel("Find a batch, a crop or a grower").FillAsync("kale-1");
+        await bench.Page.GetByLabel("Find a batch by name or code, a crop or a grower").FillAsync("kale-1");
         await bench.Page.Locator(".due li button:not(.main)").First.ClickAsync();
         await bench.Page.Locator(".due form").GetByLabel("trays").FillAsync("2");
         await bench.Page.Locator(".due form").GetByRole(AriaRole.Button, new() { Name = "Write down" }).ClickAsync();
@@ -88,6 +88,28 @@ public sealed class TodayTests
         await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Take back “Walked through Heat mats”" }).ClickAsync();
         await bench.Message.ToHaveTextAsync("Taken back: Walked through Heat mats");
         Assert.Equal(3, Lines(folder).Length);
+        bench.AssertQuiet();
+    }
+
+    // A batch whose name and crop hold no such letters, by what stands on its label.
+    [Fact]
+    public async Task The_short_code_of_a_label_finds_its_batch_alone()
+    {
+        using var folder = Example.Copy("two-house-spring");
+        await using var bench = await Bench.OpenAsync(folder.Path, width: 390);
+        await bench.PartAsync("Today");
+        await bench.Page.GetByLabel("Day", new() { Exact = true }).FillAsync("2027-03-29");
+        var third = bench.Page.Locator(".due li").Nth(2);
+        var code = await third.Locator(".shortcode").InnerTextAsync();
+        Assert.Matches("^[A-Z][A-Z0-9]{3}/[A-Z]$", code);
+        var job = await third.Locator("strong").InnerTextAsync();
+        foreach (var typed in new[] { code, code.Split('/')[0].ToLowerInvariant() + " " })
+        {
+            await bench.Page.GetByLabel("Find a batch by name or code, a crop or a grower").FillAsync(typed);
+            await Assertions.Expect(bench.Page.Locator(".due strong")).ToHaveTextAsync([job]);
+        }
+
+        await bench.PictureAsync("today-code");
         bench.AssertQuiet();
     }
 
