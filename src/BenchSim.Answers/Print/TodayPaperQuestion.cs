@@ -3,17 +3,12 @@ using BenchSim.Answers.Json;
 using BenchSim.Answers.Opening;
 using BenchSim.Answers.Words;
 using BenchSim.Report.Morning;
-using BenchSim.Study;
-using BenchSim.Study.Coming;
 
 namespace BenchSim.Answers.Print;
 
 /// <summary>Asks for the page of a day, for the clipboard and the telephone.</summary>
 public sealed record TodayPaperQuestion
 {
-    /// <summary>Most seasons that are played on from the day: the words of the page need no more.</summary>
-    public const int MostSeasons = 400;
-
     /// <summary>The scenario, with its log.</summary>
     public required ScenarioSource Scenario { get; init; }
 
@@ -49,14 +44,8 @@ public sealed record TodayPaperQuestion
         return Sheet(OpenedToday.Of(Scenario, Today), watch);
     }
 
-    private static TodaySheet Sheet(OpenedToday today, PlayWatch watch)
-    {
-        var plan = today.Underway().Plan;
-        var play = plan.Scenario.Play;
-        var options = new StudyOptions { Seasons = Math.Min(play.Seasons, MostSeasons), Seed = play.Seed };
-        var coming = watch.Over(options.Seasons, progress => ComingRunner.Play(plan, today.Today, options, progress, watch.Cancel));
-        return TodaySheet.Of(today.Opened.Plan, today.Today, today.Ledger, today.Due, coming);
-    }
+    private static TodaySheet Sheet(OpenedToday today, PlayWatch watch) =>
+        TodaySheet.Of(today.Opened.Plan, today.Today, today.Ledger, today.Due, ComingQuestion.Play(today, 0, watch));
 }
 
 /// <summary>The page of a day that was written.</summary>

@@ -32,6 +32,7 @@ internal sealed class Doors
             ["/api/why"] = context => WhyDoor.AnswerAsync(context, open),
             ["/api/papers"] = papers.ListAsync,
             ["/api/today"] = context => TodayDoors.AnswerAsync(context, open),
+            ["/api/coming"] = context => TodayDoors.ComingAsync(context, open),
             ["/api/phones"] = context => PhonesDoor.AnswerAsync(context, open),
             ["/api/events"] = context => open.Listeners.ListenAsync(context, isPhone: false, stopping),
         }

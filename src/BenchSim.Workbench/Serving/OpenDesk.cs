@@ -37,6 +37,9 @@ internal sealed class OpenDesk(ILeveller? leveller) : IDisposable
     /// <summary>Keeps what does not change from one opening of the folder to the next.</summary>
     public KeptOpenings Kept { get; } = new();
 
+    /// <summary>Plays the next days.</summary>
+    public ComingPlays Coming { get; } = new();
+
     /// <summary>The phones that are let in; null where none is.</summary>
     public PairedPhones? Phones { get; private set; }
 

@@ -31,6 +31,7 @@ internal sealed class PhoneDoors
                     PageContext.Default.Fields
                 ),
             ["/api/today"] = (context, _) => TodayDoors.AnswerAsync(context, open),
+            ["/api/coming"] = (context, _) => TodayDoors.ComingAsync(context, open),
             ["/api/events"] = async (context, phone) =>
             {
                 using var gone = CancellationTokenSource.CreateLinkedTokenSource(phones.GoneOf(phone), stopping);

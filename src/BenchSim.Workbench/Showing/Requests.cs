@@ -117,6 +117,7 @@ internal sealed record RefusalDocument(string Why, bool IsConflict);
 [JsonSerializable(typeof(MarkRequest))]
 [JsonSerializable(typeof(LogRequest))]
 [JsonSerializable(typeof(BenchesDocument))]
+[JsonSerializable(typeof(ComingDocument))]
 [JsonSerializable(typeof(PairRequest))]
 [JsonSerializable(typeof(PhoneRequest))]
 [JsonSerializable(typeof(PhonesDocument))]

@@ -38,6 +38,7 @@ export function Today() {
     ${shown.cannotWrite ? html`<p class="flag">${shown.cannotWrite}</p>` : null}
     ${shown.day ? html`
       <${Due} benches=${shown} is=${is} />
+      <${Coming} benches=${shown} sought=${sought} />
       <h3>What stands where</h3>
       <p class="help">By the log, on ${words(shown.day)}. Walk through a space once a week: what you count there is put right.</p>
       <div class="benches">${shown.spaces.map((space) => html`<${Bench} key=${space.id} space=${space} benches=${shown} is=${is} />`)}</div>
@@ -47,10 +48,10 @@ export function Today() {
 }
 
 // The short code of a label finds its batch alone, with the mark of the grower or without; anything else what holds it.
-function seeker(sought, { due, spaces }) {
+function seeker(sought, { due, spaces }, coming = []) {
   const text = sought.trim().toLowerCase();
   const isCode = ({ code }) => [code, code.split("/")[0]].some((each) => each.toLowerCase() === text);
-  return [...due, ...spaces.flatMap((space) => space.stands)].some(isCode)
+  return [...due, ...coming, ...spaces.flatMap((space) => space.stands)].some(isCode)
     ? isCode
     : (each) => [each.batch, each.crop, each.grower].some((name) => name.toLowerCase().includes(text));
 }
@@ -66,6 +67,36 @@ function Due({ benches, is }) {
     ${due.length
       ? html`<ul class="due">${due.map((job) => html`<${Job} key=${`${job.job} ${job.batch} ${job.where} ${job.on}`} job=${job} benches=${benches} />`)}</ul>`
       : html`<p>${benches.due.length ? "Nothing of what you look for." : "Nothing."}</p>`}
+  `;
+}
+
+// The next days are played when the rest is there, and no sooner than a hand rests.
+function Coming({ benches, sought }) {
+  const [coming, setComing] = useState(null);
+  useEffect(() => {
+    const wanted = new AbortController();
+    const rest = setTimeout(async () => {
+      const found = await get(`/api/coming?day=${benches.day}`, wanted.signal);
+      if (!wanted.signal.aborted && found) {
+        setComing({ ...found, of: benches });
+      }
+    }, 400);
+    return () => {
+      clearTimeout(rest);
+      wanted.abort();
+    };
+  }, [benches]);
+  const jobs = coming ? coming.jobs.filter(seeker(sought, benches, coming.jobs)) : [];
+  return html`
+    <h3>Coming this week</h3>
+    <div role="status">${coming?.of === benches ? null : html`<p class="quiet">Playing the next days …</p>`}</div>
+    ${coming?.note ? html`<p class="flag">${coming.note}</p>` : null}
+    ${coming ? html`<p class="help">Beside what is due. ${coming.words}</p>` : null}
+    ${jobs.length
+      ? html`<ul class="due coming">${jobs.map((job) => html`<li key=${`${job.job} ${job.batch} ${job.pieces} ${job.way}`}>
+          <p><strong>${job.job}: ${job.pieces} of ${job.batch}</strong> <${Code} of=${job} /> <span class="quiet">${job.crop}, ${job.grower}${job.way ? `, ${job.way}` : ""}</span></p>
+          <p><strong>${job.word}</strong>, ${job.when}</p></li>`)}</ul>`
+      : coming ? html`<p>${coming.jobs.length ? "Nothing of what you look for." : "Nothing."}</p>` : null}
   `;
 }
 
