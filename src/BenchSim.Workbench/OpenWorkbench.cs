@@ -3,6 +3,7 @@ using System.Net;
 using System.Net.Sockets;
 using BenchSim.Answers.Asking;
 using BenchSim.Study.Levelling;
+using BenchSim.Workbench.Drafts;
 using BenchSim.Workbench.Phones;
 using BenchSim.Workbench.Serving;
 
@@ -28,13 +29,15 @@ public sealed class OpenWorkbench : IAsyncDisposable
     /// <param name="cancel">Gives it up.</param>
     /// <param name="leveller">Finds sowings to move where mending is asked for; null to move single ones alone.</param>
     /// <param name="lan">Where phones are let in; null for nowhere.</param>
+    /// <param name="before">The folders opened before, to choose from where none is named; null for none.</param>
     /// <exception cref="RefusedException">The folder cannot be opened, or the workbench cannot be had at these addresses.</exception>
     public static async Task<OpenWorkbench> StartAsync(
         string? directory,
         int port,
         CancellationToken cancel,
         ILeveller? leveller = null,
-        Lan? lan = null
+        Lan? lan = null,
+        FolderList? before = null
     )
     {
         if (lan is not null && directory is null)
@@ -42,7 +45,7 @@ public sealed class OpenWorkbench : IAsyncDisposable
             throw new RefusedException("--lan lets phones into a folder: name the folder too.");
         }
 
-        var desk = new OpenDesk(leveller);
+        var desk = new OpenDesk(leveller, before ?? new FolderList(null));
         try
         {
             if (directory is not null)

@@ -2,6 +2,7 @@ using System.CommandLine;
 using BenchSim.Cli.Terminal;
 using BenchSim.Level;
 using BenchSim.Workbench;
+using BenchSim.Workbench.Drafts;
 using BenchSim.Workbench.Phones;
 
 namespace BenchSim.Cli.Commands;
@@ -23,7 +24,8 @@ internal static class OpenCommand
     {
         var folder = new Argument<string?>("DIR")
         {
-            Description = "Scenario folder: site.toml and plan.csv. Left out: the page asks ten questions and lays one down here.",
+            Description =
+                "Scenario folder: site.toml and plan.csv. Left out: the page lists those opened before, or asks ten questions and lays one down here.",
             Arity = ArgumentArity.ZeroOrOne,
         };
         var port = CommonOptions.Whole("--port", "N", 1, MostPort, "Port to listen on. Default: one that is free.");
@@ -69,7 +71,7 @@ internal static class OpenCommand
 
     private static async Task OpenAsync(Desk desk, string? folder, int port, bool show, Lan? lan)
     {
-        await using var workbench = await OpenWorkbench.StartAsync(folder, port, desk.Cancel, Leveller.IfHere, lan);
+        await using var workbench = await OpenWorkbench.StartAsync(folder, port, desk.Cancel, Leveller.IfHere, lan, FolderList.OfUser());
         desk.Say("The workbench is open. Its address, good for one use, on this computer alone:");
         desk.Say(workbench.Address);
         if (lan is not null)

@@ -74,6 +74,7 @@ internal sealed class Doors
                     FarmTexts.Refusal(asked) is { } why ? new NotMade(why, false) : open.LayDown(asked.Folder, FarmTexts.Of(asked))
                 ),
             ["/api/example"] = context => LayDownAsync(context, PageContext.Default.TryRequest, asked => open.LayDown(asked.Name, null)),
+            ["/api/open"] = context => LayDownAsync(context, PageContext.Default.TryRequest, asked => open.OpenBefore(asked.Name)),
             ["/api/starter"] = context =>
                 LayDownAsync(context, PageContext.Default.StarterRequest, asked =>
                     FilesOf(asked) is { } files

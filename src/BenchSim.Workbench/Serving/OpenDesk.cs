@@ -17,7 +17,8 @@ namespace BenchSim.Workbench.Serving;
 
 /// <summary>The desk that is open, its player, and the pages that look at it; no desk before a folder is laid down.</summary>
 /// <param name="leveller">Finds sowings to move; null to move single ones alone.</param>
-internal sealed class OpenDesk(ILeveller? leveller) : IDisposable
+/// <param name="before">The folders that were opened before.</param>
+internal sealed class OpenDesk(ILeveller? leveller, FolderList before) : IDisposable
 {
     private static readonly TimeSpan s_lookOutside = TimeSpan.FromSeconds(1);
 
@@ -80,6 +81,37 @@ internal sealed class OpenDesk(ILeveller? leveller) : IDisposable
             _timer = new Timer(_ => desk.LookOutside(), null, s_lookOutside, s_lookOutside);
             Ask();
         }
+
+        before.Add(desk.Folder.Directory);
+    }
+
+    /// <summary>Opens one of the folders that were opened before.</summary>
+    /// <param name="directory">Its path, as the list has it.</param>
+    /// <returns>Why it was not done; null when it was.</returns>
+    public NotMade? OpenBefore(string directory)
+    {
+        try
+        {
+            lock (_gate)
+            {
+                if (Desk is not null)
+                {
+                    return new NotMade("A folder is open already.", false);
+                }
+
+                if (!before.Now.Contains(directory, StringComparer.Ordinal))
+                {
+                    return new NotMade("This folder is no longer there.", false);
+                }
+
+                Open(directory);
+                return null;
+            }
+        }
+        catch (RefusedException refused)
+        {
+            return new NotMade(refused.Message, false);
+        }
     }
 
     /// <summary>Lets phones in. The owner's page is told when one comes or goes.</summary>
@@ -130,7 +162,10 @@ internal sealed class OpenDesk(ILeveller? leveller) : IDisposable
         lock (_gate)
         {
             return Desk is null || _player is null
-                ? DeskDocument.Nothing
+                ? DeskDocument.Nothing with
+                {
+                    Before = [.. before.Now.Select(FolderDocument.Of)],
+                }
                 : DeskDocument.Of(Desk, _player) with
                 {
                     HasPhones = Phones is not null,

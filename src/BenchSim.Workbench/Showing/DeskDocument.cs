@@ -18,6 +18,13 @@ internal sealed record SectionDocument(string Section, int Entry, string Title, 
 /// <summary>A table.</summary>
 internal sealed record TableDocument(ImmutableArray<string> Columns, ImmutableArray<ImmutableArray<string>> Rows);
 
+/// <summary>A folder that was opened before: its own name, and its path.</summary>
+internal sealed record FolderDocument(string Name, string Path)
+{
+    /// <summary>That of a path.</summary>
+    public static FolderDocument Of(string path) => new(System.IO.Path.GetFileName(path) is { Length: > 0 } name ? name : path, path);
+}
+
 /// <summary>All there is on the desk, as the page shows it. The note says why the plan cannot be changed here; null where it can.</summary>
 internal sealed record DeskDocument(
     string? Folder,
@@ -36,6 +43,9 @@ internal sealed record DeskDocument(
 {
     /// <summary>What was done at last, where more is to be said of it than that; null for nothing.</summary>
     public string? Said { get; init; }
+
+    /// <summary>The folders opened before, where none is open now; the newest first.</summary>
+    public ImmutableArray<FolderDocument> Before { get; init; } = [];
 
     /// <summary>Whether phones are let in.</summary>
     public bool HasPhones { get; init; }

@@ -37,7 +37,7 @@ internal sealed class Visitor : IAsyncDisposable
     public List<string> Codes { get; } = [];
 
     /// <summary>Opens a folder; the key is not taken yet.</summary>
-    public static async Task<Visitor> OutsideAsync(string folder, Lan? lan = null, int port = 0)
+    public static async Task<Visitor> OutsideAsync(string? folder, Lan? lan = null, int port = 0)
     {
         var visitor = new Visitor(await OpenWorkbench.StartAsync(folder, port, CancellationToken.None, null, lan));
         visitor._workbench.TellCodes(visitor.Codes.Add);
@@ -45,7 +45,7 @@ internal sealed class Visitor : IAsyncDisposable
     }
 
     /// <summary>Opens a folder and goes in.</summary>
-    public static async Task<Visitor> InsideAsync(string folder, Lan? lan = null, int port = 0)
+    public static async Task<Visitor> InsideAsync(string? folder, Lan? lan = null, int port = 0)
     {
         var visitor = await OutsideAsync(folder, lan, port);
         using var answer = await visitor.GetAsync(visitor.Address.PathAndQuery);

@@ -25,18 +25,20 @@ internal sealed class Bench : IAsyncDisposable
     /// <param name="forChecker">Let a checker's script into the page, which the page itself forbids.</param>
     /// <param name="start">The folder it is started in; null for any.</param>
     /// <param name="lan">The address at which phones are let in; null for none.</param>
+    /// <param name="before">The file with the folders opened before; null for none.</param>
     public static async Task<Bench> OpenAsync(
         string? folder,
         int width = 1280,
         bool forChecker = false,
         string? start = null,
-        string? lan = null
+        string? lan = null,
+        string? before = null
     )
     {
         // A busy machine is slow; nothing here is timed.
         Assertions.SetDefaultExpectTimeout(30_000);
         string[] words = [.. folder is null ? ["open"] : new[] { "open", folder }, .. lan is null ? [] : new[] { "--lan", lan }];
-        var process = start is null ? Command.Start(words) : Command.StartIn(start, words);
+        var process = Command.StartIn(start ?? Path.GetTempPath(), [("BENCHSIM_FOLDERS", before ?? "none")], words);
         await process.StandardOutput.ReadLineAsync();
         var address = new Uri(await process.StandardOutput.ReadLineAsync() ?? throw new InvalidOperationException("No address."));
         var browser = await OpenBrowser.StartAsync();
