@@ -25,7 +25,8 @@ internal static class OpenCommand
         var folder = new Argument<string?>("DIR")
         {
             Description =
-                "Scenario folder: site.toml and plan.csv. Left out: the page lists those opened before, or asks ten questions and lays one down here.",
+                "Scenario folder: site.toml and plan.csv. Left out: the page lists those opened before, "
+                + "or asks ten questions and lays one down here.",
             Arity = ArgumentArity.ZeroOrOne,
         };
         var port = CommonOptions.Whole("--port", "N", 1, MostPort, "Port to listen on. Default: one that is free.");

@@ -10,7 +10,7 @@ namespace BenchSim.Workbench.Plays;
 /// Plays the season on from a day, for the jobs of the next days: one play at a time, on half of the cores, so that the page goes on
 /// answering. Who asks for the same files and day gets what was played last. Safe for use by several threads.
 /// </summary>
-internal sealed class ComingPlays
+internal sealed class ComingPlays : IDisposable
 {
     private readonly SemaphoreSlim _one = new(1);
     private Kept? _kept;
@@ -54,6 +54,9 @@ internal sealed class ComingPlays
             _one.Release();
         }
     }
+
+    /// <inheritdoc />
+    public void Dispose() => _one.Dispose();
 
     private sealed record Kept(ImmutableSortedDictionary<string, string> Files, long Beside, DateOnly Day, ComingAnswer Answer);
 }

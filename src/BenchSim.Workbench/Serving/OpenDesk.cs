@@ -202,6 +202,7 @@ internal sealed class OpenDesk(ILeveller? leveller, FolderList before) : IDispos
         {
             Close();
             Phones?.Dispose();
+            Coming.Dispose();
         }
     }
 

@@ -29,8 +29,8 @@ export function Welcome() {
   return html`
     <main id="part" class="welcome" tabindex="-1">
       <h1>Does the season fit?</h1>
-      <p>Answer what you know and leave the rest: an empty field keeps the value shown in it, and stays marked as a default. All of it can be changed later.</p>
       <${Before} />
+      <p>Answer what you know and leave the rest: an empty field keeps the value shown in it, and stays marked as a default. All of it can be changed later.</p>
       <${Invented} year=${year} />
       <form onSubmit=${send} class="questions">
         <${Question} number="1" words="Which farm is it?">
@@ -97,7 +97,7 @@ export function Welcome() {
 function Before() {
   const { before } = store.desk;
   return before.length
-    ? html`<section class="add"><h2>Or go on with a folder opened before</h2>
+    ? html`<section class="add"><h2>Go on with a folder opened before</h2>
         <ul class="before">${before.map((each) => html`<li key=${each.path}>
           <button type="button" class="link" onClick=${() => act("/api/open", { id: 0, name: each.path }, `Opened: ${each.name}`)}>${each.name}</button> <span class="quiet">${each.path}</span></li>`)}</ul></section>`
     : null;
