@@ -295,6 +295,48 @@ public sealed class PhoneTests : IAsyncLifetime, IDisposable
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, answer.StatusCode);
     }
 
+    // 150 lines are opened and held in the network; those beyond 60 are closed, so that of 100 in all some are left to the owner.
+    [Fact]
+    public async Task Whoever_holds_lines_open_in_the_network_leaves_some_to_the_owner()
+    {
+        var held = new List<TcpClient>();
+        try
+        {
+            for (var at = 0; at < 150; at++)
+            {
+                var socket = new TcpClient();
+                await socket.ConnectAsync(IPAddress.Parse(Phone.Here), _owner.Root.Port);
+                held.Add(socket);
+            }
+
+            var ends = held.Select(async socket =>
+                {
+                    try
+                    {
+                        await socket.GetStream().ReadAsync(new byte[1]);
+                    }
+                    catch (IOException)
+                    {
+                        // Closed, too.
+                    }
+                })
+                .ToList();
+            for (var closed = 0; closed < 90; closed++)
+            {
+                ends.Remove(await Task.WhenAny(ends));
+            }
+
+            var answer = await _owner.RawAsync(
+                $"GET /api/desk HTTP/1.1\r\nHost: {_owner.Root.Authority}\r\nCookie: {_owner.Cookie}\r\nConnection: close\r\n\r\n"
+            );
+            Assert.StartsWith("HTTP/1.1 200", answer, StringComparison.Ordinal);
+        }
+        finally
+        {
+            held.ForEach(socket => socket.Dispose());
+        }
+    }
+
     [Fact]
     public async Task Phones_and_their_port_outlast_the_workbench()
     {
