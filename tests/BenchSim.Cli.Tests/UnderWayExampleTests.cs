@@ -73,7 +73,8 @@ public sealed class UnderWayExampleTests
         Assert.Equal(1, Job("tomato-main", "Sow").GetProperty("pieces").GetInt32());
         var page = File.ReadAllText(folder.In("today/today.html"));
         Assert.Contains(
-            "tomato-cherry</bdi></b> <bdi>Tomato</bdi>, <bdi>Tobin</bdi></th><td class=\"when\">Fri 23 Apr</td>",
+            "tomato-cherry</bdi></b> <span class=\"code\"><bdi>NWTM/T</bdi></span> <bdi>Tomato</bdi>, <bdi>Tobin</bdi></th>"
+                + "<td class=\"when\">Fri 23 Apr</td>",
             page,
             StringComparison.Ordinal
         );

@@ -62,8 +62,9 @@ internal sealed record Command(int Code, string Output, string Error)
     /// <summary>Starts it and does not wait.</summary>
     public static Process Start(params string[] args) => Start([], [.. Program, .. args]);
 
-    /// <summary>Starts it in a folder and does not wait.</summary>
-    public static Process StartIn(string folder, params string[] args) => Start([], [.. Program, .. args], folder);
+    /// <summary>Starts it in a folder, with more in its environment, and does not wait.</summary>
+    public static Process StartIn(string folder, (string Name, string Value)[] environment, params string[] args) =>
+        Start(environment, [.. Program, .. args], folder);
 
     /// <summary>Waits for its end.</summary>
     public static async Task<Command> EndAsync(Process process)
@@ -88,6 +89,8 @@ internal sealed record Command(int Code, string Output, string Error)
             RedirectStandardError = true,
             WorkingDirectory = folder ?? Path.GetTempPath(),
         };
+        // Tests leave nothing among the settings of whoever runs them.
+        start.Environment["BENCHSIM_FOLDERS"] = "none";
         foreach (var (name, value) in environment)
         {
             start.Environment[name] = value;

@@ -5,18 +5,13 @@ using BenchSim.Answers.Opening;
 using BenchSim.Answers.Words;
 using BenchSim.Report.Morning;
 using BenchSim.Season.Inputs;
-using BenchSim.Study;
 using BenchSim.Study.Billing;
-using BenchSim.Study.Coming;
 
 namespace BenchSim.Answers.Print;
 
 /// <summary>Asks for the page of a day, for the clipboard and the telephone.</summary>
 public sealed record TodayPaperQuestion
 {
-    /// <summary>Most seasons that are played on from the day: the words of the page need no more.</summary>
-    public const int MostSeasons = 400;
-
     /// <summary>The scenario, with its log.</summary>
     public required ScenarioSource Scenario { get; init; }
 
@@ -55,10 +50,10 @@ public sealed record TodayPaperQuestion
     private TodaySheet Sheet(OpenedToday today, PlayWatch watch)
     {
         var plan = today.Underway().Plan;
-        var play = plan.Scenario.Play;
-        var options = new StudyOptions { Seasons = Math.Min(play.Seasons, MostSeasons), Seed = play.Seed };
-        var coming = watch.Over(options.Seasons, progress => ComingRunner.Play(plan, today.Today, options, progress, watch.Cancel));
-        return TodaySheet.Of(today.Opened.Plan, today.Today, today.Ledger, today.Due, coming) with { Bill = Bill(plan) };
+        return TodaySheet.Of(today.Opened.Plan, today.Today, today.Ledger, today.Due, ComingQuestion.Play(today, 0, watch)) with
+        {
+            Bill = Bill(plan),
+        };
     }
 
     // Of several growers alone: a single one has nobody to share with.

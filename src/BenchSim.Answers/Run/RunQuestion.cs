@@ -56,7 +56,9 @@ public sealed record RunQuestion
     /// <summary>Plays the seasons. The report is written by the answer.</summary>
     /// <param name="watch">Watches the plays.</param>
     /// <exception cref="FaultsFoundException">The scenario or the variant has faults.</exception>
-    /// <exception cref="RefusedException">No report can stand where it should, or there is no earlier one, or the study of the values is of other files.</exception>
+    /// <exception cref="RefusedException">
+    /// No report can stand where it should, there is no earlier one, or the study of the values is of other files.
+    /// </exception>
     public RunAnswer Ask(PlayWatch watch)
     {
         ArgumentNullException.ThrowIfNull(watch);

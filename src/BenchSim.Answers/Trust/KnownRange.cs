@@ -19,7 +19,7 @@ internal sealed record KnownRange(int Values, double Low, double Middle, double 
     /// <summary>The range in a sentence.</summary>
     public string Sentence =>
         Values == 0
-            ? "None of the values behind it is in doubt."
+            ? "All values behind it are yours, so none is taken to be wrong."
             : $"Over all that {Numbers.Count(Values, "value", "values")} behind it may truly be, it is {ChanceWords.FineNumber(Low)} to "
                 + $"{ChanceWords.Fine(High)}, {ChanceWords.Fine(Middle)} in the middle.";
 

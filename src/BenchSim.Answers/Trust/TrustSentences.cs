@@ -13,7 +13,7 @@ internal static class TrustSentences
         var fits = result.Fits;
         var given = $"At the values given the plan fits in {ChanceWords.Fine(result.GivenFits.Share)} of seasons.";
         return result.Values.IsEmpty
-            ? $"{given} None of its values is in doubt: all of them are yours."
+            ? $"{given} All values behind that are yours, so none is taken to be wrong."
             : $"{given} {Numbers.Count(result.Values.Length, "value", "values")} behind that may be wrong. Over all they may truly be, "
                 + $"it fits in {ChanceWords.FineNumber(fits.Low)} to {ChanceWords.Fine(fits.High)} "
                 + $"({ChanceWords.Fine(fits.Middle)} in the middle).";
@@ -65,8 +65,9 @@ internal static class TrustSentences
     public static string Played(TrustResult result)
     {
         var options = result.Options;
-        return $"{Numbers.Count(options.Sets, "set", "sets")} of values, {Numbers.Count(options.Seasons, "season", "seasons")} of each, the "
-            + $"same ones, of which {ChanceWords.Fine(result.Fits.AsGiven)} fit as given; each value alone in {options.FewerSeasons}. Sow dates, trays and seeds stay. "
+        return $"{Numbers.Count(options.Sets, "set", "sets")} of values, {Numbers.Count(options.Seasons, "season", "seasons")} of each, "
+            + $"the same ones, of which {ChanceWords.Fine(result.Fits.AsGiven)} fit as given; each value alone in {options.FewerSeasons}. "
+            + "Sow dates, trays and seeds stay. "
             + "Ranges you do not give are a judgement by where a value comes from.";
     }
 

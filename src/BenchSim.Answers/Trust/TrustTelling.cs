@@ -40,7 +40,8 @@ internal static class TrustTelling
         TellValues(words, result);
         words.Gap();
         words.Sentence(
-            $"{TrustSentences.Played(result)} In all {Numbers.Count(result.SeasonsPlayed, "season", "seasons")}, seed {result.Options.Seed}."
+            $"{TrustSentences.Played(result)} In all {Numbers.Count(result.SeasonsPlayed, "season", "seasons")}, "
+                + $"seed {result.Options.Seed}."
         );
         if (folder is not null)
         {
@@ -119,8 +120,8 @@ internal static class TrustTelling
 
         var still = result.Values.Count(value => value.Swing(0) == 0 && value.Swing(1) == 0);
         words.Sentence(
-            $"From and to: one in twenty lies below, one in twenty above. Own share: the part of how far the seasons that fit differ between "
-                + $"sets that the value makes by itself. {Numbers.Count(still, "value moves", "values move")} nothing."
+            "From and to: one in twenty lies below, one in twenty above. Own share: the part of how far the seasons that fit differ "
+                + $"between sets that the value makes by itself. {Numbers.Count(still, "value moves", "values move")} nothing."
         );
     }
 }

@@ -51,8 +51,8 @@ internal static class TrustCommand
         var output = new OutputOptions("the answer");
         var command = new Command(
             "trust",
-            "Says how sure the answer is when the values under it may be wrong: plays the plan with many sets of values, and names those to "
-                + "measure first."
+            "Says how sure the answer is when the values under it may be wrong: plays the plan with many sets of values, and names "
+                + "those to measure first."
         )
         {
             folder,

@@ -105,7 +105,7 @@ internal static class LabelPages
     /// <summary>The fields of a label: each on a line of its own, or side by side where the label is wide and low.</summary>
     private static Line[][] Ways(TrayLabel label)
     {
-        var batch = label.Batch.Order.Id;
+        var batch = Joined(label.Short, label.Batch.Order.Id);
         var crop = label.Batch.CropAndVariety;
         var grower = label.Batch.Order.Grower;
         var sow = "sow " + Dates.Iso(label.Batch.SowOn);
@@ -130,7 +130,11 @@ internal static class LabelPages
                 new(Joined(sow, potUp), IsWhole: true),
                 new(setOut, IsWhole: true)
             ),
-            Kept(new(Joined(label.Count, batch), IsBold: true), who, new(Joined(sow, potUp, setOut), IsWhole: true)),
+            Kept(
+                new(Joined(label.Short, label.Count, label.Batch.Order.Id), IsBold: true),
+                who,
+                new(Joined(sow, potUp, setOut), IsWhole: true)
+            ),
         ];
     }
 

@@ -6,10 +6,11 @@ namespace BenchSim.Report.Labels;
 
 /// <summary>The label of one tray or flat.</summary>
 /// <param name="Batch">Batch.</param>
+/// <param name="Short">Short code of the batch, with the mark of its grower where there are several.</param>
 /// <param name="IsFlat">True for an open flat.</param>
 /// <param name="Number">Its number in the batch, from 1.</param>
 /// <param name="Of">Trays, or flats, in the batch.</param>
-internal sealed record TrayLabel(BatchPlan Batch, bool IsFlat, int Number, int Of)
+internal sealed record TrayLabel(BatchPlan Batch, string Short, bool IsFlat, int Number, int Of)
 {
     private const int LongestIdInCode = 40;
 
@@ -34,10 +35,14 @@ internal sealed record TrayLabel(BatchPlan Batch, bool IsFlat, int Number, int O
         + $"out {Dates.Iso(Batch.SetOutOn)}";
 
     /// <summary>The labels of a plan for what is filled from one date to another, in order of filling, batch and number.</summary>
-    public static ImmutableArray<TrayLabel> All(SeasonPlan plan, DateOnly from, DateOnly to) =>
+    /// <param name="plan">The plan, with the batches that are asked for.</param>
+    /// <param name="codes">Short codes of the whole plan.</param>
+    /// <param name="from">First date.</param>
+    /// <param name="to">Last date.</param>
+    public static ImmutableArray<TrayLabel> All(SeasonPlan plan, ShortCodes codes, DateOnly from, DateOnly to) =>
         [
             .. plan
-                .Batches.SelectMany(OfBatch)
+                .Batches.SelectMany(batch => OfBatch(batch, codes.Full(batch)))
                 .Where(label => label.FilledOn >= from && label.FilledOn <= to)
                 .OrderBy(label => label.FilledOn)
                 .ThenBy(label => label.Batch.SetOutOn)
@@ -45,9 +50,9 @@ internal sealed record TrayLabel(BatchPlan Batch, bool IsFlat, int Number, int O
                 .ThenBy(label => label.Number),
         ];
 
-    private static IEnumerable<TrayLabel> OfBatch(BatchPlan batch) =>
+    private static IEnumerable<TrayLabel> OfBatch(BatchPlan batch, string code) =>
         Enumerable
             .Range(1, batch.Flats)
-            .Select(number => new TrayLabel(batch, true, number, batch.Flats))
-            .Concat(Enumerable.Range(1, batch.Trays).Select(number => new TrayLabel(batch, false, number, batch.Trays)));
+            .Select(number => new TrayLabel(batch, code, true, number, batch.Flats))
+            .Concat(Enumerable.Range(1, batch.Trays).Select(number => new TrayLabel(batch, code, false, number, batch.Trays)));
 }

@@ -52,7 +52,7 @@ internal static class JobsPart
         foreach (var (number, due) in jobs.SelectMany(job => job.Due, (job, due) => (job.Number, due)))
         {
             html.Add($"<tr><td class=\"no\">{number}</td><th scope=\"row\">{TaskWords.Job(due.Kind)}: ");
-            html.Add($"{SheetWords.Batch(sheet.Plan.Batches[due.Batch])}");
+            html.Add($"{SheetWords.Batch(sheet, sheet.Plan.Batches[due.Batch])}");
             if (due.Space is { } space)
             {
                 html.Add($" <span class=\"way\">in {SheetWords.Space(sheet.Plan, space)} by the log</span>");
@@ -83,9 +83,8 @@ internal static class JobsPart
         {
             var coming = job.Coming!;
             html.Add($"<tr><td class=\"no\">{job.Number}</td><th scope=\"row\">{TaskWords.Job(job.Kind)}: ");
-            html.Add(
-                $"{SheetWords.Batch(sheet.Plan.Batches[job.Batch])} <span class=\"way\">{SheetWords.Way(sheet.Plan, coming)}</span></th>"
-            );
+            html.Add($"{SheetWords.Batch(sheet, sheet.Plan.Batches[job.Batch])} ");
+            html.Add($"<span class=\"way\">{SheetWords.Way(sheet.Plan, coming)}</span></th>");
             html.Add($"<td class=\"many\">{TaskWords.Pieces(coming.Pieces, coming.AreFlats)}</td><td class=\"when\">");
             html.Add($"<b>{SheetWords.Of(coming.Likelihood)}</b> ");
             html.Add($"{(coming.IsToday ? "today" : SheetWords.Days(coming.First, coming.Last))}</td>");

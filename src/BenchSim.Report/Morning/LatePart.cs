@@ -29,7 +29,9 @@ internal static class LatePart
         foreach (var each in late)
         {
             var batch = sheet.Plan.Batches[each.Batch];
-            html.Add($"<tr><th scope=\"row\">{SheetWords.Batch(batch)} <span class=\"way\">for {Dates.Brief(batch.SetOutOn)}</span></th>");
+            html.Add(
+                $"<tr><th scope=\"row\">{SheetWords.Batch(sheet, batch)} <span class=\"way\">for {Dates.Brief(batch.SetOutOn)}</span></th>"
+            );
             html.Add($"<td class=\"when\"><b>{SheetWords.Of(each.Likelihood)}</b> {HowLate(each)}</td>");
             html.Add($"<td class=\"why\">{PlainText.Capital(string.Join("; ", Why(sheet, each)))}.</td></tr>\n");
         }

@@ -14,7 +14,8 @@ public static class SheetWords
     internal const int LongestName = 60;
 
     /// <summary>What the three words mean, once on a page.</summary>
-    internal static string Likelihoods(int seasons) =>
+    /// <param name="seasons">Seasons played.</param>
+    public static string Likelihoods(int seasons) =>
         $"Sure: it comes in at least {Study.Coming.Likelihoods.SureOfTen} of 10 seasons played on from here; likely: in at least "
         + $"{Study.Coming.Likelihoods.LikelyOfTen}; maybe: in at least {Study.Coming.Likelihoods.MaybeOfTen}. What is rarer is not listed. "
         + $"{Numbers.Count(seasons, "season was", "seasons were")} played. A job without a line in the log counts as not done.";
@@ -34,28 +35,42 @@ public static class SheetWords
     internal static string Day(DateOnly date) => TaskWords.Day(date);
 
     /// <summary>"Tue 20 Apr", or "Tue 20 to Thu 22 Apr".</summary>
-    internal static string Days(DateOnly first, DateOnly last) =>
+    /// <param name="first">First day.</param>
+    /// <param name="last">Last day, no earlier.</param>
+    public static string Days(DateOnly first, DateOnly last) =>
         first == last ? Day(first)
         : first.Month == last.Month ? $"{first.DayOfWeek.ToString()[..3]} {first.Day} to {Day(last)}"
         : $"{Day(first)} to {Day(last)}";
 
-    /// <summary>Id of a batch, with what it is.</summary>
-    internal static Markup Batch(BatchPlan batch) =>
+    /// <summary>Id of a batch, with its short code and what it is.</summary>
+    internal static Markup Batch(TodaySheet sheet, BatchPlan batch) =>
         new(
-            $"<b>{HtmlText.Name(batch.Order.Id, LongestName).Html}</b> {HtmlText.Name(batch.CropAndVariety, LongestName).Html}, "
+            $"<b>{HtmlText.Name(batch.Order.Id, LongestName).Html}</b> <span class=\"code\">"
+                + $"{HtmlText.Name(sheet.Codes.Full(batch)).Html}</span> {HtmlText.Name(batch.CropAndVariety, LongestName).Html}, "
                 + HtmlText.Name(batch.Order.Grower, LongestName).Html
         );
 
     /// <summary>Name of a space.</summary>
     internal static Markup Space(SeasonPlan plan, int space) => HtmlText.Name(plan.Scenario.Spaces[space].Name, LongestName);
 
-    /// <summary>From where to where a job goes; nothing where there is nothing to say.</summary>
-    internal static Markup Way(SeasonPlan plan, ComingJob job) =>
+    /// <summary>From where to where a job goes, "from Heat mats to Main benches"; empty where there is nothing to say.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="job">The job.</param>
+    public static string PlainWay(SeasonPlan plan, ComingJob job)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(job);
+        return Way(job, space => PlainText.Short(plan.Scenario.Spaces[space].Name, LongestName));
+    }
+
+    internal static Markup Way(SeasonPlan plan, ComingJob job) => new(Way(job, space => Space(plan, space).Html));
+
+    private static string Way(ComingJob job, Func<int, string> name) =>
         (job.From, job.To) switch
         {
-            ({ } from, { } to) => new($"from {Space(plan, from).Html} to {Space(plan, to).Html}"),
-            (null, { } to) => new($"to {Space(plan, to).Html}"),
-            ({ } from, null) => new($"from {Space(plan, from).Html}"),
-            _ => new(job.Kind == WorkKind.PotUp ? "trays filled from the flats" : ""),
+            ({ } from, { } to) => $"from {name(from)} to {name(to)}",
+            (null, { } to) => $"to {name(to)}",
+            ({ } from, null) => $"from {name(from)}",
+            _ => job.Kind == WorkKind.PotUp ? "trays filled from the flats" : "",
         };
 }

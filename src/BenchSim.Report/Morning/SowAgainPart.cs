@@ -44,7 +44,7 @@ internal static class SowAgainPart
         {
             var batch = sheet.Plan.Batches[index];
             DateOnly? last = sheet.LastSowings[index] is { } day && day >= sheet.Today ? day : null;
-            html.Add($"<tr><th scope=\"row\">{SheetWords.Batch(batch)}</th>");
+            html.Add($"<tr><th scope=\"row\">{SheetWords.Batch(sheet, batch)}</th>");
             html.Add($"<td class=\"when\">{(last is { } on ? SheetWords.Day(on) : "past")}</td>");
             html.Add($"<td class=\"many\">{(last is { } by && by > sheet.Today ? Room(sheet, batch, by) : "")}</td>");
             html.Add($"<td class=\"when\">{Dates.Brief(LastSowings.OutBy(sheet.Plan, batch))}</td></tr>\n");

@@ -43,7 +43,7 @@ internal static class StandsPart
             foreach (var each in piles.GroupBy(each => (each.Batch, each.Pile.AreFlats, each.Pile.Since)))
             {
                 var batch = sheet.Plan.Batches[each.Key.Batch];
-                html.Add($"<tr><th scope=\"row\">{SheetWords.Batch(batch)}</th>");
+                html.Add($"<tr><th scope=\"row\">{SheetWords.Batch(sheet, batch)}</th>");
                 html.Add($"<td class=\"many\">{TaskWords.Pieces(each.Sum(one => one.Pile.Count), each.Key.AreFlats)}</td>");
                 html.Add(
                     $"<td class=\"when\">{Dates.Brief(each.Key.Since)}</td><td class=\"when\">{Dates.Brief(batch.SetOutOn)}</td></tr>\n"

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Logbook;
 using BenchSim.Season.Planning;
@@ -31,6 +32,9 @@ public sealed record TodaySheet
     /// <summary>What would come of it if a heater stopped tonight; empty where tonight's low is not forecast.</summary>
     public required ImmutableArray<HeaterOut> HeaterOut { get; init; }
 
+    /// <summary>Short codes of the batches, as they stand on the labels.</summary>
+    public required ShortCodes Codes { get; init; }
+
     /// <summary>The last day to sow each batch again; null where there is none, or it is not asked for.</summary>
     public required ImmutableArray<DateOnly?> LastSowings { get; init; }
 
@@ -60,6 +64,7 @@ public sealed record TodaySheet
             HeaterOut = cold.Lows[0] is { } low
                 ? Season.Logbook.HeaterOut.Of(plan, ledger, low + cold.Own.CorrectionK - ColdNight.InHandK)
                 : [],
+            Codes = ShortCodes.Of(plan),
             LastSowings = Season.Planning.LastSowings.Of(plan, index => IsUnderWay(plan, ledger, index)),
         };
     }

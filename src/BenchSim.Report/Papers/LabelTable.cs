@@ -21,6 +21,7 @@ internal static class LabelTable
         new("pot_up", "date", "planned pot-up date; blank where none"),
         new("set_out", "date", "planned set-out date"),
         new("code", "text", "what the square code holds"),
+        new("short_code", "text", "short code of the batch, and behind a stroke the mark of its grower where there are several"),
     ];
 
     /// <summary>One line a label.</summary>
@@ -41,7 +42,8 @@ internal static class LabelTable
                 .Date(label.Batch.SowOn)
                 .Date(label.Batch.PotUpOn)
                 .Date(label.Batch.SetOutOn)
-                .Text(label.Code);
+                .Text(label.Code)
+                .Text(label.Short);
         }
 
         return table;

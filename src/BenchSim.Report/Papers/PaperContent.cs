@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BenchSim.Report.Labels;
+using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
 
@@ -77,7 +78,7 @@ internal sealed record PaperContent
             Shortages = [.. PlannedRoom.Shortages(whole).Where(shortage => shortage.On >= first && shortage.On <= last)],
             Needs = needs,
             Purchases = grower is null ? Season.Planning.Purchases.Of(plan, needs, first, last) : [],
-            Labels = TrayLabel.All(plan, first, last),
+            Labels = TrayLabel.All(plan, ShortCodes.Of(whole), first, last),
         };
     }
 

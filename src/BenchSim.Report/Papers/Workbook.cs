@@ -266,7 +266,8 @@ internal static class Workbook
                 ("Sow", Date(label.Batch.SowOn)),
                 ("Pot up", Date(label.Batch.PotUpOn)),
                 ("Set out", Date(label.Batch.SetOutOn)),
-                ("Code", Text(label.Code))
+                ("Code", Text(label.Code)),
+                ("Short code", Text(label.Short))
             )
         );
 

@@ -38,8 +38,8 @@ internal static class VerdictChance
     {
         var values = SourcedValue.Of(result.Plan.Scenario);
         return values.Count(value => value.IsWeak) is > 0 and var weak
-            ? $" {Numbers.Whole(weak)} of {Numbers.Count(values.Length, "value", "values")} behind it {(weak == 1 ? "is" : "are")} from memory or "
-                + "assumption."
+            ? $" {Numbers.Whole(weak)} of {Numbers.Count(values.Length, "value", "values")} behind it {(weak == 1 ? "is" : "are")} "
+                + "from memory or assumption."
             : "";
     }
 

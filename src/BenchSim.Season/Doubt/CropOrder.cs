@@ -10,8 +10,8 @@ internal static class CropOrder
     private const double Apart = 0.5;
 
     /// <summary>
-    /// The crop with its temperatures in their order. A base and its heat are a pair that one trial gave: where a temperature of emergence is
-    /// another, the heat follows, so that the days to coming up at the temperature of the trial stay those that the heat alone gives.
+    /// The crop with its temperatures in their order. A base and its heat are a pair that one trial gave: where a temperature of emergence
+    /// is another, the heat follows, so that the days to coming up at the temperature of the trial stay those that the heat alone gives.
     /// </summary>
     /// <param name="given">The crop as it is given.</param>
     /// <param name="set">The crop with other values.</param>

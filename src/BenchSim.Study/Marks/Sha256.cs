@@ -5,7 +5,8 @@ namespace BenchSim.Study.Marks;
 
 /// <summary>
 /// SHA-256 (FIPS 180-4), by which files, parts and builds are known again. Written here because that of .NET asks for OpenSSL on Linux,
-/// which a machine without anything does not have, and the program then ends. It guards no secret.
+/// which a machine without anything does not have, and the program then ends. It guards no secret
+/// that could be guessed.
 /// </summary>
 public static class Sha256
 {

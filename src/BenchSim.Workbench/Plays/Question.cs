@@ -26,4 +26,11 @@ internal sealed record Question(
 /// <param name="Base">What was played of the files; null where they have faults, or are the question.</param>
 /// <param name="Change">What becomes of the chance of fit, season by season; null where it is not known yet.</param>
 /// <param name="IsLast">Whether no sharper answer follows.</param>
-internal sealed record Told(Question Question, Played Played, Played? Base, FitChange? Change, bool IsLast);
+internal sealed record Told(Question Question, Played Played, Played? Base, FitChange? Change, bool IsLast)
+{
+    /// <summary>The answer of the files alone, which phones are told; null while a hand drags.</summary>
+    public Told? OfFiles =>
+        Question.IsLive || (Played.Failure is not null && Question.Try != 0)
+            ? null
+            : new Told(Question with { Try = 0, Now = Question.Files }, Base ?? Played, null, null, IsLast);
+}

@@ -32,7 +32,9 @@ internal sealed class Doors
             ["/api/why"] = context => WhyDoor.AnswerAsync(context, open),
             ["/api/papers"] = papers.ListAsync,
             ["/api/today"] = context => TodayDoors.AnswerAsync(context, open),
-            ["/api/events"] = context => open.Listeners.ListenAsync(context, stopping),
+            ["/api/coming"] = context => TodayDoors.ComingAsync(context, open),
+            ["/api/phones"] = context => PhonesDoor.AnswerAsync(context, open),
+            ["/api/events"] = context => open.Listeners.ListenAsync(context, isPhone: false, stopping),
         }
             .Concat(
                 PaperDoors.Addresses.Select(address => KeyValuePair.Create<string, Func<HttpContext, Task>>(address, papers.AnswerAsync))
@@ -63,12 +65,16 @@ internal sealed class Doors
                 DoAsync(context, PageContext.Default.LogRequest, (desk, asked) => TodayDoors.Write(open, desk, asked)),
             ["/api/log/back"] = context =>
                 DoAsync(context, PageContext.Default.LogRequest, (desk, asked) => TodayDoors.TakeBack(open, desk, asked)),
+            ["/api/phones/code"] = context => DoAsync(context, PageContext.Default.NothingRequest, (_, _) => PhonesDoor.NewCode(open)),
+            ["/api/phones/remove"] = context =>
+                DoAsync(context, PageContext.Default.PhoneRequest, (_, asked) => PhonesDoor.Remove(open, asked)),
             ["/api/keep"] = KeepAsync,
             ["/api/new"] = context =>
                 LayDownAsync(context, PageContext.Default.FarmRequest, asked =>
                     FarmTexts.Refusal(asked) is { } why ? new NotMade(why, false) : open.LayDown(asked.Folder, FarmTexts.Of(asked))
                 ),
             ["/api/example"] = context => LayDownAsync(context, PageContext.Default.TryRequest, asked => open.LayDown(asked.Name, null)),
+            ["/api/open"] = context => LayDownAsync(context, PageContext.Default.TryRequest, asked => open.OpenBefore(asked.Name)),
             ["/api/starter"] = context =>
                 LayDownAsync(context, PageContext.Default.StarterRequest, asked =>
                     FilesOf(asked) is { } files
@@ -92,14 +98,19 @@ internal sealed class Doors
         return true;
     }
 
-    private static ImmutableArray<InputFile>? FilesOf(StarterRequest asked) =>
-        Starters.Find(asked.Farm) is { } starter
-        && StarterClimate.Find(asked.Climate) is { } climate
-        && asked.Year is >= Starter.FirstYear and <= Starter.LastYear
-            ? starter.Files(climate, asked.Units, asked.Year)
-            : null;
-
-    private async Task DoAsync<T>(HttpContext context, JsonTypeInfo<T> type, Func<Desk, T, NotMade?> act)
+    /// <summary>Does what a request asks for, and answers with the desk as it is then, or why it was not done.</summary>
+    /// <param name="context">The request.</param>
+    /// <param name="desk">The desk; null where no folder is open.</param>
+    /// <param name="type">What its body holds.</param>
+    /// <param name="act">Does it.</param>
+    /// <param name="document">The desk as whoever asks sees it.</param>
+    public static async Task DoAsync<T>(
+        HttpContext context,
+        Desk? desk,
+        JsonTypeInfo<T> type,
+        Func<Desk, T, NotMade?> act,
+        Func<DeskDocument> document
+    )
         where T : class, IAsked
     {
         if (await JsonBody.ReadAsync(context, type) is not { } asked)
@@ -107,14 +118,35 @@ internal sealed class Doors
             return;
         }
 
-        if (_open.Desk is not { } desk)
+        if (desk is null)
         {
             await Gate.RefuseAsync(context, StatusCodes.Status409Conflict, "No folder is open.");
             return;
         }
 
-        await SayAsync(context, act(desk, asked));
+        await (
+            act(desk, asked) is { } fault
+                ? RefuseAsync(context, fault)
+                : JsonBody.SayAsync(context, document(), PageContext.Default.DeskDocument)
+        );
     }
+
+    /// <summary>Answers why something was not done.</summary>
+    public static Task RefuseAsync(HttpContext context, NotMade fault)
+    {
+        context.Response.StatusCode = StatusCodes.Status409Conflict;
+        return JsonBody.SayAsync(context, new RefusalDocument(fault.Why, fault.IsConflict), PageContext.Default.RefusalDocument);
+    }
+
+    private static ImmutableArray<InputFile>? FilesOf(StarterRequest asked) =>
+        Starters.Find(asked.Farm) is { } starter
+        && StarterClimate.Find(asked.Climate) is { } climate
+        && asked.Year is >= Starter.FirstYear and <= Starter.LastYear
+            ? starter.Files(climate, asked.Units, asked.Year)
+            : null;
+
+    private Task DoAsync<T>(HttpContext context, JsonTypeInfo<T> type, Func<Desk, T, NotMade?> act)
+        where T : class, IAsked => DoAsync(context, _open.Desk, type, act, _open.Document);
 
     private async Task KeepAsync(HttpContext context)
     {
@@ -141,14 +173,6 @@ internal sealed class Doors
         }
     }
 
-    private Task SayAsync(HttpContext context, NotMade? fault)
-    {
-        if (fault is null)
-        {
-            return JsonBody.SayAsync(context, _open.Document(), PageContext.Default.DeskDocument);
-        }
-
-        context.Response.StatusCode = StatusCodes.Status409Conflict;
-        return JsonBody.SayAsync(context, new RefusalDocument(fault.Why, fault.IsConflict), PageContext.Default.RefusalDocument);
-    }
+    private Task SayAsync(HttpContext context, NotMade? fault) =>
+        fault is null ? JsonBody.SayAsync(context, _open.Document(), PageContext.Default.DeskDocument) : RefuseAsync(context, fault);
 }

@@ -1,7 +1,5 @@
-using System.Buffers.Text;
 using System.Globalization;
-using System.Security.Cryptography;
-using System.Text;
+using BenchSim.Workbench.Phones;
 using Microsoft.AspNetCore.Http;
 
 namespace BenchSim.Workbench.Serving;
@@ -12,13 +10,11 @@ namespace BenchSim.Workbench.Serving;
 /// </summary>
 internal sealed class Gate
 {
-    private const int KeyBytes = 32;
     private const string KeyPath = "/in/";
 
-    private readonly byte[] _key;
-    private readonly byte[] _cookie;
+    private readonly string _key = Secret.Drawn();
+    private readonly string _cookie = Secret.Drawn();
     private readonly string[] _hosts;
-    private readonly string _cookieValue;
     private readonly string _cookieName;
     private int _uses;
 
@@ -26,13 +22,10 @@ internal sealed class Gate
     /// <param name="port">Port of the server. Cookies know no ports, so it is in the cookie's name.</param>
     public Gate(int port)
     {
-        var key = Drawn();
-        _cookieValue = Drawn();
-        (_key, _cookie) = (Encoding.ASCII.GetBytes(key), Encoding.ASCII.GetBytes(_cookieValue));
         var ending = port.ToString(CultureInfo.InvariantCulture);
         _cookieName = "benchsim-" + ending;
         _hosts = ["127.0.0.1:" + ending, "localhost:" + ending];
-        Address = $"http://{_hosts[0]}{KeyPath}{key}";
+        Address = $"http://{_hosts[0]}{KeyPath}{_key}";
     }
 
     /// <summary>The address that lets in.</summary>
@@ -43,19 +36,12 @@ internal sealed class Gate
     public async Task<bool> LetsInAsync(HttpContext context)
     {
         var request = context.Request;
-        if (IsForeign(request))
+        if (!await IsOwnAsync(context, _hosts))
         {
-            await RefuseAsync(context, StatusCodes.Status403Forbidden, "This address answers its own page alone.");
             return false;
         }
 
-        if (!HttpMethods.IsGet(request.Method) && !HttpMethods.IsPost(request.Method))
-        {
-            await RefuseAsync(context, StatusCodes.Status405MethodNotAllowed, "Only GET and POST are answered here.");
-            return false;
-        }
-
-        var isKnown = Is(request.Cookies[_cookieName], _cookie);
+        var isKnown = Secret.Is(request.Cookies[_cookieName], _cookie);
         if (HttpMethods.IsGet(request.Method) && request.Path.Value is { } path && path.StartsWith(KeyPath, StringComparison.Ordinal))
         {
             return await TakeKeyAsync(context, path[KeyPath.Length..], isKnown);
@@ -75,6 +61,46 @@ internal sealed class Gate
         return false;
     }
 
+    /// <summary>Whether a request comes from a page of this server, under one of its names, by a method that it knows.</summary>
+    /// <param name="context">The request.</param>
+    /// <param name="hosts">The names, each with the port.</param>
+    /// <returns>False where it has been refused.</returns>
+    public static async Task<bool> IsOwnAsync(HttpContext context, string[] hosts)
+    {
+        var request = context.Request;
+        if (IsForeign(request, hosts))
+        {
+            await RefuseAsync(context, StatusCodes.Status403Forbidden, "This address answers its own page alone.");
+            return false;
+        }
+
+        if (!HttpMethods.IsGet(request.Method) && !HttpMethods.IsPost(request.Method))
+        {
+            await RefuseAsync(context, StatusCodes.Status405MethodNotAllowed, "Only GET and POST are answered here.");
+            return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>Gives a cookie that no script reads and no other page's request carries.</summary>
+    /// <param name="context">The request.</param>
+    /// <param name="name">Its name.</param>
+    /// <param name="value">What it holds.</param>
+    /// <param name="lasts">How long the browser keeps it; null until it is closed.</param>
+    public static void GiveCookie(HttpContext context, string name, string value, TimeSpan? lasts) =>
+        context.Response.Cookies.Append(
+            name,
+            value,
+            new CookieOptions
+            {
+                HttpOnly = true,
+                SameSite = SameSiteMode.Strict,
+                Path = "/",
+                MaxAge = lasts,
+            }
+        );
+
     /// <summary>Says in a line of plain text why something was refused.</summary>
     public static Task RefuseAsync(HttpContext context, int status, string why)
     {
@@ -85,9 +111,9 @@ internal sealed class Gate
     }
 
     // A rebound name of a foreign site comes with that name as the host; a foreign page comes with its origin, or says that it is one.
-    private bool IsForeign(HttpRequest request)
+    private static bool IsForeign(HttpRequest request, string[] hosts)
     {
-        if (!_hosts.Contains(request.Host.Value, StringComparer.Ordinal))
+        if (!hosts.Contains(request.Host.Value, StringComparer.Ordinal))
         {
             return true;
         }
@@ -105,7 +131,7 @@ internal sealed class Gate
 
     private async Task<bool> TakeKeyAsync(HttpContext context, string key, bool isKnown)
     {
-        var isKey = Is(key, _key);
+        var isKey = Secret.Is(key, _key);
         if (!isKey || (!isKnown && Interlocked.Exchange(ref _uses, 1) > 0))
         {
             await RefuseAsync(
@@ -120,16 +146,7 @@ internal sealed class Gate
 
         if (!isKnown)
         {
-            context.Response.Cookies.Append(
-                _cookieName,
-                _cookieValue,
-                new CookieOptions
-                {
-                    HttpOnly = true,
-                    SameSite = SameSiteMode.Strict,
-                    Path = "/",
-                }
-            );
+            GiveCookie(context, _cookieName, _cookie, null);
         }
 
         context.Response.StatusCode = StatusCodes.Status303SeeOther;
@@ -137,24 +154,4 @@ internal sealed class Gate
         context.Response.Headers.CacheControl = "no-store";
         return false;
     }
-
-    private static string Drawn() => Base64Url.EncodeToString(Secret());
-
-    // On Linux from the kernel: .NET asks OpenSSL there, which a machine without anything does not have.
-    private static byte[] Secret()
-    {
-        if (!OperatingSystem.IsLinux())
-        {
-            return RandomNumberGenerator.GetBytes(KeyBytes);
-        }
-
-        var secret = new byte[KeyBytes];
-        using var kernel = new FileStream("/dev/urandom", FileMode.Open, FileAccess.Read, FileShare.ReadWrite, bufferSize: 0);
-        kernel.ReadExactly(secret);
-        return secret;
-    }
-
-    // In the same time whatever is wrong with it.
-    private static bool Is(string? given, byte[] wanted) =>
-        given is not null && CryptographicOperations.FixedTimeEquals(Encoding.UTF8.GetBytes(given), wanted);
 }

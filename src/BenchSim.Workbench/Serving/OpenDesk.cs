@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
 using BenchSim.Answers.Asking;
@@ -8,6 +9,7 @@ using BenchSim.Folder.Files;
 using BenchSim.Season.Inputs;
 using BenchSim.Study.Levelling;
 using BenchSim.Workbench.Drafts;
+using BenchSim.Workbench.Phones;
 using BenchSim.Workbench.Plays;
 using BenchSim.Workbench.Showing;
 
@@ -15,7 +17,8 @@ namespace BenchSim.Workbench.Serving;
 
 /// <summary>The desk that is open, its player, and the pages that look at it; no desk before a folder is laid down.</summary>
 /// <param name="leveller">Finds sowings to move; null to move single ones alone.</param>
-internal sealed class OpenDesk(ILeveller? leveller) : IDisposable
+/// <param name="before">The folders that were opened before.</param>
+internal sealed class OpenDesk(ILeveller? leveller, FolderList before) : IDisposable
 {
     private static readonly TimeSpan s_lookOutside = TimeSpan.FromSeconds(1);
 
@@ -34,6 +37,15 @@ internal sealed class OpenDesk(ILeveller? leveller) : IDisposable
 
     /// <summary>Keeps what does not change from one opening of the folder to the next.</summary>
     public KeptOpenings Kept { get; } = new();
+
+    /// <summary>Plays the next days.</summary>
+    public ComingPlays Coming { get; } = new();
+
+    /// <summary>The phones that are let in; null where none is.</summary>
+    public PairedPhones? Phones { get; private set; }
+
+    /// <summary>The addresses at which they are.</summary>
+    public ImmutableArray<string> PhoneAddresses { get; private set; } = [];
 
     /// <summary>The pages that listen.</summary>
     public Listeners Listeners { get; } = new();
@@ -69,6 +81,46 @@ internal sealed class OpenDesk(ILeveller? leveller) : IDisposable
             _timer = new Timer(_ => desk.LookOutside(), null, s_lookOutside, s_lookOutside);
             Ask();
         }
+
+        before.Add(desk.Folder.Directory);
+    }
+
+    /// <summary>Opens one of the folders that were opened before.</summary>
+    /// <param name="directory">Its path, as the list has it.</param>
+    /// <returns>Why it was not done; null when it was.</returns>
+    public NotMade? OpenBefore(string directory)
+    {
+        try
+        {
+            lock (_gate)
+            {
+                if (Desk is not null)
+                {
+                    return new NotMade("A folder is open already.", false);
+                }
+
+                if (!before.Now.Contains(directory, StringComparer.Ordinal))
+                {
+                    return new NotMade("This folder is no longer there.", false);
+                }
+
+                Open(directory);
+                return null;
+            }
+        }
+        catch (RefusedException refused)
+        {
+            return new NotMade(refused.Message, false);
+        }
+    }
+
+    /// <summary>Lets phones in. The owner's page is told when one comes or goes.</summary>
+    /// <param name="phones">The phones.</param>
+    /// <param name="addresses">The addresses at which they are let in.</param>
+    public void LetIn(PairedPhones phones, ImmutableArray<string> addresses)
+    {
+        (Phones, PhoneAddresses) = (phones, addresses);
+        phones.Changed += (_, _) => Listeners.Tell(new PageEvent("phones", "{}"u8.ToArray()));
     }
 
     /// <summary>Lays a folder down where the workbench was started, and opens it.</summary>
@@ -109,7 +161,24 @@ internal sealed class OpenDesk(ILeveller? leveller) : IDisposable
     {
         lock (_gate)
         {
-            return Desk is null || _player is null ? DeskDocument.Nothing : DeskDocument.Of(Desk, _player);
+            return Desk is null || _player is null
+                ? DeskDocument.Nothing with
+                {
+                    Before = [.. before.Now.Select(FolderDocument.Of)],
+                }
+                : DeskDocument.Of(Desk, _player) with
+                {
+                    HasPhones = Phones is not null,
+                };
+        }
+    }
+
+    /// <summary>The desk as a phone sees it.</summary>
+    public DeskDocument PhoneDocument()
+    {
+        lock (_gate)
+        {
+            return Desk is null ? DeskDocument.Nothing : DeskDocument.OfPhone(Desk);
         }
     }
 
@@ -132,6 +201,8 @@ internal sealed class OpenDesk(ILeveller? leveller) : IDisposable
         lock (_gate)
         {
             Close();
+            Phones?.Dispose();
+            Coming.Dispose();
         }
     }
 
@@ -156,9 +227,8 @@ internal sealed class OpenDesk(ILeveller? leveller) : IDisposable
     {
         if (Desk?.State is { } state)
         {
-            Listeners.Tell(
-                new PageEvent("desk", Encoding.ASCII.GetBytes(FormattableString.Invariant($"{{\"revision\":{state.Revision}}}")))
-            );
+            var revision = Encoding.ASCII.GetBytes(FormattableString.Invariant($"{{\"revision\":{state.Revision}}}"));
+            Listeners.Tell(new PageEvent("desk", revision) { ForPhones = new Lazy<byte[]>(revision) });
             _player?.Ask(new Question(state.Revision, state.Current, false, state.Now, state.Files, state.Beside));
         }
     }
@@ -168,8 +238,13 @@ internal sealed class OpenDesk(ILeveller? leveller) : IDisposable
 
     private void Tell(Told told) =>
         Listeners.Tell(
-            new PageEvent("answer", JsonSerializer.SerializeToUtf8Bytes(AnswerDocument.Of(told, Table), PageContext.Default.AnswerDocument))
+            new PageEvent("answer", Json(AnswerDocument.Of(told, Table)))
+            {
+                ForPhones = told.OfFiles is { } files ? new Lazy<byte[]>(() => Json(AnswerDocument.Of(files, Table).Short())) : null,
+            }
         );
+
+    private static byte[] Json(AnswerDocument answer) => JsonSerializer.SerializeToUtf8Bytes(answer, PageContext.Default.AnswerDocument);
 }
 
 /// <summary>The plan that is looked at.</summary>

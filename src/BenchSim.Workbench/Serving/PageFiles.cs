@@ -12,10 +12,12 @@ internal static class PageFiles
     private static readonly FrozenDictionary<string, PageFile> s_files = ReadAll();
 
     /// <summary>Answers with a file, or with "not modified" where the browser has it already.</summary>
+    /// <param name="context">The request.</param>
+    /// <param name="path">The file's address.</param>
     /// <returns>False where there is no such file.</returns>
-    public static async Task<bool> AnswerAsync(HttpContext context)
+    public static async Task<bool> AnswerAsync(HttpContext context, string path)
     {
-        if (!s_files.TryGetValue(context.Request.Path.Value ?? "", out var file))
+        if (!s_files.TryGetValue(path, out var file))
         {
             return false;
         }

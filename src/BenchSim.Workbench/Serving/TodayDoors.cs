@@ -20,16 +20,36 @@ internal static class TodayDoors
             return Gate.RefuseAsync(context, StatusCodes.Status409Conflict, "No folder is open.");
         }
 
-        DateOnly? day = DateOnly.TryParseExact(
-            context.Request.Query["day"].FirstOrDefault(),
-            "yyyy-MM-dd",
-            CultureInfo.InvariantCulture,
-            DateTimeStyles.None,
-            out var asked
-        )
-            ? asked
-            : null;
-        return JsonBody.SayAsync(context, Of(desk, log, open.Kept, day), PageContext.Default.BenchesDocument);
+        return JsonBody.SayAsync(context, Of(desk, log, open.Kept, DayOf(context)), PageContext.Default.BenchesDocument);
+    }
+
+    /// <summary>Answers with the jobs of the days from the one asked for on, which takes seconds.</summary>
+    public static async Task ComingAsync(HttpContext context, OpenDesk open)
+    {
+        if (open.Desk is not { } desk)
+        {
+            await Gate.RefuseAsync(context, StatusCodes.Status409Conflict, "No folder is open.");
+            return;
+        }
+
+        ComingDocument document;
+        try
+        {
+            document = DayOf(context) is { } day
+                ? ComingDocument.Of(await open.Coming.AskAsync(desk, open.Kept, day, context.RequestAborted))
+                : ComingDocument.Nothing("Write the day as 2027-04-12.");
+        }
+        catch (FaultsFoundException)
+        {
+            // The benches say which.
+            document = ComingDocument.Nothing();
+        }
+        catch (RefusedException refused)
+        {
+            document = ComingDocument.Nothing(refused.Message);
+        }
+
+        await JsonBody.SayAsync(context, document, PageContext.Default.ComingDocument);
     }
 
     /// <summary>Writes lines into the log.</summary>
@@ -52,6 +72,17 @@ internal static class TodayDoors
         desk.LookOutside();
         return fault;
     }
+
+    private static DateOnly? DayOf(HttpContext context) =>
+        DateOnly.TryParseExact(
+            context.Request.Query["day"].FirstOrDefault(),
+            "yyyy-MM-dd",
+            CultureInfo.InvariantCulture,
+            DateTimeStyles.None,
+            out var asked
+        )
+            ? asked
+            : null;
 
     private static BenchesDocument Of(Desk desk, LogBook log, KeptOpenings kept, DateOnly? day)
     {

@@ -162,6 +162,9 @@ internal sealed record AnswerDocument(
         };
     }
 
+    /// <summary>What a phone is told of it: the verdict, without the strips and the bars.</summary>
+    public AnswerDocument Short() => this with { Spaces = [], Batches = [] };
+
     private static SpaceDocument Space(SpaceResult space, TomlOutline site, StudyResult? files)
     {
         var part = site.Parts.FirstOrDefault(each => each.Section is "space" && each.Find("id")?.Plain == space.Space.Id);

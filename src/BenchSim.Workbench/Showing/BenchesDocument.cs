@@ -15,6 +15,7 @@ namespace BenchSim.Workbench.Showing;
 internal sealed record DueDocument(
     string Job,
     string Batch,
+    string Code,
     string Crop,
     string Grower,
     string Pieces,
@@ -25,7 +26,7 @@ internal sealed record DueDocument(
 );
 
 /// <summary>What of a batch stands in a space.</summary>
-internal sealed record StandingDocument(string Batch, string Crop, string Grower, int Trays, int Flats);
+internal sealed record StandingDocument(string Batch, string Code, string Crop, string Grower, int Trays, int Flats);
 
 /// <summary>A space as it stands.</summary>
 internal sealed record BenchDocument(string Id, string Name, int Held, int Places, ImmutableArray<StandingDocument> Stands);
@@ -62,25 +63,27 @@ internal sealed record BenchesDocument(
     public static BenchesDocument Of(OpenedToday today, Desk desk, LogBook log)
     {
         var plan = today.Opened.Plan;
+        var codes = ShortCodes.Of(plan);
         return new BenchesDocument(
             today.Today,
             plan.FirstDay,
             plan.LastDay,
             null,
             desk.ReadOnly ?? desk.InWorkbook(FileNames.Log),
-            [.. today.Due.Select(job => Job(plan, today, job))],
-            [.. SpaceToday.Of(plan, today.Ledger, today.Today).Select((space, at) => Bench(plan, today.Ledger, space, at))],
+            [.. today.Due.Select(job => Job(plan, codes, today, job))],
+            [.. SpaceToday.Of(plan, today.Ledger, today.Today).Select((space, at) => Bench(plan, codes, today.Ledger, space, at))],
             [.. plan.Batches.Select(batch => batch.Order.Id)],
             [.. log.Newest(MostWritten).Select(each => new WrittenDocument(each.Id, each.Said, each.Lines))]
         );
     }
 
-    private static DueDocument Job(SeasonPlan plan, OpenedToday today, DueJob job)
+    private static DueDocument Job(SeasonPlan plan, ShortCodes codes, OpenedToday today, DueJob job)
     {
         var batch = plan.Batches[job.Batch];
         return new DueDocument(
             TaskWords.Job(job.Kind),
             batch.Order.Id,
+            codes.Full(batch),
             batch.CropAndVariety,
             batch.Order.Grower,
             job.AreFlats ? Numbers.Count(job.Count, "flat", "flats") : Numbers.Count(job.Count, "tray", "trays"),
@@ -91,7 +94,7 @@ internal sealed record BenchesDocument(
         );
     }
 
-    private static BenchDocument Bench(SeasonPlan plan, BenchLedger ledger, SpaceToday space, int at) =>
+    private static BenchDocument Bench(SeasonPlan plan, ShortCodes codes, BenchLedger ledger, SpaceToday space, int at) =>
         new(
             space.Space.Id,
             space.Space.Name,
@@ -102,6 +105,7 @@ internal sealed record BenchesDocument(
                     .Batches.Zip(ledger.Batches, (batch, book) => (Batch: batch, Book: book))
                     .Select(each => new StandingDocument(
                         each.Batch.Order.Id,
+                        codes.Full(each.Batch),
                         each.Batch.CropAndVariety,
                         each.Batch.Order.Grower,
                         each.Book.Standing(areFlats: false, at),

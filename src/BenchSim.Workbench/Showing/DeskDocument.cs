@@ -18,6 +18,13 @@ internal sealed record SectionDocument(string Section, int Entry, string Title, 
 /// <summary>A table.</summary>
 internal sealed record TableDocument(ImmutableArray<string> Columns, ImmutableArray<ImmutableArray<string>> Rows);
 
+/// <summary>A folder that was opened before: its own name, and its path.</summary>
+internal sealed record FolderDocument(string Name, string Path)
+{
+    /// <summary>That of a path.</summary>
+    public static FolderDocument Of(string path) => new(System.IO.Path.GetFileName(path) is { Length: > 0 } name ? name : path, path);
+}
+
 /// <summary>All there is on the desk, as the page shows it. The note says why the plan cannot be changed here; null where it can.</summary>
 internal sealed record DeskDocument(
     string? Folder,
@@ -36,6 +43,15 @@ internal sealed record DeskDocument(
 {
     /// <summary>What was done at last, where more is to be said of it than that; null for nothing.</summary>
     public string? Said { get; init; }
+
+    /// <summary>The folders opened before, where none is open now; the newest first.</summary>
+    public ImmutableArray<FolderDocument> Before { get; init; } = [];
+
+    /// <summary>Whether phones are let in.</summary>
+    public bool HasPhones { get; init; }
+
+    /// <summary>Whether this is what a phone sees: the name of the folder, and how often the desk has changed.</summary>
+    public bool IsPhone { get; init; }
 
     /// <summary>No folder is open.</summary>
     public static DeskDocument Nothing { get; } = new(null, 0, 0, null, null, [], null, null, [], true, null, null);
@@ -78,6 +94,16 @@ internal sealed record DeskDocument(
             now.ContainsKey(FileNames.Plan) ? null : desk.InWorkbook(FileNames.Plan)
         );
     }
+
+    /// <summary>What a phone sees of it.</summary>
+    public static DeskDocument OfPhone(Desk desk) =>
+        Nothing with
+        {
+            Folder = desk.Folder.Name,
+            Revision = desk.State.Revision,
+            Trouble = desk.ReadOnly ?? desk.Trouble,
+            IsPhone = true,
+        };
 
     private static TableDocument? Table(CsvOutline? outline) => outline is null ? null : new(outline.Columns, outline.Rows);
 }

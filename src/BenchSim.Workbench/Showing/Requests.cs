@@ -61,6 +61,15 @@ internal sealed record LogRequest(string Id) : IAsked
         Said is not null && !Rows.IsDefault && Rows.All(row => row is not null && row.Values.All(value => value is not null));
 }
 
+/// <summary>What a phone sends to be paired.</summary>
+/// <param name="Code">The code that was typed.</param>
+/// <param name="Name">What its user calls it.</param>
+internal sealed record PairRequest(string Code, string Name) : IAsked;
+
+/// <summary>A phone that is to be taken away.</summary>
+/// <param name="Id">By which the list names it.</param>
+internal sealed record PhoneRequest(string Id) : IAsked;
+
 /// <summary>What the page sends where nothing is to be said.</summary>
 internal sealed record NothingRequest : IAsked;
 
@@ -108,5 +117,9 @@ internal sealed record RefusalDocument(string Why, bool IsConflict);
 [JsonSerializable(typeof(MarkRequest))]
 [JsonSerializable(typeof(LogRequest))]
 [JsonSerializable(typeof(BenchesDocument))]
+[JsonSerializable(typeof(ComingDocument))]
+[JsonSerializable(typeof(PairRequest))]
+[JsonSerializable(typeof(PhoneRequest))]
+[JsonSerializable(typeof(PhonesDocument))]
 [JsonSerializable(typeof(ImmutableArray<FieldsDocument>), TypeInfoPropertyName = "Fields")]
 internal sealed partial class PageContext : JsonSerializerContext;

@@ -8,6 +8,7 @@ import { Plan } from "./plan.js";
 import { Rules } from "./rules.js";
 import { Mend } from "./mend.js";
 import { Papers } from "./papers.js";
+import { Phones } from "./phones.js";
 import { Today } from "./today.js";
 import { Welcome } from "./welcome.js";
 
@@ -19,6 +20,7 @@ const PARTS = [
   ["today", "Today", Today],
   ["papers", "Papers and case", Papers],
 ];
+const ALL_PARTS = [...PARTS, ["phones", "Phones", Phones]];
 
 function Bench() {
   const [, again] = useState(0);
@@ -33,7 +35,14 @@ function Bench() {
   if (!store.desk.folder) {
     return html`<${Welcome} />`;
   }
-  const [, , Part] = PARTS.find(([id]) => id === store.part);
+  if (store.desk.isPhone) {
+    return html`
+      <header class="top phone"><${Verdict} />${store.desk.trouble ? html`<p class="trouble">${store.desk.trouble}</p>` : null}</header>
+      <main id="part"><${Today} /></main>
+    `;
+  }
+  const parts = store.desk.hasPhones ? ALL_PARTS : PARTS;
+  const [, , Part] = parts.find(([id]) => id === store.part);
   return html`
     <a class="skip" href="#part">To the part below the verdict</a>
     <header class="top">
@@ -41,7 +50,7 @@ function Bench() {
       <${Tries} />
       <nav aria-label="Parts">
         <ul>
-          ${PARTS.map(
+          ${parts.map(
             ([id, name]) => html`<li key=${id}>
               <button type="button" class="part" aria-current=${store.part === id ? "page" : null} onClick=${() => set({ part: id })}>
                 ${name}

@@ -1,6 +1,6 @@
 // What was done goes to the log one entry after the other. While the server does not answer, entries wait here, also over a reload, and
 // are sent once it does; each has a name of its own, so that none counts twice.
-import { say, set, store } from "./store.js";
+import { NOT_PAIRED, say, set, store } from "./store.js";
 
 const KEPT = "benchsim-waiting";
 const AGAIN = 3000; // milliseconds until the server is asked again
@@ -62,6 +62,10 @@ export async function send() {
       const answer = await post("/api/log", { id: first.id, said: first.said, rows: first.rows }).catch(() => null);
       if (!answer || answer.status >= 500) {
         setTimeout(send, AGAIN);
+        return;
+      }
+      if (answer.status === NOT_PAIRED) {
+        location.reload(); // it waits until this phone is paired again
         return;
       }
       keep(read().filter((each) => each.id !== first.id));

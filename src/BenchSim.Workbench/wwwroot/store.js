@@ -15,6 +15,7 @@ export const store = {
   isTrouble: false,
   isLost: false, // the server does not answer
   focus: null, // the cell or field to go to
+  phones: 0, // how often a phone came or went, or the code changed
   opens: 0, // how often it has begun to listen: what was told meanwhile has been missed
   mend: null, // how far the search for what would mend the plan is (Showing/MendDocument.cs)
   why: null, // the batch, or the space and day, of which is told why (why.js)
@@ -45,6 +46,9 @@ const watchers = new Set();
 
 const EDIT = "/api/edit";
 
+/** The owner has taken this phone away: its first page is then the one on which a code is typed. */
+export const NOT_PAIRED = 401;
+
 /** @param {() => void} watcher Called after each change. */
 export function watch(watcher) {
   watchers.add(watcher);
@@ -64,6 +68,9 @@ async function ask(path, options) {
   try {
     const answer = await fetch(path, { credentials: "same-origin", ...options });
     set({ isLost: false });
+    if (answer.status === NOT_PAIRED) {
+      location.reload();
+    }
     return answer;
   } catch {
     // Nobody waits for an answer that is no longer wanted.
@@ -216,7 +223,13 @@ function listen() {
     }
   });
   source.addEventListener("mend", (event) => set({ mend: JSON.parse(event.data) }));
-  source.onerror = () => set({ isLost: true });
+  source.addEventListener("phones", () => set({ phones: store.phones + 1 }));
+  source.onerror = () => {
+    set({ isLost: true });
+    if (store.desk?.isPhone && source.readyState === EventSource.CLOSED) {
+      look();
+    }
+  };
   source.onopen = () => {
     set({ isLost: false, opens: store.opens + 1, mend: null });
     look();

@@ -25,19 +25,20 @@ export function Today() {
   if (!shown) {
     return html`<p class="wait">Looking at the benches …</p>`;
   }
-  const is = (each) => !sought || [each.batch, each.crop, each.grower].some((text) => text.toLowerCase().includes(sought.trim().toLowerCase()));
+  const is = seeker(sought, shown);
   return html`
     <h2>Today</h2>
     <form class="add" onSubmit=${(event) => event.preventDefault()}>
       <label>Day <input type="date" value=${asked || shown.day || ""} min=${shown.first} max=${shown.last}
         onChange=${(event) => setAsked(event.currentTarget.value)} /></label>
-      <label>Find a batch, a crop or a grower <input type="search" value=${sought} onInput=${(event) => setSought(event.currentTarget.value)} /></label>
+      <label>Find a batch by name or code, a crop or a grower <input type="search" value=${sought} onInput=${(event) => setSought(event.currentTarget.value)} /></label>
     </form>
     <div role="status">${store.waiting.length ? html`<p class="flag">${count(store.waiting.length, "entry waits", "entries wait")} to be sent: ${store.waiting.length === 1 ? "it goes" : "they go"} out once the workbench answers. Leave this page open.</p>` : null}</div>
     ${shown.note ? html`<p class="flag">${shown.note}</p>` : null}
     ${shown.cannotWrite ? html`<p class="flag">${shown.cannotWrite}</p>` : null}
     ${shown.day ? html`
       <${Due} benches=${shown} is=${is} />
+      <${Coming} benches=${shown} sought=${sought} />
       <h3>What stands where</h3>
       <p class="help">By the log, on ${words(shown.day)}. Walk through a space once a week: what you count there is put right.</p>
       <div class="benches">${shown.spaces.map((space) => html`<${Bench} key=${space.id} space=${space} benches=${shown} is=${is} />`)}</div>
@@ -45,6 +46,17 @@ export function Today() {
       <${Written} written=${shown.written} />` : null}
   `;
 }
+
+// The short code of a label finds its batch alone, with the mark of the grower or without; anything else what holds it.
+function seeker(sought, { due, spaces }, coming = []) {
+  const text = sought.trim().toLowerCase();
+  const isCode = ({ code }) => [code, code.split("/")[0]].some((each) => each.toLowerCase() === text);
+  return [...due, ...coming, ...spaces.flatMap((space) => space.stands)].some(isCode)
+    ? isCode
+    : (each) => [each.batch, each.crop, each.grower].some((name) => name.toLowerCase().includes(text));
+}
+
+const Code = ({ of }) => html`<span class="shortcode" title="Short code of the label">${of.code}</span>`;
 
 const count = (number, one, more) => `${number} ${number === 1 ? one : more}`;
 
@@ -55,6 +67,36 @@ function Due({ benches, is }) {
     ${due.length
       ? html`<ul class="due">${due.map((job) => html`<${Job} key=${`${job.job} ${job.batch} ${job.where} ${job.on}`} job=${job} benches=${benches} />`)}</ul>`
       : html`<p>${benches.due.length ? "Nothing of what you look for." : "Nothing."}</p>`}
+  `;
+}
+
+// The next days are played when the rest is there, and no sooner than a hand rests.
+function Coming({ benches, sought }) {
+  const [coming, setComing] = useState(null);
+  useEffect(() => {
+    const wanted = new AbortController();
+    const rest = setTimeout(async () => {
+      const found = await get(`/api/coming?day=${benches.day}`, wanted.signal);
+      if (!wanted.signal.aborted && found) {
+        setComing({ ...found, of: benches });
+      }
+    }, 400);
+    return () => {
+      clearTimeout(rest);
+      wanted.abort();
+    };
+  }, [benches]);
+  const jobs = coming ? coming.jobs.filter(seeker(sought, benches, coming.jobs)) : [];
+  return html`
+    <h3>Coming this week</h3>
+    <div role="status">${coming?.of === benches ? null : html`<p class="quiet">Playing the next days …</p>`}</div>
+    ${coming?.note ? html`<p class="flag">${coming.note}</p>` : null}
+    ${coming ? html`<p class="help">Beside what is due. ${coming.words}</p>` : null}
+    ${jobs.length
+      ? html`<ul class="due coming">${jobs.map((job) => html`<li key=${`${job.job} ${job.batch} ${job.pieces} ${job.way}`}>
+          <p><strong>${job.job}: ${job.pieces} of ${job.batch}</strong> <${Code} of=${job} /> <span class="quiet">${job.crop}, ${job.grower}${job.way ? `, ${job.way}` : ""}</span></p>
+          <p><strong>${job.word}</strong>, ${job.when}</p></li>`)}</ul>`
+      : coming ? html`<p>${coming.jobs.length ? "Nothing of what you look for." : "Nothing."}</p>` : null}
   `;
 }
 
@@ -72,7 +114,7 @@ function Job({ job, benches }) {
     write(`${job.job} ${job.batch}`, [{ ...job.row, ...filled }]);
   };
   return html`<li>
-    <p><strong>${job.job}: ${job.pieces} of ${job.batch}</strong> <span class="quiet">${job.crop}, ${job.grower}${job.where ? `, in ${job.where}` : ""}; due ${words(job.on)}, ${late}</span></p>
+    <p><strong>${job.job}: ${job.pieces} of ${job.batch}</strong> <${Code} of=${job} /> <span class="quiet">${job.crop}, ${job.grower}${job.where ? `, in ${job.where}` : ""}; due ${words(job.on)}, ${late}</span></p>
     ${onItsWay ? html`<p class="quiet">${onItsWay}</p>` : html`<p class="doings">
       <button type="button" class="main" disabled=${cannot} onClick=${() => write(said, [job.row])}>Done as planned<span class="spoken"> “${said}”</span></button>
       <button type="button" disabled=${cannot} aria-expanded=${isOther ? "true" : "false"} onClick=${() => setOther(!isOther)}>Otherwise<span class="spoken"> “${said}”</span></button>
@@ -114,14 +156,14 @@ function Bench({ space, benches, is }) {
     ${isWalked
       ? html`<form onSubmit=${walk}>
           ${space.stands.flatMap((each, at) => ["trays", "flats"].filter((kind) => each[kind] > 0).map((kind) => html`<p key=${`${kind} ${at}`}>
-            <label><input name=${`${kind} ${at}`} type="number" inputmode="numeric" min="0" required defaultValue=${each[kind]} /> ${kind} of ${each.batch}</label>
-            <span class="quiet"> ${each.crop}</span></p>`))}
+            <label><input name=${`${kind} ${at}`} type="number" inputmode="numeric" min="0" required defaultValue=${each[kind]} /> ${kind} of ${each.batch}</label> <${Code} of=${each} />
+            <span class="quiet">${each.crop}</span></p>`))}
           <p class="help">What stands here and is not in this list, write below under “Something else”: counted.</p>
           <p class="doings"><button class="main">That is all that stands here</button>
             <button type="button" onClick=${() => setWalked(false)}>Not now</button></p>
         </form>`
       : html`
-          ${stands.length ? html`<ul>${stands.map((each) => html`<li key=${each.batch}>${each.batch} <span class="quiet">${each.crop}, ${each.grower}</span>: ${[
+          ${stands.length ? html`<ul>${stands.map((each) => html`<li key=${each.batch}>${each.batch} <${Code} of=${each} /> <span class="quiet">${each.crop}, ${each.grower}</span>: ${[
             each.trays ? count(each.trays, "tray", "trays") : "", each.flats ? count(each.flats, "flat", "flats") : ""].filter(Boolean).join(" and ")}</li>`)}</ul>`
             : html`<p class="quiet">${space.stands.length ? "Nothing of what you look for." : "Nothing."}</p>`}
           <p><button type="button" disabled=${Boolean(benches.cannotWrite)} onClick=${() => setWalked(true)}>Walk through<span class="spoken"> ${space.name}</span></button></p>`}

@@ -73,7 +73,7 @@ function Faults({ faults }) {
       <ol>
         ${faults.slice(0, 20).map(
           (fault, at) => html`<li key=${at}>
-            <button type="button" class="link" onClick=${() => goTo(fault)}>${place(fault)}</button>: ${fault.what}; ${fault.instead}
+            ${store.desk.isPhone ? place(fault) : html`<button type="button" class="link" onClick=${() => goTo(fault)}>${place(fault)}</button>`}: ${fault.what}; ${fault.instead}
           </li>`,
         )}
       </ol>

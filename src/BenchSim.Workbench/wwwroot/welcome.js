@@ -29,6 +29,7 @@ export function Welcome() {
   return html`
     <main id="part" class="welcome" tabindex="-1">
       <h1>Does the season fit?</h1>
+      <${Before} />
       <p>Answer what you know and leave the rest: an empty field keeps the value shown in it, and stays marked as a default. All of it can be changed later.</p>
       <${Invented} year=${year} />
       <form onSubmit=${send} class="questions">
@@ -90,6 +91,16 @@ export function Welcome() {
       <p class="message trouble" role="alert">${store.message}</p>
     </main>
   `;
+}
+
+// The folders that were opened on this computer before, the newest first.
+function Before() {
+  const { before } = store.desk;
+  return before.length
+    ? html`<section class="add"><h2>Go on with a folder opened before</h2>
+        <ul class="before">${before.map((each) => html`<li key=${each.path}>
+          <button type="button" class="link" onClick=${() => act("/api/open", { id: 0, name: each.path }, `Opened: ${each.name}`)}>${each.name}</button> <span class="quiet">${each.path}</span></li>`)}</ul></section>`
+    : null;
 }
 
 // An invented farm: one of the starters in a climate, or the small example with a comment beside each line.

@@ -3,6 +3,7 @@ using System.Globalization;
 using BenchSim.Report.Labels;
 using BenchSim.Report.Tests.Pdf;
 using BenchSim.Report.Tests.Synthetic;
+using BenchSim.Report.Words;
 using BenchSim.Season.Inputs;
 
 namespace BenchSim.Report.Tests.Labels;
@@ -10,13 +11,14 @@ namespace BenchSim.Report.Tests.Labels;
 public class LabelPagesTests
 {
     private static readonly SeasonPlan s_plan = SyntheticPlan.Spring();
+    private static readonly ShortCodes s_codes = ShortCodes.Of(s_plan);
 
     public static TheoryData<string> Sheets => [.. LabelSheets.Known.Select(sheet => sheet.Name), "20x10", "letter:200x60"];
 
     [Fact]
     public void Every_batch_has_as_many_labels_as_trays_and_flats_numbered_from_one()
     {
-        var labels = TrayLabel.All(s_plan, s_plan.FirstDay, s_plan.LastDay);
+        var labels = TrayLabel.All(s_plan, s_codes, s_plan.FirstDay, s_plan.LastDay);
         foreach (var batch in s_plan.Batches)
         {
             TrayLabel[] own = [.. labels.Where(label => label.Batch.Order.Id == batch.Order.Id)];
@@ -30,7 +32,7 @@ public class LabelPagesTests
     public void The_printed_pages_hold_one_label_a_tray()
     {
         var sheet = LabelSheets.Parse("letter-30", out _)!;
-        var labels = TrayLabel.All(s_plan, s_plan.FirstDay, s_plan.LastDay);
+        var labels = TrayLabel.All(s_plan, s_codes, s_plan.FirstDay, s_plan.LastDay);
         var trays = s_plan.Batches.Sum(batch => batch.Trays + batch.Flats);
         var pdf = LabelPages.Draw("labels", labels, sheet, 0, CancellationToken.None);
 
@@ -57,8 +59,8 @@ public class LabelPagesTests
     public void Flats_are_due_on_the_sow_date_and_their_trays_on_the_day_they_are_potted()
     {
         var potted = s_plan.Batches.First(batch => batch.Flat is not null);
-        var sown = TrayLabel.All(s_plan, potted.SowOn, potted.SowOn);
-        var pottedUp = TrayLabel.All(s_plan, potted.PotUpOn!.Value, potted.PotUpOn.Value);
+        var sown = TrayLabel.All(s_plan, s_codes, potted.SowOn, potted.SowOn);
+        var pottedUp = TrayLabel.All(s_plan, s_codes, potted.PotUpOn!.Value, potted.PotUpOn.Value);
 
         Assert.Equal(potted.Flats, sown.Count(label => label.Batch == potted && label.What == "flat"));
         Assert.Equal(potted.Trays, pottedUp.Count(label => label.Batch == potted && label.What == "potted tray"));
@@ -83,6 +85,7 @@ public class LabelPagesTests
                         Order = potted.Order with { Id = hostile, Variety = hostile, Grower = hostile },
                         Crop = potted.Crop with { Name = hostile },
                     },
+                    "K7MR/M",
                     false,
                     12,
                     128
@@ -95,6 +98,7 @@ public class LabelPagesTests
         var text = Squeezed(string.Concat(texts));
         string[] whole =
         [
+            "K7MR/M",
             "pottedtray12of128",
             Invariant($"sow{potted.SowOn:yyyy-MM-dd}"),
             Invariant($"potup{potted.PotUpOn:yyyy-MM-dd}"),
@@ -120,7 +124,11 @@ public class LabelPagesTests
         var sheet = LabelSheets.Parse(name, out _)!;
         Assert.Contains(
             "Ines",
-            Squeezed(PdfReader.Texts(LabelPages.Draw("labels", [new TrayLabel(batch, false, 1, 1)], sheet, 0, CancellationToken.None))[0]),
+            Squeezed(
+                PdfReader.Texts(LabelPages.Draw("labels", [new TrayLabel(batch, "K7MR/M", false, 1, 1)], sheet, 0, CancellationToken.None))[
+                    0
+                ]
+            ),
             StringComparison.Ordinal
         );
     }
@@ -129,7 +137,7 @@ public class LabelPagesTests
     public void The_code_of_each_label_is_read_by_another_reader()
     {
         var sheet = LabelSheets.Parse("a4-21", out _)!;
-        ImmutableArray<TrayLabel> labels = [.. TrayLabel.All(s_plan, s_plan.FirstDay, s_plan.LastDay).Take(3)];
+        ImmutableArray<TrayLabel> labels = [.. TrayLabel.All(s_plan, s_codes, s_plan.FirstDay, s_plan.LastDay).Take(3)];
         var pdf = LabelPages.Draw("labels", labels, sheet, 2, CancellationToken.None);
 
         var batch = labels[0].Batch;
@@ -154,7 +162,7 @@ public class LabelPagesTests
         var batch = s_plan.Batches[0] with { Order = s_plan.Batches[0].Order with { Id = "Brügge-日本 \U0001F345" } };
         var pdf = LabelPages.Draw(
             "labels",
-            [new TrayLabel(batch, false, 1, 1)],
+            [new TrayLabel(batch, "K7MR/M", false, 1, 1)],
             LabelSheets.Parse("letter-10", out _)!,
             0,
             CancellationToken.None
@@ -166,7 +174,7 @@ public class LabelPagesTests
     public void Labels_begin_behind_those_already_used()
     {
         var sheet = LabelSheets.Parse("a4-21", out _)!;
-        ImmutableArray<TrayLabel> labels = [.. TrayLabel.All(s_plan, s_plan.FirstDay, s_plan.LastDay).Take(2)];
+        ImmutableArray<TrayLabel> labels = [.. TrayLabel.All(s_plan, s_codes, s_plan.FirstDay, s_plan.LastDay).Take(2)];
         var pdf = LabelPages.Draw("labels", labels, sheet, 20, CancellationToken.None);
 
         Assert.Equal(2, PdfReader.Texts(pdf).Length);
@@ -180,7 +188,7 @@ public class LabelPagesTests
     public void The_same_labels_give_the_same_bytes()
     {
         var sheet = LabelSheets.Parse("a4-65", out _)!;
-        var labels = TrayLabel.All(s_plan, s_plan.FirstDay, s_plan.LastDay);
+        var labels = TrayLabel.All(s_plan, s_codes, s_plan.FirstDay, s_plan.LastDay);
         Assert.Equal(
             LabelPages.Draw("labels", labels, sheet, 0, CancellationToken.None),
             LabelPages.Draw("labels", labels, sheet, 0, CancellationToken.None)

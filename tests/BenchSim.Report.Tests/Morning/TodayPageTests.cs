@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using System.Net;
 using System.Text;
 using System.Text.RegularExpressions;
+using BenchSim.Report.Labels;
 using BenchSim.Report.Morning;
+using BenchSim.Report.Words;
 using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Logbook;
@@ -75,6 +77,26 @@ public partial class TodayPageTests
             StringComparison.Ordinal
         );
         Assert.Contains("1 Set out: early plain, Ada in Table by the log 6 trays Thu 18 Mar", text, StringComparison.Ordinal);
+    }
+
+    // What stands on the labels, beside the name of the batch wherever it is named.
+    [Fact]
+    public void Each_batch_is_named_with_its_short_code()
+    {
+        var sheet = Of(
+            jobs: [Job(WorkKind.SetOut, 0, 6, Likelihood.Likely), Job(WorkKind.PotUp, 1, 12, Likelihood.Maybe, 2, 4)],
+            due: [new DueJob(WorkKind.OffMat, 1, 3, AreFlats: true, 0, Today.AddDays(-2))]
+        );
+        var html = Html(sheet);
+        var labels = TrayLabel.All(sheet.Plan, ShortCodes.Of(sheet.Plan), sheet.Plan.FirstDay, sheet.Plan.LastDay);
+        var named = Named().Matches(html);
+        Assert.Equal(Regex.Count(html, "<th scope=\"row\">[^<]*<b>", RegexOptions.None, TimeSpan.FromSeconds(1)), named.Count);
+        Assert.NotEmpty(named);
+        Assert.All(named, each =>
+        {
+            var id = each.Groups["id"].Value;
+            Assert.Equal(labels.First(label => label.Batch.Order.Id == id).Short, each.Groups["code"].Value);
+        });
     }
 
     [Fact]
@@ -342,9 +364,19 @@ public partial class TodayPageTests
         return Plain(html[html.IndexOf("<main>", StringComparison.Ordinal)..]);
     }
 
-    // Cells and lines with a blank between them.
+    // Cells and lines with a blank between them; the short codes have a test of their own.
     private static string Plain(string html) =>
-        Blanks().Replace(WebUtility.HtmlDecode(Marks().Replace(Inline().Replace(html, ""), " ")), " ").Trim();
+        Blanks().Replace(WebUtility.HtmlDecode(Marks().Replace(Inline().Replace(Codes().Replace(html, ""), ""), " ")), " ").Trim();
+
+    [GeneratedRegex(
+        "<b><bdi>(?<id>[^<]*)</bdi></b> <span class=\"code\"><bdi>(?<code>[^<]*)</bdi></span> ",
+        RegexOptions.ExplicitCapture,
+        1000
+    )]
+    private static partial Regex Named();
+
+    [GeneratedRegex("<span class=\"code\">.*?</span> ", RegexOptions.None, 1000)]
+    private static partial Regex Codes();
 
     [GeneratedRegex("<h[12][^>]*>(?<text>.*?)</h[12]>", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Headings();

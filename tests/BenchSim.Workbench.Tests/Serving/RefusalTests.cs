@@ -144,6 +144,17 @@ public sealed class RefusalTests : IAsyncLifetime, IDisposable
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
     }
 
+    // Only a folder of the list is opened, and only where none is open.
+    [Fact]
+    public async Task No_folder_is_opened_by_its_path_alone()
+    {
+        using var other = new FarmFolder();
+        var asked = $$"""{"id":0,"name":{{System.Text.Json.JsonSerializer.Serialize(other.Path)}}}""";
+        Assert.Contains("A folder is open already.", await _visitor.SayAsync("/api/open", asked), StringComparison.Ordinal);
+        await using var empty = await Visitor.InsideAsync(null);
+        Assert.Contains("no longer there", await empty.SayAsync("/api/open", asked), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_change_is_made_with_what_is_left_out_as_usual()
     {

@@ -3,6 +3,7 @@ using System.Net.Sockets;
 using System.Text;
 using System.Text.Json;
 using BenchSim.Workbench;
+using BenchSim.Workbench.Phones;
 
 namespace BenchSim.Workbench.Tests.Serving;
 
@@ -29,13 +30,24 @@ internal sealed class Visitor : IAsyncDisposable
     /// <summary>The cookie that it was given.</summary>
     public string Cookie => _cookies.GetCookieHeader(Root);
 
+    /// <summary>The addresses at which phones are let in.</summary>
+    public IReadOnlyList<string> PhoneAddresses => _workbench.PhoneAddresses;
+
+    /// <summary>The codes that the terminal was told.</summary>
+    public List<string> Codes { get; } = [];
+
     /// <summary>Opens a folder; the key is not taken yet.</summary>
-    public static async Task<Visitor> OutsideAsync(string folder) => new(await OpenWorkbench.StartAsync(folder, 0, CancellationToken.None));
+    public static async Task<Visitor> OutsideAsync(string? folder, Lan? lan = null, int port = 0)
+    {
+        var visitor = new Visitor(await OpenWorkbench.StartAsync(folder, port, CancellationToken.None, null, lan));
+        visitor._workbench.TellCodes(visitor.Codes.Add);
+        return visitor;
+    }
 
     /// <summary>Opens a folder and goes in.</summary>
-    public static async Task<Visitor> InsideAsync(string folder)
+    public static async Task<Visitor> InsideAsync(string? folder, Lan? lan = null, int port = 0)
     {
-        var visitor = await OutsideAsync(folder);
+        var visitor = await OutsideAsync(folder, lan, port);
         using var answer = await visitor.GetAsync(visitor.Address.PathAndQuery);
         Assert.Equal(HttpStatusCode.SeeOther, answer.StatusCode);
         return visitor;

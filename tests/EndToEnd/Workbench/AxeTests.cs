@@ -107,6 +107,27 @@ public sealed class AxeTests
         Assert.Empty(await ViolationsAsync(bench, "conflict"));
     }
 
+    [Fact]
+    public async Task Axe_finds_nothing_on_what_is_for_phones()
+    {
+        using var folder = Example.Copy("two-house-spring");
+        folder.Write("plan.csv", "id,crop,plants,set_out\na,tomato,900,2027-05-20\n");
+        await using var bench = await Bench.OpenAsync(folder.Path, forChecker: true, lan: PhoneTests.Address);
+        await bench.AnsweredAsync();
+        await bench.PartAsync("Phones");
+        var phone = await bench.PhoneAsync(await PhoneTests.AddressAsync(bench), forChecker: true);
+        var found = await ViolationsAsync(bench, "pairing", phone);
+        await PhoneTests.PairAsync(bench, phone);
+        await Assertions.Expect(bench.Page.Locator(".due li")).ToHaveCountAsync(1);
+        await Assertions.Expect(phone.Locator(".benches")).ToBeVisibleAsync();
+        found.AddRange(await ViolationsAsync(bench, "phone", phone));
+        found.AddRange(await ViolationsAsync(bench, "no code"));
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "New code" }).ClickAsync();
+        await Assertions.Expect(bench.Page.Locator(".square")).ToBeVisibleAsync();
+        found.AddRange(await ViolationsAsync(bench, "code"));
+        Assert.True(found.Count == 0, string.Join('\n', found));
+    }
+
     // Nothing moves for whoever asks for that; for others something does, or this would say nothing.
     [Fact]
     public async Task With_reduced_motion_nothing_moves()
@@ -131,16 +152,17 @@ public sealed class AxeTests
     }
 
     /// <summary>What axe finds, in light and in dark.</summary>
-    private static async Task<List<string>> ViolationsAsync(Bench bench, string state)
+    private static async Task<List<string>> ViolationsAsync(Bench bench, string state, IPage? other = null)
     {
+        var page = other ?? bench.Page;
         var found = new List<string>();
         foreach (var scheme in new[] { ColorScheme.Light, ColorScheme.Dark })
         {
-            await bench.Page.EmulateMediaAsync(new() { ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce });
-            var result = await bench.Page.RunAxe();
+            await page.EmulateMediaAsync(new() { ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce });
+            var result = await page.RunAxe();
             Assert.NotEmpty(result.Passes);
             found.AddRange(result.Violations.SelectMany(rule => rule.Nodes.Select(node => $"{state}, {scheme}: {rule.Id}: {node.Html}")));
-            await bench.PictureAsync($"axe-{state.Replace(", ", "-", StringComparison.Ordinal).Replace(' ', '-')}-{scheme}");
+            await bench.PictureAsync($"axe-{state.Replace(", ", "-", StringComparison.Ordinal).Replace(' ', '-')}-{scheme}", page);
         }
 
         return found;

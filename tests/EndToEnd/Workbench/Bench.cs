@@ -24,12 +24,21 @@ internal sealed class Bench : IAsyncDisposable
     /// <param name="width">Width of the window, in dots.</param>
     /// <param name="forChecker">Let a checker's script into the page, which the page itself forbids.</param>
     /// <param name="start">The folder it is started in; null for any.</param>
-    public static async Task<Bench> OpenAsync(string? folder, int width = 1280, bool forChecker = false, string? start = null)
+    /// <param name="lan">The address at which phones are let in; null for none.</param>
+    /// <param name="before">The file with the folders opened before; null for none.</param>
+    public static async Task<Bench> OpenAsync(
+        string? folder,
+        int width = 1280,
+        bool forChecker = false,
+        string? start = null,
+        string? lan = null,
+        string? before = null
+    )
     {
         // A busy machine is slow; nothing here is timed.
         Assertions.SetDefaultExpectTimeout(30_000);
-        string[] words = folder is null ? ["open"] : ["open", folder];
-        var process = start is null ? Command.Start(words) : Command.StartIn(start, words);
+        string[] words = [.. folder is null ? ["open"] : new[] { "open", folder }, .. lan is null ? [] : new[] { "--lan", lan }];
+        var process = Command.StartIn(start ?? Path.GetTempPath(), [("BENCHSIM_FOLDERS", before ?? "none")], words);
         await process.StandardOutput.ReadLineAsync();
         var address = new Uri(await process.StandardOutput.ReadLineAsync() ?? throw new InvalidOperationException("No address."));
         var browser = await OpenBrowser.StartAsync();
@@ -47,6 +56,11 @@ internal sealed class Bench : IAsyncDisposable
         await page.GotoAsync(_root.AbsoluteUri);
         return page;
     }
+
+    /// <summary>Another browser, as of a phone, which has no cookie.</summary>
+    /// <param name="address">The address that it opens.</param>
+    /// <param name="forChecker">Let a checker's script into the page.</param>
+    public Task<IPage> PhoneAsync(string address, bool forChecker = false) => _browser.PageAsync(address, 390, forChecker);
 
     /// <summary>
     /// Waits until the answer of the newest change that is on the desk is there, with so many seasons at least; faults are none.
@@ -135,10 +149,14 @@ internal sealed class Bench : IAsyncDisposable
     }
 
     /// <summary>Nobody was asked for anything but the server, and the page did not complain.</summary>
-    public void AssertQuiet()
+    /// <param name="lan">The address of the server for phones; null where there is none.</param>
+    public void AssertQuiet(string? lan = null)
     {
         Assert.Empty(_browser.Complaints);
-        Assert.All(_browser.Requests, request => Assert.StartsWith(_root.AbsoluteUri, request, StringComparison.Ordinal));
+        string[] roots = [_root.AbsoluteUri, .. lan is null ? [] : new[] { lan }];
+        Assert.DoesNotContain(_browser.Requests, request =>
+            !Array.Exists(roots, root => request.StartsWith(root, StringComparison.Ordinal))
+        );
     }
 
     public async ValueTask DisposeAsync()

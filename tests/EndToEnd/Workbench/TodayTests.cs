@@ -68,7 +68,7 @@ public sealed class TodayTests
         await bench.AnsweredAsync();
         await bench.PartAsync("Today");
         await bench.Page.GetByLabel("Day", new() { Exact = true }).FillAsync("2027-03-29");
-        await bench.Page.GetByLabel("Find a batch, a crop or a grower").FillAsync("kale-1");
+        await bench.Page.GetByLabel("Find a batch by name or code, a crop or a grower").FillAsync("kale-1");
         await bench.Page.Locator(".due li button:not(.main)").First.ClickAsync();
         await bench.Page.Locator(".due form").GetByLabel("trays").FillAsync("2");
         await bench.Page.Locator(".due form").GetByRole(AriaRole.Button, new() { Name = "Write down" }).ClickAsync();
@@ -88,6 +88,62 @@ public sealed class TodayTests
         await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Take back “Walked through Heat mats”" }).ClickAsync();
         await bench.Message.ToHaveTextAsync("Taken back: Walked through Heat mats");
         Assert.Equal(3, Lines(folder).Length);
+        bench.AssertQuiet();
+    }
+
+    // The benches are there first; what comes is played after them, as print --today has it, and found by the same field.
+    [Fact]
+    public async Task The_jobs_of_the_week_follow_with_their_words_and_days()
+    {
+        using var folder = Example.Copy("spring-under-way");
+        await using var bench = await Bench.OpenAsync(folder.Path, width: 390);
+        await bench.PartAsync("Today");
+        await bench.Page.GetByLabel("Day", new() { Exact = true }).FillAsync("2027-04-20");
+        await Assertions.Expect(bench.Page.Locator(".coming li").First).ToBeVisibleAsync();
+        var printed = await Command.RunAsync("print", folder.Path, "--today", "2027-04-20", "--out", folder.In("today"));
+        Assert.Equal(0, printed.Code);
+        var page = await File.ReadAllTextAsync(folder.In("today/today.html"));
+        foreach (var job in await bench.Page.Locator(".coming li").AllAsync())
+        {
+            var batch = await job.Locator(".shortcode").InnerTextAsync();
+            var when = (await job.Locator("p").Last.InnerTextAsync()).Split(", ");
+            Assert.Matches(
+                new Regex(
+                    $"{Regex.Escape(batch)}(?:(?!</tr>).)*<b>{when[0]}</b> {Regex.Escape(when[1])}<",
+                    RegexOptions.Singleline,
+                    TimeSpan.FromSeconds(5)
+                ),
+                page
+            );
+        }
+
+        await bench.Page.Locator(".coming li").Nth(3).ScrollIntoViewIfNeededAsync();
+        await bench.PictureAsync("today-coming");
+        var code = await bench.Page.Locator(".coming .shortcode").Last.InnerTextAsync();
+        await bench.Page.GetByLabel("Find a batch by name or code, a crop or a grower").FillAsync(code);
+        await Assertions.Expect(bench.Page.Locator(".coming li")).ToHaveCountAsync(1);
+        bench.AssertQuiet();
+    }
+
+    // A batch whose name and crop hold no such letters, by what stands on its label.
+    [Fact]
+    public async Task The_short_code_of_a_label_finds_its_batch_alone()
+    {
+        using var folder = Example.Copy("two-house-spring");
+        await using var bench = await Bench.OpenAsync(folder.Path, width: 390);
+        await bench.PartAsync("Today");
+        await bench.Page.GetByLabel("Day", new() { Exact = true }).FillAsync("2027-03-29");
+        var third = bench.Page.Locator(".due li").Nth(2);
+        var code = await third.Locator(".shortcode").InnerTextAsync();
+        Assert.Matches("^[A-Z][A-Z0-9]{3}/[A-Z]$", code);
+        var job = await third.Locator("strong").InnerTextAsync();
+        foreach (var typed in new[] { code, code.Split('/')[0].ToLowerInvariant() + " " })
+        {
+            await bench.Page.GetByLabel("Find a batch by name or code, a crop or a grower").FillAsync(typed);
+            await Assertions.Expect(bench.Page.Locator(".due strong")).ToHaveTextAsync([job]);
+        }
+
+        await bench.PictureAsync("today-code");
         bench.AssertQuiet();
     }
 

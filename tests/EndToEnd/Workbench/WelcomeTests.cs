@@ -1,3 +1,4 @@
+using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace EndToEnd.Workbench;
@@ -47,6 +48,33 @@ public sealed class WelcomeTests
         await bench.AnsweredAsync();
         Assert.True(File.Exists(folder.In("example/site.toml")));
         bench.AssertQuiet();
+    }
+
+    [Fact]
+    public async Task A_folder_that_was_laid_down_before_is_one_click_away_the_next_time()
+    {
+        using var folder = new TemporaryFolder();
+        await using (var first = await Bench.OpenAsync(null, start: folder.Path, before: folder.In("settings/folders.txt")))
+        {
+            await Assertions.Expect(first.Page.Locator("h1")).ToHaveTextAsync("Does the season fit?");
+            await Assertions.Expect(first.Page.Locator(".before")).ToHaveCountAsync(0);
+            await first.Page.GetByRole(AriaRole.Button, new() { Name = "Open the example" }).ClickAsync();
+            await first.AnsweredAsync();
+        }
+
+        using var elsewhere = new TemporaryFolder();
+        await using var bench = await Bench.OpenAsync(
+            null,
+            start: elsewhere.Path,
+            before: folder.In("settings/folders.txt"),
+            forChecker: true
+        );
+        await Assertions.Expect(bench.Page.Locator(".before li")).ToContainTextAsync(folder.In("example"));
+        await bench.PictureAsync("welcome-before");
+        Assert.Empty((await bench.Page.RunAxe()).Violations);
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "example", Exact = true }).ClickAsync();
+        await bench.AnsweredAsync();
+        await bench.Message.ToHaveTextAsync("Opened: example");
     }
 
     [Fact]
