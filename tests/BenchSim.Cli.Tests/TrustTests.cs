@@ -20,8 +20,7 @@ public sealed class TrustTests
         Call.Run("trust", folder.In("paper"), "--seasons", "10").Says("All values behind that are yours, so none is taken to be wrong.");
     }
 
-    // The paper farm's lettuce grows by days alone. Where its growing days may be a quarter more or less, the range has an end, and the value is
-    // named with its own row.
+    // Where the paper farm's growing days may be a quarter more or less, that value alone may be wrong.
     [Fact]
     public void A_row_of_ranges_puts_a_value_in_doubt()
     {

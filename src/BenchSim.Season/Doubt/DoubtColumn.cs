@@ -42,7 +42,9 @@ public abstract record DoubtColumn(Field Field, DoubtGroup Group, DoubtKind Kind
     /// <summary>An end of a range as it is written; null where it is a fault, which is reported.</summary>
     public abstract double? Read(IWritten written);
 
-    /// <summary>A value as exact as anybody knows it: a tenth of a degree in the units of the site, a thousandth of a share, else three figures.</summary>
+    /// <summary>
+    /// A value as exact as anybody knows it: a tenth of a degree in the units of the site, a thousandth of a share, else three figures.
+    /// </summary>
     /// <param name="value">The value.</param>
     /// <param name="units">Units of the site.</param>
     public double Rounded(double value, UnitSystem units)

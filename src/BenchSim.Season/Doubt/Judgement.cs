@@ -31,8 +31,8 @@ public static class Judgement
     public const double Reach = 1.6448536269514722;
 
     /// <summary>
-    /// For a temperature how far off it may be at most, kelvin; else the standard deviation of the logarithm of the value, or of the odds of
-    /// a share. 0 for a value that the user wrote.
+    /// For a temperature how far off it may be at most, kelvin; else the standard deviation of the logarithm of the value, or of the odds
+    /// of a share. 0 for a value that the user wrote.
     /// </summary>
     /// <param name="kind">How the value may be off.</param>
     /// <param name="trust">Where it comes from.</param>

@@ -79,7 +79,7 @@ public static class SobolPoints
         return all.ToImmutable();
     }
 
-    /// <summary>Direction numbers v from the polynomial's degree s and coefficients a, and the first numbers m (Joe and Kuo 2008, eq. 2).</summary>
+    // Direction numbers v from the polynomial's degree s and coefficients a, and the first numbers m (Joe and Kuo 2008, eq. 2).
     private static uint[] Directions(int degree, uint coefficients, uint[] first)
     {
         var directions = new uint[Bits];

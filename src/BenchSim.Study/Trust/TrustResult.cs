@@ -27,7 +27,9 @@ public sealed record TrustResult
     /// <summary>The values, in the order of <see cref="ValuesInDoubt"/>.</summary>
     public required ImmutableArray<TrustValue> Values { get; init; }
 
-    /// <summary>What was read off the seasons: those that fit first, then late plant-days, plants in time, the worst day of each space.</summary>
+    /// <summary>
+    /// What was read off the seasons: those that fit first, then late plant-days, plants in time, the worst day of each space.
+    /// </summary>
     public required ImmutableArray<TrustRange> Ranges { get; init; }
 
     /// <summary>What groups of values do together with all others; empty where no value is in doubt.</summary>

@@ -92,7 +92,8 @@ public static class TrustRunner
     /// <summary>The set in which every value is as it is given.</summary>
     internal static double[] AsGiven(ValuesInDoubt doubts) => [.. Enumerable.Repeat(double.NaN, doubts.Values.Length)];
 
-    // Each value at either end of its range, the others as given (elementary effects about the values given; Morris 1991, Technometrics 33).
+    // Each value at either end of its range, the others as given: elementary effects about the values given (Morris 1991, Technometrics
+    // 33, 161-174).
     private static ImmutableArray<TrustValue> Screen(SeasonPlan plan, ValuesInDoubt doubts, SetPlayer player, TrustOptions options)
     {
         var asGiven = AsGiven(doubts);

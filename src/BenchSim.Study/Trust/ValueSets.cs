@@ -33,7 +33,7 @@ public static class ValueSets
         return all;
     }
 
-    /// <summary>The same sets by chance alone, one draw in each of as many equal parts as there are sets: to lay against the first.</summary>
+    /// <summary>Sets by chance alone, one draw in each of as many equal parts as there are sets: to lay against the first.</summary>
     /// <param name="sets">Number of sets, 1 or more.</param>
     /// <param name="values">Number of values.</param>
     /// <param name="seed">Seed of the draws.</param>
