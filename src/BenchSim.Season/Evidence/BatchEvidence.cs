@@ -105,20 +105,22 @@ public sealed class PottedCount
 /// <summary>How far a batch had grown when it was judged of field size, or not yet.</summary>
 public sealed class GrowthBounds
 {
-    private readonly Func<double, (double Above, double UpTo)> _days;
+    private readonly Func<double, ImmutableArray<(double Weight, double Above, double UpTo)>> _days;
 
-    internal GrowthBounds(Func<double, (double Above, double UpTo)> days, ImmutableArray<HouseWeeks> houses) =>
-        (_days, Houses) = (days, houses);
+    internal GrowthBounds(
+        Func<double, ImmutableArray<(double Weight, double Above, double UpTo)>> days,
+        ImmutableArray<HouseWeeks> houses
+    ) => (_days, Houses) = (days, houses);
 
     /// <summary>The houses in which it grew, and how well their temperatures are known.</summary>
     public ImmutableArray<HouseWeeks> Houses { get; }
 
     /// <summary>
     /// Between which days of growth at the reference temperature it came to field size: 0 where nothing bounds it from below, infinite
-    /// where nothing does from above.
+    /// where nothing does from above. Several such intervals with how well each explains what was done, at most 1.
     /// </summary>
     /// <param name="heat">Degree-days at which half the batch is up.</param>
-    public (double Above, double UpTo) Days(double heat) => _days(heat);
+    public ImmutableArray<(double Weight, double Above, double UpTo)> Days(double heat) => _days(heat);
 }
 
 /// <summary>Weeks in a house, and how well its temperatures are known.</summary>

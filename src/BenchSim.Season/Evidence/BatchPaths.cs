@@ -36,9 +36,8 @@ internal sealed class BatchPaths(PastSite site, BatchPlan plan, BatchPast past)
     /// <param name="what"><see cref="LogKind.Up"/> or <see cref="LogKind.Good"/>.</param>
     /// <param name="which">Which rows count; null for all.</param>
     public List<CountLook> Looks(LogKind what, Func<Sighting, bool>? which = null) =>
-        CountLook.Of(
-            past.Sightings.Where(each => each.What == what && which?.Invoke(each) != false),
-            row => Standing(row, trays => what == LogKind.Up ? trays.PottedDay is null : !trays.AreFlats)
+        CountLook.Of(past.Sightings.Where(each => each.What == what && which?.Invoke(each) != false), row =>
+            Standing(row, trays => what == LogKind.Up ? trays.PottedDay is null : !trays.AreFlats)
         );
 
     /// <summary>The rows that judge trays, in order of the day.</summary>

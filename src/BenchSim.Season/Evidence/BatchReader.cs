@@ -32,10 +32,8 @@ internal sealed class BatchReader(PastSite site, OwnNights nights, BatchPlan pla
         var looks = CountLook.OfTheSameCells(_paths.Looks(LogKind.Up, which));
         return looks.Count == 0
             ? null
-            : new SeedCount(
-                CountLook.Parts(looks),
-                looks[^1].Among,
-                heat => [.. looks.Select(look => BatchPaths.Seeds(_paths.LookAt(look, heat)))]
+            : new SeedCount(CountLook.Parts(looks), looks[^1].Among, heat =>
+                [.. looks.Select(look => BatchPaths.Seeds(_paths.LookAt(look, heat)))]
             );
     }
 
@@ -44,7 +42,9 @@ internal sealed class BatchReader(PastSite site, OwnNights nights, BatchPlan pla
     {
         TrayPast[] trays = [.. past.Trays.Where(each => each is { End: TrayEnd.Out, Plants: not null })];
         var (plants, cells) = (trays.Sum(each => each.Plants!.Value), trays.Sum(each => each.Count * plan.Tray.Cells));
-        return cells == 0 || plants > cells ? null : new PlantCount(plants, cells, (germination, heat) => CellChance(trays, germination, heat));
+        return cells == 0 || plants > cells
+            ? null
+            : new PlantCount(plants, cells, (germination, heat) => CellChance(trays, germination, heat));
     }
 
     private double CellChance(TrayPast[] trays, double germination, double heat)
@@ -90,14 +90,55 @@ internal sealed class BatchReader(PastSite site, OwnNights nights, BatchPlan pla
     private GrowthBounds? Growth()
     {
         var judged = _paths.Judged();
-        return judged.Length == 0 ? null : new GrowthBounds(heat => Days(judged, heat), Houses(judged[^1]));
+        if (judged.Length == 0)
+        {
+            return null;
+        }
+
+        var gone = Gone(judged);
+        return new GrowthBounds(heat => [.. Days(judged, gone, heat)], Houses(gone ?? judged[^1]));
     }
 
-    private (double Above, double UpTo) Days(Judgement[] judged, double heat)
+    // One that was judged not ready, and went to the table or out before anyone judged it ready, was ready by then: what is ready soon
+    // after a look is gone before the next.
+    private Judgement? Gone(Judgement[] judged)
+    {
+        if (Array.FindLastIndex(judged, row => !row.IsReady) is not (>= 0 and var last))
+        {
+            return null;
+        }
+
+        var ready = last + 1 < judged.Length ? judged[last + 1].Day : int.MaxValue;
+        return
+            Array
+                .FindAll(StageMark.Of(site, past), mark => mark.Stage == Stage.IsGrown && mark.Day > judged[last].Day && mark.Day <= ready)
+                .MinBy(mark => mark.Day)
+                is { } mark
+            ? new Judgement(true, mark.Day, [(_paths.Of(mark.Trays), mark.Trays.Count)])
+            : null;
+    }
+
+    // Where it went before anyone judged it ready, it hardly waited: a bound from above alone would take it for faster than it was.
+    private IEnumerable<(double Weight, double Above, double UpTo)> Days(Judgement[] judged, Judgement? gone, double heat)
     {
         var days = plan.Crop.GrowthDays;
-        var (above, upTo) = Judgement.Bounds(judged, row => _paths.Reached(row, days, heat));
-        return (above * days, upTo * days);
+        double Reached(Judgement row) => _paths.Reached(row, days, heat) * days;
+        var (above, upTo) = Judgement.Bounds(gone is null ? judged : [.. judged, gone], Reached);
+        if (gone is null)
+        {
+            yield return (1, above, upTo);
+            yield break;
+        }
+
+        var waited = 0;
+        foreach (var day in site.WorkDaysBefore(gone.Day, judged.Last(row => !row.IsReady).Day))
+        {
+            var before = Math.Max(above, Reached(gone with { Day = day }));
+            yield return (StageMark.Waited(waited), before, upTo);
+            (waited, upTo) = (waited + 1, before);
+        }
+
+        yield return (StageMark.Waited(waited), above, upTo);
     }
 
     private ImmutableArray<HouseWeeks> Houses(Judgement last)

@@ -63,7 +63,11 @@ internal sealed class BatchReading
                         .Select(
                             (_, factor) =>
                                 stages[factor]
-                                + (counts.Length == 0 ? 0 : Counts.Log(counts, [.. up.Select(look => chance * BatchPaths.Seeds(look[factor]))]))
+                                + (
+                                    counts.Length == 0
+                                        ? 0
+                                        : Counts.Log(counts, [.. up.Select(look => chance * BatchPaths.Seeds(look[factor]))])
+                                )
                                 + (cells?.LogChance(point, factor) ?? 0)
                         )
                         .ToArray()

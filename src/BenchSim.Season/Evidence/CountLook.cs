@@ -15,8 +15,7 @@ internal sealed record CountLook(int Day, int Count, int Among, (PathHeats Path,
     /// <summary>Looks of one kind, in order of the day; those at which nothing stood that could be counted are left out.</summary>
     public static List<CountLook> Of(IEnumerable<Sighting> rows, Func<Sighting, (PathHeats Path, int Count)[]> trays) =>
         [
-            .. rows
-                .Where(each => each.Of > 0)
+            .. rows.Where(each => each.Of > 0)
                 .Select(each => (Row: each, Trays: trays(each)))
                 .Where(each => each.Trays.Length > 0)
                 .GroupBy(each => each.Row.Day)

@@ -39,11 +39,14 @@ internal sealed class OwnNights
         var (weeks, unwritten, known) = (0, 0, new List<double>());
         foreach (var (from, to) in stays)
         {
-            for (var start = from; start < to; start += Week)
+            // What is left over of less than a week goes with the last.
+            var whole = Math.Max(1, (to - from) / Week);
+            for (var week = 0; week < whole; week++)
             {
+                var (start, end) = (from + (week * Week), week == whole - 1 ? to : from + ((week + 1) * Week));
                 double[] nights =
                 [
-                    .. Enumerable.Range(start + 1, Math.Min(Week, to - start)).Where(_gaps[house].ContainsKey).Select(day => _gaps[house][day]),
+                    .. Enumerable.Range(start + 1, end - start).Where(_gaps[house].ContainsKey).Select(day => _gaps[house][day]),
                 ];
                 weeks++;
                 unwritten += nights.Length == 0 ? 1 : 0;
@@ -55,18 +58,28 @@ internal sealed class OwnNights
         return new HouseWeeks(_site.Scenario.Houses[house].Name, weeks, unwritten, known.Count, mean);
     }
 
-    // Outdoors the weather was written down, or it was not: that is told of the season as a whole.
+    // Spaces of one house that follow one another are one stay. Outdoors the weather was written down, or it was not: that is told of the
+    // season as a whole.
     private IEnumerable<(int House, int From, int To)> Stays(TrayPast path, int from, int to)
     {
-        for (var stay = 0; stay < path.Path.Length; stay++)
+        var (house, since) = (-1, from);
+        foreach (var (space, day) in path.Path.Where(stay => stay.Day < to))
         {
-            var house = _site.Scenario.Spaces[path.Path[stay].Space].HouseId is { } id ? HouseOf(id) : -1;
-            var start = Math.Max(from, path.Path[stay].Day);
-            var end = Math.Min(to, stay + 1 < path.Path.Length ? path.Path[stay + 1].Day : to);
-            if (house >= 0 && end > start)
+            var next = _site.Scenario.Spaces[space].HouseId is { } id ? HouseOf(id) : -1;
+            if (next != house)
             {
-                yield return (house, start, end);
+                if (house >= 0 && day > since)
+                {
+                    yield return (house, since, day);
+                }
+
+                (house, since) = (next, Math.Max(from, day));
             }
+        }
+
+        if (house >= 0 && to > since)
+        {
+            yield return (house, since, to);
         }
     }
 

@@ -25,7 +25,8 @@ public static class SeasonEvidence
         var nights = new OwnNights(site);
         return
         [
-            .. plan.Batches.Zip(past.Batches)
+            .. plan
+                .Batches.Zip(past.Batches)
                 .Where(pair => pair.Second.IsBegun)
                 .Select(pair => new BatchReader(site, nights, pair.First, pair.Second).Read()),
         ];

@@ -6,18 +6,13 @@ using BenchSim.Season.Values;
 
 namespace BenchSim.Study.Learning;
 
-/// <summary>A season that a crop is learned from: what was seen of its batches.</summary>
-/// <param name="Name">What people call it.</param>
-/// <param name="Plan">Its plan.</param>
-/// <param name="Batches">What was seen of those that were begun.</param>
-public sealed record LearnedSeason(string Name, SeasonPlan Plan, ImmutableArray<BatchEvidence> Batches);
-
 /// <summary>A value of a crop, and what the seasons teach of it.</summary>
 /// <param name="Kind">Which value.</param>
 /// <param name="Value">What they teach.</param>
 /// <param name="Batches">Batches behind it.</param>
 /// <param name="Counted">Seeds or plants counted; 0 where trays were judged.</param>
-public sealed record LearnedValue(LearnedKind Kind, Learned Value, int Batches, int Counted);
+/// <param name="Quantile">The value that it is below with a chance strictly between 0 and 1.</param>
+public sealed record LearnedValue(LearnedKind Kind, Learned Value, int Batches, int Counted, Func<double, double> Quantile);
 
 /// <summary>The germination of a packet against its test.</summary>
 /// <param name="Season">Season.</param>
@@ -53,6 +48,9 @@ public sealed record CropLessons
     /// <summary>Rows that count trays which someone chose: they say nothing of the crop.</summary>
     public required int Volunteered { get; init; }
 
+    /// <summary>Batches that teach anything.</summary>
+    public required int Batches { get; init; }
+
     /// <summary>Whether anything of it was seen.</summary>
     public bool HasAny => !Values.IsEmpty || !Packets.IsEmpty || !NotGrown.IsEmpty || Volunteered > 0;
 
@@ -81,13 +79,14 @@ public sealed record CropLessons
         [
             .. batches.GroupBy(each => (each.Season.Name, each.Batch.Packet)).Select(group => group.ToArray()),
         ];
+        private readonly HashSet<BatchEvidence> _grown = new(ReferenceEqualityComparer.Instance);
         private readonly EmergenceLesson _emergence = new(
             crop.EmergeHeat,
-            deviations.Of(Source(crop, "emerge_heat")),
+            deviations.Of(Source(crop, LearnedKind.EmergeHeat)),
             crop.EmergeCv,
             crop.Germination,
             batches.Any(each => each.Batch is { Picked: not null, Batch.Order.TakesCropGermination: true })
-                ? deviations.Of(Source(crop, "germination"))
+                ? deviations.Of(Source(crop, LearnedKind.Germination))
                 : null,
             batches.Length == 0 ? 1 : batches.Min(each => each.Season.Plan.Scenario.Rules.GerminationSample)
         );
@@ -104,13 +103,15 @@ public sealed record CropLessons
             if (heat.Seen > 0)
             {
                 var counted = batches.Sum(each => each.Batch.Picked?.Among ?? 0);
-                values.Add(new LearnedValue(LearnedKind.EmergeHeat, heat, heat.Seen, counted));
+                values.Add(new LearnedValue(LearnedKind.EmergeHeat, heat, heat.Seen, counted, _emergence.HeatQuantile));
             }
 
             if (_emergence.Germination() is { Seen: > 0 } germination)
             {
                 var untested = batches.Count(each => each.Batch is { Picked: not null, Batch.Order.TakesCropGermination: true });
-                values.Add(new LearnedValue(LearnedKind.Germination, germination, untested, germination.Seen));
+                values.Add(
+                    new LearnedValue(LearnedKind.Germination, germination, untested, germination.Seen, _emergence.GerminationQuantile)
+                );
             }
 
             Losses(values, heat.New);
@@ -122,11 +123,14 @@ public sealed record CropLessons
                 Packets = [.. _packets.Where(packet => Tested(packet) is not null && Picked(packet).Length > 0).Select(Told)],
                 NotGrown = [.. notGrown],
                 Volunteered = batches.Sum(each => each.Batch.Volunteered),
+                Batches = batches.Count(each =>
+                    each.Batch is { Picked: not null } or { Plants: not null } or { Potted: not null } || _grown.Contains(each.Batch)
+                ),
             };
         }
 
-        private static Provenance Source(Crop crop, string column) =>
-            crop.Sources.GetValueOrDefault(column) ?? new Provenance(Trust.Assumption, "");
+        private static Provenance Source(Crop crop, LearnedKind kind) =>
+            crop.Sources.GetValueOrDefault(kind.Column()) ?? new Provenance(Trust.Assumption, "");
 
         private static SeedCount[] Picked((LearnedSeason Season, BatchEvidence Batch)[] packet) =>
             [.. packet.Select(each => each.Batch.Picked).OfType<SeedCount>()];
@@ -144,8 +148,8 @@ public sealed record CropLessons
 
         private void Losses(List<LearnedValue> values, double heat)
         {
-            var potted = new ShareLesson(crop.PotUpLoss, deviations.Of(Source(crop, "pot_up_loss")));
-            var after = new LossLesson(crop.StandLoss, deviations.Of(Source(crop, "stand_loss")), crop.StandLossCorrelation);
+            var potted = new ShareLesson(crop.PotUpLoss, deviations.Of(Source(crop, LearnedKind.PotUpLoss)));
+            var after = new LossLesson(crop.StandLoss, deviations.Of(Source(crop, LearnedKind.StandLoss)), crop.StandLossCorrelation);
             foreach (var packet in _packets.Where(packet => packet.Any(each => each.Batch is { Potted: not null } or { Plants: not null })))
             {
                 var law = _emergence.Packet(Picked(packet), Tested(packet));
@@ -172,14 +176,14 @@ public sealed record CropLessons
                 }
             }
 
-            Add(LearnedKind.PotUpLoss, potted.Lesson(), batches.Count(each => each.Batch.Potted is not null));
-            Add(LearnedKind.StandLoss, after.Lesson(), batches.Count(each => each.Batch.Plants is not null));
+            Add(LearnedKind.PotUpLoss, potted.Lesson(), potted.Quantile, batches.Count(each => each.Batch.Potted is not null));
+            Add(LearnedKind.StandLoss, after.Lesson(), after.Quantile, batches.Count(each => each.Batch.Plants is not null));
 
-            void Add(LearnedKind kind, Learned learned, int count)
+            void Add(LearnedKind kind, Learned learned, Func<double, double> quantile, int count)
             {
                 if (count > 0)
                 {
-                    values.Add(new LearnedValue(kind, learned, count, learned.Seen));
+                    values.Add(new LearnedValue(kind, learned, count, learned.Seen, quantile));
                 }
             }
         }
@@ -201,11 +205,8 @@ public sealed record CropLessons
 
         private List<NotLearned> Growth(List<LearnedValue> values)
         {
-            var (lesson, not, count) = (
-                new MeanLesson(crop.GrowthDays, deviations.Of(Source(crop, "days_to_ready")), crop.GrowthCv),
-                new List<NotLearned>(),
-                0
-            );
+            var lesson = new MeanLesson(crop.GrowthDays, deviations.Of(Source(crop, LearnedKind.GrowthDays)), crop.GrowthCv);
+            var not = new List<NotLearned>();
             foreach (var packet in _packets)
             {
                 foreach (var (season, batch) in packet.Where(each => each.Batch.Growth is not null))
@@ -222,16 +223,18 @@ public sealed record CropLessons
                     lesson.See([
                         .. _emergence
                             .BatchHeat(batch.Counted, law)
-                            .Select(each => (each.Chance, Bounds: growth.Days(each.Heat)))
-                            .Select(each => (each.Chance, new BatchValue(each.Bounds.Above, each.Bounds.UpTo))),
+                            .SelectMany(
+                                each => growth.Days(each.Heat),
+                                (each, bounds) => (each.Chance * bounds.Weight, new BatchValue(bounds.Above, bounds.UpTo))
+                            ),
                     ]);
-                    count++;
+                    _grown.Add(batch);
                 }
             }
 
-            if (count > 0)
+            if (_grown.Count > 0)
             {
-                values.Add(new LearnedValue(LearnedKind.GrowthDays, lesson.Lesson(), count, 0));
+                values.Add(new LearnedValue(LearnedKind.GrowthDays, lesson.Lesson(), _grown.Count, 0, lesson.Quantile));
             }
 
             return not;

@@ -59,18 +59,18 @@ public sealed class MeanLesson
     }
 
     /// <summary>Takes in a batch whose interval itself is one of several, as where it is not known when its growth began.</summary>
-    /// <param name="batch">The intervals, each with its chance; one that holds no value above 0 is taken for misjudged.</param>
-    public void See(IReadOnlyList<(double Chance, BatchValue Value)> batch)
+    /// <param name="batch">The intervals, each with its weight, about 1 in all; one that holds no value above 0 is taken for misjudged.</param>
+    public void See(IReadOnlyList<(double Weight, BatchValue Value)> batch)
     {
         ArgumentNullException.ThrowIfNull(batch);
         _batches++;
         for (var point = 0; point < Points; point++)
         {
             var sum = 0.0;
-            foreach (var (chance, value) in batch)
+            foreach (var (weight, value) in batch)
             {
                 var (low, high) = Scores(value, point);
-                sum += high > low ? chance * Between(low, high) : 0;
+                sum += high > low ? weight * Between(low, high) : 0;
             }
 
             _logs[point] += Math.Log(((1 - Misjudged) * sum) + Misjudged);

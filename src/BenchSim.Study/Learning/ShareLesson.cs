@@ -33,7 +33,9 @@ public sealed class ShareLesson
         var law = LawOf(value, deviation);
         _shares =
         [
-            .. Enumerable.Range(0, Points).Select(point => Math.Clamp(law.Quantile(Normal.Cumulative(Score(point))), NearNone, 1 - NearNone)),
+            .. Enumerable
+                .Range(0, Points)
+                .Select(point => Math.Clamp(law.Quantile(Normal.Cumulative(Score(point))), NearNone, 1 - NearNone)),
         ];
         _logs = [.. Enumerable.Range(0, Points).Select(point => -Score(point) * Score(point) / 2)];
     }
