@@ -146,6 +146,25 @@ public sealed class LearnTests
         Call.Run("check", farm.Path, "--sources").Says("stand_loss 5 % yours my notebook");
     }
 
+    // 3 flats of 120 seeds at 90 % bring about 324 seedlings, less 4 %. 4 trays of 50 cells were filled where 9 were planned: between 151
+    // and 249, so at least a fifth was lost; from 4 % (an assumption) the value goes a good part of that way.
+    [Fact]
+    public void Few_trays_from_many_seedlings_are_losses_at_potting_up()
+    {
+        using var farm = Farm(
+            "date,batch,what,trays,flats,from,space\n2027-03-01,b,sown,,3,,mats\n2027-03-15,b,moved,,3,,bench\n"
+                + "2027-03-24,b,potted up,4,3,,bench\n"
+        );
+        farm.Write(
+            "plan.csv",
+            "id,crop,plants,trays,sow,method,flat,flats,seeds_per_flat\nb,tomato,400,9,2027-03-01,pot up,open-flat,3,120\n"
+        );
+        var loss = Value(Json(farm), "pot_up_loss");
+        Assert.Equal(0.04, loss.GetProperty("old").GetDouble(), 1e-9);
+        Assert.InRange(loss.GetProperty("new").GetDouble(), 0.1, 0.3);
+        Assert.Equal((1, 360), (loss.GetProperty("batches").GetInt32(), loss.GetProperty("counted").GetInt32()));
+    }
+
     // Another season is learned from what the first has taught, and says so; both together begin from what stood there before either.
     [Fact]
     public void Seasons_add_up()

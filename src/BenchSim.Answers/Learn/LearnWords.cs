@@ -50,8 +50,8 @@ internal static class LearnWords
         {
             LearnedKind.EmergeHeat => "heat to come up",
             LearnedKind.Germination => "germination",
-            LearnedKind.PotUpLoss => "loss at potting up",
-            LearnedKind.StandLoss => "loss after coming up",
+            LearnedKind.PotUpLoss => "loss potting up",
+            LearnedKind.StandLoss => "loss once up",
             _ => "days of growth",
         };
 

@@ -27,6 +27,7 @@ internal static class PriorCrop
                 && log.Find(column) is { } value
                 && log.Seasons.All(season => seasons.Contains(season, StringComparer.Ordinal))
                 && Number(value.Text) is { } number
+                && IsPossible(kind, number)
             )
             {
                 before = Set(before, kind, number) with
@@ -36,7 +37,7 @@ internal static class PriorCrop
             }
         }
 
-        return before;
+        return before.GrowthDays > 0 ? before : crop;
     }
 
     /// <summary>What crops.csv says of a column that was learned; null where it was not.</summary>
@@ -63,6 +64,20 @@ internal static class PriorCrop
 
         var emergence = ready.FromSowing ? crop.EmergeHeat / EmergenceRate.Of(crop, crop.GerminateAtC) : 0;
         return crop with { GrowthDays = ready.Days - emergence - (ready.WithHardening ? crop.HardeningNights : 0) };
+    }
+
+    // Anybody may have written into that column.
+    private static bool IsPossible(LearnedKind kind, double value)
+    {
+        const double Least = 0.1;
+        const double MostDays = 365;
+        return kind switch
+        {
+            LearnedKind.EmergeHeat => value is >= Least and <= 10_000,
+            LearnedKind.Germination => value is > 0 and <= 1,
+            LearnedKind.GrowthDays => value is >= Least and <= MostDays,
+            _ => value is >= 0 and < 1,
+        };
     }
 
     private static double? Number(string text)

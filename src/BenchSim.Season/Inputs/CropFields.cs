@@ -321,7 +321,7 @@ public static class CropFields
             .Means("Days on which it is harvested; with harvest_after_days. Used by \"succession\" alone.", leftOut: "not known")
             .Key("tray", new TextKind("tray type id"), crop => crop.TrayId, (crop, id) => crop with { TrayId = id })
             .Means("Tray type when the plan does not say.", Each, Given)
-            .Key(Source, Kinds.Text)
+            .Key(Source, Kinds.Title, set: (crop, _) => crop)
             .Means("Where the values of the row come from; \"check --sources\" shows it beside them.", leftOut: "empty")
             .Fixed("it says where values come from, not how the crop grows")
             .Table();
