@@ -33,7 +33,8 @@ public sealed class LearnRefusalTests
         using var folder = new TemporaryFolder();
         var missing = folder.In("nowhere");
         Refused(
-            $"{missing}:0:0: there is no such folder; check the name; \"benchsim new\" makes a folder to fill in\n1 fault found. Mend it and try again.\n",
+            $"{missing}:0:0: there is no such folder; check the name; \"benchsim new\" makes a folder to fill in\n"
+                + "1 fault found. Mend it and try again.\n",
             missing
         );
     }
@@ -45,8 +46,8 @@ public sealed class LearnRefusalTests
     {
         using var farm = Farm(log);
         Refused(
-            $"\"{farm.Path}\" has no row in log.csv, so there is nothing to learn from. Write down what was done and seen there, or name the "
-                + "folder of a season that has a log.\n",
+            $"\"{farm.Path}\" has no row in log.csv, so there is nothing to learn from. Write down what was done and seen there, or "
+                + "name the folder of a season that has a log.\n",
             farm.Path
         );
     }

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BenchSim.Answers.Learn;
+using BenchSim.Answers.Words;
 using BenchSim.Report.Json;
 using BenchSim.Season.Values;
 using BenchSim.Study.Learning;
@@ -34,24 +34,21 @@ internal sealed record LearnDocument(
     bool Changed
 )
 {
-    public static LearnDocument Of(LearnAnswer answer)
-    {
-        var result = answer.Result;
-        return new(
+    public static LearnDocument Of(LearnResult result, string? written, bool isChanged) =>
+        new(
             Version: JsonDialect.Version,
             Name: result.Plan.Scenario.Name,
             Sentence: LearnWords.Headline(result),
             Seasons: [.. result.Seasons.Select(JsonLearnedSeason.Of)],
             Prior: new JsonPrior(result.Deviations.Read, result.Deviations.Remembered, result.Deviations.Assumed),
             Values: [.. result.Values.Select(each => JsonLearnedValue.Of(each.Crop, each.Value))],
-            Packets: [.. result.Crops.SelectMany(crop => crop.Lessons.Packets, (crop, packet) => JsonLearnedPacket.Of(crop, packet))],
+            Packets: [.. result.Crops.SelectMany(crop => crop.Lessons.Packets, JsonLearnedPacket.Of)],
             Work: [.. result.Work.Select(JsonLearnedWork.Of)],
-            NotLearned: [.. result.Crops.SelectMany(crop => crop.Lessons.NotGrown, (crop, batch) => JsonNotLearned.Of(crop, batch))],
+            NotLearned: [.. result.Crops.SelectMany(crop => crop.Lessons.NotGrown, JsonNotLearned.Of)],
             Volunteered: result.Volunteered,
-            File: answer.Written is { Crops.IsEmpty: false } written ? written.File : null,
-            Changed: answer.Written?.IsChanged ?? false
+            File: written,
+            Changed: isChanged
         );
-    }
 }
 
 /// <summary>A season that was learned from.</summary>

@@ -52,39 +52,13 @@ public sealed record LearnQuestion
         }
 
         var before = inForce.Values.Select(crop => PriorCrop.Of(crop, names)).ToDictionary(crop => crop.Id, StringComparer.Ordinal);
-        ImmutableArray<LearnedSeason> seasons =
-        [
-            .. opened.Zip(names, (each, name) => LearnedSeason.Of(name, each.Underway().Plan, before)),
-        ];
-        var crops = ImmutableArray.CreateBuilder<TaughtCrop>();
-        foreach (var crop in inForce.Values)
-        {
-            cancel.ThrowIfCancellationRequested();
-            var lessons = CropLessons.Of(before[crop.Id], seasons, Deviations);
-            if (lessons.HasAny)
-            {
-                crops.Add(
-                    new TaughtCrop(
-                        lessons,
-                        [
-                            .. lessons.Values.Select(value => new TaughtValue(
-                                value,
-                                PlannedAnew.With(plan, value.Kind.With(crop, value.Value.New))
-                            )),
-                        ]
-                    )
-                );
-            }
-        }
-
-        return new LearnResult
-        {
-            Plan = plan,
-            Seasons = seasons,
-            Crops = crops.ToImmutable(),
-            Work = WorkLessons.Of(plan.Scenario.Rules.Minutes, opened.SelectMany(each => each.Opened.Plan.Scenario.Log), Deviations),
-            Deviations = Deviations,
-        };
+        return LearnRunner.Run(
+            plan,
+            [.. opened.Zip(names, (each, name) => LearnedSeason.Of(name, each.Underway().Plan, before))],
+            inForce.Values.Select(crop => (before[crop.Id], crop)),
+            Deviations,
+            cancel
+        );
     }
 
     private void RefuseTwice()
@@ -132,8 +106,8 @@ public sealed record LearnQuestion
         {
             var where = source.Directory is { } directory ? PlainText.Quote(directory) : "The scenario";
             throw new RefusedException(
-                $"{where} has no row in {FileNames.Log}, so there is nothing to learn from. Write down what was done and seen there, or name "
-                    + "the folder of a season that has a log."
+                $"{where} has no row in {FileNames.Log}, so there is nothing to learn from. Write down what was done and seen there, "
+                    + "or name the folder of a season that has a log."
             );
         }
 
@@ -181,7 +155,10 @@ public sealed record LearnAnswer(LearnResult Result, ImmutableArray<ScenarioSour
     public override FirstScreen? Screen => LearnScreen.Of(this);
 
     /// <inheritdoc />
-    public override byte[] Json() => AnswerContext.Write(LearnDocument.Of(this));
+    public override byte[] Json() =>
+        AnswerContext.Write(
+            LearnDocument.Of(Result, Written is { Crops.IsEmpty: false } ? Written.File : null, Written?.IsChanged ?? false)
+        );
 
     private protected override void Tell(Passages passages) => LearnTelling.Tell(passages, this);
 }

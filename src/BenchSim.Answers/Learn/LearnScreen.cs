@@ -4,7 +4,7 @@ using BenchSim.Study.Learning;
 
 namespace BenchSim.Answers.Learn;
 
-/// <summary>The first screen of what logs teach: how many values, which of them move a date, what is in the way of more, and a table.</summary>
+/// <summary>The first screen of what logs teach: how many values, which move a date, what is in the way of more, and a table.</summary>
 internal static class LearnScreen
 {
     private const int LongestName = 22;

@@ -156,10 +156,10 @@ internal static class LearnTelling
         words.Heading("How much the old values count");
         words.Sentence(
             "A value in force may be off by a standard deviation, of its logarithm or of the log odds of a share, of "
-                + $"{Numbers.Hundredths(deviations.Read)} where it was read in a source, {Numbers.Hundredths(deviations.Remembered)} where it "
-                + $"is from memory, common practice or your own, {Numbers.Hundredths(deviations.Assumed)} where it is an assumption or a "
-                + "relative's. These three are assumptions; --prior sets others. Batches spread about the crop by its own emerge_cv, growth_cv "
-                + "and stand_loss_correlation.",
+                + $"{Numbers.Hundredths(deviations.Read)} where it was read in a source, "
+                + $"{Numbers.Hundredths(deviations.Remembered)} where it is from memory, common practice or your own, "
+                + $"{Numbers.Hundredths(deviations.Assumed)} where it is an assumption or a relative's. These three are assumptions; "
+                + "--prior sets others. Batches spread about the crop by its own emerge_cv, growth_cv and stand_loss_correlation.",
             2
         );
     }

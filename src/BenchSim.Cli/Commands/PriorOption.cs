@@ -37,8 +37,8 @@ internal static class PriorOption
                 }
 
                 result.AddError(
-                    $"{Name} {PlainText.Quote(text)} cannot be used; write three numbers from 0.01 to 2 with commas between them, none below "
-                        + "the one before, such as 0.15,0.3,0.5."
+                    $"{Name} {PlainText.Quote(text)} cannot be used; write three numbers from 0.01 to 2 with commas between them, "
+                        + "none below the one before, such as 0.15,0.3,0.5."
                 );
                 return Deviations.Usual;
             },

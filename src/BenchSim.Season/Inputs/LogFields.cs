@@ -109,7 +109,8 @@ public static class LogFields
             .Means("When it was written down; not before date.", leftOut: "the same day")
             .Key("note", Kinds.Text, entry => entry.Note, (entry, note) => entry with { Note = note })
             .Means(
-                "Anything; for fuel the unit, for mishap what happened; beginning with \"picked\" where the trays counted were picked by lot.",
+                "Anything; for fuel the unit, for mishap what happened; beginning with \"picked\" where the trays counted were picked by "
+                    + "lot.",
                 leftOut: "empty"
             )
             .Table();

@@ -36,7 +36,7 @@ public sealed class EmergenceLesson
     /// <param name="deviation">Standard deviation of its logarithm, above 0.</param>
     /// <param name="cv">Coefficient of variation of batches; taken as 0.02 where it is less.</param>
     /// <param name="germination">Germination of the crop, 0 to 1.</param>
-    /// <param name="germinationDeviation">Standard deviation of its log odds, above 0; null where every packet has a value of its own.</param>
+    /// <param name="germinationDeviation">Standard deviation of its log odds, above 0; null where every packet has its own value.</param>
     /// <param name="sample">Seeds of a test, 1 or more.</param>
     public EmergenceLesson(double heat, double deviation, double cv, double germination, double? germinationDeviation, double sample)
     {

@@ -59,7 +59,7 @@ public sealed class MeanLesson
     }
 
     /// <summary>Takes in a batch whose interval itself is one of several, as where it is not known when its growth began.</summary>
-    /// <param name="batch">The intervals, each with its weight, about 1 in all; one that holds no value above 0 is taken for misjudged.</param>
+    /// <param name="batch">The intervals, each with its weight, about 1 in all; one without a value above 0 is taken for misjudged.</param>
     public void See(IReadOnlyList<(double Weight, BatchValue Value)> batch)
     {
         ArgumentNullException.ThrowIfNull(batch);

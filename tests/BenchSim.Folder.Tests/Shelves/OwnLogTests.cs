@@ -7,7 +7,8 @@ namespace BenchSim.Folder.Tests.Shelves;
 public sealed class OwnLogTests
 {
     private const string Text =
-        "own log, 2026 and 2027, 12 batches; before: emerge_heat 96 (from memory), stand_loss 5 % (assumption); others: my notebook, page 3";
+        "own log, 2026 and 2027, 12 batches; before: emerge_heat 96 (from memory), stand_loss 5 % (assumption); "
+        + "others: my notebook, page 3";
 
     [Fact]
     public void Is_read_and_written_alike()

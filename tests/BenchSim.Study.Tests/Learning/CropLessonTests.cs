@@ -10,9 +10,9 @@ using static Support.SmallSite;
 namespace BenchSim.Study.Tests.Learning;
 
 /// <summary>
-/// From a played season by way of its log to what it teaches of the crop. The values that the crop truly has are drawn from what it may have
-/// before anything is counted; then the share of the law after that lies below the truth is uniform (simulation-based calibration: Talts,
-/// Betancourt, Simpson, Vehtari and Gelman 2018, arXiv 1804.06788).
+/// From a played season by way of its log to what it teaches of the crop. The values that the crop truly has are drawn from what it may
+/// have before anything is counted; then the share of the law after that lies below the truth is uniform (simulation-based calibration:
+/// Talts, Betancourt, Simpson, Vehtari and Gelman 2018, arXiv 1804.06788).
 /// </summary>
 public class CropLessonTests
 {

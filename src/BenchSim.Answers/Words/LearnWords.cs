@@ -2,7 +2,7 @@ using BenchSim.Report.Words;
 using BenchSim.Season.Values;
 using BenchSim.Study.Learning;
 
-namespace BenchSim.Answers.Learn;
+namespace BenchSim.Answers.Words;
 
 /// <summary>What was learned, in words.</summary>
 internal static class LearnWords
@@ -101,16 +101,16 @@ internal static class LearnWords
             null => "by the weather and the places written down it was not up by then",
             { Unwritten: > 0 } house => $"no house temperatures written down in {Numbers.Whole(house.Unwritten)} of its "
                 + $"{Numbers.Count(house.Weeks, "week", "weeks")} in {PlainText.Short(house.House, 30)}",
-            { } house =>
-                $"the nights written down in {PlainText.Short(house.House, 30)} were {UnitWords.Difference(Math.Abs(house.MeanGapK), units)} "
-                    + $"{(house.MeanGapK < 0 ? "colder" : "warmer")} than by its set-point and the weather: mend its night in site.toml first",
+            { } house => $"the nights written down in {PlainText.Short(house.House, 30)} were "
+                + $"{UnitWords.Difference(Math.Abs(house.MeanGapK), units)} {(house.MeanGapK < 0 ? "colder" : "warmer")} "
+                + "than by its set-point and the weather: mend its night in site.toml first",
         };
 
     /// <summary>That chosen counts say nothing of the crop.</summary>
     public static string Volunteered(LearnResult result) =>
         $"{Numbers.Count(result.Volunteered, "count is", "counts are")} of trays that someone chose, and "
-        + $"{(result.Volunteered == 1 ? "says" : "say")} nothing of the crop: pick trays by lot, count them whatever they look like, and begin "
-        + "the note with \"picked\".";
+        + $"{(result.Volunteered == 1 ? "says" : "say")} nothing of the crop: pick trays by lot, count them whatever they look like, "
+        + "and begin the note with \"picked\".";
 
     /// <summary>That some days have normal weather.</summary>
     public static string Lacking(LearnResult result) =>
@@ -121,8 +121,8 @@ internal static class LearnWords
     public static string NotGrown(LearnResult result)
     {
         var all = result.Crops.SelectMany(crop => crop.Lessons.NotGrown).ToList();
-        return $"{Numbers.Count(all.Count, "judged batch teaches", "judged batches teach")} nothing of growth: {PlainText.Short(all[0].Batch, 24)}, "
-            + $"{Why(all[0], result.Plan.Scenario.Units)}{(all.Count > 1 ? "; and so on" : "")}.";
+        return $"{Numbers.Count(all.Count, "judged batch teaches", "judged batches teach")} nothing of growth: "
+            + $"{PlainText.Short(all[0].Batch, 24)}, {Why(all[0], result.Plan.Scenario.Units)}{(all.Count > 1 ? "; and so on" : "")}.";
     }
 
     private static MovedDate Most(PlannedAnew anew) => anew.Moved.MaxBy(date => Math.Abs(date.Days))!;

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using BenchSim.Season.Inputs;
-using BenchSim.Study.Learning;
 
-namespace BenchSim.Answers.Learn;
+namespace BenchSim.Study.Learning;
 
 /// <summary>What the logs of seasons teach.</summary>
 public sealed record LearnResult
@@ -33,8 +32,10 @@ public sealed record LearnResult
     public int LackingDays => Seasons.Sum(LackingIn);
 
     /// <summary>The same of one season.</summary>
-    internal static int LackingIn(LearnedSeason season)
+    /// <param name="season">The season.</param>
+    public static int LackingIn(LearnedSeason season)
     {
+        ArgumentNullException.ThrowIfNull(season);
         var first = season.Plan.Scenario.Log.Min(row => row.Date);
         return season.Plan.Scenario.Known?.Lacking.Count(day => day >= first) ?? 0;
     }
