@@ -27,7 +27,12 @@ public sealed record CropValues(string Id, string Name, ImmutableSortedDictionar
             if (row < 0)
             {
                 row = CsvEdit.Rows(edit.Text);
-                edit = CsvEdit.Insert(FileNames.Crops, edit.Text, row, new Dictionary<string, string> { ["id"] = crop.Id });
+                edit = CsvEdit.Insert(
+                    FileNames.Crops,
+                    edit.Text,
+                    row,
+                    new Dictionary<string, string>(StringComparer.Ordinal) { ["id"] = crop.Id }
+                );
             }
 
             foreach (var (column, value) in crop.InOrder())

@@ -91,8 +91,9 @@ public sealed record OwnLog
         }
 
         var words = text[(bracket + 2)..].TrimEnd(')');
-        var trust = Enum.GetValues<Trust>().FirstOrDefault(each => Words(each, words), (Trust)(-1));
-        return trust < 0 ? null : new ValueBefore(text[..name], text[(name + 1)..bracket], trust);
+        return Enum.GetValues<Trust>().Where(each => Words(each, words)).Cast<Trust?>().FirstOrDefault() is { } trust
+            ? new ValueBefore(text[..name], text[(name + 1)..bracket], trust)
+            : null;
     }
 
     private static bool Words(Trust trust, string words) => string.Equals(new Provenance(trust, "").Words, words, StringComparison.Ordinal);

@@ -54,7 +54,7 @@ internal sealed class BatchReading
 
         double[] germination = [.. Enumerable.Range(0, LuckGrid.Points).Select(point => _packet.Quantile(LuckGrid.Chance(point)))];
         var up = _up.ConvertAll(look => Array.ConvertAll(factors, factor => _paths.LookAt(look, Crop.EmergeHeat * factor)));
-        int[] counts = _up.Count == 0 ? [] : CountLook.Parts(_up);
+        var counts = _up.Count == 0 ? [] : CountLook.Parts(_up);
         var cells = _good is { } good ? Cells(good, germination, factors) : null;
         var logs = germination
             .Select(

@@ -85,7 +85,7 @@ public sealed class EmergenceLesson
         _batches += counts.Count;
         _untested += tested is null ? counts.Sum(count => count.Among) : 0;
         var packet = Together(counts);
-        double[][] cells = tested is { } value ? [Cells(value, _sample)] : _germinationCells;
+        var cells = tested is { } value ? new[] { Cells(value, _sample) } : _germinationCells;
         for (var point = 0; point < Heats; point++)
         {
             for (var share = 0; share < _germinations.Length; share++)
