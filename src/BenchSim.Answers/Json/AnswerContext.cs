@@ -26,6 +26,7 @@ namespace BenchSim.Answers.Json;
 [JsonSerializable(typeof(SuccessionDocument))]
 [JsonSerializable(typeof(TodayDocument))]
 [JsonSerializable(typeof(TodayPaperDocument))]
+[JsonSerializable(typeof(TrustDocument))]
 [JsonSerializable(typeof(UnderwayDocument))]
 [JsonSerializable(typeof(WeatherDocument))]
 internal sealed partial class AnswerContext : JsonSerializerContext

@@ -21,6 +21,7 @@ namespace BenchSim.Answers.Json;
 /// <param name="Report">Report folder; null where none was written.</param>
 /// <param name="Case">Case report; null where none was written.</param>
 /// <param name="Since">What has changed since an earlier report; null where none was named.</param>
+/// <param name="Trust">How far the values behind it may move the share; null where that was not asked.</param>
 internal sealed record RunDocument(
     int Version,
     string Name,
@@ -36,8 +37,16 @@ internal sealed record RunDocument(
     ImmutableArray<JsonFault> Warnings,
     string? Report,
     string? Case,
-    JsonSince? Since
+    JsonSince? Since,
+    JsonKnownRange? Trust
 );
+
+/// <summary>How far the values behind it may move the share of seasons that fit.</summary>
+/// <param name="Values">Values that may be wrong.</param>
+/// <param name="Low">5 % of the sets of values bring a share below it.</param>
+/// <param name="Middle">Half of them do.</param>
+/// <param name="High">5 % of them bring a share above it.</param>
+internal sealed record JsonKnownRange(int Values, double Low, double Middle, double High);
 
 /// <summary>A share of seasons that had to fit.</summary>
 /// <param name="Share">The share, 0 to 1.</param>

@@ -3,6 +3,7 @@ using System.Globalization;
 using BenchSim.Answers.Asking;
 using BenchSim.Answers.Json;
 using BenchSim.Answers.Opening;
+using BenchSim.Answers.Trust;
 using BenchSim.Answers.Words;
 using BenchSim.Folder;
 using BenchSim.Folder.Files;
@@ -23,6 +24,9 @@ public sealed record RunAnswer(StudyResult Result, ImmutableArray<InputFile> Inp
 {
     /// <summary>What has changed since an earlier report; null where none was named.</summary>
     internal SinceReport? Since { get; init; }
+
+    /// <summary>How far the values behind it may move the share; null where that was not asked.</summary>
+    internal KnownRange? Known { get; init; }
 
     /// <summary>Share of seasons that had to fit, 0 to 1; null for no gate.</summary>
     public double? Required { get; init; }
@@ -57,12 +61,13 @@ public sealed record RunAnswer(StudyResult Result, ImmutableArray<InputFile> Inp
     private IEnumerable<ReportInput> ReportInputs => Inputs.Select(file => new ReportInput(file.Name, file.Bytes.AsMemory()));
 
     private string? Note =>
-        From is null && Precision is null
+        From is null && Precision is null && Known is null
             ? null
             : string.Join(
                 ' ',
                 [
                     .. From is { } from ? UnderwayWords.Of(from) : [],
+                    .. Known is { } known ? [known.Sentence] : Array.Empty<string>(),
                     .. Precision is { } precision ? [PrecisionWords.WhyItStopped(precision)] : Array.Empty<string>(),
                 ]
             );
@@ -95,7 +100,8 @@ public sealed record RunAnswer(StudyResult Result, ImmutableArray<InputFile> Inp
                 Warnings: JsonFault.Of(Result.Plan.Warnings),
                 Report: Report,
                 Case: CaseFile,
-                Since: Since?.Document
+                Since: Since?.Document,
+                Trust: Known is { } known ? new JsonKnownRange(known.Values, known.Low, known.Middle, known.High) : null
             )
         );
 

@@ -1,6 +1,7 @@
 using BenchSim.Answers.Asking;
 using BenchSim.Answers.Case;
 using BenchSim.Answers.Opening;
+using BenchSim.Answers.Trust;
 using BenchSim.Answers.Words;
 using BenchSim.Report;
 using BenchSim.Report.Case;
@@ -35,6 +36,9 @@ public sealed record RunQuestion
     /// <summary>Folder of an earlier report, to say what has changed since; null for none.</summary>
     public string? Since { get; init; }
 
+    /// <summary>An answer of <c>trust</c> on the same files, to say how far their values may move the share; null for none.</summary>
+    public string? Trust { get; init; }
+
     /// <summary>
     /// Report folder; null for the scenario folder's name with "-report", "-VARIANT-report" or "-DATE-report", beside it.
     /// </summary>
@@ -52,7 +56,7 @@ public sealed record RunQuestion
     /// <summary>Plays the seasons. The report is written by the answer.</summary>
     /// <param name="watch">Watches the plays.</param>
     /// <exception cref="FaultsFoundException">The scenario or the variant has faults.</exception>
-    /// <exception cref="RefusedException">No report can stand where it should, or there is no earlier one.</exception>
+    /// <exception cref="RefusedException">No report can stand where it should, or there is no earlier one, or the study of the values is of other files.</exception>
     public RunAnswer Ask(PlayWatch watch)
     {
         ArgumentNullException.ThrowIfNull(watch);
@@ -60,6 +64,7 @@ public sealed record RunQuestion
         var earlier = Since is { } folder ? EarlierReport.Read(folder) : null;
         var opened = Scenario.OpenWith(Variant);
         var plan = opened.Plan;
+        var known = Trust is { } trust ? KnownRange.Read(trust, opened.Inputs) : null;
         var options = Play.Of(plan);
         BesideScenario.RefuseAround(Out, Scenario.Directory);
         var place = ReportPlace(Scenario.Directory, Out, NoReport, Variant, plan.Today);
@@ -86,6 +91,7 @@ public sealed record RunQuestion
             ScenarioFolder = Scenario.Directory,
             From = opened.From,
             Since = earlier is null ? null : new SinceReport(earlier, result, opened.Inputs),
+            Known = known,
             Required = Require,
             Precision = precision,
             Case = Case ? CaseStudy.OfRun(result, Paper, note) : null,

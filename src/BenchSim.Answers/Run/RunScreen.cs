@@ -27,7 +27,7 @@ internal static class RunScreen
                 : answer.From is { } from
                     ? NextStep.Of("See what stands where, and what is due", "check", directory, "--today", Dates.Iso(from.Today))
                 : Next(result, directory),
-            Footnote = answer.Verdict.Spread,
+            Footnote = answer.Known is { } known ? $"{answer.Verdict.Spread} {known.Sentence}".TrimStart() : answer.Verdict.Spread,
         };
     }
 

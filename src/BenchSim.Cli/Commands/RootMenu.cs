@@ -31,6 +31,7 @@ internal static class RootMenu
         Add(CompareCommand.Make(desk), CompareCommand.Examples);
         Add(MendCommand.Make(desk), MendCommand.Examples);
         Add(BottlenecksCommand.Make(desk), BottlenecksCommand.Examples);
+        Add(TrustCommand.Make(desk), TrustCommand.Examples);
         Add(MergeCommand.Make(desk), MergeCommand.Examples);
         Add(InvestCommand.Make(desk), InvestCommand.Examples);
         Add(PrintCommand.Make(desk), PrintCommand.Examples);

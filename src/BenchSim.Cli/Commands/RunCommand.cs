@@ -36,6 +36,11 @@ internal static class RunCommand
         var today = DayOptions.Underway();
         var with = CommonOptions.Text("--with", "VARIANT", "The variant to play, variants/VARIANT.toml, in place of the plan as it is.");
         var since = CommonOptions.Text("--since", "REPORT", "The folder of an earlier report: also say what has changed since.");
+        var trust = CommonOptions.Text(
+            "--trust",
+            "FILE",
+            "An answer of \"trust\" on the same files, trust.json: also say how far their values may move the share of seasons."
+        );
         var require = CommonOptions.Share("--require", "P", "Share of seasons that must fit, such as 0.9; exit code 1 when fewer do.");
         var season = CommonOptions.Whole(
             "--season",
@@ -61,6 +66,7 @@ internal static class RunCommand
             with,
             today,
             since,
+            trust,
             place,
             play.Seasons,
             play.Seed,
@@ -76,7 +82,7 @@ internal static class RunCommand
         precision.AddTo(command);
         cases.AddTo(command);
         command.Validators.Add(result =>
-            RefuseContradictions(result, season, batch, noReport, [place, since, play.Threads, require, bottlenecks, .. cases.All])
+            RefuseContradictions(result, season, batch, noReport, [place, since, trust, play.Threads, require, bottlenecks, .. cases.All])
         );
         command.Validators.Add(result => DayOptions.RefuseBeside(result, today, [season, batch, shard, .. cases.All]));
         command.Validators.Add(result => cases.RefuseWithout(result));
@@ -85,7 +91,7 @@ internal static class RunCommand
             PartOptions.RefuseContradictions(
                 result,
                 shard,
-                [season, batch, since, require, noReport, bottlenecks, .. precision.All, .. cases.All]
+                [season, batch, since, trust, require, noReport, bottlenecks, .. precision.All, .. cases.All]
             )
         );
         command.Validators.Add(result => precision.RefuseContradictions(result, [play.Seasons, season, batch]));
@@ -125,6 +131,7 @@ internal static class RunCommand
                 Play = play.Of(parsed),
                 Precision = precision.GoalOf(parsed),
                 Since = parsed.GetValue(since),
+                Trust = parsed.GetValue(trust),
                 Require = parsed.GetValue(require),
                 Bottlenecks = parsed.GetValue(bottlenecks),
                 Out = parsed.GetValue(place),

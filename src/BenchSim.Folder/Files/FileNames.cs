@@ -21,11 +21,14 @@ public static class FileNames
     /// <summary>The file of how things are bought.</summary>
     public const string Supplies = Season.Inputs.SupplyFields.File;
 
+    /// <summary>The file of what values may truly be.</summary>
+    public const string Ranges = Season.Inputs.RangeFields.File;
+
     /// <summary>The file of what was done and seen.</summary>
     public const string Log = Season.Inputs.LogFields.File;
 
     /// <summary>The tables of a folder, as CSV; a workbook may stand in the place of each.</summary>
-    public static ImmutableArray<string> Tables { get; } = [Plan, Crops, Trays, Supplies, Log];
+    public static ImmutableArray<string> Tables { get; } = [Plan, Crops, Trays, Supplies, Ranges, Log];
 
     /// <summary>The name of the workbook that may stand in the place of a CSV file; a workbook's name stays.</summary>
     public static string WorkbookOf(string table) =>

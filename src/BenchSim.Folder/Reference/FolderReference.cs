@@ -32,9 +32,9 @@ public static class FolderReference
         ScenarioFields.Play,
     ];
 
-    /// <summary>The columns of plan.csv, crops.csv, trays.csv, supplies.csv, log.csv and a weather record.</summary>
+    /// <summary>The columns of plan.csv, crops.csv, trays.csv, supplies.csv, ranges.csv, log.csv and a weather record.</summary>
     public static ImmutableArray<FieldTable> Columns { get; } =
-    [PlanFields.Table, CropFields.Table, TrayFields.Table, SupplyFields.Table, LogFields.Table, RecordFields.Table];
+    [PlanFields.Table, CropFields.Table, TrayFields.Table, SupplyFields.Table, RangeFields.Table, LogFields.Table, RecordFields.Table];
 
     /// <summary>What only a variant has.</summary>
     public static ImmutableArray<FieldTable> Variant { get; } =

@@ -266,8 +266,10 @@ internal sealed record JsonWork(
 /// <param name="Name">Name.</param>
 /// <param name="Bytes">Size.</param>
 /// <param name="Sha256">SHA-256 of the bytes, hexadecimal.</param>
-internal sealed record JsonInput(string Name, int Bytes, string Sha256)
+public sealed record JsonInput(string Name, int Bytes, string Sha256)
 {
+    /// <summary>That of a file.</summary>
+    /// <param name="input">The file.</param>
     public static JsonInput Of(ReportInput input) =>
         new(input.Name, input.Bytes.Length, Convert.ToHexStringLower(BenchSim.Study.Marks.Sha256.HashData(input.Bytes.Span)));
 }

@@ -1,3 +1,4 @@
+using BenchSim.Season.Inputs;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Report.Words;
@@ -31,7 +32,16 @@ internal static class VerdictChance
         result.Seasons < Numbers.EnoughSeasons || result.Fits.Hits == 0 || result.Fits.Hits == result.Seasons
             ? null
             : $"With {Numbers.Whole(result.Seasons)} seasons played, {ChanceWords.Fine(result.Fits.Share)} may be anything from "
-                + $"{ChanceWords.FineInterval(result.Fits)}.";
+                + $"{ChanceWords.FineInterval(result.Fits)} by luck alone.{Weak(result)}";
+
+    private static string Weak(StudyResult result)
+    {
+        var values = SourcedValue.Of(result.Plan.Scenario);
+        return values.Count(value => value.IsWeak) is > 0 and var weak
+            ? $" {Numbers.Whole(weak)} of {Numbers.Count(values.Length, "value", "values")} behind it {(weak == 1 ? "is" : "are")} from memory or "
+                + "assumption."
+            : "";
+    }
 
     private static string Rest(Chance room, (int Seasons, string What)[] failed)
     {

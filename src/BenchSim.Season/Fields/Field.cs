@@ -88,6 +88,12 @@ public abstract class Field<TRecord> : Field
 
     /// <summary>Whether two records have the same value.</summary>
     public abstract bool IsSame(TRecord one, TRecord other);
+
+    /// <summary>The value as a number, in the units used inside; null where it is none, or there is none.</summary>
+    public abstract double? Number(TRecord record);
+
+    /// <summary>The record with another number; as it was where the value is none.</summary>
+    public abstract TRecord WithNumber(TRecord record, double number);
 }
 
 /// <summary>A key or column with the type of its value.</summary>
@@ -113,4 +119,20 @@ internal sealed class Field<TRecord, T>(
     public override bool IsSame(TRecord one, TRecord other) => get is null || kind.IsSame(get(one), get(other));
 
     public override string Write(TRecord record, UnitSystem units) => get is null ? "" : kind.Write(get(record), units);
+
+    public override double? Number(TRecord record) =>
+        get switch
+        {
+            Func<TRecord, double> number => number(record),
+            Func<TRecord, double?> number => number(record),
+            _ => null,
+        };
+
+    public override TRecord WithNumber(TRecord record, double number) =>
+        set switch
+        {
+            Func<TRecord, double, TRecord> with => with(record, number),
+            Func<TRecord, double?, TRecord> with => with(record, number),
+            _ => record,
+        };
 }

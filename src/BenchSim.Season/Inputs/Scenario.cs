@@ -56,6 +56,9 @@ public sealed record Scenario
     /// <summary>What was done and seen so far, in the order of the file; empty where no log is kept. No season is played by it.</summary>
     public ImmutableArray<LogEntry> Log { get; init; } = [];
 
+    /// <summary>What the user says that values may truly be, in the order of the file; it changes no season that is played.</summary>
+    public ImmutableArray<RangeRow> Ranges { get; init; } = [];
+
     /// <summary>Where the weather comes from.</summary>
     public required WeatherInput Weather { get; init; }
 

@@ -44,6 +44,7 @@ public static class PlanWithoutPlaces
             Crops = [],
             Batches = [],
             Supplies = [],
+            Ranges = [],
             Log = same.Of(scenario.Log),
             Seen = new SeenWeather(same.Of(scenario.Seen.Observed), same.Of(scenario.Seen.Forecast)),
             Mishaps = same.Of([.. scenario.Mishaps.Select(mishap => mishap with { Name = "" })]),

@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using BenchSim.Answers.Asking;
+using BenchSim.Folder.Files;
+using BenchSim.Report;
+using BenchSim.Report.Json;
+using BenchSim.Report.Words;
+using BenchSim.Study.Marks;
+
+namespace BenchSim.Answers.Trust;
+
+/// <summary>What an earlier study of the values says of the seasons that fit, to stand beside a run of the same files.</summary>
+/// <param name="Values">Values that may be wrong.</param>
+/// <param name="Low">5 % of the sets of values bring a share below it.</param>
+/// <param name="Middle">Half of them do.</param>
+/// <param name="High">5 % of them bring a share above it.</param>
+internal sealed record KnownRange(int Values, double Low, double Middle, double High)
+{
+    /// <summary>The range in a sentence.</summary>
+    public string Sentence =>
+        Values == 0
+            ? "None of the values behind it is in doubt."
+            : $"Over all that {Numbers.Count(Values, "value", "values")} behind it may truly be, it is {ChanceWords.FineNumber(Low)} to "
+                + $"{ChanceWords.Fine(High)}, {ChanceWords.Fine(Middle)} in the middle.";
+
+    /// <summary>Reads the study.</summary>
+    /// <param name="file">trust.json, or the folder that holds it.</param>
+    /// <param name="inputs">The files of the run: the study must be of the same.</param>
+    /// <exception cref="RefusedException">There is no such study, or it is of other files.</exception>
+    public static KnownRange Read(string file, ImmutableArray<InputFile> inputs)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        var path = Directory.Exists(file) ? Path.Combine(file, TrustFolder.Answer) : file;
+        try
+        {
+            using var document = JsonDocument.Parse(File.ReadAllBytes(path));
+            var root = document.RootElement;
+            if (root.GetProperty("version").GetInt32() != JsonDialect.Version)
+            {
+                throw new FormatException();
+            }
+
+            var fits = root.GetProperty("figures").EnumerateArray().First();
+            RefuseOthers(file, root.GetProperty("inputs"), inputs);
+            return new KnownRange(
+                root.GetProperty("values").GetArrayLength(),
+                Share(fits.GetProperty("low")),
+                Share(fits.GetProperty("middle")),
+                Share(fits.GetProperty("high"))
+            );
+        }
+        catch (Exception failure)
+            when (failure
+                    is IOException
+                        or UnauthorizedAccessException
+                        or JsonException
+                        or InvalidOperationException
+                        or KeyNotFoundException
+                        or FormatException
+            )
+        {
+            throw new RefusedException(
+                $"{PlainText.Quote(file)} holds no answer of \"trust\" that this version can read; "
+                    + "name the folder that \"trust --out\" wrote, or its trust.json."
+            );
+        }
+    }
+
+    private static void RefuseOthers(string file, JsonElement known, ImmutableArray<InputFile> inputs)
+    {
+        var before = known
+            .EnumerateArray()
+            .ToDictionary(
+                input => input.GetProperty("name").GetString() ?? "",
+                input => input.GetProperty("sha256").GetString(),
+                StringComparer.Ordinal
+            );
+        var now = inputs.ToDictionary(
+            input => input.Name,
+            input => Convert.ToHexStringLower(Sha256.HashData(input.Bytes.AsSpan())),
+            StringComparer.Ordinal
+        );
+        string[] other =
+        [
+            .. before
+                .Keys.Union(now.Keys, StringComparer.Ordinal)
+                .Where(name => !string.Equals(before.GetValueOrDefault(name), now.GetValueOrDefault(name), StringComparison.Ordinal))
+                .Order(StringComparer.Ordinal),
+        ];
+        if (other.Length > 0)
+        {
+            throw new RefusedException(
+                $"{PlainText.Quote(file)} is of other files: {string.Join(", ", other.Select(PlainText.Quote))} "
+                    + $"{(other.Length == 1 ? "is" : "are")} not as then. Ask \"trust\" again."
+            );
+        }
+    }
+
+    private static double Share(JsonElement number) =>
+        number.GetDouble() is >= 0 and <= 1 and var share ? share : throw new FormatException();
+}

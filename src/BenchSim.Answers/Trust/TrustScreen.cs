@@ -1,0 +1,50 @@
+using BenchSim.Answers.Words;
+using BenchSim.Report.Words;
+using BenchSim.Study.Trust;
+
+namespace BenchSim.Answers.Trust;
+
+/// <summary>The first screen of what hangs on values: how sure the answer is, and what to measure first.</summary>
+internal static class TrustScreen
+{
+    private const int MostRows = 6;
+    private const int LongestName = 30;
+
+    public static FirstScreen Of(TrustAnswer answer)
+    {
+        var result = answer.Result;
+        return new FirstScreen(
+            $"{FirstScreen.Subject(result.Plan.Scenario.Name, null, answer.From?.Today)}: {TrustSentences.Headline(result)}"
+        )
+        {
+            Facts = result.Values.IsEmpty ? [] : [.. Facts(result).OfType<string>()],
+            Next = answer.ScenarioFolder is { } folder && !result.Values.IsEmpty ? Next(answer, folder) : null,
+            Table = result.Values.IsEmpty ? null : Table(result),
+            Footnote = result.Values.IsEmpty ? null : TrustSentences.Played(result),
+            Written = answer.Folder is { } written ? $"Picture and tables: {written}" : null,
+        };
+    }
+
+    private static IEnumerable<string?> Facts(TrustResult result)
+    {
+        yield return TrustSentences.First(result) ?? "No value moves the answer by 2 points or more when it alone is wrong.";
+        yield return result.Choice is { } choice ? TrustSentences.Choice(choice) : null;
+        yield return TrustSentences.Widths(result);
+    }
+
+    private static NextStep Next(TrustAnswer answer, string folder) =>
+        answer.Result.Choice is null
+            ? NextStep.Of("See every value", "trust", folder, "--all")
+            : NextStep.Of("See every value", "trust", folder, "--with", answer.Result.Choice.Variant, "--all");
+
+    private static Table Table(TrustResult result)
+    {
+        var table = new Table(["wrong alone", "given", "from", "to", ">fits at from", ">fits at to"], LongestName);
+        foreach (var value in result.InOrder.Take(MostRows))
+        {
+            table.Add(TrustTelling.Row(value, 0));
+        }
+
+        return table;
+    }
+}

@@ -1,0 +1,77 @@
+using BenchSim.Answers.Words;
+using BenchSim.Report.Words;
+using BenchSim.Study.Trust;
+
+namespace BenchSim.Answers.Trust;
+
+/// <summary>The sentences of what hangs on values, each once.</summary>
+internal static class TrustSentences
+{
+    /// <summary>The share of seasons that fit, at the values given and over their ranges.</summary>
+    public static string Headline(TrustResult result)
+    {
+        var fits = result.Fits;
+        var given = $"At the values given the plan fits in {ChanceWords.Fine(result.GivenFits.Share)} of seasons.";
+        return result.Values.IsEmpty
+            ? $"{given} None of its values is in doubt: all of them are yours."
+            : $"{given} {Numbers.Count(result.Values.Length, "value", "values")} behind that may be wrong. Over all they may truly be, "
+                + $"it fits in {ChanceWords.FineNumber(fits.Low)} to {ChanceWords.Fine(fits.High)} "
+                + $"({ChanceWords.Fine(fits.Middle)} in the middle).";
+    }
+
+    /// <summary>How much of the difference between seasons is luck.</summary>
+    public static string Widths(TrustResult result)
+    {
+        var values = result.LatePlantDays.Widths.ShareOfValues;
+        return $"Of how late plants are from season to season, luck makes {ChanceWords.Percent(1 - values)} and the values "
+            + $"{ChanceWords.Percent(values)}.";
+    }
+
+    /// <summary>What to measure first; null where no value moves the answer much.</summary>
+    public static string? First(TrustResult result) =>
+        result.First.FirstOrDefault() is { } first ? $"Measure first: {Moves(first)} To know: {first.Value.Column.Measure}." : null;
+
+    /// <summary>What comes after it.</summary>
+    public static string? Next(TrustResult result)
+    {
+        TrustValue[] next = [.. result.First.Skip(1).Take(2)];
+        return next.Length == 0 ? null : $"Then: {string.Join(' ', next.Select(Moves))}";
+    }
+
+    /// <summary>What one value does when it alone is wrong.</summary>
+    public static string Moves(TrustValue value) =>
+        $"{DoubtWords.Name(value.Value)}, {value.Value.Now}. At {value.Value.At(0.05)} the plan fits in "
+        + $"{ChanceWords.Fine(value.AtLow[0])}, at {value.Value.At(0.95)} in {ChanceWords.Fine(value.AtHigh[0])}.";
+
+    /// <summary>What values do to the choice of a variant.</summary>
+    public static string Choice(TrustChoice choice)
+    {
+        var name = PlainText.Quote(PlainText.Short(choice.Variant, 24));
+        var gain = $"With {name} {Plants(choice.GainAsGiven)} in time at the values given, {Plants(choice.Gain)} over their ranges.";
+        if (choice.Changes == 0)
+        {
+            return $"{gain} No set of values turns the choice: nothing need be measured for it.";
+        }
+
+        var turned = $"In {ChanceWords.Percent(choice.Changes)} of the sets of values the other choice is the better one.";
+        var worth = $"Knowing all values before choosing would bring {Numbers.Short(choice.WorthOfAll)} plants more";
+        return choice.Worth.IsEmpty
+            ? $"{gain} {turned} {worth}; no single value clearly brings any of it."
+            : $"{gain} {turned} {worth}; {DoubtWords.Name(choice.Worth[0].Value)} alone "
+                + $"{Numbers.Short(choice.Worth[0].Plants.Share)}.";
+    }
+
+    /// <summary>What was played, and what the ranges are.</summary>
+    public static string Played(TrustResult result)
+    {
+        var options = result.Options;
+        return $"{Numbers.Count(options.Sets, "set", "sets")} of values, {Numbers.Count(options.Seasons, "season", "seasons")} of each, the "
+            + $"same ones, of which {ChanceWords.Fine(result.Fits.AsGiven)} fit as given; each value alone in {options.FewerSeasons}. Sow dates, trays and seeds stay. "
+            + "Ranges you do not give are a judgement by where a value comes from.";
+    }
+
+    private static string Plants(double plants) =>
+        Math.Abs(plants) < 0.5
+            ? "no plant more or less is"
+            : $"{Numbers.Short(Math.Abs(plants))} plants {(plants > 0 ? "more" : "fewer")} are";
+}

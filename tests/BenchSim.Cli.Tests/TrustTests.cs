@@ -1,0 +1,93 @@
+using System.Text.Json;
+
+namespace BenchSim.Cli.Tests;
+
+/// <summary>"trust" says how sure the answer is when the values under it may be wrong.</summary>
+public sealed class TrustTests
+{
+    // scenarios/by-hand writes every value of its own, and every one of its weather: nothing is in doubt, and the answer is that of a run.
+    [Fact]
+    public void Where_every_value_is_the_users_own_nothing_is_in_doubt()
+    {
+        using var folder = new TemporaryFolder();
+        var trust = Call.Run("trust", PaperFarm.In(folder), "--seasons", "10", "--json");
+        Assert.Equal((0, ""), (trust.Code, trust.Error));
+        using var answer = JsonDocument.Parse(trust.Output);
+        Assert.Equal(0, answer.RootElement.GetProperty("values").GetArrayLength());
+
+        using var run = JsonDocument.Parse(Call.Run("run", folder.In("paper"), "--no-report", "--json").Output);
+        Assert.Equal(run.RootElement.GetProperty("fits").GetRawText(), answer.RootElement.GetProperty("fits").GetRawText());
+        Call.Run("trust", folder.In("paper"), "--seasons", "10").Says("None of its values is in doubt: all of them are yours.");
+    }
+
+    // The paper farm's lettuce grows by days alone. Where its growing days may be a quarter more or less, the range has an end, and the value is
+    // named with its own row.
+    [Fact]
+    public void A_row_of_ranges_puts_a_value_in_doubt()
+    {
+        using var folder = new TemporaryFolder();
+        var scenario = PaperFarm.In(folder);
+        folder.Write("paper/ranges.csv", "what,of,low,high,shape\ndays_to_ready,,-25 %,+25 %,uniform\n");
+        var call = Call.Run("trust", scenario, "--seasons", "10", "--sets", "32", "--json", "--out", folder.In("out"));
+        Assert.Equal((0, ""), (call.Code, call.Error));
+        using var answer = JsonDocument.Parse(call.Output);
+        var value = Assert.Single(answer.RootElement.GetProperty("values").EnumerateArray());
+        Assert.Equal("days_to_ready", value.GetProperty("what").GetString());
+        Assert.Equal(call.Output, File.ReadAllText(folder.In("out/trust.json")));
+        Assert.True(File.Exists(folder.In("out/charts/values.png")));
+        Assert.True(File.Exists(folder.In("out/tables/values.csv")));
+    }
+
+    [Fact]
+    public void The_answer_does_not_depend_on_threads()
+    {
+        using var folder = new TemporaryFolder();
+        var scenario = PaperFarm.In(folder);
+        folder.Write("paper/ranges.csv", "what,of,low,high,shape\ndays_to_ready,,-25 %,+25 %,uniform\ngrowth_cv,,0.01,0.2,\n");
+        string[] words = ["trust", scenario, "--seasons", "10", "--sets", "32", "--json", "--threads"];
+        Assert.Equal(Call.Run([.. words, "1"]).Output, Call.Run([.. words, "3"]).Output);
+    }
+
+    [Fact]
+    public void A_run_says_how_far_the_values_may_move_it_only_for_the_same_files()
+    {
+        using var folder = new TemporaryFolder();
+        var scenario = PaperFarm.In(folder);
+        folder.Write("paper/ranges.csv", "what,of,low,high,shape\ndays_to_ready,,-25 %,+25 %,uniform\n");
+        Assert.Equal(0, Call.Run("trust", scenario, "--seasons", "10", "--sets", "32", "--out", folder.In("out")).Code);
+        using var trust = JsonDocument.Parse(File.ReadAllText(folder.In("out/trust.json")));
+        var fits = trust.RootElement.GetProperty("figures")[0];
+
+        var run = Call.Run("run", scenario, "--no-report", "--json", "--trust", folder.In("out"));
+        Assert.Equal((0, ""), (run.Code, run.Error));
+        using var answer = JsonDocument.Parse(run.Output);
+        var known = answer.RootElement.GetProperty("trust");
+        Assert.Equal(1, known.GetProperty("values").GetInt32());
+        Assert.Equal(fits.GetProperty("low").GetRawText(), known.GetProperty("low").GetRawText());
+        Call.Run("run", scenario, "--no-report", "--trust", folder.In("out")).Says("Over all that 1 value behind it may truly be, it is ");
+
+        folder.Write("paper/ranges.csv", "what,of,low,high,shape\ndays_to_ready,,-20 %,+25 %,uniform\n");
+        var other = Call.Run("run", scenario, "--no-report", "--trust", folder.In("out"));
+        Assert.Equal(2, other.Code);
+        Assert.Contains("is of other files: \"ranges.csv\" is not as then. Ask \"trust\" again.", other.Error, StringComparison.Ordinal);
+        Assert.Contains(
+            "holds no answer of \"trust\" that this version can read",
+            Call.Run("run", scenario, "--no-report", "--trust", folder.In("paper/plan.csv")).Error,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Theory]
+    [InlineData("--sets \"31\" cannot be used; write a whole number from 32 to 65,536", "--sets", "31")]
+    [InlineData("--seasons \"9\" cannot be used; write a whole number from 10 to 10,000", "--seasons", "9")]
+    [InlineData("--with is empty; write a name.", "--with", "")]
+    [InlineData("variants:0:0: there is no variant \"none\"", "--with", "none")]
+    public void What_cannot_be_asked_is_one_sentence(string why, params string[] words)
+    {
+        using var folder = new TemporaryFolder();
+        var call = Call.Run(["trust", PaperFarm.In(folder), .. words]);
+        Assert.Equal(2, call.Code);
+        Assert.StartsWith(why, call.Error, StringComparison.Ordinal);
+        Assert.Equal("", call.Output);
+    }
+}
