@@ -130,7 +130,7 @@ public sealed record CropLessons
         }
 
         private static Provenance Source(Crop crop, LearnedKind kind) =>
-            crop.Sources.GetValueOrDefault(kind.Column()) ?? new Provenance(Trust.Assumption, "");
+            crop.Sources.GetValueOrDefault(kind.Column()) ?? new Provenance(Season.Values.Trust.Assumption, "");
 
         private static SeedCount[] Picked((LearnedSeason Season, BatchEvidence Batch)[] packet) =>
             [.. packet.Select(each => each.Batch.Picked).OfType<SeedCount>()];

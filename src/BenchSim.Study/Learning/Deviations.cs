@@ -21,9 +21,9 @@ public sealed record Deviations(double Read, double Remembered, double Assumed)
         ArgumentNullException.ThrowIfNull(from);
         return from.Trust switch
         {
-            Trust.Seen or Trust.Derived => Read,
-            Trust.User when from.Source.Length > 0 => Read,
-            Trust.User or Trust.CommonPractice or Trust.Memory => Remembered,
+            Season.Values.Trust.Seen or Season.Values.Trust.Derived => Read,
+            Season.Values.Trust.User when from.Source.Length > 0 => Read,
+            Season.Values.Trust.User or Season.Values.Trust.CommonPractice or Season.Values.Trust.Memory => Remembered,
             _ => Assumed,
         };
     }

@@ -40,10 +40,10 @@ public class CropLessonTests
         HoldDays = 30,
         DiscardAfterDays = 60,
         Sources = Crop()
-            .Sources.Add("emerge_heat", new Provenance(Trust.Memory, ""))
-            .Add("germination", new Provenance(Trust.Assumption, ""))
-            .Add("stand_loss", new Provenance(Trust.Assumption, ""))
-            .Add("days_to_ready", new Provenance(Trust.Seen, "")),
+            .Sources.Add("emerge_heat", new Provenance(Season.Values.Trust.Memory, ""))
+            .Add("germination", new Provenance(Season.Values.Trust.Assumption, ""))
+            .Add("stand_loss", new Provenance(Season.Values.Trust.Assumption, ""))
+            .Add("days_to_ready", new Provenance(Season.Values.Trust.Seen, "")),
     };
 
     private static readonly MonthWeather s_month = new()
@@ -105,7 +105,7 @@ public class CropLessonTests
             s_crop with
             {
                 EmergeCv = 0.3,
-                Sources = Crop().Sources.Add("emerge_heat", new(Trust.Seen, "")),
+                Sources = Crop().Sources.Add("emerge_heat", new(Season.Values.Trust.Seen, "")),
             },
             Math.Log(1.09)
         );
