@@ -139,11 +139,12 @@ internal sealed class CropsFile(string? directory, ImmutableArray<InputFile> inp
     private static string Written(Crop crop, LearnedKind kind, UnitSystem units) =>
         CropFields.Table.Find(kind.Column())!.Write(crop, units);
 
-    private static Trust TrustOf(Crop crop, LearnedKind kind) => crop.Sources.GetValueOrDefault(kind.Column())?.Trust ?? Trust.Assumption;
+    private static Season.Values.Trust TrustOf(Crop crop, LearnedKind kind) =>
+        crop.Sources.GetValueOrDefault(kind.Column())?.Trust ?? Season.Values.Trust.Assumption;
 
     // What the row said of its values before any were learned.
     private static string OthersOf(Crop crop) =>
-        crop.Sources.Values.FirstOrDefault(source => source is { Trust: Trust.User, Source.Length: > 0 })?.Source ?? "";
+        crop.Sources.Values.FirstOrDefault(source => source is { Trust: Season.Values.Trust.User, Source.Length: > 0 })?.Source ?? "";
 
     // What is written must be read again: a row that another program left half open would take it in.
     private void RefuseBroken(string text)

@@ -44,7 +44,7 @@ internal static class PriorCrop
     /// <param name="crop">The crop.</param>
     /// <param name="column">The column.</param>
     public static OwnLog? LogOf(Crop crop, string column) =>
-        crop.Sources.GetValueOrDefault(column) is { Trust: Trust.User } source ? OwnLog.Read(source.Source) : null;
+        crop.Sources.GetValueOrDefault(column) is { Trust: Season.Values.Trust.User } source ? OwnLog.Read(source.Source) : null;
 
     // Days of growth are what is left of those to be ready; they change with the emergence that is taken off them.
     private static Crop Set(Crop crop, LearnedKind kind, double value)
