@@ -22,6 +22,7 @@ public partial class ReferenceTests
         "supplier",
         "packet",
         "note",
+        "source",
         "currency",
         "by",
     ];

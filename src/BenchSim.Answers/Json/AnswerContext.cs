@@ -14,6 +14,7 @@ namespace BenchSim.Answers.Json;
 [JsonSerializable(typeof(DenseDocument))]
 [JsonSerializable(typeof(FaultsDocument))]
 [JsonSerializable(typeof(InvestDocument))]
+[JsonSerializable(typeof(LearnDocument))]
 [JsonSerializable(typeof(LevelDocument))]
 [JsonSerializable(typeof(MendDocument))]
 [JsonSerializable(typeof(NewDocument))]

@@ -20,6 +20,13 @@ internal static class CommonOptions
         return folder;
     }
 
+    public static Argument<string[]> Folders(string what)
+    {
+        var folders = new Argument<string[]>("DIR") { Description = what, Arity = ArgumentArity.OneOrMore };
+        folders.Validators.Add(result => RefuseEmpty(result, result.Tokens, "DIR"));
+        return folders;
+    }
+
     public static Argument<string> File(string what)
     {
         var file = new Argument<string>("FILE") { Description = what };

@@ -41,6 +41,7 @@ internal static class RootMenu
         Add(DenseCommand.Make(desk), DenseCommand.Examples);
         Add(LevelCommand.Make(desk), LevelCommand.Examples);
         Add(SuccessionCommand.Make(desk), SuccessionCommand.Examples);
+        Add(LearnCommand.Make(desk), LearnCommand.Examples);
 
         foreach (var help in root.Options.OfType<HelpOption>())
         {

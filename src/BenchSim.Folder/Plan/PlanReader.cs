@@ -63,7 +63,7 @@ internal sealed class PlanReader(CellReader cells, SiteDraft site, Choices choic
             row.Has("id") ? row["id"].Place : new SourcePlace(row.Cells.FirstOrDefault().Place.File ?? FileNames.Plan, row.Line, 1),
             line with
             {
-                Order = line.Order with { Germination = germination },
+                Order = line.Order with { Germination = germination, TakesCropGermination = line.Order.Germination <= 0 },
             }
         )
         {

@@ -3,6 +3,7 @@ using BenchSim.Folder.Csv;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Library;
 using BenchSim.Folder.Text;
+using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 
 namespace BenchSim.Folder.Shelves;
@@ -123,7 +124,7 @@ internal sealed class Shelf
         _beingLent.Remove(id);
         foreach (var cell in row.Cells.Where(cell => !cell.IsBlank && cell.Name is not ("id" or "like")))
         {
-            filled[cell.Name] = new ShelfCell(cell, Provenance.User);
+            filled[cell.Name] = new ShelfCell(cell, OwnLog.SourceOf(row[CropFields.Source].Text, cell.Name));
         }
 
         return _rows[id] = new ShelfRow(id, row["id"].Place, filled) { HasNoLender = !hasLender, Lenders = lenders };
@@ -184,7 +185,7 @@ internal sealed class Shelf
             return false;
         }
 
-        foreach (var (column, cell) in row.Cells.Where(pair => pair.Key is not "name"))
+        foreach (var (column, cell) in row.Cells.Where(pair => pair.Key is not ("name" or CropFields.Source)))
         {
             filled[column] = new ShelfCell(cell.Cell, BorrowedFrom(row, cell.Source));
         }
@@ -203,7 +204,12 @@ internal sealed class Shelf
     private static Provenance BorrowedFrom(ShelfRow row, Provenance source)
     {
         var name = row["name"].IsBlank ? row.Id : row["name"].Text;
-        var origin = source.Trust == Trust.User ? "as written in this folder" : source.Source;
+        var origin = source switch
+        {
+            { Trust: Trust.User, Source.Length: > 0 } => $"as written in this folder, {source.Source}",
+            { Trust: Trust.User } => "as written in this folder",
+            _ => source.Source,
+        };
         return new Provenance(Trust.Borrowed, origin.Length == 0 ? $"from {name}" : $"from {name}: {origin}");
     }
 }

@@ -12,30 +12,20 @@ internal sealed class BatchReading
 
     private readonly PastSite _site;
     private readonly BatchPlan _plan;
-    private readonly BatchPast _past;
     private readonly BetaLaw _packet;
     private readonly StageMark[] _marks;
     private readonly List<CountLook> _up;
     private readonly CountLook? _good;
-    private readonly (Sighting Row, (PathHeats Path, int Count)[] Trays)[] _judged;
-    private readonly Dictionary<TrayPast, PathHeats> _paths = new(ReferenceEqualityComparer.Instance);
-    private readonly int _crop;
+    private readonly Judgement[] _judged;
+    private readonly BatchPaths _paths;
 
     public BatchReading(PastSite site, BatchPlan plan, BatchPast past, BetaLaw packet)
     {
-        (_site, _plan, _past, _packet) = (site, plan, past, packet);
-        _crop = site.Scenario.Crops.ToList().FindIndex(crop => string.Equals(crop.Id, plan.Crop.Id, StringComparison.Ordinal));
+        (_site, _plan, _packet, _paths) = (site, plan, packet, new BatchPaths(site, plan, past));
         _marks = StageMark.Of(site, past);
-        _up = CountLook.OfTheSameCells(CountLook.Of(LogKind.Up, past, row => Standing(row, trays => trays.PottedDay is null)));
-        _good = CountLook.Of(LogKind.Good, past, row => Standing(row, trays => !trays.AreFlats)).LastOrDefault();
-        _judged =
-        [
-            .. past
-                .Sightings.Where(row => row.What is LogKind.Ready or LogKind.NotReady)
-                .OrderBy(row => row.Day)
-                .Select(row => (row, Standing(row, trays => !trays.AreFlats)))
-                .Where(each => each.Item2.Length > 0),
-        ];
+        _up = CountLook.OfTheSameCells(_paths.Looks(LogKind.Up));
+        _good = _paths.Looks(LogKind.Good).LastOrDefault();
+        _judged = _paths.Judged();
     }
 
     private Crop Crop => _plan.Crop;
@@ -63,8 +53,8 @@ internal sealed class BatchReading
         }
 
         double[] germination = [.. Enumerable.Range(0, LuckGrid.Points).Select(point => _packet.Quantile(LuckGrid.Chance(point)))];
-        var up = _up.ConvertAll(look => Array.ConvertAll(factors, factor => LookAt(look, factor)));
-        int[] counts = _up.Count == 0 ? [] : [.. Parts(_up)];
+        var up = _up.ConvertAll(look => Array.ConvertAll(factors, factor => _paths.LookAt(look, Crop.EmergeHeat * factor)));
+        var counts = _up.Count == 0 ? [] : CountLook.Parts(_up);
         var cells = _good is { } good ? Cells(good, germination, factors) : null;
         var logs = germination
             .Select(
@@ -73,7 +63,11 @@ internal sealed class BatchReading
                         .Select(
                             (_, factor) =>
                                 stages[factor]
-                                + (counts.Length == 0 ? 0 : Counts.Log(counts, [.. up.Select(look => chance * Seeds(look[factor]))]))
+                                + (
+                                    counts.Length == 0
+                                        ? 0
+                                        : Counts.Log(counts, [.. up.Select(look => chance * BatchPaths.Seeds(look[factor]))])
+                                )
                                 + (cells?.LogChance(point, factor) ?? 0)
                         )
                         .ToArray()
@@ -86,59 +80,19 @@ internal sealed class BatchReading
         };
     }
 
-    // How many by the first look, how many more by each later one, and the rest.
-    private static IEnumerable<int> Parts(List<CountLook> looks)
-    {
-        var before = 0;
-        foreach (var look in looks)
-        {
-            yield return look.Count - before;
-            before = look.Count;
-        }
-
-        yield return looks[^1].Among - before;
-    }
-
     private CellCount Cells(CountLook good, double[] germination, double[] factors)
     {
-        var looks = Array.ConvertAll(factors, factor => LookAt(good, factor));
-        var chances = Array.ConvertAll(germination, chance => Array.ConvertAll(looks, look => CellsOf(look, chance)));
+        var looks = Array.ConvertAll(factors, factor => _paths.LookAt(good, Crop.EmergeHeat * factor));
+        var chances = Array.ConvertAll(germination, chance => Array.ConvertAll(looks, look => _paths.CellsOf(look, chance)));
         return new CellCount(good.Count, good.Among, chances, CellCount.LossesOf(StandLoss.Of(Crop)));
     }
-
-    private double CellsOf((double Share, double Up)[] look, double germination) =>
-        _plan.Flat is not null ? 1 : look.Sum(each => each.Share * Stand.CellChance(germination * each.Up, _plan.Order.SeedsPerCell));
-
-    private static double Seeds((double Share, double Up)[] look) => look.Sum(each => each.Share * each.Up);
-
-    // Of each path the share of the seeds looked at, and of these the share that is up where all germinate that ever do.
-    private (double Share, double Up)[] LookAt(CountLook look, double factor) =>
-        Array.ConvertAll(look.Trays, each => (each.Share, UpBy(each.Path, factor, _site.SeenAt(look.Day))));
-
-    private double UpBy(PathHeats path, double factor, double until)
-    {
-        var up = ShareUp(path.Emergence(until), Crop.EmergeHeat * factor);
-        if (up == 0 || !(until > path.SownAt))
-        {
-            return 0;
-        }
-
-        // The mean as far as it is known, where half of them are not up yet.
-        var to = Math.Min(until, path.ReachedAt(HeatTable.Units(Crop.EmergeHeat * factor), until));
-        return up * (to > path.SownAt ? Stand.RelativeGermination(Crop, path.MeanMediumC(to)) : 1);
-    }
-
-    private double ShareUp(long heat, double middle) =>
-        Crop.EmergeSigma == 0 || middle <= 0 ? (heat >= HeatTable.Units(middle) ? 1 : 0)
-        : heat <= 0 ? 0
-        : Normal.Cumulative(Math.Log(heat / HeatTable.UnitsADegreeDay / middle) / Crop.EmergeSigma);
 
     private double LeavesMat(double factor)
     {
         var weight = 1.0;
         foreach (var mark in _marks.Where(mark => mark.Stage == Stage.LeavesMat))
         {
-            var path = PathOf(mark.Trays);
+            var path = _paths.Of(mark.Trays);
             var middle = Crop.EmergeHeat * factor;
             var need = HeatTable.Units(middle * Spread(Crop.LeaveMatAt));
             if (_site.Scenario.Spaces[mark.Space].IsChamber)
@@ -193,75 +147,17 @@ internal sealed class BatchReading
         return new StepWeights([.. breaks], [.. Enumerable.Range(0, breaks.Count).Reverse().Select(StageMark.Waited), StageMark.Early]);
     }
 
-    // The last word holds: a later row that speaks against an earlier one outranks it.
     private StepWeights Judged(double factor)
     {
-        var (low, high) = (0.0, double.PositiveInfinity);
-        foreach (var (row, trays) in _judged)
+        if (_judged.Length == 0)
         {
-            var all = (double)trays.Sum(each => each.Count);
-            var reached = trays.Sum(each => each.Count / all * Ready(each.Path, row.Day, Crop.GrowthDays, factor));
-            if (row.What == LogKind.Ready)
-            {
-                (low, high) = (low >= Math.Min(high, reached) ? 0 : low, Math.Min(high, reached));
-            }
-            else
-            {
-                (low, high) = (Math.Max(low, reached), high <= Math.Max(low, reached) ? double.PositiveInfinity : high);
-            }
+            return StepWeights.Even;
         }
 
-        return _judged.Length == 0 ? StepWeights.Even : StepWeights.At(low, Misjudged, 1).Times(StepWeights.At(high, 1, Misjudged));
+        var (low, high) = Judgement.Bounds(_judged, row => _paths.Reached(row, Crop.GrowthDays, Crop.EmergeHeat * factor));
+        return StepWeights.At(low, Misjudged, 1).Times(StepWeights.At(high, 1, Misjudged));
     }
 
-    private double Ready(StageMark mark, double days, double factor) => Ready(PathOf(mark.Trays), mark.Day, days, factor);
-
-    // The greatest factor of growth with which trays have reached a stage by a day: their heat over that of the usual. A stage of no days
-    // is reached by all that are up.
-    private double Ready(PathHeats path, int day, double days, double factor)
-    {
-        var until = _site.SeenAt(day);
-        var upAt = path.ReachedAt(HeatTable.Units(Crop.EmergeHeat * factor), until);
-        var isChecked = path.Trays.PottedDay is not null && days.Equals(Crop.GrowthDays);
-        var scale = Crop.ReferenceC - Crop.GrowthBaseC;
-        var check = isChecked ? HeatTable.Units(Crop.PotUpCheckDays * scale) : 0;
-        var heat = double.IsPositiveInfinity(upAt) ? -1 : path.Growth(upAt, until) - check;
-        return heat < 0 ? 0
-            : days > 0 ? heat / HeatTable.UnitsADegreeDay / (days * scale)
-            : double.PositiveInfinity;
-    }
-
-    private (PathHeats Path, int Count)[] Standing(Sighting row, Func<TrayPast, bool> which)
-    {
-        var all = _past.Trays.Where(trays => which(trays) && StandsOn(trays, row.Day)).ToArray();
-        var there = row.Space is { } space ? Array.FindAll(all, trays => StandsIn(trays, row.Day, space)) : all;
-        return Array.ConvertAll(there.Length > 0 ? there : all, trays => (PathOf(trays), trays.Count));
-    }
-
-    private static bool StandsOn(TrayPast trays, int day) =>
-        trays.Path[trays.Borrowed].Day <= day && (trays.End == TrayEnd.Stands || trays.EndDay >= day);
-
-    // In the morning or in the evening of the day.
-    private static bool StandsIn(TrayPast trays, int day, int space)
-    {
-        for (var stay = trays.Borrowed; stay < trays.Path.Length && trays.Path[stay].Day <= day; stay++)
-        {
-            if (trays.Path[stay].Space == space && (stay + 1 == trays.Path.Length || trays.Path[stay + 1].Day >= day))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private PathHeats PathOf(TrayPast trays)
-    {
-        if (!_paths.TryGetValue(trays, out var path))
-        {
-            _paths.Add(trays, path = new PathHeats(_site, trays, _crop));
-        }
-
-        return path;
-    }
+    private double Ready(StageMark mark, double days, double factor) =>
+        _paths.Ready(_paths.Of(mark.Trays), mark.Day, days, Crop.EmergeHeat * factor);
 }

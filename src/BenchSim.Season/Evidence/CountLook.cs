@@ -12,11 +12,10 @@ internal sealed record CountLook(int Day, int Count, int Among, (PathHeats Path,
     /// <summary>Share of seeds and cells that is counted wrong: any answer is then as likely.</summary>
     public const double Wrong = 0.002;
 
-    /// <summary>The looks of a kind, in order of the day; those at which nothing stood that could be counted are left out.</summary>
-    public static List<CountLook> Of(LogKind what, BatchPast past, Func<Sighting, (PathHeats Path, int Count)[]> trays) =>
+    /// <summary>Looks of one kind, in order of the day; those at which nothing stood that could be counted are left out.</summary>
+    public static List<CountLook> Of(IEnumerable<Sighting> rows, Func<Sighting, (PathHeats Path, int Count)[]> trays) =>
         [
-            .. past
-                .Sightings.Where(each => each.What == what && each.Of > 0)
+            .. rows.Where(each => each.Of > 0)
                 .Select(each => (Row: each, Trays: trays(each)))
                 .Where(each => each.Trays.Length > 0)
                 .GroupBy(each => each.Row.Day)
@@ -38,6 +37,10 @@ internal sealed record CountLook(int Day, int Count, int Among, (PathHeats Path,
 
         return first > 0 ? looks[first..] : looks;
     }
+
+    /// <summary>Of the same cells, how many by the first look, how many more by each later one, and the rest.</summary>
+    public static int[] Parts(List<CountLook> looks) =>
+        [.. looks.Select((look, at) => look.Count - (at == 0 ? 0 : looks[at - 1].Count)), looks[^1].Among - looks[^1].Count];
 
     private static CountLook Together(int day, (Sighting Row, (PathHeats Path, int Count)[] Trays)[] rows)
     {

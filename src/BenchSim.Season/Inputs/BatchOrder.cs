@@ -78,6 +78,9 @@ public sealed record BatchOrder
     /// <summary>Packet germination, fraction 0 to 1.</summary>
     public required double Germination { get; init; }
 
+    /// <summary>Whether the plan gives no packet value, so that it is the crop's.</summary>
+    public bool TakesCropGermination { get; init; }
+
     /// <summary>Date of the germination test; null when unknown.</summary>
     public DateOnly? TestedOn { get; init; }
 

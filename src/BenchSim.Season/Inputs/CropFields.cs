@@ -14,6 +14,9 @@ public static class CropFields
     /// <summary>Name of the column of <see cref="Crop.StandLossCorrelation"/>, which has a usual value.</summary>
     public const string StandLossCorrelation = "stand_loss_correlation";
 
+    /// <summary>Name of the column that says where the values of a row come from.</summary>
+    public const string Source = "source";
+
     private const string Given = "the library's or the relative's";
     private const string Each = "see docs/sources.md";
 
@@ -318,12 +321,16 @@ public static class CropFields
             .Means("Days on which it is harvested; with harvest_after_days. Used by \"succession\" alone.", leftOut: "not known")
             .Key("tray", new TextKind("tray type id"), crop => crop.TrayId, (crop, id) => crop with { TrayId = id })
             .Means("Tray type when the plan does not say.", Each, Given)
+            .Key(Source, Kinds.Title, set: (crop, _) => crop)
+            .Means("Where the values of the row come from; \"check --sources\" shows it beside them.", leftOut: "empty")
+            .Fixed("it says where values come from, not how the crop grows")
             .Table();
 
     /// <summary>
-    /// Whether a column is a value of the crop, which has a source: not its id, its name or the relative that lends it values.
+    /// Whether a column is a value of the crop, which has a source: not its id, its name, the relative that lends it values
+    /// or the source itself.
     /// </summary>
-    public static bool IsSourced(string column) => column is not ("id" or "name" or "like");
+    public static bool IsSourced(string column) => column is not ("id" or "name" or "like" or Source);
 
     private static WrittenDays Ready(Crop crop) => crop.DaysToReady ?? new WrittenDays(0, false, false);
 

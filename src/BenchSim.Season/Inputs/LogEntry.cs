@@ -50,6 +50,11 @@ public sealed record LogEntry
     /// <summary>Anything; may be empty.</summary>
     public string Note { get; init; } = "";
 
+    /// <summary>
+    /// Whether what was counted was picked by lot and not by its looks: the note begins with "picked". Others are mostly of bad trays.
+    /// </summary>
+    public bool IsPicked => Note.TrimStart().StartsWith("picked", StringComparison.OrdinalIgnoreCase);
+
     /// <summary>Where its date is written.</summary>
     public SourcePlace Place { get; init; }
 }

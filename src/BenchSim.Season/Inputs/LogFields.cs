@@ -108,6 +108,10 @@ public static class LogFields
             .Key("entered", Kinds.Date.OrNone("the same day"), entry => entry.Entered, (entry, date) => entry with { Entered = date })
             .Means("When it was written down; not before date.", leftOut: "the same day")
             .Key("note", Kinds.Text, entry => entry.Note, (entry, note) => entry with { Note = note })
-            .Means("Anything; for fuel the unit, for mishap what happened.", leftOut: "empty")
+            .Means(
+                "Anything; for fuel the unit, for mishap what happened; beginning with \"picked\" where the trays counted were picked by "
+                    + "lot.",
+                leftOut: "empty"
+            )
             .Table();
 }

@@ -8,4 +8,5 @@ namespace BenchSim.Season.Inputs;
 /// <param name="Space">Position of the space in which it was looked at; null where the row names none.</param>
 /// <param name="Count">Seedlings up, or cells with a plant; 0 where trays were judged.</param>
 /// <param name="Of">Seeds or cells looked at; 0 where trays were judged.</param>
-public sealed record Sighting(LogKind What, int Day, int? Space = null, int Count = 0, int Of = 0);
+/// <param name="IsPicked">Whether what was counted was picked by lot and not by its looks.</param>
+public sealed record Sighting(LogKind What, int Day, int? Space = null, int Count = 0, int Of = 0, bool IsPicked = false);

@@ -17,17 +17,7 @@ public sealed record SourcedValue(string Owner, string File, string Column, stri
     public bool IsWeak => Provenance.Trust is Trust.Memory or Trust.Assumption;
 
     /// <summary>How far it may be trusted, in words.</summary>
-    public string TrustWords =>
-        Provenance.Trust switch
-        {
-            Trust.User => "yours",
-            Trust.Seen => "seen in the source",
-            Trust.Derived => "worked out from the source",
-            Trust.Borrowed => "borrowed from a relative",
-            Trust.CommonPractice => "common practice",
-            Trust.Memory => "from memory",
-            _ => "assumption",
-        };
+    public string TrustWords => Provenance.Words;
 
     /// <summary>Values of all crops, tray types and heated houses of a scenario, in this order, each in order of column or key.</summary>
     public static ImmutableArray<SourcedValue> Of(Scenario scenario) =>

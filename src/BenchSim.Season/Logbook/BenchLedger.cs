@@ -101,7 +101,8 @@ public sealed record BatchLedger
 /// <param name="Space">Position of the space in which it was looked at; null where the row names none.</param>
 /// <param name="Count">Seedlings up, or cells with a plant; 0 where trays were judged.</param>
 /// <param name="Of">Seeds or cells looked at; 0 where trays were judged.</param>
-public sealed record SeenOfBatch(DateOnly On, LogKind What, int? Space, int Count, int Of);
+/// <param name="IsPicked">Whether what was counted was picked by lot and not by its looks.</param>
+public sealed record SeenOfBatch(DateOnly On, LogKind What, int? Space, int Count, int Of, bool IsPicked = false);
 
 /// <summary>Trays or flats of a batch that share their past, as the log has it.</summary>
 public sealed record Pile

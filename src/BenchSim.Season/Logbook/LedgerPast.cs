@@ -49,7 +49,10 @@ public static class LedgerPast
             LastSown = book.Sowings.IsEmpty ? DayOf(plan, batch.SowOn) : book.Sowings.Max(sowing => DayOf(plan, sowing.On)),
             Filled = inFlats ? Math.Min(batch.Trays, Next(trays, areFlats: false)) : 0,
             Trays = trays,
-            Sightings = [.. book.Seen.Select(seen => new Sighting(seen.What, DayOf(plan, seen.On), seen.Space, seen.Count, seen.Of))],
+            Sightings =
+            [
+                .. book.Seen.Select(seen => new Sighting(seen.What, DayOf(plan, seen.On), seen.Space, seen.Count, seen.Of, seen.IsPicked)),
+            ],
         };
     }
 

@@ -31,6 +31,19 @@ public enum Trust
 /// <see cref="Trust.User"/>.</param>
 public sealed record Provenance(Trust Trust, string Source)
 {
+    /// <summary>How far it may be trusted, in words.</summary>
+    public string Words =>
+        Trust switch
+        {
+            Trust.User => "yours",
+            Trust.Seen => "seen in the source",
+            Trust.Derived => "worked out from the source",
+            Trust.Borrowed => "borrowed from a relative",
+            Trust.CommonPractice => "common practice",
+            Trust.Memory => "from memory",
+            _ => "assumption",
+        };
+
     /// <summary>A value the user wrote.</summary>
     public static Provenance User { get; } = new(Trust.User, "");
 }

@@ -12,14 +12,17 @@ public sealed class MeanLesson
     private const int Points = 1201;
     private const double Reach = 6;
 
-    // Batches of a crop are never so alike that one of them says all.
-    private const double LeastCv = 0.02;
+    // One batch in so many is judged wrongly, so that none makes the others impossible.
+    private const double Misjudged = 1e-6;
 
     private readonly double _value;
     private readonly double _deviation;
     private readonly double _sigma;
     private readonly double[] _logs = new double[Points];
-    private readonly List<BatchValue> _batches = [];
+    private int _batches;
+
+    /// <summary>Batches of a crop are never so alike that one of them says all: the least cv that is taken.</summary>
+    public const double LeastCv = 0.02;
 
     /// <summary>Begins with the value in force.</summary>
     /// <param name="value">The value, above 0.</param>
@@ -47,39 +50,39 @@ public sealed class MeanLesson
             throw new ArgumentException("The interval of a batch must hold a value above 0.", nameof(batch));
         }
 
-        _batches.Add(batch);
+        _batches++;
         for (var point = 0; point < Points; point++)
         {
-            // The logarithm of a batch of a mean m is normal about ln m less half its variance.
-            var mean = Math.Log(_value) + (_deviation * Score(point)) - (_sigma * _sigma / 2);
-            var (low, high) = ((Math.Log(batch.Above) - mean) / _sigma, (Math.Log(batch.UpTo) - mean) / _sigma);
+            var (low, high) = Scores(batch, point);
             _logs[point] += batch.IsKnown ? -low * low / 2 : Math.Log(Math.Max(Between(low, high), double.Epsilon));
+        }
+    }
+
+    /// <summary>Takes in a batch whose interval itself is one of several, as where it is not known when its growth began.</summary>
+    /// <param name="batch">The intervals, each with its weight, about 1 in all; one without a value above 0 is taken for misjudged.</param>
+    public void See(IReadOnlyList<(double Weight, BatchValue Value)> batch)
+    {
+        ArgumentNullException.ThrowIfNull(batch);
+        _batches++;
+        for (var point = 0; point < Points; point++)
+        {
+            var sum = 0.0;
+            foreach (var (weight, value) in batch)
+            {
+                var (low, high) = Scores(value, point);
+                sum += high > low ? weight * Between(low, high) : 0;
+            }
+
+            _logs[point] += Math.Log(((1 - Misjudged) * sum) + Misjudged);
         }
     }
 
     /// <summary>The value that the mean is below with a chance.</summary>
     /// <param name="u">Chance strictly between 0 and 1.</param>
-    public double Quantile(double u)
-    {
-        var weights = Weights();
-        var (left, point) = (u * weights.Sum(), 0);
-        while (point < Points - 1 && left > weights[point])
-        {
-            left -= weights[point++];
-        }
-
-        // Each point stands for the part around it.
-        var part = weights[point] > 0 ? Math.Clamp(left / weights[point], 0, 1) : 0.5;
-        return _value * Math.Exp(_deviation * (Score(point) + ((part - 0.5) * Step)));
-    }
+    public double Quantile(double u) => _value * Math.Exp(_deviation * Law().Quantile(u));
 
     /// <summary>What the batches teach. The new value is that of the mean logarithm.</summary>
-    public Learned Lesson()
-    {
-        var weights = Weights();
-        var mean = weights.Select((weight, point) => weight * Score(point)).Sum() / weights.Sum();
-        return new Learned(_value, _value * Math.Exp(_deviation * mean), Quantile(0.05), Quantile(0.95), _batches.Count);
-    }
+    public Learned Lesson() => new(_value, _value * Math.Exp(_deviation * Law().Mean), Quantile(0.05), Quantile(0.95), _batches);
 
     private static double Step => 2 * Reach / (Points - 1);
 
@@ -89,9 +92,12 @@ public sealed class MeanLesson
     private static double Between(double low, double high) =>
         low > 0 ? Normal.Cumulative(-low) - Normal.Cumulative(-high) : Normal.Cumulative(high) - Normal.Cumulative(low);
 
-    private double[] Weights()
+    // The logarithm of a batch of a mean m is normal about ln m less half its variance.
+    private (double Low, double High) Scores(BatchValue batch, int point)
     {
-        var most = _logs.Max();
-        return Array.ConvertAll(_logs, log => Math.Exp(log - most));
+        var mean = Math.Log(_value) + (_deviation * Score(point)) - (_sigma * _sigma / 2);
+        return ((Math.Log(batch.Above) - mean) / _sigma, (Math.Log(batch.UpTo) - mean) / _sigma);
     }
+
+    private GridLaw Law() => GridLaw.OfLogs([.. Enumerable.Range(0, Points).Select(Score)], _logs);
 }

@@ -17,6 +17,7 @@ public sealed class SchemaTests
         ["compare"] = [s_known.CompareDocument, s_known.UnderwayDocument],
         ["dense"] = [s_known.DenseDocument, s_known.UnderwayDocument],
         ["invest"] = [s_known.InvestDocument],
+        ["learn"] = [s_known.LearnDocument],
         ["level"] = [s_known.LevelDocument, s_known.UnderwayDocument],
         ["mend"] = [s_known.MendDocument, s_known.UnderwayDocument],
         ["merge"] = [s_known.RunDocument],

@@ -27,6 +27,7 @@ internal static class HostileFarm
         ["plan.csv.note"] = "note",
         ["crops.csv.id"] = "crop",
         ["crops.csv.name"] = "Crop",
+        ["crops.csv.source"] = "notebook",
         ["trays.csv.id"] = "tray",
         ["trays.csv.name"] = "Tray",
         ["supplies.csv.variety"] = "Variety",
@@ -125,9 +126,9 @@ internal static class HostileFarm
         );
         File.WriteAllText(
             Path.Combine(farm, "crops.csv"),
-            "id,name,like,benches,mats,tray\n"
+            "id,name,like,benches,mats,tray,source\n"
                 + $"{Cell("crops.csv.id")},{Cell("crops.csv.name")},tomato,"
-                + $"{Cell("space.id", "2")},{Cell("space.id", "1")},{Cell("trays.csv.id", "1")}\n"
+                + $"{Cell("space.id", "2")},{Cell("space.id", "1")},{Cell("trays.csv.id", "1")},{Cell("crops.csv.source")}\n"
         );
         File.WriteAllText(
             Path.Combine(farm, "trays.csv"),

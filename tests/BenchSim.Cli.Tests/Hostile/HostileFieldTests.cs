@@ -85,6 +85,7 @@ public sealed partial class HostileFieldTests
             ["run", farm, "--season=1", "--batch=" + batch],
             ["run", farm, "--bottlenecks", "--out", folder.In("out/report")],
             ["compare", farm, "--with", "v"],
+            ["learn", farm, "--all"],
             ["print", farm, "--out", folder.In("out/papers")],
             ["print", farm, "--today=2027-04-03", "--out", folder.In("out/today")],
         ];

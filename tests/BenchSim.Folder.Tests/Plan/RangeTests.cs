@@ -14,7 +14,8 @@ public class RangeTests
         folder.Write(
             "ranges.csv",
             Head
-                + "days_to_ready,Tomato,35,50,\nDays_to_ready,pepper | leek,-20 %,+30%,uniform\nstand_loss,,2 %,10 %,\nmedium_offset,,-3 C,1 C,\n"
+                + "days_to_ready,Tomato,35,50,\nDays_to_ready,pepper | leek,-20 %,+30%,uniform\n"
+                + "stand_loss,,2 %,10 %,\nmedium_offset,,-3 C,1 C,\n"
         );
         var reading = folder.Read();
         Assert.Empty(reading.Faults);
@@ -52,13 +53,16 @@ public class RangeTests
             ),
             "ranges.csv:2:1: what is \"days_to_redy\", which is no value that may be wrong; did you mean \"days_to_ready\"",
             "ranges.csv:3:11: of names \"tomatto\", and there is no crop of that name; did you mean \"tomato\"",
-            "ranges.csv:4:19: low is \"-20 %\", and stand_loss has no ends in percent of itself; write the end itself, as the value is written",
-            "ranges.csv:4:25: high is \"+20 %\", and stand_loss has no ends in percent of itself; write the end itself, as the value is written",
+            "ranges.csv:4:19: low is \"-20 %\", and stand_loss has no ends in percent of itself; "
+                + "write the end itself, as the value is written",
+            "ranges.csv:4:25: high is \"+20 %\", and stand_loss has no ends in percent of itself; "
+                + "write the end itself, as the value is written",
             "ranges.csv:5:25: high is not above low; write the least under low and the most under high",
             "ranges.csv:6:28: high is written otherwise than low; write both ends as values, or both as changes in percent",
             "ranges.csv:7:15: of is for values of crops and houses, and medium_offset is of the site; leave it empty",
             "ranges.csv:8:27: shape lognormal has no place for a low end of 0 or less; write uniform or triangular",
-            "ranges.csv:9:28: shape odds is for a share whose ends lie between 0 % and 100 %; write uniform or triangular, or ends between them",
+            "ranges.csv:9:28: shape odds is for a share whose ends lie between 0 % and 100 %; "
+                + "write uniform or triangular, or ends between them",
             "ranges.csv:10:1: what emerge_base of \"tomato\" has a row already, on line 9; keep one row for a value",
             "ranges.csv:11:14: low is empty; write the least that the value may be",
             "ranges.csv:12:20: shape is \"round\"; write \"uniform\", \"triangular\", \"lognormal\" or \"odds\"",

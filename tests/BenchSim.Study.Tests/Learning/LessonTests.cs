@@ -107,7 +107,7 @@ public class LessonTests
         var lesson = new ShareLesson(0.1, 0.5);
         lesson.See(30, 100);
         lesson.See(10, 100);
-        Assert.Equal(44.4444, lesson.Worth, 1e-3);
+        Assert.Equal(44.4444, ShareLesson.Worth(0.1, 0.5), 1e-3);
         Assert.Equal((4.4444 + 40) / 244.4444, lesson.Lesson().New, 1e-4);
         Assert.Equal(200, lesson.Lesson().Seen);
         var low = lesson.Lesson().Low;
