@@ -8,6 +8,8 @@ public static class RangeFields
     /// <summary>Name of the file.</summary>
     public const string File = "ranges.csv";
 
+    private static readonly TextKind s_end = new("value, or change in percent");
+
     private static readonly ChoiceKind<RangeShape> s_shape = new([
         ("uniform", RangeShape.Uniform),
         ("triangular", RangeShape.Triangular),
@@ -22,15 +24,15 @@ public static class RangeFields
             .Key("what", new TextKind("key or column"), row => row.What, (row, what) => row with { What = what })
             .Means("The key or column whose value may be wrong, such as days_to_ready or u_value.")
             .Required("name a key or column, such as days_to_ready")
-            .Key("of", Kinds.Title, row => row.Of, (row, of) => row with { Of = of })
+            .Key("of", new TextKind("crop or house ids separated by |"), row => row.Of, (row, of) => row with { Of = of })
             .Means(
                 "Ids of the crops or houses whose values it is, separated by |: they move together.",
                 leftOut: "all that the plan uses; for a key of [rules] the site"
             )
-            .Key("low", Kinds.Title, row => row.Low, (row, low) => row with { Low = low })
+            .Key("low", s_end, row => row.Low, (row, low) => row with { Low = low })
             .Means("The least it may be, as the value is written, or a change in percent with its sign: -20 %.")
             .Required("write the least that the value may be")
-            .Key("high", Kinds.Title, row => row.High, (row, high) => row with { High = high })
+            .Key("high", s_end, row => row.High, (row, high) => row with { High = high })
             .Means("The most it may be, likewise: +30 %.")
             .Required("write the most that the value may be")
             .Key("shape", s_shape, row => row.Shape ?? default, (row, shape) => row with { Shape = shape })

@@ -26,7 +26,8 @@ public sealed class ValueRangeTests
         Assert.Equal(0.8, range.Quantile(0.95), 1e-6);
     }
 
-    // On 0 to 4 with the top at 1 a quarter lies below 1; at u = 1/16 the root of 1/16 x 4 x 1 is 1/2; at u = 3/4 it is 4 - root(1/4 x 4 x 3).
+    // On 0 to 4 with the top at 1 a quarter lies below 1; at u = 1/16 the root of 1/16 x 4 x 1 is 1/2; at u = 3/4 it is 4 less the root of
+    // 1/4 x 4 x 3.
     [Theory]
     [InlineData(0.25, 1)]
     [InlineData(0.0625, 0.5)]

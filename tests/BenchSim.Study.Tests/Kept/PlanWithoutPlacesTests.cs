@@ -25,6 +25,7 @@ public class PlanWithoutPlacesTests
         "Scenario.TrayTypes",
         "Scenario.Crops",
         "Scenario.Batches",
+        "Scenario.Ranges",
         "Scenario.Supplies",
         "SeasonPlan.Warnings",
         "SeenWeather.ForecastFile",

@@ -71,8 +71,8 @@ public sealed class KnowingTests
     [Fact]
     public void Luck_of_a_set_by_itself_is_not_counted_as_values()
     {
-        // Cells: 0 2 | 3 3 | 4 6. Set means 1, 3, 5; season means 7/3, 11/3; mean 3. Rests: -1/3 +1/3 | +2/3 -2/3 | -1/3 +1/3, their squares
-        // 12/9; over (3 - 1) x (2 - 1) = 2/3. Values: 4 - (2/3) / 2 = 11/3. Luck: (8/9 - (2/3) / 3) + 2/3 = 4/3.
+        // Cells: 0 2 | 3 3 | 4 6. Set means 1, 3, 5; season means 7/3, 11/3; mean 3. Rests: -1/3 +1/3 | +2/3 -2/3 | -1/3 +1/3, their
+        // squares 12/9; over (3 - 1) x (2 - 1) = 2/3. Values: 4 - (2/3) / 2 = 11/3. Luck: (8/9 - (2/3) / 3) + 2/3 = 4/3.
         var outcomes = new SetOutcomes(1, 3, 2);
         double[] cells = [0, 2, 3, 3, 4, 6];
         for (var cell = 0; cell < cells.Length; cell++)
