@@ -73,12 +73,16 @@ public sealed class ValuesInDoubt
         {
             if (!double.IsNaN(chances[setter.Value]) && string.Equals(setter.OwnerId, id, StringComparison.Ordinal))
             {
-                record = setter.Column.With(record, setter.Range.Quantile(chances[setter.Value]));
+                record = setter.Column.With(record, Drawn(setter.Column, setter.Range.Quantile(chances[setter.Value])));
             }
         }
 
         return record;
     }
+
+    // Shares to the thousandth, so that sets have the same laws of losses and of seed, which take longer to make than a season to play.
+    private static double Drawn(DoubtColumn column, double value) =>
+        column.Kind == DoubtKind.Share ? Math.Clamp(Math.Round(value, 3), 0.001, 0.999) : value;
 
     // A packet whose germination the crop gives has the true one, aged as before.
     private static BatchPlan With(BatchPlan batch, Crop crop)
