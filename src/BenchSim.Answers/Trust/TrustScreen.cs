@@ -8,7 +8,7 @@ namespace BenchSim.Answers.Trust;
 internal static class TrustScreen
 {
     private const int MostRows = 6;
-    private const int LongestName = 30;
+    private const int LongestName = 36;
 
     public static FirstScreen Of(TrustAnswer answer)
     {
@@ -39,10 +39,15 @@ internal static class TrustScreen
 
     private static Table Table(TrustResult result)
     {
-        var table = new Table(["wrong alone", "given", "from", "to", ">fits at from", ">fits at to"], LongestName);
+        var table = new Table(["wrong alone", "fits at the low end", "at the high end"], LongestName);
         foreach (var value in result.InOrder.Take(MostRows))
         {
-            table.Add(TrustTelling.Row(value, 0));
+            var of = value.Value;
+            table.Add(
+                TrustTelling.Name(of),
+                $"{ChanceWords.Fine(value.AtLow[0])} ({of.At(0.05)})",
+                $"{ChanceWords.Fine(value.AtHigh[0])} ({of.At(0.95)})"
+            );
         }
 
         return table;

@@ -35,7 +35,7 @@ internal static class TrustSentences
     public static string? Next(TrustResult result)
     {
         TrustValue[] next = [.. result.First.Skip(1).Take(2)];
-        return next.Length == 0 ? null : $"Then: {string.Join(' ', next.Select(Moves))}";
+        return next.Length == 0 ? null : $"Then: {string.Join(" And then: ", next.Select(Moves))}";
     }
 
     /// <summary>What one value does when it alone is wrong.</summary>

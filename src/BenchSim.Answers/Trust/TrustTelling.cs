@@ -1,5 +1,6 @@
 using BenchSim.Answers.Words;
 using BenchSim.Report.Words;
+using BenchSim.Season.Doubt;
 using BenchSim.Study.Trust;
 
 namespace BenchSim.Answers.Trust;
@@ -49,20 +50,8 @@ internal static class TrustTelling
         }
     }
 
-    /// <summary>A value in a row of a table, with a figure at either end of its range.</summary>
-    public static string[] Row(TrustValue value, int measure)
-    {
-        var of = value.Value;
-        return
-        [
-            DoubtWords.Name(of),
-            of.Now,
-            of.At(0.05),
-            of.At(0.95),
-            ChanceWords.Fine(value.AtLow[measure]),
-            ChanceWords.Fine(value.AtHigh[measure]),
-        ];
-    }
+    /// <summary>A value in a table: whose it is first, so that it can be found.</summary>
+    public static string Name(DoubtfulValue value) => $"{value.Owners}: {value.Column.Title}";
 
     private static void TellRanges(Passages words, TrustResult result)
     {
@@ -110,12 +99,22 @@ internal static class TrustTelling
         words.Gap();
         words.Heading("Each value wrong alone, those that move most first:");
         var table = words.Table(
-            ["value", "given", "from", "to", ">fits at from", ">fits at to", ">late at from", ">late at to", ">own share"],
+            ["value", "from", "to", ">fits at from", ">fits at to", "given", ">late at from", ">late at to", ">own share"],
             LongestName
         );
         foreach (var value in result.InOrder.Where(value => value.Swing(0) > 0 || value.Swing(1) > 0))
         {
-            table.Add([.. Row(value, 0), Numbers.Short(value.AtLow[1]), Numbers.Short(value.AtHigh[1]), DoubtWords.Share(value.Shares[0])]);
+            table.Add([
+                Name(value.Value),
+                value.Value.At(0.05),
+                value.Value.At(0.95),
+                ChanceWords.Fine(value.AtLow[0]),
+                ChanceWords.Fine(value.AtHigh[0]),
+                value.Value.Now,
+                Numbers.Short(value.AtLow[1]),
+                Numbers.Short(value.AtHigh[1]),
+                DoubtWords.Share(value.Shares[0]),
+            ]);
         }
 
         var still = result.Values.Count(value => value.Swing(0) == 0 && value.Swing(1) == 0);
