@@ -27,19 +27,20 @@ internal static class VerdictChance
         return failed.Length == 0 ? chance + "." : $"{chance}. {Rest(room, failed)}";
     }
 
-    /// <summary>How far the share may be off; null where the seasons are few, or all alike: then they are counted.</summary>
+    /// <summary>
+    /// How far the share may be off by luck, and how many values behind it nobody measured; null where the seasons are few, or all alike:
+    /// then they are counted.
+    /// </summary>
     public static string? Spread(StudyResult result) =>
         result.Seasons < Numbers.EnoughSeasons || result.Fits.Hits == 0 || result.Fits.Hits == result.Seasons
             ? null
-            : $"With {Numbers.Whole(result.Seasons)} seasons played, {ChanceWords.Fine(result.Fits.Share)} may be anything from "
-                + $"{ChanceWords.FineInterval(result.Fits)} by luck alone.{Weak(result)}";
+            : $"Luck alone allows {ChanceWords.FineInterval(result.Fits)}.{Weak(result)}";
 
     private static string Weak(StudyResult result)
     {
         var values = SourcedValue.Of(result.Plan.Scenario);
         return values.Count(value => value.IsWeak) is > 0 and var weak
-            ? $" {Numbers.Whole(weak)} of {Numbers.Count(values.Length, "value", "values")} behind it {(weak == 1 ? "is" : "are")} "
-                + "from memory or assumption."
+            ? $" From memory or assumption: {Numbers.Whole(weak)} of {Numbers.Count(values.Length, "value", "values")}."
             : "";
     }
 
