@@ -6,7 +6,7 @@ namespace BenchSim.Report.Words;
 /// <summary>What is said of values that may be wrong, wherever it is said.</summary>
 public static class DoubtWords
 {
-    /// <summary>"growing days of Leek".</summary>
+    /// <summary>"days of growth of Leek".</summary>
     /// <param name="value">The value.</param>
     public static string Name(DoubtfulValue value)
     {

@@ -34,10 +34,10 @@ internal static class DoubtColumns
         {
             IsUsed = GivesGermination,
         },
-        OfCrop("stand_loss", "loss before the field", DoubtGroup.Losses, DoubtKind.Share, CountOut),
+        OfCrop("stand_loss", "loss once up", DoubtGroup.Losses, DoubtKind.Share, CountOut),
         OfCrop("growth_base", "coldest for growing", DoubtGroup.Growth, DoubtKind.Temperature, SeeReady),
         OfCrop("growth_cap", "warmest for growing", DoubtGroup.Growth, DoubtKind.Temperature, SeeReady),
-        OfCrop("days_to_ready", "growing days", DoubtGroup.Growth, DoubtKind.Days, SeeReady) with
+        OfCrop("days_to_ready", "days of growth", DoubtGroup.Growth, DoubtKind.Days, SeeReady) with
         {
             // What is played are the days from coming up, without hardening.
             Offset = crop => (crop.DaysToReady?.Days ?? crop.GrowthDays) - crop.GrowthDays,
@@ -45,7 +45,7 @@ internal static class DoubtColumns
             With = (crop, days) => crop with { GrowthDays = days },
             Say = (crop, _) => FormattableString.Invariant($"{crop.GrowthDays:#,##0.#} days"),
         },
-        OfCrop("growth_cv", "spread of growing days", DoubtGroup.Growth, DoubtKind.Spread, SeeReady),
+        OfCrop("growth_cv", "spread of growth", DoubtGroup.Growth, DoubtKind.Spread, SeeReady),
         OfCrop("pot_up_days", "days to potting up", DoubtGroup.PottingUp, DoubtKind.Days, CountPots) with
         {
             IsUsed = IsPottedUp,
@@ -54,7 +54,7 @@ internal static class DoubtColumns
         {
             IsUsed = IsPottedUp,
         },
-        OfCrop("pot_up_loss", "loss in potting up", DoubtGroup.PottingUp, DoubtKind.Share, CountPots) with
+        OfCrop("pot_up_loss", "loss potting up", DoubtGroup.PottingUp, DoubtKind.Share, CountPots) with
         {
             IsUsed = IsPottedUp,
         },
