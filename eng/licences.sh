@@ -45,7 +45,7 @@ for licence in $(tr ' ' '\n' <<< "$used" | sort -u); do
     printf '\n==== %s\n\n%s\n' "$licence" "$(cat "$text")"
 done
 for text in src/BenchSim.Report/Fonts/LICENSE.txt src/BenchSim.Workbench/wwwroot/vendor/preact.LICENSE.txt \
-    src/BenchSim.Workbench/wwwroot/vendor/htm.LICENSE.txt; do
+    src/BenchSim.Workbench/wwwroot/vendor/htm.LICENSE.txt src/BenchSim.Study/Trust/joe-kuo-d6.LICENSE.txt; do
     printf '\n==== %s\n\n%s\n' "$text" "$(cat "$here/../$text")"
 done
 cat "$texts"
