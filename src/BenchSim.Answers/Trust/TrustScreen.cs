@@ -27,26 +27,37 @@ internal static class TrustScreen
 
     private static IEnumerable<string?> Facts(TrustResult result)
     {
-        yield return TrustSentences.First(result) ?? "No value moves the answer by 2 points or more when it alone is wrong.";
+        yield return TrustSentences.First(result) ?? "No value moves the answer much when it alone is wrong.";
         yield return result.Choice is { } choice ? TrustSentences.Choice(choice) : null;
         yield return TrustSentences.Widths(result);
     }
 
     private static NextStep Next(TrustAnswer answer, string folder) =>
-        answer.Result.Choice is null
-            ? NextStep.Of("See every value", "trust", folder, "--all")
-            : NextStep.Of("See every value", "trust", folder, "--with", answer.Result.Choice.Variant, "--all");
+        NextStep.Of(
+            "See every value",
+            "trust",
+            [
+                folder,
+                .. answer.From is { } from ? ["--today", Dates.Iso(from.Today)] : Array.Empty<string>(),
+                .. answer.Result.Choice is { } choice ? ["--with", choice.Variant] : Array.Empty<string>(),
+                "--all",
+            ]
+        );
 
     private static Table Table(TrustResult result)
     {
-        var table = new Table(["wrong alone", "fits at the low end", "at the high end"], LongestName);
+        var table = new Table(
+            ["wrong alone", result.IsFitStill ? "plants in time at the low end" : "fits at the low end", "at the high end"],
+            LongestName
+        );
+        var measure = result.Decides.Measure;
         foreach (var value in result.InOrder.Take(MostRows))
         {
             var of = value.Value;
             table.Add(
                 TrustTelling.Name(of),
-                $"{ChanceWords.Fine(value.AtLow[0])} ({of.At(0.05)})",
-                $"{ChanceWords.Fine(value.AtHigh[0])} ({of.At(0.95)})"
+                $"{DoubtWords.Figure(measure, value.AtLow[result.DecidesAt])} ({of.At(0.05)})",
+                $"{DoubtWords.Figure(measure, value.AtHigh[result.DecidesAt])} ({of.At(0.95)})"
             );
         }
 

@@ -12,10 +12,17 @@ internal static class TrustSentences
     {
         var fits = result.Fits;
         var given = $"At the values given the plan fits in {ChanceWords.Fine(result.GivenFits.Share)} of seasons.";
-        return result.Values.IsEmpty
-            ? $"{given} All values behind that are yours, so none is taken to be wrong."
-            : $"{given} {Numbers.Count(result.Values.Length, "value", "values")} behind that may be wrong. Over all they may truly be, "
-                + $"it fits in {ChanceWords.FineNumber(fits.Low)} to {ChanceWords.Fine(fits.High)} "
+        if (result.Values.IsEmpty)
+        {
+            return $"{given} All values behind that are yours, so none is taken to be wrong.";
+        }
+
+        var wrong = $"{given} {Numbers.Count(result.Values.Length, "value", "values")} behind that may be wrong.";
+        var plants = result.Decides;
+        return result.IsFitStill
+            ? $"{wrong} Over all they may truly be, {Numbers.Short(plants.Low)} to {Numbers.Short(plants.High)} plants are in time; "
+                + $"{Numbers.Short(plants.AsGiven)} as given."
+            : $"{wrong} Over all they may truly be, it fits in {ChanceWords.FineNumber(fits.Low)} to {ChanceWords.Fine(fits.High)} "
                 + $"({ChanceWords.Fine(fits.Middle)} in the middle).";
     }
 
@@ -29,19 +36,24 @@ internal static class TrustSentences
 
     /// <summary>What to measure first; null where no value moves the answer much.</summary>
     public static string? First(TrustResult result) =>
-        result.First.FirstOrDefault() is { } first ? $"Measure first: {Moves(first)} To know: {first.Value.Column.Measure}." : null;
+        result.First.FirstOrDefault() is { } first ? $"Measure first: {Moves(result, first)} To know: {first.Value.Column.Measure}." : null;
 
     /// <summary>What comes after it.</summary>
     public static string? Next(TrustResult result)
     {
         TrustValue[] next = [.. result.First.Skip(1).Take(2)];
-        return next.Length == 0 ? null : $"Then: {string.Join(" And then: ", next.Select(Moves))}";
+        return next.Length == 0 ? null : $"Then: {string.Join(" And then: ", next.Select(value => Moves(result, value)))}";
     }
 
     /// <summary>What one value does when it alone is wrong.</summary>
-    public static string Moves(TrustValue value) =>
-        $"{DoubtWords.Name(value.Value)}, {value.Value.Now}. At {value.Value.At(0.05)} the plan fits in "
-        + $"{ChanceWords.Fine(value.AtLow[0])}, at {value.Value.At(0.95)} in {ChanceWords.Fine(value.AtHigh[0])}.";
+    public static string Moves(TrustResult result, TrustValue value)
+    {
+        var (low, high) = (value.AtLow[result.DecidesAt], value.AtHigh[result.DecidesAt]);
+        var (atLow, atHigh) = result.IsFitStill
+            ? ($"{Numbers.Short(low)} plants are in time", Numbers.Short(high))
+            : ($"the plan fits in {ChanceWords.Fine(low)}", $"in {ChanceWords.Fine(high)}");
+        return $"{DoubtWords.Name(value.Value)}, {value.Value.Now}. At {value.Value.At(0.05)} {atLow}, at {value.Value.At(0.95)} {atHigh}.";
+    }
 
     /// <summary>What values do to the choice of a variant.</summary>
     public static string Choice(TrustChoice choice)

@@ -15,6 +15,9 @@ public sealed record TrustResult
     /// <summary>A value that moves the seasons that fit by less than this, wrong alone, is not worth measuring first.</summary>
     private const double LeastSwing = 0.02;
 
+    // Nor one that moves a smaller share of the wanted plants.
+    private const double LeastPlants = 0.01;
+
     /// <summary>The plan.</summary>
     public required SeasonPlan Plan { get; init; }
 
@@ -47,11 +50,25 @@ public sealed record TrustResult
     /// <summary>Late plant-days.</summary>
     public TrustRange LatePlantDays => Ranges[LateAt];
 
-    /// <summary>The values, those first that move the seasons that fit most when each is wrong alone, then late plant-days.</summary>
-    public IEnumerable<TrustValue> InOrder => Ordered(Values);
+    /// <summary>The values, those first that move most what <see cref="Decides"/> when each is wrong alone.</summary>
+    public IEnumerable<TrustValue> InOrder =>
+        IsFitStill ? Values.OrderByDescending(value => value.Swing(InTimeAt)).ThenBy(value => value.Number) : Ordered(Values);
+
+    /// <summary>
+    /// Whether the plan fits in all seasons or in none whatever the values: then plants in time say what hangs on them.
+    /// </summary>
+    public bool IsFitStill => Fits.Low.Equals(Fits.High) && Values.All(value => value.FitsSwing < LeastSwing);
+
+    /// <summary>The measure that says what hangs on the values: the seasons that fit, else plants in time.</summary>
+    public TrustRange Decides => Ranges[DecidesAt];
+
+    /// <summary>Its number.</summary>
+    public int DecidesAt => IsFitStill ? InTimeAt : FitsAt;
 
     /// <summary>The values that are worth measuring first.</summary>
-    public IEnumerable<TrustValue> First => InOrder.Where(value => value.FitsSwing >= LeastSwing);
+    public IEnumerable<TrustValue> First => InOrder.Where(value => value.Swing(DecidesAt) >= Least);
+
+    private double Least => IsFitStill ? LeastPlants * Plan.Batches.Sum(batch => (double)batch.Order.Plants) : LeastSwing;
 
     internal static IEnumerable<TrustValue> Ordered(ImmutableArray<TrustValue> values) =>
         values.OrderByDescending(value => value.FitsSwing).ThenByDescending(value => value.Swing(LateAt)).ThenBy(value => value.Number);
