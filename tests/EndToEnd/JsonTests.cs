@@ -29,6 +29,8 @@ public sealed class JsonTests
         "agree spring --seasons 10",
         "agree spring --bill tray-days --on 2027-01-15",
         "review spring",
+        "learn spring",
+        "trust spring --with more-mats --sets 32 --seasons 10",
         "print spring --out papers",
         "print spring --today 2027-03-01 --out today",
     ];
