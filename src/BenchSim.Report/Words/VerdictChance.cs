@@ -34,7 +34,7 @@ internal static class VerdictChance
     public static string? Spread(StudyResult result) =>
         result.Seasons < Numbers.EnoughSeasons || result.Fits.Hits == 0 || result.Fits.Hits == result.Seasons
             ? null
-            : $"Luck alone allows {ChanceWords.FineInterval(result.Fits)}.{Weak(result)}";
+            : $"By luck alone {ChanceWords.FineInterval(result.Fits)}.{Weak(result)}";
 
     private static string Weak(StudyResult result)
     {
