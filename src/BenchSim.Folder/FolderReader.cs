@@ -110,11 +110,11 @@ internal sealed class FolderReader
         var choices = ReadChoices(site);
         scenario = scenario with { Mishaps = [.. scenario.Mishaps.Select(mishap => WithCrop(mishap, choices))] };
         scenario = scenario with { Supplies = ReadSupplies(site, choices) };
-        scenario = scenario with { Ranges = ReadRanges(site, choices) };
         _openFlats = OpenFlats(choices.Trays);
         var rows = ReadPlan(site, choices);
         var batches = new PlanExpander(_faults).Expand(rows);
         scenario = WithBatches(scenario, choices, batches);
+        scenario = scenario with { Ranges = ReadRanges(site, choices, scenario) };
         if (site.HasGoodSpaces)
         {
             new PlaceChecks(scenario, _faults).Check(rows);
@@ -233,11 +233,9 @@ internal sealed class FolderReader
             ? new SupplyReader(_cells, choices).Read(CsvTable.Read(file, SupplyFields.Table, CsvTable.MostRows, _cells, site.Units))
             : [];
 
-    private ImmutableArray<RangeRow> ReadRanges(SiteDraft site, Choices choices) =>
+    private ImmutableArray<RangeRow> ReadRanges(SiteDraft site, Choices choices, Scenario scenario) =>
         _files.HasTable(FileNames.Ranges) && ReadTable(FileNames.Ranges) is { } file
-            ? new RangeReader(_cells, choices, site.Scenario.Houses).Read(
-                CsvTable.Read(file, RangeFields.Table, CsvTable.MostRows, _cells, site.Units)
-            )
+            ? new RangeReader(_cells, choices, scenario).Read(CsvTable.Read(file, RangeFields.Table, CsvTable.MostRows, _cells, site.Units))
             : [];
 
     // A variant is of the plan alone: what was done and seen is told of the base.

@@ -9,7 +9,7 @@ using BenchSim.Season.Values;
 namespace BenchSim.Folder.Plan;
 
 /// <summary>Reads the rows of ranges.csv.</summary>
-internal sealed class RangeReader(CellReader cells, Choices choices, ImmutableArray<House> houses)
+internal sealed class RangeReader(CellReader cells, Choices choices, Scenario scenario)
 {
     private readonly Dictionary<(string What, string Of), SourcePlace> _seen = [];
 
@@ -32,6 +32,7 @@ internal sealed class RangeReader(CellReader cells, Choices choices, ImmutableAr
         if (low is { } least && high is { } most)
         {
             CheckEnds(row, column, (least, isLowRelative), (most, isHighRelative), shape);
+            CheckGrowth(row["low"], column, owners, isLowRelative ? null : least);
         }
 
         foreach (var owner in owners.DefaultIfEmpty(""))
@@ -87,7 +88,7 @@ internal sealed class RangeReader(CellReader cells, Choices choices, ImmutableAr
 
     private string? HouseOf(Cell cell, string name)
     {
-        if (houses.FirstOrDefault(house => Spelling.IsSame(house.Id, name)) is { } found)
+        if (scenario.Houses.FirstOrDefault(house => Spelling.IsSame(house.Id, name)) is { } found)
         {
             return found.Id;
         }
@@ -157,6 +158,23 @@ internal sealed class RangeReader(CellReader cells, Choices choices, ImmutableAr
                 row["shape"],
                 "odds is for a share whose ends lie between 0 % and 100 %",
                 "write uniform or triangular, or ends between them"
+            );
+        }
+    }
+
+    // Days to field size may count those before the crop is up and those on the table; what is left must be some.
+    private void CheckGrowth(Cell low, DoubtColumn column, ImmutableArray<string> owners, double? least)
+    {
+        var tooSlow = scenario
+            .Crops.Where(crop => column.IsGrowth && (owners.IsEmpty || owners.Contains(crop.Id, StringComparer.Ordinal)))
+            .MaxBy(crop => crop.DaysOutsideGrowth);
+        if (tooSlow is not null && least <= tooSlow.DaysOutsideGrowth)
+        {
+            cells.Refuse(
+                low,
+                $"is {Words.Number(least.Value)}, and {Words.Number(tooSlow.DaysOutsideGrowth)} days of {Words.Quote(tooSlow.Id)} "
+                    + "go to coming up and hardening",
+                "write more days than that"
             );
         }
     }

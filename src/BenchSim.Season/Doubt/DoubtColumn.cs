@@ -24,6 +24,9 @@ public abstract record DoubtColumn(Field Field, DoubtGroup Group, DoubtKind Kind
     /// <summary>Whether it is of crops.</summary>
     public bool IsOfCrops => this is DoubtColumn<Crop>;
 
+    /// <summary>Whether it is the days to field size.</summary>
+    public bool IsGrowth => ReferenceEquals(Field, CropFields.Table.Find("days_to_ready"));
+
     /// <summary>Whether it is of houses.</summary>
     public bool IsOfHouses => this is DoubtColumn<House>;
 

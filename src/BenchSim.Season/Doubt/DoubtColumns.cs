@@ -40,7 +40,7 @@ internal static class DoubtColumns
         OfCrop("days_to_ready", "days of growth", DoubtGroup.Growth, DoubtKind.Days, SeeReady) with
         {
             // What is played are the days from coming up, without hardening.
-            Offset = crop => (crop.DaysToReady?.Days ?? crop.GrowthDays) - crop.GrowthDays,
+            Offset = crop => crop.DaysOutsideGrowth,
             Get = crop => crop.GrowthDays,
             With = (crop, days) => crop with { GrowthDays = days },
             Say = (crop, _) => FormattableString.Invariant($"{crop.GrowthDays:#,##0.#} days"),

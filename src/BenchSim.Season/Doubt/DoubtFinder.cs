@@ -79,13 +79,10 @@ internal sealed class DoubtFinder
         }
     }
 
-    // Null for a range that holds nothing but what cannot be, as days that are over before the crop is up.
-    private static ValueRange? RangeOf(RangeRow row, double value, double offset)
-    {
-        var (low, high) = row.IsRelative ? (row.Low * value, row.High * value) : (row.Low - offset, row.High - offset);
-        var needsMore = row.Shape is RangeShape.Lognormal or RangeShape.Odds;
-        return needsMore && low <= 0 ? null : new ValueRange(row.Shape, low, high, value);
-    }
+    private static ValueRange RangeOf(RangeRow row, double value, double offset) =>
+        row.IsRelative
+            ? new ValueRange(row.Shape, row.Low * value, row.High * value, value)
+            : new ValueRange(row.Shape, row.Low - offset, row.High - offset, value);
 
     private readonly record struct Owner<TRecord>(string Id, string Name, TRecord Record);
 }

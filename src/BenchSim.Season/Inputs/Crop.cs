@@ -120,6 +120,9 @@ public sealed record Crop
     /// <summary>Days from emergence to field size at the reference temperature, hardening not included (converted on reading).</summary>
     public required double GrowthDays { get; init; }
 
+    /// <summary>Days that the written days to field size count before it is up and while it hardens; 0 where they count neither.</summary>
+    public double DaysOutsideGrowth => (DaysToReady?.Days ?? GrowthDays) - GrowthDays;
+
     /// <summary>What <see cref="GrowthDays"/> was worked out from; null where it was not read from a table.</summary>
     public WrittenDays? DaysToReady { get; init; }
 

@@ -49,6 +49,7 @@ public class RangeTests
                         + "emerge_heat,,,90,\n"
                         + "emerge_cv,,0.1,0.2,round\n"
                         + "u_value,attic,1,2,\n"
+                        + "days_to_ready,leek,0.1,400,\n"
                 )
             ),
             "ranges.csv:2:1: what is \"days_to_redy\", which is no value that may be wrong; did you mean \"days_to_ready\"",
@@ -66,6 +67,26 @@ public class RangeTests
             "ranges.csv:10:1: what emerge_base of \"tomato\" has a row already, on line 9; keep one row for a value",
             "ranges.csv:11:14: low is empty; write the least that the value may be",
             "ranges.csv:12:20: shape is \"round\"; write \"uniform\", \"triangular\", \"lognormal\" or \"odds\"",
-            "ranges.csv:13:9: of names \"attic\", and there is no house of that name; name a house by its id, several with | between them"
+            "ranges.csv:13:9: of names \"attic\", and there is no house of that name; name a house by its id, several with | between them",
+            "ranges.csv:14:24: high is \"400\"; write a value from 0.1 to 365"
         );
+
+    // 60 degree-days at 20 C over a base of 10 are 6 days to come up; with 7 nights of hardening 13 of the written days are none of growth.
+    [Fact]
+    public void Days_that_leave_none_for_growth_are_a_fault()
+    {
+        const string Crop =
+            "id,emerge_base,emerge_optimum,emerge_plateau,emerge_ceiling,emerge_heat,germinate_at,days_to_ready,counted_from,"
+            + "includes_hardening,hardening_nights\ntomato,10 C,30 C,none,40 C,60,20 C,50,sowing,yes,7\n";
+        string[] Faults(string low) =>
+            TestFolder.Faults(
+                others: [("crops.csv", Crop), ("ranges.csv", $"what,of,low,high,shape\ndays_to_ready,tomato,{low},60,uniform\n")]
+            );
+
+        FaultMessageTests.AssertFaults(
+            Faults("13"),
+            "ranges.csv:2:22: low is 13, and 13 days of \"tomato\" go to coming up and hardening; write more days than that"
+        );
+        Assert.Empty(Faults("14"));
+    }
 }
