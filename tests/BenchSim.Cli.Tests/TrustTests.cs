@@ -76,6 +76,25 @@ public sealed class TrustTests
         );
     }
 
+    // A variant that was asked about is no file of the plan; another day is another answer.
+    [Fact]
+    public void A_run_takes_the_answer_of_a_choice_but_not_of_another_day()
+    {
+        using var folder = new TemporaryFolder();
+        var scenario = PaperFarm.In(folder);
+        folder.Write("paper/variants/back.toml", "[rules]\nmove_back = true\n");
+        Assert.Equal(0, Call.Run("trust", scenario, "--with", "back", "--seasons", "10", "--out", folder.In("out")).Code);
+        Assert.Equal(0, Call.Run("run", scenario, "--no-report", "--trust", folder.In("out")).Code);
+
+        var later = Call.Run("run", scenario, "--no-report", "--trust", folder.In("out"), "--today", "2027-03-02");
+        Assert.Equal(2, later.Code);
+        Assert.Contains(
+            "is of whole seasons, and this run is of those from 2027-03-02 on. Ask \"trust\" for the same days.",
+            later.Error,
+            StringComparison.Ordinal
+        );
+    }
+
     [Theory]
     [InlineData("--sets \"31\" cannot be used; write a whole number from 32 to 65,536", "--sets", "31")]
     [InlineData("--seasons \"9\" cannot be used; write a whole number from 10 to 10,000", "--seasons", "9")]

@@ -19,7 +19,8 @@ namespace BenchSim.Answers.Json;
 /// <param name="Groups">What groups of values do.</param>
 /// <param name="Values">The values, those that move most first.</param>
 /// <param name="Choice">What values do to the choice of a variant; null where none was asked about.</param>
-/// <param name="Inputs">The files that were read.</param>
+/// <param name="Today">The day from which it was played; null for whole seasons.</param>
+/// <param name="Inputs">The files of the plan; a variant's is not among them.</param>
 internal sealed record TrustDocument(
     int Version,
     string Name,
@@ -31,6 +32,7 @@ internal sealed record TrustDocument(
     ImmutableArray<JsonTrustGroup> Groups,
     ImmutableArray<JsonTrustValue> Values,
     JsonTrustChoice? Choice,
+    DateOnly? Today,
     ImmutableArray<JsonInput> Inputs
 )
 {
@@ -46,6 +48,7 @@ internal sealed record TrustDocument(
             [.. result.Groups.Select(JsonTrustGroup.Of)],
             [.. result.InOrder.Select(JsonTrustValue.For)],
             result.Choice is { } choice ? JsonTrustChoice.Of(choice) : null,
+            result.Plan.Today,
             [.. inputs.Select(input => JsonInput.Of(new ReportInput(input.Name, input.Bytes.AsMemory())))]
         );
 }

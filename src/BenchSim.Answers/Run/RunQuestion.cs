@@ -66,7 +66,7 @@ public sealed record RunQuestion
         var earlier = Since is { } folder ? EarlierReport.Read(folder) : null;
         var opened = Scenario.OpenWith(Variant);
         var plan = opened.Plan;
-        var known = Trust is { } trust ? KnownRange.Read(trust, opened.Inputs) : null;
+        var known = Trust is { } trust ? KnownRange.Read(trust, opened.Inputs, plan.Today) : null;
         var options = Play.Of(plan);
         BesideScenario.RefuseAround(Out, Scenario.Directory);
         var place = ReportPlace(Scenario.Directory, Out, NoReport, Variant, plan.Today);

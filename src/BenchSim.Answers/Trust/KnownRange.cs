@@ -26,8 +26,9 @@ internal sealed record KnownRange(int Values, double Low, double Middle, double 
     /// <summary>Reads the study.</summary>
     /// <param name="file">trust.json, or the folder that holds it.</param>
     /// <param name="inputs">The files of the run: the study must be of the same.</param>
-    /// <exception cref="RefusedException">There is no such study, or it is of other files.</exception>
-    public static KnownRange Read(string file, ImmutableArray<InputFile> inputs)
+    /// <param name="today">The day from which the run is played; null for whole seasons.</param>
+    /// <exception cref="RefusedException">There is no such study, or it is of other files or from another day on.</exception>
+    public static KnownRange Read(string file, ImmutableArray<InputFile> inputs, DateOnly? today)
     {
         ArgumentNullException.ThrowIfNull(file);
         var path = Directory.Exists(file) ? Path.Combine(file, TrustFolder.Answer) : file;
@@ -42,6 +43,7 @@ internal sealed record KnownRange(int Values, double Low, double Middle, double 
 
             var fits = root.GetProperty("figures").EnumerateArray().First();
             RefuseOthers(file, root.GetProperty("inputs"), inputs);
+            RefuseOtherDay(file, root.GetProperty("today").GetString(), today is { } day ? Dates.Iso(day) : null);
             return new KnownRange(
                 root.GetProperty("values").GetArrayLength(),
                 Share(fits.GetProperty("low")),
@@ -62,6 +64,17 @@ internal sealed record KnownRange(int Values, double Low, double Middle, double 
             throw new RefusedException(
                 $"{PlainText.Quote(file)} holds no answer of \"trust\" that this version can read; "
                     + "name the folder that \"trust --out\" wrote, or its trust.json."
+            );
+        }
+    }
+
+    private static void RefuseOtherDay(string file, string? known, string? now)
+    {
+        if (!string.Equals(known, now, StringComparison.Ordinal))
+        {
+            throw new RefusedException(
+                $"{PlainText.Quote(file)} is of {(known is null ? "whole seasons" : $"the seasons from {known} on")}, and this run is of "
+                    + $"{(now is null ? "whole seasons" : $"those from {now} on")}. Ask \"trust\" for the same days."
             );
         }
     }

@@ -53,11 +53,7 @@ public sealed record TrustQuestion
         };
         var sets = TrustRunner.SetsOf(plan, variants is not null, options);
         var result = watch.Over(sets, progress => TrustRunner.Play(plan, variants?.Plans[0], options, progress, watch.Cancel));
-        var answer = new TrustAnswer(result, variants?.Inputs ?? opened.Inputs, Out)
-        {
-            ScenarioFolder = Scenario.Directory,
-            From = opened.From,
-        };
+        var answer = new TrustAnswer(result, opened.Inputs, Out) { ScenarioFolder = Scenario.Directory, From = opened.From };
         if (Out is not null)
         {
             TrustFolder.Write(Out, result, answer.Json(), watch.Cancel);
@@ -69,7 +65,7 @@ public sealed record TrustQuestion
 
 /// <summary>What hangs on the values of a plan that may be wrong.</summary>
 /// <param name="Result">The study.</param>
-/// <param name="Inputs">The files that were read.</param>
+/// <param name="Inputs">The files of the plan.</param>
 /// <param name="Folder">The folder that was written; null for none.</param>
 public sealed record TrustAnswer(TrustResult Result, ImmutableArray<InputFile> Inputs, string? Folder) : Answer
 {
