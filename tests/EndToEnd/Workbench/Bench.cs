@@ -71,37 +71,35 @@ internal sealed class Bench : IAsyncDisposable
     {
         while (true)
         {
-            var verdict = page.Locator("section.verdict");
-            var desk = await DeskAsync(page);
-            async Task<bool> IsNewestAsync() =>
-                long.Parse(await verdict.GetAttributeAsync("data-revision") ?? "-1", null) >= desk.GetProperty("revision").GetInt64();
-
-            if (
-                await verdict.CountAsync() == 1
-                && await verdict.GetAttributeAsync("data-live") == "no"
-                && await IsNewestAsync()
-                && int.Parse(await verdict.GetAttributeAsync("data-seasons") ?? "0", null) >= seasons
-            )
+            var newest = (await DeskAsync(page)).GetProperty("revision").GetInt64();
+            if (await ShownAsync(page) is { IsLive: false } shown && shown.Revision >= newest)
             {
-                return;
-            }
-
-            // Faults of the texts before may stand there for a moment yet.
-            if (await IsFaultAsync())
-            {
-                await Task.Delay(500);
-                if (await IsFaultAsync())
+                Assert.True(shown.Faults is null, "There is no answer but faults: " + shown.Faults);
+                if (shown.Seasons >= seasons)
                 {
-                    Assert.Fail("There is no answer but faults: " + await page.Locator(".verdict").First.InnerTextAsync());
+                    return;
                 }
             }
-
-            async Task<bool> IsFaultAsync() =>
-                await page.Locator(".verdict.faults[data-live='no']").CountAsync() == 1 && await IsNewestAsync();
 
             await Task.Delay(20);
         }
     }
+
+    // Read in one go: between two looks the verdict may be another.
+    private static async Task<ShownVerdict?> ShownAsync(IPage page) =>
+        await page.EvaluateAsync<ShownVerdict?>(
+            """
+            () => {
+              const all = document.querySelectorAll("section.verdict");
+              return all.length !== 1 ? null : {
+                isLive: all[0].dataset.live !== "no",
+                revision: Number(all[0].dataset.revision ?? -1),
+                seasons: Number(all[0].dataset.seasons ?? 0),
+                faults: all[0].classList.contains("faults") ? all[0].querySelector(".faults")?.innerText ?? "" : null,
+              };
+            }
+            """
+        );
 
     /// <summary>What is on the desk.</summary>
     public async Task<JsonElement> DeskAsync(IPage? page = null)
@@ -178,4 +176,17 @@ internal sealed class Bench : IAsyncDisposable
         await _process.WaitForExitAsync();
         _process.Dispose();
     }
+}
+
+/// <summary>The verdict as the page shows it.</summary>
+internal sealed class ShownVerdict
+{
+    public bool IsLive { get; set; }
+
+    public long Revision { get; set; }
+
+    public int Seasons { get; set; }
+
+    /// <summary>What is said of the faults; null where there are none.</summary>
+    public string? Faults { get; set; }
 }
