@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
 using BenchSim.Answers.Asking;
-using BenchSim.Report.Json;
+using BenchSim.Answers.Opening;
 using BenchSim.Report.Words;
 
 namespace BenchSim.Answers.Run;
@@ -45,35 +45,16 @@ internal sealed record EarlierReport
     public static EarlierReport Read(string folder)
     {
         ArgumentNullException.ThrowIfNull(folder);
-        try
-        {
-            using var document = JsonDocument.Parse(System.IO.File.ReadAllBytes(Path.Combine(folder, File)));
-            return Of(folder, document.RootElement);
-        }
-        catch (Exception failure)
-            when (failure
-                    is IOException
-                        or UnauthorizedAccessException
-                        or JsonException
-                        or InvalidOperationException
-                        or KeyNotFoundException
-                        or FormatException
-            )
-        {
-            throw new RefusedException(
-                $"{PlainText.Quote(folder)} holds no report of a run that this version can read; "
-                    + "name the folder that an earlier run wrote, with its result.json."
-            );
-        }
+        return WrittenAnswer.Read(
+            Path.Combine(folder, File),
+            $"{PlainText.Quote(folder)} holds no report of a run that this version can read; "
+                + "name the folder that an earlier run wrote, with its result.json.",
+            root => Of(folder, root)
+        );
     }
 
     private static EarlierReport Of(string folder, JsonElement root)
     {
-        if (root.GetProperty("version").GetInt32() != JsonDialect.Version)
-        {
-            throw new FormatException();
-        }
-
         var scenario = root.GetProperty("scenario");
         return new EarlierReport
         {
@@ -84,21 +65,21 @@ internal sealed record EarlierReport
                     : null,
             Variant = scenario.GetProperty("variant").GetString(),
             Seasons = root.GetProperty("seasons").GetInt32(),
-            Seed = TextOf(root.GetProperty("seed")),
+            Seed = WrittenAnswer.TextOf(root.GetProperty("seed")),
             Fits = NumberOf(root.GetProperty("fits").GetProperty("share")),
             Late = LateOf(root),
-            Batches = [.. root.GetProperty("batches").EnumerateArray().Select(batch => (TextOf(batch.GetProperty("id")), LateOf(batch)))],
-            Files = root.GetProperty("inputs")
-                .EnumerateArray()
-                .GroupBy(input => TextOf(input.GetProperty("name")), StringComparer.Ordinal)
-                .ToImmutableDictionary(input => input.Key, input => TextOf(input.First().GetProperty("sha256")), StringComparer.Ordinal),
+            Batches =
+            [
+                .. root.GetProperty("batches")
+                    .EnumerateArray()
+                    .Select(batch => (WrittenAnswer.TextOf(batch.GetProperty("id")), LateOf(batch))),
+            ],
+            Files = WrittenAnswer.Files(root),
         };
     }
 
     private static double LateOf(JsonElement of) =>
         of.GetProperty("plants_wanted").GetInt32() - NumberOf(of.GetProperty("plants_in_time").GetProperty("mean"));
-
-    private static string TextOf(JsonElement text) => text.GetString() ?? throw new FormatException();
 
     private static double NumberOf(JsonElement number) =>
         number.GetDouble() is var value && double.IsFinite(value) ? value : throw new FormatException();

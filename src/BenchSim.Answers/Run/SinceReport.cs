@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using BenchSim.Answers.Json;
+using BenchSim.Answers.Opening;
 using BenchSim.Folder.Files;
-using BenchSim.Study.Marks;
 using BenchSim.Study.Results;
 
 namespace BenchSim.Answers.Run;
@@ -20,7 +20,7 @@ internal sealed record SinceReport(EarlierReport Then, StudyResult Now, Immutabl
     public ImmutableArray<string> Changed { get; } =
     [
         .. Names(Inputs, file =>
-            Then.Files.TryGetValue(file.Name, out var hash) && !string.Equals(hash, HashOf(file), StringComparison.Ordinal)
+            Then.Files.TryGetValue(file.Name, out var hash) && !string.Equals(hash, WrittenAnswer.HashOf(file), StringComparison.Ordinal)
         ),
     ];
 
@@ -77,8 +77,6 @@ internal sealed record SinceReport(EarlierReport Then, StudyResult Now, Immutabl
 
     private static IEnumerable<string> Names(ImmutableArray<InputFile> files, Func<InputFile, bool> which) =>
         files.Where(which).Select(file => file.Name).Order(StringComparer.Ordinal);
-
-    private static string HashOf(InputFile file) => Convert.ToHexStringLower(Sha256.HashData(file.Bytes.AsSpan()));
 
     private static double LateOf(int wanted, Estimate inTime) => wanted - inTime.Mean;
 }

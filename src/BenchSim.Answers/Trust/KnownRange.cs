@@ -1,11 +1,10 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using BenchSim.Answers.Asking;
+using BenchSim.Answers.Opening;
 using BenchSim.Folder.Files;
 using BenchSim.Report;
-using BenchSim.Report.Json;
 using BenchSim.Report.Words;
-using BenchSim.Study.Marks;
 
 namespace BenchSim.Answers.Trust;
 
@@ -31,41 +30,23 @@ internal sealed record KnownRange(int Values, double Low, double Middle, double 
     public static KnownRange Read(string file, ImmutableArray<InputFile> inputs, DateOnly? today)
     {
         ArgumentNullException.ThrowIfNull(file);
-        var path = Directory.Exists(file) ? Path.Combine(file, TrustFolder.Answer) : file;
-        try
-        {
-            using var document = JsonDocument.Parse(File.ReadAllBytes(path));
-            var root = document.RootElement;
-            if (root.GetProperty("version").GetInt32() != JsonDialect.Version)
+        return WrittenAnswer.Read(
+            Directory.Exists(file) ? Path.Combine(file, TrustFolder.Answer) : file,
+            $"{PlainText.Quote(file)} holds no answer of \"trust\" that this version can read; "
+                + "name the folder that \"trust --out\" wrote, or its trust.json.",
+            root =>
             {
-                throw new FormatException();
+                var fits = root.GetProperty("figures").EnumerateArray().First();
+                RefuseOthers(file, WrittenAnswer.Files(root), inputs);
+                RefuseOtherDay(file, root.GetProperty("today").GetString(), today is { } day ? Dates.Iso(day) : null);
+                return new KnownRange(
+                    root.GetProperty("values").GetArrayLength(),
+                    Share(fits.GetProperty("low")),
+                    Share(fits.GetProperty("middle")),
+                    Share(fits.GetProperty("high"))
+                );
             }
-
-            var fits = root.GetProperty("figures").EnumerateArray().First();
-            RefuseOthers(file, root.GetProperty("inputs"), inputs);
-            RefuseOtherDay(file, root.GetProperty("today").GetString(), today is { } day ? Dates.Iso(day) : null);
-            return new KnownRange(
-                root.GetProperty("values").GetArrayLength(),
-                Share(fits.GetProperty("low")),
-                Share(fits.GetProperty("middle")),
-                Share(fits.GetProperty("high"))
-            );
-        }
-        catch (Exception failure)
-            when (failure
-                    is IOException
-                        or UnauthorizedAccessException
-                        or JsonException
-                        or InvalidOperationException
-                        or KeyNotFoundException
-                        or FormatException
-            )
-        {
-            throw new RefusedException(
-                $"{PlainText.Quote(file)} holds no answer of \"trust\" that this version can read; "
-                    + "name the folder that \"trust --out\" wrote, or its trust.json."
-            );
-        }
+        );
     }
 
     private static void RefuseOtherDay(string file, string? known, string? now)
@@ -79,20 +60,9 @@ internal sealed record KnownRange(int Values, double Low, double Middle, double 
         }
     }
 
-    private static void RefuseOthers(string file, JsonElement known, ImmutableArray<InputFile> inputs)
+    private static void RefuseOthers(string file, ImmutableDictionary<string, string> before, ImmutableArray<InputFile> inputs)
     {
-        var before = known
-            .EnumerateArray()
-            .ToDictionary(
-                input => input.GetProperty("name").GetString() ?? "",
-                input => input.GetProperty("sha256").GetString(),
-                StringComparer.Ordinal
-            );
-        var now = inputs.ToDictionary(
-            input => input.Name,
-            input => Convert.ToHexStringLower(Sha256.HashData(input.Bytes.AsSpan())),
-            StringComparer.Ordinal
-        );
+        var now = inputs.ToDictionary(input => input.Name, WrittenAnswer.HashOf, StringComparer.Ordinal);
         string[] other =
         [
             .. before
