@@ -139,7 +139,7 @@ internal sealed class Mender(OpenFolder folder, ILeveller? leveller, Action<Mend
                 Scenario = folder.Source(asked.Texts),
                 NotHere = NotHereMarks.File(folder) ?? new InputFile(MendQuestion.NotHereFile, []),
                 Goal = asked.Goal,
-                Play = new PlayWish(Threads: Math.Max(1, Environment.ProcessorCount / 2)),
+                Play = new PlayWish(Threads: BesidePlays.Threads),
             }.Ask(leveller, new MendWatch(done => Keep(state with { IsRunning = true, Done = done }, cancel), cancel));
             state = state with { Found = answer.List, Plan = answer.Result.Plan };
         }

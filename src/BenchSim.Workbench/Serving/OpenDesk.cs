@@ -38,8 +38,8 @@ internal sealed class OpenDesk(ILeveller? leveller, FolderList before) : IDispos
     /// <summary>Keeps what does not change from one opening of the folder to the next.</summary>
     public KeptOpenings Kept { get; } = new();
 
-    /// <summary>Plays the next days.</summary>
-    public ComingPlays Coming { get; } = new();
+    /// <summary>Asks of the files what takes seconds.</summary>
+    public BesidePlays Beside { get; } = new();
 
     /// <summary>The phones that are let in; null where none is.</summary>
     public PairedPhones? Phones { get; private set; }
@@ -202,7 +202,7 @@ internal sealed class OpenDesk(ILeveller? leveller, FolderList before) : IDispos
         {
             Close();
             Phones?.Dispose();
-            Coming.Dispose();
+            Beside.Dispose();
         }
     }
 

@@ -7,6 +7,7 @@ import { Sheet } from "./sheet.js";
 import { Plan } from "./plan.js";
 import { Rules } from "./rules.js";
 import { Mend } from "./mend.js";
+import { Agree } from "./agree.js";
 import { Papers } from "./papers.js";
 import { Phones } from "./phones.js";
 import { Today } from "./today.js";
@@ -18,6 +19,7 @@ const PARTS = [
   ["rules", "Houses and rules", Rules],
   ["mend", "What would mend it", Mend],
   ["today", "Today", Today],
+  ["agree", "Agree and review", Agree],
   ["papers", "Papers and case", Papers],
 ];
 const ALL_PARTS = [...PARTS, ["phones", "Phones", Phones]];
