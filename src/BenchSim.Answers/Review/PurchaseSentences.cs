@@ -62,7 +62,8 @@ internal static class PurchaseSentences
             purchase.Observed > 0
                 ? $"in the weather observed on {Numbers.Count(purchase.Observed, "day", "days")} of this season, seed and growth drawn"
                 : "in drawn weather, as none of this season was observed";
-        return $"A season cannot be gone through again: each plan was played {Numbers.Count(purchase.Seasons, "time", "times")} {weather}; "
+        return "A season cannot be gone through again: each plan was played "
+            + $"{Numbers.Count(purchase.Seasons, "time", "times")} {weather}; "
             + "the seasons are the same for all. What costs nothing was sought by the weather of any year, as before the season. The intervals "
             + "allow for all of them.";
     }
