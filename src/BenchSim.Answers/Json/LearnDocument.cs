@@ -15,6 +15,7 @@ namespace BenchSim.Answers.Json;
 /// <param name="Values">The values of crops, in order of crop.</param>
 /// <param name="Packets">Germination of packets against their test.</param>
 /// <param name="Work">Minutes a tray.</param>
+/// <param name="Houses">Houses whose fuel was counted.</param>
 /// <param name="NotLearned">Batches that were judged and teach nothing of growth.</param>
 /// <param name="Volunteered">Rows that count trays which someone chose, and say nothing of the crop.</param>
 /// <param name="File">The crops.csv with the values; null where none was to be written, or there was nothing to write.</param>
@@ -28,6 +29,7 @@ internal sealed record LearnDocument(
     ImmutableArray<JsonLearnedValue> Values,
     ImmutableArray<JsonLearnedPacket> Packets,
     ImmutableArray<JsonLearnedWork> Work,
+    ImmutableArray<JsonLearnedHouse> Houses,
     ImmutableArray<JsonNotLearned> NotLearned,
     int Volunteered,
     string? File,
@@ -44,6 +46,7 @@ internal sealed record LearnDocument(
             Values: [.. result.Values.Select(each => JsonLearnedValue.Of(each.Crop, each.Value))],
             Packets: [.. result.Crops.SelectMany(crop => crop.Lessons.Packets, JsonLearnedPacket.Of)],
             Work: [.. result.Work.Select(JsonLearnedWork.Of)],
+            Houses: [.. result.Houses.Select(JsonLearnedHouse.Of)],
             NotLearned: [.. result.Crops.SelectMany(crop => crop.Lessons.NotGrown, JsonNotLearned.Of)],
             Volunteered: result.Volunteered,
             File: written,
@@ -162,6 +165,17 @@ internal sealed record JsonLearnedWork(string Key, double Old, double New, JsonI
 {
     public static JsonLearnedWork Of(LearnedWork work) =>
         new(work.Key, work.Value.Old, work.Value.New, JsonInterval.Of(work.Value.Low, work.Value.High), work.Value.Seen, work.Trays);
+}
+
+/// <summary>The heat loss of a house, by the fuel that was counted.</summary>
+/// <param name="House">Id of the house.</param>
+/// <param name="Stretches">Stretches of days, from one row of fuel to the next, that say something.</param>
+/// <param name="LossFactor">Its heat loss over that which is worked out; null where there are too few stretches.</param>
+/// <param name="Interval90">It lies in it with a chance of 90 %; null likewise.</param>
+internal sealed record JsonLearnedHouse(string House, int Stretches, double? LossFactor, JsonInterval? Interval90)
+{
+    public static JsonLearnedHouse Of(LearnedHouse house) =>
+        new(house.House.Id, house.Stretches, house.Loss?.New, house.Loss is { } loss ? JsonInterval.Of(loss.Low, loss.High) : null);
 }
 
 /// <summary>A batch that was judged and teaches nothing of growth.</summary>

@@ -14,7 +14,10 @@ internal static class LearnScreen
         var result = answer.Result;
         return new FirstScreen($"{FirstScreen.Subject(result.Plan.Scenario.Name, null)}: {LearnWords.Headline(result)}")
         {
-            Facts = [.. result.Volunteered > 0 ? [LearnWords.Volunteered(result)] : Array.Empty<string>()],
+            Facts =
+            [
+                .. new[] { LearnWords.Houses(result), result.Volunteered > 0 ? LearnWords.Volunteered(result) : null }.OfType<string>(),
+            ],
             Warnings = [.. Warnings(result)],
             Next = Next(answer),
             Table = result.Values.Any() ? Table(result) : null,

@@ -1,5 +1,6 @@
 using BenchSim.Answers.Words;
 using BenchSim.Report.Words;
+using BenchSim.Season.Inputs;
 using BenchSim.Study.Learning;
 
 namespace BenchSim.Answers.Learn;
@@ -20,6 +21,7 @@ internal static class LearnTelling
         TellValues(words, result);
         TellPackets(words, result);
         TellWork(words, result);
+        TellHouses(words, result);
         TellNotLearned(words, result);
         TellBefore(words, result.Deviations);
         words.Gap();
@@ -124,10 +126,40 @@ internal static class LearnTelling
         }
     }
 
+    private static void TellHouses(Passages words, LearnResult result)
+    {
+        (House House, int Stretches, Learned Loss)[] learned = [.. LearnWords.WithLoss(result)];
+        if (learned.Length == 0)
+        {
+            return;
+        }
+
+        words.Heading("Heat loss of houses, by their fuel");
+        words.Sentence(
+            "Fuel counted from one line to the next, over what the house takes by its faces, its trays and the weather. Whether it loses "
+                + "more or its heater gives less, fuel does not tell: divide its efficiency in site.toml by the factor, or mend its covering "
+                + "or air changes.",
+            2
+        );
+        var table = words.Table(["house", ">times that worked out", ">90 % interval", ">stretches", ">efficiency", ">with it"]);
+        foreach (var (house, stretches, loss) in learned)
+        {
+            table.Add(
+                house.Name,
+                Numbers.Hundredths(loss.New),
+                $"{Numbers.Hundredths(loss.Low)} to {Numbers.Hundredths(loss.High)}",
+                Numbers.Whole(stretches),
+                Numbers.Hundredths(house.Heat!.Efficiency),
+                Numbers.Hundredths(house.Heat.Efficiency / loss.New)
+            );
+        }
+    }
+
     private static void TellNotLearned(Passages words, LearnResult result)
     {
         var judged = result.Crops.SelectMany(crop => crop.Lessons.NotGrown).ToList();
-        if (judged.Count == 0 && result.Volunteered == 0 && result.LackingDays == 0)
+        var houses = result.Houses.Where(house => house.Loss is null).ToList();
+        if (judged.Count == 0 && houses.Count == 0 && result.Volunteered == 0 && result.LackingDays == 0)
         {
             return;
         }
@@ -143,6 +175,11 @@ internal static class LearnTelling
             words.Point(
                 $"Growth of {PlainText.Short(batch.Batch, 40)} in {batch.Season}: {LearnWords.Why(batch, result.Plan.Scenario.Units)}."
             );
+        }
+
+        foreach (var house in houses)
+        {
+            words.Point(LearnWords.TooFew(house));
         }
 
         if (result.LackingDays > 0)

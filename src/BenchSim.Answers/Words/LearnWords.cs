@@ -1,4 +1,5 @@
 using BenchSim.Report.Words;
+using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 using BenchSim.Study.Learning;
 
@@ -111,6 +112,40 @@ internal static class LearnWords
         $"{Numbers.Count(result.Volunteered, "count is", "counts are")} of trays that someone chose, and "
         + $"{(result.Volunteered == 1 ? "says" : "say")} nothing of the crop: pick trays by lot, count them whatever they look like, "
         + "and begin the note with \"picked\".";
+
+    /// <summary>The houses of whose heat loss the fuel says something.</summary>
+    public static IEnumerable<(House House, int Stretches, Learned Loss)> WithLoss(LearnResult result)
+    {
+        foreach (var house in result.Houses)
+        {
+            if (house.Loss is { } loss)
+            {
+                yield return (house.House, house.Stretches, loss);
+            }
+        }
+    }
+
+    /// <summary>The houses that take another heat than is worked out, beyond luck; null for none.</summary>
+    public static string? Houses(LearnResult result)
+    {
+        var others = WithLoss(result).Where(house => house.Loss.Low > 1 || house.Loss.High < 1).ToList();
+        return others.Count == 0
+            ? null
+            : "By their fuel: "
+                + PlainText.List([
+                    .. others.Select(house =>
+                        $"{PlainText.Short(house.House.Name, 24)} takes {Numbers.Hundredths(house.Loss.New)} times the heat worked out "
+                        + $"({Numbers.Hundredths(house.Loss.Low)} to {Numbers.Hundredths(house.Loss.High)})"
+                    ),
+                ])
+                + ".";
+    }
+
+    /// <summary>That the fuel of a house was counted too seldom.</summary>
+    public static string TooFew(LearnedHouse house) =>
+        $"Heat loss of {PlainText.Short(house.House.Name, 24)}: "
+        + $"{Numbers.Count(house.Stretches, "stretch", "stretches")} between lines of fuel can be set beside the weather, and "
+        + $"{Numbers.Whole(HouseLessons.Fewest)} are needed.";
 
     /// <summary>That some days have normal weather.</summary>
     public static string Lacking(LearnResult result) =>

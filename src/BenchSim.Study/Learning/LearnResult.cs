@@ -18,6 +18,9 @@ public sealed record LearnResult
     /// <summary>Minutes a tray that were timed.</summary>
     public required ImmutableArray<LearnedWork> Work { get; init; }
 
+    /// <summary>Houses whose fuel was counted.</summary>
+    public required ImmutableArray<LearnedHouse> Houses { get; init; }
+
     /// <summary>How far off values were taken to be before.</summary>
     public required Deviations Deviations { get; init; }
 

@@ -40,6 +40,7 @@ public static class LearnRunner
             Seasons = seasons,
             Crops = taught.ToImmutable(),
             Work = WorkLessons.Of(plan.Scenario.Rules.Minutes, seasons.SelectMany(season => season.Plan.Scenario.Log), deviations),
+            Houses = HouseLessons.Of(plan, seasons, deviations),
             Deviations = deviations,
         };
     }

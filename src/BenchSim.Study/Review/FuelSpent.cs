@@ -23,7 +23,6 @@ public sealed record FuelSpent(House House, int Rows, double? Counted, double As
     internal static ImmutableArray<FuelSpent> Of(SeasonPlan now, StudyResult agreed, long[] wattHours, out int unread)
     {
         var scenario = now.Scenario;
-        LogEntry[] all = [.. scenario.Log.Where(row => row is { What: LogKind.Fuel, Count: not null }).OrderBy(row => row.Date)];
         var spent = ImmutableArray.CreateBuilder<FuelSpent>();
         for (var at = 0; at < scenario.Houses.Length; at++)
         {
@@ -33,13 +32,7 @@ public sealed record FuelSpent(House House, int Rows, double? Counted, double As
                 continue;
             }
 
-            (bool IsReading, double Amount)[] rows =
-            [
-                .. all.Where(row => HouseOf(scenario, row) == house)
-                    .Select(row => (FuelWords.IsReading(row.Note), FuelWords.Bought(house.Heat!.Fuel, row.Count!.Value, row.Note)))
-                    .Where(row => row.Item2 is not null)
-                    .Select(row => (row.Item1, row.Item2!.Value)),
-            ];
+            var rows = FuelRow.Of(scenario, house);
             double[] readings = [.. rows.Where(row => row.IsReading).Select(row => row.Amount)];
             var expected = agreed.Houses.FirstOrDefault(each => string.Equals(each.House.Id, house.Id, StringComparison.Ordinal));
             spent.Add(
@@ -55,19 +48,7 @@ public sealed record FuelSpent(House House, int Rows, double? Counted, double As
             );
         }
 
-        unread = all.Length - spent.Sum(each => each.Rows);
+        unread = FuelRow.CountOf(scenario) - spent.Sum(each => each.Rows);
         return spent.ToImmutable();
-    }
-
-    private static House? HouseOf(Scenario scenario, LogEntry row)
-    {
-        if (row.Space is not { } id)
-        {
-            House[] burning = [.. scenario.Houses.Where(SeasonEnergy.Burns)];
-            return burning.Length == 1 ? burning[0] : null;
-        }
-
-        var house = scenario.Spaces.FirstOrDefault(space => string.Equals(space.Id, id, StringComparison.Ordinal))?.HouseId ?? id;
-        return scenario.Houses.FirstOrDefault(each => string.Equals(each.Id, house, StringComparison.Ordinal));
     }
 }

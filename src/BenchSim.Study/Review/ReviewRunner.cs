@@ -77,8 +77,6 @@ public static class ReviewRunner
         var after = LastRow(now).AddDays(1);
         var then = AsOf.Known(now, after < now.LastDay ? after : now.LastDay);
         lacking = then.Scenario.Known!.Lacking.Length;
-        var season = new SeasonResult();
-        new SeasonPlayer(then, seed).Play(0, PlaceLimits.AsGiven, season);
-        return [.. season.HeatWattHours.Select(days => Rows.Sum(days.AsSpan(0, then.Past!.Today)))];
+        return [.. PastHeat.WattHours(then, seed).Select(days => days.Sum())];
     }
 }
