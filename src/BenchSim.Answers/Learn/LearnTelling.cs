@@ -137,8 +137,8 @@ internal static class LearnTelling
         words.Heading("Heat loss of houses, by their fuel");
         words.Sentence(
             "Fuel counted from one line to the next, over what the house takes by its faces, its trays and the weather. Whether it loses "
-                + "more or its heater gives less, fuel does not tell: divide its efficiency in site.toml by the factor, or mend its covering "
-                + "or air changes.",
+                + "more or its heater gives less, fuel does not tell: divide its efficiency in site.toml by the factor, or mend its "
+                + "covering or air changes.",
             2
         );
         var table = words.Table(["house", ">times that worked out", ">90 % interval", ">stretches", ">efficiency", ">with it"]);
