@@ -76,6 +76,33 @@ public sealed class TrustTests
         );
     }
 
+    // The case says the command that makes it again: the study of the values first, with the options it was asked with.
+    [Fact]
+    public void A_case_says_how_far_the_values_may_move_the_plan_as_it_is()
+    {
+        using var folder = new TemporaryFolder();
+        var scenario = PaperFarm.In(folder);
+        folder.Write("paper/ranges.csv", "what,of,low,high,shape\ndays_to_ready,,-25 %,+25 %,uniform\n");
+        folder.Write("paper/variants/back.toml", "[rules]\nmove_back = true\n");
+        Assert.Equal(0, Call.Run("trust", scenario, "--seasons", "10", "--sets", "32", "--seed", "7", "--out", folder.In("trust")).Code);
+
+        string[] compare = ["compare", scenario, "--with", "back", "--seasons", "50", "--seed", "3", "--case", "--out", folder.In("case")];
+        Assert.Equal((0, ""), Ended(Call.Run([.. compare, "--trust", folder.In("trust")])));
+        var with = File.ReadAllBytes(folder.In("case/case.pdf"));
+        Assert.Equal((0, ""), Ended(Call.Run(compare)));
+        Assert.NotEqual(File.ReadAllBytes(folder.In("case/case.pdf")), with);
+
+        // In the folder of the case, as its last line says.
+        string[] again = ["trust", folder.In("case/inputs"), "--sets", "32", "--seasons", "10", "--seed", "7", "--out", folder.In("again")];
+        Assert.Equal(0, Call.Run(again).Code);
+        compare[1] = folder.In("case/inputs");
+        compare[^1] = folder.In("second");
+        Assert.Equal((0, ""), Ended(Call.Run([.. compare, "--trust", folder.In("again")])));
+        Assert.Equal(with, File.ReadAllBytes(folder.In("second/case.pdf")));
+
+        static (int, string) Ended(Call call) => (call.Code, call.Error);
+    }
+
     // A variant that was asked about is no file of the plan; another day is another answer.
     [Fact]
     public void A_run_takes_the_answer_of_a_choice_but_not_of_another_day()

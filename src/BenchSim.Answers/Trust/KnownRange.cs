@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text.Json;
 using BenchSim.Answers.Asking;
 using BenchSim.Answers.Opening;
@@ -15,6 +16,9 @@ namespace BenchSim.Answers.Trust;
 /// <param name="High">5 % of them bring a share above it.</param>
 internal sealed record KnownRange(int Values, double Low, double Middle, double High)
 {
+    /// <summary>The options with which the study was asked, as they are typed.</summary>
+    public required string Options { get; init; }
+
     /// <summary>The range in a sentence.</summary>
     public string Sentence =>
         Values == 0
@@ -44,7 +48,12 @@ internal sealed record KnownRange(int Values, double Low, double Middle, double 
                     Share(fits.GetProperty("low")),
                     Share(fits.GetProperty("middle")),
                     Share(fits.GetProperty("high"))
-                );
+                )
+                {
+                    Options =
+                        $"--sets {root.GetProperty("sets").GetInt32()} --seasons {root.GetProperty("seasons").GetInt32()} "
+                        + $"--seed {ulong.Parse(WrittenAnswer.TextOf(root.GetProperty("seed")), CultureInfo.InvariantCulture)}",
+                };
             }
         );
     }

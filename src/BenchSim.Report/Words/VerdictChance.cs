@@ -36,7 +36,8 @@ internal static class VerdictChance
             ? null
             : $"By luck alone {ChanceWords.FineInterval(result.Fits)}.{Weak(result)}";
 
-    private static string Weak(StudyResult result)
+    /// <summary>How many values behind the share nobody measured, after a space; empty where all were.</summary>
+    public static string Weak(StudyResult result)
     {
         var values = SourcedValue.Of(result.Plan.Scenario);
         return values.Count(value => value.IsWeak) is > 0 and var weak
