@@ -69,6 +69,11 @@ public sealed record TrustQuestion
 /// <param name="Folder">The folder that was written; null for none.</param>
 public sealed record TrustAnswer(TrustResult Result, ImmutableArray<InputFile> Inputs, string? Folder) : Answer
 {
+    private const int MostRows = 12;
+
+    /// <summary>The answer in words, for a page.</summary>
+    public TrustList List => TrustList.Of(Result, MostRows);
+
     /// <inheritdoc />
     public override byte[] Json() => AnswerContext.Write(TrustDocument.Of(Result, Inputs));
 

@@ -64,9 +64,16 @@ internal static class CaseUncertainty
 
     /// <summary>How wide the chance of the plan as it is really is: by luck, and by the values behind it.</summary>
     public static string OfValues(CaseInput input) =>
-        $"The plan as it is fits in {ChanceWords.Fine(input.Base.Fits.Share)} of seasons, by luck alone "
-        + $"{ChanceWords.FineInterval(input.Base.Fits)}.{VerdictChance.Weak(input.Base)}"
-        + (input.OverValues is { } over ? $" {over}" : "");
+        string.Join(
+            ' ',
+            new[]
+            {
+                $"The plan as it is fits in {ChanceWords.Fine(input.Base.Fits.Share)} of seasons, by luck alone "
+                    + $"{ChanceWords.FineInterval(input.Base.Fits)}.",
+                VerdictChance.Weak(input.Base),
+                input.OverValues,
+            }.OfType<string>()
+        );
 
     private static IEnumerable<IReadOnlyList<string>> Differences(VariantResult variant)
     {

@@ -10,6 +10,7 @@ import { Mend } from "./mend.js";
 import { Papers } from "./papers.js";
 import { Phones } from "./phones.js";
 import { Today } from "./today.js";
+import { Trust } from "./trust.js";
 import { Welcome } from "./welcome.js";
 
 const PARTS = [
@@ -17,6 +18,7 @@ const PARTS = [
   ["plan", "Plan", Plan],
   ["rules", "Houses and rules", Rules],
   ["mend", "What would mend it", Mend],
+  ["trust", "How sure it is", Trust],
   ["today", "Today", Today],
   ["papers", "Papers and case", Papers],
 ];

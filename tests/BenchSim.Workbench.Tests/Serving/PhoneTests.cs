@@ -190,6 +190,7 @@ public sealed class PhoneTests : IAsyncLifetime, IDisposable
     [InlineData("/api/look", """{"id":0}""")]
     [InlineData("/api/mend/start", """{"goal":80}""")]
     [InlineData("/api/mend/mark", """{"mark":"slack"}""")]
+    [InlineData("/api/trust/start", "{}")]
     [InlineData("/api/new", "{}")]
     [InlineData("/api/example", "{}")]
     public async Task A_phone_changes_nothing_but_the_log(string path, string json)
@@ -207,6 +208,7 @@ public sealed class PhoneTests : IAsyncLifetime, IDisposable
     [InlineData("/api/papers")]
     [InlineData("/api/why?batch=a")]
     [InlineData("/api/mend")]
+    [InlineData("/api/trust")]
     [InlineData("/api/phones")]
     [InlineData("/papers/labels.pdf")]
     [InlineData("/papers/case.pdf")]
