@@ -103,6 +103,33 @@ public sealed class TrustTests
         static (int, string) Ended(Call call) => (call.Code, call.Error);
     }
 
+    // At the values given, what the variant brings a year is the net present value of "invest" over the present value of 1 in each of ten
+    // years at 6 %: (1 - 1.06^-10) / 0.06 = 7.3600870514.
+    [Fact]
+    public void Where_the_variant_has_its_terms_the_choice_is_one_of_money()
+    {
+        using var folder = new TemporaryFolder();
+        var scenario = PaperFarm.In(folder);
+        folder.Write("paper/ranges.csv", "what,of,low,high,shape\ndays_to_ready,,-25 %,+25 %,uniform\n");
+        folder.Write(
+            "paper/variants/back.toml",
+            "[rules]\nmove_back = true\n[invest]\ncapital = 300\nlife_years = 10\ndiscount_rate = \"6 %\"\nplant_on_time = 0.5\nupkeep = 4\n"
+        );
+        string[] played = ["--with", "back", "--seasons", "40", "--seed", "5", "--json"];
+        var invest = Call.Run(["invest", scenario, .. played]);
+        Assert.Equal((0, ""), (invest.Code, invest.Error));
+        var trust = Call.Run(["trust", scenario, .. played, "--sets", "32"]);
+        Assert.Equal((0, ""), (trust.Code, trust.Error));
+
+        using var money = JsonDocument.Parse(invest.Output);
+        using var answer = JsonDocument.Parse(trust.Output);
+        var net = money.RootElement.GetProperty("net_present_value").GetProperty("mean").GetDouble();
+        var choice = answer.RootElement.GetProperty("choice");
+        Assert.Equal(net / 7.3600870514, choice.GetProperty("money").GetProperty("gain_given").GetDouble(), 1e-4);
+        Assert.Equal(JsonValueKind.Array, choice.GetProperty("plants").GetProperty("worth").ValueKind);
+        Call.Run(["trust", scenario, "--with", "back", "--seasons", "40", "--sets", "32"]).Says("After all it costs, it brings ");
+    }
+
     // A variant that was asked about is no file of the plan; another day is another answer.
     [Fact]
     public void A_run_takes_the_answer_of_a_choice_but_not_of_another_day()

@@ -33,7 +33,7 @@ public sealed record TrustList(
     private static IEnumerable<string?> Decides(TrustResult result)
     {
         yield return TrustSentences.First(result) ?? "No value moves the answer much when it alone is wrong.";
-        yield return result.Choice is { } choice ? TrustSentences.Choice(choice) : null;
+        yield return result.Choice is { } choice ? TrustSentences.Choice(result, choice) : null;
         yield return TrustSentences.Widths(result);
     }
 

@@ -51,8 +51,9 @@ public sealed record TrustQuestion
             Seed = play.Seed,
             Threads = play.Threads,
         };
-        var sets = TrustRunner.SetsOf(plan, variants is not null, options);
-        var result = watch.Over(sets, progress => TrustRunner.Play(plan, variants?.Plans[0], options, progress, watch.Cancel));
+        var variant = variants?.Plans[0];
+        var sets = TrustRunner.SetsOf(plan, variant, options);
+        var result = watch.Over(sets, progress => TrustRunner.Play(plan, variant, options, progress, watch.Cancel));
         var answer = new TrustAnswer(result, opened.Inputs, Out) { ScenarioFolder = Scenario.Directory, From = opened.From };
         if (Out is not null)
         {

@@ -26,12 +26,12 @@ internal static class TrustTelling
 
         if (result.Choice is { } choice)
         {
-            words.Point(TrustSentences.Choice(choice), isSure: true);
-            foreach (var (value, plants) in choice.Worth)
+            words.Point(TrustSentences.Choice(result, choice), isSure: true);
+            foreach (var (value, gain) in choice.Decides.Worth)
             {
                 words.Point(
-                    $"Knowing {DoubtWords.Name(value)} before choosing brings {Numbers.Short(plants.Share)} plants "
-                        + $"(90 % interval {Numbers.Short(Math.Max(0, plants.Low))} to {Numbers.Short(plants.High)})."
+                    $"Knowing {DoubtWords.Name(value)} before choosing brings {TrustSentences.Gain(result, choice, gain.Share)} "
+                        + $"(90 % interval {Numbers.Short(Math.Max(0, gain.Low))} to {Numbers.Short(gain.High)})."
                 );
             }
         }
