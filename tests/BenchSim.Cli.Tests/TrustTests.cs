@@ -113,7 +113,8 @@ public sealed class TrustTests
         folder.Write("paper/ranges.csv", "what,of,low,high,shape\ndays_to_ready,,-25 %,+25 %,uniform\n");
         folder.Write(
             "paper/variants/back.toml",
-            "[rules]\nmove_back = true\n[invest]\ncapital = 300\nlife_years = 10\ndiscount_rate = \"6 %\"\nplant_on_time = 0.5\nupkeep = 4\n"
+            "[rules]\nmove_back = true\n[invest]\ncapital = 300\nlife_years = 10\ndiscount_rate = \"6 %\"\n"
+                + "plant_on_time = 0.5\nupkeep = 4\n"
         );
         string[] played = ["--with", "back", "--seasons", "40", "--seed", "5", "--json"];
         var invest = Call.Run(["invest", scenario, .. played]);
