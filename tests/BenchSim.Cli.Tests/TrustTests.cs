@@ -63,7 +63,8 @@ public sealed class TrustTests
         var known = answer.RootElement.GetProperty("trust");
         Assert.Equal(1, known.GetProperty("values").GetInt32());
         Assert.Equal(fits.GetProperty("low").GetRawText(), known.GetProperty("low").GetRawText());
-        Call.Run("run", scenario, "--no-report", "--trust", folder.In("out")).Says("Over all that 1 value behind it may truly be, it is ");
+        Call.Run("run", scenario, "--no-report", "--trust", folder.In("out"))
+            .Says("Over the range of the one value that may be wrong it is ");
 
         folder.Write("paper/ranges.csv", "what,of,low,high,shape\ndays_to_ready,,-20 %,+25 %,uniform\n");
         var other = Call.Run("run", scenario, "--no-report", "--trust", folder.In("out"));

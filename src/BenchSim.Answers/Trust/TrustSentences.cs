@@ -20,9 +20,9 @@ internal static class TrustSentences
         var wrong = $"{given} {Numbers.Count(result.Values.Length, "value", "values")} behind that may be wrong.";
         var plants = result.Decides;
         return result.IsFitStill
-            ? $"{wrong} Over all they may truly be, {Numbers.Short(plants.Low)} to {Numbers.Short(plants.High)} plants are in time; "
+            ? $"{wrong} Over their ranges {Numbers.Short(plants.Low)} to {Numbers.Short(plants.High)} plants are in time; "
                 + $"{Numbers.Short(plants.AsGiven)} as given."
-            : $"{wrong} Over all they may truly be, it fits in {ChanceWords.FineNumber(fits.Low)} to {ChanceWords.Fine(fits.High)} "
+            : $"{wrong} Over their ranges it fits in {ChanceWords.FineNumber(fits.Low)} to {ChanceWords.Fine(fits.High)} "
                 + $"({ChanceWords.Fine(fits.Middle)} in the middle).";
     }
 

@@ -56,7 +56,7 @@ internal static class TrustTelling
     private static void TellRanges(Passages words, TrustResult result)
     {
         words.Gap();
-        words.Heading("Over all that the values may truly be:");
+        words.Heading("Over the ranges of the values:");
         var table = words.Table(["", ">as given", ">5 %", ">middle", ">95 %", ">by the values"], LongestName);
         foreach (var range in result.Ranges)
         {

@@ -52,7 +52,7 @@ public sealed class CaseBookTests
     [Fact]
     public void What_the_chance_rests_on_is_luck_and_the_values_behind_it()
     {
-        const string Over = "Over all that 7 values behind it may truly be, it is 20 to 80 %, 50 % in the middle.";
+        const string Over = "Over the ranges of the 7 values that may be wrong it is 20 to 80 %, 50 % in the middle.";
         var text = Text(CaseSample.Spring() with { OverValues = Over });
 
         const string Luck = "The plan as it is fits in 55 % of seasons, by luck alone 48.1 to 61.7 %.";
@@ -185,7 +185,7 @@ public sealed class CaseBookTests
     public void The_summary_of_a_change_is_the_first_page_and_no_more(CasePaper paper)
     {
         var spring = CaseSample.Spring(paper);
-        const string Over = "Over all that 1,398 values behind it may truly be, it is 12.3 to 98.7 %, 55.5 % in the middle.";
+        const string Over = "Over the ranges of the 1,398 values that may be wrong it is 12.3 to 98.7 %, 55.5 % in the middle.";
         foreach (var input in new[] { spring, CaseSample.WithMoney(spring), CaseSample.Hostile(paper) with { OverValues = Over } })
         {
             var pages = PdfReader.Texts(CaseBook.Write(input, CaseSample.Inputs));
