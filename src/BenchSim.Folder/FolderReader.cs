@@ -30,6 +30,7 @@ internal sealed class FolderReader
     private readonly FileReader _files;
     private readonly CellReader _cells;
     private readonly string? _variantName;
+    private readonly string? _belowName;
     private readonly WeatherInput? _weather;
     private readonly KeptRecords? _records;
     private VariantFile? _variant;
@@ -40,9 +41,16 @@ internal sealed class FolderReader
     /// <param name="variantName">Variant to lay over what is read; null for none.</param>
     /// <param name="weather">The weather, where it has been read already; null to read it.</param>
     /// <param name="records">Keeps weather records from one reading to the next; null for nothing kept.</param>
-    public FolderReader(IFolderFiles files, string? variantName = null, WeatherInput? weather = null, KeptRecords? records = null)
+    /// <param name="belowName">Variant that lies below it; null for none.</param>
+    public FolderReader(
+        IFolderFiles files,
+        string? variantName = null,
+        WeatherInput? weather = null,
+        KeptRecords? records = null,
+        string? belowName = null
+    )
     {
-        (_variantName, _weather, _records) = (variantName, weather, records);
+        (_variantName, _weather, _records, _belowName) = (variantName, weather, records, belowName);
         _files = new FileReader(files, _faults);
         _cells = new CellReader(_faults);
     }
@@ -97,6 +105,11 @@ internal sealed class FolderReader
         if (_variantName is not null && (_variant = ReadVariant(_variantName)) is null)
         {
             return null;
+        }
+
+        if (_variant is { } over && _belowName is not null)
+        {
+            _variant = ReadVariant(_belowName)?.Under(over, _faults);
         }
 
         var before = _faults.Count;

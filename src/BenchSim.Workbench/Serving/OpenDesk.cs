@@ -42,8 +42,8 @@ internal sealed class OpenDesk(ILeveller? leveller, FolderList before) : IDispos
     /// <summary>Keeps what does not change from one opening of the folder to the next.</summary>
     public KeptOpenings Kept { get; } = new();
 
-    /// <summary>Plays the next days.</summary>
-    public ComingPlays Coming { get; } = new();
+    /// <summary>Asks of the files what takes seconds.</summary>
+    public BesidePlays Beside { get; } = new();
 
     /// <summary>The phones that are let in; null where none is.</summary>
     public PairedPhones? Phones { get; private set; }
@@ -207,7 +207,7 @@ internal sealed class OpenDesk(ILeveller? leveller, FolderList before) : IDispos
         {
             Close();
             Phones?.Dispose();
-            Coming.Dispose();
+            Beside.Dispose();
         }
     }
 

@@ -7,6 +7,7 @@ import { Sheet } from "./sheet.js";
 import { Plan } from "./plan.js";
 import { Rules } from "./rules.js";
 import { Mend } from "./mend.js";
+import { Agree } from "./agree.js";
 import { Papers } from "./papers.js";
 import { Phones } from "./phones.js";
 import { Today } from "./today.js";
@@ -20,6 +21,7 @@ const PARTS = [
   ["mend", "What would mend it", Mend],
   ["trust", "How sure it is", Trust],
   ["today", "Today", Today],
+  ["agree", "Agree and review", Agree],
   ["papers", "Papers and case", Papers],
 ];
 const ALL_PARTS = [...PARTS, ["phones", "Phones", Phones]];
