@@ -58,29 +58,14 @@ public sealed class ReleaseTests
     public async Task A_double_click_opens_the_workbench()
     {
         using var root = new EmptyRoot();
-        var browser = root.In("bin/xdg-open");
-        Directory.CreateDirectory(Path.GetDirectoryName(browser)!);
-        await File.WriteAllTextAsync(
-            browser,
-            "#!/bin/sh\nprintf %s \"$1\" > \"$HOME/address.part\" && mv \"$HOME/address.part\" \"$HOME/address\"\n"
-        );
-        if (!OperatingSystem.IsWindows())
-        {
-            File.SetUnixFileMode(browser, UnixFileMode.UserRead | UnixFileMode.UserExecute);
-        }
-
+        var browser = new AddressKeeper(root.In("bin"));
         const string line = "cd \"$HOME\" && exec setsid \"$0\" < /dev/null > /dev/null 2>&1";
-        var path = $"PATH={Path.GetDirectoryName(browser)}:/usr/bin:/bin";
+        var path = $"PATH={await browser.LayAsync()}:/usr/bin:/bin";
         using var process = EmptyRoot.StartLine(["env", "-i", $"HOME={root.In("home")}", path, "sh", "-c", line, root.Program]);
         try
         {
-            var told = root.In("home/address");
-            while (!File.Exists(told) && !process.HasExited)
-            {
-                await Task.Delay(20);
-            }
-
-            Assert.Contains("<title>", await PageAsync(new Uri(await File.ReadAllTextAsync(told))), StringComparison.Ordinal);
+            var page = await PageAsync(await browser.AddressAsync(process));
+            Assert.Contains("<title>", page, StringComparison.Ordinal);
         }
         finally
         {
