@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Answers.Check;
 using BenchSim.Folder.Editing;
 using BenchSim.Folder.Files;
 using BenchSim.Report.Words;
@@ -105,6 +106,9 @@ internal sealed record AnswerDocument(
     /// <summary>From which day it is played on, in a sentence; null where it is played from its first day.</summary>
     public string? Underway { get; init; }
 
+    /// <summary>Heater, fans and vents of the houses; null where the size of none is given, and where there are faults.</summary>
+    public AirDocument? Air { get; init; }
+
     /// <summary>The answer of a play.</summary>
     /// <param name="told">The play.</param>
     /// <param name="workbook">The table of a workbook by the name of its file; null where there is none.</param>
@@ -150,7 +154,7 @@ internal sealed record AnswerDocument(
             ChipWords.Of(told.Base),
             [],
             null,
-            [.. plan.Warnings.Select(places.Of)],
+            [.. HeaterWarnings.Of(plan.Scenario).Concat(plan.Warnings).Select(places.Of)],
             new VerdictDocument(verdict.Fits, verdict.Headline, verdict.Weak, verdict.Sentences, verdict.LeavesOut),
             ReliableDocument.Now,
             ShareDocument.Of(result.Fits),
@@ -162,14 +166,15 @@ internal sealed record AnswerDocument(
             [.. result.Batches.GroupBy(batch => batch.Plan.Order.Place).SelectMany(line => Line([.. line], plan, places))]
         )
         {
+            Air = AirDocument.Of(plan.Scenario),
             Underway = told.Played.Today is { } day
                 ? $"Played on from {new Dates(plan).Plain(day)}, from the benches as log.csv has them."
                 : null,
         };
     }
 
-    /// <summary>What a phone is told of it: the verdict, without the strips and the bars.</summary>
-    public AnswerDocument Short() => this with { Spaces = [], Batches = [] };
+    /// <summary>What a phone is told of it: the verdict, without the strips, the bars and the houses.</summary>
+    public AnswerDocument Short() => this with { Spaces = [], Batches = [], Air = null };
 
     private static SpaceDocument Space(SpaceResult space, TomlOutline site, StudyResult? files)
     {
