@@ -133,19 +133,8 @@ internal sealed class BesideSearch<TAsked, TFound>(
         var state = new SearchState<TAsked, TFound>(asked);
         try
         {
-<<<<<<< HEAD:src/BenchSim.Workbench/Plays/BesideSearch.cs
             var watch = new SearchWatch(done => Keep(state with { IsRunning = true, Done = done }, cancel), cancel);
-            state = state with { Found = look(asked, Math.Max(1, Environment.ProcessorCount / 2), watch) };
-=======
-            var answer = new MendQuestion
-            {
-                Scenario = folder.Source(asked.Texts),
-                NotHere = NotHereMarks.File(folder) ?? new InputFile(MendQuestion.NotHereFile, []),
-                Goal = asked.Goal,
-                Play = new PlayWish(Threads: BesidePlays.Threads),
-            }.Ask(leveller, new MendWatch(done => Keep(state with { IsRunning = true, Done = done }, cancel), cancel));
-            state = state with { Found = answer.List, Plan = answer.Result.Plan };
->>>>>>> season:src/BenchSim.Workbench/Plays/Mender.cs
+            state = state with { Found = look(asked, BesidePlays.Threads, watch) };
         }
         catch (OperationCanceledException)
         {
