@@ -23,8 +23,8 @@ internal sealed record KnownRange(int Values, double Low, double Middle, double 
     public string Sentence =>
         Values == 0
             ? "All values behind it are yours, so none is taken to be wrong."
-            : $"Over the {(Values == 1 ? "range of the one value" : $"ranges of the {Numbers.Whole(Values)} values")} that may be wrong it is "
-                + $"{ChanceWords.FineNumber(Low)} to {ChanceWords.Fine(High)}, {ChanceWords.Fine(Middle)} in the middle.";
+            : $"Over the {(Values == 1 ? "range of the one value" : $"ranges of the {Numbers.Whole(Values)} values")} that may be wrong "
+                + $"it is {ChanceWords.FineNumber(Low)} to {ChanceWords.Fine(High)}, {ChanceWords.Fine(Middle)} in the middle.";
 
     /// <summary>Reads the study.</summary>
     /// <param name="file">trust.json, or the folder that holds it.</param>
