@@ -32,7 +32,7 @@ public sealed class TrustTests
         using var folder = MendFarms.WithShortTable();
         await using var bench = await Bench.OpenAsync(folder.Path, width: 390);
         await bench.AnsweredAsync();
-        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "How sure is it?" }).ClickAsync();
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "How sure it is", Exact = true }).ClickAsync();
         await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Look how sure it is" }).ClickAsync();
         await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Stop" }).ClickAsync();
         await Assertions.Expect(bench.Page.GetByRole(AriaRole.Progressbar)).ToHaveCountAsync(0);
