@@ -51,6 +51,35 @@ public sealed class LearnTests
         Assert.Equal(["a", "b"], moves.Select(move => move.GetProperty("batch").GetString()), StringComparer.Ordinal);
     }
 
+    // 36 of 72 is what "half" stands for in the middle; the word tells of the same heat, and less surely.
+    [Fact]
+    public void A_word_teaches_less_than_the_number_it_stands_for()
+    {
+        JsonElement Heat(string count)
+        {
+            using var farm = Farm(Sown + $"2027-03-08,a,up,,,{count},72,,picked\n");
+            return Value(Json(farm), "emerge_heat");
+        }
+
+        var (number, word) = (Heat("36"), Heat("half"));
+        Assert.True(Width(word) > 1.1 * Width(number));
+        Assert.Equal(number.GetProperty("new").GetDouble(), word.GetProperty("new").GetDouble(), 8.0);
+        Assert.Equal(72, word.GetProperty("counted").GetInt32());
+
+        static double Width(JsonElement value) =>
+            value.GetProperty("interval90").GetProperty("high").GetDouble()
+            - value.GetProperty("interval90").GetProperty("low").GetDouble();
+    }
+
+    // Plants lost: of 72 cells with a plant few are left by hand or in words.
+    [Fact]
+    public void Words_of_cells_teach_of_losses()
+    {
+        using var farm = Farm(Sown + "2027-03-20,a,good,,,few,72,,picked\n");
+        var loss = Value(Json(farm), "stand_loss");
+        Assert.True(loss.GetProperty("new").GetDouble() > loss.GetProperty("old").GetDouble());
+    }
+
     [Fact]
     public void A_count_of_chosen_trays_says_nothing_of_the_crop()
     {

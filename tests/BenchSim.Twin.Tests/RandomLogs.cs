@@ -55,12 +55,24 @@ internal static class RandomLogs
         var space = (random.Next(2) == 0 ? batch.Benches : batch.Tables)[0];
         return random.Next(8) switch
         {
-            0 or 1 => row with { What = LogKind.Up, Count = random.Next(of + 1), Of = of },
-            2 => row with { What = LogKind.Good, Count = random.Next(of + 1), Of = of },
+            0 or 1 => Counted(row with { What = LogKind.Up, Of = of }, random),
+            2 => Counted(row with { What = LogKind.Good, Of = of }, random),
             3 => row with { What = LogKind.Ready },
             4 or 5 => row with { What = LogKind.NotReady },
             6 => row with { What = LogKind.Counted, Trays = random.Next(4), Space = spaces[space].Id },
             _ => row with { What = LogKind.Walked, BatchId = null, Space = spaces[space].Id },
         };
     }
+
+    // One count in four is a word.
+    private static LogEntry Counted(LogEntry row, Random random) =>
+        row.Of >= CountWords.Fewest && random.Next(4) == 0
+            ? row with
+            {
+                Word = CountWords.All[random.Next(CountWords.All.Length)].Value,
+            }
+            : row with
+            {
+                Count = random.Next(row.Of!.Value + 1),
+            };
 }

@@ -13,8 +13,8 @@ internal sealed class TwinEvidence
     private readonly BatchPlan _batch;
     private readonly BatchPast _past;
     private readonly List<TwinPath> _paths;
-    private readonly List<(int Day, int Count, int Of, List<(TwinPath Path, double Share)> Trays)> _up;
-    private readonly List<(int Day, int Count, int Of, List<(TwinPath Path, double Share)> Trays)> _good;
+    private readonly List<TwinLook> _up;
+    private readonly List<TwinLook> _good;
     private readonly List<(Sighting Row, List<TwinPath> Trays)> _judged;
     private readonly List<(TwinPath Path, int Day, bool Waited, int Mat)> _offMat = [];
     private readonly List<(TwinPath Path, int Day, bool Waited)> _potted = [];
@@ -75,7 +75,7 @@ internal sealed class TwinEvidence
         {
             List<double> by = [.. _up.Select(look => germination * look.Trays.Sum(each => each.Share * UpBy(each.Path, factor, look.Day)))];
             List<int> counts = [.. _up.Select((look, index) => look.Count - (index == 0 ? 0 : _up[index - 1].Count))];
-            log += LogChance([.. counts, _up[^1].Of - _up[^1].Count], by);
+            log += _up[^1].InWords ? LogInWords(_up[^1], by[^1]) : LogChance([.. counts, _up[^1].Of - _up[^1].Count], by);
         }
 
         if (TellsOfLoss)
@@ -90,11 +90,13 @@ internal sealed class TwinEvidence
     /// <summary>Logarithm of the chance of the cells counted.</summary>
     public double LogGood(double germination, double factor, double loss)
     {
-        var (day, count, of, trays) = _good[^1];
+        var look = _good[^1];
         var cells = _batch.Flat is not null
             ? 1
-            : trays.Sum(each => each.Share * (1 - Math.Pow(1 - (germination * UpBy(each.Path, factor, day)), _batch.Order.SeedsPerCell)));
-        return LogChance([count, of - count], [cells * (1 - loss)]);
+            : look.Trays.Sum(each =>
+                each.Share * (1 - Math.Pow(1 - (germination * UpBy(each.Path, factor, look.Day)), _batch.Order.SeedsPerCell))
+            );
+        return look.InWords ? LogInWords(look, cells * (1 - loss)) : LogChance([look.Count, look.Of - look.Count], [cells * (1 - loss)]);
     }
 
     /// <summary>The steps of the law of growth at a factor of emergence: up to a value, with a mass.</summary>
@@ -165,10 +167,35 @@ internal sealed class TwinEvidence
 
     private static double Waiting(int rounds) => Math.Pow(1 + rounds, -2);
 
-    private static bool IsSame(
-        (int Day, int Count, int Of, List<(TwinPath, double)>) one,
-        (int Day, int Count, int Of, List<(TwinPath, double)>) next
-    ) => one.Of == next.Of && one.Count <= next.Count;
+    private static bool IsSame(TwinLook one, TwinLook next) =>
+        one.Of == next.Of && one.Count <= next.Count && !one.InWords && !next.InWords;
+
+    // Term by term, from one number of the word to the next.
+    private static double LogInWords(TwinLook look, double by)
+    {
+        var (chance, sum, orders) = ((0.998 * by) + 0.001, 0.0, 0.0);
+        for (var count = 0; count <= look.Most; count++)
+        {
+            sum += count < look.Count ? 0 : Math.Exp(orders + (count * Math.Log(chance)) + ((look.Of - count) * Math.Log(1 - chance)));
+            orders += Math.Log((look.Of - count) / (count + 1.0));
+        }
+
+        return Math.Log((0.95 * sum) + (0.05 * (look.Most - look.Count + 1) / (look.Of + 1)));
+    }
+
+    // A quarter, three quarters and 95 of 100 are the most of the first three words.
+    private static (int Least, int Most) Numbers(Sighting row)
+    {
+        int UpTo(double share) => (int)Math.Floor((row.Of * share) + 1e-9);
+        return row.Word switch
+        {
+            CountWord.Few => (0, UpTo(0.25)),
+            CountWord.Half => (UpTo(0.25) + 1, UpTo(0.75)),
+            CountWord.Most => (UpTo(0.75) + 1, UpTo(0.95)),
+            CountWord.All => (UpTo(0.95) + 1, row.Of),
+            _ => (row.Count, row.Count),
+        };
+    }
 
     private static double LogChance(List<int> counts, List<double> by)
     {
@@ -201,10 +228,7 @@ internal sealed class TwinEvidence
         return there.Count > 0 ? there : all;
     }
 
-    private List<(int Day, int Count, int Of, List<(TwinPath Path, double Share)> Trays)> Counted(
-        LogKind what,
-        Func<TrayPast, bool> which
-    ) =>
+    private List<TwinLook> Counted(LogKind what, Func<TrayPast, bool> which) =>
         [
             .. from row in _past.Sightings
             where row.What == what && row.Of > 0
@@ -213,15 +237,18 @@ internal sealed class TwinEvidence
             group (Row: row, Trays: trays) by row.Day into day
             orderby day.Key
             let of = day.Sum(each => each.Row.Of)
-            select (
+            select new TwinLook(
                 day.Key,
-                day.Sum(each => each.Row.Count),
+                day.Sum(each => Numbers(each.Row).Least),
+                day.Sum(each => Numbers(each.Row).Most),
+                day.Any(each => each.Row.Word != CountWord.None),
                 of,
-                day.SelectMany(
+                [
+                    .. day.SelectMany(
                         each => each.Trays,
                         (each, path) => (path, each.Row.Of / (double)of * path.Trays.Count / each.Trays.Sum(one => one.Trays.Count))
-                    )
-                    .ToList()
+                    ),
+                ]
             ),
         ];
 
@@ -371,3 +398,6 @@ internal sealed class TwinEvidence
         moves.AddRange(first);
     }
 }
+
+/// <summary>What was counted of a batch on a day: between which numbers, and whether in words.</summary>
+internal sealed record TwinLook(int Day, int Count, int Most, bool InWords, int Of, List<(TwinPath Path, double Share)> Trays);

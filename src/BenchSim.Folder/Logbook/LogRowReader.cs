@@ -75,6 +75,11 @@ internal sealed class LogRowReader(CellReader cells, SiteDraft site, LogNames na
     private LogEntry Counted(CsvRow row, LogEntry entry)
     {
         var cell = row["count"];
+        if (entry.What is LogKind.Up or LogKind.Good && cell.Text.Any(char.IsLetter))
+        {
+            return entry with { Word = Word(cell, entry.Of) };
+        }
+
         var count = entry.What switch
         {
             LogKind.Low => cells.Temperature(cell),
@@ -94,6 +99,25 @@ internal sealed class LogRowReader(CellReader cells, SiteDraft site, LogNames na
         {
             Count = count,
         };
+    }
+
+    private CountWord Word(Cell cell, int? of)
+    {
+        if (!cells.TryChoose(cell, CountWords.All, "how many, or few, half, most or all", out var word))
+        {
+            return CountWord.None;
+        }
+
+        if (of < CountWords.Fewest)
+        {
+            cells.Refuse(
+                cell,
+                $"is {Words.Quote(cell.Text)}, and of is {Words.Number(of.Value)}",
+                $"write how many: a word is read of {CountWords.Fewest} or more"
+            );
+        }
+
+        return word;
     }
 
     private void Dates(CsvRow row, LogEntry entry)

@@ -30,4 +30,7 @@ public enum LuckPurpose
 
     /// <summary>Whether a mishap strikes, and when.</summary>
     Mishap = 10,
+
+    /// <summary>Which trays are looked at.</summary>
+    Lot = 11,
 }

@@ -43,11 +43,10 @@ internal sealed class BatchBelief
 }
 
 /// <summary>Cells that were looked at for plants.</summary>
-/// <param name="Count">Those with a plant.</param>
-/// <param name="Among">All looked at.</param>
+/// <param name="Count">The chance of those with a plant.</param>
 /// <param name="Chances">Chance of a plant before the losses of the batch, by germination of the packet and factor of emergence.</param>
 /// <param name="Losses">The shares that a batch may lose, each as likely before anything is seen.</param>
-internal sealed record CellCount(int Count, int Among, double[][] Chances, double[] Losses)
+internal sealed record CellCount(LookChance Count, double[][] Chances, double[] Losses)
 {
     /// <summary>The losses of a law on the grid.</summary>
     public static double[] LossesOf(StandLoss law) =>
@@ -68,5 +67,5 @@ internal sealed record CellCount(int Count, int Among, double[][] Chances, doubl
         Losses[LuckGrid.Draw(LuckGrid.Weights(Logs(germination, emergence)), u)];
 
     private double[] Logs(int germination, int emergence) =>
-        [.. Losses.Select(loss => Counts.Log([Count, Among - Count], [Chances[germination][emergence] * (1 - loss)]))];
+        [.. Losses.Select(loss => Count.Log([Chances[germination][emergence] * (1 - loss)]))];
 }

@@ -34,10 +34,10 @@ public sealed record BatchEvidence
 /// <summary>Seedlings that were counted of the same cells on a day or more.</summary>
 public sealed class SeedCount
 {
-    private readonly int[] _parts;
+    private readonly LookChance _chance;
     private readonly Func<double, double[]> _upBy;
 
-    internal SeedCount(int[] parts, int among, Func<double, double[]> upBy) => (_parts, Among, _upBy) = (parts, among, upBy);
+    internal SeedCount(LookChance chance, int among, Func<double, double[]> upBy) => (_chance, Among, _upBy) = (chance, among, upBy);
 
     /// <summary>Seeds in the cells looked at.</summary>
     public int Among { get; }
@@ -57,7 +57,7 @@ public sealed class SeedCount
             by[look] = germination * upBy[look];
         }
 
-        return Counts.Log(_parts, by);
+        return _chance.Log(by);
     }
 }
 
@@ -66,10 +66,10 @@ public sealed class PlantCount
 {
     private readonly Func<double, double, double> _cell;
 
-    internal PlantCount(int plants, int cells, Func<double, double, double> cell) => (Plants, Cells, _cell) = (plants, cells, cell);
+    internal PlantCount(CountRange plants, int cells, Func<double, double, double> cell) => (Plants, Cells, _cell) = (plants, cells, cell);
 
-    /// <summary>Plants counted.</summary>
-    public int Plants { get; }
+    /// <summary>Plants counted: between which numbers.</summary>
+    public CountRange Plants { get; }
 
     /// <summary>Cells in which they may have been, as many or more.</summary>
     public int Cells { get; }
@@ -78,6 +78,10 @@ public sealed class PlantCount
     /// <param name="germination">Share of the packet that germinates at its best, 0 to 1.</param>
     /// <param name="heat">Degree-days at which half the batch is up.</param>
     public double CellChance(double germination, double heat) => _cell(germination, heat);
+
+    /// <summary>Logarithm of the chance of a count in words.</summary>
+    /// <param name="chance">Chance that a cell has a plant after the losses of the batch.</param>
+    public double LogInWords(double chance) => LookChance.InWords(Plants, Cells, chance);
 }
 
 /// <summary>What potting up brought: flats used up, and trays filled from them.</summary>

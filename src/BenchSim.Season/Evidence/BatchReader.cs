@@ -32,7 +32,7 @@ internal sealed class BatchReader(PastSite site, OwnNights nights, BatchPlan pla
         var looks = CountLook.OfTheSameCells(_paths.Looks(LogKind.Up, which));
         return looks.Count == 0
             ? null
-            : new SeedCount(CountLook.Parts(looks), looks[^1].Among, heat =>
+            : new SeedCount(new LookChance(looks), looks[^1].Among, heat =>
                 [.. looks.Select(look => BatchPaths.Seeds(_paths.LookAt(look, heat)))]
             );
     }
@@ -44,7 +44,7 @@ internal sealed class BatchReader(PastSite site, OwnNights nights, BatchPlan pla
         var (plants, cells) = (trays.Sum(each => each.Plants!.Value), trays.Sum(each => each.Count * plan.Tray.Cells));
         return cells == 0 || plants > cells
             ? null
-            : new PlantCount(plants, cells, (germination, heat) => CellChance(trays, germination, heat));
+            : new PlantCount(CountRange.Exactly(plants), cells, (germination, heat) => CellChance(trays, germination, heat));
     }
 
     private double CellChance(TrayPast[] trays, double germination, double heat)

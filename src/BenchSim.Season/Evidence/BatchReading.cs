@@ -54,7 +54,7 @@ internal sealed class BatchReading
 
         double[] germination = [.. Enumerable.Range(0, LuckGrid.Points).Select(point => _packet.Quantile(LuckGrid.Chance(point)))];
         var up = _up.ConvertAll(look => Array.ConvertAll(factors, factor => _paths.LookAt(look, Crop.EmergeHeat * factor)));
-        var counts = _up.Count == 0 ? [] : CountLook.Parts(_up);
+        var counted = _up.Count == 0 ? null : new LookChance(_up);
         var cells = _good is { } good ? Cells(good, germination, factors) : null;
         var logs = germination
             .Select(
@@ -63,11 +63,7 @@ internal sealed class BatchReading
                         .Select(
                             (_, factor) =>
                                 stages[factor]
-                                + (
-                                    counts.Length == 0
-                                        ? 0
-                                        : Counts.Log(counts, [.. up.Select(look => chance * BatchPaths.Seeds(look[factor]))])
-                                )
+                                + (counted?.Log([.. up.Select(look => chance * BatchPaths.Seeds(look[factor]))]) ?? 0)
                                 + (cells?.LogChance(point, factor) ?? 0)
                         )
                         .ToArray()
@@ -84,7 +80,7 @@ internal sealed class BatchReading
     {
         var looks = Array.ConvertAll(factors, factor => _paths.LookAt(good, Crop.EmergeHeat * factor));
         var chances = Array.ConvertAll(germination, chance => Array.ConvertAll(looks, look => _paths.CellsOf(look, chance)));
-        return new CellCount(good.Count, good.Among, chances, CellCount.LossesOf(StandLoss.Of(Crop)));
+        return new CellCount(new LookChance([good]), chances, CellCount.LossesOf(StandLoss.Of(Crop)));
     }
 
     private double LeavesMat(double factor)

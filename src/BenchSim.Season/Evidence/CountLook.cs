@@ -4,10 +4,10 @@ namespace BenchSim.Season.Evidence;
 
 /// <summary>What was counted of a batch on a day, all its rows of that day together.</summary>
 /// <param name="Day">The day.</param>
-/// <param name="Count">Seedlings up, or cells with a plant.</param>
+/// <param name="Count">Seedlings up, or cells with a plant: between which numbers.</param>
 /// <param name="Among">Seeds or cells looked at.</param>
 /// <param name="Trays">The trays of which they may have been, with the share that each path has of all looked at.</param>
-internal sealed record CountLook(int Day, int Count, int Among, (PathHeats Path, double Share)[] Trays)
+internal sealed record CountLook(int Day, CountRange Count, int Among, (PathHeats Path, double Share)[] Trays)
 {
     /// <summary>Share of seeds and cells that is counted wrong: any answer is then as likely.</summary>
     public const double Wrong = 0.002;
@@ -25,12 +25,12 @@ internal sealed record CountLook(int Day, int Count, int Among, (PathHeats Path,
 
     /// <summary>
     /// The looks at the same cells, with the last of all: as far back as there were as many of them, and no fewer seedlings later than
-    /// before.
+    /// before. What is told in words is taken by itself.
     /// </summary>
     public static List<CountLook> OfTheSameCells(List<CountLook> looks)
     {
         var first = looks.Count - 1;
-        while (first > 0 && looks[first - 1].Among == looks[first].Among && looks[first - 1].Count <= looks[first].Count)
+        while (first > 0 && AreOfTheSameCells(looks[first - 1], looks[first]))
         {
             first--;
         }
@@ -38,16 +38,19 @@ internal sealed record CountLook(int Day, int Count, int Among, (PathHeats Path,
         return first > 0 ? looks[first..] : looks;
     }
 
-    /// <summary>Of the same cells, how many by the first look, how many more by each later one, and the rest.</summary>
-    public static int[] Parts(List<CountLook> looks) =>
-        [.. looks.Select((look, at) => look.Count - (at == 0 ? 0 : looks[at - 1].Count)), looks[^1].Among - looks[^1].Count];
+    private static bool AreOfTheSameCells(CountLook one, CountLook next) =>
+        one.Among == next.Among && one.Count.IsExact && next.Count.IsExact && one.Count.Least <= next.Count.Least;
 
     private static CountLook Together(int day, (Sighting Row, (PathHeats Path, int Count)[] Trays)[] rows)
     {
         var of = rows.Sum(each => each.Row.Of);
         return new(
             day,
-            rows.Sum(each => each.Row.Count),
+            new CountRange(
+                rows.Sum(each => each.Row.Range.Least),
+                rows.Sum(each => each.Row.Range.Most),
+                rows.All(each => each.Row.Range.IsExact)
+            ),
             of,
             [
                 .. from row in rows

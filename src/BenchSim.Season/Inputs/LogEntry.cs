@@ -35,6 +35,9 @@ public sealed record LogEntry
     /// </summary>
     public double? Count { get; init; }
 
+    /// <summary>The word that stands in the place of a count of seedlings or cells; <see cref="CountWord.None"/> for none.</summary>
+    public CountWord Word { get; init; }
+
     /// <summary>Seeds or cells looked at; null where the row names none.</summary>
     public int? Of { get; init; }
 

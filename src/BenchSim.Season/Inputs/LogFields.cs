@@ -89,9 +89,10 @@ public static class LogFields
             .Means("Space they stood in before.", leftOut: "the only one in which they can have stood")
             .Key("space", new TextKind("space id"), entry => entry.Space ?? "none", (entry, id) => entry with { Space = id })
             .Means("Space they were put to or stand in; for low and fuel a house, or outdoors.", leftOut: WhereNeeded)
-            .Key("count", new TextKind("number, or temperature"))
+            .Key("count", new TextKind("number, word, or temperature"))
             .Means(
-                "Seedlings up, cells with a plant, or plants set out; for low the temperature, for fuel the amount.",
+                "Seedlings up, cells with a plant, or plants set out; for up and good also few, half, most or all of what was looked at; "
+                    + "for low the temperature, for fuel the amount.",
                 leftOut: WhereNeeded
             )
             .Key("of", new WholeKind(1, MostCounted, "seed").OrNone("none"), entry => entry.Of, (entry, seeds) => entry with { Of = seeds })

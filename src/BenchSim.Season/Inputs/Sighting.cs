@@ -9,4 +9,17 @@ namespace BenchSim.Season.Inputs;
 /// <param name="Count">Seedlings up, or cells with a plant; 0 where trays were judged.</param>
 /// <param name="Of">Seeds or cells looked at; 0 where trays were judged.</param>
 /// <param name="IsPicked">Whether what was counted was picked by lot and not by its looks.</param>
-public sealed record Sighting(LogKind What, int Day, int? Space = null, int Count = 0, int Of = 0, bool IsPicked = false);
+/// <param name="Word">The word that stands in the place of the count; <see cref="CountWord.None"/> for none.</param>
+public sealed record Sighting(
+    LogKind What,
+    int Day,
+    int? Space = null,
+    int Count = 0,
+    int Of = 0,
+    bool IsPicked = false,
+    CountWord Word = CountWord.None
+)
+{
+    /// <summary>Between which numbers the count lies.</summary>
+    public CountRange Range => Word == CountWord.None ? CountRange.Exactly(Count) : CountWords.Range(Word, Of);
+}

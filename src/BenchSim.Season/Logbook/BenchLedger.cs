@@ -102,7 +102,16 @@ public sealed record BatchLedger
 /// <param name="Count">Seedlings up, or cells with a plant; 0 where trays were judged.</param>
 /// <param name="Of">Seeds or cells looked at; 0 where trays were judged.</param>
 /// <param name="IsPicked">Whether what was counted was picked by lot and not by its looks.</param>
-public sealed record SeenOfBatch(DateOnly On, LogKind What, int? Space, int Count, int Of, bool IsPicked = false);
+/// <param name="Word">The word that stands in the place of the count; <see cref="CountWord.None"/> for none.</param>
+public sealed record SeenOfBatch(
+    DateOnly On,
+    LogKind What,
+    int? Space,
+    int Count,
+    int Of,
+    bool IsPicked = false,
+    CountWord Word = CountWord.None
+);
 
 /// <summary>Trays or flats of a batch that share their past, as the log has it.</summary>
 public sealed record Pile

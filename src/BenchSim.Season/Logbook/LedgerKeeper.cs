@@ -130,7 +130,7 @@ internal sealed class LedgerKeeper
                 });
                 break;
             case LogKind.Up or LogKind.Good or LogKind.Ready or LogKind.NotReady:
-                book.See(new(on, entry.What, SpaceOf(entry.Space), (int)(entry.Count ?? 0), entry.Of ?? 0, entry.IsPicked));
+                book.See(new(on, entry.What, SpaceOf(entry.Space), (int)(entry.Count ?? 0), entry.Of ?? 0, entry.IsPicked, entry.Word));
                 break;
             case LogKind.HandedOver:
                 Each(index, entry, book, areFlats, count, null, (from, part) => book.HandOver(from, part, on));

@@ -51,7 +51,15 @@ public static class LedgerPast
             Trays = trays,
             Sightings =
             [
-                .. book.Seen.Select(seen => new Sighting(seen.What, DayOf(plan, seen.On), seen.Space, seen.Count, seen.Of, seen.IsPicked)),
+                .. book.Seen.Select(seen => new Sighting(
+                    seen.What,
+                    DayOf(plan, seen.On),
+                    seen.Space,
+                    seen.Count,
+                    seen.Of,
+                    seen.IsPicked,
+                    seen.Word
+                )),
             ],
         };
     }

@@ -167,11 +167,15 @@ public sealed record CropLessons
 
                     if (batch.Plants is { } plants)
                     {
-                        after.See(
-                            plants.Plants,
-                            plants.Cells,
-                            [.. germination.Select(each => (each.Weight, plants.CellChance(each.Share, heat)))]
-                        );
+                        (double, double)[] filled = [.. germination.Select(each => (each.Weight, plants.CellChance(each.Share, heat)))];
+                        if (plants.Plants.IsExact)
+                        {
+                            after.See(plants.Plants.Least, plants.Cells, filled);
+                        }
+                        else
+                        {
+                            after.See(plants.Cells, filled, plants.LogInWords);
+                        }
                     }
                 }
             }

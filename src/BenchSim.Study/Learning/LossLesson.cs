@@ -39,13 +39,30 @@ public sealed class LossLesson
     public void See(int plants, int cells, IReadOnlyCollection<(double Weight, double Chance)> filled)
     {
         ArgumentNullException.ThrowIfNull(filled);
+        See(cells, filled, LogChance);
+
+        double LogChance(double chance)
+        {
+            var plant = ((1 - Wrong) * chance) + (Wrong / 2);
+            return (plants * Math.Log(plant)) + ((cells - plants) * Math.Log(1 - plant));
+        }
+    }
+
+    /// <summary>Takes a batch in whose count has a chance of its own, as that of words.</summary>
+    /// <param name="cells">Cells in which the plants may have been.</param>
+    /// <param name="filled">Chances of a cell that had a plant before the losses, each with its weight.</param>
+    /// <param name="logChance">Logarithm of the chance of the count by that of a cell to have a plant after the losses.</param>
+    public void See(int cells, IReadOnlyCollection<(double Weight, double Chance)> filled, Func<double, double> logChance)
+    {
+        ArgumentNullException.ThrowIfNull(filled);
+        ArgumentNullException.ThrowIfNull(logChance);
         if (double.IsPositiveInfinity(_sample))
         {
-            _lesson.See(loss => LogChance(plants, cells, filled, loss), cells);
+            _lesson.See(loss => LogChance(filled, loss, logChance), cells);
             return;
         }
 
-        double[] logs = [.. Enumerable.Range(0, Cells).Select(cell => LogChance(plants, cells, filled, Middle(cell)))];
+        double[] logs = [.. Enumerable.Range(0, Cells).Select(cell => LogChance(filled, Middle(cell), logChance))];
         var most = logs.Max();
         var chances = Array.ConvertAll(logs, log => Math.Exp(log - most));
         _lesson.See(loss => Math.Log(Math.Max(LossesOf(loss).Zip(chances, (mass, chance) => mass * chance).Sum(), double.Epsilon)), cells);
@@ -62,14 +79,13 @@ public sealed class LossLesson
 
     private static double Middle(int cell) => Edge(cell + 0.5);
 
-    private static double LogChance(int plants, int cells, IReadOnlyCollection<(double Weight, double Chance)> filled, double loss)
+    private static double LogChance(IReadOnlyCollection<(double Weight, double Chance)> filled, double loss, Func<double, double> logChance)
     {
         var most = double.NegativeInfinity;
         Span<double> logs = stackalloc double[filled.Count];
         foreach (var (index, (weight, chance)) in filled.Index())
         {
-            var plant = ((1 - Wrong) * chance * (1 - loss)) + (Wrong / 2);
-            logs[index] = Math.Log(weight) + (plants * Math.Log(plant)) + ((cells - plants) * Math.Log(1 - plant));
+            logs[index] = Math.Log(weight) + logChance(chance * (1 - loss));
             most = Math.Max(most, logs[index]);
         }
 

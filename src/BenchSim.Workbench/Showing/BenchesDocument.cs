@@ -25,8 +25,37 @@ internal sealed record DueDocument(
     ImmutableSortedDictionary<string, string> Row
 );
 
-/// <summary>What of a batch stands in a space.</summary>
-internal sealed record StandingDocument(string Batch, string Code, string Crop, string Grower, int Trays, int Flats);
+/// <summary>Trays or flats drawn by lot, and what is to be counted in them.</summary>
+/// <param name="What">What the line says was done.</param>
+/// <param name="Words">Which of them to look at, and at what.</param>
+/// <param name="AreCells">Whether empty cells are asked for, and not seedlings.</param>
+/// <param name="Of">Seeds or cells in them.</param>
+/// <param name="Note">The note of the line.</param>
+internal sealed record LotDocument(string What, string Words, bool AreCells, int Of, string Note)
+{
+    /// <summary>That of a draw; null for none.</summary>
+    public static LotDocument? From(TraysByLot? lot)
+    {
+        if (lot is null)
+        {
+            return null;
+        }
+
+        var (one, more) = lot.AreFlats ? ("flat", "flats") : ("tray", "trays");
+        var numbers = PlainText.List([.. lot.Numbers.Select(number => Numbers.Whole(number))]);
+        var areCells = lot.What == LogKind.Good;
+        return new LotDocument(
+            LogFields.What.Write(lot.What, default),
+            $"Look at {(lot.Numbers.Length == 1 ? one : more)} {numbers} in the order in which they stand, whatever they look like.",
+            areCells,
+            lot.Among,
+            $"picked by lot: {(lot.Numbers.Length == 1 ? one : more)} {numbers}"
+        );
+    }
+}
+
+/// <summary>What of a batch stands in a space, and what of it to look at.</summary>
+internal sealed record StandingDocument(string Batch, string Code, string Crop, string Grower, int Trays, int Flats, LotDocument? Lot);
 
 /// <summary>A space as it stands.</summary>
 internal sealed record BenchDocument(string Id, string Name, int Held, int Places, ImmutableArray<StandingDocument> Stands);
@@ -47,6 +76,9 @@ internal sealed record BenchesDocument(
     ImmutableArray<WrittenDocument> Written
 )
 {
+    /// <summary>The words that may stand in the place of a count.</summary>
+    public ImmutableArray<string> Words { get; } = [.. CountWords.All.Select(each => each.Word)];
+
     // A telephone shows about so many without a long way down.
     private const int MostWritten = 12;
 
@@ -71,7 +103,7 @@ internal sealed record BenchesDocument(
             null,
             desk.ReadOnly ?? desk.InWorkbook(FileNames.Log),
             [.. today.Due.Select(job => Job(plan, codes, today, job))],
-            [.. SpaceToday.Of(plan, today.Ledger, today.Today).Select((space, at) => Bench(plan, codes, today.Ledger, space, at))],
+            [.. SpaceToday.Of(plan, today.Ledger, today.Today).Select((space, at) => Bench(plan, codes, today, space, at))],
             [.. plan.Batches.Select(batch => batch.Order.Id)],
             [.. log.Newest(MostWritten).Select(each => new WrittenDocument(each.Id, each.Said, each.Lines))]
         );
@@ -94,26 +126,39 @@ internal sealed record BenchesDocument(
         );
     }
 
-    private static BenchDocument Bench(SeasonPlan plan, ShortCodes codes, BenchLedger ledger, SpaceToday space, int at) =>
+    private static BenchDocument Bench(SeasonPlan plan, ShortCodes codes, OpenedToday today, SpaceToday space, int at) =>
         new(
             space.Space.Id,
             space.Space.Name,
             space.Held,
             space.Places,
             [
-                .. plan
-                    .Batches.Zip(ledger.Batches, (batch, book) => (Batch: batch, Book: book))
-                    .Select(each => new StandingDocument(
-                        each.Batch.Order.Id,
-                        codes.Full(each.Batch),
-                        each.Batch.CropAndVariety,
-                        each.Batch.Order.Grower,
-                        each.Book.Standing(areFlats: false, at),
-                        each.Book.Standing(areFlats: true, at)
-                    ))
+                .. today
+                    .Ledger.Batches.Select((book, index) => Standing(plan, codes, today.Today, (index, at), book))
                     .Where(each => each.Trays + each.Flats > 0),
             ]
         );
+
+    private static StandingDocument Standing(
+        SeasonPlan plan,
+        ShortCodes codes,
+        DateOnly day,
+        (int Batch, int Space) where,
+        BatchLedger book
+    )
+    {
+        var batch = plan.Batches[where.Batch];
+        var (trays, flats) = (book.Standing(areFlats: false, where.Space), book.Standing(areFlats: true, where.Space));
+        return new StandingDocument(
+            batch.Order.Id,
+            codes.Full(batch),
+            batch.CropAndVariety,
+            batch.Order.Grower,
+            trays,
+            flats,
+            LotDocument.From(TraysByLot.Drawn(plan, where.Batch, where.Space, trays, flats, day))
+        );
+    }
 }
 
 /// <summary>A line of the log as cells.</summary>

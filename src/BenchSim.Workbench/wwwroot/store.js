@@ -87,7 +87,15 @@ async function ask(path, options) {
  */
 export async function get(path, signal) {
   const answer = await ask(path, { signal });
-  return answer?.ok ? answer.json() : null;
+  try {
+    return answer?.ok ? await answer.json() : null;
+  } catch (broken) {
+    // What is no longer wanted may be broken off in the middle.
+    if (signal?.aborted) {
+      return null;
+    }
+    throw broken;
+  }
 }
 
 const send = (path, body) => ask(path, { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(body) });

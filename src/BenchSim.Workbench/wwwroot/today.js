@@ -163,11 +163,34 @@ function Bench({ space, benches, is }) {
             <button type="button" onClick=${() => setWalked(false)}>Not now</button></p>
         </form>`
       : html`
-          ${stands.length ? html`<ul>${stands.map((each) => html`<li key=${each.batch}>${each.batch} <${Code} of=${each} /> <span class="quiet">${each.crop}, ${each.grower}</span>: ${[
-            each.trays ? count(each.trays, "tray", "trays") : "", each.flats ? count(each.flats, "flat", "flats") : ""].filter(Boolean).join(" and ")}</li>`)}</ul>`
+          ${stands.length ? html`<ul>${stands.map((each) => html`<${Standing} key=${each.batch} each=${each} space=${space} benches=${benches} />`)}</ul>`
             : html`<p class="quiet">${space.stands.length ? "Nothing of what you look for." : "Nothing."}</p>`}
           <p><button type="button" disabled=${Boolean(benches.cannotWrite)} onClick=${() => setWalked(true)}>Walk through<span class="spoken"> ${space.name}</span></button></p>`}
   </section>`;
+}
+
+// Whoever chooses the trays counts bad ones, and such counts teach nothing of the crop. So the trays are drawn.
+function Standing({ each, space, benches }) {
+  const [isCounted, setCounted] = useState(false);
+  const { lot } = each;
+  const pieces = [each.trays ? count(each.trays, "tray", "trays") : "", each.flats ? count(each.flats, "flat", "flats") : ""].filter(Boolean).join(" and ");
+  const keep = (event) => {
+    event.preventDefault();
+    const found = Number(new FormData(event.currentTarget).get("found"));
+    setCounted(false);
+    write(`Counted by lot ${each.batch}`, [{
+      date: benches.day, batch: each.batch, what: lot.what, space: space.id, count: String(lot.areCells ? lot.of - found : found), of: String(lot.of), note: lot.note,
+    }]);
+  };
+  return html`<li>${each.batch} <${Code} of=${each} /> <span class="quiet">${each.crop}, ${each.grower}</span>: ${pieces}
+    ${lot ? html` <button type="button" class="link" disabled=${Boolean(benches.cannotWrite)} aria-expanded=${isCounted ? "true" : "false"}
+      onClick=${() => setCounted(!isCounted)}>Count by lot<span class="spoken"> “${each.batch}” in ${space.name}</span></button>` : null}
+    ${isCounted ? html`<form class="add" onSubmit=${keep}>
+      <p>${lot.words}</p>
+      <label>${lot.areCells ? `empty cells, of ${lot.of}` : `seedlings up, of ${lot.of} seeds`}
+        <input name="found" type="number" inputmode="numeric" min="0" max=${lot.of} required /></label>
+      <button>Write down</button>
+    </form>` : null}</li>`;
 }
 
 function Other({ benches }) {
@@ -191,7 +214,9 @@ function Other({ benches }) {
     ${number("trays")} ${number("flats")}
     <label>from <${Spaces} name="from" benches=${benches} none="plain" /></label>
     <label>to or in <${Spaces} name="space" benches=${benches} none="none" /></label>
-    ${number("count")} ${number("of")}
+    <label>count <input name="count" list="words" autocomplete="off" maxlength="20" title=${help("count")} /></label>
+    <datalist id="words">${benches.words.map((each) => html`<option key=${each} value=${each} />`)}</datalist>
+    ${number("of")}
     <label>by <input name="by" maxlength="60" /></label>
     <label>note <input name="note" maxlength="200" /></label>
     <label>on <input name="date" type="date" required value=${benches.day} min=${benches.first} max=${benches.day} /></label>

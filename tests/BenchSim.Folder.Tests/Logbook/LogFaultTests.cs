@@ -104,6 +104,10 @@ public class LogFaultTests
         "2027-03-01,a,up,,,,,30,24,,,,",
         "21: count is 30, and of is 24; write in of how many were looked at, and in count how many of them were there"
     )]
+    [InlineData("2027-03-01,a,up,,,,,many,24,,,,", "21: count is \"many\"; write how many, or few, half, most or all")]
+    [InlineData("2027-03-01,a,up,,,,,mots,24,,,,", "21: count is \"mots\"; did you mean \"most\"")]
+    [InlineData("2027-03-01,a,good,,,,,most,4,,,,", "23: count is \"most\", and of is 4; write how many: a word is read of 5 or more")]
+    [InlineData("2027-03-01,a,up,,,,,few,,,,,", "25: of is empty, and a row \"up\" needs it; write how many seeds or cells were looked at")]
     [InlineData("2027-03-01,a,up,,,,,30,,,,,", "24: of is empty, and a row \"up\" needs it; write how many seeds or cells were looked at")]
     [InlineData("2027-03-01,a,good,,,,,,50,,,,", "23: count is empty, and a row \"good\" needs it; write how many, or how much")]
     [InlineData(

@@ -47,6 +47,49 @@ public class BeliefTests
         Assert.Null(beliefs.OfBatch(2));
     }
 
+    // Of 20 seeds few are up to 5, half up to 15, most up to 19 and all 20: any number of those, and one word in twenty of any number.
+    [Theory]
+    [InlineData(CountWord.Few, 0, 5)]
+    [InlineData(CountWord.Half, 6, 15)]
+    [InlineData(CountWord.Most, 16, 19)]
+    [InlineData(CountWord.All, 20, 20)]
+    public void A_word_is_any_of_the_numbers_that_it_stands_for(CountWord word, int least, int most)
+    {
+        var law = new BetaLaw(0.8, 20);
+        double[] germination = [.. s_grid.Select(law.Quantile)];
+        double[] weights = [.. germination.Select(chance => InWords(20, chance, least, most))];
+        var expected = weights.Zip(germination, (weight, chance) => weight * chance).Sum() / weights.Sum();
+        var beliefs = Of(9, Crop(), Looked(new Sighting(LogKind.Up, 9, Of: 20, Word: word)));
+        Assert.Equal(expected, MeanGermination(beliefs, 0), 0.001);
+    }
+
+    [Fact]
+    public void What_is_told_in_words_is_taken_by_itself()
+    {
+        var crop = Crop() with { EmergeCv = Cv, EmergeSigma = 0.1 };
+        var word = new Sighting(LogKind.Up, 3, Of: 30, Word: CountWord.Half);
+        var alone = MeanFactor(Of(5, crop, 1, Looked(word)).OfBatch(0)!);
+        Assert.Equal(MeanOf(s_factors.Select(factor => InWords(30, Up(30, factor), 8, 22))), alone, 0.001);
+        Assert.Equal(alone, MeanFactor(Of(5, crop, 1, Looked(Seen(LogKind.Up, 2, 4, 30), word)).OfBatch(0)!));
+        var number = Seen(LogKind.Up, 4, 25, 30);
+        Assert.Equal(MeanFactor(Of(5, crop, 1, Looked(number)).OfBatch(0)!), MeanFactor(Of(5, crop, 1, Looked(word, number)).OfBatch(0)!));
+    }
+
+    // Losses of mean 0.1 and sample 9; most of 40 cells, 31 to 38, have a plant.
+    [Fact]
+    public void Words_of_cells_tell_of_the_losses_of_the_batch()
+    {
+        var crop = Crop() with { StandLoss = 0.1, StandLossCorrelation = 0.1 };
+        var belief = Of(9, crop, 1, Looked(new Sighting(LogKind.Good, 9, Of: 40, Word: CountWord.Most))).OfBatch(0)!;
+        double[] losses = [.. s_grid.Select(new BetaLaw(0.1, 9).Quantile)];
+        double[] weights = [.. losses.Select(loss => InWords(40, 1 - loss, 31, 38))];
+        Assert.Equal(
+            weights.Zip(losses, (weight, loss) => weight * loss).Sum() / weights.Sum(),
+            Mean(u => belief.Cells!.Loss(0, 0, u)),
+            0.001
+        );
+    }
+
     // With 12 of 30 up at 30 degree-days, by Bayes' rule on the 41 factors: one seed in 500 is counted as it comes.
     [Fact]
     public void Seedlings_up_tell_how_soon_the_batch_comes_up()
@@ -286,6 +329,19 @@ public class BeliefTests
         return counts
             .Zip(parts, (count, part) => Math.Pow((0.998 * part) + (0.002 / counts.Length), count))
             .Aggregate((one, other) => one * other);
+    }
+
+    // By the binomial law, term by term.
+    private static double InWords(int of, double by, int least, int most)
+    {
+        var (chance, sum) = ((0.998 * by) + 0.001, 0.0);
+        for (var count = least; count <= most; count++)
+        {
+            var orders = Enumerable.Range(1, count).Aggregate(1.0, (product, at) => product * (of - count + at) / at);
+            sum += orders * Math.Pow(chance, count) * Math.Pow(1 - chance, of - count);
+        }
+
+        return (0.95 * sum) + (0.05 * (most - least + 1) / (of + 1));
     }
 
     private static double Score(double factor)

@@ -91,6 +91,48 @@ public sealed class TodayTests
         bench.AssertQuiet();
     }
 
+    // 17 trays of tomato-cherry on the mats: three of them are drawn, and their 50 cells each hold a seed. One word is written by hand.
+    [Fact]
+    public async Task Trays_are_counted_by_lot_and_a_word_does_for_a_number()
+    {
+        using var folder = Example.Copy("spring-under-way");
+        await using var bench = await Bench.OpenAsync(folder.Path, width: 390);
+        await bench.PartAsync("Today");
+        await bench.Page.GetByLabel("Day", new() { Exact = true }).FillAsync("2027-04-20");
+        var before = Lines(folder).Length;
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Count by lot “tomato-cherry” in Heat mats" }).ClickAsync();
+        var form = bench.Page.Locator(".benchbox form");
+        var words = await form.Locator("p").InnerTextAsync();
+        Assert.Matches(
+            new Regex(
+                "^Look at trays [0-9]+, [0-9]+ and [0-9]+ in the order in which they stand, whatever they look like\\.$",
+                RegexOptions.None,
+                TimeSpan.FromSeconds(1)
+            ),
+            words
+        );
+        await bench.PictureAsync("today-lot");
+        await form.GetByLabel("seedlings up, of ").FillAsync("40");
+        await form.GetByRole(AriaRole.Button, new() { Name = "Write down" }).ClickAsync();
+        await bench.Message.ToHaveTextAsync("Written down: Counted by lot tomato-cherry");
+        var line = Lines(folder)[^1];
+        Assert.Contains("tomato-cherry,up,", line, StringComparison.Ordinal);
+        Assert.Contains("picked by lot: trays ", line, StringComparison.Ordinal);
+        Assert.Equal(390, await OpenBrowser.WidthAsync(bench.Page));
+
+        var other = bench.Page.Locator("form", new() { HasText = "Something else" });
+        await other.Locator("[name=what]").SelectOptionAsync("good");
+        await other.Locator("[name=batch]").FillAsync("celery");
+        await other.Locator("[name=count]").FillAsync("most");
+        await other.Locator("[name=of]").FillAsync("72");
+        await other.GetByRole(AriaRole.Button, new() { Name = "Write down" }).ClickAsync();
+        await bench.Message.ToHaveTextAsync("Written down: good celery");
+        Assert.Contains("celery,good,", Lines(folder)[^1], StringComparison.Ordinal);
+        Assert.Contains("most", Lines(folder)[^1], StringComparison.Ordinal);
+        Assert.Equal(before + 2, Lines(folder).Length);
+        bench.AssertQuiet();
+    }
+
     // The benches are there first; what comes is played after them, as print --today has it, and found by the same field.
     [Fact]
     public async Task The_jobs_of_the_week_follow_with_their_words_and_days()
