@@ -34,6 +34,7 @@ public sealed record SweepQuestion
         SweepFolder.Check(AnswerPlace);
         sweep.Check(Threads ?? 0, watch.Cancel);
         var tasks = new TaskFolder(Place);
+        tasks.TidyUp();
         var played = new SweepRunner(sweep, tasks, Threads ?? 0, watch).Play(1, 1);
         return Merged(sweep, tasks, played, watch);
     }
@@ -47,7 +48,7 @@ public sealed record SweepQuestion
         var sweep = OpenedSweep.Read(File);
         sweep.Check(Threads ?? 0, watch.Cancel);
         var lacking = new SweepMerger(sweep, new TaskFolder(Place)).Merge(watch.Cancel).Lacking;
-        return new SweepPlanAnswer(sweep.Grid, sweep.File.Settings.Name, sweep.Grid.Tasks - lacking.Count) { File = File, Out = Out };
+        return new SweepPlanAnswer(sweep.Grid, sweep.File.Settings.Name, sweep.Grid.Tasks - lacking.Count);
     }
 
     /// <summary>Plays one task, unless its result is there.</summary>

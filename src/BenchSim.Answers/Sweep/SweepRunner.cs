@@ -45,8 +45,8 @@ internal sealed class SweepRunner(OpenedSweep sweep, TaskFolder tasks, int threa
         catch (OperationCanceledException stopped)
         {
             throw new StoppedException(
-                $"Stopped with {Numbers.Count(done, "task", "tasks")} of {Numbers.Whole(count)} done. They are kept: the same command goes on "
-                    + "from there.",
+                $"Stopped with {Numbers.Count(done, "task", "tasks")} of {Numbers.Whole(count)} done. They are kept: the same command goes "
+                    + "on from there.",
                 stopped
             );
         }

@@ -35,7 +35,8 @@ internal static class SweepSentences
     {
         var worst = result.WorstFirst.First();
         var best = worst.Best;
-        yield return $"Least of all fits {PlainText.Quote(worst.Name)}: {With(best, HasChoice(result))}in {ChanceWords.OfAllSeasons(best.Fits)}"
+        var who = result.Folders.Length == 1 ? "The plan fits" : $"Least of all fits {PlainText.Quote(worst.Name)}";
+        yield return $"{who}{With(best, HasChoice(result))} in {ChanceWords.OfAllSeasons(best.Fits)}"
             + (best.Tightest is { } space ? $". Trays wait most often for {PlainText.Short(space.Name, LongestName)}." : ".");
         if (HasChoice(result))
         {
@@ -45,15 +46,15 @@ internal static class SweepSentences
         if (Widest(result) is var (folder, range))
         {
             yield return $"Where values may be wrong the answer moves most for {PlainText.Quote(folder.Name)}: "
-                + $"{With(folder.Best, HasChoice(result))}{ChanceWords.FineNumber(range.Low)} to {ChanceWords.Fine(range.High)} of seasons "
-                + "over nine in ten of the sets of values.";
+                + $"it fits{With(folder.Best, HasChoice(result))} in {ChanceWords.FineNumber(range.Low)} to {ChanceWords.Fine(range.High)} "
+                + "of seasons over nine in ten of the sets of values.";
         }
     }
 
     /// <summary>How many tasks were played now.</summary>
     public static string Tasks(TasksPlayed played) =>
-        $"{PlainText.Capital(Numbers.Count(played.Played, "task", "tasks"))} played now, {Numbers.Count(played.Found, "result", "results")} "
-        + "there before"
+        $"{PlainText.Capital(Numbers.Count(played.Played, "task", "tasks"))} played now, "
+        + $"{Numbers.Count(played.Found, "result", "results")} there before"
         + (played.Replaced == 0 ? "." : $"; {Numbers.Count(played.Replaced, "earlier result was", "earlier results were")} out of date.");
 
     private static bool HasChoice(SweepResult result) => result.Folders.Any(folder => folder.Plans.Length > 1);
@@ -63,8 +64,8 @@ internal static class SweepSentences
 
     private static string With(SweptPlan plan, bool isNamed) =>
         !isNamed ? ""
-        : plan.Variant is { } variant ? $"at best, with {PlainText.Quote(variant)}, "
-        : "at best, as planned, ";
+        : plan.Variant is { } variant ? $" at best, with {PlainText.Quote(variant)},"
+        : " at best, as planned,";
 
     // "longer-table" in 7 of 12 folders, as planned in 5.
     private static string Winners(SweepResult result)

@@ -17,10 +17,6 @@ public sealed record SweepPlanAnswer : Answer
 
     internal SweepPlanAnswer(SweepGrid grid, string name, int done) => (_grid, _name, _done) = (grid, name, done);
 
-    internal string File { get; init; } = "";
-
-    internal string? Out { get; init; }
-
     /// <inheritdoc />
     public override byte[] Json() =>
         AnswerContext.Write(
@@ -42,8 +38,8 @@ public sealed record SweepPlanAnswer : Answer
     private protected override void Tell(Passages passages)
     {
         passages.Sentence(
-            $"{PlainText.Short(_name, 60)}: {Numbers.Count(_grid.Tasks, "task", "tasks")}, {Numbers.Count(SeasonsInAll, "season", "seasons")} "
-                + "in all. No folder has faults."
+            $"{PlainText.Short(_name, 60)}: {Numbers.Count(_grid.Tasks, "task", "tasks")}, "
+                + $"{Numbers.Count(SeasonsInAll, "season", "seasons")} in all. No folder has faults."
         );
         passages.Point(
             $"{Numbers.Count(_grid.Folders, "folder", "folders")}, {Numbers.Count(_grid.Plans, "plan", "plans")} with all variants."
@@ -54,7 +50,8 @@ public sealed record SweepPlanAnswer : Answer
                 : $"The values as given and {Numbers.Count(_grid.Sets - 1, "set", "sets")} of all values that may be wrong."
         );
         passages.Point(
-            $"{Numbers.Count(_grid.Seasons, "season", "seasons")} of each, {Numbers.Count(_grid.SeasonsOf(0).Count, "season", "seasons")} a task."
+            $"{Numbers.Count(_grid.Seasons, "season", "seasons")} of each, "
+                + $"{Numbers.Count(_grid.SeasonsOf(0).Count, "season", "seasons")} a task."
         );
         passages.Sentence(
             _done == 0 ? "No results are there yet."
@@ -142,8 +139,8 @@ public sealed record SweepLackingAnswer : Answer
     private protected override void Tell(Passages passages)
     {
         passages.Sentence(
-            $"Nothing was written: of {Numbers.Count(_tasks, "task", "tasks")} {Numbers.Count(_lacking.Count, "has", "have")} no result that "
-                + $"can be merged: {_lacking.Named(MostNamed)}."
+            $"Nothing was written: of {Numbers.Count(_tasks, "task", "tasks")} {Numbers.Count(_lacking.Count, "has", "have")} no result "
+                + $"that can be merged: {_lacking.Named(MostNamed)}."
         );
         passages.Point($"The first is {TaskNames.Words(_first)}.");
         Tell(passages, TaskState.Missing, "not played yet");

@@ -17,6 +17,20 @@ internal sealed class TaskFolder(string results)
     // A site of many spaces has some kilobytes.
     private const long LargestTask = 50_000_000;
 
+    /// <summary>Takes away what killed calls left between the results.</summary>
+    public void TidyUp()
+    {
+        if (!Directory.Exists(Tasks))
+        {
+            return;
+        }
+
+        foreach (var folder in Directory.EnumerateDirectories(Tasks))
+        {
+            TargetFile.TidyUp(folder);
+        }
+    }
+
     /// <summary>Makes the folder of a task ready.</summary>
     /// <exception cref="RefusedException">It cannot be made.</exception>
     public void Prepare(int number)
@@ -65,7 +79,8 @@ internal sealed class TaskFolder(string results)
         var path = PathOf(number);
         try
         {
-            TargetFile.Write(path, new TaskFile(number, key, BuildMark.Text, counts).ToBytes(), () => RefuseOther(path), cancel);
+            var bytes = new TaskFile(number, key, BuildMark.Text, counts).ToBytes();
+            TargetFile.Write(path, bytes, () => RefuseOther(path), cancel, isSealed: true);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
@@ -75,11 +90,12 @@ internal sealed class TaskFolder(string results)
         }
     }
 
+    private string Tasks => Path.Combine(results, "tasks");
+
     /// <summary>The file of a task, as the user wrote the folder.</summary>
     public string PathOf(int number) =>
         Path.Combine(
-            results,
-            "tasks",
+            Tasks,
             ((number - 1) / TasksAFolder).ToString("00000", CultureInfo.InvariantCulture),
             number.ToString("00000000", CultureInfo.InvariantCulture) + ".task"
         );

@@ -27,14 +27,14 @@ public static class SweepFields
             .Means("Name of the sweep.", leftOut: "the name of the file")
             .Key(Folders, new TextKind("list of folders"))
             .Means(
-                "Scenario folders, from where this file stands; `*` as the last part of one stands for every scenario folder in there, in "
-                    + "order of name."
+                "Scenario folders, from where this file stands; `*` as the last part of one stands for every scenario folder in there, "
+                    + "in order of name."
             )
             .Required("[\"north\", \"south/*\"]")
             .Key(Variants, new TextKind("list of names, or \"all\""))
             .Means(
-                "What is played of each folder: the plan itself, \"as planned\", and variants by their names. \"all\" is the plan and every "
-                    + "variant that the folder has.",
+                "What is played of each folder: the plan itself, \"as planned\", and variants by their names. \"all\" is the plan and "
+                    + "every variant that the folder has.",
                 leftOut: "the plan itself"
             )
             .Key("replan", Kinds.YesNo, sweep => sweep.IsPlannedAnew, (sweep, isAnew) => sweep with { IsPlannedAnew = isAnew })
@@ -65,7 +65,8 @@ public static class SweepFields
                 (sweep, sets) => sweep with { ValueSets = sets }
             )
             .Means(
-                "Sets of values to play besides the values given, where those may be wrong, as trust does; 0 for none, a power of 2 is best.",
+                "Sets of values to play besides the values given, where those may be wrong, as trust does; 0 for none, a power of 2 is "
+                    + "best.",
                 Why.Ours
             )
             .Key("goal", new ShareKind(aboveNone: true), sweep => sweep.Goal, (sweep, goal) => sweep with { Goal = goal })

@@ -5,8 +5,8 @@ using BenchSim.Study.Trust;
 namespace BenchSim.Study.Sweeps;
 
 /// <summary>
-/// The sets of values of a folder: the same ones for its plan and its variants. The values take their places in the sets in their own order:
-/// to find out which of them matter most would take plays of its own.
+/// The sets of values of a folder: the same ones for its plan and its variants. The values take their places in the sets in their own
+/// order: to find out which of them matter most would take plays of its own.
 /// </summary>
 public sealed class SweepValues
 {
