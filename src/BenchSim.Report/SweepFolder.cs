@@ -1,7 +1,7 @@
 using System.Text;
 using BenchSim.Report.Charts;
-using BenchSim.Report.Html;
 using BenchSim.Report.Pictures;
+using BenchSim.Report.Sweeps;
 using BenchSim.Report.Tables;
 using BenchSim.Report.Writing;
 using BenchSim.Study.Sweeps;

@@ -20,6 +20,18 @@ public sealed class SweepAnswerTests
         all.Says("farms/east as planned", "farms/west warmer");
     }
 
+    // 7 plans of the spring and 1 of the paper farm, 4 blocks each.
+    [Fact]
+    public void The_example_can_be_played()
+    {
+        using var folder = new TemporaryFolder();
+        var example = Repository.File("scenarios/examples.toml");
+        Call.Run("sweep", example, "--plan", "--out", folder.In("out"))
+            .Says("The examples: 32 tasks, 1,600 seasons in all. No folder has faults.", "2 folders, 8 plans", "No results are there yet.");
+        Call.Run("sweep", example, "--task=32", "--out", folder.In("out"))
+            .Says("Task 32, \"by-hand\" as planned, seasons 151 to 200: played.");
+    }
+
     // Sixty folders, each with a long name: the screen shows the first, the table has all.
     [Fact]
     public void Many_folders_are_cut_to_the_screen_with_the_name_of_the_table()

@@ -83,9 +83,9 @@ internal sealed record JsonSweptPlan(
     JsonChance FitsWeatherCounted,
     JsonSweepRange? FitsOverSets,
     long PlantsWanted,
-    JsonSweepMean PlantsInTime,
+    JsonMean PlantsInTime,
     JsonSweepRange? PlantsInTimeOverSets,
-    JsonSweepMean LatePlantDays,
+    JsonMean LatePlantDays,
     ImmutableArray<JsonSweptSpace> Spaces
 )
 {
@@ -97,19 +97,13 @@ internal sealed record JsonSweptPlan(
             JsonChance.Of(plan.Row.FitsWeatherCounted),
             JsonSweepRange.Of(plan.Row.FitsOverSets),
             plan.Row.PlantsWanted,
-            JsonSweepMean.Of(plan.Row.PlantsInTime),
+            MeanOf(plan.Row.PlantsInTime),
             JsonSweepRange.Of(plan.Row.PlantsOverSets),
-            JsonSweepMean.Of(plan.Row.LatePlantDays),
+            MeanOf(plan.Row.LatePlantDays),
             [.. plan.Spaces.Select((space, at) => new JsonSweptSpace(space.Id, JsonChance.Of(plan.Row.Short[at]), plan.Row.WorstShort[at]))]
         );
-}
 
-/// <summary>A mean over seasons.</summary>
-/// <param name="Mean">The mean.</param>
-/// <param name="HalfWidth">Half the width of its 95 % Student interval; null for one season.</param>
-internal sealed record JsonSweepMean(double Mean, double HalfWidth)
-{
-    public static JsonSweepMean Of(SweepMean mean) => new(mean.Mean, mean.HalfWidth);
+    private static JsonMean MeanOf(SweepMean mean) => new(mean.Mean, double.IsNaN(mean.HalfWidth) ? null : mean.HalfWidth);
 }
 
 /// <summary>A figure over sets of values.</summary>

@@ -11,7 +11,7 @@ public static class TargetFile
     /// <exception cref="IOException">The disk refuses, or one may not write there.</exception>
     public static void CheckCanBeWritten(string path) => WritingClaim.Take(Path.GetFullPath(path)).Dispose();
 
-    /// <summary>Takes away what killed writers of files left in a folder, whatever the file; writers that are at work are left alone.</summary>
+    /// <summary>Takes away what killed writers of files left in a folder; writers that are at work are left alone.</summary>
     /// <param name="folder">The folder, in which nothing but files is written.</param>
     public static void TidyUp(string folder) => WritingClaim.TidyUp(folder);
 

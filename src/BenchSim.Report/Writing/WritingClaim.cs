@@ -60,7 +60,9 @@ internal sealed class WritingClaim : IDisposable
         }
     }
 
-    /// <summary>Takes away what killed writers of files left in a folder: of a file that is in its place, only the sign of its writer.</summary>
+    /// <summary>
+    /// Takes away what killed writers of files left in a folder: of a file that is in its place, only the sign of its writer.
+    /// </summary>
     /// <param name="folder">The folder.</param>
     public static void TidyUp(string folder)
     {

@@ -159,8 +159,8 @@ public sealed class SweepFileTests : TemporaryFolder
     [InlineData(North + "replan = \"perhaps\"", "2:10: replan is \"perhaps\"; write \"yes\" or \"no\"")]
     [InlineData(
         North + "[play]\nseasons = 3",
-        "2:2: there is no key \"play\" in a sweep file; the keys here are name, folders, variants, replan, seasons, seasons_per_task, seed, "
-            + "value_sets and goal"
+        "2:2: there is no key \"play\" in a sweep file; the keys here are name, folders, variants, replan, seasons, seasons_per_task, "
+            + "seed, value_sets and goal"
     )]
     [InlineData(North + "name = ", "2:8: \"name\" has no value; write one after the =, or take the line out")]
     public void Faults(string text, string fault) => AssertFaults(FaultsOf(text), $"{In("sweep.toml")}:{fault}");

@@ -87,8 +87,9 @@ public sealed partial class SweepKilledTests : IDisposable
         Assert.True(many - few < MostGrowth, $"1,000 tasks: {few:#,##0} bytes at the most; 10,000 tasks: {many:#,##0}.");
     }
 
-    // The most memory that the process ever had, by the system's own count, as it was seen last before the end. Memory that was used once
-    // is taken back after every 4 MiB (400000 in hexadecimal), not when the runtime finds it worth while, which says nothing of the program.
+    // The most memory that the process ever had, by the system's own count, as it was seen last before the end. What is no longer used
+    // is taken back after every 4 MiB (400000 in hexadecimal), not when the runtime finds it worth while, which says nothing of the
+    // program.
     private async Task<long> PeakAsync(params string[] words)
     {
         using var process = Command.StartIn(_folder.Path, [("DOTNET_GCgen0size", "400000")], ["sweep", .. words]);

@@ -1,9 +1,10 @@
 using System.Text;
+using BenchSim.Report.Html;
 using BenchSim.Report.Papers;
 using BenchSim.Report.Words;
 using BenchSim.Study.Sweeps;
 
-namespace BenchSim.Report.Html;
+namespace BenchSim.Report.Sweeps;
 
 /// <summary>The page of a sweep: one file with its style and its drawings inside, no script, nothing fetched.</summary>
 internal static class SweepPage
@@ -67,7 +68,7 @@ internal static class SweepPage
 
     private static string Style()
     {
-        using var stream = typeof(SweepPage).Assembly.GetManifestResourceStream("Html/sweep.css")
+        using var stream = typeof(SweepPage).Assembly.GetManifestResourceStream("Sweeps/sweep.css")
             ?? throw new InvalidOperationException("The style of the page of a sweep is missing from the program.");
         using var reader = new StreamReader(stream, Encoding.UTF8);
         return reader.ReadToEnd().ReplaceLineEndings("\n");

@@ -1,8 +1,9 @@
 using BenchSim.Report.Charts;
+using BenchSim.Report.Html;
 using BenchSim.Report.Words;
 using BenchSim.Study.Sweeps;
 
-namespace BenchSim.Report.Html;
+namespace BenchSim.Report.Sweeps;
 
 /// <summary>A small chart for each folder of a sweep, all on the same scale: a dot and a bar for each plan.</summary>
 internal static class SweepPanels
