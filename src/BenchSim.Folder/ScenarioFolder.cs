@@ -41,16 +41,18 @@ public static class ScenarioFolder
     /// takes longer than all the rest. Null to read it.
     /// </param>
     /// <param name="records">Keeps weather records from one reading to the next; null for nothing kept.</param>
+    /// <param name="below">Name of a variant among the files that is laid over them first, the other over it; null for none.</param>
     /// <returns>The scenario, or every fault that was found.</returns>
     public static FolderReading ReadKept(
         IEnumerable<InputFile> files,
         IEnumerable<string>? others = null,
         string? variant = null,
         WeatherInput? weather = null,
-        KeptRecords? records = null
+        KeptRecords? records = null,
+        string? below = null
     )
     {
         ArgumentNullException.ThrowIfNull(files);
-        return new FolderReader(new KeptFiles(files, others ?? []), variant, weather, records).Read();
+        return new FolderReader(new KeptFiles(files, others ?? []), variant, weather, records, below).Read();
     }
 }

@@ -81,7 +81,7 @@ public sealed class ReviewTests
                 "Work that was timed",
                 "No house has fuel: shell or heater is not given.",
                 "1 line of fuel not used",
-                "Whether a purchase would have helped is not judged here."
+                "Whether a purchase would have helped: write it as a variant"
             );
     }
 

@@ -9,6 +9,9 @@ namespace BenchSim.Answers.Agreed;
 /// <param name="Changes">What has changed since; null where the plan that was agreed cannot be read any more.</param>
 public sealed record AgreedSince(Agreement Agreement, PlanChanges? Changes)
 {
+    /// <summary>The same in a sentence or two.</summary>
+    public string Words => AgreedWords.Since(this);
+
     /// <summary>Sets a plan beside the latest agreement; null where there is none.</summary>
     /// <param name="directory">The scenario folder; null for a scenario in memory.</param>
     /// <param name="plan">The plan as it is.</param>

@@ -42,23 +42,41 @@ public sealed record Agreement(DateOnly On, BillRule Rule, string Folder, Immuta
     /// <exception cref="FaultsFoundException">What was agreed cannot be read.</exception>
     public static Agreement? Latest(string? directory)
     {
-        var all = directory is null ? null : Path.Combine(directory, FolderName);
-        if (all is null || !Directory.Exists(all))
-        {
-            return null;
-        }
+        var days = Days(directory);
+        return days.IsEmpty ? null : Read(directory!, days[^1]);
+    }
 
-        DateOnly?[] days = [.. Directory.EnumerateDirectories(all).Select(folder => DayOf(Path.GetFileName(folder)))];
-        return days.Max() is { } latest ? Read(directory!, latest) : null;
+    /// <summary>The days of the agreements that a scenario folder keeps, the latest last.</summary>
+    /// <param name="directory">The folder; null for a scenario in memory.</param>
+    public static ImmutableArray<DateOnly> Days(string? directory)
+    {
+        var all = directory is null ? null : Path.Combine(directory, FolderName);
+        return all is null || !Directory.Exists(all)
+            ? []
+            : [.. Directory.EnumerateDirectories(all).Select(folder => DayOf(Path.GetFileName(folder))).OfType<DateOnly>().Order()];
+    }
+
+    /// <summary>What changes when a folder is given another agreement; null where it has none.</summary>
+    /// <param name="directory">The folder.</param>
+    public static object? Mark(string directory)
+    {
+        var days = Days(directory);
+        return days.IsEmpty
+            ? null
+            : (days[^1], File.GetLastWriteTimeUtc(Path.Combine(FolderOf(directory, days[^1]), AgreedFolder.FileName)));
     }
 
     /// <summary>The plan that was agreed.</summary>
     /// <exception cref="FaultsFoundException">Its files cannot be read any more; their places are within the scenario folder.</exception>
-    public SeasonPlan Plan()
+    public SeasonPlan Plan() => Open().Plan;
+
+    /// <summary>The same with the files it was read from.</summary>
+    /// <exception cref="FaultsFoundException">They cannot be read any more.</exception>
+    internal OpenedScenario Open()
     {
         try
         {
-            return ScenarioSource.Folder(Folder).Open().Plan;
+            return ScenarioSource.Folder(Folder).Open();
         }
         catch (FaultsFoundException found)
         {

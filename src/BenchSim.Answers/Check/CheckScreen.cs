@@ -28,7 +28,7 @@ internal static class CheckScreen
             [
                 .. new[]
                 {
-                    answer.Agreed is { } agreed ? AgreedWords.Since(agreed) : null,
+                    answer.Agreed is { } agreed ? agreed.Words : null,
                     Waits(plan),
                     Held(answer.Climate),
                     Slow(plan),

@@ -20,6 +20,7 @@ namespace BenchSim.Answers.Json;
 /// <param name="Timed">Work that was timed, by what was done.</param>
 /// <param name="FuelLinesUnread">Lines of fuel that name no house that burns any, or no unit of its fuel.</param>
 /// <param name="DaysTakenAsNormal">Days up to the last line whose weather was not observed.</param>
+/// <param name="Purchase">What a variant would have changed on top of what would have cost nothing; null where none was named.</param>
 internal sealed record ReviewDocument(
     int Version,
     string Name,
@@ -32,10 +33,11 @@ internal sealed record ReviewDocument(
     ImmutableArray<JsonForecastWeek> Weeks,
     ImmutableArray<JsonTimed> Timed,
     int FuelLinesUnread,
-    int DaysTakenAsNormal
+    int DaysTakenAsNormal,
+    JsonPurchase? Purchase
 )
 {
-    public static ReviewDocument Of(SeasonReview review, DateOnly? agreedOn) =>
+    public static ReviewDocument Of(SeasonReview review, DateOnly? agreedOn, PurchaseJudged? purchase) =>
         new(
             Version: JsonDialect.Version,
             Name: review.Plan.Scenario.Name,
@@ -57,7 +59,8 @@ internal sealed record ReviewDocument(
                 )),
             ],
             FuelLinesUnread: review.FuelRowsUnread,
-            DaysTakenAsNormal: review.DaysLacking
+            DaysTakenAsNormal: review.DaysLacking,
+            Purchase: purchase is null ? null : JsonPurchase.Of(purchase)
         );
 }
 

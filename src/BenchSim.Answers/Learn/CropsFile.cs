@@ -20,6 +20,12 @@ namespace BenchSim.Answers.Learn;
 /// <param name="IsChanged">False where it held them already.</param>
 public sealed record WrittenCrops(string File, ImmutableArray<string> Crops, bool IsChanged);
 
+/// <summary>The text of crops.csv with what was learned.</summary>
+/// <param name="Text">The text; null where there is none and nothing to write.</param>
+/// <param name="Crops">Crops of which it holds learned values.</param>
+/// <param name="IsChanged">False where it held them already.</param>
+public sealed record TaughtCrops(string? Text, ImmutableArray<string> Crops, bool IsChanged);
+
 /// <summary>The file crops.csv of a scenario folder, into which learned values go; what else stands in it stays.</summary>
 /// <param name="directory">The folder; null for a scenario in memory.</param>
 /// <param name="inputs">The files of the folder as they were read.</param>
@@ -38,15 +44,7 @@ internal sealed class CropsFile(string? directory, ImmutableArray<InputFile> inp
             throw new RefusedException("The scenario is in no folder, so there is no crops.csv to write. Name a folder.");
         }
 
-        var workbook = FileNames.WorkbookOf(FileNames.Crops);
-        if (inputs.Any(file => string.Equals(file.Name, workbook, StringComparison.Ordinal)))
-        {
-            throw new RefusedException(
-                $"The crops of {PlainText.Quote(directory)} are in the workbook {workbook}, which stays as it is. Save it as "
-                    + $"{FileNames.Crops}, or type the values in from the table of this answer."
-            );
-        }
-
+        RefuseWorkbook();
         if (new FileInfo(_path).LinkTarget is not null || (File.Exists(_path) && !PlainFile.IsRegular(_path)))
         {
             throw new RefusedException(
@@ -60,31 +58,54 @@ internal sealed class CropsFile(string? directory, ImmutableArray<InputFile> inp
     /// <summary>Writes what was learned.</summary>
     public WrittenCrops Write(LearnResult result, CancellationToken cancel)
     {
+        var taught = Teach(result);
+        if (taught.IsChanged)
+        {
+            Refusing(() => TargetFile.Write(_path, Encoding.UTF8.GetBytes(taught.Text!), RefuseChanged, cancel));
+        }
+
+        return new WrittenCrops(_path, taught.Crops, taught.IsChanged);
+    }
+
+    /// <summary>The file as it would be written; nothing is.</summary>
+    public TaughtCrops Teach(LearnResult result)
+    {
+        RefuseWorkbook();
         ImmutableArray<CropValues> values =
         [
             .. result.Crops.Where(crop => CanStand(result, crop)).Select(crop => Values(result, crop)).OfType<CropValues>(),
         ];
-        ImmutableArray<string> names = [.. values.Select(crop => crop.Name)];
+        var text = _before is null ? null : Encoding.UTF8.GetString(_before.Bytes.AsSpan());
         if (values.IsEmpty)
         {
-            return new WrittenCrops(_path, [], false);
+            return new TaughtCrops(text, [], false);
         }
 
-        var text = _before is null ? null : Encoding.UTF8.GetString(_before.Bytes.AsSpan());
         var edit = CropValues.Write(text, values);
         if (edit.Fault is { } fault)
         {
             throw new FaultsFoundException([fault]);
         }
 
-        if (string.Equals(edit.Text, text, StringComparison.Ordinal))
+        var isChanged = !string.Equals(edit.Text, text, StringComparison.Ordinal);
+        if (isChanged)
         {
-            return new WrittenCrops(_path, names, false);
+            RefuseBroken(edit.Text);
         }
 
-        RefuseBroken(edit.Text);
-        Refusing(() => TargetFile.Write(_path, Encoding.UTF8.GetBytes(edit.Text), RefuseChanged, cancel));
-        return new WrittenCrops(_path, names, true);
+        return new TaughtCrops(edit.Text, [.. values.Select(crop => crop.Name)], isChanged);
+    }
+
+    private void RefuseWorkbook()
+    {
+        var workbook = FileNames.WorkbookOf(FileNames.Crops);
+        if (inputs.Any(file => string.Equals(file.Name, workbook, StringComparison.Ordinal)))
+        {
+            throw new RefusedException(
+                $"The crops of {PlainText.Quote(directory ?? "the scenario")} are in the workbook {workbook}, which stays as it is. Save "
+                    + $"it as {FileNames.Crops}, or type the values in from the table of this answer."
+            );
+        }
     }
 
     // A crop of an earlier season that the last folder does not have has no values there to put its own over.

@@ -36,7 +36,7 @@ public sealed record LearnQuestion
         file?.Check();
         var result = Learn(opened, cancel);
         var written = file?.Write(result, cancel);
-        return new LearnAnswer(result, Scenarios, written) { ScenarioFolder = Scenarios[^1].Directory };
+        return new LearnAnswer(result, Scenarios, written) { ScenarioFolder = Scenarios[^1].Directory, Inputs = last.Inputs };
     }
 
     private LearnResult Learn(ImmutableArray<OpenedToday> opened, CancellationToken cancel)
@@ -151,6 +151,14 @@ public sealed record LearnQuestion
 /// <param name="Written">What was written; null where nothing was asked to be.</param>
 public sealed record LearnAnswer(LearnResult Result, ImmutableArray<ScenarioSource> Scenarios, WrittenCrops? Written) : Answer
 {
+    /// <summary>The files of the last folder as they were read.</summary>
+    internal ImmutableArray<InputFile> Inputs { get; init; } = [];
+
+    /// <summary>crops.csv of the last folder as it would be written; nothing is.</summary>
+    /// <exception cref="FaultsFoundException">With the values learned the folder would have faults.</exception>
+    /// <exception cref="RefusedException">The crops are in a workbook.</exception>
+    public TaughtCrops Crops() => new CropsFile(ScenarioFolder, Inputs).Teach(Result);
+
     /// <inheritdoc />
     public override FirstScreen? Screen => LearnScreen.Of(this);
 

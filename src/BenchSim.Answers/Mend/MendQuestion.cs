@@ -90,7 +90,8 @@ public sealed record MendQuestion
         };
     }
 
-    private static ImmutableArray<MendChange> Changes(
+    /// <summary>The changes that may be made to a plan.</summary>
+    internal static ImmutableArray<MendChange> Changes(
         OpenedScenario opened,
         MendOptions options,
         ILeveller? leveller,

@@ -28,11 +28,17 @@ public abstract class ScenarioSource
     /// <param name="files">The files, names relative to the folder; each name once.</param>
     /// <param name="others">Names of files that stand in the folder too, and that a reader would warn of.</param>
     /// <param name="kept">Keeps what does not change from one opening to the next; null for nothing kept.</param>
-    public static ScenarioSource Files(IEnumerable<InputFile> files, IEnumerable<string> others, KeptOpenings? kept = null)
+    /// <param name="directory">The folder that they stand in, where what is kept beside them is of use; null for none.</param>
+    public static ScenarioSource Files(
+        IEnumerable<InputFile> files,
+        IEnumerable<string> others,
+        KeptOpenings? kept = null,
+        string? directory = null
+    )
     {
         ArgumentNullException.ThrowIfNull(files);
         ArgumentNullException.ThrowIfNull(others);
-        return new InMemory([.. files], [.. others], kept);
+        return new InMemory([.. files], [.. others], kept, directory);
     }
 
     /// <summary>The same scenario, under way: its seasons are played from a day on, the days before as its log has them.</summary>
@@ -134,14 +140,21 @@ public abstract class ScenarioSource
     /// <summary>Reads a variant that is not written yet, and plans it against the base.</summary>
     /// <param name="opened">The base, with the files it was read from.</param>
     /// <param name="text">The variant; it says nothing of the weather.</param>
+    /// <param name="over">The file of a variant that is laid over it; null for none. It is played in the weather of the base.</param>
     /// <returns>The plan, or every fault.</returns>
-    internal static PlanResult OpenText(OpenedScenario opened, string text)
+    internal static PlanResult OpenText(OpenedScenario opened, string text, InputFile? over = null)
     {
         const string Name = "unwritten";
+        var below = FileNames.OfVariant(Name);
         var reading = ScenarioFolder.ReadKept(
-            [.. opened.Inputs, InputFile.Of(FileNames.OfVariant(Name), text)],
-            variant: Name,
-            weather: opened.Plan.Scenario.Weather
+            [
+                .. opened.Inputs.Where(file => !string.Equals(file.Name, over?.Name, StringComparison.Ordinal)),
+                InputFile.Of(below, text),
+                .. over is null ? [] : new[] { over },
+            ],
+            variant: over is null ? Name : Path.GetFileNameWithoutExtension(over.Name),
+            weather: opened.Plan.Scenario.Weather,
+            below: over is null ? null : Name
         );
         return reading.Scenario is { } scenario ? VariantPlanner.Make(opened.Plan, scenario) : new PlanResult(null, reading.Faults);
     }
@@ -177,8 +190,11 @@ public abstract class ScenarioSource
         private protected override FolderReading Read(string? variant) => whole.Read(variant);
     }
 
-    private sealed class InMemory(ImmutableArray<InputFile> files, ImmutableArray<string> others, KeptOpenings? kept) : ScenarioSource
+    private sealed class InMemory(ImmutableArray<InputFile> files, ImmutableArray<string> others, KeptOpenings? kept, string? directory)
+        : ScenarioSource
     {
+        public override string? Directory => directory;
+
         private protected override KeptOpenings? Kept => kept;
 
         private protected override FolderReading Read(string? variant) =>

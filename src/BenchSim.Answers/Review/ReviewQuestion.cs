@@ -4,6 +4,7 @@ using BenchSim.Answers.Json;
 using BenchSim.Answers.Opening;
 using BenchSim.Answers.Words;
 using BenchSim.Season.Inputs;
+using BenchSim.Study.Levelling;
 using BenchSim.Study.Review;
 
 namespace BenchSim.Answers.Review;
@@ -20,11 +21,15 @@ public sealed record ReviewQuestion
     /// <summary>How it is played.</summary>
     public PlayWish Play { get; init; } = new();
 
+    /// <summary>Name of a variant that is judged on top of what would have cost nothing; null for none.</summary>
+    public string? Purchase { get; init; }
+
     /// <summary>Reviews.</summary>
     /// <param name="watch">Watches the plays.</param>
+    /// <param name="leveller">Finds sowings to move, where a purchase is judged; null to move single ones alone.</param>
     /// <exception cref="FaultsFoundException">The scenario, its log or what was agreed has faults.</exception>
     /// <exception cref="RefusedException">The log has no lines.</exception>
-    public ReviewAnswer Ask(PlayWatch watch)
+    public ReviewAnswer Ask(PlayWatch watch, ILeveller? leveller = null)
     {
         ArgumentNullException.ThrowIfNull(watch);
         var now = Scenario.Open().Plan;
@@ -44,8 +49,9 @@ public sealed record ReviewQuestion
         }
 
         var options = (Play with { Seasons = Play.Seasons ?? UsualSeasons }).Of(now);
+        var judged = Purchase is null ? null : new PurchaseQuestion(Scenario, Purchase, leveller).Ask(agreement, now, options, watch);
         var review = watch.Over(ReviewRunner.Parts(now), progress => ReviewRunner.Play(agreed, now, options, progress, watch.Cancel));
-        return new ReviewAnswer(review, agreement) { ScenarioFolder = Scenario.Directory };
+        return new ReviewAnswer(review, agreement) { ScenarioFolder = Scenario.Directory, Purchase = judged };
     }
 }
 
@@ -54,11 +60,14 @@ public sealed record ReviewQuestion
 /// <param name="Agreement">What was agreed; null where nothing was, and the plan as it is stands in its place.</param>
 public sealed record ReviewAnswer(SeasonReview Result, Agreement? Agreement) : Answer
 {
+    /// <summary>The purchase that was judged; null for none.</summary>
+    public PurchaseJudged? Purchase { get; init; }
+
     /// <inheritdoc />
     public override FirstScreen? Screen => ReviewScreen.Of(this);
 
     /// <inheritdoc />
-    public override byte[] Json() => AnswerContext.Write(ReviewDocument.Of(Result, Agreement?.On));
+    public override byte[] Json() => AnswerContext.Write(ReviewDocument.Of(Result, Agreement?.On, Purchase));
 
     private protected override void Tell(Passages passages) => ReviewTelling.Tell(passages, this);
 }

@@ -10,6 +10,7 @@ namespace BenchSim.Answers.Review;
 internal static class ReviewScreen
 {
     private const int LongestName = 20;
+    private const int LongestPlan = 36;
     private const int MostNamed = 3;
 
     public static FirstScreen Of(ReviewAnswer answer)
@@ -17,25 +18,30 @@ internal static class ReviewScreen
         var review = answer.Result;
         return new FirstScreen($"{FirstScreen.Subject(review.Plan.Scenario.Name, null)}: {Headline(answer)}")
         {
-            Facts =
-            [
-                .. new[]
-                {
-                    ReviewSentences.Forecast(review),
-                    Latest(review),
-                    Fuel(review),
-                    ReviewSentences.Work(review),
-                    Changed(review),
-                }.OfType<string>(),
-            ],
+            Facts = [.. (answer.Purchase is { } asked ? OfPurchase(asked) : Facts(review)).OfType<string>()],
             Warnings = answer.Agreement is null
                 ? ["No agreement of this season is kept in the folder, so it is set beside the plan as it is now, later edits included."]
                 : [],
-            Table = Kinds(review),
-            Footnote =
-                "Days late: of the middle tray, against the agreed date; middle and latest of the batches with a line. "
-                + "Figures and where each comes from: --all.",
+            Table = answer.Purchase is { } bought ? Plans(bought) : Kinds(review),
+            Footnote = answer.Purchase is { } judged
+                ? PurchaseSentences.Method(judged)
+                : "Days late: of the middle tray, against the agreed date; middle and latest of the batches with a line. "
+                    + "Figures and where each comes from: --all.",
         };
+    }
+
+    // Who asks of a purchase has read the rest, or finds it in the whole answer.
+    private static IEnumerable<string?> OfPurchase(PurchaseJudged purchase) =>
+        [PurchaseSentences.Judgement(purchase), PurchaseSentences.Free(purchase.Sought)];
+
+    private static IEnumerable<string?> Facts(SeasonReview review) =>
+        [ReviewSentences.Forecast(review), Latest(review), Fuel(review), ReviewSentences.Work(review), Changed(review)];
+
+    private static Table Plans(PurchaseJudged purchase)
+    {
+        var table = new Table(PurchaseSentences.Columns, LongestPlan);
+        PurchaseSentences.Fill(table, purchase);
+        return table;
     }
 
     /// <summary>The jobs by kind.</summary>

@@ -17,11 +17,32 @@ internal static class ReviewTelling
         TellWeeks(words, review);
         TellWork(words, review);
         TellFuel(words, review);
+        if (answer.Purchase is { } purchase)
+        {
+            TellPurchase(words, purchase);
+            return;
+        }
+
         words.Gap();
         words.Sentence(
-            "Whether a purchase would have helped is not judged here. \"mend\" and \"compare\" on the agreed plan say what would have cost "
-                + "nothing, and what a purchase adds to that."
+            "Whether a purchase would have helped: write it as a variant, and --with NAME sets it on top of what would have cost nothing."
         );
+    }
+
+    private static void TellPurchase(Passages words, PurchaseJudged purchase)
+    {
+        words.Heading($"What {PurchaseSentences.Name(purchase)} would have changed");
+        words.Sentence(PurchaseSentences.Judgement(purchase), 2);
+        PurchaseSentences.Fill(words.Table(PurchaseSentences.Columns, longestCell: 60), purchase);
+        var deeds = new MendWords(purchase.Sought.Plan);
+        words.Sentence(PurchaseSentences.Free(purchase.Sought), 2);
+        foreach (var step in purchase.Sought.Steps)
+        {
+            words.Point(deeds.Deed(step.Change, step.Plan));
+        }
+
+        words.Sentence(PurchaseSentences.Alone(purchase), 2);
+        words.Sentence(PurchaseSentences.Method(purchase), 2);
     }
 
     private static void TellFigures(Passages words, SeasonReview review)

@@ -2,17 +2,28 @@ using System.CommandLine;
 using BenchSim.Answers.Opening;
 using BenchSim.Answers.Review;
 using BenchSim.Cli.Terminal;
+using BenchSim.Level;
 
 namespace BenchSim.Cli.Commands;
 
 /// <summary><c>review DIR</c>: sets a season that is over beside the plan that was agreed.</summary>
 internal static class ReviewCommand
 {
-    public static readonly string[] Examples = ["benchsim review spring", "benchsim review spring --all"];
+    public static readonly string[] Examples =
+    [
+        "benchsim review spring",
+        "benchsim review spring --all",
+        "benchsim review spring --with more-mats",
+    ];
 
     public static Command Make(Desk desk)
     {
         var folder = CommonOptions.Folder("Scenario folder: site.toml, plan.csv, and log.csv of the season.");
+        var with = CommonOptions.Text(
+            "--with",
+            "VARIANT",
+            "Judge a purchase, variants/VARIANT.toml, on top of what would have cost nothing."
+        );
         var play = new PlayOptions(
             "Seasons to play of the agreed plan, and on from each Monday.",
             $"Default: {ReviewQuestion.UsualSeasons}."
@@ -25,14 +36,18 @@ internal static class ReviewCommand
         )
         {
             folder,
+            with,
         };
         play.AddTo(command);
         output.AddTo(command);
         command.SetAction(parsed =>
             desk.Give(
-                new ReviewQuestion { Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)), Play = play.Of(parsed) }.Ask(
-                    desk.Watch
-                ),
+                new ReviewQuestion
+                {
+                    Scenario = ScenarioSource.Folder(parsed.GetRequiredValue(folder)),
+                    Purchase = parsed.GetValue(with),
+                    Play = play.Of(parsed),
+                }.Ask(desk.Watch, Leveller.IfHere),
                 output.Of(parsed)
             )
         );

@@ -20,6 +20,15 @@ internal sealed class SiteOverlay(VariantFile variant, FaultList faults)
     /// <param name="site">Tables of site.toml.</param>
     public TomlTable Lay(TomlTable site)
     {
+        var laid = Over(site);
+        Remove(laid);
+        return laid;
+    }
+
+    /// <summary>The same, nothing taken away yet.</summary>
+    /// <param name="site">Tables of site.toml, or of a variant.</param>
+    public TomlTable Over(TomlTable site)
+    {
         var laid = new TomlTable(site.Place, new Dictionary<string, TomlEntry>(site.Entries, StringComparer.Ordinal));
         foreach (var (key, entry) in variant.Site.Entries)
         {
@@ -35,7 +44,6 @@ internal sealed class SiteOverlay(VariantFile variant, FaultList faults)
                 };
         }
 
-        Remove(laid);
         return laid;
     }
 

@@ -1,3 +1,4 @@
+using BenchSim.Folder.Faults;
 using BenchSim.Folder.Toml;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
@@ -27,6 +28,21 @@ internal sealed record VariantFile
 
     /// <summary>The table [invest]; null when there is none.</summary>
     public TomlTable? Invest { get; init; }
+
+    /// <summary>Both as one: this one first, another one over it.</summary>
+    /// <param name="over">The other.</param>
+    /// <param name="faults">Takes faults of what is put together.</param>
+    public VariantFile Under(VariantFile over, FaultList faults) =>
+        new()
+        {
+            Site = new SiteOverlay(over, faults).Over(Site),
+            IsWhole = IsWhole && over.IsWhole,
+            Removed = [.. Removed, .. over.Removed],
+            IsPlannedAnew = IsPlannedAnew || over.IsPlannedAnew,
+            Crops = [.. Crops, .. over.Crops],
+            Plan = [.. Plan, .. over.Plan],
+            Invest = over.Invest ?? Invest,
+        };
 
     /// <summary>Whether an id is taken away.</summary>
     public bool Removes(string id) => Removed.Any(each => string.Equals(each.Text, id, StringComparison.Ordinal));

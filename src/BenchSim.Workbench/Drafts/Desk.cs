@@ -156,17 +156,37 @@ internal sealed partial class Desk : IDisposable
         lock (_gate)
         {
             var now = Made(texts, changes, out var fault);
-            if (fault is not null)
-            {
-                return fault;
-            }
-
-            var (id, begin) = Begin();
-            var step = new Entry(Deed.Step, id) { Say = PlainText.Short(what, 80), Splices = Splice.Between(texts, now) };
-            fault = Add(begin with { Say = name, Files = from, Now = texts }, step);
-            TakeFiles(_state.Files);
-            return fault;
+            return fault ?? BeginTry(name, from, texts, what, now);
         }
+    }
+
+    /// <summary>Begins a try from the files as they were read, with another text of one of them as its first step.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="files">The texts of the files.</param>
+    /// <param name="what">What is changed, in a few words.</param>
+    /// <param name="file">The file.</param>
+    /// <param name="text">Its text.</param>
+    public NotMade? BeginTry(string name, ImmutableSortedDictionary<string, string> files, string what, string file, string text)
+    {
+        lock (_gate)
+        {
+            return BeginTry(name, files, files, what, files.With(file, text));
+        }
+    }
+
+    private NotMade? BeginTry(
+        string name,
+        ImmutableSortedDictionary<string, string> from,
+        ImmutableSortedDictionary<string, string> texts,
+        string what,
+        ImmutableSortedDictionary<string, string> now
+    )
+    {
+        var (id, begin) = Begin();
+        var step = new Entry(Deed.Step, id) { Say = PlainText.Short(what, 80), Splices = Splice.Between(texts, now) };
+        var fault = Add(begin with { Say = name, Files = from, Now = texts }, step);
+        TakeFiles(_state.Files);
+        return fault;
     }
 
     /// <summary>Looks at a try, or with 0 at the files.</summary>

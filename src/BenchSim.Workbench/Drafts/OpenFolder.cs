@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using BenchSim.Answers.Agreed;
 using BenchSim.Answers.Asking;
 using BenchSim.Answers.Opening;
 using BenchSim.Folder;
@@ -132,6 +133,36 @@ internal sealed class OpenFolder
     /// <param name="kept">Keeps what does not change from one opening to the next; null to keep nothing.</param>
     public ScenarioSource Source(ImmutableSortedDictionary<string, string> texts, KeptOpenings? kept = null) =>
         ScenarioSource.Files(Files(texts), Names(), kept);
+
+    /// <summary>The scenario that texts make, with what is kept of it in the folder: the plans that were agreed.</summary>
+    /// <param name="texts">The texts.</param>
+    /// <exception cref="RefusedException">A link stands among what is kept.</exception>
+    public ScenarioSource SourceHere(ImmutableSortedDictionary<string, string> texts)
+    {
+        try
+        {
+            RefuseLinks(PathOf(Agreement.FolderName));
+        }
+        catch (IOException refused)
+        {
+            throw new RefusedException($"What was agreed is not read: {refused.Message}.");
+        }
+
+        return ScenarioSource.Files(Files(texts), Names(), directory: Directory);
+    }
+
+    private static void RefuseLinks(string path)
+    {
+        var folder = new DirectoryInfo(path);
+        if (
+            folder.Exists
+            && folder.EnumerateFileSystemInfos("*", SearchOption.AllDirectories).FirstOrDefault(each => each.LinkTarget is not null)
+                is { } link
+        )
+        {
+            throw new IOException($"{PlainText.Quote(link.Name)} is a link, and links are not followed here");
+        }
+    }
 
     /// <summary>Names of all that stands in the folder, read or not: a name that is nearly right is told.</summary>
     public ImmutableArray<string> Names()

@@ -29,10 +29,15 @@ internal sealed class Doors
             ["/api/fields"] = context => JsonBody.SayAsync(context, FieldsDocument.All, PageContext.Default.Fields),
             ["/api/starters"] = context => JsonBody.SayAsync(context, StartersDocument.All, PageContext.Default.StartersDocument),
             ["/api/mend"] = context => MendDoors.AnswerAsync(context, open),
+            ["/api/trust"] = context => TrustDoors.AnswerAsync(context, open),
             ["/api/why"] = context => WhyDoor.AnswerAsync(context, open),
             ["/api/papers"] = papers.ListAsync,
             ["/api/today"] = context => TodayDoors.AnswerAsync(context, open),
             ["/api/coming"] = context => TodayDoors.ComingAsync(context, open),
+            ["/api/agreed"] = context => AgreeDoors.StateAsync(context, open),
+            ["/api/bills"] = context => AgreeDoors.BillsAsync(context, open),
+            ["/api/learn"] = context => LogDoors.LearnAsync(context, open),
+            ["/api/review"] = context => LogDoors.ReviewAsync(context, open),
             ["/api/phones"] = context => PhonesDoor.AnswerAsync(context, open),
             ["/api/events"] = context => open.Listeners.ListenAsync(context, isPhone: false, stopping),
         }
@@ -61,14 +66,22 @@ internal sealed class Doors
                 DoAsync(context, PageContext.Default.TakeRequest, (desk, asked) => MendDoors.Take(open, desk, asked)),
             ["/api/mend/mark"] = context =>
                 DoAsync(context, PageContext.Default.MarkRequest, (desk, asked) => NotHereMarks.Set(desk.Folder, asked.Mark, asked.IsHere)),
+            ["/api/trust/start"] = context =>
+                DoAsync(context, PageContext.Default.NothingRequest, (desk, _) => TrustDoors.Start(open, desk)),
+            ["/api/trust/stop"] = context => DoAsync(context, PageContext.Default.NothingRequest, (_, _) => TrustDoors.Stop(open)),
             ["/api/log"] = context =>
                 DoAsync(context, PageContext.Default.LogRequest, (desk, asked) => TodayDoors.Write(open, desk, asked)),
             ["/api/log/back"] = context =>
                 DoAsync(context, PageContext.Default.LogRequest, (desk, asked) => TodayDoors.TakeBack(open, desk, asked)),
+            ["/api/learn/take"] = context => DoAsync(context, PageContext.Default.NothingRequest, (desk, _) => LogDoors.Take(open, desk)),
+            ["/api/agree"] = context => SaidAsync(context, PageContext.Default.AgreeRequest, AgreeDoors.Agree),
             ["/api/phones/code"] = context => DoAsync(context, PageContext.Default.NothingRequest, (_, _) => PhonesDoor.NewCode(open)),
             ["/api/phones/remove"] = context =>
                 DoAsync(context, PageContext.Default.PhoneRequest, (_, asked) => PhonesDoor.Remove(open, asked)),
-            ["/api/keep"] = KeepAsync,
+            ["/api/keep"] = context =>
+                SaidAsync(context, PageContext.Default.TryRequest, (Desk desk, TryRequest asked, out string said) =>
+                    desk.KeepAsVariant(asked.Id, asked.Name, out said)
+                ),
             ["/api/new"] = context =>
                 LayDownAsync(context, PageContext.Default.FarmRequest, asked =>
                     FarmTexts.Refusal(asked) is { } why ? new NotMade(why, false) : open.LayDown(asked.Folder, FarmTexts.Of(asked))
@@ -148,15 +161,17 @@ internal sealed class Doors
     private Task DoAsync<T>(HttpContext context, JsonTypeInfo<T> type, Func<Desk, T, NotMade?> act)
         where T : class, IAsked => DoAsync(context, _open.Desk, type, act, _open.Document);
 
-    private async Task KeepAsync(HttpContext context)
+    // Does what a request asks for, and says what was done where that is more than what was asked for.
+    private async Task SaidAsync<T>(HttpContext context, JsonTypeInfo<T> type, Saying<T> act)
+        where T : class, IAsked
     {
-        if (await JsonBody.ReadAsync(context, PageContext.Default.TryRequest) is not { } asked)
+        if (await JsonBody.ReadAsync(context, type) is not { } asked)
         {
             return;
         }
 
         var (fault, said) = (new NotMade("No folder is open.", false), "");
-        fault = _open.Desk is { } desk ? desk.KeepAsVariant(asked.Id, asked.Name, out said) : fault;
+        fault = _open.Desk is { } desk ? act(desk, asked, out said) : fault;
         await (
             fault is null
                 ? JsonBody.SayAsync(context, _open.Document() with { Said = said }, PageContext.Default.DeskDocument)
@@ -175,4 +190,7 @@ internal sealed class Doors
 
     private Task SayAsync(HttpContext context, NotMade? fault) =>
         fault is null ? JsonBody.SayAsync(context, _open.Document(), PageContext.Default.DeskDocument) : RefuseAsync(context, fault);
+
+    // Tells what was done.
+    private delegate NotMade? Saying<in T>(Desk desk, T asked, out string said);
 }

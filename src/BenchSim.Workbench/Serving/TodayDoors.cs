@@ -1,6 +1,7 @@
 using System.Globalization;
 using BenchSim.Answers.Asking;
 using BenchSim.Answers.Opening;
+using BenchSim.Answers.Print;
 using BenchSim.Report.Words;
 using BenchSim.Workbench.Drafts;
 using BenchSim.Workbench.Plays;
@@ -36,7 +37,7 @@ internal static class TodayDoors
         try
         {
             document = DayOf(context) is { } day
-                ? ComingDocument.Of(await open.Coming.AskAsync(desk, open.Kept, day, context.RequestAborted))
+                ? ComingDocument.Of(await AskAsync(desk, open, day, context.RequestAborted))
                 : ComingDocument.Nothing("Write the day as 2027-04-12.");
         }
         catch (FaultsFoundException)
@@ -51,6 +52,20 @@ internal static class TodayDoors
 
         await JsonBody.SayAsync(context, document, PageContext.Default.ComingDocument);
     }
+
+    private static Task<ComingAnswer> AskAsync(Desk desk, OpenDesk open, DateOnly day, CancellationToken cancel) =>
+        open.Beside.AskAsync(
+            desk,
+            day,
+            (files, watch) =>
+                new ComingQuestion
+                {
+                    Scenario = desk.Folder.Source(files, open.Kept),
+                    Today = day,
+                    Threads = BesidePlays.Threads,
+                }.Ask(watch),
+            cancel
+        );
 
     /// <summary>Writes lines into the log.</summary>
     public static NotMade? Write(OpenDesk open, Desk desk, LogRequest asked)
@@ -97,12 +112,7 @@ internal static class TodayDoors
         }
         catch (FaultsFoundException found)
         {
-            var first = found.Faults[0];
-            var more = found.Faults.Length > 1 ? $" And {Numbers.Count(found.Faults.Length - 1, "fault", "faults")} more." : "";
-            return BenchesDocument.Nothing(
-                $"Mend the files first: {PlainText.Short(first.Place.File, 60)}, line {first.Place.Line}: {first.What}; "
-                    + $"{first.Instead}.{more}"
-            );
+            return BenchesDocument.Nothing(FailureWords.Mend(found));
         }
         catch (RefusedException refused)
         {

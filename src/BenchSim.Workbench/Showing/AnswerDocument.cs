@@ -26,7 +26,13 @@ internal sealed record ReliableDocument(double Share, string Words)
 }
 
 /// <summary>The verdict in words.</summary>
-internal sealed record VerdictDocument(bool? Fits, string Headline, ImmutableArray<string> Sentences, ImmutableArray<string> LeavesOut);
+internal sealed record VerdictDocument(
+    bool? Fits,
+    string Headline,
+    string? Weak,
+    ImmutableArray<string> Sentences,
+    ImmutableArray<string> LeavesOut
+);
 
 /// <summary>A space by day, and the places it is given. Waiting is of trays that want it.</summary>
 internal sealed record SpaceDocument(
@@ -149,7 +155,7 @@ internal sealed record AnswerDocument(
             [],
             null,
             [.. HeaterWarnings.Of(plan.Scenario).Concat(plan.Warnings).Select(places.Of)],
-            new VerdictDocument(verdict.Fits, verdict.Headline, verdict.Sentences, verdict.LeavesOut),
+            new VerdictDocument(verdict.Fits, verdict.Headline, verdict.Weak, verdict.Sentences, verdict.LeavesOut),
             ReliableDocument.Now,
             ShareDocument.Of(result.Fits),
             told.Base?.Result is { } files ? ShareDocument.Of(files.Fits) : null,

@@ -47,6 +47,12 @@ internal sealed record TakeRequest(TakenFrom Of, int At) : IAsked;
 /// <param name="IsHere">True to take the mark away.</param>
 internal sealed record MarkRequest(string Mark, bool IsHere = false) : IAsked;
 
+/// <summary>What the growers agreed on, beside the plan of the files.</summary>
+/// <param name="Bill">Name of the rule for the bill.</param>
+/// <param name="On">The day.</param>
+/// <param name="Replace">Whether an agreement of the same day is replaced.</param>
+internal sealed record AgreeRequest(string Bill, DateOnly On, bool Replace = false) : IAsked;
+
 /// <summary>Lines for the log, or of those that were written what they are called.</summary>
 /// <param name="Id">What they are called by whoever writes them, each time another name.</param>
 internal sealed record LogRequest(string Id) : IAsked
@@ -111,10 +117,14 @@ internal sealed record RefusalDocument(string Why, bool IsConflict);
 [JsonSerializable(typeof(WhyDocument))]
 [JsonSerializable(typeof(PapersDocument))]
 [JsonSerializable(typeof(MendDocument))]
-[JsonSerializable(typeof(MendProgressDocument))]
+[JsonSerializable(typeof(SearchProgress))]
+[JsonSerializable(typeof(TrustDocument))]
 [JsonSerializable(typeof(MendRequest))]
 [JsonSerializable(typeof(TakeRequest))]
 [JsonSerializable(typeof(MarkRequest))]
+[JsonSerializable(typeof(AgreeRequest))]
+[JsonSerializable(typeof(AgreementDocument))]
+[JsonSerializable(typeof(ToldDocument))]
 [JsonSerializable(typeof(LogRequest))]
 [JsonSerializable(typeof(BenchesDocument))]
 [JsonSerializable(typeof(ComingDocument))]

@@ -7,9 +7,11 @@ import { Sheet } from "./sheet.js";
 import { Plan } from "./plan.js";
 import { Rules } from "./rules.js";
 import { Mend } from "./mend.js";
+import { Agree } from "./agree.js";
 import { Papers } from "./papers.js";
 import { Phones } from "./phones.js";
 import { Today } from "./today.js";
+import { Trust } from "./trust.js";
 import { Welcome } from "./welcome.js";
 
 const PARTS = [
@@ -17,7 +19,9 @@ const PARTS = [
   ["plan", "Plan", Plan],
   ["rules", "Houses and rules", Rules],
   ["mend", "What would mend it", Mend],
+  ["trust", "How sure it is", Trust],
   ["today", "Today", Today],
+  ["agree", "Agree and review", Agree],
   ["papers", "Papers and case", Papers],
 ];
 const ALL_PARTS = [...PARTS, ["phones", "Phones", Phones]];

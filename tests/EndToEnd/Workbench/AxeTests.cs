@@ -49,10 +49,18 @@ public sealed class AxeTests
                     await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Look for what would help" }).ClickAsync();
                     await Assertions.Expect(bench.Page.Locator(".found .headline")).ToBeVisibleAsync(new() { Timeout = 120_000 });
                     break;
+                case "How sure it is":
+                    await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Look how sure it is" }).ClickAsync();
+                    await Assertions.Expect(bench.Page.Locator(".found .headline")).ToBeVisibleAsync(new() { Timeout = 120_000 });
+                    break;
                 case "Today":
                     await bench.Page.GetByLabel("Day", new() { Exact = true }).FillAsync("2027-05-20");
                     await bench.Page.Locator(".due button:not(.main)").First.ClickAsync();
                     await bench.Page.Locator(".benchbox button").First.ClickAsync();
+                    break;
+                case "Agree and review":
+                    await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Show the bills" }).ClickAsync();
+                    await Assertions.Expect(bench.Page.Locator(".told")).Not.ToHaveCountAsync(0, new() { Timeout = 120_000 });
                     break;
                 case "Papers and case":
                     await Assertions.Expect(bench.Page.Locator(".shelves")).ToBeVisibleAsync();
@@ -74,6 +82,28 @@ public sealed class AxeTests
                 found.AddRange(await ViolationsAsync(bench, $"{part}, {state}, {width}"));
             }
         }
+    }
+
+    [Theory]
+    [InlineData(1280)]
+    [InlineData(390)]
+    public async Task Axe_finds_nothing_on_what_a_log_teaches(int width)
+    {
+        using var folder = Example.Copy("spring-under-way");
+        await using var bench = await Bench.OpenAsync(folder.Path, width, forChecker: true);
+        await bench.AnsweredAsync();
+        await bench.PartAsync("Agree and review");
+        foreach (var (button, headline) in new[] { ("Ask the log", "The log of 2027 teaches"), ("Review the season", "batches planned") })
+        {
+            await bench.Page.GetByRole(AriaRole.Button, new() { Name = button }).ClickAsync();
+            await Assertions
+                .Expect(bench.Page.Locator(".agreeing .headline").Filter(new() { HasText = headline }))
+                .ToBeVisibleAsync(new() { Timeout = 120_000 });
+        }
+
+        await bench.Page.EvaluateAsync("document.querySelectorAll('main details').forEach(each => each.open = true)");
+        var found = await ViolationsAsync(bench, $"log, {width}");
+        Assert.True(found.Count == 0, string.Join('\n', found));
     }
 
     [Fact]
