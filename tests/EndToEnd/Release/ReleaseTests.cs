@@ -22,9 +22,14 @@ public sealed class ReleaseTests
     ];
 
     [ReleaseFact]
-    public async Task The_archive_runs_in_an_empty_root()
+    public Task The_archive_runs_in_an_empty_root() => RunsAsync(EmptyRoot.Linux);
+
+    [ReleaseFact(EmptyRoot.Native)]
+    public Task The_native_program_runs_in_an_empty_root() => RunsAsync(EmptyRoot.Native);
+
+    private static async Task RunsAsync(string archive)
     {
-        using var root = new EmptyRoot();
+        using var root = new EmptyRoot(archive);
         await Done(root.RunAsync("new", "/home/spring", "--farm", "hoop-house"));
         await Done(root.RunAsync("check", "/home/spring"));
         await Done(root.RunAsync("run", "/home/spring", "--seasons", "100"));
@@ -36,9 +41,14 @@ public sealed class ReleaseTests
     }
 
     [ReleaseFact]
-    public async Task The_workbench_opens_in_an_empty_root()
+    public Task The_workbench_opens_in_an_empty_root() => OpensAsync(EmptyRoot.Linux);
+
+    [ReleaseFact(EmptyRoot.Native)]
+    public Task The_workbench_of_the_native_program_opens_in_an_empty_root() => OpensAsync(EmptyRoot.Native);
+
+    private static async Task OpensAsync(string archive)
     {
-        using var root = new EmptyRoot();
+        using var root = new EmptyRoot(archive);
         await Done(root.RunAsync("new", "/home/spring", "--farm", "container"));
         using var process = root.Start("open", "/home/spring");
         try
