@@ -60,9 +60,15 @@ public sealed class SweepAnswerTests
         farms.Sweep("variants = \"all\"\nseasons = 40");
         Assert.Equal(0, farms.Run().Code);
         var panels = Panels(farms);
-        Assert.Equal(["farms/east", "farms/west"], panels.Select(panel => panel.Element("h3")!.Value).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["farms/east", "farms/west"],
+            panels.Select(panel => panel.Element("h3")!.Value).Order(StringComparer.Ordinal).ToArray()
+        );
         Assert.All(panels, panel => Assert.Equal(3, panel.Descendants("circle").Count()));
-        Assert.Equal(["as planned", "longer", "warmer"], panels[0].Descendants("g").Select(row => row.Elements("text").First().Value));
+        Assert.Equal(
+            ["as planned", "longer", "warmer"],
+            panels[0].Descendants("g").Select(row => row.Elements("text").First().Value).ToArray()
+        );
         string[] files =
         [
             .. Directory

@@ -112,6 +112,7 @@ public sealed class SweepTests
             json.RootElement.GetProperty("ranges")
                 .EnumerateArray()
                 .Select(range => $"{range.GetProperty("first")}-{range.GetProperty("last")}")
+                .ToArray()
         );
         farms.Run("--plan").Says("24 tasks, 180 seasons in all.", "7 results are there.");
     }
@@ -219,6 +220,7 @@ public sealed class SweepTests
                             ? line[..(line.IndexOf("night ", StringComparison.Ordinal) + 6)]
                         : line
                     )
+                    .ToArray()
             );
         }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using BenchSim.Answers.Asking;
 using BenchSim.Answers.Case;
@@ -133,7 +134,7 @@ internal sealed class OpenedSweep
         return Convert.ToHexStringLower(Sha256.HashData(Encoding.UTF8.GetBytes(made.ReplaceLineEndings("\n"))));
     }
 
-    private static IEnumerable<Fault> FaultsOf(Action open)
+    private static ImmutableArray<Fault> FaultsOf(Action open)
     {
         try
         {

@@ -72,7 +72,7 @@ internal static class SweepCommand
                 Out = parsed.GetValue(place),
                 Threads = parsed.GetValue(threads),
             };
-            Answer answer =
+            var answer =
                 parsed.GetValue(plan) ? sweep.Plan(desk.Watch)
                 : parsed.GetValue(merge) ? sweep.Merge(desk.Watch)
                 : parsed.GetValue(task) is { } number ? sweep.Task(number, desk.Watch)

@@ -106,7 +106,7 @@ internal sealed class SweepReader(string path, FaultList faults)
         return null;
     }
 
-    private IEnumerable<NamedFolder> Within(Cell cell, string above)
+    private NamedFolder[] Within(Cell cell, string above)
     {
         var directory = DirectoryOf(above);
         NamedFolder[] found = [];

@@ -39,7 +39,7 @@ public sealed class SweepFileTests : TemporaryFolder
         );
         var folder = Assert.Single(sweep.Folders);
         Assert.Equal(("north", In("north")), (folder.Name, folder.Directory));
-        Assert.Equal([null], folder.Variants.AsEnumerable());
+        Assert.Equal("-", Joined(folder.Variants));
     }
 
     [Fact]
@@ -72,22 +72,25 @@ public sealed class SweepFileTests : TemporaryFolder
         );
 
         // In order of name, capital letters first; folders without a site are no scenario folders.
-        Assert.Equal(["south/C", "south/a", "south/b", "north"], sweep.Folders.Select(folder => folder.Name));
-        Assert.Equal([null], sweep.Folders[0].Variants.AsEnumerable());
-        Assert.Equal([null, "longer"], sweep.Folders[1].Variants.AsEnumerable());
-        Assert.Equal([null, "longer", "warmer"], sweep.Folders[3].Variants.AsEnumerable());
+        Assert.Equal(["south/C", "south/a", "south/b", "north"], sweep.Folders.Select(folder => folder.Name).ToArray());
+        Assert.Equal("-", Joined(sweep.Folders[0].Variants));
+        Assert.Equal("-, longer", Joined(sweep.Folders[1].Variants));
+        Assert.Equal("-, longer, warmer", Joined(sweep.Folders[3].Variants));
     }
 
     [Fact]
     public void Variants_are_played_in_the_order_of_the_list() =>
         Assert.Equal(
-            ["warmer", null, "longer"],
-            Assert.Single(Good(North + "variants = [\"warmer\", \"as planned\", \"longer\"]").Folders).Variants.AsEnumerable()
+            "warmer, -, longer",
+            Joined(Assert.Single(Good(North + "variants = [\"warmer\", \"as planned\", \"longer\"]").Folders).Variants)
         );
 
     [Fact]
     public void A_folder_that_is_named_before_a_star_is_played_once() =>
-        Assert.Equal(["south/b", "south/C", "south/a"], Good("folders = [\"south/b\", \"south/*\"]").Folders.Select(folder => folder.Name));
+        Assert.Equal(
+            ["south/b", "south/C", "south/a"],
+            Good("folders = [\"south/b\", \"south/*\"]").Folders.Select(folder => folder.Name).ToArray()
+        );
 
     [Fact]
     public void A_block_has_no_more_seasons_than_there_are() => Assert.Equal(30, Good(North + "seasons = 30").Settings.SeasonsPerTask);
@@ -190,4 +193,7 @@ public sealed class SweepFileTests : TemporaryFolder
         Assert.Null(SweepFile.Read(Write("sweep.toml", text), out var faults));
         return [.. faults.Select(fault => fault.ToString())];
     }
+
+    // The plan itself is no variant.
+    private static string Joined(IEnumerable<string?> variants) => string.Join(", ", variants.Select(variant => variant ?? "-"));
 }

@@ -39,7 +39,7 @@ public sealed class SweepPageTests
         var sweep = SweepFile.Read(s_example, out var faults);
         Assert.Empty(faults);
         Assert.NotNull(sweep);
-        Assert.Equal(["two-house-spring", "by-hand"], sweep.Folders.Select(folder => folder.Name));
+        Assert.Equal(["two-house-spring", "by-hand"], sweep.Folders.Select(folder => folder.Name).ToArray());
         Assert.Equal([7, 1], sweep.Folders.Select(folder => folder.Variants.Length));
     }
 }
