@@ -35,14 +35,14 @@ internal static class SweepScreen
             isOfAll || result.Folders.Length == 1 ? "plan" : "best plan",
             ">fits",
             .. result.ValueSets > 0 ? [">over sets of values"] : Array.Empty<string>(),
-            ">in time",
+            .. IsWide(result, isOfAll) ? [">in time"] : Array.Empty<string>(),
             "trays wait most for",
         ];
 
     /// <summary>The cells of a plan.</summary>
     public static IEnumerable<string> Cells(SweepResult result, SweptFolder folder, SweptPlan plan, bool isOfAll)
     {
-        yield return folder.Name;
+        yield return isOfAll ? folder.Name : ShortName(result, folder);
         yield return SweepWords.Plan(plan) + (isOfAll && folder.Plans.Length > 1 && ReferenceEquals(folder.Best, plan) ? " (best)" : "");
         yield return isOfAll ? ChanceWords.Cell(plan.Fits) : ChanceWords.Brief(plan.Fits);
         if (result.ValueSets > 0)
@@ -50,8 +50,24 @@ internal static class SweepScreen
             yield return SweepWords.OverSets(plan);
         }
 
-        yield return ChanceWords.Percent(plan.ShareInTime);
+        if (IsWide(result, isOfAll))
+        {
+            yield return ChanceWords.Percent(plan.ShareInTime);
+        }
+
         yield return SweepWords.Tightest(plan);
+    }
+
+    // With ranges beside it the share of plants has no room on a screen.
+    private static bool IsWide(SweepResult result, bool isOfAll) => isOfAll || result.ValueSets == 0;
+
+    // The last part of the name, where that tells the folders apart.
+    private static string ShortName(SweepResult result, SweptFolder folder)
+    {
+        var last = Last(folder);
+        return result.Folders.Count(other => string.Equals(Last(other), last, StringComparison.Ordinal)) == 1 ? last : folder.Name;
+
+        static string Last(SweptFolder folder) => folder.Name[(folder.Name.LastIndexOf('/') + 1)..];
     }
 
     // A row a folder, or of a single folder a row a plan.
