@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using BenchSim.Folder.Csv;
 using BenchSim.Folder.Faults;
 using BenchSim.Folder.Files;
-using BenchSim.Folder.Library;
 using BenchSim.Folder.Logbook;
 using BenchSim.Folder.Plan;
 using BenchSim.Folder.Shelves;
@@ -10,7 +9,6 @@ using BenchSim.Folder.Site;
 using BenchSim.Folder.Text;
 using BenchSim.Folder.Toml;
 using BenchSim.Folder.Variants;
-using BenchSim.Season.Fields;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
 using BenchSim.Season.Weather;
@@ -20,12 +18,6 @@ namespace BenchSim.Folder;
 /// <summary>One reading of a folder: every file, every check, one pass.</summary>
 internal sealed class FolderReader
 {
-    private static readonly string[] s_optional =
-    [
-        .. FileNames.Tables.Where(name => !FileNames.IsPlan(name)),
-        .. FileNames.Tables.Where(name => !FileNames.IsPlan(name)).Select(FileNames.WorkbookOf),
-    ];
-
     private readonly FaultList _faults = new();
     private readonly FileReader _files;
     private readonly CellReader _cells;
@@ -101,7 +93,7 @@ internal sealed class FolderReader
 
     private Scenario? ReadScenario()
     {
-        WarnOfNearNames();
+        NearNames.Warn(_files, _faults);
         if (_variantName is not null && (_variant = ReadVariant(_variantName)) is null)
         {
             return null;
@@ -120,10 +112,10 @@ internal sealed class FolderReader
         var isGoodSite = site is not null && _faults.Count == before;
         site ??= new SiteDraft();
         var scenario = site.Scenario with { Weather = _weather ?? ReadWeather(site.Weather) ?? site.Scenario.Weather, Invest = invest };
-        var choices = ReadChoices(site);
+        var choices = new ChoicesReader(_files, _cells, site, _variant).Read();
         scenario = scenario with { Mishaps = [.. scenario.Mishaps.Select(mishap => WithCrop(mishap, choices))] };
         scenario = scenario with { Supplies = ReadSupplies(site, choices) };
-        _openFlats = OpenFlats(choices.Trays);
+        _openFlats = ChoicesReader.OpenFlats(choices.Trays);
         var rows = ReadPlan(site, choices);
         var batches = new PlanExpander(_faults).Expand(rows);
         scenario = WithBatches(scenario, choices, batches);
@@ -275,85 +267,6 @@ internal sealed class FolderReader
 
     private static Mishap WithCrop(Mishap mishap, Choices choices) =>
         mishap.CropId is { } crop ? mishap with { CropId = choices.Crops.Meant(crop) } : mishap;
-
-    private Choices ReadChoices(SiteDraft site)
-    {
-        var trays = ReadShelf(BuiltInLibrary.Trays, TrayFields.Table, site, "tray type", null);
-        var overlay = _variant is null ? null : new CropOverlay(_variant, site.Units, _faults);
-        var crops = ReadShelf(BuiltInLibrary.Crops, CropFields.Table, site, "crop", overlay);
-        CheckMishapCrops(site, crops);
-        return new Choices(
-            new ShelfReading<Crop>(crops, new CropReader(_cells, trays, site).Read),
-            new ShelfReading<TrayType>(trays, new TrayReader(_cells).Read)
-        );
-    }
-
-    private void CheckMishapCrops(SiteDraft site, Shelf crops)
-    {
-        foreach (var cell in site.MishapCrops.Where(cell => crops.IsWhole && crops.Find(cell.Text) is null))
-        {
-            _faults.Add(
-                cell.Place,
-                $"there is no crop {Words.Quote(cell.Text)}",
-                crops.Nearest(cell.Text) is { } near
-                    ? $"did you mean {Words.Quote(near)}"
-                    : "name one of the built-in library or of crops.csv"
-            );
-        }
-    }
-
-    private Shelf ReadShelf(ImmutableArray<LibraryRow> library, FieldTable columns, SiteDraft site, string thing, CropOverlay? overlay)
-    {
-        var name = columns.Section;
-        if (!_files.HasTable(name))
-        {
-            return Shelf.Of(library, overlay?.Lay([]) ?? [], isWhole: true, _cells, thing);
-        }
-
-        var table = ReadTable(name) is { } file ? CsvTable.Read(file, columns, CsvTable.MostRows, _cells, site.Units) : null;
-        var rows = table?.Rows ?? [];
-        return Shelf.Of(
-            library,
-            table is null ? rows : overlay?.Lay(rows) ?? rows,
-            isWhole: table is not null && table.Has("id"),
-            _cells,
-            thing
-        );
-    }
-
-    private static ImmutableArray<TrayType> OpenFlats(ShelfReading<TrayType> trays) =>
-        [
-            .. BuiltInLibrary
-                .Trays.Select(row => trays.Find(row.Id))
-                .OfType<TrayType>()
-                .Concat(trays.Known)
-                .Where(tray => tray.IsFlat)
-                .DistinctBy(tray => tray.Id, StringComparer.Ordinal)
-                .OrderBy(tray => tray.Id, StringComparer.Ordinal),
-        ];
-
-    // "crop.csv" would be passed over in silence.
-    private void WarnOfNearNames()
-    {
-        foreach (var name in _files.NamesIn(""))
-        {
-            foreach (var optional in s_optional)
-            {
-                if (
-                    !_files.HasTable(optional)
-                    && Path.GetExtension(name).Equals(Path.GetExtension(optional), StringComparison.OrdinalIgnoreCase)
-                    && Spelling.Distance(name.ToLowerInvariant(), optional) <= 1
-                )
-                {
-                    _faults.Warn(
-                        new SourcePlace(name, 0, 0),
-                        "this file is not read",
-                        $"if it holds your own {Path.GetFileNameWithoutExtension(optional)}, name it {optional}"
-                    );
-                }
-            }
-        }
-    }
 
     // Only crops and tray types that the plan uses. Without a fault nothing here is missing; with one the result only serves further
     // checks.

@@ -25,7 +25,7 @@ public static class WeatherFile
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         var faults = new FaultList();
-        if (Text(path, faults) is not { } file)
+        if (LoneFile.Read(path, "name the CSV file of the weather record itself", faults) is not { } file)
         {
             return new WeatherRecordFindings([], faults.Faults, []);
         }
@@ -71,30 +71,6 @@ public static class WeatherFile
         {
             Faults = faults.Faults,
         };
-    }
-
-    private static FileText? Text(string path, FaultList faults)
-    {
-        var whole = new SourcePlace(path, 0, 0);
-        if (Directory.Exists(path))
-        {
-            faults.Add(whole, "this is a folder, not a file", "name the CSV file of the weather record itself");
-            return null;
-        }
-
-        if (FileKind.IsHidden(path))
-        {
-            faults.Add(whole, Words.ClosedAround, Words.OpenIt);
-            return null;
-        }
-
-        if (!File.Exists(path))
-        {
-            faults.Add(whole, "there is no such file", "check the name");
-            return null;
-        }
-
-        return new FileReader(new DiskFiles("."), faults).Read(path, whole);
     }
 
     // A value that cannot be read is not a number here; its fault is already known.

@@ -63,7 +63,8 @@ public sealed class TrustTests
         var known = answer.RootElement.GetProperty("trust");
         Assert.Equal(1, known.GetProperty("values").GetInt32());
         Assert.Equal(fits.GetProperty("low").GetRawText(), known.GetProperty("low").GetRawText());
-        Call.Run("run", scenario, "--no-report", "--trust", folder.In("out")).Says("Over all that 1 value behind it may truly be, it is ");
+        Call.Run("run", scenario, "--no-report", "--trust", folder.In("out"))
+            .Says("Over the range of the one value that may be wrong it is ");
 
         folder.Write("paper/ranges.csv", "what,of,low,high,shape\ndays_to_ready,,-20 %,+25 %,uniform\n");
         var other = Call.Run("run", scenario, "--no-report", "--trust", folder.In("out"));
@@ -74,6 +75,61 @@ public sealed class TrustTests
             Call.Run("run", scenario, "--no-report", "--trust", folder.In("paper/plan.csv")).Error,
             StringComparison.Ordinal
         );
+    }
+
+    // The case says the command that makes it again: the study of the values first, with the options it was asked with.
+    [Fact]
+    public void A_case_says_how_far_the_values_may_move_the_plan_as_it_is()
+    {
+        using var folder = new TemporaryFolder();
+        var scenario = PaperFarm.In(folder);
+        folder.Write("paper/ranges.csv", "what,of,low,high,shape\ndays_to_ready,,-25 %,+25 %,uniform\n");
+        folder.Write("paper/variants/back.toml", "[rules]\nmove_back = true\n");
+        Assert.Equal(0, Call.Run("trust", scenario, "--seasons", "10", "--sets", "32", "--seed", "7", "--out", folder.In("trust")).Code);
+
+        string[] compare = ["compare", scenario, "--with", "back", "--seasons", "50", "--seed", "3", "--case", "--out", folder.In("case")];
+        Assert.Equal((0, ""), Ended(Call.Run([.. compare, "--trust", folder.In("trust")])));
+        var with = File.ReadAllBytes(folder.In("case/case.pdf"));
+        Assert.Equal((0, ""), Ended(Call.Run(compare)));
+        Assert.NotEqual(File.ReadAllBytes(folder.In("case/case.pdf")), with);
+
+        // In the folder of the case, as its last line says.
+        string[] again = ["trust", folder.In("case/inputs"), "--sets", "32", "--seasons", "10", "--seed", "7", "--out", folder.In("again")];
+        Assert.Equal(0, Call.Run(again).Code);
+        compare[1] = folder.In("case/inputs");
+        compare[^1] = folder.In("second");
+        Assert.Equal((0, ""), Ended(Call.Run([.. compare, "--trust", folder.In("again")])));
+        Assert.Equal(with, File.ReadAllBytes(folder.In("second/case.pdf")));
+
+        static (int, string) Ended(Call call) => (call.Code, call.Error);
+    }
+
+    // At the values given, what the variant brings a year is the net present value of "invest" over the present value of 1 in each of ten
+    // years at 6 %: (1 - 1.06^-10) / 0.06 = 7.3600870514.
+    [Fact]
+    public void Where_the_variant_has_its_terms_the_choice_is_one_of_money()
+    {
+        using var folder = new TemporaryFolder();
+        var scenario = PaperFarm.In(folder);
+        folder.Write("paper/ranges.csv", "what,of,low,high,shape\ndays_to_ready,,-25 %,+25 %,uniform\n");
+        folder.Write(
+            "paper/variants/back.toml",
+            "[rules]\nmove_back = true\n[invest]\ncapital = 300\nlife_years = 10\ndiscount_rate = \"6 %\"\n"
+                + "plant_on_time = 0.5\nupkeep = 4\n"
+        );
+        string[] played = ["--with", "back", "--seasons", "40", "--seed", "5", "--json"];
+        var invest = Call.Run(["invest", scenario, .. played]);
+        Assert.Equal((0, ""), (invest.Code, invest.Error));
+        var trust = Call.Run(["trust", scenario, .. played, "--sets", "32"]);
+        Assert.Equal((0, ""), (trust.Code, trust.Error));
+
+        using var money = JsonDocument.Parse(invest.Output);
+        using var answer = JsonDocument.Parse(trust.Output);
+        var net = money.RootElement.GetProperty("net_present_value").GetProperty("mean").GetDouble();
+        var choice = answer.RootElement.GetProperty("choice");
+        Assert.Equal(net / 7.3600870514, choice.GetProperty("money").GetProperty("gain_given").GetDouble(), 1e-4);
+        Assert.Equal(JsonValueKind.Array, choice.GetProperty("plants").GetProperty("worth").ValueKind);
+        Call.Run(["trust", scenario, "--with", "back", "--seasons", "40", "--sets", "32"]).Says("After all it costs, it brings ");
     }
 
     // A variant that was asked about is no file of the plan; another day is another answer.

@@ -78,7 +78,7 @@ public class ReferencePageTests
             _ => title.StartsWith('[') ? title.Trim('[', ']') : "",
         };
 
-    private static string Row(Field field)
+    internal static string Row(Field field)
     {
         string[] cells = [$"`{field.Name}`", field.Kind.What, field.Kind.Unit, field.Default, field.Why, field.Help];
         return "| " + string.Join(" | ", cells.Select(cell => cell.Replace("|", "\\|", StringComparison.Ordinal))) + " |";

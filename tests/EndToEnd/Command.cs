@@ -75,7 +75,8 @@ internal sealed record Command(int Code, string Output, string Error)
         return new Command(process.ExitCode, await output, await error);
     }
 
-    private static string[] Program =>
+    /// <summary>The words that start it.</summary>
+    public static string[] Program =>
         Environment.GetEnvironmentVariable("BENCHSIM_PROGRAM") is { Length: > 0 } other
             ? [Path.GetFullPath(other, Repository.Root)]
             : s_built;

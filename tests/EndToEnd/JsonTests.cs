@@ -31,6 +31,12 @@ public sealed class JsonTests
         "review spring",
         "learn spring",
         "trust spring --with more-mats --sets 32 --seasons 10",
+        "sweep all.toml --plan",
+        "sweep all.toml --task 1",
+        "sweep all.toml --merge",
+        "sweep all.toml --shard 2/2",
+        "sweep all.toml --task 9",
+        "sweep all.toml",
         "print spring --out papers",
         "print spring --today 2027-03-01 --out today",
     ];
@@ -44,6 +50,7 @@ public sealed class JsonTests
             folder.Write("spring/" + name, bytes);
         }
 
+        folder.Write("all.toml", "folders = [\"spring\"]\nseasons = 4\nseasons_per_task = 2\nvalue_sets = 1\n");
         var asked = new HashSet<string>(StringComparer.Ordinal) { "result" };
         foreach (var call in s_calls)
         {

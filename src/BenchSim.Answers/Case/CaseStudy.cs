@@ -1,4 +1,5 @@
 using BenchSim.Answers.Asking;
+using BenchSim.Answers.Trust;
 using BenchSim.Answers.Words;
 using BenchSim.Report.Case;
 using BenchSim.Season.Values;
@@ -16,8 +17,9 @@ internal static class CaseStudy
     /// <param name="result">The seasons, counted.</param>
     /// <param name="paper">Paper; null for the usual one of the site.</param>
     /// <param name="note">A remark; null for none.</param>
-    public static CaseInput OfRun(StudyResult result, CasePaper? paper, string? note) =>
-        Case(result, paper, "run inputs") with
+    /// <param name="known">How far the values may move the answer; null where it was not asked.</param>
+    public static CaseInput OfRun(StudyResult result, CasePaper? paper, string? note, KnownRange? known) =>
+        Case(result, paper, "run inputs", known) with
         {
             Note = note,
         };
@@ -29,13 +31,15 @@ internal static class CaseStudy
     /// <param name="comparison">The comparison, with one variant.</param>
     /// <param name="options">Seasons, seed and threads.</param>
     /// <param name="paper">Paper; null for the usual one of the site.</param>
+    /// <param name="known">How far the values may move the answer of the base; null where it was not asked.</param>
     /// <param name="replan">True when it was asked that the variant be planned anew.</param>
     public static CaseInput OfComparison(
         PlayWatch watch,
         CompareResult comparison,
         StudyOptions options,
         CasePaper? paper,
-        bool replan = false
+        KnownRange? known,
+        bool replan
     )
     {
         var variant = comparison.Variants[0];
@@ -46,7 +50,7 @@ internal static class CaseStudy
             : watch.Over(options.Seasons, progress =>
                 InvestRunner.Play(comparison.Base, (variant.Name, variant.Plan), options, progress, watch.Cancel)
             );
-        return Case(without, paper, $"compare inputs --with {Shell.Word(variant.Name)}{(replan ? " --replan" : "")}") with
+        return Case(without, paper, $"compare inputs --with {Shell.Word(variant.Name)}{(replan ? " --replan" : "")}", known) with
         {
             Comparison = comparison,
             Changed = with,
@@ -54,8 +58,11 @@ internal static class CaseStudy
         };
     }
 
-    private static CaseInput Case(StudyResult result, CasePaper? asked, string command)
+    private static CaseInput Case(StudyResult result, CasePaper? asked, string command, KnownRange? known)
     {
+        // The study of the values is made again first; its folder stands beside the inputs.
+        var first = known is null ? "" : $"{Shell.Program} trust inputs {known.Options} --out trust && ";
+        var with = known is null ? "" : " --trust trust";
         var usual = result.Plan.Scenario.Units == UnitSystem.Imperial ? CasePaper.Letter : CasePaper.A4;
         var paper = asked ?? usual;
         var page = paper == CasePaper.Letter ? "letter" : "a4";
@@ -64,7 +71,10 @@ internal static class CaseStudy
         {
             Base = result,
             Paper = paper,
-            Command = $"{Shell.Program} {command} --seasons {seasons} --seed {result.Seed.ToString(null, null)} --case --paper {page}",
+            Command =
+                $"{first}{Shell.Program} {command} --seasons {seasons} --seed {result.Seed.ToString(null, null)} --case "
+                + $"--paper {page}{with}",
+            OverValues = known?.Sentence,
             Version = typeof(CaseStudy).Assembly.GetName().Version!.ToString(3),
             Build = BuildMark.Text,
         };

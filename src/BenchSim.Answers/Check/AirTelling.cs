@@ -1,14 +1,11 @@
-using System.Collections.Immutable;
 using BenchSim.Answers.Words;
 using BenchSim.Report.Words;
 using BenchSim.Season.Air;
-using BenchSim.Season.Heat;
 using BenchSim.Season.Inputs;
-using BenchSim.Season.Values;
 
 namespace BenchSim.Answers.Check;
 
-/// <summary>Tells the heater, fans and vents that each house of a given size takes, and warns of a heater that is too small.</summary>
+/// <summary>Tells the heater, fans and vents that each house of a given size takes.</summary>
 internal static class AirTelling
 {
     public static void Tell(Passages words, Scenario scenario)
@@ -19,7 +16,7 @@ internal static class AirTelling
             return;
         }
 
-        words.Heading("Air and heat of the houses: sizes for planning");
+        words.Heading(AirWords.Title);
         Each(need => AirWords.Heater(need, scenario.Units));
         Each(AirWords.Stops);
         if (houses.Any(need => need.Heater?.FreezesAfter is not null))
@@ -37,13 +34,10 @@ internal static class AirTelling
         }
 
         Each(need => AirWords.Fans(need, scenario.Units));
-        words.Sentence(AirWords.Ranges, 2);
-        if (houses.Any(need => need.House.IsHeated))
+        foreach (var note in AirWords.Notes(houses))
         {
-            words.Sentence(AirWords.Alarm, 2);
+            words.Sentence(note, 2);
         }
-
-        words.Sentence("Caution: " + HeatCautions.Air, 2);
 
         void Each(Func<HouseAirNeed, string?> say)
         {
@@ -56,18 +50,4 @@ internal static class AirTelling
             }
         }
     }
-
-    /// <summary>Warnings of the heaters that do not carry the coldest night.</summary>
-    public static ImmutableArray<Fault> Warnings(Scenario scenario) =>
-        [
-            .. HouseAirNeed
-                .Of(scenario)
-                .Where(need => need.Heater?.Carries is false)
-                .Select(need => new Fault(
-                    need.House.Heat!.OutputPlace,
-                    $"house \"{need.House.Id}\": its heater of {AirWords.Power(need.Heater!.OutputW!.Value, scenario.Units)} does not "
-                        + $"carry the coldest night, which takes {AirWords.Power(need.Heater.Load.Watts, scenario.Units)}",
-                    $"have one of {AirWords.Power(need.Heater.Wanted, scenario.Units)} chosen, or keep the house cooler that night"
-                )),
-        ];
 }

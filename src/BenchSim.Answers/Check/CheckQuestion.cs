@@ -62,7 +62,7 @@ public sealed record CheckAnswer : Answer
     /// What the user should know that is no fault: of the heaters, of the plan, and of the weather in which it is to be worked.
     /// </summary>
     public ImmutableArray<Fault> Warnings =>
-        [.. AirTelling.Warnings(Plan.Scenario), .. Plan.Warnings, .. HoldWarnings.Of(Plan.Scenario, Climate)];
+        [.. HeaterWarnings.Of(Plan.Scenario), .. Plan.Warnings, .. HoldWarnings.Of(Plan.Scenario, Climate)];
 
     /// <inheritdoc />
     public override byte[] Json()

@@ -3,6 +3,7 @@ using BenchSim.Answers.Asking;
 using BenchSim.Answers.Case;
 using BenchSim.Answers.Json;
 using BenchSim.Answers.Opening;
+using BenchSim.Answers.Trust;
 using BenchSim.Answers.Words;
 using BenchSim.Report.Case;
 using BenchSim.Report.Writing;
@@ -44,6 +45,7 @@ public sealed record CompareQuestion
 
         var opened = Scenario.Open();
         var plan = opened.Plan;
+        var known = Case?.Trust is { } trust ? KnownRange.Read(trust, opened.Inputs, plan.Today) : null;
         var variants = Scenario.OpenVariants(plan, Variants, Replan);
         var options = Play.Of(plan);
         var result = watch.Over(options.Seasons, progress => CompareRunner.Play(plan, variants.Plans, options, progress, watch.Cancel));
@@ -59,7 +61,7 @@ public sealed record CompareQuestion
 
         CaseFolder.Write(
             place,
-            CaseStudy.OfComparison(watch, result, options, Case!.Paper, Replan),
+            CaseStudy.OfComparison(watch, result, options, Case!.Paper, known, Replan),
             [.. variants.Inputs.Select(input => new ReportInput(input.Name, input.Bytes.AsMemory()))],
             watch.Cancel
         );
@@ -70,7 +72,10 @@ public sealed record CompareQuestion
 /// <summary>A case report that is asked for.</summary>
 /// <param name="Out">Its folder; null for the scenario folder's name with "-VARIANT-case", beside it.</param>
 /// <param name="Paper">Its paper; null for the usual one of the site.</param>
-public sealed record CaseWish(string? Out, CasePaper? Paper);
+/// <param name="Trust">
+/// An answer of <c>trust</c> on the same files, to say how far their values may move the answer; null for none.
+/// </param>
+public sealed record CaseWish(string? Out, CasePaper? Paper, string? Trust);
 
 /// <summary>What variants change.</summary>
 /// <param name="Result">The comparison.</param>

@@ -47,7 +47,7 @@ internal sealed record TrustDocument(
             [.. result.Ranges.Select(JsonTrustFigure.Of)],
             [.. result.Groups.Select(JsonTrustGroup.Of)],
             [.. result.InOrder.Select(JsonTrustValue.For)],
-            result.Choice is { } choice ? JsonTrustChoice.Of(choice) : null,
+            result.Choice is { } choice ? JsonTrustChoice.Of(choice, result.Plan.Scenario.Rules.Prices.Currency) : null,
             result.Plan.Today,
             [.. inputs.Select(input => JsonInput.Of(new ReportInput(input.Name, input.Bytes.AsMemory())))]
         );
@@ -154,32 +154,36 @@ internal sealed record JsonTrustValue(
 
 /// <summary>What values do to the choice of a variant.</summary>
 /// <param name="Variant">Its name.</param>
-/// <param name="GainGiven">Plants more in time at the values given.</param>
-/// <param name="Gain">Plants more in time, mean over the sets.</param>
-/// <param name="Changes">Share of the sets in which the other choice is the better one.</param>
-/// <param name="WorthOfAll">Plants more in time for who knows all values.</param>
-/// <param name="Worth">Values whose knowing is worth something.</param>
-internal sealed record JsonTrustChoice(
-    string Variant,
-    double GainGiven,
-    double Gain,
-    double Changes,
-    double WorthOfAll,
-    ImmutableArray<JsonWorth> Worth
-)
+/// <param name="Plants">In plants more in time.</param>
+/// <param name="Money">
+/// In money a year, after what the variant costs to build and to run: what decides where it is there; null where its terms are not given.
+/// </param>
+/// <param name="Currency">Sign or code of the money; may be empty.</param>
+internal sealed record JsonTrustChoice(string Variant, JsonChoiceFigures Plants, JsonChoiceFigures? Money, string Currency)
 {
-    public static JsonTrustChoice Of(TrustChoice choice) =>
+    public static JsonTrustChoice Of(TrustChoice choice, string currency) =>
+        new(choice.Variant, JsonChoiceFigures.Of(choice.Plants), choice.Money is { } money ? JsonChoiceFigures.Of(money) : null, currency);
+}
+
+/// <summary>What values do to a choice, in one unit.</summary>
+/// <param name="GainGiven">Gain of the variant at the values given.</param>
+/// <param name="Gain">The same, mean over the sets.</param>
+/// <param name="Changes">Share of the sets in which the other choice is the better one.</param>
+/// <param name="WorthOfAll">Gain for who knows all values.</param>
+/// <param name="Worth">Values whose knowing is worth something.</param>
+internal sealed record JsonChoiceFigures(double GainGiven, double Gain, double Changes, double WorthOfAll, ImmutableArray<JsonWorth> Worth)
+{
+    public static JsonChoiceFigures Of(ChoiceFigures figures) =>
         new(
-            choice.Variant,
-            choice.GainAsGiven,
-            choice.Gain,
-            choice.Changes,
-            choice.WorthOfAll,
+            figures.GainAsGiven,
+            figures.Gain,
+            figures.Changes,
+            figures.WorthOfAll,
             [
-                .. choice.Worth.Select(each => new JsonWorth(
+                .. figures.Worth.Select(each => new JsonWorth(
                     each.Value.Column.Field.Name,
                     [.. each.Value.Parts.Select(part => part.OwnerId).Where(id => id.Length > 0)],
-                    JsonShare.Of(each.Plants)
+                    JsonShare.Of(each.Gain)
                 )),
             ]
         );
@@ -188,5 +192,5 @@ internal sealed record JsonTrustChoice(
 /// <summary>What knowing a value is worth.</summary>
 /// <param name="What">Key or column.</param>
 /// <param name="Of">Ids of the crops or houses; empty for the site.</param>
-/// <param name="Plants">Plants more in time.</param>
-internal sealed record JsonWorth(string What, ImmutableArray<string> Of, JsonShare Plants);
+/// <param name="Gain">Its worth.</param>
+internal sealed record JsonWorth(string What, ImmutableArray<string> Of, JsonShare Gain);

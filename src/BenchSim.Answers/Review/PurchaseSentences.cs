@@ -64,8 +64,8 @@ internal static class PurchaseSentences
                 : "in drawn weather, as none of this season was observed";
         return "A season cannot be gone through again: each plan was played "
             + $"{Numbers.Count(purchase.Seasons, "time", "times")} {weather}; "
-            + "the seasons are the same for all. What costs nothing was sought by the weather of any year, as before the season. The "
-            + "intervals allow for all of them.";
+            + "the seasons are the same for all. What costs nothing was sought by the weather of any year, as before the season. "
+            + "The intervals allow for all of them.";
     }
 
     /// <summary>The changes that cost nothing, in a sentence.</summary>

@@ -96,7 +96,7 @@ public sealed record RunQuestion
             Known = known,
             Required = Require,
             Precision = precision,
-            Case = Case ? CaseStudy.OfRun(result, Paper, note) : null,
+            Case = Case ? CaseStudy.OfRun(result, Paper, note, known) : null,
             Report = place,
         };
     }

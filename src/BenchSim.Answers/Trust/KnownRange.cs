@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text.Json;
 using BenchSim.Answers.Asking;
 using BenchSim.Answers.Opening;
@@ -15,12 +16,15 @@ namespace BenchSim.Answers.Trust;
 /// <param name="High">5 % of them bring a share above it.</param>
 internal sealed record KnownRange(int Values, double Low, double Middle, double High)
 {
+    /// <summary>The options with which the study was asked, as they are typed.</summary>
+    public required string Options { get; init; }
+
     /// <summary>The range in a sentence.</summary>
     public string Sentence =>
         Values == 0
             ? "All values behind it are yours, so none is taken to be wrong."
-            : $"Over all that {Numbers.Count(Values, "value", "values")} behind it may truly be, it is {ChanceWords.FineNumber(Low)} to "
-                + $"{ChanceWords.Fine(High)}, {ChanceWords.Fine(Middle)} in the middle.";
+            : $"Over the {(Values == 1 ? "range of the one value" : $"ranges of the {Numbers.Whole(Values)} values")} that may be wrong "
+                + $"it is {ChanceWords.FineNumber(Low)} to {ChanceWords.Fine(High)}, {ChanceWords.Fine(Middle)} in the middle.";
 
     /// <summary>Reads the study.</summary>
     /// <param name="file">trust.json, or the folder that holds it.</param>
@@ -44,7 +48,12 @@ internal sealed record KnownRange(int Values, double Low, double Middle, double 
                     Share(fits.GetProperty("low")),
                     Share(fits.GetProperty("middle")),
                     Share(fits.GetProperty("high"))
-                );
+                )
+                {
+                    Options =
+                        $"--sets {root.GetProperty("sets").GetInt32()} --seasons {root.GetProperty("seasons").GetInt32()} "
+                        + $"--seed {ulong.Parse(WrittenAnswer.TextOf(root.GetProperty("seed")), CultureInfo.InvariantCulture)}",
+                };
             }
         );
     }

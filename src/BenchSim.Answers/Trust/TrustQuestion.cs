@@ -51,8 +51,9 @@ public sealed record TrustQuestion
             Seed = play.Seed,
             Threads = play.Threads,
         };
-        var sets = TrustRunner.SetsOf(plan, variants is not null, options);
-        var result = watch.Over(sets, progress => TrustRunner.Play(plan, variants?.Plans[0], options, progress, watch.Cancel));
+        var variant = variants?.Plans[0];
+        var sets = TrustRunner.SetsOf(plan, variant, options);
+        var result = watch.Over(sets, progress => TrustRunner.Play(plan, variant, options, progress, watch.Cancel));
         var answer = new TrustAnswer(result, opened.Inputs, Out) { ScenarioFolder = Scenario.Directory, From = opened.From };
         if (Out is not null)
         {
@@ -69,6 +70,11 @@ public sealed record TrustQuestion
 /// <param name="Folder">The folder that was written; null for none.</param>
 public sealed record TrustAnswer(TrustResult Result, ImmutableArray<InputFile> Inputs, string? Folder) : Answer
 {
+    private const int MostRows = 12;
+
+    /// <summary>The answer in words, for a page.</summary>
+    public TrustList List => TrustList.Of(Result, MostRows);
+
     /// <inheritdoc />
     public override byte[] Json() => AnswerContext.Write(TrustDocument.Of(Result, Inputs));
 

@@ -1,6 +1,5 @@
 using BenchSim.Answers.Words;
 using BenchSim.Report.Words;
-using BenchSim.Study.Trust;
 
 namespace BenchSim.Answers.Trust;
 
@@ -13,23 +12,15 @@ internal static class TrustScreen
     public static FirstScreen Of(TrustAnswer answer)
     {
         var result = answer.Result;
-        return new FirstScreen(
-            $"{FirstScreen.Subject(result.Plan.Scenario.Name, null, answer.From?.Today)}: {TrustSentences.Headline(result)}"
-        )
+        var list = TrustList.Of(result, MostRows);
+        return new FirstScreen($"{FirstScreen.Subject(result.Plan.Scenario.Name, null, answer.From?.Today)}: {list.Headline}")
         {
-            Facts = result.Values.IsEmpty ? [] : [.. Facts(result).OfType<string>()],
+            Facts = list.Facts,
             Next = answer.ScenarioFolder is { } folder && !result.Values.IsEmpty ? Next(answer, folder) : null,
-            Table = result.Values.IsEmpty ? null : Table(result),
-            Footnote = result.Values.IsEmpty ? null : TrustSentences.Played(result),
+            Table = result.Values.IsEmpty ? null : Table(list),
+            Footnote = list.Played,
             Written = answer.Folder is { } written ? $"Picture and tables: {written}" : null,
         };
-    }
-
-    private static IEnumerable<string?> Facts(TrustResult result)
-    {
-        yield return TrustSentences.First(result) ?? "No value moves the answer much when it alone is wrong.";
-        yield return result.Choice is { } choice ? TrustSentences.Choice(choice) : null;
-        yield return TrustSentences.Widths(result);
     }
 
     private static NextStep Next(TrustAnswer answer, string folder) =>
@@ -44,21 +35,12 @@ internal static class TrustScreen
             ]
         );
 
-    private static Table Table(TrustResult result)
+    private static Table Table(TrustList list)
     {
-        var table = new Table(
-            ["wrong alone", result.IsFitStill ? "plants in time at the low end" : "fits at the low end", "at the high end"],
-            LongestName
-        );
-        var measure = result.Decides.Measure;
-        foreach (var value in result.InOrder.Take(MostRows))
+        var table = new Table([.. list.Columns], LongestName);
+        foreach (var row in list.Rows)
         {
-            var of = value.Value;
-            table.Add(
-                TrustTelling.Name(of),
-                $"{DoubtWords.Figure(measure, value.AtLow[result.DecidesAt])} ({of.At(0.05)})",
-                $"{DoubtWords.Figure(measure, value.AtHigh[result.DecidesAt])} ({of.At(0.95)})"
-            );
+            table.Add([.. row]);
         }
 
         return table;

@@ -20,9 +20,9 @@ internal static class TrustSentences
         var wrong = $"{given} {Numbers.Count(result.Values.Length, "value", "values")} behind that may be wrong.";
         var plants = result.Decides;
         return result.IsFitStill
-            ? $"{wrong} Over all they may truly be, {Numbers.Short(plants.Low)} to {Numbers.Short(plants.High)} plants are in time; "
+            ? $"{wrong} Over their ranges {Numbers.Short(plants.Low)} to {Numbers.Short(plants.High)} plants are in time; "
                 + $"{Numbers.Short(plants.AsGiven)} as given."
-            : $"{wrong} Over all they may truly be, it fits in {ChanceWords.FineNumber(fits.Low)} to {ChanceWords.Fine(fits.High)} "
+            : $"{wrong} Over their ranges it fits in {ChanceWords.FineNumber(fits.Low)} to {ChanceWords.Fine(fits.High)} "
                 + $"({ChanceWords.Fine(fits.Middle)} in the middle).";
     }
 
@@ -56,22 +56,36 @@ internal static class TrustSentences
     }
 
     /// <summary>What values do to the choice of a variant.</summary>
-    public static string Choice(TrustChoice choice)
+    public static string Choice(TrustResult result, TrustChoice choice)
     {
         var name = PlainText.Quote(PlainText.Short(choice.Variant, 24));
-        var gain = $"With {name} {Plants(choice.GainAsGiven)} in time at the values given, {Plants(choice.Gain)} over their ranges.";
-        if (choice.Changes == 0)
+        var (plants, decides) = (choice.Plants, choice.Decides);
+        var gain = $"With {name} {Plants(plants.GainAsGiven)} in time at the values given, {Plants(plants.Gain)} over their ranges.";
+        if (choice.Money is { } money)
+        {
+            gain += $" After all it costs, it brings {Money(money.GainAsGiven)} a year at the values given, {Money(money.Gain)} over them.";
+        }
+
+        if (decides.Changes == 0)
         {
             return $"{gain} No set of values turns the choice: nothing need be measured for it.";
         }
 
-        var turned = $"In {ChanceWords.Percent(choice.Changes)} of the sets of values the other choice is the better one.";
-        var worth = $"Knowing all values before choosing would bring {Numbers.Short(choice.WorthOfAll)} plants more";
-        return choice.Worth.IsEmpty
+        var turned = $"In {ChanceWords.Percent(decides.Changes)} of the sets of values the other choice is the better one.";
+        var worth = $"Knowing all values before choosing would bring {Gain(result, choice, decides.WorthOfAll)} more";
+        return decides.Worth.IsEmpty
             ? $"{gain} {turned} {worth}; no single value clearly brings any of it."
-            : $"{gain} {turned} {worth}; {DoubtWords.Name(choice.Worth[0].Value)} alone "
-                + $"{Numbers.Short(choice.Worth[0].Plants.Share)}.";
+            : $"{gain} {turned} {worth}; {DoubtWords.Name(decides.Worth[0].Value)} alone "
+                + $"{Gain(result, choice, decides.Worth[0].Gain.Share)}.";
+
+        string Money(double amount) => InvestNames.Money(amount, Currency(result));
     }
+
+    /// <summary>A gain of knowing, in the unit that decides the choice.</summary>
+    public static string Gain(TrustResult result, TrustChoice choice, double gain) =>
+        choice.Money is null ? $"{Numbers.Short(gain)} plants" : $"{InvestNames.Money(gain, Currency(result))} a year";
+
+    private static string Currency(TrustResult result) => result.Plan.Scenario.Rules.Prices.Currency;
 
     /// <summary>What was played, and what the ranges are.</summary>
     public static string Played(TrustResult result)

@@ -26,12 +26,12 @@ internal static class TrustTelling
 
         if (result.Choice is { } choice)
         {
-            words.Point(TrustSentences.Choice(choice), isSure: true);
-            foreach (var (value, plants) in choice.Worth)
+            words.Point(TrustSentences.Choice(result, choice), isSure: true);
+            foreach (var (value, gain) in choice.Decides.Worth)
             {
                 words.Point(
-                    $"Knowing {DoubtWords.Name(value)} before choosing brings {Numbers.Short(plants.Share)} plants "
-                        + $"(90 % interval {Numbers.Short(Math.Max(0, plants.Low))} to {Numbers.Short(plants.High)})."
+                    $"Knowing {DoubtWords.Name(value)} before choosing brings {TrustSentences.Gain(result, choice, gain.Share)} "
+                        + $"(90 % interval {Numbers.Short(Math.Max(0, gain.Low))} to {Numbers.Short(gain.High)})."
                 );
             }
         }
@@ -56,7 +56,7 @@ internal static class TrustTelling
     private static void TellRanges(Passages words, TrustResult result)
     {
         words.Gap();
-        words.Heading("Over all that the values may truly be:");
+        words.Heading("Over the ranges of the values:");
         var table = words.Table(["", ">as given", ">5 %", ">middle", ">95 %", ">by the values"], LongestName);
         foreach (var range in result.Ranges)
         {

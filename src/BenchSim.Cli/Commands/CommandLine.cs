@@ -42,9 +42,9 @@ internal static class CommandLine
         {
             return Obey(args, desk, json);
         }
-        catch (OperationCanceledException)
+        catch (OperationCanceledException stopped)
         {
-            desk.Complain("Stopped. Nothing was left half-written.");
+            desk.Complain(stopped is StoppedException ? stopped.Message : "Stopped. Nothing was left half-written.");
             return ExitCode.Cancelled;
         }
         catch (FaultsFoundException found)

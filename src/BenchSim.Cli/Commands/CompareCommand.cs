@@ -52,6 +52,11 @@ internal static class CompareCommand
             "DIR",
             "With --case: folder for the case report. Default: the scenario folder's name with \"-VARIANT-case\", beside it."
         );
+        var trust = CommonOptions.Text(
+            "--trust",
+            "FILE",
+            "With --case: an answer of \"trust\" on the same files, trust.json, to say how far their values may move the answer."
+        );
         var output = new OutputOptions("the differences");
         var command = new Command(
             "compare",
@@ -66,10 +71,11 @@ internal static class CompareCommand
             play.Seed,
             play.Threads,
             place,
+            trust,
         };
         output.AddTo(command);
         cases.AddTo(command);
-        command.Validators.Add(result => cases.RefuseWithout(result, place));
+        command.Validators.Add(result => cases.RefuseWithout(result, place, trust));
         command.Validators.Add(result => DayOptions.RefuseBeside(result, today, cases.All));
         command.Validators.Add(result =>
         {
@@ -89,7 +95,9 @@ internal static class CompareCommand
                     Variants = [.. parsed.GetRequiredValue(with).Distinct(StringComparer.Ordinal)],
                     Replan = parsed.GetValue(replan),
                     Play = play.Of(parsed),
-                    Case = cases.IsAsked(parsed) ? new CaseWish(parsed.GetValue(place), cases.PaperOf(parsed)) : null,
+                    Case = cases.IsAsked(parsed)
+                        ? new CaseWish(parsed.GetValue(place), cases.PaperOf(parsed), parsed.GetValue(trust))
+                        : null,
                 }.Ask(desk.Watch),
                 output.Of(parsed)
             )

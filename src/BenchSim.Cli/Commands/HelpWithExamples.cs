@@ -31,7 +31,8 @@ internal sealed class HelpWithExamples(IReadOnlyDictionary<Command, string[]> ex
             """
             Exit codes:
               0    done
-              1    done, but the share asked for with --require is not met
+              1    done, but the share asked for with --require is not met, or results
+                   of a sweep that is to be merged are lacking
               2    a fault in the command or the files, or a folder that cannot be used
               70   a fault of the program itself
               130  stopped with Ctrl-C

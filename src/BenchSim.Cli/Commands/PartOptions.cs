@@ -10,12 +10,18 @@ namespace BenchSim.Cli.Commands;
 internal static class PartOptions
 {
     public static Option<Share?> Shard() =>
+        Shard(
+            "Play only the K-th of N shares of the seasons, and write what was counted to a file. "
+                + "\"benchsim merge\" adds the N files into the run."
+        );
+
+    /// <summary>The option for a share of something else.</summary>
+    /// <param name="what">What is played of it.</param>
+    public static Option<Share?> Shard(string what) =>
         new("--shard")
         {
             HelpName = "K/N",
-            Description =
-                "Play only the K-th of N shares of the seasons, and write what was counted to a file. "
-                + "\"benchsim merge\" adds the N files into the run.",
+            Description = what,
             CustomParser = result =>
             {
                 if (Share.TryParse(result.Tokens[0].Value, out var share))

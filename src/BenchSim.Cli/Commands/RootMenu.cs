@@ -32,6 +32,7 @@ internal static class RootMenu
         Add(MendCommand.Make(desk), MendCommand.Examples);
         Add(BottlenecksCommand.Make(desk), BottlenecksCommand.Examples);
         Add(TrustCommand.Make(desk), TrustCommand.Examples);
+        Add(SweepCommand.Make(desk), SweepCommand.Examples);
         Add(MergeCommand.Make(desk), MergeCommand.Examples);
         Add(InvestCommand.Make(desk), InvestCommand.Examples);
         Add(AgreeCommand.Make(desk), AgreeCommand.Examples);

@@ -9,6 +9,9 @@ internal static class ExitCode
     /// <summary>Done, but the share of seasons asked for by <c>--require</c> is not met.</summary>
     public const int RequirementMissed = 1;
 
+    /// <summary>Results of tasks are lacking, so that a sweep cannot be merged.</summary>
+    public const int Lacking = 1;
+
     /// <summary>The command line or a file has faults, or a folder cannot be read or written.</summary>
     public const int BadInput = 2;
 

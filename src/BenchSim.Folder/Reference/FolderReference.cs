@@ -59,6 +59,7 @@ public static class FolderReference
     internal static ImmutableArray<string> VariantRoot { get; } = [.. VariantFields.Root.Names, .. Sections];
 
     private static readonly Dictionary<string, ImmutableArray<string>> s_keys = Site.Concat(Variant)
+        .Append(SweepFields.Table)
         .GroupBy(table => table.Section, StringComparer.Ordinal)
         .ToDictionary(group => group.Key, group => group.SelectMany(table => table.Names).ToImmutableArray(), StringComparer.Ordinal);
 
@@ -77,5 +78,8 @@ public static class FolderReference
     internal static string HeadingOf(string section) =>
         section.Length == 0
             ? "site.toml"
-            : Site.Concat(Variant).First(table => string.Equals(table.Section, section, StringComparison.Ordinal)).Heading;
+            : Site.Concat(Variant)
+                .Append(SweepFields.Table)
+                .First(table => string.Equals(table.Section, section, StringComparison.Ordinal))
+                .Heading;
 }

@@ -35,6 +35,9 @@ public sealed record CaseInput
     /// <summary>A remark shown with the answer, such as why no more seasons were played; null for none.</summary>
     public string? Note { get; init; }
 
+    /// <summary>How far the values behind the plan may move its chance to fit, in a sentence; null where it was not asked.</summary>
+    public string? OverValues { get; init; }
+
     /// <summary>The variant; null when nothing is compared.</summary>
     internal VariantResult? Variant => Comparison?.Variants[0];
 

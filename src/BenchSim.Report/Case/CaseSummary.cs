@@ -14,11 +14,11 @@ namespace BenchSim.Report.Case;
 internal static class CaseSummary
 {
     private const int MostChanges = 3;
-    private const int LongestAnswer = 260;
+    private const int LongestAnswer = 220;
     private const int LongestChange = 150;
 
     // What the rest of the page takes at most, with a change of two lines and the count of those left out.
-    private const double RestMm = 168;
+    private const double RestMm = 195;
 
     /// <summary>Writes the page, where there is a change.</summary>
     public static void Write(PdfFlow flow, CaseInput input)
@@ -155,9 +155,10 @@ internal static class CaseSummary
     {
         var study = input.Base;
         flow.Point(
-            $"{Numbers.Count(study.Seasons, "season", "seasons")} played on a computer without and with it, the same weather, seed and "
-                + $"growth in both. Weather: {PlainText.Short(WeatherPart.Words(study.Plan.Scenario), 120)}."
+            $"{Numbers.Count(study.Seasons, "season", "seasons")} played, the same without and with it. "
+                + $"Weather: {PlainText.Short(WeatherPart.Words(study.Plan.Scenario), 120)}."
         );
+        flow.Point(CaseUncertainty.OfValues(input));
         if (input.Money is not { } money)
         {
             return;
@@ -167,7 +168,7 @@ internal static class CaseSummary
             (
                 money.Terms.Basis.Length == 0
                     ? "The sums are those of the grower; no source of them is given. "
-                    : $"The sums are those of the grower: “{PlainText.Short(money.Terms.Basis, 70)}”. "
+                    : $"The sums are those of the grower: “{PlainText.Short(money.Terms.Basis, 40)}”. "
             ) + InvestSentences.Deciding(money)
         );
         if (money.BreakEvens.FirstOrDefault(each => each.Input == InvestInput.PlantOnTime) is { } plant)

@@ -38,6 +38,11 @@ internal static class CaseUncertainty
                     + "An interval that holds 0 shows no clear difference."
             );
         }
+        else
+        {
+            // Where there is a change, the summary says it.
+            flow.Paragraph(OfValues(input));
+        }
 
         Spread(flow, input, seasons);
         flow.Heading("What the figures leave out", 2);
@@ -56,6 +61,19 @@ internal static class CaseUncertainty
                 + "they show what follows from the files that were played."
         );
     }
+
+    /// <summary>How wide the chance of the plan as it is really is: by luck, and by the values behind it.</summary>
+    public static string OfValues(CaseInput input) =>
+        string.Join(
+            ' ',
+            new[]
+            {
+                $"The plan as it is fits in {ChanceWords.Fine(input.Base.Fits.Share)} of seasons, by luck alone "
+                    + $"{ChanceWords.FineInterval(input.Base.Fits)}.",
+                VerdictChance.Weak(input.Base),
+                input.OverValues,
+            }.OfType<string>()
+        );
 
     private static IEnumerable<IReadOnlyList<string>> Differences(VariantResult variant)
     {

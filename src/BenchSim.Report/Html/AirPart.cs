@@ -9,20 +9,9 @@ internal static class AirPart
 {
     public static void Write(HtmlText html, HouseAirNeed need, UnitSystem units)
     {
-        if (AirWords.Heater(need, units) is { } heater)
+        foreach (var (term, words) in AirWords.Terms(need, units))
         {
-            html.Add($"<div><dt>Heater</dt><dd>{heater}</dd></div>");
-        }
-
-        if (AirWords.Stops(need) is { } stops)
-        {
-            html.Add($"<div><dt>When it stops</dt><dd>{stops}");
-            if (need.Heater?.FreezesAfter is not null)
-            {
-                html.Add($" {AirWords.Cooling}");
-            }
-
-            html.Add($"</dd></div>");
+            html.Add($"<div><dt>{term}</dt><dd>{words}</dd></div>");
         }
 
         var lines = string.Join("; ", AirWords.Lines(need, units).Select(line => line.Words));

@@ -7,14 +7,15 @@ namespace BenchSim.Report.Words;
 /// <summary>Fans, vents and heater of a house in words.</summary>
 public static class AirWords
 {
-    /// <summary>What to hang up for the night on which a heater stops.</summary>
-    public const string Alarm =
+    /// <summary>What all of it is.</summary>
+    public const string Title = "Air and heat of the houses: sizes for planning";
+
+    private const string Alarm =
         "Alarm: hang a low-temperature alarm at plant height, in the shade and away from the heater. It should run on a battery, report a "
         + "power cut too and wake someone close by. Set it a few degrees below the night set-point, and try it before the season. "
         + "Keep a stand-by ready, such as a generator (outdoors only) or a second vented heater.";
 
-    /// <summary>Why the figures are ranges.</summary>
-    public const string Ranges =
+    private const string Ranges =
         "Rules differ: some ask for one change of the air a minute whatever the floor, and small houses in full sun are given up to half "
         + "as much again; shaded ones need less. docs/air.md has the sources.";
 
@@ -71,6 +72,36 @@ public static class AirWords
                 $"if the heater stops on that night, the house is at freezing after {Time(hours.Low)} to {Time(hours.High)}.",
             _ => "if the heater stops on that night, the house does not freeze: it is above freezing outdoors.",
         };
+    }
+
+    /// <summary>The heater of a house and what comes when it stops, each with the word that it stands under.</summary>
+    /// <param name="need">What the house takes.</param>
+    /// <param name="units">Units of the site.</param>
+    public static IEnumerable<(string Term, string Words)> Terms(HouseAirNeed need, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(need);
+        if (Heater(need, units) is { } heater)
+        {
+            yield return ("Heater", heater);
+        }
+
+        if (Stops(need) is { } stops)
+        {
+            yield return ("When it stops", need.Heater?.FreezesAfter is null ? stops : $"{stops} {Cooling}");
+        }
+    }
+
+    /// <summary>What holds for all houses: why the figures are ranges, the alarm for the night a heater stops, and the caution.</summary>
+    /// <param name="needs">What the houses take.</param>
+    public static IEnumerable<string> Notes(IEnumerable<HouseAirNeed> needs)
+    {
+        yield return Ranges;
+        if (needs.Any(need => need.House.IsHeated))
+        {
+            yield return Alarm;
+        }
+
+        yield return "Caution: " + HeatCautions.Air;
     }
 
     /// <summary>The circulation fans, and how often the summer fans change the air.</summary>
@@ -158,6 +189,8 @@ public static class AirWords
 public sealed record AirLine(string What, string From, string To, string Unit, string Trust)
 {
     /// <summary>The line as part of a sentence: "exhaust fans, summer 7,680 to 9,600 cfm (seen in the source)".</summary>
-    public string Words =>
-        string.Equals(From, To, StringComparison.Ordinal) ? $"{What} {From} {Unit} ({Trust})" : $"{What} {From} to {To} {Unit} ({Trust})";
+    public string Words => $"{What} {Size} ({Trust})";
+
+    /// <summary>Its size: "7,680 to 9,600 cfm".</summary>
+    public string Size => string.Equals(From, To, StringComparison.Ordinal) ? $"{From} {Unit}" : $"{From} to {To} {Unit}";
 }

@@ -13,6 +13,7 @@ namespace BenchSim.Report.Words;
 /// <param name="Headline">How many plants are late in a usual year and in a bad one, whose, and when.</param>
 /// <param name="Chance">The share of seasons that fit, and what fails in the rest.</param>
 /// <param name="Spread">How far the share of seasons that fit may be off; null where the seasons are few, or all alike.</param>
+/// <param name="Weak">How many of the values behind it are from memory or assumption; null where none is.</param>
 /// <param name="Decides">Where room runs out, and which batches wait, are held or are slow; none to three sentences.</param>
 /// <param name="Sentences">The findings in full, most important first.</param>
 /// <param name="LeavesOut">What the numbers leave out, one sentence each.</param>
@@ -21,6 +22,7 @@ public sealed record Verdict(
     string Headline,
     string Chance,
     string? Spread,
+    string? Weak,
     ImmutableArray<string> Decides,
     ImmutableArray<string> Sentences,
     ImmutableArray<string> LeavesOut
@@ -44,6 +46,7 @@ public sealed record Verdict(
             VerdictFelt.Headline(result),
             VerdictChance.Headline(result),
             VerdictChance.Spread(result),
+            VerdictChance.Weak(result),
             VerdictDecides.Sentences(result),
             [
                 .. VerdictChance.Sentences(result),

@@ -34,14 +34,15 @@ internal static class VerdictChance
     public static string? Spread(StudyResult result) =>
         result.Seasons < Numbers.EnoughSeasons || result.Fits.Hits == 0 || result.Fits.Hits == result.Seasons
             ? null
-            : $"By luck alone {ChanceWords.FineInterval(result.Fits)}.{Weak(result)}";
+            : $"By luck alone {ChanceWords.FineInterval(result.Fits)}. {Weak(result)}".TrimEnd();
 
-    private static string Weak(StudyResult result)
+    /// <summary>How many values behind the share nobody measured; null where all were.</summary>
+    public static string? Weak(StudyResult result)
     {
         var values = SourcedValue.Of(result.Plan.Scenario);
         return values.Count(value => value.IsWeak) is > 0 and var weak
-            ? $" From memory or assumption: {Numbers.Whole(weak)} of {Numbers.Count(values.Length, "value", "values")}."
-            : "";
+            ? $"From memory or assumption: {Numbers.Whole(weak)} of {Numbers.Count(values.Length, "value", "values")}."
+            : null;
     }
 
     private static string Rest(Chance room, (int Seasons, string What)[] failed)

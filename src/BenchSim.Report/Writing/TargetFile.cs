@@ -11,14 +11,22 @@ public static class TargetFile
     /// <exception cref="IOException">The disk refuses, or one may not write there.</exception>
     public static void CheckCanBeWritten(string path) => WritingClaim.Take(Path.GetFullPath(path)).Dispose();
 
+    /// <summary>Takes away what killed writers of files left in a folder; writers that are at work are left alone.</summary>
+    /// <param name="folder">The folder, in which nothing but files is written.</param>
+    public static void TidyUp(string folder) => WritingClaim.TidyUp(folder);
+
     /// <summary>Writes the file, in the place of one that stands there and with its permissions.</summary>
     /// <param name="path">The file; the folder above it exists.</param>
     /// <param name="bytes">What is in it.</param>
     /// <param name="check">Throws where what has come to stand there during the play must stay.</param>
     /// <param name="cancel">Stops it; nothing is left behind.</param>
+    /// <param name="isSealed">
+    /// True for one of many files that each carry a sign by which a loss of power is found out, and that are easily made again: they are
+    /// not forced through to the disk one by one.
+    /// </param>
     /// <exception cref="IOException">It cannot be written; the message names the file as <paramref name="path"/> does.</exception>
     /// <exception cref="OperationCanceledException">The writing was stopped.</exception>
-    public static void Write(string path, ReadOnlySpan<byte> bytes, Action check, CancellationToken cancel)
+    public static void Write(string path, ReadOnlySpan<byte> bytes, Action check, CancellationToken cancel, bool isSealed = false)
     {
         ArgumentNullException.ThrowIfNull(check);
         using var claim = WritingClaim.Take(Path.GetFullPath(path));
@@ -28,7 +36,7 @@ public static class TargetFile
             using (var stream = new FileStream(claim.Partial, FileMode.CreateNew))
             {
                 stream.Write(bytes);
-                stream.Flush(flushToDisk: true);
+                stream.Flush(flushToDisk: !isSealed);
             }
 
             if (!OperatingSystem.IsWindows() && File.Exists(path))

@@ -60,6 +60,19 @@ internal sealed class WritingClaim : IDisposable
         }
     }
 
+    /// <summary>
+    /// Takes away what killed writers of files left in a folder: of a file that is in its place, only the sign of its writer.
+    /// </summary>
+    /// <param name="folder">The folder.</param>
+    public static void TidyUp(string folder)
+    {
+        foreach (var left in Directory.GetFiles(folder, LockStart + "*").Where(left => !IsHeld(left)))
+        {
+            Leftovers.Remove(PartialOf(folder, Path.GetFileName(left)[LockStart.Length..]));
+            Leftovers.Remove(left);
+        }
+    }
+
     /// <summary>Gives the claim up.</summary>
     public void Dispose()
     {

@@ -92,6 +92,29 @@ public sealed class WholeKind(int least, int most, string noun = "", string? uni
     public override string Write(int value, UnitSystem units) => FormattableString.Invariant($"{value}");
 }
 
+/// <summary>Any whole number, 0 or more.</summary>
+public sealed class SeedKind() : Kind<ulong>("whole number")
+{
+    /// <inheritdoc/>
+    public override bool TryRead(IWritten written, out ulong value)
+    {
+        if (ulong.TryParse(written.Text, NumberStyles.None, null, out value))
+        {
+            return true;
+        }
+
+        if (written.Text.Length > 0)
+        {
+            written.Refuse($"is {written.Quoted}", "write a whole number, 0 or more");
+        }
+
+        return false;
+    }
+
+    /// <inheritdoc/>
+    public override string Show(ulong value, UnitSystem units) => FormattableString.Invariant($"{value}");
+}
+
 /// <summary>A number within bounds.</summary>
 /// <param name="least">Least.</param>
 /// <param name="most">Greatest; from a million on no bound that anyone meets.</param>

@@ -98,25 +98,4 @@ public static class ScenarioFields
             .Means("Seed number of all draws: the same number gives the same answer.", Why.Ours)
             .Fixed("every variant is played in the same seasons")
             .Table();
-
-    /// <summary>Any whole number, 0 or more.</summary>
-    private sealed class SeedKind() : Kind<ulong>("whole number")
-    {
-        public override bool TryRead(IWritten written, out ulong value)
-        {
-            if (ulong.TryParse(written.Text, System.Globalization.NumberStyles.None, null, out value))
-            {
-                return true;
-            }
-
-            if (written.Text.Length > 0)
-            {
-                written.Refuse($"is {written.Quoted}", "write a whole number, 0 or more");
-            }
-
-            return false;
-        }
-
-        public override string Show(ulong value, UnitSystem units) => FormattableString.Invariant($"{value}");
-    }
 }

@@ -151,7 +151,8 @@ public sealed class Seen
         DateOnly At(int percent) => firstDay.AddDays((int)Quantile(percent));
     }
 
-    private static double HalfWidth(Moments moments, StudentFactors student)
+    /// <summary>Half the width of the 95 % Student interval of a mean; NaN for one season.</summary>
+    internal static double HalfWidth(Moments moments, StudentFactors student)
     {
         double n = moments.Seasons;
         if (moments.Seasons == 1)

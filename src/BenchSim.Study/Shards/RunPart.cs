@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text;
-using BenchSim.Study.Marks;
 
 namespace BenchSim.Study.Shards;
 
@@ -18,7 +17,6 @@ public sealed record RunPart(PartHeader Header, ImmutableArray<PartInput> Inputs
 
     private const int Version = 2;
     private const int LongestFirstLine = 60;
-    private static readonly int s_lastLine = 1 + (2 * Sha256.HashSizeInBytes) + 1;
 
     /// <summary>True when bytes begin like a part, of whatever version.</summary>
     public static bool IsPart(ReadOnlySpan<byte> bytes) => bytes.StartsWith(Encoding.ASCII.GetBytes(Mark));
@@ -36,7 +34,7 @@ public sealed record RunPart(PartHeader Header, ImmutableArray<PartInput> Inputs
         }
 
         bytes.Write(Counts.Span);
-        bytes.Write(LastLine(bytes.GetBuffer().AsSpan(0, (int)bytes.Length)));
+        bytes.Write(LastLine.Of(bytes.GetBuffer().AsSpan(0, (int)bytes.Length)));
         return bytes.ToArray();
     }
 
@@ -74,18 +72,12 @@ public sealed record RunPart(PartHeader Header, ImmutableArray<PartInput> Inputs
 
         var endOfFirst = bytes.Span[..Math.Min(bytes.Length, LongestFirstLine)].IndexOf((byte)'\n');
         problem = PartProblem.Damaged;
-        if (endOfFirst < 0 || bytes.Length < endOfFirst + 1 + s_lastLine)
+        if (endOfFirst < 0 || LastLine.Body(bytes) is not { } body || body.Length <= endOfFirst)
         {
             return null;
         }
 
         var version = Encoding.ASCII.GetString(bytes.Span[Mark.Length..endOfFirst]);
-        var body = bytes[..^s_lastLine];
-        if (!bytes.Span[^s_lastLine..].SequenceEqual(LastLine(body.Span)))
-        {
-            return null;
-        }
-
         if (version != $"{Version}")
         {
             problem = PartProblem.OtherVersion;
@@ -124,7 +116,4 @@ public sealed record RunPart(PartHeader Header, ImmutableArray<PartInput> Inputs
 
         return new RunPart(described.Header, inputs.DrainToImmutable(), rest);
     }
-
-    private static byte[] LastLine(ReadOnlySpan<byte> body) =>
-        Encoding.ASCII.GetBytes($"\n{Convert.ToHexStringLower(Sha256.HashData(body))}\n");
 }

@@ -49,13 +49,15 @@ internal sealed class SetPlayer(
         return (set, outcomes) =>
         {
             // Each set has a heat of its own, which no other set asks for.
-            var player = new SeasonPlayer(doubts.With(plan, sets[set]), options.Seed, ClimateStore.OfOnePlay());
+            var played = doubts.With(plan, sets[set]);
+            var player = new SeasonPlayer(played, options.Seed, ClimateStore.OfOnePlay());
+            Func<SeasonResult, double>[] readers = [.. measures.Select(measure => measure.ReaderOf(played))];
             for (var season = 0; season < seasons; season++)
             {
                 player.Play(season, PlaceLimits.AsGiven, result);
-                for (var measure = 0; measure < measures.Count; measure++)
+                for (var measure = 0; measure < readers.Length; measure++)
                 {
-                    outcomes[measure, set, season] = measures[measure].Read(result);
+                    outcomes[measure, set, season] = readers[measure](result);
                 }
             }
         };

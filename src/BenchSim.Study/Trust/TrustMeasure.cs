@@ -13,18 +13,20 @@ public sealed record TrustMeasure(string Id, string Name)
     /// <summary>Whether it is a share of seasons.</summary>
     public bool IsShare { get; private init; }
 
-    /// <summary>Reads it off a season.</summary>
-    internal Func<SeasonResult, double> Read { get; init; } = _ => 0;
+    /// <summary>Reads it off a season of a plan.</summary>
+    internal Func<SeasonPlan, Func<SeasonResult, double>> ReaderOf { get; init; } = _ => _ => 0;
 
     /// <summary>Whether the season fits.</summary>
-    public static TrustMeasure Fits { get; } = new("fits", "seasons that fit") { IsShare = true, Read = season => season.Fits ? 1 : 0 };
+    public static TrustMeasure Fits { get; } =
+        new("fits", "seasons that fit") { IsShare = true, ReaderOf = _ => season => season.Fits ? 1 : 0 };
 
     /// <summary>Late plant-days.</summary>
     public static TrustMeasure LatePlantDays { get; } =
-        new("late_plant_days", "late plant-days") { Read = season => MeasuredSeason.LatePlantDaysOf(season.Batches) };
+        new("late_plant_days", "late plant-days") { ReaderOf = _ => season => MeasuredSeason.LatePlantDaysOf(season.Batches) };
 
     /// <summary>Wanted plants out in time.</summary>
-    public static TrustMeasure PlantsInTime { get; } = new("plants_in_time", "plants out in time") { Read = season => season.PlantsInTime };
+    public static TrustMeasure PlantsInTime { get; } =
+        new("plants_in_time", "plants out in time") { ReaderOf = _ => season => season.PlantsInTime };
 
     /// <summary>The measures of a plan: those that all have, and the worst day of each space.</summary>
     /// <param name="plan">The plan.</param>
@@ -35,5 +37,8 @@ public sealed record TrustMeasure(string Id, string Name)
     }
 
     private static TrustMeasure WorstOf(Space space, int at) =>
-        new($"waiting:{space.Id}", $"trays that wait for {space.Name} on the worst day") { Read = season => season.Waiting[at].Max() };
+        new($"waiting:{space.Id}", $"trays that wait for {space.Name} on the worst day")
+        {
+            ReaderOf = _ => season => season.Waiting[at].Max(),
+        };
 }

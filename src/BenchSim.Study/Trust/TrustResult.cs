@@ -131,16 +131,26 @@ public sealed record TrustGroup(DoubtGroup Group, int Values, int Sets, ShareEst
 
 /// <summary>What values do to a choice between the plan as it is and a variant.</summary>
 /// <param name="Variant">Name of the variant.</param>
-/// <param name="GainAsGiven">Plants more in time with the variant, at the values given.</param>
-/// <param name="Gain">Plants more in time, mean over the sets of values.</param>
+/// <param name="Plants">In plants more in time.</param>
+/// <param name="Money">
+/// In money a year, after what the variant costs to build and to run; null where its terms are not given. Where it is there, it decides.
+/// </param>
+public sealed record TrustChoice(string Variant, ChoiceFigures Plants, ChoiceFigures? Money)
+{
+    /// <summary>The figures that decide.</summary>
+    public ChoiceFigures Decides => Money ?? Plants;
+}
+
+/// <summary>What values do to a choice, in one unit.</summary>
+/// <param name="GainAsGiven">Gain of the variant at the values given.</param>
+/// <param name="Gain">Gain of the variant, mean over the sets of values.</param>
 /// <param name="Changes">Share of the sets in which the other choice is the better one.</param>
-/// <param name="WorthOfAll">Plants more in time for who knows all values before choosing.</param>
+/// <param name="WorthOfAll">Gain for who knows all values before choosing.</param>
 /// <param name="Worth">Values whose knowing is worth something, those worth most first.</param>
-public sealed record TrustChoice(
-    string Variant,
+public sealed record ChoiceFigures(
     double GainAsGiven,
     double Gain,
     double Changes,
     double WorthOfAll,
-    ImmutableArray<(DoubtfulValue Value, ShareEstimate Plants)> Worth
+    ImmutableArray<(DoubtfulValue Value, ShareEstimate Gain)> Worth
 );

@@ -33,7 +33,8 @@ public static class TrustRunner
         ArgumentOutOfRangeException.ThrowIfLessThan(options.Seasons, TrustOptions.LeastSeasons, nameof(options));
         var doubts = ValuesInDoubt.Of(plan);
         var measures = TrustMeasure.All(plan);
-        var player = new SetPlayer(doubts, measures, options, progress, cancel);
+        var choice = variant is { } other ? new ChoiceStudy(plan, other) : null;
+        var player = new SetPlayer(doubts, [.. measures, .. choice?.Measures ?? []], options, progress, cancel);
         var asGiven = AsGiven(doubts);
         var given = player.Play(plan, [asGiven], options.Seasons);
         var alone = player.Play(plan, [asGiven], options.GivenSeasons);
@@ -66,16 +67,16 @@ public static class TrustRunner
                 .. measures.Select((measure, at) => TrustRange.Of(measure, given.Means(at)[0], means[at], TwoWidths.Of(outcomes, at))),
             ],
             Groups = GroupStudy.Of(plan, doubts, player, options, sets, outcomes),
-            Choice = variant is { } other ? ChoiceStudy.Of(other, doubts, player, shares, given, outcomes) : null,
+            Choice = choice?.Of(doubts, player, shares, given, outcomes),
             SeasonsPlayed = player.Seasons,
         };
     }
 
     /// <summary>Sets that are played in all, the values as given among them.</summary>
     /// <param name="plan">The plan.</param>
-    /// <param name="hasVariant">Whether a variant is played too.</param>
+    /// <param name="variant">A variant that is played too; null for none.</param>
     /// <param name="options">How much is played.</param>
-    public static int SetsOf(SeasonPlan plan, bool hasVariant, TrustOptions options)
+    public static int SetsOf(SeasonPlan plan, (string Name, SeasonPlan Plan)? variant, TrustOptions options)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
@@ -86,7 +87,8 @@ public static class TrustRunner
         }
 
         var groups = values.Select(value => value.Column.Group).Distinct().Count();
-        return 3 + (2 * values.Length) + options.Sets + (groups * options.GroupSets) + (hasVariant ? 1 + options.Sets : 0);
+        var ofChoice = variant is { } other ? new ChoiceStudy(plan, other).SetsOf(options.Sets) : 0;
+        return 3 + (2 * values.Length) + options.Sets + (groups * options.GroupSets) + ofChoice;
     }
 
     /// <summary>The set in which every value is as it is given.</summary>

@@ -29,6 +29,7 @@ internal sealed class Doors
             ["/api/fields"] = context => JsonBody.SayAsync(context, FieldsDocument.All, PageContext.Default.Fields),
             ["/api/starters"] = context => JsonBody.SayAsync(context, StartersDocument.All, PageContext.Default.StartersDocument),
             ["/api/mend"] = context => MendDoors.AnswerAsync(context, open),
+            ["/api/trust"] = context => TrustDoors.AnswerAsync(context, open),
             ["/api/why"] = context => WhyDoor.AnswerAsync(context, open),
             ["/api/papers"] = papers.ListAsync,
             ["/api/today"] = context => TodayDoors.AnswerAsync(context, open),
@@ -65,6 +66,9 @@ internal sealed class Doors
                 DoAsync(context, PageContext.Default.TakeRequest, (desk, asked) => MendDoors.Take(open, desk, asked)),
             ["/api/mend/mark"] = context =>
                 DoAsync(context, PageContext.Default.MarkRequest, (desk, asked) => NotHereMarks.Set(desk.Folder, asked.Mark, asked.IsHere)),
+            ["/api/trust/start"] = context =>
+                DoAsync(context, PageContext.Default.NothingRequest, (desk, _) => TrustDoors.Start(open, desk)),
+            ["/api/trust/stop"] = context => DoAsync(context, PageContext.Default.NothingRequest, (_, _) => TrustDoors.Stop(open)),
             ["/api/log"] = context =>
                 DoAsync(context, PageContext.Default.LogRequest, (desk, asked) => TodayDoors.Write(open, desk, asked)),
             ["/api/log/back"] = context =>

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using BenchSim.Answers.Mend;
 using BenchSim.Folder.Files;
 using BenchSim.Report.Words;
@@ -21,16 +20,6 @@ internal static class MendDoors
             ? JsonBody.SayAsync(context, MendDocument.Of(mender.State, desk), PageContext.Default.MendDocument)
             : Gate.RefuseAsync(context, StatusCodes.Status409Conflict, "No folder is open.");
 
-    /// <summary>How far a search is, as an event.</summary>
-    public static PageEvent Told(MendState? state) =>
-        new(
-            "mend",
-            JsonSerializer.SerializeToUtf8Bytes(
-                new MendProgressDocument(state is { IsRunning: true }, state?.Done ?? 0),
-                PageContext.Default.MendProgressDocument
-            )
-        );
-
     /// <summary>Begins a search of the plan that is looked at.</summary>
     public static NotMade? Start(OpenDesk open, Desk desk, MendRequest asked)
     {
@@ -39,10 +28,7 @@ internal static class MendDoors
             return new NotMade("Write the goal as a share of seasons above 0 and below 100 %.", false);
         }
 
-        var state = desk.State;
-        open.Mender!.Start(
-            new MendAsked(state.Current, state.Looked?.Name, state.Now, state.Looked?.From ?? state.Files, state.Beside, asked.Goal / 100)
-        );
+        open.Mender!.Start(new MendAsked(TrustDoors.Looked(desk), asked.Goal / 100));
         return null;
     }
 
@@ -56,13 +42,13 @@ internal static class MendDoors
     /// <summary>Takes something that was found as a try.</summary>
     public static NotMade? Take(OpenDesk open, Desk desk, TakeRequest asked)
     {
-        if (open.Mender!.State is not { Found: { } found, Plan: { } plan } state || PointOf(found, asked) is not { } point)
+        if (open.Mender!.State is not { Found: { } found } state || PointOf(found.List, asked) is not { } point)
         {
             return new NotMade("This is no longer among what was found. Look again.", true);
         }
 
         var what = asked.Of is TakenFrom.Steps && asked.At > 0 ? $"Changes 1 to {asked.At + 1}" : PlainText.Capital(point.Short);
-        var changes = new VariantChanges(state.Asked.Texts, plan).Of(point.Variant, out var fault);
+        var changes = new VariantChanges(state.Asked.Texts, found.Plan).Of(point.Variant, out var fault);
         if (fault is not null)
         {
             return desk.InWorkbook(FileNames.Plan) is { } why ? new NotMade(why, false) : fault;

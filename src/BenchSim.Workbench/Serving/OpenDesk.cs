@@ -4,6 +4,7 @@ using System.Text.Json;
 using BenchSim.Answers.Asking;
 using BenchSim.Answers.New;
 using BenchSim.Answers.Opening;
+using BenchSim.Answers.Trust;
 using BenchSim.Folder.Editing;
 using BenchSim.Folder.Files;
 using BenchSim.Season.Inputs;
@@ -30,7 +31,10 @@ internal sealed class OpenDesk(ILeveller? leveller, FolderList before) : IDispos
     public Desk? Desk { get; private set; }
 
     /// <summary>Looks for what would mend the plan; null where no folder is open.</summary>
-    public Mender? Mender { get; private set; }
+    public BesideSearch<MendAsked, Mended>? Mender { get; private set; }
+
+    /// <summary>Looks how sure the answer is; null where no folder is open.</summary>
+    public BesideSearch<PlanAsked, TrustList>? Trust { get; private set; }
 
     /// <summary>Writes into the log; null where no folder is open.</summary>
     public LogBook? Log { get; private set; }
@@ -75,7 +79,8 @@ internal sealed class OpenDesk(ILeveller? leveller, FolderList before) : IDispos
             Close();
             _player = Player.Of(desk.Folder, Tell, Kept);
             Log = new LogBook(desk.Folder, Kept);
-            Mender = new Mender(desk.Folder, leveller, state => Listeners.Tell(MendDoors.Told(state)));
+            Mender = Searches.Mend(desk.Folder, leveller, state => Listeners.Tell(SearchEvents.Of("mend", state)));
+            Trust = Searches.Trust(desk.Folder, state => Listeners.Tell(SearchEvents.Of("trust", state)));
             Desk = desk;
             desk.Changed += (_, _) => Ask();
             _timer = new Timer(_ => desk.LookOutside(), null, s_lookOutside, s_lookOutside);
@@ -218,6 +223,7 @@ internal sealed class OpenDesk(ILeveller? leveller, FolderList before) : IDispos
         }
 
         Mender?.Dispose();
+        Trust?.Dispose();
         _player?.Dispose();
         Desk?.Dispose();
         Listeners.Forget();

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Answers.Check;
 using BenchSim.Folder.Editing;
 using BenchSim.Folder.Files;
 using BenchSim.Report.Words;
@@ -25,7 +26,13 @@ internal sealed record ReliableDocument(double Share, string Words)
 }
 
 /// <summary>The verdict in words.</summary>
-internal sealed record VerdictDocument(bool? Fits, string Headline, ImmutableArray<string> Sentences, ImmutableArray<string> LeavesOut);
+internal sealed record VerdictDocument(
+    bool? Fits,
+    string Headline,
+    string? Weak,
+    ImmutableArray<string> Sentences,
+    ImmutableArray<string> LeavesOut
+);
 
 /// <summary>A space by day, and the places it is given. Waiting is of trays that want it.</summary>
 internal sealed record SpaceDocument(
@@ -99,6 +106,9 @@ internal sealed record AnswerDocument(
     /// <summary>From which day it is played on, in a sentence; null where it is played from its first day.</summary>
     public string? Underway { get; init; }
 
+    /// <summary>Heater, fans and vents of the houses; null where the size of none is given, and where there are faults.</summary>
+    public AirDocument? Air { get; init; }
+
     /// <summary>The answer of a play.</summary>
     /// <param name="told">The play.</param>
     /// <param name="workbook">The table of a workbook by the name of its file; null where there is none.</param>
@@ -144,8 +154,8 @@ internal sealed record AnswerDocument(
             ChipWords.Of(told.Base),
             [],
             null,
-            [.. plan.Warnings.Select(places.Of)],
-            new VerdictDocument(verdict.Fits, verdict.Headline, verdict.Sentences, verdict.LeavesOut),
+            [.. HeaterWarnings.Of(plan.Scenario).Concat(plan.Warnings).Select(places.Of)],
+            new VerdictDocument(verdict.Fits, verdict.Headline, verdict.Weak, verdict.Sentences, verdict.LeavesOut),
             ReliableDocument.Now,
             ShareDocument.Of(result.Fits),
             told.Base?.Result is { } files ? ShareDocument.Of(files.Fits) : null,
@@ -156,14 +166,15 @@ internal sealed record AnswerDocument(
             [.. result.Batches.GroupBy(batch => batch.Plan.Order.Place).SelectMany(line => Line([.. line], plan, places))]
         )
         {
+            Air = AirDocument.Of(plan.Scenario),
             Underway = told.Played.Today is { } day
                 ? $"Played on from {new Dates(plan).Plain(day)}, from the benches as log.csv has them."
                 : null,
         };
     }
 
-    /// <summary>What a phone is told of it: the verdict, without the strips and the bars.</summary>
-    public AnswerDocument Short() => this with { Spaces = [], Batches = [] };
+    /// <summary>What a phone is told of it: the verdict, without the strips, the bars and the houses.</summary>
+    public AnswerDocument Short() => this with { Spaces = [], Batches = [], Air = null };
 
     private static SpaceDocument Space(SpaceResult space, TomlOutline site, StudyResult? files)
     {

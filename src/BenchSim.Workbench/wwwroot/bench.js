@@ -11,6 +11,7 @@ import { Agree } from "./agree.js";
 import { Papers } from "./papers.js";
 import { Phones } from "./phones.js";
 import { Today } from "./today.js";
+import { Trust } from "./trust.js";
 import { Welcome } from "./welcome.js";
 
 const PARTS = [
@@ -18,6 +19,7 @@ const PARTS = [
   ["plan", "Plan", Plan],
   ["rules", "Houses and rules", Rules],
   ["mend", "What would mend it", Mend],
+  ["trust", "How sure it is", Trust],
   ["today", "Today", Today],
   ["agree", "Agree and review", Agree],
   ["papers", "Papers and case", Papers],

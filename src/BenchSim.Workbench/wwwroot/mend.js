@@ -1,10 +1,10 @@
 // What would mend the plan: the search of benchsim mend on the plan that is looked at, and what it found, ready to be taken as a try.
 import { html, useEffect, useState } from "./view.js";
 import { act, get, set, store } from "./store.js";
+import { otherPlan, Progress, searching, Stop, Trouble } from "./search.js";
 
 export function Mend() {
   const [found, setFound] = useState(null);
-  const told = store.mend; // how far the search is (Showing/MendDocument.cs)
   const [marked, setMarked] = useState(0);
   const [goal, setGoal] = useState("90");
   useEffect(() => {
@@ -13,9 +13,8 @@ export function Mend() {
     return () => {
       isWanted = false;
     };
-  }, [told?.isRunning, store.opens, store.desk.revision, marked]);
-  const isRunning = told?.isRunning ?? found?.isRunning ?? false;
-  const done = Math.max(told?.done ?? 0, isRunning ? (found?.done ?? 0) : 0);
+  }, [store.mend?.isRunning, store.opens, store.desk.revision, marked]);
+  const search = searching(store.mend, found?.search);
   const start = (event) => {
     event.preventDefault();
     set({ mend: { isRunning: true, done: 0 } });
@@ -30,29 +29,22 @@ export function Mend() {
     <form class="add" onSubmit=${start}>
       <label>Share of seasons in which it must fit, % <input name="goal" type="number" min="1" max="99.9" step="any" required value=${goal}
         onInput=${(event) => setGoal(event.currentTarget.value)} /></label>
-      <button class="main" disabled=${isRunning || Boolean(store.answer?.faults.length)}>Look for what would help</button>
-      ${isRunning ? html`<button type="button" onClick=${() => act("/api/mend/stop", {}, "Stopped")}>Stop</button>` : null}
+      <button class="main" disabled=${search.isRunning || Boolean(store.answer?.faults.length)}>Look for what would help</button>
+      <${Stop} search=${search} at="/api/mend/stop" />
     </form>
-    ${isRunning ? html`<p class="searching"><progress max="100" value=${done} aria-label="How far the search is"></progress> ${done} % of the search is done</p>` : null}
-    ${found && !isRunning ? html`<${Found} found=${found} mark=${mark} />` : null}
+    <${Progress} search=${search} />
+    ${found && !search.isRunning ? html`<${Found} found=${found} mark=${mark} />` : null}
     ${found?.notHere.length ? html`<${NotHere} marks=${found.notHere} mark=${mark} />` : null}
   `;
 }
 
 function Found({ found, mark }) {
-  if (found.faults.length) {
-    return html`<p class="flag">Nothing could be looked for:</p>
-      <ul>${found.faults.map((fault, at) => html`<li key=${at}>${fault.file}${fault.line ? `, line ${fault.line}` : ""}: ${fault.what}; ${fault.instead}</li>`)}</ul>`;
-  }
-  if (found.failure) {
-    return html`<p class="trouble" role="alert">${found.failure}</p>`;
-  }
   if (!found.headline) {
-    return null;
+    return html`<${Trouble} search=${found.search} />`;
   }
   return html`
     <section class="found" aria-label="What was found">
-      <p class="quiet">Looked for in ${found.plan}, to fit in ${found.goal} of seasons.${found.isOfNow ? "" : " What you look at now is another plan: look again for that one."}</p>
+      <p class="quiet">Looked for in ${found.search.plan}, to fit in ${found.goal} of seasons.${otherPlan(found.search)}</p>
       <p class="headline" role="status">${found.headline}</p>
       ${found.cautions.map((each, at) => html`<p class="caution" key=${at}>${each}</p>`)}
       <${Points} title=${found.steps.length === 1 ? "Do this" : "Do this, in this order"} of="Steps" points=${found.steps} mark=${mark} />

@@ -1,6 +1,7 @@
 // Houses, spaces and rules as forms: each field with its unit, its range and a sentence of help, from the same list as the reader's.
-import { html, useEffect, useRef, useState } from "./view.js";
+import { Fragment, html, useEffect, useRef, useState } from "./view.js";
 import { act, edit, set, store } from "./store.js";
+import { Air } from "./air.js";
 
 export function Rules() {
   const { desk, fields } = store;
@@ -13,7 +14,8 @@ export function Rules() {
   });
   return html`
     <h2>Houses and rules</h2>
-    ${parts.map((part) => html`<${Section} key=${part.section + part.entry} part=${part} />`)}
+    ${parts.map((part, at) => html`<${Fragment} key=${part.section + part.entry}><${Section} part=${part} />
+      ${part.section === "house" && parts[at + 1]?.section !== "house" ? html`<${Air} />` : null}<//>`)}
     <${AddSpace} />
     <${AddHouse} />
   `;

@@ -17,7 +17,8 @@ export const store = {
   focus: null, // the cell or field to go to
   phones: 0, // how often a phone came or went, or the code changed
   opens: 0, // how often it has begun to listen: what was told meanwhile has been missed
-  mend: null, // how far the search for what would mend the plan is (Showing/MendDocument.cs)
+  mend: null, // how far the search for what would mend the plan is (Showing/SearchProgress.cs)
+  trust: null, // how far the search for how sure the answer is has come
   why: null, // the batch, or the space and day, of which is told why (why.js)
   written: [], // entries of the log that the benches shown do not tell yet
   waiting: [], // entries of the log that wait to be sent (log.js)
@@ -231,6 +232,7 @@ function listen() {
     }
   });
   source.addEventListener("mend", (event) => set({ mend: JSON.parse(event.data) }));
+  source.addEventListener("trust", (event) => set({ trust: JSON.parse(event.data) }));
   source.addEventListener("phones", () => set({ phones: store.phones + 1 }));
   source.onerror = () => {
     set({ isLost: true });
@@ -239,7 +241,7 @@ function listen() {
     }
   };
   source.onopen = () => {
-    set({ isLost: false, opens: store.opens + 1, mend: null });
+    set({ isLost: false, opens: store.opens + 1, mend: null, trust: null });
     look();
   };
 }

@@ -27,6 +27,7 @@ public sealed class SchemaTests
         ["run"] = [s_known.RunDocument, s_known.PartDocument, s_known.StoryDocument, s_known.UnderwayDocument],
         ["size"] = [s_known.SizeDocument, s_known.UnderwayDocument],
         ["succession"] = [s_known.SuccessionDocument],
+        ["sweep"] = [s_known.SweepDocument, s_known.SweepPlanDocument, s_known.SweepPlayedDocument, s_known.SweepLackingDocument],
         ["trust"] = [s_known.TrustDocument, s_known.UnderwayDocument],
         ["weather"] = [s_known.WeatherDocument],
     };

@@ -48,6 +48,19 @@ public sealed class CaseBookTests
         Assert.DoesNotContain("Latelate", text, StringComparison.Ordinal);
     }
 
+    // 110 of 200 seasons: Wilson's interval as above.
+    [Fact]
+    public void What_the_chance_rests_on_is_luck_and_the_values_behind_it()
+    {
+        const string Over = "Over the ranges of the 7 values that may be wrong it is 20 to 80 %, 50 % in the middle.";
+        var text = Text(CaseSample.Spring() with { OverValues = Over });
+
+        const string Luck = "The plan as it is fits in 55 % of seasons, by luck alone 48.1 to 61.7 %.";
+        AssertSays(text, Luck);
+        AssertSays(text, Over);
+        AssertSays(Text(CaseSample.Run(SyntheticStudy.Spring()) with { OverValues = Over }), Over);
+    }
+
     // A tray wants the first space on its list; a second house only takes what the first has no room for.
     [Fact]
     public void A_space_that_is_no_first_choice_is_not_told_as_unwanted()
@@ -172,7 +185,8 @@ public sealed class CaseBookTests
     public void The_summary_of_a_change_is_the_first_page_and_no_more(CasePaper paper)
     {
         var spring = CaseSample.Spring(paper);
-        foreach (var input in new[] { spring, CaseSample.WithMoney(spring), CaseSample.Hostile(paper) })
+        const string Over = "Over the ranges of the 1,398 values that may be wrong it is 12.3 to 98.7 %, 55.5 % in the middle.";
+        foreach (var input in new[] { spring, CaseSample.WithMoney(spring), CaseSample.Hostile(paper) with { OverValues = Over } })
         {
             var pages = PdfReader.Texts(CaseBook.Write(input, CaseSample.Inputs));
             string[] parts =

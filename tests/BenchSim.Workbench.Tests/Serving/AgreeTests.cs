@@ -35,8 +35,8 @@ public sealed class AgreeTests : IAsyncLifetime, IDisposable
             .Front!;
         Assert.Equal(front.Headline, Text(told, "headline"));
         Assert.Equal(
-            ["grower", "batches", "equal", "tray-days", "full-weeks", "days in hand", "likely late"],
-            told.GetProperty("table").GetProperty("columns").EnumerateArray().Select(column => Text(column, "name"))
+            "grower, batches, equal, tray-days, full-weeks, days in hand, likely late",
+            string.Join(", ", told.GetProperty("table").GetProperty("columns").EnumerateArray().Select(column => Text(column, "name")))
         );
         Assert.Equal(front.Table!.Rows.Count, told.GetProperty("table").GetProperty("rows").GetArrayLength());
     }
@@ -58,7 +58,7 @@ public sealed class AgreeTests : IAsyncLifetime, IDisposable
         Assert.Equal(Kept(other), Kept(_folder));
         var agreed = await GetAsync("/api/agreed");
         Assert.Equal("The plan is as it was agreed on 15 January 2027. The bill is divided by tray-days.", Text(agreed, "since"));
-        Assert.Equal(["2027-01-15"], agreed.GetProperty("days").EnumerateArray().Select(day => day.GetString()));
+        Assert.Equal("2027-01-15", Assert.Single(agreed.GetProperty("days").EnumerateArray()).GetString());
     }
 
     [Fact]

@@ -48,9 +48,9 @@ public sealed class MendTests : IAsyncLifetime, IDisposable
         Assert.Contains("places = 24", await File.ReadAllTextAsync(_folder.In("site.toml")), StringComparison.Ordinal);
 
         // What was found is of the files, not of the try.
-        Assert.False((await AskAsync()).GetProperty("isOfNow").GetBoolean());
+        Assert.False((await AskAsync()).GetProperty("search").GetProperty("isOfNow").GetBoolean());
         await _visitor.SayAsync("/api/undo", "{}");
-        Assert.True((await AskAsync()).GetProperty("isOfNow").GetBoolean());
+        Assert.True((await AskAsync()).GetProperty("search").GetProperty("isOfNow").GetBoolean());
     }
 
     [Fact]
@@ -71,7 +71,7 @@ public sealed class MendTests : IAsyncLifetime, IDisposable
     {
         _folder.Write("not-here.txt", "slack\nplaces shed\n");
         var mend = await FoundAsync();
-        var fault = Assert.Single(mend.GetProperty("faults").EnumerateArray());
+        var fault = Assert.Single(mend.GetProperty("search").GetProperty("faults").EnumerateArray());
         Assert.Equal("not-here.txt", fault.GetProperty("file").GetString());
         Assert.Equal(2, fault.GetProperty("line").GetInt32());
     }
@@ -84,7 +84,7 @@ public sealed class MendTests : IAsyncLifetime, IDisposable
         using var stopped = await _visitor.PostAsync("/api/mend/stop", "{}");
         Assert.Equal(HttpStatusCode.OK, stopped.StatusCode);
         var mend = await AskAsync();
-        Assert.False(mend.GetProperty("isRunning").GetBoolean());
+        Assert.False(mend.GetProperty("search").GetProperty("isRunning").GetBoolean());
         Assert.Equal(JsonValueKind.Null, mend.GetProperty("headline").ValueKind);
     }
 
@@ -109,7 +109,7 @@ public sealed class MendTests : IAsyncLifetime, IDisposable
         while (true)
         {
             var mend = await AskAsync();
-            if (!mend.GetProperty("isRunning").GetBoolean())
+            if (!mend.GetProperty("search").GetProperty("isRunning").GetBoolean())
             {
                 return mend;
             }

@@ -4,23 +4,32 @@ using System.IO.Compression;
 namespace EndToEnd.Release;
 
 /// <summary>
-/// A root with nothing in it but the archive for Linux, unpacked, and the C and C++ libraries of the system: no .NET, no fonts, no shell,
+/// A root with nothing in it but an archive for Linux, unpacked, and the C and C++ libraries of the system: no .NET, no fonts, no shell,
 /// no OpenSSL, no settings.
 /// </summary>
 internal sealed class EmptyRoot : IDisposable
 {
+    /// <summary>The archive for Linux.</summary>
+    public const string Linux = "*-linux-x64.zip";
+
+    /// <summary>The native program for Linux.</summary>
+    public const string Native = "*-linux-*-native.zip";
+
     private readonly TemporaryFolder _folder = new();
 
-    public EmptyRoot()
+    /// <summary>Unpacks an archive.</summary>
+    /// <param name="archive">Its pattern.</param>
+    public EmptyRoot(string archive = Linux)
     {
         foreach (var name in new[] { "home", "proc", "dev", "lib64" })
         {
             Directory.CreateDirectory(_folder.In(name));
         }
 
-        ZipFile.ExtractToDirectory(Archive("*-linux-x64.zip"), _folder.In("benchsim"));
-        var libraries = Output("ldd", Program).Split([' ', '\n', '\t'], StringSplitOptions.RemoveEmptyEntries);
-        foreach (var library in libraries.Where(word => word.StartsWith('/') && File.Exists(word)))
+        ZipFile.ExtractToDirectory(Archive(archive), _folder.In("benchsim"));
+        string[] files = [Program, .. Directory.GetFiles(_folder.In("benchsim"), "*.so*", SearchOption.AllDirectories)];
+        var words = files.SelectMany(file => Output("ldd", file).Split([' ', '\n', '\t'], StringSplitOptions.RemoveEmptyEntries));
+        foreach (var library in words.Where(IsOfSystem).Distinct(StringComparer.Ordinal))
         {
             Directory.CreateDirectory(Path.GetDirectoryName(In(library))!);
             File.Copy(library, In(library));
@@ -75,6 +84,9 @@ internal sealed class EmptyRoot : IDisposable
 
     /// <inheritdoc />
     public void Dispose() => _folder.Dispose();
+
+    private bool IsOfSystem(string word) =>
+        word.StartsWith('/') && !word.StartsWith(_folder.Path, StringComparison.Ordinal) && File.Exists(word);
 
     private static string Output(params string[] words)
     {

@@ -7,11 +7,17 @@ namespace EndToEnd.Release;
 [AttributeUsage(AttributeTargets.Method)]
 public sealed class ReleaseFactAttribute : FactAttribute
 {
-    public ReleaseFactAttribute()
+    /// <summary>A test of the folder, or of one archive in it.</summary>
+    /// <param name="archive">Pattern of the archive, where it need not have been made; null for none.</param>
+    public ReleaseFactAttribute(string? archive = null)
     {
         if (Environment.GetEnvironmentVariable("BENCHSIM_RELEASE") is not { Length: > 0 })
         {
             Skip = "BENCHSIM_RELEASE names no folder that eng/release made.";
+        }
+        else if (archive is not null && Directory.GetFiles(EmptyRoot.Folder, archive).Length == 0)
+        {
+            Skip = $"{archive} was not made.";
         }
         else if (!OperatingSystem.IsLinux() || !Environment.IsPrivilegedProcess)
         {

@@ -9,10 +9,27 @@ namespace EndToEnd.Release;
 [Trait("Category", "Release")]
 public sealed class ReleaseTests
 {
+    private static readonly string[] s_inside =
+    [
+        "==== Apache-2.0",
+        "==== MIT",
+        "==== EPL-2.0",
+        "Preact",
+        "Bitstream Vera",
+        "CsvHelper",
+        "SoPlex",
+        "Microsoft.NETCore.App",
+    ];
+
     [ReleaseFact]
-    public async Task The_archive_runs_in_an_empty_root()
+    public Task The_archive_runs_in_an_empty_root() => RunsAsync(EmptyRoot.Linux);
+
+    [ReleaseFact(EmptyRoot.Native)]
+    public Task The_native_program_runs_in_an_empty_root() => RunsAsync(EmptyRoot.Native);
+
+    private static async Task RunsAsync(string archive)
     {
-        using var root = new EmptyRoot();
+        using var root = new EmptyRoot(archive);
         await Done(root.RunAsync("new", "/home/spring", "--farm", "hoop-house"));
         await Done(root.RunAsync("check", "/home/spring"));
         await Done(root.RunAsync("run", "/home/spring", "--seasons", "100"));
@@ -24,9 +41,14 @@ public sealed class ReleaseTests
     }
 
     [ReleaseFact]
-    public async Task The_workbench_opens_in_an_empty_root()
+    public Task The_workbench_opens_in_an_empty_root() => OpensAsync(EmptyRoot.Linux);
+
+    [ReleaseFact(EmptyRoot.Native)]
+    public Task The_workbench_of_the_native_program_opens_in_an_empty_root() => OpensAsync(EmptyRoot.Native);
+
+    private static async Task OpensAsync(string archive)
     {
-        using var root = new EmptyRoot();
+        using var root = new EmptyRoot(archive);
         await Done(root.RunAsync("new", "/home/spring", "--farm", "container"));
         using var process = root.Start("open", "/home/spring");
         try
@@ -46,29 +68,14 @@ public sealed class ReleaseTests
     public async Task A_double_click_opens_the_workbench()
     {
         using var root = new EmptyRoot();
-        var browser = root.In("bin/xdg-open");
-        Directory.CreateDirectory(Path.GetDirectoryName(browser)!);
-        await File.WriteAllTextAsync(
-            browser,
-            "#!/bin/sh\nprintf %s \"$1\" > \"$HOME/address.part\" && mv \"$HOME/address.part\" \"$HOME/address\"\n"
-        );
-        if (!OperatingSystem.IsWindows())
-        {
-            File.SetUnixFileMode(browser, UnixFileMode.UserRead | UnixFileMode.UserExecute);
-        }
-
+        var browser = new AddressKeeper(root.In("bin"));
         const string line = "cd \"$HOME\" && exec setsid \"$0\" < /dev/null > /dev/null 2>&1";
-        var path = $"PATH={Path.GetDirectoryName(browser)}:/usr/bin:/bin";
+        var path = $"PATH={await browser.LayAsync()}:/usr/bin:/bin";
         using var process = EmptyRoot.StartLine(["env", "-i", $"HOME={root.In("home")}", path, "sh", "-c", line, root.Program]);
         try
         {
-            var told = root.In("home/address");
-            while (!File.Exists(told) && !process.HasExited)
-            {
-                await Task.Delay(20);
-            }
-
-            Assert.Contains("<title>", await PageAsync(new Uri(await File.ReadAllTextAsync(told))), StringComparison.Ordinal);
+            var page = await PageAsync(await browser.AddressAsync(process));
+            Assert.Contains("<title>", page, StringComparison.Ordinal);
         }
         finally
         {
@@ -120,6 +127,9 @@ public sealed class ReleaseTests
             Assert.Equal(sum, Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(file))));
         }
 
+        using var bill = JsonDocument.Parse(File.ReadAllBytes(EmptyRoot.Archive("*.cdx.json")));
+        Assert.Equal("CycloneDX", bill.RootElement.GetProperty("bomFormat").GetString());
+        HashSet<string> billed = new(bill.RootElement.GetProperty("components").EnumerateArray().Select(Name), StringComparer.Ordinal);
         foreach (var archive in Directory.GetFiles(EmptyRoot.Folder, "*.zip"))
         {
             using var zip = ZipFile.OpenRead(archive);
@@ -128,15 +138,21 @@ public sealed class ReleaseTests
             Assert.Contains(names, name => name.StartsWith("solver/", StringComparison.Ordinal));
             using var licences = new StreamReader(zip.GetEntry("LICENCES.txt")!.Open());
             var text = licences.ReadToEnd();
-            Assert.All(
-                (string[])["==== Apache-2.0", "==== MIT", "==== EPL-2.0", "Preact", "Bitstream Vera", "CsvHelper", "Microsoft.NETCore.App"],
-                part => Assert.Contains(part, text, StringComparison.OrdinalIgnoreCase)
-            );
+            Assert.All(s_inside, part => Assert.Contains(part, text, StringComparison.OrdinalIgnoreCase));
+
+            // A part has its licence in the line below its name.
+            var lines = text.Split('\n');
+            string[] parts =
+            [
+                .. lines.Where((_, at) => at + 1 < lines.Length && lines[at + 1].StartsWith("    licence: ", StringComparison.Ordinal)),
+            ];
+            Assert.True(parts.Length > s_inside.Length, $"{parts.Length} parts");
+            Assert.All(parts, part => Assert.Contains(part, billed));
         }
 
-        using var bill = JsonDocument.Parse(File.ReadAllBytes(EmptyRoot.Archive("*.cdx.json")));
-        Assert.Equal("CycloneDX", bill.RootElement.GetProperty("bomFormat").GetString());
-        Assert.NotEqual(0, bill.RootElement.GetProperty("components").GetArrayLength());
+        static string Name(JsonElement component) =>
+            component.GetProperty("name").GetString()
+            + (component.TryGetProperty("version", out var version) ? " " + version.GetString() : "");
     }
 
     private static async Task<Command> Done(Task<Command> running)

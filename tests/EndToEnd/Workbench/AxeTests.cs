@@ -49,6 +49,10 @@ public sealed class AxeTests
                     await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Look for what would help" }).ClickAsync();
                     await Assertions.Expect(bench.Page.Locator(".found .headline")).ToBeVisibleAsync(new() { Timeout = 120_000 });
                     break;
+                case "How sure it is":
+                    await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Look how sure it is" }).ClickAsync();
+                    await Assertions.Expect(bench.Page.Locator(".found .headline")).ToBeVisibleAsync(new() { Timeout = 120_000 });
+                    break;
                 case "Today":
                     await bench.Page.GetByLabel("Day", new() { Exact = true }).FillAsync("2027-05-20");
                     await bench.Page.Locator(".due button:not(.main)").First.ClickAsync();

@@ -35,12 +35,31 @@ internal sealed class Bench : IAsyncDisposable
         string? before = null
     )
     {
-        // A busy machine is slow; nothing here is timed.
-        Assertions.SetDefaultExpectTimeout(30_000);
         string[] words = [.. folder is null ? ["open"] : new[] { "open", folder }, .. lan is null ? [] : new[] { "--lan", lan }];
         var process = Command.StartIn(start ?? Path.GetTempPath(), [("BENCHSIM_FOLDERS", before ?? "none")], words);
         await process.StandardOutput.ReadLineAsync();
         var address = new Uri(await process.StandardOutput.ReadLineAsync() ?? throw new InvalidOperationException("No address."));
+        return await VisitAsync(process, address, width, forChecker);
+    }
+
+    /// <summary>
+    /// Starts the program without arguments, as a file manager of Linux does on a double click: with no terminal, nothing to read from and
+    /// nowhere to write to. The address is the one that it hands to the browser.
+    /// </summary>
+    /// <param name="folder">The folder it is started in.</param>
+    public static async Task<Bench> DoubleClickAsync(TemporaryFolder folder)
+    {
+        var keeper = new AddressKeeper(folder.In("bin"));
+        var path = $"{await keeper.LayAsync()}:{Environment.GetEnvironmentVariable("PATH")}";
+        var line = $"cd '{folder.Path}' && exec setsid \"$@\" < /dev/null > /dev/null 2>&1";
+        var process = Command.StartShell(line, [("PATH", path)]);
+        return await VisitAsync(process, await keeper.AddressAsync(process), 1280, forChecker: false);
+    }
+
+    private static async Task<Bench> VisitAsync(Process process, Uri address, int width, bool forChecker)
+    {
+        // A busy machine is slow; nothing here is timed.
+        Assertions.SetDefaultExpectTimeout(30_000);
         var browser = await OpenBrowser.StartAsync();
         var page = await browser.PageAsync(address.AbsoluteUri, width, forChecker);
         return new Bench(process, browser, page, new Uri(address.GetLeftPart(UriPartial.Authority)));

@@ -1,33 +1,29 @@
 using System.Collections.Immutable;
 using BenchSim.Answers.Asking;
-using BenchSim.Answers.Mend;
-using BenchSim.Folder.Files;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Values;
-using BenchSim.Study.Levelling;
-using BenchSim.Workbench.Drafts;
 
 namespace BenchSim.Workbench.Plays;
 
-/// <summary>What a search was asked for.</summary>
+/// <summary>The plan that a search was asked about.</summary>
 /// <param name="Try">Number of the try; 0 for the files.</param>
 /// <param name="Name">Name of the try; null for the files.</param>
-/// <param name="Texts">The texts that are to be mended.</param>
+/// <param name="Texts">Its texts.</param>
 /// <param name="From">The texts of the files that they are a change of.</param>
 /// <param name="Beside">Which of the files that no page changes stood beside them.</param>
-/// <param name="Goal">Share of seasons in which the plan must fit, between 0 and 1.</param>
-internal sealed record MendAsked(
+internal record PlanAsked(
     int Try,
     string? Name,
     ImmutableSortedDictionary<string, string> Texts,
     ImmutableSortedDictionary<string, string> From,
-    long Beside,
-    double Goal
+    long Beside
 );
 
 /// <summary>How far a search is, and what came of it.</summary>
 /// <param name="Asked">What was asked for.</param>
-internal sealed record MendState(MendAsked Asked)
+internal sealed record SearchState<TAsked, TFound>(TAsked Asked)
+    where TAsked : PlanAsked
+    where TFound : class
 {
     /// <summary>Whether it still looks.</summary>
     public bool IsRunning { get; init; }
@@ -36,10 +32,7 @@ internal sealed record MendState(MendAsked Asked)
     public int Done { get; init; }
 
     /// <summary>What was found; null for nothing yet.</summary>
-    public MendList? Found { get; init; }
-
-    /// <summary>The plan that was looked at; null as long as nothing was found.</summary>
-    public SeasonPlan? Plan { get; init; }
+    public TFound? Found { get; init; }
 
     /// <summary>What is wrong in the files; none where a plan could be made of them.</summary>
     public ImmutableArray<Fault> Faults { get; init; } = [];
@@ -49,21 +42,27 @@ internal sealed record MendState(MendAsked Asked)
 }
 
 /// <summary>
-/// Looks for what would mend a plan, beside the player and on half of the cores, so that the page goes on answering. One search at a time:
-/// a newer one stops the one before. Safe for use by several threads.
+/// Looks for something that takes a minute, beside the player and on half of the cores, so that the page goes on answering. One search at
+/// a time: a newer one stops the one before. Safe for use by several threads.
 /// </summary>
-/// <param name="folder">The folder.</param>
-/// <param name="leveller">Finds sowings to move; null to move single ones alone.</param>
-/// <param name="tell">Told when anything has changed.</param>
-internal sealed class Mender(OpenFolder folder, ILeveller? leveller, Action<MendState?> tell) : IDisposable
+/// <param name="name">Name of its thread.</param>
+/// <param name="look">Looks, on so many threads.</param>
+/// <param name="tell">Told when anything has changed; null for nothing left.</param>
+internal sealed class BesideSearch<TAsked, TFound>(
+    string name,
+    Func<TAsked, int, PlayWatch, TFound> look,
+    Action<SearchState<TAsked, TFound>?> tell
+) : IDisposable
+    where TAsked : PlanAsked
+    where TFound : class
 {
     private readonly Lock _gate = new();
     private CancellationTokenSource? _running;
     private Thread? _thread;
-    private MendState? _state;
+    private SearchState<TAsked, TFound>? _state;
 
     /// <summary>The search that runs, or was the last to run to its end; null for none.</summary>
-    public MendState? State
+    public SearchState<TAsked, TFound>? State
     {
         get
         {
@@ -75,7 +74,7 @@ internal sealed class Mender(OpenFolder folder, ILeveller? leveller, Action<Mend
     }
 
     /// <summary>Begins a search.</summary>
-    public void Start(MendAsked asked)
+    public void Start(TAsked asked)
     {
         End();
         CancellationToken cancel;
@@ -83,11 +82,11 @@ internal sealed class Mender(OpenFolder folder, ILeveller? leveller, Action<Mend
         {
             _running = new CancellationTokenSource();
             cancel = _running.Token;
-            _state = new MendState(asked) { IsRunning = true };
+            _state = new SearchState<TAsked, TFound>(asked) { IsRunning = true };
             _thread = new Thread(() => Look(asked, cancel))
             {
                 IsBackground = true,
-                Name = "mender",
+                Name = name,
                 Priority = ThreadPriority.BelowNormal,
             };
             _thread.Start();
@@ -129,19 +128,13 @@ internal sealed class Mender(OpenFolder folder, ILeveller? leveller, Action<Mend
         running?.Dispose();
     }
 
-    private void Look(MendAsked asked, CancellationToken cancel)
+    private void Look(TAsked asked, CancellationToken cancel)
     {
-        var state = new MendState(asked);
+        var state = new SearchState<TAsked, TFound>(asked);
         try
         {
-            var answer = new MendQuestion
-            {
-                Scenario = folder.Source(asked.Texts),
-                NotHere = NotHereMarks.File(folder) ?? new InputFile(MendQuestion.NotHereFile, []),
-                Goal = asked.Goal,
-                Play = new PlayWish(Threads: BesidePlays.Threads),
-            }.Ask(leveller, new MendWatch(done => Keep(state with { IsRunning = true, Done = done }, cancel), cancel));
-            state = state with { Found = answer.List, Plan = answer.Result.Plan };
+            var watch = new SearchWatch(done => Keep(state with { IsRunning = true, Done = done }, cancel), cancel);
+            state = state with { Found = look(asked, BesidePlays.Threads, watch) };
         }
         catch (OperationCanceledException)
         {
@@ -160,7 +153,7 @@ internal sealed class Mender(OpenFolder folder, ILeveller? leveller, Action<Mend
         Keep(state with { Done = 100 }, cancel);
     }
 
-    private void Keep(MendState state, CancellationToken cancel)
+    private void Keep(SearchState<TAsked, TFound> state, CancellationToken cancel)
     {
         lock (_gate)
         {
@@ -175,8 +168,8 @@ internal sealed class Mender(OpenFolder folder, ILeveller? leveller, Action<Mend
         tell(state);
     }
 
-    /// <summary>Is told by the seasons played, and tells each hundredth.</summary>
-    private sealed class MendWatch(Action<int> tell, CancellationToken cancel) : PlayWatch(cancel)
+    /// <summary>Is told by what was played, and tells each hundredth.</summary>
+    private sealed class SearchWatch(Action<int> tell, CancellationToken cancel) : PlayWatch(cancel)
     {
         public override T Over<T>(int parts, Func<IProgress<int>?, T> play)
         {
