@@ -30,6 +30,9 @@ public sealed record TomlPart(string Section, int Entry, int Line, ImmutableArra
 /// <param name="IsWhole">Whether the text could be read.</param>
 public sealed record TomlOutline(ImmutableArray<TomlPart> Parts, bool IsWhole)
 {
+    /// <summary>Keys above the first section.</summary>
+    public ImmutableArray<string> Root { get; init; } = [];
+
     /// <summary>Outlines a text; there are no sections in one that cannot be read.</summary>
     public static TomlOutline Of(string text)
     {
@@ -49,7 +52,7 @@ public sealed record TomlOutline(ImmutableArray<TomlPart> Parts, bool IsWhole)
             parts.Add(new TomlPart(section, entry, table.Span.Start.Line + 1, [.. Keys(text, table)]));
         }
 
-        return new TomlOutline(parts.ToImmutable(), true);
+        return new TomlOutline(parts.ToImmutable(), true) { Root = [.. document.KeyValues.Select(TomlEdit.NameOf)] };
     }
 
     /// <summary>The section and key that a place in the file means; the key is null for the section as a whole.</summary>

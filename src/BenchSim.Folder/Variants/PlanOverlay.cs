@@ -144,7 +144,7 @@ internal sealed class PlanOverlay(VariantFile variant, UnitSystem units, CellRea
         var chosen = Enumerable
             .Range(0, rows.Count)
             .Where(at =>
-                (batch is not { } id || Matches(rows[at]["id"].Text, id.Text))
+                (batch is not { } id || LineSelector.Matches(rows[at]["id"].Text, id.Text))
                 && (crop is not { } name || Spelling.IsSame(rows[at]["crop"].Text, name.Text))
             )
             .ToHashSet();
@@ -175,11 +175,6 @@ internal sealed class PlanOverlay(VariantFile variant, UnitSystem units, CellRea
         );
         return null;
     }
-
-    private static bool Matches(string id, string selector) =>
-        selector.EndsWith('*')
-            ? id.StartsWith(selector[..^1], StringComparison.Ordinal)
-            : string.Equals(id, selector, StringComparison.Ordinal);
 
     private void RefuseNothing(Cell? batch, Cell? crop, List<CsvRow> rows)
     {

@@ -107,7 +107,7 @@ internal sealed partial class Desk
                 return new NotMade($"There is nothing to keep as a variant.{leftOut}", false);
             }
 
-            var text = changes.Text.Write($"Kept from {PlainText.Short(draft.Name, 40)} of the workbench.");
+            var text = changes.Text.Write($"Kept from {PlainText.Short(draft.Name, LongestName)} of the workbench.");
             if (FaultOf(draft, text) is { } fault)
             {
                 return new NotMade($"As a variant this cannot be: {fault.What}; {fault.Instead}.{leftOut}", false);

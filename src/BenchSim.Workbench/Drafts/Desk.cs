@@ -12,6 +12,9 @@ namespace BenchSim.Workbench.Drafts;
 /// </summary>
 internal sealed partial class Desk : IDisposable
 {
+    /// <summary>The longest name of a try.</summary>
+    public const int LongestName = 40;
+
     private readonly Lock _gate = new();
     private readonly Journal? _journal;
     private DeskState _state;
@@ -211,7 +214,7 @@ internal sealed partial class Desk : IDisposable
     {
         lock (_gate)
         {
-            var plain = PlainText.Short(name, 40);
+            var plain = PlainText.Short(name, LongestName);
             return plain.Length == 0 ? new NotMade("Write a name.", false) : Add(new Entry(Deed.Name, id) { Say = plain });
         }
     }

@@ -177,6 +177,22 @@ internal sealed class OpenFolder
         }
     }
 
+    /// <summary>Names of the variants in the folder, in order.</summary>
+    public ImmutableArray<string> Variants()
+    {
+        try
+        {
+            var folder = new DirectoryInfo(PathOf(FileNames.VariantFolder));
+            return folder.Exists
+                ? [.. folder.EnumerateFiles().Select(file => FileNames.VariantOf(file.Name)).OfType<string>().Order(StringComparer.Ordinal)]
+                : [];
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            return [];
+        }
+    }
+
     /// <summary>The workbook that a table stands in; null where it stands in a text, or is not there.</summary>
     /// <param name="table">Name of the table as a CSV file.</param>
     public CsvOutline? WorkbookOf(string table) => _beside.Table(FileNames.WorkbookOf(table), LargestText);

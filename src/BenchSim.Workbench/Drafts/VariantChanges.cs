@@ -1,20 +1,30 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Globalization;
 using BenchSim.Folder.Editing;
 using BenchSim.Folder.Files;
+using BenchSim.Folder.Reference;
+using BenchSim.Folder.Variants;
 using BenchSim.Season.Inputs;
 
 namespace BenchSim.Workbench.Drafts;
 
 /// <summary>
 /// What a variant says, as changes of the texts themselves: keys of houses, spaces and sections, and cells of the lines of the plan. That
-/// is all that the changes of mend are made of; what else a variant may hold is refused.
+/// is all that the changes of mend are made of. What else a variant may hold is refused, but for what it costs, which is not played, and
+/// for "replan", since texts are always planned anew.
 /// </summary>
 /// <param name="texts">The texts.</param>
 /// <param name="plan">The plan that they make.</param>
 internal sealed class VariantChanges(ImmutableSortedDictionary<string, string> texts, SeasonPlan plan)
 {
     private static readonly string[] s_dates = ["sow", "set_out"];
+
+    // Sections in single brackets.
+    private static readonly FrozenSet<string> s_single = FolderReference
+        .Site.Where(table => !table.Heading.StartsWith("[[", StringComparison.Ordinal))
+        .Select(table => table.Section)
+        .ToFrozenSet(StringComparer.Ordinal);
 
     private readonly TomlOutline _site = TomlOutline.Of(texts.Of(FileNames.Site) ?? "");
     private readonly CsvOutline _plan = CsvOutline.Of(texts.Of(FileNames.Plan) ?? "");
@@ -25,7 +35,14 @@ internal sealed class VariantChanges(ImmutableSortedDictionary<string, string> t
     public ImmutableArray<Change> Of(string variant, out NotMade? fault)
     {
         var changes = ImmutableArray.CreateBuilder<Change>();
-        foreach (var part in TomlOutline.Of(variant).Parts)
+        var outline = TomlOutline.Of(variant);
+        if (outline.Root.FirstOrDefault(key => key is not "replan") is { } root)
+        {
+            fault = new NotMade($"What this changes by {root} cannot be written into the files.", false);
+            return [];
+        }
+
+        foreach (var part in outline.Parts.Where(part => part.Section is not "invest"))
         {
             var made = part.Section is "plan" ? OfPlan(part) : OfSite(part);
             if (made is null)
@@ -48,7 +65,7 @@ internal sealed class VariantChanges(ImmutableSortedDictionary<string, string> t
     {
         var isNamed = part.Section is "house" or "space";
         var entry = isNamed ? EntryOf(part) : 0;
-        return part.Section.Contains('.', StringComparison.Ordinal) || entry is null
+        return !isNamed && !s_single.Contains(part.Section) || entry is null
             ? null
             : part
                 .Keys.Where(key => !isNamed || key.Key is not "id")
@@ -71,6 +88,11 @@ internal sealed class VariantChanges(ImmutableSortedDictionary<string, string> t
 
     private List<Change>? OfPlan(TomlPart part)
     {
+        if (part.Find("drop") is not null)
+        {
+            return null;
+        }
+
         var orders = plan
             .Batches.Select(batch => batch.Order)
             .Where(order => part.Find("crop") is not { } crop || string.Equals(order.CropId, crop.Plain, StringComparison.Ordinal))
@@ -92,8 +114,7 @@ internal sealed class VariantChanges(ImmutableSortedDictionary<string, string> t
     }
 
     private bool IsLine(int row, string id) =>
-        _plan.Columns.IndexOf("id", StringComparer.Ordinal) is >= 0 and var at
-        && string.Equals(_plan.Rows[row][at], id, StringComparison.Ordinal);
+        _plan.Columns.IndexOf("id", StringComparer.Ordinal) is >= 0 and var at && LineSelector.Matches(_plan.Rows[row][at], id);
 
     private static IEnumerable<Change> Shifted(int row, BatchOrder order, TomlKey key)
     {

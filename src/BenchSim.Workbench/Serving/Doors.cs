@@ -78,6 +78,8 @@ internal sealed class Doors
             ["/api/phones/code"] = context => DoAsync(context, PageContext.Default.NothingRequest, (_, _) => PhonesDoor.NewCode(open)),
             ["/api/phones/remove"] = context =>
                 DoAsync(context, PageContext.Default.PhoneRequest, (_, asked) => PhonesDoor.Remove(open, asked)),
+            ["/api/variant"] = context =>
+                DoAsync(context, PageContext.Default.TryRequest, (desk, asked) => VariantDoor.Take(open, desk, asked)),
             ["/api/keep"] = context =>
                 SaidAsync(context, PageContext.Default.TryRequest, (Desk desk, TryRequest asked, out string said) =>
                     desk.KeepAsVariant(asked.Id, asked.Name, out said)

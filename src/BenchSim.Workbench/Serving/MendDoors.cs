@@ -11,9 +11,6 @@ namespace BenchSim.Workbench.Serving;
 /// <summary>What the page asks of the search for what would mend the plan.</summary>
 internal static class MendDoors
 {
-    // Names of tries are as short (Drafts/Desk.cs).
-    private const int LongestName = 40;
-
     /// <summary>Answers with how far the search is, and what it found.</summary>
     public static Task AnswerAsync(HttpContext context, OpenDesk open) =>
         open is { Desk: { } desk, Mender: { } mender }
@@ -54,7 +51,7 @@ internal static class MendDoors
             return desk.InWorkbook(FileNames.Plan) is { } why ? new NotMade(why, false) : fault;
         }
 
-        return desk.BeginTry(PlainText.Short(what, LongestName), state.Asked.From, state.Asked.Texts, what, changes);
+        return desk.BeginTry(PlainText.Short(what, Desk.LongestName), state.Asked.From, state.Asked.Texts, what, changes);
     }
 
     private static MendPoint? PointOf(MendList found, TakeRequest asked)

@@ -47,6 +47,9 @@ internal sealed record DeskDocument(
     /// <summary>The folders opened before, where none is open now; the newest first.</summary>
     public ImmutableArray<FolderDocument> Before { get; init; } = [];
 
+    /// <summary>Names of the variants in the folder.</summary>
+    public ImmutableArray<string> Variants { get; init; } = [];
+
     /// <summary>Whether phones are let in.</summary>
     public bool HasPhones { get; init; }
 
@@ -92,7 +95,10 @@ internal sealed record DeskDocument(
             site.IsWhole,
             Table(now.Of(FileNames.Plan) is { } plan ? CsvOutline.Of(plan) : desk.Folder.WorkbookOf(FileNames.Plan)),
             now.ContainsKey(FileNames.Plan) ? null : desk.InWorkbook(FileNames.Plan)
-        );
+        )
+        {
+            Variants = desk.Folder.Variants(),
+        };
     }
 
     /// <summary>What a phone sees of it.</summary>

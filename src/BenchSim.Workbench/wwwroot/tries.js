@@ -15,7 +15,7 @@ export function Tries() {
         <button type="button" disabled=${!desk.undo} title=${desk.undo ?? ""} onClick=${() => act("/api/undo", {}, "Undone: " + desk.undo)}>Undo</button>
         <button type="button" disabled=${!desk.redo} title=${desk.redo ?? ""} onClick=${() => act("/api/redo", {}, "Made again: " + desk.redo)}>Redo</button>
         <button type="button" onClick=${() => act("/api/begin", {}, "A new try")}>New try from here</button>
-        ${looked ? html`<${Doings} key=${looked.id} looked=${looked} />` : null}
+        ${looked ? html`<${Doings} key=${looked.id} looked=${looked} />` : desk.variants.length ? html`<${Variants} names=${desk.variants} />` : null}
       </div>
       ${desk.trouble ? html`<p class="trouble">${desk.trouble}</p>` : null}
       ${looked?.conflicts.map((file) => html`<${Conflict} key=${file} looked=${looked} file=${file} />`)}
@@ -33,6 +33,19 @@ function Chip({ id, name, share }) {
       ${name}${newest ? html` <span class="share">${newest}</span>` : null}
     </button>
   </li>`;
+}
+
+// The variants of the folder, each of which may be begun with.
+function Variants({ names }) {
+  const take = (event) => {
+    event.preventDefault();
+    const name = event.currentTarget.elements.taken.value;
+    act("/api/variant", { id: 0, name }, `Taken as a try: ${name}`);
+  };
+  return html`<form onSubmit=${take} class="doings">
+    <label>Variant <select name="taken">${names.map((each) => html`<option key=${each} value=${each}>${each}</option>`)}</select></label>
+    <button>Try this variant</button>
+  </form>`;
 }
 
 function Doings({ looked }) {

@@ -131,7 +131,7 @@ function Invented({ year }) {
       ` : null}
       <label>Folder for it <input name="folder" defaultValue="example" required maxlength="60" /></label>
       <button>Open ${farm ? "this farm" : "the example"}</button>
-      ${farm ? html`<p class="help">${aboutOf("farms", farm)}. It fits at first; its variant “more” is something to try. The climate is invented: ${aboutOf("climates", climate)}.</p>` : null}
+      ${farm ? html`<p class="help">${aboutOf("farms", farm)}. It fits at first; its variant “more” is something to try: <em>Try this variant</em> stands above the season. The climate is invented: ${aboutOf("climates", climate)}.</p>` : null}
     </form>`;
 }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BenchSim.Answers.Laying;
 using BenchSim.Answers.Mend;
 using BenchSim.Answers.Opening;
 using BenchSim.Folder;
@@ -6,6 +7,7 @@ using BenchSim.Folder.Files;
 using BenchSim.Report.Json;
 using BenchSim.Season.Inputs;
 using BenchSim.Season.Planning;
+using BenchSim.Season.Values;
 using BenchSim.Study;
 using BenchSim.Workbench.Drafts;
 
@@ -33,9 +35,36 @@ public sealed class VariantChangesTests : IDisposable
     [InlineData("[[plan]]\nbatch = \"tomato-main\"\nplants = 825\ntrays = \"\"\nflats = \"\"\n")]
     [InlineData("[[plan]]\ncrop = \"kale\"\nfinish = [\"overflow-bench\"]\nfinish_at = 0.6\n")]
     [InlineData("[[space]]\nid = \"mats\"\nplaces = 70\n\n[[plan]]\nbatch = \"okra\"\nsow = 2027-05-03\n")]
-    public void The_texts_make_the_scenario_of_the_variant(string variant)
+    [InlineData("replan = true\n\n[[plan]]\nbatch = \"tomato-*\"\nplants = 400\n")]
+    public void The_texts_make_the_scenario_of_the_variant(string variant) => AssertSame(_folder, variant);
+
+    [Theory]
+    [InlineData("more-mats")]
+    [InlineData("longer-table")]
+    [InlineData("cooler-nights")]
+    [InlineData("week-later")]
+    public void So_do_they_of_the_variants_of_the_example(string name) =>
+        AssertSame(_folder, File.ReadAllText(_folder.In($"variants/{name}.toml")));
+
+    [Theory]
+    [InlineData("hoop-house")]
+    [InlineData("two-houses")]
+    [InlineData("shared-site")]
+    [InlineData("container")]
+    public void So_do_they_of_what_there_is_to_try_in_an_invented_farm(string id)
     {
-        var folder = new OpenFolder(_folder.Path);
+        using var farm = new TemporaryFolder();
+        foreach (var file in Starters.Find(id)!.Files(StarterClimate.All[0], UnitSystem.Metric, 2027))
+        {
+            farm.Write(file.Name, file.Bytes.ToArray());
+        }
+
+        AssertSame(farm, File.ReadAllText(farm.In($"variants/{Starter.Variant}.toml")));
+    }
+
+    private static void AssertSame(TemporaryFolder written, string variant)
+    {
+        var folder = new OpenFolder(written.Path);
         var texts = folder.ReadTexts();
         var plan = ScenarioSource.Files(folder.Files(texts), []).Open().Plan;
         var changes = new VariantChanges(texts, plan).Of(variant, out var fault);
@@ -59,6 +88,9 @@ public sealed class VariantChangesTests : IDisposable
     [InlineData("[[space]]\nid = \"no-such\"\nplaces = 70\n")]
     [InlineData("[[plan]]\nbatch = \"no-such\"\nsow = 2027-04-09\n")]
     [InlineData("[crops.tomato]\ngermination = 0.5\n")]
+    [InlineData("[[plan]]\nbatch = \"kale\"\ndrop = true\n")]
+    [InlineData("[[mishap]]\nkind = \"heater out\"\n")]
+    [InlineData("remove = [\"table\"]\n\n[[space]]\nid = \"mats\"\nplaces = 70\n")]
     public void What_the_texts_do_not_have_is_refused(string variant)
     {
         var folder = new OpenFolder(_folder.Path);

@@ -90,6 +90,14 @@ public sealed class WelcomeTests
         await Assertions.Expect(bench.Page.Locator("h1")).ToHaveTextAsync("One hoop house");
         await Assertions.Expect(bench.Page.Locator(".verdict .share")).ToContainTextAsync("Fits in 9");
         Assert.True(File.Exists(folder.In("example/variants/more.toml")));
+
+        // What there is to try is one click away: half as many onions again.
+        await bench.Page.GetByRole(AriaRole.Button, new() { Name = "Try this variant" }).ClickAsync();
+        await bench.Message.ToHaveTextAsync("Taken as a try: more");
+        await bench.AnsweredAsync();
+        await Assertions.Expect(bench.Page.Locator(".verdict .difference")).ToContainTextAsync("fewer");
+        Assert.Equal("3000", await bench.CellAsync("onions", "plants"));
+        await bench.PictureAsync("welcome-farm-more");
         bench.AssertQuiet();
     }
 
