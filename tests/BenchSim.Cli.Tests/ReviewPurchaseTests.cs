@@ -90,10 +90,13 @@ public sealed class ReviewPurchaseTests
     public void What_is_no_purchase_or_does_not_lie_on_the_plan_is_refused()
     {
         using var farm = LateHouse();
-        farm.Write("variants/fewer.toml", "[[plan]]\nbatch = \"a\"\ndrop = true\n");
-        var fewer = Call.Run("review", farm.Path, "--with=fewer", "--seasons=5");
-        Assert.Equal((2, ""), (fewer.Code, fewer.Output));
-        Assert.Contains("has other sowings than the plan", fewer.Error, StringComparison.Ordinal);
+        foreach (var other in new[] { "drop = true", "plants = 50", "shift_days = 14" })
+        {
+            farm.Write("variants/fewer.toml", $"[[plan]]\nbatch = \"a\"\n{other}\n");
+            var fewer = Call.Run("review", farm.Path, "--with=fewer", "--seasons=5");
+            Assert.Equal((2, ""), (fewer.Code, fewer.Output));
+            Assert.Contains("has other sowings than the plan", fewer.Error, StringComparison.Ordinal);
+        }
 
         var unknown = Call.Run("review", farm.Path, "--with=bench", "--seasons=5");
         Assert.Equal(2, unknown.Code);

@@ -117,10 +117,10 @@ public sealed class TrustTests
             "[rules]\nmove_back = true\n[invest]\ncapital = 300\nlife_years = 10\ndiscount_rate = \"6 %\"\n"
                 + "plant_on_time = 0.5\nupkeep = 4\n"
         );
-        string[] played = ["--with", "back", "--seasons", "40", "--seed", "5", "--json"];
+        string[] played = ["--with", "back", "--seed", "5", "--json"];
         var invest = Call.Run(["invest", scenario, .. played]);
         Assert.Equal((0, ""), (invest.Code, invest.Error));
-        var trust = Call.Run(["trust", scenario, .. played, "--sets", "32"]);
+        var trust = Call.Run(["trust", scenario, .. played, "--seasons", "40", "--sets", "32"]);
         Assert.Equal((0, ""), (trust.Code, trust.Error));
 
         using var money = JsonDocument.Parse(invest.Output);
@@ -128,8 +128,21 @@ public sealed class TrustTests
         var net = money.RootElement.GetProperty("net_present_value").GetProperty("mean").GetDouble();
         var choice = answer.RootElement.GetProperty("choice");
         Assert.Equal(net / 7.3600870514, choice.GetProperty("money").GetProperty("gain_given").GetDouble(), 1e-4);
-        Assert.Equal(JsonValueKind.Array, choice.GetProperty("plants").GetProperty("worth").ValueKind);
+        Assert.Equal(JsonValueKind.Array, choice.GetProperty("worth").ValueKind);
         Call.Run(["trust", scenario, "--with", "back", "--seasons", "40", "--sets", "32"]).Says("After all it costs, it brings ");
+    }
+
+    [Fact]
+    public void An_answer_with_a_number_that_is_none_is_no_answer()
+    {
+        using var folder = new TemporaryFolder();
+        var scenario = PaperFarm.In(folder);
+        Assert.Equal(0, Call.Run("trust", scenario, "--seasons", "10", "--sets", "32", "--seed", "7", "--out", folder.In("out")).Code);
+        var text = File.ReadAllText(folder.In("out/trust.json"));
+        folder.Write("out/trust.json", text.Replace("\"seed\": \"7\"", "\"seed\": \"99999999999999999999\"", StringComparison.Ordinal));
+        var call = Call.Run("run", scenario, "--no-report", "--trust", folder.In("out"));
+        Assert.Equal(2, call.Code);
+        Assert.Contains("holds no answer of \"trust\" that this version can read", call.Error, StringComparison.Ordinal);
     }
 
     // A variant that was asked about is no file of the plan; another day is another answer.

@@ -154,43 +154,75 @@ internal sealed record JsonTrustValue(
 
 /// <summary>What values do to the choice of a variant.</summary>
 /// <param name="Variant">Its name.</param>
-/// <param name="Plants">In plants more in time.</param>
+/// <param name="GainGiven">Plants more in time at the values given.</param>
+/// <param name="Gain">Plants more in time, mean over the sets.</param>
+/// <param name="Changes">Share of the sets in which the other choice is the better one, by plants.</param>
+/// <param name="WorthOfAll">Plants more in time for who knows all values.</param>
+/// <param name="Worth">Values whose knowing is worth something in plants.</param>
 /// <param name="Money">
-/// In money a year, after what the variant costs to build and to run: what decides where it is there; null where its terms are not given.
+/// The same in money a year, after what the variant costs to build and to run: what decides where it is there; null where its terms are not
+/// given.
 /// </param>
-/// <param name="Currency">Sign or code of the money; may be empty.</param>
-internal sealed record JsonTrustChoice(string Variant, JsonChoiceFigures Plants, JsonChoiceFigures? Money, string Currency)
+internal sealed record JsonTrustChoice(
+    string Variant,
+    double GainGiven,
+    double Gain,
+    double Changes,
+    double WorthOfAll,
+    ImmutableArray<JsonWorth> Worth,
+    JsonTrustMoney? Money
+)
 {
     public static JsonTrustChoice Of(TrustChoice choice, string currency) =>
-        new(choice.Variant, JsonChoiceFigures.Of(choice.Plants), choice.Money is { } money ? JsonChoiceFigures.Of(money) : null, currency);
+        new(
+            choice.Variant,
+            choice.Plants.GainAsGiven,
+            choice.Plants.Gain,
+            choice.Plants.Changes,
+            choice.Plants.WorthOfAll,
+            [.. choice.Plants.Worth.Select(each => new JsonWorth(What(each.Value), Owners(each.Value), JsonShare.Of(each.Gain)))],
+            choice.Money is { } money
+                ? new JsonTrustMoney(
+                    currency,
+                    money.GainAsGiven,
+                    money.Gain,
+                    money.Changes,
+                    money.WorthOfAll,
+                    [.. money.Worth.Select(each => new JsonMoneyWorth(What(each.Value), Owners(each.Value), JsonShare.Of(each.Gain)))]
+                )
+                : null
+        );
+
+    private static string What(DoubtfulValue value) => value.Column.Field.Name;
+
+    private static ImmutableArray<string> Owners(DoubtfulValue value) =>
+        [.. value.Parts.Select(part => part.OwnerId).Where(id => id.Length > 0)];
 }
 
-/// <summary>What values do to a choice, in one unit.</summary>
+/// <summary>What values do to a choice, in money a year.</summary>
+/// <param name="Currency">Sign or code of the money; may be empty.</param>
 /// <param name="GainGiven">Gain of the variant at the values given.</param>
 /// <param name="Gain">The same, mean over the sets.</param>
 /// <param name="Changes">Share of the sets in which the other choice is the better one.</param>
 /// <param name="WorthOfAll">Gain for who knows all values.</param>
 /// <param name="Worth">Values whose knowing is worth something.</param>
-internal sealed record JsonChoiceFigures(double GainGiven, double Gain, double Changes, double WorthOfAll, ImmutableArray<JsonWorth> Worth)
-{
-    public static JsonChoiceFigures Of(ChoiceFigures figures) =>
-        new(
-            figures.GainAsGiven,
-            figures.Gain,
-            figures.Changes,
-            figures.WorthOfAll,
-            [
-                .. figures.Worth.Select(each => new JsonWorth(
-                    each.Value.Column.Field.Name,
-                    [.. each.Value.Parts.Select(part => part.OwnerId).Where(id => id.Length > 0)],
-                    JsonShare.Of(each.Gain)
-                )),
-            ]
-        );
-}
+internal sealed record JsonTrustMoney(
+    string Currency,
+    double GainGiven,
+    double Gain,
+    double Changes,
+    double WorthOfAll,
+    ImmutableArray<JsonMoneyWorth> Worth
+);
 
-/// <summary>What knowing a value is worth.</summary>
+/// <summary>What knowing a value is worth in plants.</summary>
 /// <param name="What">Key or column.</param>
 /// <param name="Of">Ids of the crops or houses; empty for the site.</param>
-/// <param name="Gain">Its worth.</param>
-internal sealed record JsonWorth(string What, ImmutableArray<string> Of, JsonShare Gain);
+/// <param name="Plants">Plants more in time.</param>
+internal sealed record JsonWorth(string What, ImmutableArray<string> Of, JsonShare Plants);
+
+/// <summary>What knowing a value is worth in money.</summary>
+/// <param name="What">Key or column.</param>
+/// <param name="Of">Ids of the crops or houses; empty for the site.</param>
+/// <param name="Money">Money a year.</param>
+internal sealed record JsonMoneyWorth(string What, ImmutableArray<string> Of, JsonShare Money);

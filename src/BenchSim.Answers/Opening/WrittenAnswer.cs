@@ -34,6 +34,7 @@ internal static class WrittenAnswer
                         or InvalidOperationException
                         or KeyNotFoundException
                         or FormatException
+                        or OverflowException
             )
         {
             throw new RefusedException(refusal);

@@ -25,8 +25,7 @@ internal static class ReviewScreen
             Table = answer.Purchase is { } bought ? Plans(bought) : Kinds(review),
             Footnote = answer.Purchase is { } judged
                 ? PurchaseSentences.Method(judged)
-                : "Days late: of the middle tray, against the agreed date; middle and latest of the batches with a line. "
-                    + "Figures and where each comes from: --all.",
+                : "Days late: of the middle tray, against the agreed date; middle and latest of the batches with a line.",
         };
     }
 

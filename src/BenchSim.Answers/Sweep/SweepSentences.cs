@@ -22,7 +22,7 @@ internal static class SweepSentences
         var hasPlans = result.Folders.Any(folder => folder.Plans.Any(plan => plan.Variant is null));
         if (!HasChoice(result))
         {
-            return $"{name}: of {folders} {Some(ofBest)} in {goal}.";
+            return $"{name}: of {folders} {Some(ofBest)} in {goal}{OfOne(result)}.";
         }
 
         return hasPlans
@@ -36,7 +36,7 @@ internal static class SweepSentences
         var worst = result.WorstFirst.First();
         var best = worst.Best;
         var who = result.Folders.Length == 1 ? "The plan fits" : $"Least of all fits {PlainText.Quote(worst.Name)}";
-        yield return $"{who}{With(best, HasChoice(result))} in {ChanceWords.OfAllSeasons(best.Fits)}"
+        yield return $"{who}{OfOne(result)}{With(best, HasChoice(result))} in {ChanceWords.OfAllSeasons(best.Fits)}"
             + (best.Tightest is { } space ? $". Trays wait most often for {PlainText.Short(space.Name, LongestName)}." : ".");
         if (HasChoice(result))
         {
@@ -58,6 +58,10 @@ internal static class SweepSentences
         + (played.Replaced == 0 ? "." : $"; {Numbers.Count(played.Replaced, "earlier result was", "earlier results were")} out of date.");
 
     private static bool HasChoice(SweepResult result) => result.Folders.Any(folder => folder.Plans.Length > 1);
+
+    // The variant, where it is all that was played.
+    private static string OfOne(SweepResult result) =>
+        !HasChoice(result) && result.Folders[0].Best.Variant is { } variant ? $" with {PlainText.Quote(variant)}" : "";
 
     private static string Some(int folders) =>
         folders == 1 ? "1 fits" : $"{(folders == 0 ? "none" : Numbers.Whole(folders))} fit{(folders == 0 ? "s" : "")}";

@@ -17,7 +17,7 @@ public static class SweepFields
     /// <summary>The word for the plan and every variant of a folder.</summary>
     public const string All = "all";
 
-    private const int MostValueSets = 65_536;
+    private const int MostValueSets = 4_096;
 
     /// <summary>The keys, in the order of the reference.</summary>
     public static FieldTable<SweepSettings> Table { get; } =

@@ -50,6 +50,12 @@ internal sealed class SweepReader(string path, FaultList faults)
             }
 
             var parts = name.Replace('\\', '/').TrimEnd('/').Split('/');
+            if (parts.Length == 1 && parts[0].Length == 0 || parts is ["", "*"])
+            {
+                _cells.Refuse(cell, $"has {Words.Quote(name)}, the root of a disk", "name the folder that holds the farms");
+                continue;
+            }
+
             if (parts[^1] is "*")
             {
                 // What is named by itself as well, before it, keeps its place and is played once.

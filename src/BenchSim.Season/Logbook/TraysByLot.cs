@@ -6,8 +6,8 @@ using BenchSim.Season.Inputs;
 namespace BenchSim.Season.Logbook;
 
 /// <summary>
-/// Trays to be looked at, drawn by lot: whoever chooses them counts bad ones. Of the same trays on the same day the same are drawn, so that
-/// nobody draws again until it suits.
+/// Trays to be looked at, drawn by lot: whoever chooses them counts bad ones. While as many stand there, the same are drawn: nobody draws
+/// again until it suits, and two counts of the same seedlings are of the same trays.
 /// </summary>
 public sealed record TraysByLot
 {
@@ -31,8 +31,7 @@ public sealed record TraysByLot
     /// <param name="space">Position of the space.</param>
     /// <param name="trays">Trays that stand there.</param>
     /// <param name="flats">Open flats that stand there; looked at where no trays do.</param>
-    /// <param name="day">The day.</param>
-    public static TraysByLot? Drawn(SeasonPlan plan, int batch, int space, int trays, int flats, DateOnly day)
+    public static TraysByLot? Drawn(SeasonPlan plan, int batch, int space, int trays, int flats)
     {
         ArgumentNullException.ThrowIfNull(plan);
         var (order, tray) = (plan.Batches[batch].Order, plan.Batches[batch].Tray);
@@ -42,7 +41,7 @@ public sealed record TraysByLot
             return null;
         }
 
-        var numbers = Draw(plan.Scenario.Play.Seed, $"lot/{order.Id}/{plan.Scenario.Spaces[space].Id}", day, there);
+        var numbers = Draw(plan.Scenario.Play.Seed, $"lot/{order.Id}/{plan.Scenario.Spaces[space].Id}", there);
 
         // On mats seedlings come up; once they are off, it is the cell that has a plant or has none.
         var areSeeds = areFlats || (plan.Batches[batch].Flat is null && plan.Scenario.Spaces[space].Kind == SpaceKind.Mat);
@@ -64,16 +63,15 @@ public sealed record TraysByLot
     /// <summary>Numbers from 1 to as many as there are, each as likely as any other.</summary>
     /// <param name="seed">Seed of all luck.</param>
     /// <param name="name">What they are drawn of.</param>
-    /// <param name="day">The day.</param>
     /// <param name="there">How many there are.</param>
-    internal static ImmutableArray<int> Draw(ulong seed, string name, DateOnly day, int there)
+    internal static ImmutableArray<int> Draw(ulong seed, string name, int there)
     {
         var key = PhiloxKey.Of(seed, name);
         return
         [
             .. Enumerable
                 .Range(0, there)
-                .OrderBy(tray => Philox.Block(new PhiloxBlock((uint)tray, (uint)day.DayNumber, (uint)LuckPurpose.Lot, 0), key).Uniform0)
+                .OrderBy(tray => Philox.Block(new PhiloxBlock((uint)tray, 0, (uint)LuckPurpose.Lot, 0), key).Uniform0)
                 .Take(Most)
                 .Select(tray => tray + 1)
                 .Order(),

@@ -92,14 +92,14 @@ public static class PurchaseRunner
         SeasonPlan In(SeasonPlan plan) => plan with { Days = days, Scenario = plan.Scenario with { Known = known ?? plan.Scenario.Known } };
     }
 
-    /// <summary>Whether two plans have the same sowings, in the same order.</summary>
+    /// <summary>Whether two plans have the same sowings, in the same order, wherever they finish and stand in the files.</summary>
     public static bool HasSowingsOf(SeasonPlan plan, SeasonPlan other)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(other);
-        return plan
-            .Batches.Select(batch => batch.Order.Id)
-            .SequenceEqual(other.Batches.Select(batch => batch.Order.Id), StringComparer.Ordinal);
+        return plan.Batches.Select(Sowing).SequenceEqual(other.Batches.Select(Sowing));
+
+        static BatchOrder Sowing(BatchPlan batch) => batch.Order with { Place = default, Finish = [] };
     }
 
     // Days that nobody observed have normal weather; where none was, a season of normal days alone would be no season.

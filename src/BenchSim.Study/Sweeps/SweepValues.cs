@@ -11,21 +11,21 @@ namespace BenchSim.Study.Sweeps;
 public sealed class SweepValues
 {
     private readonly ValuesInDoubt _doubts;
-    private readonly double[][] _sets;
+    private readonly Lazy<double[][]> _sets;
 
-    /// <summary>Draws the sets.</summary>
+    /// <summary>Prepares the sets; they are drawn when one is asked for.</summary>
     /// <param name="basePlan">The plan of the folder itself.</param>
     /// <param name="valueSets">How many, 0 or more.</param>
     /// <param name="seed">Seed of the draws.</param>
     public SweepValues(SeasonPlan basePlan, int valueSets, ulong seed)
     {
         _doubts = ValuesInDoubt.Of(basePlan);
-        _sets = valueSets == 0 ? [] : ValueSets.Of(valueSets, [.. Enumerable.Range(0, _doubts.Values.Length)], seed);
+        _sets = new Lazy<double[][]>(() => ValueSets.Of(valueSets, [.. Enumerable.Range(0, _doubts.Values.Length)], seed));
     }
 
     /// <summary>Values that may be wrong.</summary>
     public int Values => _doubts.Values.Length;
 
     /// <summary>A plan of the folder with a set of values in the place of those given; 0 leaves it as it is.</summary>
-    public SeasonPlan In(SeasonPlan plan, int set) => set == 0 ? plan : _doubts.With(plan, _sets[set - 1]);
+    public SeasonPlan In(SeasonPlan plan, int set) => set == 0 ? plan : _doubts.With(plan, _sets.Value[set - 1]);
 }

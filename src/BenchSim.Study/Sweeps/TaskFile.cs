@@ -23,8 +23,12 @@ public sealed record TaskFile(int Number, string Key, string Build, SweepCounts 
     private static readonly byte[] s_mark = Encoding.ASCII.GetBytes(Mark);
     private static readonly byte[] s_firstLine = [.. s_mark, (byte)'1', (byte)'\n'];
 
-    /// <summary>Whether bytes begin as a result does, of whatever version, or are what is left of one that was cut short.</summary>
-    public static bool IsOne(ReadOnlySpan<byte> bytes) => bytes.StartsWith(s_mark) || s_mark.AsSpan().StartsWith(bytes);
+    /// <summary>
+    /// Whether bytes begin as a result does, of whatever version, or are what is left of one that was cut short: after a loss of power a
+    /// file may be zeros.
+    /// </summary>
+    public static bool IsOne(ReadOnlySpan<byte> bytes) =>
+        bytes.StartsWith(s_mark) || s_mark.AsSpan().StartsWith(bytes) || !bytes.ContainsAnyExcept((byte)0);
 
     /// <summary>The result as bytes. The same result gives the same bytes.</summary>
     public byte[] ToBytes()

@@ -67,7 +67,7 @@ public static class TrustRunner
                 .. measures.Select((measure, at) => TrustRange.Of(measure, given.Means(at)[0], means[at], TwoWidths.Of(outcomes, at))),
             ],
             Groups = GroupStudy.Of(plan, doubts, player, options, sets, outcomes),
-            Choice = choice?.Of(doubts, player, shares, given, outcomes),
+            Choice = choice?.Of(doubts, player, shares, alone, outcomes),
             SeasonsPlayed = player.Seasons,
         };
     }

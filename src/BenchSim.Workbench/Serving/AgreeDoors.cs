@@ -47,6 +47,11 @@ internal static class AgreeDoors
         try
         {
             desk.LookOutside();
+            if (!asked.Replace && Agreement.Days(desk.Folder.Directory).Contains(asked.On))
+            {
+                return new NotMade($"Something is agreed on {Dates.Full(asked.On)} already. Look at it again before you replace it.", true);
+            }
+
             new AgreeQuestion
             {
                 Scenario = desk.Folder.SourceHere(desk.State.Files),

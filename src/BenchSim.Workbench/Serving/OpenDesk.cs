@@ -45,6 +45,9 @@ internal sealed class OpenDesk(ILeveller? leveller, FolderList before) : IDispos
     /// <summary>Asks of the files what takes seconds.</summary>
     public BesidePlays Beside { get; } = new();
 
+    /// <summary>Plays the coming days: phones ask for them too, and do not wait for what else the owner asks.</summary>
+    public BesidePlays Coming { get; } = new();
+
     /// <summary>The phones that are let in; null where none is.</summary>
     public PairedPhones? Phones { get; private set; }
 
@@ -208,6 +211,7 @@ internal sealed class OpenDesk(ILeveller? leveller, FolderList before) : IDispos
             Close();
             Phones?.Dispose();
             Beside.Dispose();
+            Coming.Dispose();
         }
     }
 

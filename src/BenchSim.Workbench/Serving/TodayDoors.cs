@@ -54,7 +54,7 @@ internal static class TodayDoors
     }
 
     private static Task<ComingAnswer> AskAsync(Desk desk, OpenDesk open, DateOnly day, CancellationToken cancel) =>
-        open.Beside.AskAsync(
+        open.Coming.AskAsync(
             desk,
             day,
             (files, watch) =>

@@ -156,7 +156,7 @@ internal sealed record BenchesDocument(
             batch.Order.Grower,
             trays,
             flats,
-            LotDocument.From(TraysByLot.Drawn(plan, where.Batch, where.Space, trays, flats, day))
+            LotDocument.From(TraysByLot.Drawn(plan, where.Batch, where.Space, trays, flats))
         );
     }
 }

@@ -151,12 +151,14 @@ public sealed class SweepFileTests : TemporaryFolder
         "2:13: variants has \"warmer\", and there is no variants/warmer.toml in \"south/C\", \"south/a\", \"south/b\"; write that file, or "
             + "leave the name out"
     )]
+    [InlineData("folders = [\"/\"]", "1:12: folders has \"/\", the root of a disk; name the folder that holds the farms")]
+    [InlineData("folders = [\"/*\"]", "1:12: folders has \"/*\", the root of a disk; name the folder that holds the farms")]
     [InlineData(North + "seasons = 0", "2:11: seasons is 0; write a whole number, 1 or more")]
     [InlineData(
         North + "seasons_per_task = 1.5",
         "2:20: seasons_per_task is 1.5, which is not a whole number; write a whole number, 1 or more"
     )]
-    [InlineData(North + "value_sets = 70000", "2:14: value_sets is 70000; write a whole number, from 0 to 65536")]
+    [InlineData(North + "value_sets = 70000", "2:14: value_sets is 70000; write a whole number, from 0 to 4096")]
     [InlineData(North + "seed = -1", "2:8: seed is \"-1\"; write a whole number, 0 or more")]
     [InlineData(North + "goal = 0", "2:8: goal is \"0\"; write a share above 0 % to 100 %")]
     [InlineData(North + "replan = \"perhaps\"", "2:10: replan is \"perhaps\"; write \"yes\" or \"no\"")]

@@ -7,17 +7,15 @@ namespace BenchSim.Season.Tests.Logbook;
 /// <summary>Trays that are to be looked at, drawn by lot.</summary>
 public class TraysByLotTests
 {
-    private static readonly DateOnly s_day = new(2027, 4, 20);
-
-    // Three of 17 on 2,000 days: each 2,000 x 3/17 times. Of three drawn without putting back, the sum of squares over what is expected is
+    // Three of 17 by 2,000 seeds: each 2,000 x 3/17 times. Of three drawn without putting back, the sum of squares over what is expected is
     // 14/16 of a chi-square at 16 degrees of freedom, and that lies above 39.25 with a chance of 0.001.
     [Fact]
     public void Each_tray_is_drawn_as_often_as_any_other()
     {
         var times = new int[17];
-        for (var day = 0; day < 2000; day++)
+        for (var seed = 0UL; seed < 2000; seed++)
         {
-            foreach (var number in TraysByLot.Draw(1, "lot/a/bench", s_day.AddDays(day), 17))
+            foreach (var number in TraysByLot.Draw(seed, "lot/a/bench", 17))
             {
                 times[number - 1]++;
             }
@@ -29,21 +27,20 @@ public class TraysByLotTests
     }
 
     [Fact]
-    public void The_same_trays_of_the_same_day_are_drawn_again()
+    public void The_same_trays_are_drawn_again()
     {
-        int[] drawn = [.. TraysByLot.Draw(1, "lot/a/bench", s_day, 40)];
-        Assert.Equal(drawn, TraysByLot.Draw(1, "lot/a/bench", s_day, 40).AsEnumerable());
+        int[] drawn = [.. TraysByLot.Draw(1, "lot/a/bench", 40)];
+        Assert.Equal(drawn, TraysByLot.Draw(1, "lot/a/bench", 40).AsEnumerable());
         Assert.Equal(drawn.Order().Distinct(), drawn);
-        Assert.NotEqual(drawn, TraysByLot.Draw(1, "lot/b/bench", s_day, 40).AsEnumerable());
-        Assert.NotEqual(drawn, TraysByLot.Draw(1, "lot/a/bench", s_day.AddDays(1), 40).AsEnumerable());
-        Assert.NotEqual(drawn, TraysByLot.Draw(2, "lot/a/bench", s_day, 40).AsEnumerable());
+        Assert.NotEqual(drawn, TraysByLot.Draw(1, "lot/b/bench", 40).AsEnumerable());
+        Assert.NotEqual(drawn, TraysByLot.Draw(2, "lot/a/bench", 40).AsEnumerable());
     }
 
     [Fact]
     public void Of_two_trays_both_are_looked_at_and_of_none_none()
     {
-        Assert.Equal([1, 2], TraysByLot.Draw(1, "lot/a/bench", s_day, 2).AsEnumerable());
-        Assert.Null(TraysByLot.Drawn(Sown(), 0, 0, 0, 0, s_day));
+        Assert.Equal([1, 2], TraysByLot.Draw(1, "lot/a/bench", 2).AsEnumerable());
+        Assert.Null(TraysByLot.Drawn(Sown(), 0, 0, 0, 0));
     }
 
     // Two seeds a cell: seedlings among seeds on the mat, cells with a plant on the bench; of three trays each.
@@ -52,7 +49,7 @@ public class TraysByLotTests
     {
         var plan = Sown();
         var cells = plan.Batches[0].Tray.Cells;
-        var (mat, bench) = (TraysByLot.Drawn(plan, 0, 0, 6, 0, s_day)!, TraysByLot.Drawn(plan, 0, 1, 6, 0, s_day)!);
+        var (mat, bench) = (TraysByLot.Drawn(plan, 0, 0, 6, 0)!, TraysByLot.Drawn(plan, 0, 1, 6, 0)!);
         Assert.Equal((LogKind.Up, 3 * cells * 2, 3), (mat.What, mat.Among, mat.Numbers.Length));
         Assert.Equal((LogKind.Good, 3 * cells, false), (bench.What, bench.Among, bench.AreFlats));
     }
