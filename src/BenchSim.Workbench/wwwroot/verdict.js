@@ -27,7 +27,7 @@ export function Verdict() {
               <p class="headline"><span class="mark" aria-hidden="true">${MARKS[state]}</span> ${shown.said.headline}</p>
               <${Gauge} fits=${shown.fits} base=${shown.base} reliable=${shown.reliable} />
               <p class="share">Fits in ${shown.fits.words}${shown.isLast ? "" : html`<span class="quiet">; more are played</span>`}</p>
-              ${shown.said.weak && !desk.isPhone ? html`<p class="quiet weak">${shown.said.weak} <button type="button" class="link" onClick=${() => set({ part: "trust" })}>How sure is it?</button></p>` : null}
+              ${shown.said.weak && !desk.isPhone ? html`<p class="quiet unmeasured">${shown.said.weak} <button type="button" class="link" onClick=${() => set({ part: "trust" })}>How sure is it?</button></p>` : null}
               ${shown.underway ? html`<p class="quiet">${shown.underway}</p>` : null}
               ${shown.difference ? html`<p class="difference">${shown.difference}</p>` : null}
               <details class="more">
