@@ -11,7 +11,9 @@ internal static class TrustSentences
     public static string Headline(TrustResult result)
     {
         var fits = result.Fits;
-        var given = $"At the values given the plan fits in {ChanceWords.Fine(result.GivenFits.Share)} of seasons.";
+        var given =
+            $"At the values given the plan fits in {ChanceWords.Fine(result.GivenFits.Share)} of "
+            + $"{Numbers.Count(result.GivenFits.Seasons, "season", "seasons")}.";
         if (result.Values.IsEmpty)
         {
             return $"{given} All values behind that are yours, so none is taken to be wrong.";

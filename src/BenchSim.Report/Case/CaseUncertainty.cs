@@ -68,8 +68,8 @@ internal static class CaseUncertainty
             ' ',
             new[]
             {
-                $"The plan as it is fits in {ChanceWords.Fine(input.Base.Fits.Share)} of seasons, by luck alone "
-                    + $"{ChanceWords.FineInterval(input.Base.Fits)}.",
+                $"The plan as it is fits in {ChanceWords.Fine(input.Base.Fits.Share)} of {Numbers.Whole(input.Base.Seasons)} seasons, "
+                    + $"by luck alone {ChanceWords.FineInterval(input.Base.Fits)}.",
                 VerdictChance.Weak(input.Base),
                 input.OverValues,
             }.OfType<string>()

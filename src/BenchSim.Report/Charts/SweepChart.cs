@@ -28,7 +28,7 @@ internal static class SweepChart
         return new Chart
         {
             Title =
-                $"{PlainText.Short(result.Name, LongestName)}: seasons that fit"
+                $"{PlainText.Short(result.Name, LongestName)}: seasons that fit, of {Numbers.Whole(result.Seasons)}"
                 + (all ? "" : $", the {Numbers.Count(shown.Length, "folder", "folders")} that fit least"),
             Label = "Share of seasons in which each plan fits, folder by folder",
             Table = SweepTables.PlansFile,

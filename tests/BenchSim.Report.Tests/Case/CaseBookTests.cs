@@ -55,7 +55,7 @@ public sealed class CaseBookTests
         const string Over = "Over the ranges of the 7 values that may be wrong it is 20 to 80 %, 50 % in the middle.";
         var text = Text(CaseSample.Spring() with { OverValues = Over });
 
-        const string Luck = "The plan as it is fits in 55 % of seasons, by luck alone 48.1 to 61.7 %.";
+        const string Luck = "The plan as it is fits in 55 % of 200 seasons, by luck alone 48.1 to 61.7 %.";
         AssertSays(text, Luck);
         AssertSays(text, Over);
         AssertSays(Text(CaseSample.Run(SyntheticStudy.Spring()) with { OverValues = Over }), Over);

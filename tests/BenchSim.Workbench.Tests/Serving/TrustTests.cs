@@ -8,6 +8,9 @@ namespace BenchSim.Workbench.Tests.Serving;
 /// <summary>How sure the answer is, over real HTTP: what <c>benchsim trust</c> says of the same files.</summary>
 public sealed class TrustTests : IAsyncLifetime, IDisposable
 {
+    // A minute and more.
+    private const int MostLooks = 1500;
+
     private readonly FarmFolder _folder = MendFarms.WithShortTable();
     private Visitor _visitor = null!;
 
@@ -47,15 +50,12 @@ public sealed class TrustTests : IAsyncLifetime, IDisposable
     {
         await FoundAsync();
         _folder.Write("plan.csv", await File.ReadAllTextAsync(_folder.In("plan.csv")) + "\n");
-        while ((await AskAsync()).GetProperty("search").GetProperty("isOfNow").GetBoolean())
-        {
-            await Task.Delay(50);
-        }
+        await UntilAsync(trust => !trust.GetProperty("search").GetProperty("isOfNow").GetBoolean());
 
         // The folder is looked at once a second.
         _folder.Write("ranges.csv", "what,of,low,high,shape\ndays_to_ready,,-25 %,-50 %,uniform\n");
         var search = (await FoundAsync()).GetProperty("search");
-        while (search.GetProperty("faults").GetArrayLength() == 0)
+        for (var looks = 0; looks < MostLooks && search.GetProperty("faults").GetArrayLength() == 0; looks++)
         {
             search = (await FoundAsync()).GetProperty("search");
         }
@@ -79,16 +79,23 @@ public sealed class TrustTests : IAsyncLifetime, IDisposable
     private async Task<JsonElement> FoundAsync()
     {
         await _visitor.SayAsync("/api/trust/start", "{}");
-        while (true)
+        return await UntilAsync(trust => !trust.GetProperty("search").GetProperty("isRunning").GetBoolean());
+    }
+
+    private async Task<JsonElement> UntilAsync(Func<JsonElement, bool> isSo)
+    {
+        for (var looks = 0; looks < MostLooks; looks++)
         {
             var trust = await AskAsync();
-            if (!trust.GetProperty("search").GetProperty("isRunning").GetBoolean())
+            if (isSo(trust))
             {
                 return trust;
             }
 
             await Task.Delay(50);
         }
+
+        throw new TimeoutException("The search does not come to what was waited for.");
     }
 
     private async Task<JsonElement> AskAsync()
